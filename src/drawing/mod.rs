@@ -1,0 +1,1 @@
+//! Line drawings as pure geometry; screens and paper use the same ones.

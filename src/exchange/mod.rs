@@ -1,0 +1,3 @@
+//! Files in and out: the only serde types, schema, export, import, merge.
+
+pub mod wire;

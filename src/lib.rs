@@ -1,0 +1,25 @@
+//! Hubslate: the slate that a mobile wheel-bearing technician works from.
+//!
+//! The modules below stand in reading order; each may use those above it and none below.
+
+pub mod word;
+
+pub mod units;
+
+pub mod trade;
+
+pub mod job;
+
+pub mod text;
+
+pub mod drawing;
+
+pub mod report;
+
+pub mod exchange;
+
+pub mod platform;
+
+pub mod slate;
+
+pub mod ui;

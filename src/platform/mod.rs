@@ -1,0 +1,1 @@
+//! The only door to the browser: storage, photos, files, clock, wake lock, tone, updates.

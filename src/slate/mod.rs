@@ -1,0 +1,1 @@
+//! The one place that appends: stamps, encodes, stores, folds.

@@ -1,0 +1,8 @@
+//! What a master technician knows: pure rules, in units only, one room per question.
+//!
+//! Nothing here knows a browser, a clock, a language, serde or randomness.
+
+pub mod fastening;
+pub mod play;
+pub mod vehicle;
+pub mod wheel_end;

@@ -1,0 +1,1 @@
+//! How far does this bearing move, how sure is that, and is it within its own limit?

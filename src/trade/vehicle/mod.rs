@@ -1,0 +1,1 @@
+//! The vehicle: its number, its corners, its odometer, and what a booking message says of it.

@@ -1,0 +1,1 @@
+//! Quantities with their units: typed text in, exact factors inside, never a bare number out.
