@@ -1,1 +1,15 @@
 //! Kinds of wheel end, and the procedure of each as a list of named steps.
+
+mod closing;
+mod item;
+mod plan;
+mod procedure;
+mod step;
+
+pub use item::{Group, Hold, Item, items};
+pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
+pub use procedure::{CARDS, ROUNDS, procedure, round_number, sign_gone, sign_step};
+pub use step::{
+    Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, ReadingSet, Step, StepKey,
+    StepSpec, When,
+};

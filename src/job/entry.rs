@@ -1,0 +1,340 @@
+//! What can happen in a job. An entry is never edited; a later one may strike it.
+
+use crate::trade::answer::{Answer, Felt};
+use crate::trade::fastening::{SpecCard, Wrench};
+use crate::trade::play::{Decision, Dial};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, ReadingSet, Start, StepKey};
+use crate::units::Typed;
+use crate::words;
+
+/// The identity of an entry: a UUID version 7 as text.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct EntryId(pub String);
+
+/// The identity of a log: a job, a card book or a van kit.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct LogId(pub String);
+
+/// When something was noted, and when it was done if that was told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct At {
+    /// When it was noted: milliseconds since 1970 in UTC, by the device's clock.
+    pub utc_ms: i64,
+    /// The device's offset from UTC then, in minutes, east positive.
+    pub offset_min: i32,
+    /// When it was done, if the technician told another time.
+    pub told: Option<i64>,
+}
+
+/// One thing that happened.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Entry {
+    /// Its identity, never used again.
+    pub id: EntryId,
+    /// The log it belongs to.
+    pub log: LogId,
+    /// When.
+    pub at: At,
+    /// Who did it, as the device knows them.
+    pub by: String,
+    /// The device it was noted on.
+    pub device: String,
+    /// The device's running number.
+    pub n: u64,
+    /// The heads that the device saw when it noted this.
+    pub after: Vec<EntryId>,
+    /// What happened.
+    pub what: What,
+}
+
+/// What happened.
+#[derive(Clone, Debug, PartialEq)]
+pub enum What {
+    /// The job was started.
+    Opened(Opened),
+    /// A personal fact of the owner; the only kind that erasing a person empties.
+    Person(PersonField, String),
+    /// The body was erased; the digest of the original text stands for it.
+    Erased(String),
+    /// The complaint, word for word.
+    Said(String),
+    /// A fact of the vehicle.
+    Vehicle(VehicleField, String),
+    /// Which corners the job is about, in the order of work.
+    Corners(Vec<Corner>),
+    /// A value from service information, or "not found".
+    Card(SpecCard),
+    /// What is missing from the kit.
+    Missing(Vec<KitItem>),
+    /// The instruments carried, copied from the van kit.
+    Carried(Carried),
+    /// A step was answered.
+    Answered(StepKey, Reply),
+    /// Items were loosened, put in or tightened.
+    Moved(Moved),
+    /// A pass over several fasteners begins at the first.
+    Pass(StepKey),
+    /// One side of one round on the dial.
+    Reading(Reading),
+    /// A decision, with what it rested on.
+    Decided(Decided),
+    /// What the work costs.
+    Price(Price),
+    /// The owner's yes or no.
+    Consent(Consent),
+    /// A signature.
+    Signed(Signed),
+    /// A picture was kept.
+    Photo(Photo),
+    /// A note.
+    Note(Option<StepKey>, String),
+    /// A part was fitted or taken off.
+    Part(Part),
+    /// Something is due.
+    Due(Due),
+    /// The report was handed over, as the entries stood then.
+    HandedOver(HandedOver),
+    /// The job ended.
+    Ended(Ended),
+    /// Earlier entries no longer count.
+    Strike(Vec<EntryId>),
+    /// An entry of a kind that this version does not know; kept as it came.
+    Unknown(String),
+}
+
+/// How a job was started.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Opened {
+    /// At home or at the car.
+    pub start: Start,
+    /// The practice car, if it is practice.
+    pub practice: Option<String>,
+}
+
+words! {
+    /// Personal facts.
+    pub enum PersonField {
+        Name = "name", Phone = "phone", Address = "address", Plate = "plate",
+    }
+}
+
+words! {
+    /// Facts of a vehicle that the procedure or the report needs.
+    pub enum VehicleField {
+        Vin = "vin", Family = "family", Kind = "kind", Studs = "studs", HubBolts = "hub_bolts",
+        Fixing = "fixing", Power = "power", ParkingBrake = "parking_brake", Caliper = "caliper",
+    }
+}
+
+words! {
+    /// What a kit for a bolted, driven hub has in it.
+    pub enum KitItem {
+        Hub = "hub", AxleNut = "axle_nut", SpareNut = "spare_nut", HubBolts = "hub_bolts",
+        Pads = "pads", AxleSocket = "axle_socket", TorqueWrench = "torque_wrench",
+        AngleGauge = "angle_gauge", Pusher = "pusher", DialGauge = "dial_gauge",
+        Stand = "stand", Jack = "jack", Chocks = "chocks", Hook = "hook", PedalProp = "pedal_prop",
+        Threadlocker = "threadlocker", Gloves = "gloves", Charged = "charged",
+    }
+}
+
+/// The instruments on board.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Carried {
+    /// The torque wrenches.
+    pub wrenches: Vec<Wrench>,
+    /// The dial gauge.
+    pub dial: Dial,
+}
+
+/// How a step was answered.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Reply {
+    /// It is done.
+    Done,
+    /// It was not done, and why.
+    NotDone(Because),
+    /// Yes or no.
+    Said(Answer),
+    /// What the hands felt.
+    Felt(Felt),
+    /// One word.
+    Picked(Pick),
+    /// A number as typed, with its unit.
+    Number(Typed),
+    /// A list, each with its own answer.
+    Checked(Vec<(Check, Answer)>),
+}
+
+/// Items that changed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Moved {
+    /// The step that changed them.
+    pub step: StepKey,
+    /// Which items.
+    pub items: Vec<Item>,
+    /// What they are now.
+    pub to: Hold,
+    /// The wrench, and the torque it was set to, when one was used.
+    pub wrench: Option<(String, Typed)>,
+}
+
+words! {
+    /// Which way the hub was held at a reading.
+    pub enum Side { Push = "push", Pull = "pull" }
+}
+
+/// One reading of the dial.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reading {
+    /// Where.
+    pub corner: Corner,
+    /// Of which set.
+    pub set: ReadingSet,
+    /// Of which round, counted from 1.
+    pub round: u8,
+    /// Pushed or pulled.
+    pub side: Side,
+    /// The dial, in its divisions, as typed.
+    pub divisions: String,
+}
+
+/// A decision on a corner.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Decided {
+    /// Which corner.
+    pub corner: Corner,
+    /// 1, or 2 after a second set.
+    pub nth: u8,
+    /// The decision.
+    pub decision: Decision,
+    /// Its reasons, as stable codes in their order.
+    pub reasons: Vec<String>,
+    /// The version of the rules that made it.
+    pub rules: u32,
+}
+
+/// Money in the smallest unit of its currency.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Money {
+    /// Cents, pence or the like.
+    pub minor: i64,
+    /// The currency's ISO 4217 code.
+    pub currency: String,
+}
+
+/// What the work costs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Price {
+    /// The whole repair.
+    pub repair: Money,
+    /// Inspection with putting it back, if the repair is refused.
+    pub refit: Money,
+}
+
+words! {
+    /// What a yes is for.
+    pub enum Scope { Teardown = "teardown", Repair = "repair", Extra = "extra" }
+}
+
+words! {
+    /// How a yes was given.
+    pub enum How { Written = "written", Spoken = "spoken", Electronic = "electronic" }
+}
+
+/// The owner's answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Consent {
+    /// The step at which it was asked.
+    pub step: StepKey,
+    /// For what.
+    pub scope: Scope,
+    /// Yes or no.
+    pub yes: bool,
+    /// How it was given.
+    pub how: How,
+    /// For how much, if an amount was shown.
+    pub amount: Option<Money>,
+}
+
+/// A signature as drawn.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Signed {
+    /// The step it belongs to.
+    pub step: StepKey,
+    /// SVG path data in a box 300 wide and 120 high.
+    pub strokes: String,
+}
+
+/// A picture that was kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Photo {
+    /// The step it was taken at; its caption.
+    pub step: StepKey,
+    /// SHA-256 of its bytes, in hex.
+    pub sha256: String,
+    /// Its media type.
+    pub mime: String,
+    /// Its size in pixels.
+    pub width: u32,
+    /// Its size in pixels.
+    pub height: u32,
+}
+
+/// A part.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Part {
+    /// Where.
+    pub corner: Corner,
+    /// Its number.
+    pub number: String,
+    /// The maker's lot or date code, if it has one.
+    pub lot: String,
+}
+
+words! {
+    /// What is due.
+    pub enum DueKind { Retorque = "retorque", Recheck = "recheck" }
+}
+
+/// Something that must be done later.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Due {
+    /// What.
+    pub kind: DueKind,
+    /// By which day, `YYYY-MM-DD`.
+    pub date: String,
+    /// After which distance, as typed.
+    pub distance: Option<Typed>,
+}
+
+/// The report as it was handed over.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct HandedOver {
+    /// SHA-256 over the digests of the entries it was folded from.
+    pub digest: String,
+}
+
+words! {
+    /// How a job can end.
+    pub enum Ending {
+        Finished = "finished", NothingWrong = "nothing_wrong", Declined = "declined",
+        NotSafeHere = "not_safe_here", LeftUnfinished = "left_unfinished",
+    }
+}
+
+/// How the job ended.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Ended {
+    /// How.
+    pub ending: Ending,
+    /// Who took charge of the vehicle, if it was left unfinished.
+    pub charge: Option<Charge>,
+}
+
+words! {
+    /// Who took charge of a vehicle that cannot be driven.
+    pub enum Charge {
+        OwnerOnStands = "owner_on_stands", Towed = "towed", WeComeBack = "we_come_back",
+    }
+}

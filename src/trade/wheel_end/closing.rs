@@ -1,0 +1,253 @@
+//! Putting a wheel end together again: after a replacement, or as it was found.
+//!
+//! The order follows where the axle nut gets its last torque, as its card says.
+
+use crate::trade::fastening::CardItem;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::plan::{NutPosition, Plan, Start};
+use crate::trade::wheel_end::procedure::{FLEX, SPIN, at_corner, rounds};
+use crate::trade::wheel_end::step::{
+    Check, Form, HoldPoint, Phase, ReadingSet, Step, StepSpec, When,
+};
+
+/// The steps from the box to the hub standing in its seat.
+pub(super) fn fit(corner: Corner) -> Vec<StepSpec> {
+    let step = |step, form| at_corner(Phase::Fit, step, corner, form);
+    vec![
+        step(
+            Step::Compare,
+            Form::Checks(vec![
+                Check::Pilot,
+                Check::Depth,
+                Check::StudCircle,
+                Check::Splines,
+                Check::Plug,
+            ]),
+        ),
+        step(Step::ComparePhoto, Form::Photo),
+        step(Step::Seat, Form::Do),
+        step(Step::Offer, Form::Do)
+            .moves(Group::Plate, Hold::Done)
+            .moves(Group::Hub, Hold::Done)
+            .moves(Group::HubBolts, Hold::ByHand),
+        step(Step::RouteSensor, Form::Do).moves(Group::SensorWire, Hold::Done),
+    ]
+}
+
+/// The steps from the hub in its seat to the wheel at its card, the reading after among them.
+pub(super) fn refit(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = card(plan, corner, Step::CardHubBolts, CardItem::HubBolts);
+    steps.push(turn(Step::TurnHubBolts, corner, Group::HubBolts));
+    steps.extend(match plan.nut {
+        NutPosition::AirBrakeHeld => brake_held(plan, corner),
+        NutPosition::AirBar => bar(plan, corner),
+        NutPosition::OnGround => on_ground(plan, corner),
+    });
+    steps
+}
+
+/// The steps that put back what was opened for the reading, nothing replaced.
+pub(super) fn put_back(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = vec![caliper_down(corner)];
+    steps.extend(card(
+        plan,
+        corner,
+        Step::CardCaliperPins,
+        CardItem::CaliperPins,
+    ));
+    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(pedal(corner));
+    steps.extend(wheel(plan, corner));
+    steps
+}
+
+fn brake_held(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = brake_on(plan, corner);
+    steps.push(nut_on(corner));
+    steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
+    steps.push(caliper_up(corner));
+    steps.extend(after(corner));
+    steps.push(caliper_down(corner));
+    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(stake(corner));
+    steps.push(pedal_again(corner));
+    steps.extend(wheel(plan, corner));
+    steps
+}
+
+fn bar(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = vec![
+        nut_on(corner),
+        turn(Step::TurnAxleNut, corner, Group::AxleNut),
+        at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do).moves(Group::Rotor, Hold::Done),
+    ];
+    steps.extend(after(corner));
+    steps.push(stake(corner));
+    steps.extend(bracket_on(plan, corner));
+    steps.push(caliper_down(corner));
+    steps.extend(card(
+        plan,
+        corner,
+        Step::CardCaliperPins,
+        CardItem::CaliperPins,
+    ));
+    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(pedal(corner));
+    steps.extend(wheel(plan, corner));
+    steps
+}
+
+fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = brake_on(plan, corner);
+    steps.push(nut_on(corner));
+    steps.push(
+        at_corner(Phase::Tighten, Step::NutFirst, corner, Form::Do)
+            .moves(Group::AxleNut, Hold::Snug),
+    );
+    steps.extend(wheel_to_card(plan, corner, 1));
+    steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
+    steps.push(
+        at_corner(Phase::Tighten, Step::WheelOffAgain, corner, Form::Do)
+            .moves(Group::WheelNuts, Hold::Off)
+            .moves(Group::Wheel, Hold::Off),
+    );
+    steps.push(caliper_up(corner));
+    steps.extend(after(corner));
+    steps.push(caliper_down(corner));
+    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(stake(corner));
+    steps.push(pedal_again(corner));
+    steps.extend(wheel_to_card(plan, corner, 2));
+    steps
+}
+
+/// Rotor, bracket, caliper and a pumped pedal, before the nut is tightened against the brake.
+fn brake_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = vec![
+        at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do).moves(Group::Rotor, Hold::Done),
+    ];
+    steps.extend(bracket_on(plan, corner));
+    steps.push(
+        at_corner(Phase::Tighten, Step::CaliperOn, corner, Form::Do)
+            .moves(Group::Pads, Hold::Done)
+            .moves(Group::Caliper, Hold::Done)
+            .moves(Group::CaliperPins, Hold::Snug),
+    );
+    steps.extend(card(
+        plan,
+        corner,
+        Step::CardCaliperPins,
+        CardItem::CaliperPins,
+    ));
+    steps.push(pedal(corner));
+    steps
+}
+
+fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let mut steps = vec![
+        at_corner(Phase::Tighten, Step::BracketOn, corner, Form::Do)
+            .moves(Group::Bracket, Hold::Done)
+            .moves(Group::BracketBolts, Hold::ByHand),
+    ];
+    steps.extend(card(
+        plan,
+        corner,
+        Step::CardBracketBolts,
+        CardItem::BracketBolts,
+    ));
+    steps.push(turn(Step::TurnBracketBolts, corner, Group::BracketBolts));
+    steps
+}
+
+fn after(corner: Corner) -> Vec<StepSpec> {
+    let mut rig = at_corner(Phase::Prove, Step::RigPush, corner, Form::Choice(FLEX));
+    rig.key = rig.key.nth(2);
+    let mut steps = vec![rig];
+    steps.extend(rounds(
+        corner,
+        ReadingSet {
+            when: When::After,
+            nth: 1,
+        },
+        Phase::Prove,
+    ));
+    steps.push(at_corner(
+        Phase::Prove,
+        Step::ProveSpin,
+        corner,
+        Form::Choice(SPIN),
+    ));
+    steps
+}
+
+fn caliper_up(corner: Corner) -> StepSpec {
+    at_corner(Phase::Prove, Step::CaliperUpAgain, corner, Form::Do)
+        .moves_one(Group::CaliperPins, 2, Hold::Off)
+        .moves_one(Group::CaliperPins, 1, Hold::Loosened)
+        .moves(Group::Caliper, Hold::Off)
+        .moves(Group::Pads, Hold::Off)
+}
+
+fn caliper_down(corner: Corner) -> StepSpec {
+    at_corner(Phase::Tighten, Step::CaliperDown, corner, Form::Do)
+        .moves(Group::Pads, Hold::Done)
+        .moves(Group::Caliper, Hold::Done)
+        .moves(Group::CaliperPins, Hold::Snug)
+}
+
+fn nut_on(corner: Corner) -> StepSpec {
+    at_corner(Phase::Tighten, Step::NutOn, corner, Form::Do).moves(Group::AxleNut, Hold::ByHand)
+}
+
+fn stake(corner: Corner) -> StepSpec {
+    at_corner(Phase::Tighten, Step::Stake, corner, Form::Do).moves(Group::Stake, Hold::Done)
+}
+
+fn pedal(corner: Corner) -> StepSpec {
+    at_corner(Phase::Tighten, Step::Pedal, corner, Form::Ask)
+}
+
+fn pedal_again(corner: Corner) -> StepSpec {
+    let mut spec = pedal(corner);
+    spec.key = spec.key.nth(2);
+    spec
+}
+
+fn wheel(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    wheel_to_card(plan, corner, 1)
+}
+
+/// Wheel on, snug in the air, lowered, at its card on the ground.
+fn wheel_to_card(plan: &Plan, corner: Corner, nth: u8) -> Vec<StepSpec> {
+    let mut lower = at_corner(Phase::Tighten, Step::Lower, corner, Form::Do);
+    if !(plan.nut == NutPosition::OnGround && nth == 1) {
+        lower = lower.held_by(HoldPoint::Nut);
+    }
+    let mut steps = vec![
+        at_corner(Phase::Tighten, Step::WheelOn, corner, Form::Do)
+            .moves(Group::Wheel, Hold::Done)
+            .moves(Group::WheelNuts, Hold::Snug),
+        lower,
+    ];
+    if nth == 1 {
+        steps.extend(card(plan, corner, Step::CardWheelNuts, CardItem::WheelNuts));
+    }
+    steps.push(turn(Step::TurnWheelNuts, corner, Group::WheelNuts));
+    for spec in &mut steps {
+        spec.key = spec.key.nth(nth);
+    }
+    steps
+}
+
+fn turn(step: Step, corner: Corner, group: Group) -> StepSpec {
+    at_corner(Phase::Tighten, step, corner, Form::Turn(group))
+}
+
+/// The card of a group, asked here when the job was started at the car.
+fn card(plan: &Plan, corner: Corner, step: Step, item: CardItem) -> Vec<StepSpec> {
+    if plan.start == Start::AtHome {
+        return Vec::new();
+    }
+    vec![at_corner(Phase::Tighten, step, corner, Form::Card(item))]
+}

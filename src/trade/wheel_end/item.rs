@@ -1,0 +1,97 @@
+//! What can come loose at a wheel end: every fastener and every part is an item of its own.
+
+use crate::trade::vehicle::Corner;
+use crate::words;
+
+words! {
+    /// A family of like items at one wheel end.
+    pub enum Group {
+        /// The nut that clamps the hub to the driveshaft.
+        AxleNut = "axle_nut",
+        /// The bolts that hold the hub unit to the knuckle.
+        HubBolts = "hub_bolts",
+        /// The bolts that hold the caliper bracket to the knuckle.
+        BracketBolts = "bracket_bolts",
+        /// The bolts of the caliper's guide pins; number 1 is the upper one.
+        CaliperPins = "caliper_pins",
+        /// Wheel nuts or wheel bolts.
+        WheelNuts = "wheel_nuts",
+        /// The wheel itself.
+        Wheel = "wheel",
+        /// The caliper, off its bracket or swung up.
+        Caliper = "caliper",
+        /// The brake pads.
+        Pads = "pads",
+        /// The caliper bracket.
+        Bracket = "bracket",
+        /// The brake rotor.
+        Rotor = "rotor",
+        /// The plug and the clips of the wheel speed sensor's wire.
+        SensorWire = "sensor_wire",
+        /// The splash plate behind the rotor.
+        Plate = "plate",
+        /// The hub unit.
+        Hub = "hub",
+        /// The stake or cotter of the axle nut, or its cap.
+        Stake = "stake",
+    }
+}
+
+impl Group {
+    /// Whether the item is a fastener with a spec card of its own.
+    pub const fn is_fastener(self) -> bool {
+        matches!(
+            self,
+            Self::AxleNut
+                | Self::HubBolts
+                | Self::BracketBolts
+                | Self::CaliperPins
+                | Self::WheelNuts
+        )
+    }
+}
+
+/// One fastener or part at one corner.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Item {
+    /// Where it is.
+    pub corner: Corner,
+    /// What it is.
+    pub group: Group,
+    /// Which of its group, counted from 1.
+    pub number: u8,
+}
+
+words! {
+    /// How far an item is from being back; the order runs from loose to tight.
+    pub enum Hold {
+        /// Off the vehicle.
+        Off = "off",
+        /// Loosened, still in its thread.
+        Loosened = "loosened",
+        /// In by hand.
+        ByHand = "by_hand",
+        /// At its first stage, not yet at its card.
+        Snug = "snug",
+        /// At its card, or refitted.
+        Done = "done",
+    }
+}
+
+impl Hold {
+    /// Whether the item still stands on the loose list.
+    pub const fn is_loose(self) -> bool {
+        !matches!(self, Self::Done)
+    }
+}
+
+/// Every item of `group` at `corner`, `count` of them.
+pub fn items(corner: Corner, group: Group, count: u8) -> Vec<Item> {
+    (1..=count)
+        .map(|number| Item {
+            corner,
+            group,
+            number,
+        })
+        .collect()
+}

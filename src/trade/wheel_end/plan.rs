@@ -1,0 +1,104 @@
+//! What a procedure depends on: the facts of one job, already decided.
+
+use crate::trade::vehicle::Corner;
+use crate::words;
+
+words! {
+    /// Kinds of wheel end that have a procedure here.
+    pub enum Kind {
+        /// A hub unit bolted to the knuckle, driven through a shaft with an axle nut.
+        BoltedDriven = "bolted_driven",
+    }
+}
+
+words! {
+    /// Where the axle nut gets its last torque.
+    pub enum NutPosition {
+        /// In the air, the brake held by a helper or a pedal prop.
+        AirBrakeHeld = "air_brake_held",
+        /// In the air, a bar across two studs.
+        AirBar = "air_bar",
+        /// With the wheel on the ground.
+        OnGround = "on_ground",
+    }
+}
+
+words! {
+    /// What comes of a corner after it was measured.
+    pub enum Course {
+        /// Not decided yet.
+        Open = "open",
+        /// Nothing is replaced: put it back.
+        PutBack = "put_back",
+        /// A decision that asks the owner stands, and the owner has not answered.
+        Asking = "asking",
+        /// The owner said no: put it back.
+        Declined = "declined",
+        /// The owner said yes: replace it.
+        Replace = "replace",
+    }
+}
+
+words! {
+    /// Where a job was started.
+    pub enum Start {
+        /// At home, before leaving.
+        AtHome = "at_home",
+        /// At the car: what Pack would have asked is asked where it is first needed.
+        AtCar = "at_car",
+    }
+}
+
+words! {
+    /// The signs of a road test, in the order in which they are asked.
+    pub enum Sign {
+        Speed = "speed", Swerve = "swerve", Coast = "coast", Surface = "surface", Brake = "brake",
+        FullLock = "full_lock", Shake = "shake", Pulse = "pulse",
+    }
+}
+
+/// What is known of one corner, as far as the procedure needs it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CornerPlan {
+    /// Which corner.
+    pub corner: Corner,
+    /// What comes of it.
+    pub course: Course,
+    /// Whether play was felt, so that the brake-held test is worth asking.
+    pub play_felt: bool,
+    /// Whether a second set of readings was asked for.
+    pub second_set: bool,
+}
+
+/// The facts that pick and order the steps.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plan {
+    /// The kind of wheel end.
+    pub kind: Kind,
+    /// Where the job was started.
+    pub start: Start,
+    /// The corners, in the order in which they are worked.
+    pub corners: Vec<CornerPlan>,
+    /// Where the axle nut gets its last torque.
+    pub nut: NutPosition,
+    /// Whether the site was refused.
+    pub site_refused: bool,
+    /// Whether the road test was driven.
+    pub driven: bool,
+    /// Whether the first five questions left it open.
+    pub more_questions: bool,
+    /// The signs that were there before the work.
+    pub signs: Vec<Sign>,
+    /// Whether the job has ended.
+    pub ended: bool,
+}
+
+impl Sign {
+    /// Whether this sign belongs to the five that are asked first.
+    pub const fn is_first(self) -> bool {
+        matches!(
+            self,
+            Self::Speed | Self::Swerve | Self::Coast | Self::Surface | Self::Brake
+        )
+    }
+}

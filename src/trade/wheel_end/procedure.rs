@@ -1,0 +1,489 @@
+//! The steps of a bolted, driven hub, in the order in which they are done.
+//!
+//! Only this module orders steps. Source of the order: `common practice, no source`, with the
+//! makers' differences (where the nut is tightened) taken from the spec card.
+
+use crate::trade::fastening::CardItem;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::closing::{fit, put_back, refit};
+use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Sign, Start};
+use crate::trade::wheel_end::step::{
+    Change, Check, Form, HoldPoint, Measured, Phase, Pick, ReadingSet, Step, StepKey, StepSpec,
+    When,
+};
+
+/// How many rounds one set of readings has.
+pub const ROUNDS: u8 = 3;
+
+/// Every step of this job as it stands, in order.
+pub fn procedure(plan: &Plan) -> Vec<StepSpec> {
+    let mut steps = Vec::new();
+    if plan.start == Start::AtHome {
+        steps.extend(pack());
+    } else {
+        steps.push(once(Phase::Meet, Step::Corners, Form::Corners));
+    }
+    steps.push(once(
+        Phase::Site,
+        Step::SiteLook,
+        Form::Checks(vec![Check::Slope, Check::Surface, Check::Traffic]),
+    ));
+    if plan.site_refused {
+        steps.push(once(Phase::HandOver, Step::Report, Form::Report));
+        steps.push(once(Phase::HandOver, Step::End, Form::End));
+        return steps;
+    }
+    steps.extend(meet(plan));
+    steps.extend(listen(plan));
+    for corner in &plan.corners {
+        steps.extend(corner_steps(plan, corner));
+    }
+    steps.extend(prove_on_the_road(plan));
+    steps.extend(hand_over(plan));
+    steps
+}
+
+fn pack() -> Vec<StepSpec> {
+    let mut steps = vec![
+        once(Phase::Pack, Step::Booking, Form::Booking),
+        once(Phase::Pack, Step::Vehicle, Form::Vehicle),
+        once(Phase::Pack, Step::Corners, Form::Corners),
+    ];
+    steps.extend(
+        CARDS
+            .iter()
+            .map(|(step, item)| once(Phase::Pack, *step, Form::Card(*item))),
+    );
+    steps.push(once(Phase::Pack, Step::Price, Form::Price));
+    steps.push(once(Phase::Pack, Step::Kit, Form::Kit));
+    steps.push(once(Phase::Pack, Step::Ready, Form::Ready));
+    steps
+}
+
+/// The spec cards that a bolted, driven hub needs, in the order in which they are looked up.
+pub const CARDS: [(Step, CardItem); 6] = [
+    (Step::CardAxleNut, CardItem::AxleNut),
+    (Step::CardHubBolts, CardItem::HubBolts),
+    (Step::CardBracketBolts, CardItem::BracketBolts),
+    (Step::CardCaliperPins, CardItem::CaliperPins),
+    (Step::CardWheelNuts, CardItem::WheelNuts),
+    (Step::CardPlayLimit, CardItem::PlayLimit),
+];
+
+fn meet(plan: &Plan) -> Vec<StepSpec> {
+    let mut steps = Vec::new();
+    if plan.start == Start::AtCar {
+        steps.push(once(Phase::Meet, Step::Vehicle, Form::Vehicle));
+    } else {
+        steps.push(once(Phase::Meet, Step::RightCar, Form::Ask));
+    }
+    steps.push(once(
+        Phase::Meet,
+        Step::Odometer,
+        Form::Number(Measured::Odometer),
+    ));
+    steps.push(once(Phase::Meet, Step::Lamps, Form::Choice(LAMPS)));
+    steps.push(once(
+        Phase::Meet,
+        Step::MeetLook,
+        Form::Checks(vec![
+            Check::LockKey,
+            Check::BoxStuds,
+            Check::BoxPlug,
+            Check::BoxBolts,
+        ]),
+    ));
+    if plan.start == Start::AtCar {
+        steps.push(once(Phase::Meet, Step::Price, Form::Price));
+    }
+    steps.push(once(Phase::Meet, Step::TeardownYes, Form::Consent));
+    steps
+}
+
+pub(super) const LAMPS: &[Pick] = &[
+    Pick::NoLamps,
+    Pick::AbsLamp,
+    Pick::BrakeLamp,
+    Pick::OtherLamp,
+];
+pub(super) const SPIN: &[Pick] = &[
+    Pick::SmoothQuiet,
+    Pick::Rough,
+    Pick::Noisy,
+    Pick::RoughNoisy,
+    Pick::GrindsHot,
+];
+pub(super) const FLEX: &[Pick] = &[
+    Pick::FlexNone,
+    Pick::FlexHalf,
+    Pick::FlexOne,
+    Pick::FlexMore,
+];
+
+fn listen(plan: &Plan) -> Vec<StepSpec> {
+    let mut steps = vec![
+        once(
+            Phase::Listen,
+            Step::BeforeDriving,
+            Form::Checks(vec![
+                Check::NutsAsFound,
+                Check::WheelUpright,
+                Check::PedalFirm,
+                Check::Tyres,
+            ]),
+        ),
+        once(Phase::Listen, Step::Drive, Form::Do),
+    ];
+    if plan.driven {
+        let asked = Sign::ALL
+            .iter()
+            .filter(|sign| sign.is_first() || plan.more_questions);
+        steps.extend(asked.map(|sign| question(*sign)));
+    }
+    steps.push(once(
+        Phase::Listen,
+        Step::HeatHere,
+        Form::Number(Measured::HubHeat),
+    ));
+    steps.push(once(
+        Phase::Listen,
+        Step::HeatOther,
+        Form::Number(Measured::HubHeat),
+    ));
+    steps
+}
+
+fn question(sign: Sign) -> StepSpec {
+    let form = match sign {
+        Sign::Swerve => Form::Choice(&[Pick::LouderRight, Pick::LouderLeft, Pick::NoChange]),
+        _ => Form::Ask,
+    };
+    once(Phase::Listen, sign_step(sign), form)
+}
+
+/// The question that asks for a sign.
+pub const fn sign_step(sign: Sign) -> Step {
+    match sign {
+        Sign::Speed => Step::SignSpeed,
+        Sign::Swerve => Step::SignSwerve,
+        Sign::Coast => Step::SignCoast,
+        Sign::Surface => Step::SignSurface,
+        Sign::Brake => Step::SignBrake,
+        Sign::FullLock => Step::SignFullLock,
+        Sign::Shake => Step::SignShake,
+        Sign::Pulse => Step::SignPulse,
+    }
+}
+
+/// The check that a sign is gone after the work.
+pub const fn sign_gone(sign: Sign) -> Check {
+    match sign {
+        Sign::Speed => Check::SpeedGone,
+        Sign::Swerve => Check::SwerveGone,
+        Sign::Coast => Check::CoastGone,
+        Sign::Surface => Check::SurfaceGone,
+        Sign::Brake => Check::BrakeGone,
+        Sign::FullLock => Check::FullLockGone,
+        Sign::Shake => Check::ShakeGone,
+        Sign::Pulse => Check::PulseGone,
+    }
+}
+
+fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
+    let corner = at.corner;
+    let mut steps = lift(corner);
+    steps.extend(rock(at));
+    steps.extend(open_for_gauge(corner));
+    steps.extend(rounds(
+        corner,
+        ReadingSet {
+            when: When::Before,
+            nth: 1,
+        },
+        Phase::Gauge,
+    ));
+    if plan.start == Start::AtCar {
+        steps.push(at_corner(
+            Phase::Decide,
+            Step::CardPlayLimit,
+            corner,
+            Form::Card(CardItem::PlayLimit),
+        ));
+    }
+    steps.push(at_corner(
+        Phase::Decide,
+        Step::Decide,
+        corner,
+        Form::Decide(1),
+    ));
+    if at.second_set {
+        steps.push(at_corner(
+            Phase::Gauge,
+            Step::RigAgain,
+            corner,
+            Form::Choice(FLEX),
+        ));
+        steps.extend(rounds(
+            corner,
+            ReadingSet {
+                when: When::Before,
+                nth: 2,
+            },
+            Phase::Gauge,
+        ));
+        let mut again = at_corner(Phase::Decide, Step::Decide, corner, Form::Decide(2));
+        again.key = again.key.nth(2);
+        steps.push(again);
+    }
+    match at.course {
+        Course::Open => {}
+        Course::PutBack => steps.extend(put_back(plan, corner)),
+        Course::Asking => steps.push(agree(corner)),
+        Course::Declined => {
+            steps.push(agree(corner));
+            steps.extend(put_back(plan, corner));
+        }
+        Course::Replace => {
+            steps.push(agree(corner));
+            steps.extend(strip(plan, corner));
+            steps.extend(fit(corner));
+            steps.extend(refit(plan, corner));
+        }
+    }
+    steps
+}
+
+fn agree(corner: Corner) -> StepSpec {
+    at_corner(Phase::Agree, Step::Agree, corner, Form::Consent)
+}
+
+fn lift(corner: Corner) -> Vec<StepSpec> {
+    vec![
+        at_corner(Phase::Lift, Step::LiftHold, corner, Form::Do),
+        at_corner(
+            Phase::Lift,
+            Step::LiftStand,
+            corner,
+            Form::Checks(vec![
+                Check::JackPoint,
+                Check::StandUnder,
+                Check::WheelUnderSill,
+            ]),
+        ),
+        at_corner(Phase::Lift, Step::StandPhoto, corner, Form::Photo),
+        at_corner(Phase::Lift, Step::Shove, corner, Form::Ask),
+    ]
+}
+
+fn rock(at: &CornerPlan) -> Vec<StepSpec> {
+    let corner = at.corner;
+    let mut steps = vec![
+        at_corner(Phase::Rock, Step::RockNuts, corner, Form::Ask),
+        at_corner(Phase::Rock, Step::RockTwelveSix, corner, Form::Swing),
+        at_corner(Phase::Rock, Step::RockNineThree, corner, Form::Swing),
+        at_corner(Phase::Rock, Step::RockAxial, corner, Form::Swing),
+    ];
+    if at.play_felt {
+        steps.push(at_corner(
+            Phase::Rock,
+            Step::BrakeHeld,
+            corner,
+            Form::Choice(&[Pick::PlayGone, Pick::PlayStays]),
+        ));
+    }
+    steps.push(at_corner(
+        Phase::Rock,
+        Step::SpinHand,
+        corner,
+        Form::Choice(SPIN),
+    ));
+    steps.push(at_corner(
+        Phase::Rock,
+        Step::OtherSide,
+        corner,
+        Form::Choice(&[Pick::SameAsOther, Pick::OtherTighter, Pick::OtherLooser]),
+    ));
+    steps
+}
+
+fn open_for_gauge(corner: Corner) -> Vec<StepSpec> {
+    let step = |step, form| at_corner(Phase::Gauge, step, corner, form);
+    vec![
+        step(Step::CrackWheelNuts, Form::Do).moves(Group::WheelNuts, Hold::Loosened),
+        step(Step::WheelOff, Form::Do)
+            .held_by(HoldPoint::Stand)
+            .moves(Group::WheelNuts, Hold::Off)
+            .moves(Group::Wheel, Hold::Off),
+        step(Step::CaliperUp, Form::Do)
+            .moves_one(Group::CaliperPins, 2, Hold::Off)
+            .moves_one(Group::CaliperPins, 1, Hold::Loosened)
+            .moves(Group::Caliper, Hold::Off)
+            .moves(Group::Pads, Hold::Off),
+        step(
+            Step::NutFound,
+            Form::Choice(&[Pick::NutTight, Pick::NutRetorqued, Pick::NutSlack]),
+        ),
+        step(Step::GaugeClean, Form::Do),
+        step(Step::RigPush, Form::Choice(FLEX)),
+        step(Step::RigTip, Form::Do),
+    ]
+}
+
+/// The rounds of one set of readings.
+pub(super) fn rounds(corner: Corner, set: ReadingSet, phase: Phase) -> Vec<StepSpec> {
+    (1..=ROUNDS)
+        .map(|round| {
+            let mut spec = at_corner(phase, Step::Round, corner, Form::Round(set, round));
+            spec.key = spec.key.nth(round_number(set, round));
+            spec
+        })
+        .collect()
+}
+
+/// The running number of a round over all sets of a corner, so that each round has a key.
+pub const fn round_number(set: ReadingSet, round: u8) -> u8 {
+    let block = match set.when {
+        When::Before => set.nth.saturating_sub(1),
+        When::After => set.nth.saturating_add(1),
+    };
+    block.saturating_mul(10).saturating_add(round)
+}
+
+fn strip(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let step = |step, form| at_corner(Phase::Strip, step, corner, form);
+    let mut steps = Vec::new();
+    if plan.start == Start::AtCar {
+        steps.push(step(Step::CardAxleNut, Form::Card(CardItem::AxleNut)));
+    }
+    steps.push(
+        step(Step::StripNut, Form::Do)
+            .held_by(HoldPoint::Before)
+            .held_by(HoldPoint::Yes)
+            .moves(Group::Stake, Hold::Off)
+            .moves(Group::AxleNut, Hold::Off),
+    );
+    steps.push(
+        step(Step::StripBrake, Form::Do)
+            .held_by(HoldPoint::Yes)
+            .moves(Group::CaliperPins, Hold::Off)
+            .moves(Group::BracketBolts, Hold::Off)
+            .moves(Group::Bracket, Hold::Off)
+            .moves(Group::Rotor, Hold::Off),
+    );
+    steps.push(step(Step::SensorPhoto, Form::Photo));
+    steps.push(
+        step(Step::StripSensor, Form::Do)
+            .held_by(HoldPoint::Yes)
+            .moves(Group::SensorWire, Hold::Off),
+    );
+    steps.push(
+        step(Step::StripHub, Form::Do)
+            .held_by(HoldPoint::Yes)
+            .moves(Group::HubBolts, Hold::Off)
+            .moves(Group::Hub, Hold::Off)
+            .moves(Group::Plate, Hold::Off),
+    );
+    steps
+}
+
+fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
+    if !plan.corners.iter().any(|at| at.course == Course::Replace) {
+        return Vec::new();
+    }
+    let mut steps = vec![
+        once(Phase::Prove, Step::ProvePedal, Form::Ask),
+        once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS)).held_by(HoldPoint::Pedal),
+    ];
+    if !plan.signs.is_empty() {
+        let gone = plan.signs.iter().map(|sign| sign_gone(*sign)).collect();
+        steps.push(
+            once(Phase::Prove, Step::ProveRoad, Form::Checks(gone)).held_by(HoldPoint::Pedal),
+        );
+    }
+    steps.push(once(Phase::Prove, Step::ProveResult, Form::Result));
+    steps
+}
+
+fn hand_over(plan: &Plan) -> Vec<StepSpec> {
+    let settled = |at: &CornerPlan| !matches!(at.course, Course::Open | Course::Asking);
+    if plan.corners.is_empty() || !plan.corners.iter().all(settled) {
+        return Vec::new();
+    }
+    let mut steps = vec![
+        once(
+            Phase::HandOver,
+            Step::Tools,
+            Form::Checks(vec![
+                Check::ToolsCounted,
+                Check::KeyBack,
+                Check::ChocksOut,
+                Check::OldPart,
+            ]),
+        ),
+        once(Phase::HandOver, Step::Retorque, Form::Retorque),
+        once(Phase::HandOver, Step::Sign, Form::Sign),
+        once(Phase::HandOver, Step::Report, Form::Report),
+        once(Phase::HandOver, Step::End, Form::End).held_by(HoldPoint::Loose),
+    ];
+    if plan.ended {
+        steps.push(once(
+            Phase::LookBack,
+            Step::RetorqueDone,
+            Form::Choice(&[Pick::NoneLoose, Pick::SomeLoose, Pick::RetorqueDeclined]),
+        ));
+        steps.push(once(
+            Phase::LookBack,
+            Step::Comeback,
+            Form::Choice(&[Pick::NoComeback, Pick::SameCorner, Pick::OtherCorner]),
+        ));
+    }
+    steps
+}
+
+/// A step of the whole vehicle.
+pub(super) fn once(phase: Phase, step: Step, form: Form) -> StepSpec {
+    StepSpec {
+        key: StepKey::once(step),
+        phase,
+        form,
+        holds: Vec::new(),
+        changes: Vec::new(),
+    }
+}
+
+/// A step at one corner.
+pub(super) fn at_corner(phase: Phase, step: Step, corner: Corner, form: Form) -> StepSpec {
+    StepSpec {
+        key: StepKey::at(step, corner),
+        phase,
+        form,
+        holds: Vec::new(),
+        changes: Vec::new(),
+    }
+}
+
+impl StepSpec {
+    pub(super) fn held_by(mut self, hold: HoldPoint) -> Self {
+        self.holds.push(hold);
+        self
+    }
+
+    pub(super) fn moves(mut self, group: Group, to: Hold) -> Self {
+        self.changes.push(Change {
+            group,
+            only: None,
+            to,
+        });
+        self
+    }
+
+    pub(super) fn moves_one(mut self, group: Group, number: u8, to: Hold) -> Self {
+        self.changes.push(Change {
+            group,
+            only: Some(number),
+            to,
+        });
+        self
+    }
+}

@@ -1,0 +1,356 @@
+//! The steps of a job by name, and how each is answered.
+//!
+//! A step has a name, never an index; a phase is a label on a step.
+
+use crate::trade::fastening::CardItem;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::item::{Group, Hold};
+use crate::words;
+
+words! {
+    /// The phases of a visit, as a technician names them.
+    pub enum Phase {
+        Pack = "pack", Site = "site", Meet = "meet", Listen = "listen", Lift = "lift",
+        Rock = "rock", Gauge = "gauge", Decide = "decide", Agree = "agree", Strip = "strip",
+        Fit = "fit", Tighten = "tighten", Prove = "prove", HandOver = "hand_over",
+        LookBack = "look_back",
+    }
+}
+
+words! {
+    /// Every step that a job can ask for.
+    pub enum Step {
+        Booking = "booking",
+        Vehicle = "vehicle",
+        Corners = "corners",
+        CardAxleNut = "card_axle_nut",
+        CardHubBolts = "card_hub_bolts",
+        CardBracketBolts = "card_bracket_bolts",
+        CardCaliperPins = "card_caliper_pins",
+        CardWheelNuts = "card_wheel_nuts",
+        CardPlayLimit = "card_play_limit",
+        Price = "price",
+        Kit = "kit",
+        Ready = "ready",
+
+        SiteLook = "site_look",
+
+        RightCar = "right_car",
+        Odometer = "odometer",
+        Lamps = "lamps",
+        MeetLook = "meet_look",
+        TeardownYes = "teardown_yes",
+
+        BeforeDriving = "before_driving",
+        Drive = "drive",
+        SignSpeed = "sign_speed",
+        SignSwerve = "sign_swerve",
+        SignCoast = "sign_coast",
+        SignSurface = "sign_surface",
+        SignBrake = "sign_brake",
+        SignFullLock = "sign_full_lock",
+        SignShake = "sign_shake",
+        SignPulse = "sign_pulse",
+        HeatHere = "heat_here",
+        HeatOther = "heat_other",
+
+        LiftHold = "lift_hold",
+        LiftStand = "lift_stand",
+        StandPhoto = "stand_photo",
+        Shove = "shove",
+
+        RockNuts = "rock_nuts",
+        RockTwelveSix = "rock_twelve_six",
+        RockNineThree = "rock_nine_three",
+        RockAxial = "rock_axial",
+        BrakeHeld = "brake_held",
+        SpinHand = "spin_hand",
+        OtherSide = "other_side",
+
+        CrackWheelNuts = "crack_wheel_nuts",
+        WheelOff = "wheel_off",
+        CaliperUp = "caliper_up",
+        NutFound = "nut_found",
+        GaugeClean = "gauge_clean",
+        RigPush = "rig_push",
+        RigTip = "rig_tip",
+        Round = "round",
+        RigAgain = "rig_again",
+
+        Decide = "decide",
+        Agree = "agree",
+
+        StripNut = "strip_nut",
+        StripBrake = "strip_brake",
+        StripSensor = "strip_sensor",
+        SensorPhoto = "sensor_photo",
+        StripHub = "strip_hub",
+
+        Compare = "compare",
+        ComparePhoto = "compare_photo",
+        Seat = "seat",
+        Offer = "offer",
+        RouteSensor = "route_sensor",
+
+        TurnHubBolts = "turn_hub_bolts",
+        RotorOn = "rotor_on",
+        BracketOn = "bracket_on",
+        TurnBracketBolts = "turn_bracket_bolts",
+        CaliperOn = "caliper_on",
+        Pedal = "pedal",
+        NutOn = "nut_on",
+        NutFirst = "nut_first",
+        TurnAxleNut = "turn_axle_nut",
+        CaliperUpAgain = "caliper_up_again",
+        WheelOffAgain = "wheel_off_again",
+        CaliperDown = "caliper_down",
+        TurnCaliperPins = "turn_caliper_pins",
+        Stake = "stake",
+        WheelOn = "wheel_on",
+        Lower = "lower",
+        TurnWheelNuts = "turn_wheel_nuts",
+
+        ProveSpin = "prove_spin",
+        ProvePedal = "prove_pedal",
+        ProveLamps = "prove_lamps",
+        ProveRoad = "prove_road",
+        ProveResult = "prove_result",
+
+        Tools = "tools",
+        Retorque = "retorque",
+        Sign = "sign",
+        Report = "report",
+        End = "end",
+
+        RetorqueDone = "retorque_done",
+        Comeback = "comeback",
+    }
+}
+
+/// One step of one job: its name, the corner it is at, and which time it is asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct StepKey {
+    /// The step's name.
+    pub step: Step,
+    /// The corner, for steps that belong to one.
+    pub corner: Option<Corner>,
+    /// Which time, counted from 1: rounds of a reading, second passes, second sets.
+    pub nth: u8,
+}
+
+impl StepKey {
+    /// A step that belongs to the whole vehicle.
+    pub const fn once(step: Step) -> Self {
+        Self {
+            step,
+            corner: None,
+            nth: 1,
+        }
+    }
+
+    /// A step at one corner.
+    pub const fn at(step: Step, corner: Corner) -> Self {
+        Self {
+            step,
+            corner: Some(corner),
+            nth: 1,
+        }
+    }
+
+    /// The same step, asked for the `nth` time.
+    pub const fn nth(self, nth: u8) -> Self {
+        Self { nth, ..self }
+    }
+
+    /// The stable code, for storage and for the route: `round@front_left.2`.
+    pub fn code(self) -> String {
+        let mut code = self.step.code().to_owned();
+        if let Some(corner) = self.corner {
+            code.push('@');
+            code.push_str(corner.code());
+        }
+        if self.nth != 1 {
+            code.push('.');
+            code.push_str(&self.nth.to_string());
+        }
+        code
+    }
+
+    /// The step of a code made by [`StepKey::code`].
+    pub fn from_code(code: &str) -> Option<Self> {
+        let (rest, nth) = match code.split_once('.') {
+            Some((rest, nth)) => (rest, nth.parse().ok()?),
+            None => (code, 1),
+        };
+        let (step, corner) = match rest.split_once('@') {
+            Some((step, corner)) => (step, Some(Corner::from_code(corner)?)),
+            None => (rest, None),
+        };
+        Some(Self {
+            step: Step::from_code(step)?,
+            corner,
+            nth,
+        })
+    }
+}
+
+words! {
+    /// One thing of a list that is looked at together.
+    pub enum Check {
+        Slope = "slope", Surface = "surface", Traffic = "traffic",
+        LockKey = "lock_key", BoxStuds = "box_studs", BoxPlug = "box_plug", BoxBolts = "box_bolts",
+        NutsAsFound = "nuts_as_found", WheelUpright = "wheel_upright", PedalFirm = "pedal_firm",
+        Tyres = "tyres",
+        JackPoint = "jack_point", StandUnder = "stand_under", WheelUnderSill = "wheel_under_sill",
+        Pilot = "pilot", StudCircle = "stud_circle", Splines = "splines", Plug = "plug",
+        Depth = "depth",
+        SpeedGone = "speed_gone", SwerveGone = "swerve_gone", CoastGone = "coast_gone",
+        SurfaceGone = "surface_gone", BrakeGone = "brake_gone", FullLockGone = "full_lock_gone",
+        ShakeGone = "shake_gone", PulseGone = "pulse_gone",
+        ToolsCounted = "tools_counted", KeyBack = "key_back", ChocksOut = "chocks_out",
+        OldPart = "old_part",
+    }
+}
+
+words! {
+    /// A word picked out of a short list.
+    pub enum Pick {
+        NoLamps = "no_lamps", AbsLamp = "abs_lamp", BrakeLamp = "brake_lamp", OtherLamp = "other_lamp",
+        LouderRight = "louder_right", LouderLeft = "louder_left", NoChange = "no_change",
+        PlayGone = "play_gone", PlayStays = "play_stays",
+        SmoothQuiet = "smooth_quiet", Rough = "rough", Noisy = "noisy", RoughNoisy = "rough_noisy",
+        GrindsHot = "grinds_hot",
+        SameAsOther = "same_as_other", OtherTighter = "other_tighter", OtherLooser = "other_looser",
+        NutTight = "nut_tight", NutRetorqued = "nut_retorqued", NutSlack = "nut_slack",
+        FlexNone = "flex_none", FlexHalf = "flex_half", FlexOne = "flex_one", FlexMore = "flex_more",
+        NoneLoose = "none_loose", SomeLoose = "some_loose", RetorqueDeclined = "retorque_declined",
+        NoComeback = "no_comeback", SameCorner = "same_corner", OtherCorner = "other_corner",
+    }
+}
+
+words! {
+    /// Why something was not done.
+    pub enum Because {
+        NotNeeded = "not_needed", NoTool = "no_tool", NoLight = "no_light", NotSafe = "not_safe",
+        WillNotGo = "will_not_go", OwnerSaysNo = "owner_says_no", NoTime = "no_time",
+        NotFitted = "not_fitted", DoneEarlier = "done_earlier", Other = "other",
+    }
+}
+
+words! {
+    /// Whether a set of readings was taken before the work or after it.
+    pub enum When { Before = "before", After = "after" }
+}
+
+/// One set of rounds with one rig.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct ReadingSet {
+    /// Before or after the work.
+    pub when: When,
+    /// 1, or 2 for the set that was taken again with the base set elsewhere.
+    pub nth: u8,
+}
+
+/// What a number at a step measures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Measured {
+    /// The odometer, in km or miles.
+    Odometer,
+    /// A hub's temperature.
+    HubHeat,
+}
+
+/// How a step is answered.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// Paste the booking message.
+    Booking,
+    /// The vehicle's facts.
+    Vehicle,
+    /// Which corners.
+    Corners,
+    /// One spec card.
+    Card(CardItem),
+    /// The price of the repair and of putting it back.
+    Price,
+    /// What is missing from the kit.
+    Kit,
+    /// What still stands in the way of leaving.
+    Ready,
+    /// One key says that it is done.
+    Do,
+    /// Yes, no or not done.
+    Ask,
+    /// A list looked at together, each with its own answer.
+    Checks(Vec<Check>),
+    /// One word out of a list.
+    Choice(&'static [Pick]),
+    /// A number with its unit.
+    Number(Measured),
+    /// A picture, or why there is none.
+    Photo,
+    /// Paced swings, then what the hands felt.
+    Swing,
+    /// One round on the dial.
+    Round(ReadingSet, u8),
+    /// The decision on a corner.
+    Decide(u8),
+    /// The owner's yes or no.
+    Consent,
+    /// One key a fastener, in order.
+    Turn(Group),
+    /// Before and after, side by side.
+    Result,
+    /// When the wheel nuts are due again.
+    Retorque,
+    /// A signature.
+    Sign,
+    /// The report and the file.
+    Report,
+    /// How the job ends.
+    End,
+}
+
+words! {
+    /// The six places where work must not go on without an answer.
+    pub enum HoldPoint {
+        /// Stand and shove before the wheel comes off.
+        Stand = "stand",
+        /// A reading, or a reason, before the nut is loosened.
+        Before = "before",
+        /// A yes before anything is stripped.
+        Yes = "yes",
+        /// The nut at its card before weight.
+        Nut = "nut",
+        /// A firm pedal before the vehicle moves.
+        Pedal = "pedal",
+        /// Nothing loose, or "left unfinished".
+        Loose = "loose",
+    }
+}
+
+/// What doing a step does to the loose list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Change {
+    /// Which items.
+    pub group: Group,
+    /// The one item, counted from 1, or all of the group.
+    pub only: Option<u8>,
+    /// What they are afterwards.
+    pub to: Hold,
+}
+
+/// One step of a procedure.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StepSpec {
+    /// Its name.
+    pub key: StepKey,
+    /// The phase it is told under.
+    pub phase: Phase,
+    /// How it is answered.
+    pub form: Form,
+    /// The hold points that stand before it.
+    pub holds: Vec<HoldPoint>,
+    /// What doing it does to the loose list.
+    pub changes: Vec<Change>,
+}
