@@ -1,0 +1,113 @@
+//! The only reading of the clock, and timers that stop when they are dropped.
+
+use chrono::{Datelike, NaiveDateTime, Timelike};
+use js_sys::Date;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+
+use super::js;
+use super::stamp::Stamp;
+
+/// This moment by the phone's clock.
+pub fn now() -> Stamp {
+    stamp_of(&Date::new_0())
+}
+
+/// A moment with the offset that held, or will hold, at this place.
+pub fn stamp_at(utc_ms: i64) -> Stamp {
+    // Exact for every moment a job can have: 2^53 ms are 285,000 years.
+    stamp_of(&Date::new(&(utc_ms as f64).into()))
+}
+
+/// The moment at which the clock on the wall here shows this; a repeated hour is its first.
+pub fn stamp_of_local(local: &NaiveDateTime) -> Option<Stamp> {
+    let year = u32::try_from(local.year()).ok()?;
+    let part = |number: u32| i32::try_from(number).ok();
+    let date = Date::new_with_year_month_day_hr_min_sec(
+        year,
+        part(local.month0())?,
+        part(local.day())?,
+        part(local.hour())?,
+        part(local.minute())?,
+        part(local.second())?,
+    );
+    Some(stamp_of(&date))
+}
+
+/// Milliseconds since the page began; never goes back when somebody sets the clock.
+pub fn monotonic_ms() -> f64 {
+    js::window()
+        .and_then(|window| window.performance())
+        .map_or(0.0, |performance| performance.now())
+}
+
+fn stamp_of(date: &Date) -> Stamp {
+    // `getTimezoneOffset` counts west as positive, and a cast of NaN gives zero.
+    Stamp {
+        utc_ms: date.get_time() as i64,
+        offset_min: -(date.get_timezone_offset() as i32),
+    }
+}
+
+/// A callback that is still to come; dropping it calls it off.
+#[derive(Debug)]
+#[must_use = "the callback is called off when the timer is dropped"]
+pub struct Timer {
+    handle: Option<i32>,
+    repeats: bool,
+    _callback: Closure<dyn FnMut()>,
+}
+
+/// Calls `callback` once, `ms` milliseconds from now.
+pub fn after(ms: i32, callback: impl FnOnce() + 'static) -> Timer {
+    let callback = Closure::once(callback);
+    let handle = js::window().and_then(|window| {
+        let handler = callback.as_ref().unchecked_ref();
+        window
+            .set_timeout_with_callback_and_timeout_and_arguments_0(handler, ms)
+            .ok()
+    });
+    Timer {
+        handle,
+        repeats: false,
+        _callback: callback,
+    }
+}
+
+/// Calls `callback` every `ms` milliseconds until the timer is dropped.
+pub fn every(ms: i32, callback: impl Fn() + 'static) -> Timer {
+    let callback = Closure::<dyn FnMut()>::new(callback);
+    let handle = js::window().and_then(|window| {
+        let handler = callback.as_ref().unchecked_ref();
+        window
+            .set_interval_with_callback_and_timeout_and_arguments_0(handler, ms)
+            .ok()
+    });
+    Timer {
+        handle,
+        repeats: true,
+        _callback: callback,
+    }
+}
+
+/// Calls `callback` once, `ms` milliseconds from now, and cannot be called off.
+pub fn later(ms: i32, callback: impl FnOnce() + 'static) {
+    let callback = Closure::once_into_js(callback);
+    if let Some(window) = js::window() {
+        let handler = callback.unchecked_ref();
+        let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(handler, ms);
+    }
+}
+
+impl Drop for Timer {
+    fn drop(&mut self) {
+        let (Some(window), Some(handle)) = (js::window(), self.handle) else {
+            return;
+        };
+        if self.repeats {
+            window.clear_interval_with_handle(handle);
+        } else {
+            window.clear_timeout_with_handle(handle);
+        }
+    }
+}

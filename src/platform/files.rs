@@ -1,0 +1,130 @@
+//! Files that leave the phone and files that come in, and the printer.
+//!
+//! Nothing leaves unless a person tapped for it.
+
+use js_sys::{Array, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{File, FilePropertyBag, HtmlAnchorElement, ShareData};
+
+use super::clock;
+use super::js;
+use super::picture::ObjectUrl;
+
+/// How long a download may take to begin before its bytes are let go.
+const DOWNLOAD_BEGINS_MS: i32 = 60_000;
+
+/// Why a file could not be written or read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum FileProblem {
+    /// The browser could not offer the file.
+    NotSaved,
+    /// The share sheet failed for a reason other than being closed.
+    NotShared,
+    /// The file could not be read: gone, or no longer allowed.
+    NotRead,
+    /// The file is read but is no text in UTF-8.
+    NotText,
+    /// The browser does not print.
+    NotPrinted,
+}
+
+/// What became of a file that was to be shared.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shared {
+    /// It was handed to another app.
+    Sent,
+    /// The person closed the share sheet.
+    Dismissed,
+    /// This browser cannot share such a file; save it instead.
+    NotPossible,
+}
+
+/// Offers a text as a download.
+///
+/// # Errors
+/// [`FileProblem::NotSaved`].
+pub fn save_text(name: &str, mime: &str, text: &str) -> Result<(), FileProblem> {
+    save_bytes(name, mime, text.as_bytes())
+}
+
+/// Offers bytes as a download.
+///
+/// # Errors
+/// [`FileProblem::NotSaved`].
+pub fn save_bytes(name: &str, mime: &str, bytes: &[u8]) -> Result<(), FileProblem> {
+    let url = ObjectUrl::new(bytes, mime).map_err(|_| FileProblem::NotSaved)?;
+    click_download(name, url.as_str()).ok_or(FileProblem::NotSaved)?;
+    clock::later(DOWNLOAD_BEGINS_MS, move || drop(url));
+    Ok(())
+}
+
+fn click_download(name: &str, url: &str) -> Option<()> {
+    let document = js::document()?;
+    let anchor: HtmlAnchorElement = document.create_element("a").ok()?.dyn_into().ok()?;
+    anchor.set_href(url);
+    anchor.set_download(name);
+    anchor.set_hidden(true);
+    // Some browsers follow only a link that stands in the page.
+    document.body()?.append_child(&anchor).ok()?;
+    anchor.click();
+    anchor.remove();
+    Some(())
+}
+
+/// Hands a text as a file to another app; call it in the handler of a tap.
+///
+/// # Errors
+/// [`FileProblem::NotShared`] if the browser began and failed.
+pub async fn share_file(name: &str, mime: &str, text: &str) -> Result<Shared, FileProblem> {
+    let Some(navigator) = js::navigator() else {
+        return Ok(Shared::NotPossible);
+    };
+    if js::method(&navigator, "canShare").is_none() || js::method(&navigator, "share").is_none() {
+        return Ok(Shared::NotPossible);
+    }
+    let file = file(name, mime, text).map_err(|_| FileProblem::NotShared)?;
+    let data = ShareData::new();
+    data.set_files(&Array::of1(&file));
+    if !navigator.can_share_with_data(&data) {
+        return Ok(Shared::NotPossible);
+    }
+    match JsFuture::from(navigator.share_with_data(&data)).await {
+        Ok(_) => Ok(Shared::Sent),
+        Err(error) if js::error_name(&error) == "AbortError" => Ok(Shared::Dismissed),
+        Err(_) => Err(FileProblem::NotShared),
+    }
+}
+
+fn file(name: &str, mime: &str, text: &str) -> Result<File, JsValue> {
+    let options = FilePropertyBag::new();
+    options.set_type(mime);
+    let parts = Array::of1(&Uint8Array::from(text.as_bytes()));
+    File::new_with_u8_array_sequence_and_options(&parts, name, &options)
+}
+
+/// The whole text of a file that a person picked.
+///
+/// # Errors
+/// [`FileProblem::NotRead`], or [`FileProblem::NotText`] if it is not UTF-8: a file that is
+/// silently mended would no longer match its digests.
+pub async fn read_text(file: &File) -> Result<String, FileProblem> {
+    String::from_utf8(read_bytes(file).await?).map_err(|_| FileProblem::NotText)
+}
+
+/// The bytes of a file that a person picked.
+///
+/// # Errors
+/// [`FileProblem::NotRead`].
+pub async fn read_bytes(file: &File) -> Result<Vec<u8>, FileProblem> {
+    js::bytes_of(file).await.map_err(|_| FileProblem::NotRead)
+}
+
+/// Opens the browser's print dialog.
+///
+/// # Errors
+/// [`FileProblem::NotPrinted`] where the browser has none.
+pub fn print() -> Result<(), FileProblem> {
+    let window = js::window().ok_or(FileProblem::NotPrinted)?;
+    window.print().map_err(|_| FileProblem::NotPrinted)
+}

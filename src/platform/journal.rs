@@ -1,0 +1,249 @@
+//! The strict journal: the record of every job, in IndexedDB.
+//!
+//! Records are only ever added. The two exceptions are [`Journal::delete_log`] for practice jobs
+//! and [`Journal::replace_body`] for erasing a person.
+
+use std::rc::Rc;
+
+use js_sys::{Array, JSON};
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{IdbCursor, IdbDatabase, IdbKeyRange, IdbObjectStore, IdbTransaction};
+
+use super::event::Listener;
+use super::js;
+use super::record::{Record, StoreProblem};
+use super::transaction::{answer, completed, object_store, problem, reading, strict};
+
+mod beside;
+mod opening;
+
+pub use opening::Closed;
+
+const ENTRIES: &str = "entries";
+const SUMMARIES: &str = "summaries";
+const PHOTOS: &str = "photos";
+const ASIDE: &str = "aside";
+
+/// An open journal; clones share one connection, which closes with the last of them.
+#[derive(Clone, Debug)]
+pub struct Journal {
+    open: Rc<Open>,
+}
+
+/// The connection and the listeners that close it.
+#[derive(Debug)]
+struct Open {
+    database: IdbDatabase,
+    _closing: [Listener; 2],
+}
+
+impl Drop for Open {
+    fn drop(&mut self) {
+        self.database.close();
+    }
+}
+
+impl Journal {
+    fn database(&self) -> &IdbDatabase {
+        &self.open.database
+    }
+
+    /// Keeps all records or none, on the disk, in one transaction; an empty slice is kept at once.
+    ///
+    /// A record that is there already with the same text counts as kept, so that a tap may be
+    /// tried again and a file imported twice.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Differs`] if one is there with another text, [`StoreProblem::Full`], or
+    /// whatever else the browser refuses with. Nothing is kept then.
+    pub async fn add(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        if records.is_empty() {
+            return Ok(());
+        }
+        match self.add_new(records).await {
+            Err(StoreProblem::Refused { name }) if name == "ConstraintError" => {
+                self.add_missing(records).await
+            }
+            outcome => outcome,
+        }
+    }
+
+    /// The quick way: nothing is asked first, the transaction aborts if one is there.
+    async fn add_new(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        let transaction = strict(self.database(), &[ENTRIES])?;
+        let store = object_store(&transaction, ENTRIES)?;
+        for record in records {
+            store
+                .add(&record_object(record))
+                .map_err(|error| problem(&error))?;
+        }
+        completed(&transaction).await
+    }
+
+    /// The careful way: each is looked up and added only if it is not there.
+    async fn add_missing(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        let transaction = strict(self.database(), &[ENTRIES])?;
+        let outcome = put_missing(&transaction, records).await;
+        if outcome.is_err() {
+            // It may have aborted by itself already; either way nothing of it is kept.
+            let _ = transaction.abort();
+            return outcome;
+        }
+        completed(&transaction).await
+    }
+
+    /// Every record of one log, by id.
+    ///
+    /// # Errors
+    /// Whatever the browser refuses with.
+    pub async fn read(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+        let store = reading(self.database(), ENTRIES)?;
+        let range = log_range(log)?;
+        let request = store
+            .get_all_with_key(&range)
+            .map_err(|error| problem(&error))?;
+        Ok(records(&answer(&request).await?))
+    }
+
+    /// Every record of every log, by log and id.
+    ///
+    /// # Errors
+    /// Whatever the browser refuses with.
+    pub async fn read_all(&self) -> Result<Vec<Record>, StoreProblem> {
+        Ok(records(&self.all(ENTRIES).await?))
+    }
+
+    /// The ids of all logs, each once; one step of a cursor a log, whatever its length.
+    ///
+    /// # Errors
+    /// Whatever the browser refuses with.
+    pub async fn logs(&self) -> Result<Vec<String>, StoreProblem> {
+        let store = reading(self.database(), ENTRIES)?;
+        let request = store.open_key_cursor().map_err(|error| problem(&error))?;
+        let mut logs = Vec::new();
+        while let Ok(cursor) = answer(&request).await?.dyn_into::<IdbCursor>() {
+            let key = cursor.key().map_err(|error| problem(&error))?;
+            let Some(log) = Array::from(&key).get(0).as_string() else {
+                break;
+            };
+            let beyond = after_log(&log);
+            logs.push(log);
+            cursor
+                .continue_with_key(&beyond)
+                .map_err(|error| problem(&error))?;
+        }
+        Ok(logs)
+    }
+
+    /// Throws a log and its summary away; for practice jobs only.
+    ///
+    /// # Errors
+    /// Whatever the browser refuses with; nothing is deleted then.
+    pub async fn delete_log(&self, log: &str) -> Result<(), StoreProblem> {
+        let range = log_range(log)?;
+        let transaction = strict(self.database(), &[ENTRIES, SUMMARIES])?;
+        let entries = object_store(&transaction, ENTRIES)?;
+        let summaries = object_store(&transaction, SUMMARIES)?;
+        entries.delete(&range).map_err(|error| problem(&error))?;
+        summaries
+            .delete(&log.into())
+            .map_err(|error| problem(&error))?;
+        completed(&transaction).await
+    }
+
+    /// Replaces the text of one record; the exception for erasing a person.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Missing`] if there is no such record, or what the browser refuses with.
+    pub async fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreProblem> {
+        let transaction = strict(self.database(), &[ENTRIES])?;
+        let store = object_store(&transaction, ENTRIES)?;
+        if kept_text(&store, log, id).await?.is_none() {
+            return Err(StoreProblem::Missing {
+                log: log.to_owned(),
+                id: id.to_owned(),
+            });
+        }
+        let record = Record {
+            log: log.to_owned(),
+            id: id.to_owned(),
+            text: text.to_owned(),
+        };
+        store
+            .put(&record_object(&record))
+            .map_err(|error| problem(&error))?;
+        completed(&transaction).await
+    }
+
+    async fn all(&self, store: &str) -> Result<JsValue, StoreProblem> {
+        let store = reading(self.database(), store)?;
+        let request = store.get_all().map_err(|error| problem(&error))?;
+        answer(&request).await
+    }
+}
+
+async fn put_missing(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreProblem> {
+    let store = object_store(transaction, ENTRIES)?;
+    for record in records {
+        match kept_text(&store, &record.log, &record.id).await? {
+            Some(text) if text == record.text => {}
+            Some(_) => {
+                return Err(StoreProblem::Differs {
+                    log: record.log.clone(),
+                    id: record.id.clone(),
+                });
+            }
+            None => {
+                store
+                    .add(&record_object(record))
+                    .map_err(|error| problem(&error))?;
+            }
+        }
+    }
+    Ok(())
+}
+
+async fn kept_text(
+    store: &IdbObjectStore,
+    log: &str,
+    id: &str,
+) -> Result<Option<String>, StoreProblem> {
+    let key = Array::of2(&log.into(), &id.into());
+    let request = store.get(&key).map_err(|error| problem(&error))?;
+    let found = answer(&request).await?;
+    Ok((!found.is_undefined()).then(|| record(&found).text))
+}
+
+fn record_object(record: &Record) -> JsValue {
+    let Record { log, id, text } = record;
+    js::object(&[
+        ("log", log.into()),
+        ("id", id.into()),
+        ("text", text.into()),
+    ])
+    .into()
+}
+
+fn records(found: &JsValue) -> Vec<Record> {
+    Array::from(found).iter().map(|one| record(&one)).collect()
+}
+
+/// A record as it was found; one that has no text gives itself as JSON, so that it is seen.
+fn record(found: &JsValue) -> Record {
+    let whole = || JSON::stringify(found).map(String::from).unwrap_or_default();
+    Record {
+        log: js::text(found, "log").unwrap_or_default(),
+        id: js::text(found, "id").unwrap_or_default(),
+        text: js::text(found, "text").unwrap_or_else(whole),
+    }
+}
+
+/// Every key of one log: in IndexedDB an array sorts after every text.
+fn log_range(log: &str) -> Result<IdbKeyRange, StoreProblem> {
+    let first = Array::of1(&log.into());
+    IdbKeyRange::bound(&first, &after_log(log)).map_err(|error| problem(&error))
+}
+
+fn after_log(log: &str) -> JsValue {
+    Array::of2(&log.into(), &Array::new()).into()
+}

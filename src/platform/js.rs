@@ -1,0 +1,76 @@
+//! What the other modules need to look at JavaScript values without ever throwing.
+//!
+//! web-sys wraps what is missing (`navigator.share` on a desktop) as if it were there, and the
+//! call then throws through wasm; so a thing is looked up here before it is used.
+
+use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{Blob, BlobPropertyBag, Document, Navigator, Window};
+
+/// The window, if this runs in one.
+pub(super) fn window() -> Option<Window> {
+    web_sys::window()
+}
+
+/// The document of the window.
+pub(super) fn document() -> Option<Document> {
+    window()?.document()
+}
+
+/// The navigator of the window.
+pub(super) fn navigator() -> Option<Navigator> {
+    Some(window()?.navigator())
+}
+
+/// A property that is there and neither undefined nor null.
+pub(super) fn property(of: &JsValue, name: &str) -> Option<JsValue> {
+    let value = Reflect::get(of, &JsValue::from_str(name)).ok()?;
+    (!value.is_undefined() && !value.is_null()).then_some(value)
+}
+
+/// A property that is a text.
+pub(super) fn text(of: &JsValue, name: &str) -> Option<String> {
+    property(of, name)?.as_string()
+}
+
+/// A method, if the browser has it.
+pub(super) fn method(of: &JsValue, name: &str) -> Option<Function> {
+    property(of, name)?.dyn_into().ok()
+}
+
+/// A fresh object with these properties.
+pub(super) fn object(properties: &[(&str, JsValue)]) -> Object {
+    let object = Object::new();
+    for (name, value) in properties {
+        // Setting a property of a fresh plain object cannot fail.
+        let _ = Reflect::set(&object, &JsValue::from_str(name), value);
+    }
+    object
+}
+
+/// The name of a thrown error; `Error` if it has none.
+pub(super) fn error_name(error: &JsValue) -> String {
+    text(error, "name").unwrap_or_else(|| "Error".to_owned())
+}
+
+/// Waits for a promise whose outcome nobody needs, so that a refusal is not logged as unhandled.
+pub(super) fn let_go(promise: Promise) {
+    spawn_local(async move {
+        let _ = JsFuture::from(promise).await;
+    });
+}
+
+/// A blob of these bytes.
+pub(super) fn blob(bytes: &[u8], mime: &str) -> Result<Blob, JsValue> {
+    let options = BlobPropertyBag::new();
+    options.set_type(mime);
+    let parts = Array::of1(&Uint8Array::from(bytes));
+    Blob::new_with_u8_array_sequence_and_options(&parts, &options)
+}
+
+/// The bytes of a blob or file.
+pub(super) async fn bytes_of(blob: &Blob) -> Result<Vec<u8>, JsValue> {
+    let buffer = JsFuture::from(blob.array_buffer()).await?;
+    Ok(Uint8Array::new(&buffer).to_vec())
+}

@@ -1,0 +1,235 @@
+//! localStorage: settings, drafts of half-typed fields, and the second copy of open jobs.
+//!
+//! It reaches the disk late (a kill can lose a minute), so it is never the record while the
+//! journal works. Every call asks web-sys first whether the storage is there, since gloo-storage
+//! throws where it is not.
+
+use gloo_storage::errors::StorageError;
+use gloo_storage::{LocalStorage, Storage as _};
+
+use super::js;
+use super::keys;
+use super::record::{Aside, Record, StoreProblem};
+
+/// The localStorage of this page, probed once.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Local {
+    _probed: (),
+}
+
+impl Local {
+    /// Opens the storage by writing, reading and removing a probe.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`] where it cannot be used, `Full` if not even the probe fits.
+    pub fn open() -> Result<Self, StoreProblem> {
+        let local = Self { _probed: () };
+        let key = keys::setting("probe");
+        local.write(&key, "probe")?;
+        let read = local.read(&key)?;
+        local.remove(&key)?;
+        read.map(|_| local).ok_or(StoreProblem::Denied)
+    }
+
+    /// The text of one setting; `None` if it was never set or could not be read.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`], or `Full` if an unreadable value could not be moved aside.
+    pub fn setting(&self, name: &str) -> Result<Option<String>, StoreProblem> {
+        self.read(&keys::setting(name))
+    }
+
+    /// Sets one setting.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Full`] or `Denied`; the old value stays then.
+    pub fn set_setting(&self, name: &str, text: &str) -> Result<(), StoreProblem> {
+        self.write(&keys::setting(name), text)
+    }
+
+    /// The draft of one half-typed field.
+    ///
+    /// # Errors
+    /// As [`Local::setting`].
+    pub fn draft(&self, name: &str) -> Result<Option<String>, StoreProblem> {
+        self.read(&keys::draft(name))
+    }
+
+    /// Keeps the draft of one half-typed field.
+    ///
+    /// # Errors
+    /// As [`Local::set_setting`].
+    pub fn set_draft(&self, name: &str, text: &str) -> Result<(), StoreProblem> {
+        self.write(&keys::draft(name), text)
+    }
+
+    /// Removes a draft whose field became an entry.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`].
+    pub fn remove_draft(&self, name: &str) -> Result<(), StoreProblem> {
+        self.remove(&keys::draft(name))
+    }
+
+    /// Writes the second copy of one record of an open job.
+    ///
+    /// # Errors
+    /// As [`Local::set_setting`].
+    pub fn write_entry(&self, record: &Record) -> Result<(), StoreProblem> {
+        self.write(&keys::entry(&record.log, &record.id), &record.text)
+    }
+
+    /// The second copies of all records of one log, by id; unreadable ones are moved aside.
+    ///
+    /// # Errors
+    /// As [`Local::setting`].
+    pub fn entries(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+        let mut found = Vec::new();
+        for key in self.keys()? {
+            let Some((of, id)) = keys::entry_parts(&key).filter(|(of, _)| *of == log) else {
+                continue;
+            };
+            if let Some(text) = self.read(&key)? {
+                found.push(Record {
+                    log: of.to_owned(),
+                    id: id.to_owned(),
+                    text,
+                });
+            }
+        }
+        found.sort();
+        Ok(found)
+    }
+
+    /// Removes the second copies of a log that is closed and wholly in the journal.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`].
+    pub fn remove_log(&self, log: &str) -> Result<(), StoreProblem> {
+        for key in self.keys()? {
+            if keys::entry_parts(&key).is_some_and(|(of, _)| of == log) {
+                self.remove(&key)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The ids of all logs that have second copies, each once.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`].
+    pub fn logs(&self) -> Result<Vec<String>, StoreProblem> {
+        let keys = self.keys()?;
+        let of = |key: &String| keys::entry_parts(key).map(|(log, _)| log.to_owned());
+        let mut logs: Vec<String> = keys.iter().filter_map(of).collect();
+        logs.sort();
+        logs.dedup();
+        Ok(logs)
+    }
+
+    /// Moves the second copy of a record aside because its text makes no sense to the caller.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Full`] if there is no room for the move; it then stays where it was.
+    pub fn set_entry_aside(&self, log: &str, id: &str) -> Result<(), StoreProblem> {
+        self.move_aside(&keys::entry(log, id))
+    }
+
+    /// Everything that was moved aside: the key it had and the raw text.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`].
+    pub fn asides(&self) -> Result<Vec<Aside>, StoreProblem> {
+        let storage = storage()?;
+        let keys = self.keys()?;
+        let aside = |key: &String| {
+            let text = storage.get_item(key).ok().flatten()?;
+            Some(Aside {
+                why: key.clone(),
+                text,
+            })
+        };
+        Ok(keys
+            .iter()
+            .filter(|key| keys::is_unreadable(key))
+            .filter_map(aside)
+            .collect())
+    }
+
+    fn keys(&self) -> Result<Vec<String>, StoreProblem> {
+        let storage = storage()?;
+        let count = storage.length().map_err(|_| StoreProblem::Denied)?;
+        let key = |at| storage.key(at).ok().flatten();
+        Ok((0..count)
+            .filter_map(key)
+            .filter(|key| key.starts_with(keys::PREFIX))
+            .collect())
+    }
+
+    fn read(&self, key: &str) -> Result<Option<String>, StoreProblem> {
+        storage()?;
+        match LocalStorage::get::<String>(key) {
+            Ok(text) => Ok(Some(text)),
+            Err(StorageError::KeyNotFound(_)) => Ok(None),
+            Err(StorageError::SerdeError(_)) => self.move_aside(key).map(|()| None),
+            Err(error) => Err(problem(&error)),
+        }
+    }
+
+    fn write(&self, key: &str, text: &str) -> Result<(), StoreProblem> {
+        storage()?;
+        LocalStorage::set(key, text).map_err(|error| problem(&error))
+    }
+
+    fn remove(&self, key: &str) -> Result<(), StoreProblem> {
+        storage()?;
+        LocalStorage::delete(key);
+        Ok(())
+    }
+
+    /// Copies the raw value first and removes it after, so that it is lost in no case.
+    fn move_aside(&self, key: &str) -> Result<(), StoreProblem> {
+        let storage = storage()?;
+        let Ok(Some(raw)) = storage.get_item(key) else {
+            return Ok(());
+        };
+        let refused = |error| StoreProblem::from_error_name(&js::error_name(&error));
+        storage
+            .set_item(&free_aside(&storage, key), &raw)
+            .map_err(refused)?;
+        storage.remove_item(key).map_err(|_| StoreProblem::Denied)
+    }
+}
+
+/// A key for an unreadable value under which nothing is kept yet: a second one never overwrites.
+fn free_aside(storage: &web_sys::Storage, key: &str) -> String {
+    let wanted = keys::unreadable(key);
+    let taken = |name: &str| storage.get_item(name).is_ok_and(|value| value.is_some());
+    let numbered = |n: u32| format!("{wanted}#{n}");
+    if !taken(&wanted) {
+        return wanted;
+    }
+    (2..)
+        .map(numbered)
+        .find(|name| !taken(name))
+        .unwrap_or(wanted)
+}
+
+/// The storage, if the browser gives it to this page.
+fn storage() -> Result<web_sys::Storage, StoreProblem> {
+    let window = js::window().ok_or(StoreProblem::Denied)?;
+    window
+        .local_storage()
+        .ok()
+        .flatten()
+        .ok_or(StoreProblem::Denied)
+}
+
+fn problem(error: &StorageError) -> StoreProblem {
+    match error {
+        StorageError::JsError(error) => StoreProblem::from_error_name(&error.name),
+        StorageError::SerdeError(_) | StorageError::KeyNotFound(_) => StoreProblem::Refused {
+            name: "DataError".to_owned(),
+        },
+    }
+}
