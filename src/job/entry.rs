@@ -5,7 +5,7 @@ use crate::trade::fastening::{SpecCard, Wrench};
 use crate::trade::play::{Decision, Dial};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, ReadingSet, Start, StepKey};
-use crate::units::Typed;
+use crate::units::{DistanceUnit, TemperatureUnit, TorqueUnit, Typed};
 use crate::words;
 
 /// The identity of an entry: a UUID version 7 as text.
@@ -161,9 +161,18 @@ pub enum Reply {
     /// One word.
     Picked(Pick),
     /// A number as typed, with its unit.
-    Number(Typed),
+    Number(Quantity),
     /// A list, each with its own answer.
     Checked(Vec<(Check, Answer)>),
+}
+
+/// A number that a step asks for, as typed.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Quantity {
+    /// A distance driven.
+    Distance(Typed<DistanceUnit>),
+    /// A temperature.
+    Temperature(Typed<TemperatureUnit>),
 }
 
 /// Items that changed.
@@ -176,7 +185,7 @@ pub struct Moved {
     /// What they are now.
     pub to: Hold,
     /// The wrench, and the torque it was set to, when one was used.
-    pub wrench: Option<(String, Typed)>,
+    pub wrench: Option<(String, Typed<TorqueUnit>)>,
 }
 
 words! {
@@ -208,6 +217,8 @@ pub struct Decided {
     pub nth: u8,
     /// The decision.
     pub decision: Decision,
+    /// Whether a second set is asked for before it stands.
+    pub again: bool,
     /// Its reasons, as stable codes in their order.
     pub reasons: Vec<String>,
     /// The version of the rules that made it.
@@ -305,7 +316,7 @@ pub struct Due {
     /// By which day, `YYYY-MM-DD`.
     pub date: String,
     /// After which distance, as typed.
-    pub distance: Option<Typed>,
+    pub distance: Option<Typed<DistanceUnit>>,
 }
 
 /// The report as it was handed over.

@@ -1,3 +1,15 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
 pub mod entry;
+mod fold;
+mod gate;
+mod key;
+mod order;
+mod progress;
+mod sheet;
+
+pub use fold::fold;
+pub use gate::{Held, held};
+pub use key::Key;
+pub use progress::{Status, count, group_items, is_tight, next, plan, status, was_loosened};
+pub use sheet::{Problem, Sheet};

@@ -1,1 +1,113 @@
-//! Hash routes.
+//! Hash routes: where a person is. A route only points; it never holds state.
+
+use crate::trade::wheel_end::StepKey;
+
+/// A place in the app.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Route {
+    /// The list of jobs.
+    Home,
+    /// A new job: at home, at the car, or a practice car.
+    New,
+    /// A job, at the step that comes next.
+    Job(String),
+    /// A job, at one step.
+    Step(String, StepKey),
+    /// All steps of a job, and where it is.
+    Where(String),
+    /// What is loose on a job.
+    Loose(String),
+    /// The report of a job.
+    Report(String),
+    /// The job's notes, and what is wrong with its record.
+    Notes(String),
+    /// Opening files.
+    Import,
+    /// Units, tools, sound.
+    Settings,
+}
+
+impl Route {
+    /// The route of a location's hash, with or without its `#`.
+    pub fn from_hash(hash: &str) -> Self {
+        let path = hash.trim_start_matches('#').trim_matches('/');
+        let mut parts = path.split('/');
+        match (parts.next(), parts.next(), parts.next()) {
+            (Some("new"), None, _) => Self::New,
+            (Some("import"), None, _) => Self::Import,
+            (Some("settings"), None, _) => Self::Settings,
+            (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
+            (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
+            (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
+            (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
+            (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
+            (Some("job"), Some(id), Some(step)) => StepKey::from_code(step)
+                .map_or_else(|| Self::Job(id.to_owned()), |key| Self::Step(id.to_owned(), key)),
+            _ => Self::Home,
+        }
+    }
+
+    /// The hash of this route, with its `#`.
+    pub fn to_hash(&self) -> String {
+        match self {
+            Self::Home => "#/".to_owned(),
+            Self::New => "#/new".to_owned(),
+            Self::Import => "#/import".to_owned(),
+            Self::Settings => "#/settings".to_owned(),
+            Self::Job(id) => format!("#/job/{id}"),
+            Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
+            Self::Where(id) => format!("#/job/{id}/where"),
+            Self::Loose(id) => format!("#/job/{id}/loose"),
+            Self::Report(id) => format!("#/job/{id}/report"),
+            Self::Notes(id) => format!("#/job/{id}/notes"),
+        }
+    }
+
+    /// The job this place belongs to.
+    pub fn job(&self) -> Option<&str> {
+        match self {
+            Self::Job(id)
+            | Self::Step(id, _)
+            | Self::Where(id)
+            | Self::Loose(id)
+            | Self::Report(id)
+            | Self::Notes(id) => Some(id),
+            Self::Home | Self::New | Self::Import | Self::Settings => None,
+        }
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
+mod tests {
+    use super::*;
+    use crate::trade::vehicle::Corner;
+    use crate::trade::wheel_end::Step;
+
+    #[test]
+    fn every_route_survives_its_hash() {
+        let key = StepKey::at(Step::Round, Corner::RearRight).nth(12);
+        let id = || "0190-a".to_owned();
+        for route in [
+            Route::Home,
+            Route::New,
+            Route::Import,
+            Route::Settings,
+            Route::Job(id()),
+            Route::Step(id(), key),
+            Route::Step(id(), StepKey::once(Step::Odometer)),
+            Route::Where(id()),
+            Route::Loose(id()),
+            Route::Report(id()),
+            Route::Notes(id()),
+        ] {
+            assert_eq!(Route::from_hash(&route.to_hash()), route);
+        }
+    }
+
+    #[test]
+    fn an_unknown_place_is_home_and_an_unknown_step_is_its_job() {
+        assert_eq!(Route::from_hash("#/elsewhere/1"), Route::Home);
+        assert_eq!(Route::from_hash("#/job/x/nonsense@nowhere"), Route::Job("x".to_owned()));
+    }
+}

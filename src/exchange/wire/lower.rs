@@ -1,0 +1,138 @@
+//! From what happened to how it is stored.
+
+use crate::exchange::wire::card;
+use crate::exchange::wire::what::{CheckText, ItemText, MoneyText, Reply, What, WrenchUse};
+use crate::job::entry::{self, Moved, Quantity};
+use crate::trade::wheel_end::Item;
+
+/// The stored body; `None` for an unknown kind, which is stored as it came.
+///
+/// One long match on purpose: a new kind must not compile until it is written here.
+pub(super) fn what(what: &entry::What) -> Option<What> {
+    Some(match what {
+        entry::What::Opened(opened) => What::Opened {
+            start: opened.start.code().to_owned(),
+            practice: opened.practice.clone(),
+        },
+        entry::What::Person(field, text) => {
+            What::Person { field: field.code().to_owned(), text: text.clone() }
+        }
+        entry::What::Erased(sha256) => What::Erased { sha256: sha256.clone() },
+        entry::What::Said(text) => What::Said { text: text.clone() },
+        entry::What::Vehicle(field, text) => {
+            What::Vehicle { field: field.code().to_owned(), text: text.clone() }
+        }
+        entry::What::Corners(corners) => What::Corners {
+            corners: corners.iter().map(|corner| corner.code().to_owned()).collect(),
+        },
+        entry::What::Card(spec) => What::Card(card::lower(spec)),
+        entry::What::Missing(kit) => What::Missing {
+            items: kit.iter().map(|item| item.code().to_owned()).collect(),
+        },
+        entry::What::Carried(carried) => card::lower_carried(carried),
+        entry::What::Answered(step, said) => {
+            What::Answered { step: step.code(), reply: reply(said) }
+        }
+        entry::What::Moved(change) => moved(change),
+        entry::What::Pass(step) => What::Pass { step: step.code() },
+        entry::What::Reading(r) => What::Reading {
+            corner: r.corner.code().to_owned(),
+            when: r.set.when.code().to_owned(),
+            set: r.set.nth,
+            round: r.round,
+            side: r.side.code().to_owned(),
+            divisions: r.divisions.clone(),
+        },
+        entry::What::Decided(d) => What::Decided {
+            corner: d.corner.code().to_owned(),
+            nth: d.nth,
+            decision: d.decision.code().to_owned(),
+            again: d.again,
+            reasons: d.reasons.clone(),
+            rules: d.rules,
+        },
+        entry::What::Price(p) => What::Price { repair: money(&p.repair), refit: money(&p.refit) },
+        entry::What::Consent(c) => What::Consent {
+            step: c.step.code(),
+            scope: c.scope.code().to_owned(),
+            yes: c.yes,
+            how: c.how.code().to_owned(),
+            amount: c.amount.as_ref().map(money),
+        },
+        entry::What::Signed(s) => What::Signed { step: s.step.code(), strokes: s.strokes.clone() },
+        entry::What::Photo(p) => What::Photo {
+            step: p.step.code(),
+            sha256: p.sha256.clone(),
+            mime: p.mime.clone(),
+            width: p.width,
+            height: p.height,
+        },
+        entry::What::Note(step, text) => {
+            What::Note { step: step.map(|step| step.code()), text: text.clone() }
+        }
+        entry::What::Part(p) => What::Part {
+            corner: p.corner.code().to_owned(),
+            number: p.number.clone(),
+            lot: p.lot.clone(),
+        },
+        entry::What::Due(d) => What::Due {
+            kind: d.kind.code().to_owned(),
+            date: d.date.clone(),
+            distance: d.distance.as_ref().map(card::typed),
+        },
+        entry::What::HandedOver(h) => What::HandedOver { digest: h.digest.clone() },
+        entry::What::Ended(e) => What::Ended {
+            ending: e.ending.code().to_owned(),
+            charge: e.charge.map(|charge| charge.code().to_owned()),
+        },
+        entry::What::Strike(hits) => {
+            What::Strike { hits: hits.iter().map(|id| id.0.clone()).collect() }
+        }
+        entry::What::Unknown(_) => return None,
+    })
+}
+
+fn moved(change: &Moved) -> What {
+    What::Moved {
+        step: change.step.code(),
+        items: change.items.iter().map(item).collect(),
+        to: change.to.code().to_owned(),
+        wrench: change
+            .wrench
+            .as_ref()
+            .map(|(name, set)| WrenchUse { name: name.clone(), set: card::typed(set) }),
+    }
+}
+
+fn item(item: &Item) -> ItemText {
+    ItemText {
+        corner: item.corner.code().to_owned(),
+        group: item.group.code().to_owned(),
+        number: item.number,
+    }
+}
+
+fn money(money: &entry::Money) -> MoneyText {
+    MoneyText { minor: money.minor, currency: money.currency.clone() }
+}
+
+fn reply(reply: &entry::Reply) -> Reply {
+    match reply {
+        entry::Reply::Done => Reply::Done {},
+        entry::Reply::NotDone(because) => Reply::NotDone { because: because.code().to_owned() },
+        entry::Reply::Said(answer) => Reply::Said { answer: answer.code().to_owned() },
+        entry::Reply::Felt(felt) => Reply::Felt { felt: felt.code().to_owned() },
+        entry::Reply::Picked(pick) => Reply::Picked { pick: pick.code().to_owned() },
+        entry::Reply::Number(Quantity::Distance(d)) => Reply::Number { value: card::typed(d) },
+        entry::Reply::Number(Quantity::Temperature(t)) => Reply::Number { value: card::typed(t) },
+        entry::Reply::Checked(checks) => Reply::Checked {
+            checks: checks
+                .iter()
+                .map(|(check, answer)| CheckText {
+                    check: check.code().to_owned(),
+                    answer: answer.code().to_owned(),
+                })
+                .collect(),
+        },
+    }
+}

@@ -1,0 +1,150 @@
+//! From how it is stored to what happened; `None` if a word is not known.
+
+use crate::exchange::wire::card;
+use crate::exchange::wire::what::{ItemText, MoneyText, Reply, What};
+use crate::job::entry::{
+    self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
+    Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed,
+    VehicleField,
+};
+use crate::trade::answer::{Answer, Felt};
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{
+    Because, Check, Group, Hold, Item, Pick, ReadingSet, Start, StepKey, When,
+};
+
+/// What happened, if every word of it is known.
+///
+/// One long match on purpose, the mirror of `lower::what`.
+pub(super) fn what(what: What) -> Option<entry::What> {
+    Some(match what {
+        What::Opened { start, practice } => {
+            entry::What::Opened(Opened { start: Start::from_code(&start)?, practice })
+        }
+        What::Person { field, text } => entry::What::Person(PersonField::from_code(&field)?, text),
+        What::Erased { sha256 } => entry::What::Erased(sha256),
+        What::Said { text } => entry::What::Said(text),
+        What::Vehicle { field, text } => {
+            entry::What::Vehicle(VehicleField::from_code(&field)?, text)
+        }
+        What::Corners { corners } => entry::What::Corners(all(corners, Corner::from_code)?),
+        What::Card(stored) => entry::What::Card(card::raise(stored)?),
+        What::Missing { items } => entry::What::Missing(all(items, KitItem::from_code)?),
+        What::Carried { wrenches, dial } => {
+            entry::What::Carried(card::raise_carried(wrenches, dial)?)
+        }
+        What::Answered { step, reply: said } => {
+            entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)
+        }
+        What::Moved { step, items, to, wrench } => entry::What::Moved(Moved {
+            step: StepKey::from_code(&step)?,
+            items: items.iter().map(item).collect::<Option<_>>()?,
+            to: Hold::from_code(&to)?,
+            wrench: match wrench {
+                Some(used) => Some((used.name, card::raise_typed(used.set)?)),
+                None => None,
+            },
+        }),
+        What::Pass { step } => entry::What::Pass(StepKey::from_code(&step)?),
+        What::Reading { corner, when, set, round, side, divisions } => {
+            entry::What::Reading(Reading {
+                corner: Corner::from_code(&corner)?,
+                set: ReadingSet { when: When::from_code(&when)?, nth: set },
+                round,
+                side: Side::from_code(&side)?,
+                divisions,
+            })
+        }
+        What::Decided { corner, nth, decision, again, reasons, rules } => {
+            entry::What::Decided(Decided {
+                corner: Corner::from_code(&corner)?,
+                nth,
+                decision: Decision::from_code(&decision)?,
+                again,
+                reasons,
+                rules,
+            })
+        }
+        What::Price { repair, refit } => {
+            entry::What::Price(Price { repair: money(repair), refit: money(refit) })
+        }
+        What::Consent { step, scope, yes, how, amount } => entry::What::Consent(Consent {
+            step: StepKey::from_code(&step)?,
+            scope: Scope::from_code(&scope)?,
+            yes,
+            how: How::from_code(&how)?,
+            amount: amount.map(money),
+        }),
+        What::Signed { step, strokes } => {
+            entry::What::Signed(Signed { step: StepKey::from_code(&step)?, strokes })
+        }
+        What::Photo { step, sha256, mime, width, height } => entry::What::Photo(Photo {
+            step: StepKey::from_code(&step)?,
+            sha256,
+            mime,
+            width,
+            height,
+        }),
+        What::Note { step: None, text } => entry::What::Note(None, text),
+        What::Note { step: Some(step), text } => {
+            entry::What::Note(Some(StepKey::from_code(&step)?), text)
+        }
+        What::Part { corner, number, lot } => {
+            entry::What::Part(Part { corner: Corner::from_code(&corner)?, number, lot })
+        }
+        What::Due { kind, date, distance } => entry::What::Due(Due {
+            kind: DueKind::from_code(&kind)?,
+            date,
+            distance: match distance {
+                Some(typed) => Some(card::raise_typed(typed)?),
+                None => None,
+            },
+        }),
+        What::HandedOver { digest } => entry::What::HandedOver(HandedOver { digest }),
+        What::Ended { ending, charge } => entry::What::Ended(Ended {
+            ending: Ending::from_code(&ending)?,
+            charge: match charge {
+                Some(charge) => Some(Charge::from_code(&charge)?),
+                None => None,
+            },
+        }),
+        What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
+    })
+}
+
+fn all<W>(codes: Vec<String>, from_code: impl Fn(&str) -> Option<W>) -> Option<Vec<W>> {
+    codes.iter().map(|code| from_code(code)).collect()
+}
+
+fn item(stored: &ItemText) -> Option<Item> {
+    Some(Item {
+        corner: Corner::from_code(&stored.corner)?,
+        group: Group::from_code(&stored.group)?,
+        number: stored.number,
+    })
+}
+
+fn money(stored: MoneyText) -> Money {
+    Money { minor: stored.minor, currency: stored.currency }
+}
+
+fn reply(stored: Reply) -> Option<entry::Reply> {
+    Some(match stored {
+        Reply::Done {} => entry::Reply::Done,
+        Reply::NotDone { because } => entry::Reply::NotDone(Because::from_code(&because)?),
+        Reply::Said { answer } => entry::Reply::Said(Answer::from_code(&answer)?),
+        Reply::Felt { felt } => entry::Reply::Felt(Felt::from_code(&felt)?),
+        Reply::Picked { pick } => entry::Reply::Picked(Pick::from_code(&pick)?),
+        Reply::Number { value } => entry::Reply::Number(match card::raise_typed(value.clone()) {
+            Some(distance) => Quantity::Distance(distance),
+            None => Quantity::Temperature(card::raise_typed(value)?),
+        }),
+        Reply::Checked { checks } => {
+            let each = checks.iter().map(|stored| {
+                Some((Check::from_code(&stored.check)?, Answer::from_code(&stored.answer)?))
+            });
+            entry::Reply::Checked(each.collect::<Option<_>>()?)
+        }
+    })
+}

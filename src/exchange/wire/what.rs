@@ -1,0 +1,178 @@
+//! The bodies of entries as they are stored: externally tagged, words as their stable codes.
+
+use serde::{Deserialize, Serialize};
+
+use crate::exchange::wire::card::{Card, Gauge, TypedText, WrenchText};
+
+/// The body of an entry.
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(super) enum What {
+    Opened {
+        start: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        practice: Option<String>,
+    },
+    Person {
+        field: String,
+        text: String,
+    },
+    Erased {
+        sha256: String,
+    },
+    Said {
+        text: String,
+    },
+    Vehicle {
+        field: String,
+        text: String,
+    },
+    Corners {
+        corners: Vec<String>,
+    },
+    Card(Card),
+    Missing {
+        items: Vec<String>,
+    },
+    Carried {
+        wrenches: Vec<WrenchText>,
+        dial: Gauge,
+    },
+    Answered {
+        step: String,
+        reply: Reply,
+    },
+    Moved {
+        step: String,
+        items: Vec<ItemText>,
+        to: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        wrench: Option<WrenchUse>,
+    },
+    Pass {
+        step: String,
+    },
+    Reading {
+        corner: String,
+        when: String,
+        set: u8,
+        round: u8,
+        side: String,
+        divisions: String,
+    },
+    Decided {
+        corner: String,
+        nth: u8,
+        decision: String,
+        again: bool,
+        reasons: Vec<String>,
+        rules: u32,
+    },
+    Price {
+        repair: MoneyText,
+        refit: MoneyText,
+    },
+    Consent {
+        step: String,
+        scope: String,
+        yes: bool,
+        how: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        amount: Option<MoneyText>,
+    },
+    Signed {
+        step: String,
+        strokes: String,
+    },
+    Photo {
+        step: String,
+        sha256: String,
+        mime: String,
+        width: u32,
+        height: u32,
+    },
+    Note {
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        step: Option<String>,
+        text: String,
+    },
+    Part {
+        corner: String,
+        number: String,
+        lot: String,
+    },
+    Due {
+        kind: String,
+        date: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        distance: Option<TypedText>,
+    },
+    HandedOver {
+        digest: String,
+    },
+    Ended {
+        ending: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        charge: Option<String>,
+    },
+    Strike {
+        hits: Vec<String>,
+    },
+}
+
+/// Every kind that this version writes, by its tag.
+const KINDS: [&str; 24] = [
+    "opened", "person", "erased", "said", "vehicle", "corners", "card", "missing", "carried",
+    "answered", "moved", "pass", "reading", "decided", "price", "consent", "signed", "photo",
+    "note", "part", "due", "handed_over", "ended", "strike",
+];
+
+/// The answer to a step.
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(super) enum Reply {
+    Done {},
+    NotDone { because: String },
+    Said { answer: String },
+    Felt { felt: String },
+    Picked { pick: String },
+    Number { value: TypedText },
+    Checked { checks: Vec<CheckText> },
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct CheckText {
+    pub(super) check: String,
+    pub(super) answer: String,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct ItemText {
+    pub(super) corner: String,
+    pub(super) group: String,
+    pub(super) number: u8,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct WrenchUse {
+    pub(super) name: String,
+    pub(super) set: TypedText,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct MoneyText {
+    pub(super) minor: i64,
+    pub(super) currency: String,
+}
+
+/// The tag of a body, or an empty text if it has none.
+pub(super) fn kind_of(raw: &str) -> String {
+    let value: Option<serde_json::Value> = serde_json::from_str(raw).ok();
+    let object = value.as_ref().and_then(serde_json::Value::as_object);
+    object.and_then(|fields| fields.keys().next()).cloned().unwrap_or_default()
+}
+
+/// Whether this version writes bodies with this tag.
+pub(super) fn is_known_kind(raw: &str) -> bool {
+    KINDS.contains(&kind_of(raw).as_str())
+}

@@ -1,0 +1,145 @@
+//! From entries to the sheet. Total and order-free: it never refuses an entry, and the same set
+//! in any order, any number of times, gives the same sheet.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::job::entry::{Entry, EntryId, What};
+use crate::job::key::{Key, keys};
+use crate::job::order::{Ordered, order};
+use crate::job::sheet::{Problem, Sheet};
+
+/// Folds entries of one log into its sheet.
+pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
+    let mut problems = BTreeSet::new();
+    let by_id = unique(entries, &mut problems);
+    let ordered = order(by_id);
+    problems.extend(ordered.missing.iter().cloned().map(Problem::Missing));
+    let effective = effective(&ordered);
+    let registers = registers(&ordered, &effective);
+    for (key, places) in &registers {
+        if disagree(&ordered, key, places) {
+            problems.insert(Problem::Disagree(key.clone()));
+        }
+    }
+    for entry in &ordered.entries {
+        if let What::Unknown(_) = entry.what {
+            problems.insert(Problem::Unknown(entry.id.clone()));
+        }
+    }
+    let heads = heads(&ordered);
+    Sheet::new(
+        ordered.entries,
+        effective,
+        registers,
+        heads,
+        problems.into_iter().collect(),
+    )
+}
+
+/// One entry an id. An erased body beats its original; of two others with one id the choice
+/// does not depend on the order in which they came, and it is said.
+fn unique(
+    entries: impl IntoIterator<Item = Entry>,
+    problems: &mut BTreeSet<Problem>,
+) -> BTreeMap<EntryId, Entry> {
+    let mut by_id: BTreeMap<EntryId, Entry> = BTreeMap::new();
+    for entry in entries {
+        match by_id.get(&entry.id) {
+            None => {
+                by_id.insert(entry.id.clone(), entry);
+            }
+            Some(kept) if *kept == entry => {}
+            Some(kept) => {
+                let erased = |e: &Entry| matches!(e.what, What::Erased(_));
+                let rank = |e: &Entry| (!erased(e), format!("{e:?}"));
+                if !erased(kept) && !erased(&entry) {
+                    problems.insert(Problem::Edited(entry.id.clone()));
+                }
+                if rank(&entry) < rank(kept) {
+                    by_id.insert(entry.id.clone(), entry);
+                }
+            }
+        }
+    }
+    by_id
+}
+
+/// An entry counts if no strike that counts hits it; a strike may hit only what it had seen.
+fn effective(ordered: &Ordered) -> Vec<bool> {
+    let place: BTreeMap<&EntryId, usize> = ordered
+        .entries
+        .iter()
+        .enumerate()
+        .map(|(i, e)| (&e.id, i))
+        .collect();
+    let mut counts = vec![true; ordered.entries.len()];
+    for (here, entry) in ordered.entries.iter().enumerate().rev() {
+        let What::Strike(hits) = &entry.what else {
+            continue;
+        };
+        if !counts.get(here).copied().unwrap_or(false) {
+            continue;
+        }
+        for hit in hits.iter().filter_map(|id| place.get(id)) {
+            let seen = ordered
+                .seen
+                .get(here)
+                .is_some_and(|places| places.has(*hit));
+            if let (true, Some(flag)) = (seen, counts.get_mut(*hit)) {
+                *flag = false;
+            }
+        }
+    }
+    counts
+}
+
+/// For each fact, the statements that no later one had seen, in order.
+fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>> {
+    let mut registers: BTreeMap<Key, Vec<usize>> = BTreeMap::new();
+    for (here, entry) in ordered.entries.iter().enumerate() {
+        if !effective.get(here).copied().unwrap_or(false) {
+            continue;
+        }
+        for key in keys(&entry.what) {
+            let places = registers.entry(key).or_default();
+            if let Some(seen) = ordered.seen.get(here) {
+                places.retain(|place| !seen.has(*place));
+            }
+            places.push(here);
+        }
+    }
+    registers
+}
+
+fn disagree(ordered: &Ordered, key: &Key, places: &[usize]) -> bool {
+    let value = |place: &usize| {
+        ordered
+            .entries
+            .get(*place)
+            .map(|entry| stated(key, &entry.what))
+    };
+    places
+        .iter()
+        .skip(1)
+        .any(|place| value(place) != places.first().and_then(value))
+}
+
+/// What an entry states about one fact, as far as two statements can differ.
+fn stated(key: &Key, what: &What) -> String {
+    match (key, what) {
+        (Key::Item(_) | Key::Turned(..), What::Moved(moved)) => moved.to.code().to_owned(),
+        (Key::Pass(_), _) => String::new(),
+        _ => format!("{what:?}"),
+    }
+}
+
+fn heads(ordered: &Ordered) -> Vec<EntryId> {
+    let named: BTreeSet<&EntryId> = ordered.entries.iter().flat_map(|e| &e.after).collect();
+    ordered
+        .entries
+        .iter()
+        .map(|e| &e.id)
+        .filter(|id| !named.contains(id))
+        .cloned()
+        .collect()
+}

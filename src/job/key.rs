@@ -1,0 +1,109 @@
+//! Which facts an entry states. Two entries that state the same fact can disagree.
+
+use crate::job::entry::{DueKind, PersonField, Side, VehicleField, What};
+use crate::trade::fastening::CardItem;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Item, ReadingSet, StepKey};
+
+/// The name of one fact of a job.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Key {
+    /// How the job was started.
+    Opened,
+    /// A personal fact.
+    Person(PersonField),
+    /// The complaint.
+    Said,
+    /// A fact of the vehicle.
+    Vehicle(VehicleField),
+    /// The corners.
+    Corners,
+    /// A spec card.
+    Card(CardItem),
+    /// What the kit lacks.
+    Missing,
+    /// The instruments.
+    Carried,
+    /// The answer to a step.
+    Step(StepKey),
+    /// Where an item stands.
+    Item(Item),
+    /// That an item was turned at one step.
+    Turned(StepKey, Item),
+    /// Where a pass began.
+    Pass(StepKey),
+    /// One side of a round.
+    Reading(Corner, ReadingSet, u8, Side),
+    /// A decision.
+    Decided(Corner, u8),
+    /// The price.
+    Price,
+    /// The owner's answer.
+    Consent(StepKey),
+    /// A signature.
+    Signed(StepKey),
+    /// A part.
+    Part(Corner),
+    /// Something due.
+    Due(DueKind),
+    /// The handing over.
+    HandedOver,
+    /// The ending.
+    Ended,
+}
+
+/// The facts that `what` states; none for entries that only add to a list.
+pub(super) fn keys(what: &What) -> Vec<Key> {
+    match what {
+        What::Opened(_) => vec![Key::Opened],
+        What::Person(field, _) => vec![Key::Person(*field)],
+        What::Said(_) => vec![Key::Said],
+        What::Vehicle(field, _) => vec![Key::Vehicle(*field)],
+        What::Corners(_) => vec![Key::Corners],
+        What::Card(card) => vec![Key::Card(card.item)],
+        What::Missing(_) => vec![Key::Missing],
+        What::Carried(_) => vec![Key::Carried],
+        What::Answered(step, _) => vec![Key::Step(*step)],
+        What::Moved(moved) => {
+            let items = moved.items.iter();
+            items
+                .flat_map(|item| [Key::Item(*item), Key::Turned(moved.step, *item)])
+                .collect()
+        }
+        What::Pass(step) => vec![Key::Pass(*step)],
+        What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
+        What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
+        What::Price(_) => vec![Key::Price],
+        What::Consent(consent) => vec![Key::Consent(consent.step)],
+        What::Signed(signed) => vec![Key::Signed(signed.step)],
+        What::Part(part) => vec![Key::Part(part.corner)],
+        What::Due(due) => vec![Key::Due(due.kind)],
+        What::HandedOver(_) => vec![Key::HandedOver],
+        What::Ended(_) => vec![Key::Ended],
+        What::Erased(_) | What::Photo(_) | What::Note(..) | What::Strike(_) | What::Unknown(_) => {
+            Vec::new()
+        }
+    }
+}
+
+/// How careful a value is: of two that cannot both be true, the smaller holds until it is settled.
+///
+/// Loose beats tight, STOP beats WATCH, no beats yes.
+pub(super) fn care(what: &What) -> u8 {
+    use crate::job::entry::Reply;
+    use crate::trade::answer::Answer;
+    use crate::trade::play::Decision;
+    match what {
+        What::Moved(moved) => moved.to as u8,
+        What::Decided(decided) => match decided.decision {
+            Decision::Stop => 0,
+            Decision::Replace => 1,
+            Decision::Watch => 2,
+            Decision::Keep => 3,
+        },
+        What::Answered(_, Reply::Said(Answer::No)) => 0,
+        What::Answered(_, Reply::NotDone(_) | Reply::Said(Answer::NotDone)) => 1,
+        What::Consent(consent) => u8::from(consent.yes),
+        _ => 4,
+    }
+}

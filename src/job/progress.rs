@@ -1,0 +1,219 @@
+//! Where a job stands: the plan folded from its entries, and the step that comes next.
+
+use crate::job::entry::{Reply, Side, VehicleField};
+use crate::job::key::Key;
+use crate::job::sheet::Sheet;
+use crate::trade::answer::{Answer, Felt};
+use crate::trade::fastening::CardItem;
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{
+    Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Pick, Plan, Sign,
+    Start, Step, StepKey, StepSpec, items, sign_step,
+};
+
+/// How far a step is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Status {
+    /// Not touched.
+    Open,
+    /// Begun: so many of so many.
+    Partly(u8, u8),
+    /// Done.
+    Done,
+    /// Not done, with the reason; never counted as no.
+    NotDone(Because),
+}
+
+impl Status {
+    /// Whether the job may pass on.
+    pub const fn is_settled(self) -> bool {
+        matches!(self, Self::Done | Self::NotDone(_))
+    }
+}
+
+/// The facts that pick and order the steps, from the entries alone.
+pub fn plan(sheet: &Sheet) -> Plan {
+    Plan {
+        kind: Kind::BoltedDriven,
+        start: sheet.opened().map_or(Start::AtHome, |opened| opened.start),
+        corners: sheet
+            .corners()
+            .iter()
+            .map(|corner| corner_plan(sheet, *corner))
+            .collect(),
+        nut: nut_position(sheet),
+        site_refused: said(sheet, StepKey::once(Step::SiteLook)) == Some(Answer::No),
+        driven: sheet.reply(StepKey::once(Step::Drive)) == Some(&Reply::Done),
+        more_questions: more_questions(sheet),
+        signs: Sign::ALL
+            .iter()
+            .copied()
+            .filter(|sign| has_sign(sheet, *sign))
+            .collect(),
+        ended: sheet.ended().is_some(),
+    }
+}
+
+fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
+    CornerPlan {
+        corner,
+        course: course(sheet, corner),
+        play_felt: play_felt(sheet, corner),
+        second_set: sheet
+            .decided_nth(corner, 1)
+            .is_some_and(|decided| decided.again),
+    }
+}
+
+fn course(sheet: &Sheet, corner: Corner) -> Course {
+    let Some(decided) = sheet.decided(corner) else {
+        return Course::Open;
+    };
+    if decided.again && decided.nth == 1 {
+        return Course::Open;
+    }
+    match decided.decision {
+        Decision::Keep | Decision::Watch => Course::PutBack,
+        Decision::Replace | Decision::Stop => {
+            match sheet
+                .consent(StepKey::at(Step::Agree, corner))
+                .map(|consent| consent.yes)
+            {
+                None => Course::Asking,
+                Some(false) => Course::Declined,
+                Some(true) => Course::Replace,
+            }
+        }
+    }
+}
+
+fn play_felt(sheet: &Sheet, corner: Corner) -> bool {
+    [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial]
+        .into_iter()
+        .any(|step| {
+            matches!(
+                sheet.reply(StepKey::at(step, corner)),
+                Some(Reply::Felt(Felt::JustFelt | Felt::Seen | Felt::Knocks))
+            )
+        })
+}
+
+fn nut_position(sheet: &Sheet) -> NutPosition {
+    sheet
+        .card(CardItem::AxleNut)
+        .and_then(|card| card.position)
+        .unwrap_or(NutPosition::AirBrakeHeld)
+}
+
+fn said(sheet: &Sheet, step: StepKey) -> Option<Answer> {
+    match sheet.reply(step) {
+        Some(Reply::Said(answer)) => Some(*answer),
+        _ => None,
+    }
+}
+
+fn has_sign(sheet: &Sheet, sign: Sign) -> bool {
+    match sheet.reply(StepKey::once(sign_step(sign))) {
+        Some(Reply::Said(answer)) => *answer == Answer::Yes,
+        Some(Reply::Picked(pick)) => matches!(pick, Pick::LouderRight | Pick::LouderLeft),
+        _ => false,
+    }
+}
+
+/// The first five decide if they point at a bearing, or away from it; otherwise more are asked.
+///
+/// Towards: louder one way in the swerve, and not changing with the road. Away: it changes with
+/// the road and not with the swerve. `common practice, no source`.
+fn more_questions(sheet: &Sheet) -> bool {
+    let first = Sign::ALL.iter().filter(|sign| sign.is_first());
+    let all = first
+        .clone()
+        .all(|sign| sheet.reply(StepKey::once(sign_step(*sign))).is_some());
+    all && has_sign(sheet, Sign::Swerve) == has_sign(sheet, Sign::Surface)
+}
+
+/// How many items a group has on this vehicle.
+pub fn count(sheet: &Sheet, group: Group) -> u8 {
+    let typed = |field| sheet.vehicle(field).and_then(|text| text.parse().ok());
+    match group {
+        Group::WheelNuts => typed(VehicleField::Studs).unwrap_or(5).clamp(3, 10),
+        Group::HubBolts => typed(VehicleField::HubBolts).unwrap_or(4).clamp(3, 4),
+        Group::BracketBolts | Group::CaliperPins => 2,
+        _ => 1,
+    }
+}
+
+/// Every item of a group at a corner of this vehicle.
+pub fn group_items(sheet: &Sheet, corner: Corner, group: Group) -> Vec<Item> {
+    items(corner, group, count(sheet, group))
+}
+
+/// How far a step is.
+pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
+    let by_entry = match &spec.form {
+        Form::Turn(group) => turned(sheet, spec, *group),
+        Form::Round(set, round) => spec.key.corner.map(|corner| {
+            let pulled = sheet.reading(corner, *set, *round, Side::Pull).is_some();
+            if pulled { Status::Done } else { Status::Open }
+        }),
+        Form::Card(item) => done_if(sheet.card(*item).is_some()),
+        Form::Corners => done_if(!sheet.corners().is_empty()),
+        Form::Decide(nth) => done_if(
+            spec.key
+                .corner
+                .is_some_and(|at| sheet.decided_nth(at, *nth).is_some()),
+        ),
+        Form::Consent => done_if(sheet.consent(spec.key).is_some()),
+        Form::Price => done_if(sheet.price().is_some()),
+        Form::Photo => done_if(sheet.photos(spec.key).next().is_some()),
+        Form::Sign => done_if(sheet.signed(spec.key).is_some()),
+        Form::End => done_if(sheet.ended().is_some()),
+        _ => None,
+    };
+    match by_entry {
+        Some(status @ (Status::Done | Status::Partly(..))) => status,
+        _ => replied(sheet, spec.key),
+    }
+}
+
+fn done_if(done: bool) -> Option<Status> {
+    done.then_some(Status::Done)
+}
+
+fn replied(sheet: &Sheet, step: StepKey) -> Status {
+    match sheet.reply(step) {
+        None => Status::Open,
+        Some(Reply::NotDone(because)) => Status::NotDone(*because),
+        Some(_) => Status::Done,
+    }
+}
+
+fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
+    let all = group_items(sheet, spec.key.corner?, group);
+    let done = all
+        .iter()
+        .filter(|item| sheet.turned(spec.key, **item))
+        .count();
+    let (done, all) = (u8::try_from(done).ok()?, u8::try_from(all.len()).ok()?);
+    Some(match done {
+        0 => Status::Open,
+        some if some < all => Status::Partly(some, all),
+        _ => Status::Done,
+    })
+}
+
+/// The step that comes next: the first that is not settled.
+pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
+    steps.iter().find(|spec| !status(sheet, spec).is_settled())
+}
+
+/// Whether an item was ever loosened.
+pub fn was_loosened(sheet: &Sheet, item: Item) -> bool {
+    sheet.stated(&Key::Item(item)).next().is_some()
+}
+
+/// Whether an item stands at its card, or was never touched.
+pub fn is_tight(sheet: &Sheet, item: Item) -> bool {
+    sheet.item(item).is_none_or(|hold| hold == Hold::Done)
+}

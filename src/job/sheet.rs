@@ -1,0 +1,307 @@
+//! The state of a job, derived from its entries; nothing here can be changed but by an entry.
+
+use std::collections::BTreeMap;
+
+use crate::job::entry::{
+    Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Part, PersonField,
+    Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
+};
+use crate::job::key::{Key, care};
+use crate::trade::fastening::{CardItem, SpecCard};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Hold, Item, ReadingSet, StepKey};
+
+/// What a person must know about the record itself.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Problem {
+    /// An entry is named by another and is not here.
+    Missing(EntryId),
+    /// Two different entries carry one id.
+    Edited(EntryId),
+    /// An entry of a kind that this version does not know: the job can be read, not written.
+    Unknown(EntryId),
+    /// Two statements of one fact, neither of which had seen the other.
+    Disagree(Key),
+}
+
+/// The state of a job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sheet {
+    entries: Vec<Entry>,
+    effective: Vec<bool>,
+    registers: BTreeMap<Key, Vec<usize>>,
+    heads: Vec<EntryId>,
+    problems: Vec<Problem>,
+}
+
+impl Sheet {
+    pub(super) fn new(
+        entries: Vec<Entry>,
+        effective: Vec<bool>,
+        registers: BTreeMap<Key, Vec<usize>>,
+        heads: Vec<EntryId>,
+        problems: Vec<Problem>,
+    ) -> Self {
+        Self {
+            entries,
+            effective,
+            registers,
+            heads,
+            problems,
+        }
+    }
+
+    /// Every entry, struck ones too, each after all that it saw.
+    pub fn entries(&self) -> &[Entry] {
+        &self.entries
+    }
+
+    /// The entries that count, in order.
+    pub fn counting(&self) -> impl Iterator<Item = &Entry> {
+        self.entries
+            .iter()
+            .zip(&self.effective)
+            .filter(|(_, counts)| **counts)
+            .map(|(e, _)| e)
+    }
+
+    /// Whether an entry was struck.
+    pub fn is_struck(&self, id: &EntryId) -> bool {
+        self.entries
+            .iter()
+            .zip(&self.effective)
+            .any(|(e, counts)| e.id == *id && !counts)
+    }
+
+    /// The entries that none has seen yet; the next entry goes after them.
+    pub fn heads(&self) -> &[EntryId] {
+        &self.heads
+    }
+
+    /// What is wrong with the record.
+    pub fn problems(&self) -> &[Problem] {
+        &self.problems
+    }
+
+    /// Whether the job may only be read, since it holds what this version does not understand.
+    pub fn read_only(&self) -> bool {
+        self.problems
+            .iter()
+            .any(|problem| matches!(problem, Problem::Unknown(_)))
+    }
+
+    /// Every statement of a fact that stands, in order; more than one if they disagree.
+    pub fn stated(&self, key: &Key) -> impl Iterator<Item = &Entry> {
+        let places = self.registers.get(key).map_or(&[][..], Vec::as_slice);
+        places.iter().filter_map(|place| self.entries.get(*place))
+    }
+
+    /// The statement of a fact that holds: of several the most careful, then the latest.
+    pub fn holds(&self, key: &Key) -> Option<&Entry> {
+        self.stated(key).reduce(|kept, next| {
+            if care(&next.what) <= care(&kept.what) {
+                next
+            } else {
+                kept
+            }
+        })
+    }
+
+    fn what(&self, key: &Key) -> Option<&What> {
+        self.holds(key).map(|entry| &entry.what)
+    }
+
+    /// How the job was started.
+    pub fn opened(&self) -> Option<&Opened> {
+        match self.what(&Key::Opened) {
+            Some(What::Opened(opened)) => Some(opened),
+            _ => None,
+        }
+    }
+
+    /// A personal fact of the owner.
+    pub fn person(&self, field: PersonField) -> Option<&str> {
+        match self.what(&Key::Person(field)) {
+            Some(What::Person(_, text)) => Some(text),
+            _ => None,
+        }
+    }
+
+    /// The complaint, word for word.
+    pub fn complaint(&self) -> Option<&str> {
+        match self.what(&Key::Said) {
+            Some(What::Said(text)) => Some(text),
+            _ => None,
+        }
+    }
+
+    /// A fact of the vehicle.
+    pub fn vehicle(&self, field: VehicleField) -> Option<&str> {
+        match self.what(&Key::Vehicle(field)) {
+            Some(What::Vehicle(_, text)) => Some(text),
+            _ => None,
+        }
+    }
+
+    /// The corners, in the order of work.
+    pub fn corners(&self) -> &[Corner] {
+        match self.what(&Key::Corners) {
+            Some(What::Corners(corners)) => corners,
+            _ => &[],
+        }
+    }
+
+    /// A spec card.
+    pub fn card(&self, item: CardItem) -> Option<&SpecCard> {
+        match self.what(&Key::Card(item)) {
+            Some(What::Card(card)) => Some(card),
+            _ => None,
+        }
+    }
+
+    /// The instruments on board.
+    pub fn carried(&self) -> Option<&Carried> {
+        match self.what(&Key::Carried) {
+            Some(What::Carried(carried)) => Some(carried),
+            _ => None,
+        }
+    }
+
+    /// The answer to a step.
+    pub fn reply(&self, step: StepKey) -> Option<&Reply> {
+        match self.what(&Key::Step(step)) {
+            Some(What::Answered(_, reply)) => Some(reply),
+            _ => None,
+        }
+    }
+
+    /// The entry that answered a step.
+    pub fn answered(&self, step: StepKey) -> Option<&Entry> {
+        self.holds(&Key::Step(step))
+    }
+
+    /// Where an item stands, if it was ever touched.
+    pub fn item(&self, item: Item) -> Option<Hold> {
+        match self.what(&Key::Item(item)) {
+            Some(What::Moved(moved)) => Some(moved.to),
+            _ => None,
+        }
+    }
+
+    /// Everything that is off or loosened and not yet back, in the order of the corners.
+    pub fn loose(&self) -> Vec<(Item, Hold)> {
+        let items = self.registers.keys().filter_map(|key| match key {
+            Key::Item(item) => Some(*item),
+            _ => None,
+        });
+        items
+            .filter_map(|item| Some((item, self.item(item)?)))
+            .filter(|(_, h)| h.is_loose())
+            .collect()
+    }
+
+    /// Whether an item was brought to its card at this step, since the pass began.
+    pub fn turned(&self, step: StepKey, item: Item) -> bool {
+        let Some(turned) = self.place(&Key::Turned(step, item)) else {
+            return false;
+        };
+        match self.what(&Key::Turned(step, item)) {
+            Some(What::Moved(moved)) if moved.to == Hold::Done => {}
+            _ => return false,
+        }
+        self.place(&Key::Pass(step))
+            .is_none_or(|pass| pass < turned)
+    }
+
+    fn place(&self, key: &Key) -> Option<usize> {
+        self.registers
+            .get(key)
+            .and_then(|places| places.last())
+            .copied()
+    }
+
+    /// One side of a round.
+    pub fn reading(
+        &self,
+        corner: Corner,
+        set: ReadingSet,
+        round: u8,
+        side: Side,
+    ) -> Option<&Reading> {
+        match self.what(&Key::Reading(corner, set, round, side)) {
+            Some(What::Reading(reading)) => Some(reading),
+            _ => None,
+        }
+    }
+
+    /// The decision on a corner, the latest set first.
+    pub fn decided(&self, corner: Corner) -> Option<&Decided> {
+        [2, 1]
+            .into_iter()
+            .find_map(|nth| self.decided_nth(corner, nth))
+    }
+
+    /// The decision after the `nth` set.
+    pub fn decided_nth(&self, corner: Corner, nth: u8) -> Option<&Decided> {
+        match self.what(&Key::Decided(corner, nth)) {
+            Some(What::Decided(decided)) => Some(decided),
+            _ => None,
+        }
+    }
+
+    /// What the work costs.
+    pub fn price(&self) -> Option<&Price> {
+        match self.what(&Key::Price) {
+            Some(What::Price(price)) => Some(price),
+            _ => None,
+        }
+    }
+
+    /// The owner's answer at a step.
+    pub fn consent(&self, step: StepKey) -> Option<&Consent> {
+        match self.what(&Key::Consent(step)) {
+            Some(What::Consent(consent)) => Some(consent),
+            _ => None,
+        }
+    }
+
+    /// The signature at a step.
+    pub fn signed(&self, step: StepKey) -> Option<&Signed> {
+        match self.what(&Key::Signed(step)) {
+            Some(What::Signed(signed)) => Some(signed),
+            _ => None,
+        }
+    }
+
+    /// The part that was fitted at a corner.
+    pub fn part(&self, corner: Corner) -> Option<&Part> {
+        match self.what(&Key::Part(corner)) {
+            Some(What::Part(part)) => Some(part),
+            _ => None,
+        }
+    }
+
+    /// Something that is due.
+    pub fn due(&self, kind: DueKind) -> Option<&Due> {
+        match self.what(&Key::Due(kind)) {
+            Some(What::Due(due)) => Some(due),
+            _ => None,
+        }
+    }
+
+    /// How the job ended.
+    pub fn ended(&self) -> Option<&Ended> {
+        match self.what(&Key::Ended) {
+            Some(What::Ended(ended)) => Some(ended),
+            _ => None,
+        }
+    }
+
+    /// The pictures of a step.
+    pub fn photos(&self, step: StepKey) -> impl Iterator<Item = &Photo> {
+        self.counting().filter_map(move |entry| match &entry.what {
+            What::Photo(photo) if photo.step == step => Some(photo),
+            _ => None,
+        })
+    }
+}

@@ -1,0 +1,75 @@
+//! From what happened to entries: stamps them, numbers them, and hangs them on what was seen.
+
+use uuid::Builder;
+
+use crate::job::Sheet;
+use crate::job::entry::{At, Entry, EntryId, LogId, What};
+
+/// Everything about a tap that is not what happened.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Pen {
+    /// Who holds the phone.
+    pub by: String,
+    /// Which phone.
+    pub device: String,
+    /// The device's next running number.
+    pub n: u64,
+    /// When, by the device's clock.
+    pub utc_ms: i64,
+    /// The device's offset from UTC, in minutes, east positive.
+    pub offset_min: i32,
+    /// When it was done, if another time was told.
+    pub told: Option<i64>,
+    /// Ten random bytes.
+    pub chance: [u8; 10],
+}
+
+/// The entries of one tap, each after the one before it, the first after the heads of the sheet.
+///
+/// Ids are UUIDs of version 7 (RFC 9562): 48 bits of milliseconds, then chance. The entries of one
+/// tap share their time and differ in their last byte.
+pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> Vec<Entry> {
+    let mut after = heads.to_vec();
+    let mut entries = Vec::with_capacity(whats.len());
+    for (place, what) in (0_u8..).zip(whats) {
+        let id = id(pen, place);
+        entries.push(Entry {
+            id: id.clone(),
+            log: log.clone(),
+            at: At { utc_ms: pen.utc_ms, offset_min: pen.offset_min, told: pen.told },
+            by: pen.by.clone(),
+            device: pen.device.clone(),
+            n: pen.n.saturating_add(u64::from(place)),
+            after: std::mem::replace(&mut after, vec![id]),
+            what,
+        });
+    }
+    entries
+}
+
+/// The identity of a new log, made as an entry's is.
+pub fn log_id(pen: &Pen) -> LogId {
+    LogId(id(pen, u8::MAX).0)
+}
+
+fn id(pen: &Pen, place: u8) -> EntryId {
+    let mut chance = pen.chance;
+    if let Some(last) = chance.last_mut() {
+        *last = last.wrapping_add(place);
+    }
+    let ms = u64::try_from(pen.utc_ms).unwrap_or(0);
+    EntryId(Builder::from_unix_timestamp_millis(ms, &chance).into_uuid().to_string())
+}
+
+/// What takes back the last tap of this device that still counts, if there is one.
+///
+/// A tap may have written several entries; they share the device and the time.
+pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
+    let mine = |entry: &&Entry| entry.device == device && !matches!(entry.what, What::Strike(_));
+    let last = sheet.counting().filter(mine).last()?;
+    if matches!(last.what, What::Opened(_)) {
+        return None;
+    }
+    let tap = sheet.counting().filter(mine).filter(|entry| entry.at.utc_ms == last.at.utc_ms);
+    Some(What::Strike(tap.map(|entry| entry.id.clone()).collect()))
+}

@@ -1,0 +1,133 @@
+//! Keeping a tap: the second copy in the same tick, the journal behind it, and what that means.
+
+use std::collections::BTreeMap;
+
+use crate::exchange::wire::{WireError, decode, encode};
+use crate::job::entry::Entry;
+use crate::platform::record::{Record, StoreProblem};
+
+/// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
+pub trait Store {
+    /// Writes the second copy of an open job, before the journal and in the same tick.
+    ///
+    /// # Errors
+    /// What the storage refused.
+    fn second(&self, records: &[Record]) -> Result<(), StoreProblem>;
+
+    /// Writes the record; resolves only once it is durable.
+    ///
+    /// # Errors
+    /// What the storage refused; nothing of it was kept then.
+    fn journal(
+        &self,
+        records: &[Record],
+    ) -> impl Future<Output = Result<(), StoreProblem>>;
+
+    /// Everything the journal has of a log.
+    ///
+    /// # Errors
+    /// What the storage refused.
+    fn read_journal(
+        &self,
+        log: &str,
+    ) -> impl Future<Output = Result<Vec<Record>, StoreProblem>>;
+
+    /// Everything the second copy has of a log; nothing if there is none.
+    fn read_second(&self, log: &str) -> Vec<Record>;
+}
+
+/// How safe a kept tap is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Kept {
+    /// In the journal, durable.
+    Safe,
+    /// Only in the second copy, with why: it reads as kept, not yet safe.
+    NotYetSafe(StoreProblem),
+}
+
+/// Why a tap was not kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum NotKept {
+    /// Neither place took it.
+    Storage(StoreProblem),
+    /// It could not be written down.
+    Wire(WireError),
+}
+
+/// Keeps the entries of one tap. A tap reads as done only after this returned `Ok`.
+///
+/// # Errors
+/// [`NotKept`] if neither the journal nor the second copy took it.
+pub async fn keep<S: Store>(store: &S, entries: &[Entry]) -> Result<Kept, NotKept> {
+    let records = records(entries).map_err(NotKept::Wire)?;
+    let second = store.second(&records);
+    match (store.journal(&records).await, second) {
+        (Ok(()), _) => Ok(Kept::Safe),
+        (Err(problem), Ok(())) => Ok(Kept::NotYetSafe(problem)),
+        (Err(problem), Err(_)) => Err(NotKept::Storage(problem)),
+    }
+}
+
+/// The records of entries.
+///
+/// # Errors
+/// [`WireError`] if an entry cannot be written down.
+pub fn records(entries: &[Entry]) -> Result<Vec<Record>, WireError> {
+    entries
+        .iter()
+        .map(|entry| {
+            let (log, id) = (entry.log.0.clone(), entry.id.0.clone());
+            Ok(Record { log, id, text: encode(entry)? })
+        })
+        .collect()
+}
+
+/// A log as it was read: its entries, and what could not be read.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Read {
+    /// The entries of both places.
+    pub entries: Vec<Entry>,
+    /// The texts, byte for byte, for an export.
+    pub texts: BTreeMap<String, String>,
+    /// What could not be read, with why; it is set aside and named, never overwritten.
+    pub unreadable: Vec<(Record, WireError)>,
+    /// What only the second copy had, to be written to the journal now.
+    pub to_heal: Vec<Record>,
+}
+
+/// Reads a log from both places.
+///
+/// # Errors
+/// What the storage refused, if the second copy has nothing either.
+pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> {
+    let second = store.read_second(log);
+    let journal = match store.read_journal(log).await {
+        Ok(records) => records,
+        Err(problem) if second.is_empty() => return Err(problem),
+        Err(_) => Vec::new(),
+    };
+    let mut read = Read::default();
+    for record in journal {
+        take(&mut read, record);
+    }
+    for record in second {
+        if !read.texts.contains_key(&record.id) && take(&mut read, record.clone()) {
+            read.to_heal.push(record);
+        }
+    }
+    Ok(read)
+}
+
+fn take(read: &mut Read, record: Record) -> bool {
+    match decode(&record.text) {
+        Ok(entry) => {
+            read.texts.insert(record.id, record.text);
+            read.entries.push(entry);
+            true
+        }
+        Err(error) => {
+            read.unreadable.push((record, error));
+            false
+        }
+    }
+}

@@ -1,0 +1,74 @@
+//! What the phone's holder chose: units, decimal mark, hand, sound, name. Kept as plain codes.
+
+use crate::text::Lang;
+use crate::ui::shelf::Shelf;
+use crate::units::{DecimalMark, Format, System};
+use crate::words;
+
+words! {
+    /// Day or night.
+    pub enum Theme { Day = "day", Night = "night" }
+}
+
+words! {
+    /// Whether tones are played.
+    pub enum Sound { On = "on", Off = "off" }
+}
+
+/// The choices.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Settings {
+    /// The language of every sentence.
+    pub lang: Lang,
+    /// Which units stand first.
+    pub system: System,
+    /// Which decimal mark is shown.
+    pub mark: DecimalMark,
+    /// Day or night.
+    pub theme: Theme,
+    /// Whether tones are played.
+    pub sound: Sound,
+    /// Who holds the phone.
+    pub by: String,
+    /// The currency's ISO 4217 code.
+    pub currency: String,
+}
+
+impl Settings {
+    /// The choices kept on this phone, the locale's where there are none.
+    pub fn read(shelf: &Shelf, locale: &str, locale_mark: char) -> Self {
+        let word = |name: &str| shelf.setting(name).unwrap_or_default();
+        let us = locale.ends_with("-US");
+        Self {
+            lang: Lang::English,
+            system: System::from_code(&word("system"))
+                .unwrap_or(if us { System::Us } else { System::Metric }),
+            mark: DecimalMark::from_code(&word("mark")).unwrap_or(if locale_mark == ',' {
+                DecimalMark::Comma
+            } else {
+                DecimalMark::Dot
+            }),
+            theme: Theme::from_code(&word("theme")).unwrap_or(Theme::Day),
+            sound: Sound::from_code(&word("sound")).unwrap_or(Sound::On),
+            by: word("by"),
+            currency: shelf
+                .setting("currency")
+                .unwrap_or_else(|| if us { "USD" } else { "EUR" }.to_owned()),
+        }
+    }
+
+    /// Keeps the choices on this phone.
+    pub fn write(&self, shelf: &Shelf) {
+        shelf.set_setting("system", self.system.code());
+        shelf.set_setting("mark", self.mark.code());
+        shelf.set_setting("theme", self.theme.code());
+        shelf.set_setting("sound", self.sound.code());
+        shelf.set_setting("by", &self.by);
+        shelf.set_setting("currency", &self.currency);
+    }
+
+    /// How quantities are shown.
+    pub const fn format(&self) -> Format {
+        Format { system: self.system, decimal: self.mark }
+    }
+}

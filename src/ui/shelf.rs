@@ -1,0 +1,136 @@
+//! Where this phone keeps things: the journal, the second copy, or memory when both are denied.
+
+use std::cell::RefCell;
+use std::rc::Rc;
+
+use crate::platform::journal::{Closed, Journal};
+use crate::platform::local::Local;
+use crate::platform::memory::Memory;
+use crate::platform::record::{Photo, Record, Storage, StoreProblem};
+use crate::slate::Store;
+
+/// The phone's storage, as far as it was granted.
+#[derive(Clone)]
+pub struct Shelf(Rc<Inner>);
+
+struct Inner {
+    journal: RefCell<Result<Journal, StoreProblem>>,
+    local: Result<Local, StoreProblem>,
+    memory: Memory,
+}
+
+impl Shelf {
+    /// Opens what the browser grants; never fails, since memory is always there.
+    pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Self {
+        Self(Rc::new(Inner {
+            journal: RefCell::new(Journal::open(on_closed).await),
+            local: Local::open(),
+            memory: Memory::new(),
+        }))
+    }
+
+    /// What was granted.
+    pub fn storage(&self) -> Storage {
+        Storage::from_opened(&*self.0.journal.borrow(), &self.0.local)
+    }
+
+    /// The journal, if it is open.
+    ///
+    /// # Errors
+    /// Why it could not be opened.
+    pub fn journal(&self) -> Result<Journal, StoreProblem> {
+        self.0.journal.borrow().clone()
+    }
+
+    /// The settings and drafts, if they are granted.
+    pub fn local(&self) -> Option<&Local> {
+        self.0.local.as_ref().ok()
+    }
+
+    /// A setting, if there is one and it can be read.
+    pub fn setting(&self, name: &str) -> Option<String> {
+        self.local().and_then(|local| local.setting(name).ok().flatten())
+    }
+
+    /// Keeps a setting; a refusal is harmless, since settings are asked again.
+    pub fn set_setting(&self, name: &str, text: &str) {
+        if let Some(local) = self.local() {
+            let _ = local.set_setting(name, text);
+        }
+    }
+
+    /// Every log this phone knows of, from both places.
+    pub async fn logs(&self) -> Vec<String> {
+        let mut logs = match self.journal() {
+            Ok(journal) => journal.logs().await.unwrap_or_default(),
+            Err(_) => self.0.memory.logs(),
+        };
+        logs.extend(self.local().and_then(|local| local.logs().ok()).unwrap_or_default());
+        logs.sort();
+        logs.dedup();
+        logs
+    }
+
+    /// Keeps a picture before the entry that names it.
+    ///
+    /// # Errors
+    /// What the storage refused.
+    pub async fn put_photo(&self, sha: &str, photo: Photo) -> Result<(), StoreProblem> {
+        match self.journal() {
+            Ok(journal) => journal.put_photo(sha, &photo.mime, &photo.bytes).await,
+            Err(_) => {
+                self.0.memory.put_photo(sha, photo);
+                Ok(())
+            }
+        }
+    }
+
+    /// A picture, if this phone has it.
+    pub async fn photo(&self, sha: &str) -> Option<Photo> {
+        match self.journal() {
+            Ok(journal) => journal.photo(sha).await.ok().flatten(),
+            Err(_) => self.0.memory.photo(sha),
+        }
+    }
+
+    /// Drops a practice job for good.
+    pub async fn throw_away(&self, log: &str) {
+        if let Ok(journal) = self.journal() {
+            let _ = journal.delete_log(log).await;
+        }
+        if let Some(local) = self.local() {
+            let _ = local.remove_log(log);
+        }
+        self.0.memory.delete_log(log);
+    }
+}
+
+impl Store for Shelf {
+    fn second(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        let local = self.0.local.as_ref().map_err(Clone::clone)?;
+        records.iter().try_for_each(|record| local.write_entry(record))
+    }
+
+    async fn journal(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        let journal = self.0.journal.borrow().clone();
+        match journal {
+            Ok(journal) => journal.add(records).await,
+            Err(problem) => {
+                // With no storage at all the work goes on in memory, and no tap reads as kept.
+                self.0.memory.add(records)?;
+                Err(problem)
+            }
+        }
+    }
+
+    async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+        match self.journal() {
+            Ok(journal) => journal.read(log).await,
+            Err(_) => Ok(self.0.memory.read(log)),
+        }
+    }
+
+    fn read_second(&self, log: &str) -> Vec<Record> {
+        self.local().and_then(|local| local.entries(log).ok()).unwrap_or_default()
+    }
+}

@@ -1,0 +1,309 @@
+//! What the screens share: the open job, the settings, and the one way to write.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::exchange::summary::Summary;
+use crate::job::entry::{Entry, LogId, What};
+use crate::job::{Sheet, fold, next, plan};
+use crate::platform::page;
+use crate::platform::record::{Storage, StoreProblem};
+use crate::platform::tabs::Tabs;
+use crate::platform::tone::{self, Sound as Tone};
+use crate::platform::update::Update;
+use crate::platform::{chance, clock};
+use crate::slate::{self, Kept, NotKept, Pen};
+use crate::trade::wheel_end::{Plan, StepSpec, procedure};
+use crate::ui::route::Route;
+use crate::ui::settings::{Settings, Sound};
+use crate::ui::shelf::Shelf;
+
+/// How the last tap fared.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Keeping {
+    /// It is kept, or there was none.
+    Kept,
+    /// It is on its way to the disk.
+    Busy,
+    /// Only the second copy has it.
+    NotYetSafe(StoreProblem),
+    /// It was not kept.
+    NotKept(NotKept),
+}
+
+/// The open job and what follows from it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Open {
+    /// Its log.
+    pub log: LogId,
+    /// Its state.
+    pub sheet: Sheet,
+    /// What picks its steps.
+    pub plan: Plan,
+    /// Its steps, in order.
+    pub steps: Vec<StepSpec>,
+}
+
+impl Open {
+    fn new(log: LogId, entries: Vec<Entry>) -> Self {
+        let sheet = fold(entries);
+        let plan = plan(&sheet);
+        let steps = procedure(&plan);
+        Self { log, sheet, plan, steps }
+    }
+
+    /// The step that comes next.
+    pub fn next(&self) -> Option<&StepSpec> {
+        next(&self.sheet, &self.steps)
+    }
+}
+
+/// Everything the screens share; small enough to copy.
+#[derive(Clone, Copy)]
+pub struct App {
+    /// Where the person is.
+    pub route: RwSignal<Route>,
+    /// The choices.
+    pub settings: RwSignal<Settings>,
+    /// The open job.
+    pub open: RwSignal<Option<Arc<Open>>>,
+    /// How the last tap fared.
+    pub keeping: RwSignal<Keeping>,
+    /// What storage was granted.
+    pub storage: RwSignal<Storage>,
+    /// The jobs of this phone, for the list.
+    pub jobs: RwSignal<Vec<Summary>>,
+    /// Whether a new version waits.
+    pub update_waits: RwSignal<bool>,
+    /// What could not be read, in plain English.
+    pub unreadable: RwSignal<Vec<String>>,
+    shelf: StoredValue<Shelf, LocalStorage>,
+    tabs: StoredValue<Option<Tabs>, LocalStorage>,
+    update: StoredValue<Option<Update>, LocalStorage>,
+    /// Entries of the open job; the sheet is folded from these alone.
+    entries: StoredValue<Vec<Entry>, LocalStorage>,
+}
+
+/// The shared state; a screen is never mounted without it.
+pub fn app() -> App {
+    expect_context::<App>()
+}
+
+impl App {
+    /// The state at the start, before anything was read.
+    pub fn new(shelf: Shelf, settings: Settings) -> Self {
+        Self {
+            route: RwSignal::new(Route::from_hash(&page::hash())),
+            settings: RwSignal::new(settings),
+            open: RwSignal::new(None),
+            keeping: RwSignal::new(Keeping::Kept),
+            storage: RwSignal::new(shelf.storage()),
+            jobs: RwSignal::new(Vec::new()),
+            update_waits: RwSignal::new(false),
+            unreadable: RwSignal::new(Vec::new()),
+            shelf: StoredValue::new_local(shelf),
+            tabs: StoredValue::new_local(None),
+            update: StoredValue::new_local(None),
+            entries: StoredValue::new_local(Vec::new()),
+        }
+    }
+
+    /// Starts listening to the other tabs and to new versions.
+    pub fn listen(self) {
+        self.tabs.set_value(Some(Tabs::listen(move |log| {
+            if self.open.with_untracked(|open| open.as_ref().is_some_and(|o| o.log.0 == log)) {
+                self.read_job(log);
+            }
+            self.read_list();
+        })));
+        self.update.set_value(Update::watch(move || self.update_waits.set(true)));
+    }
+
+    /// The phone's storage.
+    pub fn shelf(self) -> Shelf {
+        self.shelf.get_value()
+    }
+
+    /// Takes the new version; the page loads again.
+    pub fn take_update(self) {
+        self.update.with_value(|update| {
+            if let Some(update) = update {
+                update.accept();
+            }
+        });
+    }
+
+    /// Goes to a place.
+    pub fn go(self, route: &Route) {
+        page::set_hash(&route.to_hash());
+    }
+
+    /// Everything about a tap that is not what happened; `None` if there is no chance to be had.
+    pub fn pen(self) -> Option<Pen> {
+        let shelf = self.shelf();
+        let stamp = clock::now();
+        let chance = chance::random::<10>().ok()?;
+        let device = shelf.setting("device").unwrap_or_else(|| {
+            let device: String = chance.iter().take(4).map(|byte| format!("{byte:02x}")).collect();
+            shelf.set_setting("device", &device);
+            device
+        });
+        let n = shelf.setting("n").and_then(|n| n.parse().ok()).unwrap_or(1_u64);
+        Some(Pen {
+            by: self.settings.with_untracked(|settings| settings.by.clone()),
+            device,
+            n,
+            utc_ms: stamp.utc_ms,
+            offset_min: stamp.offset_min,
+            told: None,
+            chance,
+        })
+    }
+
+    /// Appends what happened to the open job. The screen changes once it is kept.
+    pub fn append(self, whats: Vec<What>) {
+        self.append_then(whats, || {});
+    }
+
+    /// Appends, and goes on once it is kept.
+    pub fn append_then(self, whats: Vec<What>, then: impl FnOnce() + 'static) {
+        let Some(open) = self.open.get_untracked() else { return };
+        if self.keeping.get_untracked() == Keeping::Busy || open.sheet.read_only() {
+            return;
+        }
+        let Some(pen) = self.pen() else { return };
+        let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
+        self.count_up(&pen, entries.len());
+        self.keeping.set(Keeping::Busy);
+        spawn_local(async move {
+            let outcome = slate::keep(&self.shelf(), &entries).await;
+            let in_memory = self.storage.get_untracked() == Storage::MemoryOnly;
+            if outcome.is_ok() || in_memory {
+                self.take(open.log.clone(), entries);
+                self.tell_others(&open.log);
+            }
+            let kept = outcome.is_ok();
+            self.keeping.set(match outcome {
+                Ok(Kept::Safe) => Keeping::Kept,
+                Ok(Kept::NotYetSafe(problem)) => Keeping::NotYetSafe(problem),
+                Err(not_kept) => Keeping::NotKept(not_kept),
+            });
+            self.sound(if kept { Tone::Kept } else { Tone::NotKept });
+            if kept || in_memory {
+                then();
+            }
+        });
+    }
+
+    fn count_up(self, pen: &Pen, by: usize) {
+        let by = u64::try_from(by).unwrap_or(1);
+        self.shelf().set_setting("n", &pen.n.saturating_add(by).to_string());
+    }
+
+    fn take(self, log: LogId, new: Vec<Entry>) {
+        self.entries.update_value(|entries| entries.extend(new));
+        let open = Open::new(log, self.entries.get_value());
+        self.open.set(Some(Arc::new(open)));
+    }
+
+    fn tell_others(self, log: &LogId) {
+        self.tabs.with_value(|tabs| {
+            if let Some(tabs) = tabs {
+                tabs.announce(&log.0);
+            }
+        });
+        self.write_summary();
+    }
+
+    fn write_summary(self) {
+        let Some(open) = self.open.get_untracked() else { return };
+        let summary = Summary::of(&open.log, &open.sheet, open.next());
+        self.jobs.update(|jobs| {
+            jobs.retain(|job| job.log != summary.log);
+            jobs.push(summary.clone());
+        });
+        let shelf = self.shelf();
+        spawn_local(async move {
+            if let Ok(journal) = shelf.journal() {
+                let _ = journal.put_summary(&summary.log, &summary.to_text()).await;
+            }
+        });
+    }
+
+    /// Plays a tone and its vibration, if the holder wants them.
+    pub fn sound(self, tone: Tone) {
+        if self.settings.with_untracked(|settings| settings.sound == Sound::On) {
+            tone::play(tone);
+        }
+    }
+
+    /// Opens a job from this phone; a log that is not there stays closed.
+    pub fn read_job(self, log: String) {
+        spawn_local(async move {
+            let shelf = self.shelf();
+            let Ok(read) = slate::read(&shelf, &log).await else {
+                self.open.set(None);
+                return;
+            };
+            if !read.to_heal.is_empty() {
+                use crate::slate::Store;
+                let _ = shelf.journal(&read.to_heal).await;
+            }
+            for (record, error) in &read.unreadable {
+                if let Ok(journal) = shelf.journal() {
+                    let _ = journal.set_aside(&format!("{error:?}"), &record.text).await;
+                }
+                self.unreadable.update(|list| list.push(record.id.clone()));
+            }
+            if read.entries.is_empty() {
+                self.open.set(None);
+                return;
+            }
+            self.entries.set_value(read.entries.clone());
+            self.open.set(Some(Arc::new(Open::new(LogId(log), read.entries))));
+        });
+    }
+
+    /// Starts a job with its first entries, opens it and goes to it.
+    pub fn start_job(self, whats: Vec<What>) {
+        let Some(pen) = self.pen() else { return };
+        let log = slate::log_id(&pen);
+        self.entries.set_value(Vec::new());
+        self.open.set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
+        self.append_then(whats, move || self.go(&Route::Job(log.0)));
+    }
+
+    /// Reads the list of jobs.
+    pub fn read_list(self) {
+        spawn_local(async move {
+            let shelf = self.shelf();
+            let kept = match shelf.journal() {
+                Ok(journal) => journal.summaries().await.unwrap_or_default(),
+                Err(_) => Vec::new(),
+            };
+            let mut jobs: Vec<Summary> =
+                kept.iter().filter_map(|(_, text)| Summary::from_text(text)).collect();
+            for log in shelf.logs().await {
+                if log.contains(':') || jobs.iter().any(|job| job.log == log) {
+                    continue;
+                }
+                if let Ok(read) = slate::read(&shelf, &log).await {
+                    let open = Open::new(LogId(log), read.entries);
+                    jobs.push(Summary::of(&open.log, &open.sheet, open.next()));
+                }
+            }
+            self.jobs.set(jobs);
+        });
+    }
+
+    /// Takes back the last tap of this phone.
+    pub fn undo(self) {
+        let Some(open) = self.open.get_untracked() else { return };
+        let device = self.shelf().setting("device").unwrap_or_default();
+        if let Some(strike) = slate::undo(&open.sheet, &device) {
+            self.append(vec![strike]);
+        }
+    }
+}
