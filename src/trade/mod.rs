@@ -2,6 +2,7 @@
 //!
 //! Nothing here knows a browser, a clock, a language, serde or randomness.
 
+pub mod answer;
 pub mod fastening;
 pub mod play;
 pub mod vehicle;
