@@ -71,10 +71,7 @@ mod tests {
     #[test]
     fn a_steep_tip_and_a_missing_radius_are_refused() {
         let angle = Angle::new(75.0, AngleUnit::Degree).unwrap();
-        assert_eq!(
-            cosine_factor(angle),
-            Err(GeometryError::TooSteep { angle })
-        );
+        assert_eq!(cosine_factor(angle), Err(GeometryError::TooSteep { angle }));
         let mm = Length::millimetres(1.0);
         assert_eq!(
             scaled_by_radius(mm, Length::ZERO, mm),

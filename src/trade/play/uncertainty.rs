@@ -105,11 +105,7 @@ pub fn resolution(step: f64) -> f64 {
 /// # Source
 /// GUM 5.1.2 and G.4.1.
 pub fn combine(contributions: &[Contribution]) -> Combined {
-    let u = contributions
-        .iter()
-        .map(|c| c.u * c.u)
-        .sum::<f64>()
-        .sqrt();
+    let u = contributions.iter().map(|c| c.u * c.u).sum::<f64>().sqrt();
     // Shares of u, so that the fourth power of a micrometre does not underflow.
     let weight: f64 = contributions
         .iter()
