@@ -1,1 +1,11 @@
 //! The vehicle: its number, its corners, its odometer, and what a booking message says of it.
+
+pub mod booking;
+pub mod corner;
+pub mod odometer;
+pub mod vin;
+
+pub use booking::{Booking, Found, read_booking};
+pub use corner::{Axle, Corner, Side};
+pub use odometer::{Odometer, OdometerDoubt};
+pub use vin::{CheckDigit, Vin, VinError};
