@@ -1,10 +1,15 @@
-//! Answers of hands, eyes and ears. Stub, replaced by the numbers branch.
+//! The answer to a question of the trade: yes, no, or not done. Untouched is not done.
+
 use crate::words;
+
 words! {
-    /// An answer to a question.
-    pub enum Answer { Yes = "yes", No = "no", NotDone = "not_done" }
-}
-words! {
-    /// Play as felt by hand.
-    pub enum Felt { Nothing = "nothing", JustFelt = "just_felt", Seen = "seen", Knocks = "knocks" }
+    /// An answer. `NotDone` is never counted as no.
+    pub enum Answer {
+        /// It is so.
+        Yes = "yes",
+        /// It was looked at and is not so.
+        No = "no",
+        /// Nobody looked.
+        NotDone = "not_done",
+    }
 }

@@ -1,9 +1,21 @@
 //! Quantities with their units: typed text in, exact factors inside, never a bare number out.
-/// Stub.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Typed {
-    /// Text.
-    pub text: String,
-    /// Unit.
-    pub unit: &'static str,
-}
+//!
+//! A quantity is a newtype over a finite number; its unit is asked for whenever a number goes in
+//! or comes out. What a person typed is kept as [`Typed`] text and never written back from here.
+
+mod decimal;
+mod format;
+mod quantity;
+mod typed;
+mod unit;
+
+pub use decimal::{Decimal, DecimalSlip};
+pub use format::{DecimalMark, Format, Shown, System};
+pub use quantity::{
+    Angle, Distance, Force, Length, Mass, NotFinite, Pressure, Speed, Temperature, Torque,
+};
+pub use typed::{Typed, TypedAngle, TypedDistance, TypedLength, TypedTemperature, TypedTorque};
+pub use unit::{
+    AngleUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,
+    TemperatureUnit, TorqueUnit, Unit,
+};

@@ -1,18 +1,15 @@
 //! What is loose, what does its spec card say, which wrench, in which order, is it plausible?
-use crate::words;
-words! {
-    /// What a card is about.
-    pub enum CardItem { AxleNut = "axle_nut", HubBolts = "hub_bolts", BracketBolts = "bracket_bolts", CaliperPins = "caliper_pins", WheelNuts = "wheel_nuts", PlayLimit = "play_limit" }
-}
-/// Stub.
-#[derive(Clone, Debug, PartialEq)]
-pub struct SpecCard {
-    /// Item.
-    pub item: CardItem,
-}
-/// Stub.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Wrench {
-    /// Name.
-    pub name: String,
-}
+
+pub mod adapter;
+pub mod card;
+pub mod order;
+pub mod plausible;
+pub mod retorque;
+pub mod wrench;
+
+pub use adapter::{Lever, LeverError, applied_torque, wrench_setting};
+pub use card::{CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody};
+pub use order::{OrderError, cross_order, star_order};
+pub use plausible::{Doubt, doubts};
+pub use retorque::{RetorqueDue, RetorqueRule, retorque_due};
+pub use wrench::{Fit, Misfit, UsableShare, Wrench, fit};

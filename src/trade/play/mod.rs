@@ -1,9 +1,27 @@
 //! How far does this bearing move, how sure is that, and is it within its own limit?
-use crate::words;
-words! {
-    /// Verdict.
-    pub enum Decision { Keep = "keep", Watch = "watch", Replace = "replace", Stop = "stop" }
-}
-/// Stub.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Dial {}
+//!
+//! Read in this order: [`dial`] and [`series`] turn readings into play, [`budget`] says how sure
+//! it is, [`limit`] and [`conformity`] compare it, [`evidence`] and [`decide`] give the verdict.
+
+pub mod after;
+pub mod budget;
+pub mod conformity;
+pub mod decide;
+pub mod dial;
+pub mod evidence;
+pub mod geometry;
+pub mod limit;
+pub mod risk;
+pub mod series;
+pub mod uncertainty;
+pub mod way;
+
+pub use after::{After, Against, pass_after};
+pub use budget::{Budget, Component, IndicatorError, RigFacts, Source, can_prove};
+pub use conformity::{Comparison, Conformity, WhyNot, compare};
+pub use decide::{Ground, Reason, Verdict, decide};
+pub use dial::{Dial, DialKind, Divisions, Round, RoundError};
+pub use evidence::{BrakeHeld, Decision, Evidence, Felt, StopSign, Test};
+pub use limit::{Limit, LimitSource};
+pub use series::{Mark, ReadingSet, SeriesFault, Settling};
+pub use way::{Method, Place, Rig, Way};

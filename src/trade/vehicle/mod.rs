@@ -1,6 +1,11 @@
 //! The vehicle: its number, its corners, its odometer, and what a booking message says of it.
-use crate::words;
-words! {
-    /// A corner.
-    pub enum Corner { FrontLeft = "front_left", FrontRight = "front_right", RearLeft = "rear_left", RearRight = "rear_right" }
-}
+
+pub mod booking;
+pub mod corner;
+pub mod odometer;
+pub mod vin;
+
+pub use booking::{Booking, Found, read_booking};
+pub use corner::{Axle, Corner, Side};
+pub use odometer::{Odometer, OdometerDoubt};
+pub use vin::{CheckDigit, Vin, VinError};

@@ -1,0 +1,247 @@
+//! The spec card: one value from service information, or the statement that none was found.
+//!
+//! It has no number without a unit and none without a source; the maker's value always wins.
+
+use chrono::NaiveDate;
+
+use crate::trade::play::limit::{Limit, NegativeLimit};
+use crate::trade::play::way::Way;
+use crate::units::{Torque, TypedAngle, TypedLength, TypedTorque};
+use crate::words;
+
+words! {
+    /// What a card is for.
+    pub enum CardItem {
+        /// The axle nut.
+        AxleNut = "axle_nut",
+        /// Hub to knuckle.
+        HubBolts = "hub_bolts",
+        /// Caliper bracket to knuckle.
+        BracketBolts = "bracket_bolts",
+        /// Caliper pins.
+        CaliperPins = "caliper_pins",
+        /// Wheel nuts or bolts.
+        WheelNuts = "wheel_nuts",
+        /// The most play, with its way.
+        PlayLimit = "play_limit",
+    }
+}
+
+impl CardItem {
+    /// Whether it can be "not found" and the job still be finished by agreement: never for the
+    /// axle nut, the hub bolts, the caliper and the wheel.
+    pub const fn may_close_without_figure(self) -> bool {
+        matches!(self, Self::PlayLimit)
+    }
+}
+
+words! {
+    /// How the hub is held for the last torque of the axle nut.
+    pub enum Position {
+        /// In the air, the brake held.
+        AirBrakeHeld = "air_brake_held",
+        /// In the air, a bar across two studs.
+        AirBar = "air_bar",
+        /// The last torque with the wheel on the ground.
+        OnGround = "on_ground",
+    }
+}
+
+words! {
+    /// In what state the thread is to be, and what else the card asks for.
+    pub enum Condition {
+        /// Clean and dry.
+        Dry = "dry",
+        /// Oiled.
+        Oiled = "oiled",
+        /// With threadlocker.
+        Threadlocker = "threadlocker",
+        /// A new fastener, every time.
+        NewFastener = "new_fastener",
+        /// The running torque of a self-locking nut is in the figure.
+        PrevailingIncluded = "prevailing_included",
+        /// The running torque is to be added.
+        PrevailingExtra = "prevailing_extra",
+        /// To be staked or pinned afterwards.
+        Stake = "stake",
+    }
+}
+
+/// One stage of tightening, as printed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Stage {
+    /// To this torque.
+    Torque(TypedTorque),
+    /// On by this angle.
+    Angle(TypedAngle),
+}
+
+/// Where a value was read, and by whom.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CardSource {
+    /// Title of the document.
+    pub document: String,
+    /// Page or procedure; may be empty where the document has none.
+    pub page: String,
+    /// The day on which it was looked up.
+    pub looked_up: NaiveDate,
+    /// Who looked it up.
+    pub who: String,
+}
+
+/// A tightening.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TorqueBody {
+    /// Its stages in order.
+    pub stages: Vec<Stage>,
+    /// How the hub is held; asked for the axle nut alone.
+    pub position: Option<Position>,
+    /// What else it asks for.
+    pub conditions: Vec<Condition>,
+    /// Where it was read.
+    pub source: CardSource,
+}
+
+/// What a card says.
+#[derive(Clone, Debug, PartialEq)]
+pub enum CardBody {
+    /// How to tighten.
+    Torque(TorqueBody),
+    /// How much play is allowed.
+    Play {
+        /// The most play, as printed.
+        most: TypedLength,
+        /// How it is to be measured.
+        way: Way,
+        /// Where it was read.
+        source: CardSource,
+    },
+    /// It was looked for and not found: that is a value, and it is said.
+    NotFound {
+        /// Where was looked and why nothing was found.
+        reason: String,
+    },
+}
+
+/// A card.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SpecCard {
+    /// What it is for.
+    pub item: CardItem,
+    /// What it says.
+    pub body: CardBody,
+}
+
+/// What makes a card unusable.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum CardFault {
+    /// A limit on a fastener's card, or a torque on the card of the play.
+    WrongKind,
+    /// No stage, or an angle before any torque.
+    NoTorqueFirst,
+    /// A stage that is zero or below.
+    NotAboveZero {
+        /// Which stage, from 0.
+        stage: usize,
+    },
+    /// A torque stage below the torque before it.
+    LowerThanBefore {
+        /// Which stage, from 0.
+        stage: usize,
+    },
+    /// A limit below zero.
+    NegativeLimit,
+    /// The axle nut's card does not say how the hub is held.
+    NoPosition,
+    /// The document is not named, or nobody looked it up.
+    NoSource,
+    /// "Not found" without a reason.
+    NoReason,
+}
+
+impl SpecCard {
+    /// What makes this card unusable, if anything does.
+    pub fn fault(&self) -> Option<CardFault> {
+        let plays = self.item == CardItem::PlayLimit;
+        match &self.body {
+            CardBody::Torque(_) if plays => Some(CardFault::WrongKind),
+            CardBody::Play { .. } if !plays => Some(CardFault::WrongKind),
+            CardBody::Torque(body) => torque_fault(self.item, body),
+            CardBody::Play { most, source, .. } => {
+                let negative = most.number.is_negative() && most.number.value() < 0.0;
+                negative
+                    .then_some(CardFault::NegativeLimit)
+                    .or_else(|| source_fault(source))
+            }
+            CardBody::NotFound { reason } => {
+                reason.trim().is_empty().then_some(CardFault::NoReason)
+            }
+        }
+    }
+
+    /// The last torque to which the wrench is set; an angle may follow it.
+    pub fn final_torque(&self) -> Option<&TypedTorque> {
+        self.torques().last()
+    }
+
+    /// The torque stages in order.
+    pub fn torques(&self) -> impl Iterator<Item = &TypedTorque> {
+        let stages = match &self.body {
+            CardBody::Torque(body) => body.stages.as_slice(),
+            _ => &[],
+        };
+        stages.iter().filter_map(|stage| match stage {
+            Stage::Torque(torque) => Some(torque),
+            Stage::Angle(_) => None,
+        })
+    }
+
+    /// The maker's limit of play, if the card gives one.
+    ///
+    /// # Errors
+    /// [`NegativeLimit`] for a value below zero.
+    pub fn limit(&self) -> Option<Result<Limit, NegativeLimit>> {
+        match &self.body {
+            CardBody::Play { most, way, .. } => Some(Limit::maker(most.length(), *way)),
+            _ => None,
+        }
+    }
+}
+
+fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardFault> {
+    if !matches!(body.stages.first(), Some(Stage::Torque(_))) {
+        return Some(CardFault::NoTorqueFirst);
+    }
+    if item == CardItem::AxleNut && body.position.is_none() {
+        return Some(CardFault::NoPosition);
+    }
+    stage_fault(&body.stages).or_else(|| source_fault(&body.source))
+}
+
+fn stage_fault(stages: &[Stage]) -> Option<CardFault> {
+    let mut before = Torque::ZERO;
+    for (stage, what) in stages.iter().enumerate() {
+        let above_zero = match what {
+            Stage::Torque(torque) => torque.number.value() > 0.0,
+            Stage::Angle(angle) => angle.number.value() > 0.0,
+        };
+        if !above_zero {
+            return Some(CardFault::NotAboveZero { stage });
+        }
+        if let Stage::Torque(torque) = what {
+            if torque.torque() < before {
+                return Some(CardFault::LowerThanBefore { stage });
+            }
+            before = torque.torque();
+        }
+    }
+    None
+}
+
+fn source_fault(source: &CardSource) -> Option<CardFault> {
+    let missing = source.document.trim().is_empty() || source.who.trim().is_empty();
+    missing.then_some(CardFault::NoSource)
+}
+
+#[cfg(test)]
+pub(crate) mod tests;

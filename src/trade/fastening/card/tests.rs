@@ -1,0 +1,151 @@
+//! Cards as a technician could fill them, and each fault once.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::units::{AngleUnit, LengthUnit, TorqueUnit};
+
+pub(crate) fn source() -> CardSource {
+    CardSource {
+        document: "Service book, wheel end".to_owned(),
+        page: "31-4".to_owned(),
+        looked_up: NaiveDate::from_ymd_opt(2025, 11, 20).unwrap(),
+        who: "Dana Quill".to_owned(),
+    }
+}
+
+pub(crate) fn torque(text: &str, unit: TorqueUnit) -> Stage {
+    Stage::Torque(TypedTorque::parse(text, unit).unwrap())
+}
+
+pub(crate) fn angle(text: &str) -> Stage {
+    Stage::Angle(TypedAngle::parse(text, AngleUnit::Degree).unwrap())
+}
+
+pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> SpecCard {
+    SpecCard {
+        item,
+        body: CardBody::Torque(TorqueBody {
+            stages,
+            position: Some(Position::AirBrakeHeld),
+            conditions: vec![Condition::Dry, Condition::NewFastener],
+            source: source(),
+        }),
+    }
+}
+
+fn limit_card(item: CardItem, text: &str) -> SpecCard {
+    SpecCard {
+        item,
+        body: CardBody::Play {
+            most: TypedLength::parse(text, LengthUnit::Inch).unwrap(),
+            way: Way::DEFAULT,
+            source: source(),
+        },
+    }
+}
+
+const NM: TorqueUnit = TorqueUnit::NewtonMetre;
+
+#[test]
+fn stages_are_read_in_order() {
+    let nut = card(
+        CardItem::AxleNut,
+        vec![torque("80", NM), torque("120", NM), angle("60")],
+    );
+    assert_eq!(nut.fault(), None);
+    assert_eq!(nut.final_torque().unwrap().number.as_typed(), "120");
+    assert_eq!(nut.torques().count(), 2);
+}
+
+#[test]
+fn a_limit_of_zero_is_a_limit() {
+    let zero = limit_card(CardItem::PlayLimit, "0");
+    assert_eq!(zero.fault(), None);
+    assert!(zero.limit().unwrap().unwrap().is_zero());
+}
+
+#[test]
+fn each_fault_has_its_name() {
+    let item = CardItem::HubBolts;
+    let rows = [
+        (
+            card(CardItem::PlayLimit, vec![torque("9", NM)]),
+            CardFault::WrongKind,
+        ),
+        (
+            limit_card(CardItem::WheelNuts, "0.002"),
+            CardFault::WrongKind,
+        ),
+        (card(item, vec![]), CardFault::NoTorqueFirst),
+        (card(item, vec![angle("90")]), CardFault::NoTorqueFirst),
+        (
+            card(item, vec![torque("0", NM)]),
+            CardFault::NotAboveZero { stage: 0 },
+        ),
+        (
+            card(item, vec![torque("9", NM), angle("-5")]),
+            CardFault::NotAboveZero { stage: 1 },
+        ),
+        (
+            card(
+                item,
+                vec![torque("80", NM), torque("50", TorqueUnit::PoundFoot)],
+            ),
+            CardFault::LowerThanBefore { stage: 1 },
+        ),
+        (
+            limit_card(CardItem::PlayLimit, "-0.002"),
+            CardFault::NegativeLimit,
+        ),
+        (
+            SpecCard {
+                item,
+                body: CardBody::NotFound {
+                    reason: "  ".to_owned(),
+                },
+            },
+            CardFault::NoReason,
+        ),
+    ];
+    for (card, fault) in rows {
+        assert_eq!(card.fault(), Some(fault));
+    }
+}
+
+#[test]
+fn a_nut_without_position_and_a_card_without_source_are_faulty() {
+    let with = |change: fn(&mut TorqueBody)| {
+        let mut nut = card(CardItem::AxleNut, vec![torque("245", NM)]);
+        if let CardBody::Torque(body) = &mut nut.body {
+            change(body);
+        }
+        nut.fault()
+    };
+    assert_eq!(with(|_| {}), None);
+    assert_eq!(
+        with(|body| body.position = None),
+        Some(CardFault::NoPosition)
+    );
+    assert_eq!(
+        with(|body| body.source.document.clear()),
+        Some(CardFault::NoSource)
+    );
+    assert_eq!(
+        with(|body| body.source.who.clear()),
+        Some(CardFault::NoSource)
+    );
+}
+
+#[test]
+fn no_figure_never_closes_what_holds_the_wheel() {
+    let closable: Vec<_> = CardItem::ALL
+        .iter()
+        .filter(|item| item.may_close_without_figure())
+        .collect();
+    assert_eq!(closable, [&CardItem::PlayLimit]);
+}

@@ -1,0 +1,289 @@
+//! A set against its limit: proven in, in, out, proven out, or no comparison at all.
+
+use super::budget::Budget;
+use super::limit::Limit;
+use super::series::{Mark, ReadingSet};
+use super::uncertainty::{Guarded, conforms_below, guarded};
+use super::way::Difference;
+use crate::units::Length;
+
+/// A mean, its limit, and how sure the difference is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Comparison {
+    /// Mean play of the set.
+    pub play: Length,
+    /// What it was compared with.
+    pub limit: Limit,
+    /// Combined standard uncertainty.
+    pub u: Length,
+    /// One-sided 95 % factor; proven means beyond the limit by `g · u`.
+    pub g: f64,
+    /// Probability that the true play is at or under the limit (normal, JCGM 106).
+    pub conformance: f64,
+}
+
+/// Why a reading and a limit cannot be compared.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyNot {
+    /// Method, place, rig or force differs.
+    Way(Difference),
+    /// The reading is no play of this bearing.
+    Mark(Mark),
+}
+
+/// What a set says against a limit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Conformity {
+    /// Under the limit by more than `g · u`.
+    ProvenIn(Comparison),
+    /// At or under the limit, by less than `g · u`.
+    InNotProven(Comparison),
+    /// Over the limit, by no more than `g · u`.
+    OutNotProven(Comparison),
+    /// Over the limit by more than `g · u`.
+    ProvenOut(Comparison),
+    /// The limit is zero and nothing was seen to move; that proves nothing within.
+    NoMovementSeen {
+        /// What the dial can show.
+        resolution: Length,
+    },
+    /// The limit is zero and movement was seen.
+    MovementSeen {
+        /// The figures.
+        comparison: Comparison,
+        /// Whether it is more than `g · u`.
+        proven: bool,
+    },
+    /// They cannot be compared.
+    NoComparison(WhyNot),
+}
+
+impl Conformity {
+    /// Whether the reading is over its limit, proven or not.
+    pub const fn is_over(&self) -> bool {
+        matches!(
+            self,
+            Self::OutNotProven(_) | Self::ProvenOut(_) | Self::MovementSeen { .. }
+        )
+    }
+
+    /// The stable code of the kind of result.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::ProvenIn(_) => "proven_in",
+            Self::InNotProven(_) => "in_not_proven",
+            Self::OutNotProven(_) => "out_not_proven",
+            Self::ProvenOut(_) => "proven_out",
+            Self::NoMovementSeen { .. } => "no_movement_seen",
+            Self::MovementSeen { .. } => "movement_seen",
+            Self::NoComparison(_) => "no_comparison",
+        }
+    }
+}
+
+/// Compares a set with a limit by the one rule: proven means beyond it by `g · u`.
+///
+/// # Source
+/// ISO 14253-1:2017 for the rule, JCGM 106:2012 for the probability.
+pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
+    if let Some(mark) = set.refusal() {
+        return Conformity::NoComparison(WhyNot::Mark(mark));
+    }
+    if let Some(difference) = set.way().differs_from(&limit.way) {
+        return Conformity::NoComparison(WhyNot::Way(difference));
+    }
+    let (u, upper) = (budget.u_c.mm(), limit.value.mm());
+    let y = on_the_limit_is_on_it(set.mean().mm(), upper);
+    let comparison = Comparison {
+        play: set.mean(),
+        limit: *limit,
+        u: budget.u_c,
+        g: budget.g,
+        conformance: conforms_below(y, u, upper),
+    };
+    let result = guarded(y, u, upper, budget.g);
+    if limit.is_zero() {
+        return against_zero(set, comparison, result);
+    }
+    match result {
+        Guarded::ProvenIn => Conformity::ProvenIn(comparison),
+        Guarded::InNotProven => Conformity::InNotProven(comparison),
+        Guarded::OutNotProven => Conformity::OutNotProven(comparison),
+        Guarded::ProvenOut => Conformity::ProvenOut(comparison),
+    }
+}
+
+/// A reading of 2 thou is on a limit of 0.002 in, whatever the last bit of the products says.
+fn on_the_limit_is_on_it(y_mm: f64, upper_mm: f64) -> f64 {
+    if (y_mm - upper_mm).abs() < 1e-9 {
+        upper_mm
+    } else {
+        y_mm
+    }
+}
+
+fn against_zero(set: &ReadingSet, comparison: Comparison, result: Guarded) -> Conformity {
+    if set.nothing_moved() {
+        Conformity::NoMovementSeen {
+            resolution: set.dial().graduation(),
+        }
+    } else {
+        Conformity::MovementSeen {
+            comparison,
+            proven: result == Guarded::ProvenOut,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::trade::play::budget::{IndicatorError, RigFacts};
+    use crate::trade::play::dial::{Dial, Divisions, Round};
+    use crate::trade::play::way::{Method, Place, Rig, Way};
+    use crate::units::{Force, ForceUnit};
+
+    const RIG: RigFacts = RigFacts {
+        indicator: IndicatorError::OneDivision,
+        flex: Length::millimetres(0.005),
+        temperature: None,
+    };
+
+    fn judged(divisions: f64, way: Way, marks: Vec<Mark>, limit: &Limit) -> Conformity {
+        let rounds = [Round::zeroed(Divisions::new(divisions).unwrap()); 3];
+        let set = ReadingSet::read(Dial::HUNDREDTH_MM, way, &rounds, marks).unwrap();
+        compare(&set, &Budget::of(&set, &RIG), limit)
+    }
+
+    fn maker(mm: f64) -> Limit {
+        Limit::maker(Length::millimetres(mm), Way::DEFAULT).unwrap()
+    }
+
+    // u is about 8.2 µm here (dial 5.8, two readings 4.1, repeat 2.9, flex 2.9), g·u 13.5 µm.
+    #[test]
+    fn the_four_results_stand_in_number_line_order() {
+        for (divisions, code) in [
+            (3.0, "proven_in"),
+            (4.0, "in_not_proven"),
+            (5.0, "in_not_proven"),
+            (6.0, "out_not_proven"),
+            (7.0, "proven_out"),
+        ] {
+            let got = judged(divisions, Way::DEFAULT, vec![], &maker(0.05));
+            assert_eq!(got.code(), code, "{divisions} divisions");
+        }
+    }
+
+    #[test]
+    fn a_zero_limit_is_never_proven_within() {
+        let got = judged(0.0, Way::DEFAULT, vec![], &maker(0.0));
+        assert_eq!(
+            got,
+            Conformity::NoMovementSeen {
+                resolution: Length::millimetres(0.01)
+            }
+        );
+        let seen = |divisions| match judged(divisions, Way::DEFAULT, vec![], &maker(0.0)) {
+            Conformity::MovementSeen { proven, .. } => proven,
+            other => panic!("{other:?}"),
+        };
+        assert!(!seen(1.0));
+        assert!(seen(2.0));
+    }
+
+    #[test]
+    fn another_way_is_no_comparison() {
+        let kilograms = |kg| Some(Force::new(kg, ForceUnit::Kilogram).unwrap());
+        let base = Way::DEFAULT;
+        let cases = [
+            (
+                Way {
+                    method: Method::Rock,
+                    ..base
+                },
+                Difference::Method,
+            ),
+            (
+                Way {
+                    place: Place::RotorFace,
+                    ..base
+                },
+                Difference::Place,
+            ),
+            (
+                Way {
+                    rig: Some(Rig::RotorOff),
+                    ..base
+                },
+                Difference::Rig,
+            ),
+            (
+                Way {
+                    force: kilograms(10.0),
+                    ..base
+                },
+                Difference::Force,
+            ),
+        ];
+        for (way, difference) in cases {
+            assert_eq!(
+                judged(3.0, way, vec![], &maker(0.05)),
+                Conformity::NoComparison(WhyNot::Way(difference))
+            );
+        }
+        let forced = Way {
+            force: kilograms(10.0),
+            ..base
+        };
+        let limit = Limit::maker(Length::millimetres(0.05), forced).unwrap();
+        let near = Way {
+            force: kilograms(10.5),
+            ..base
+        };
+        assert_eq!(judged(3.0, near, vec![], &limit).code(), "proven_in");
+        assert_eq!(judged(3.0, base, vec![], &limit).code(), "no_comparison");
+    }
+
+    #[test]
+    fn a_limit_that_names_no_rig_takes_either() {
+        let off = Way {
+            rig: Some(Rig::RotorOff),
+            ..Way::DEFAULT
+        };
+        assert_eq!(judged(3.0, off, vec![], &Limit::HOUSE).code(), "proven_in");
+    }
+
+    #[test]
+    fn a_slack_nut_is_no_comparison() {
+        assert_eq!(
+            judged(3.0, Way::DEFAULT, vec![Mark::NutSlack], &maker(0.05)),
+            Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack))
+        );
+    }
+
+    #[test]
+    fn the_probability_is_one_half_on_the_limit() {
+        let Conformity::InNotProven(on) = judged(5.0, Way::DEFAULT, vec![], &maker(0.05)) else {
+            panic!("not on the limit");
+        };
+        assert!((on.conformance - 0.5).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_reading_on_the_limit_is_never_over_it() {
+        for thou in [1.0, 2.0, 3.0, 5.0, 7.0, 8.0] {
+            let rounds = [Round::zeroed(Divisions::new(thou).unwrap()); 3];
+            let set = ReadingSet::read(Dial::THOU, Way::DEFAULT, &rounds, vec![]).unwrap();
+            let value = Length::new(thou / 1000.0, crate::units::LengthUnit::Inch).unwrap();
+            let limit = Limit::maker(value, Way::DEFAULT).unwrap();
+            let got = compare(&set, &Budget::of(&set, &RIG), &limit);
+            assert_eq!(got.code(), "in_not_proven", "{thou} thou");
+        }
+    }
+}

@@ -1,0 +1,268 @@
+//! The dial: its face, the shortest way round it, and what a push and a pull reading say.
+
+use crate::units::{Decimal, Length};
+use crate::words;
+
+words! {
+    /// How the tip moves the needle.
+    pub enum DialKind {
+        /// A plunger along its own axis.
+        Plunger = "plunger",
+        /// A lever that swings.
+        Lever = "lever",
+    }
+}
+
+/// A dial gauge as it is in the van.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Dial {
+    graduation: Length,
+    divisions_per_turn: u32,
+    kind: DialKind,
+}
+
+/// Why something is no dial.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum DialError {
+    /// A division must be above zero and no more than a millimetre.
+    Graduation {
+        /// What was given.
+        graduation: Length,
+    },
+    /// A face has between 10 and 1000 divisions.
+    Divisions {
+        /// What was given.
+        divisions_per_turn: u32,
+    },
+}
+
+/// A place on the dial's face in its own divisions, from the zero of the bezel.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Divisions(f64);
+
+impl Divisions {
+    /// The zero of the bezel: the push reading of a zeroed dial.
+    pub const ZERO: Self = Self(0.0);
+
+    /// A place read from typed digits.
+    pub fn typed(decimal: &Decimal) -> Self {
+        Self(decimal.value())
+    }
+
+    /// A place from a number of divisions; `None` if it is no finite number.
+    pub fn new(divisions: f64) -> Option<Self> {
+        divisions.is_finite().then_some(Self(divisions))
+    }
+
+    /// The number of divisions.
+    pub const fn count(self) -> f64 {
+        self.0
+    }
+}
+
+/// One round: pushed in and read, pulled out and read.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Round {
+    /// Reading while pushing; zero on a zeroed dial.
+    pub push: Divisions,
+    /// Reading while pulling.
+    pub pull: Divisions,
+    /// Whole turns that the small pointer counted from push to pull, if it was asked for.
+    pub turns: Option<i32>,
+}
+
+/// Why a round gives no play.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum RoundError {
+    /// More than a quarter turn: the needle may have gone the other way or round; ask the turns.
+    AskTurns {
+        /// The shortest way between the two readings.
+        shortest: Divisions,
+    },
+    /// A reading that is not on this dial's face.
+    OffTheDial {
+        /// The reading.
+        reading: Divisions,
+    },
+}
+
+impl Round {
+    /// A round on a dial zeroed at the push.
+    pub const fn zeroed(pull: Divisions) -> Self {
+        Self {
+            push: Divisions::ZERO,
+            pull,
+            turns: None,
+        }
+    }
+
+    /// A round of two readings.
+    pub const fn of_two(push: Divisions, pull: Divisions) -> Self {
+        Self {
+            push,
+            pull,
+            turns: None,
+        }
+    }
+}
+
+impl Dial {
+    /// The common metric dial: 0.01 mm, 100 divisions a turn.
+    pub const HUNDREDTH_MM: Self = Self::plunger(Length::millimetres(0.01), 100);
+    /// The common inch dial: 0.001 in, 100 divisions a turn.
+    pub const THOU: Self = Self::plunger(Length::thou(1.0), 100);
+    /// The finer inch dial: 0.0005 in, 100 divisions a turn.
+    pub const HALF_THOU: Self = Self::plunger(Length::thou(0.5), 100);
+
+    const fn plunger(graduation: Length, divisions_per_turn: u32) -> Self {
+        Self {
+            graduation,
+            divisions_per_turn,
+            kind: DialKind::Plunger,
+        }
+    }
+
+    /// A dial of the van kit.
+    ///
+    /// # Errors
+    /// [`DialError`] for a face that cannot be.
+    pub fn new(
+        graduation: Length,
+        divisions_per_turn: u32,
+        kind: DialKind,
+    ) -> Result<Self, DialError> {
+        if !(Length::ZERO < graduation && graduation <= Length::millimetres(1.0)) {
+            return Err(DialError::Graduation { graduation });
+        }
+        if !(10..=1000).contains(&divisions_per_turn) {
+            return Err(DialError::Divisions { divisions_per_turn });
+        }
+        Ok(Self {
+            graduation,
+            divisions_per_turn,
+            kind,
+        })
+    }
+
+    /// What one division is worth.
+    pub const fn graduation(&self) -> Length {
+        self.graduation
+    }
+
+    /// Divisions once round the face.
+    pub const fn divisions_per_turn(&self) -> u32 {
+        self.divisions_per_turn
+    }
+
+    /// Plunger or lever.
+    pub const fn kind(&self) -> DialKind {
+        self.kind
+    }
+
+    /// What so many divisions are worth.
+    pub fn worth(&self, divisions: Divisions) -> Length {
+        self.graduation.times(divisions.count())
+    }
+
+    /// Play of one round: the shortest way round the face from push to pull, either way.
+    ///
+    /// With the turns counted it is the whole way, `(pull − push) + turns · divisions`.
+    ///
+    /// # Errors
+    /// [`RoundError::AskTurns`] beyond a quarter turn if the turns are not told;
+    /// [`RoundError::OffTheDial`] for a reading of more than one turn.
+    pub fn play(&self, round: Round) -> Result<Length, RoundError> {
+        let face = f64::from(self.divisions_per_turn);
+        for reading in [round.push, round.pull] {
+            if reading.0.abs() > face {
+                return Err(RoundError::OffTheDial { reading });
+            }
+        }
+        let way = round.pull.0 - round.push.0;
+        if let Some(turns) = round.turns {
+            return Ok(self.worth(Divisions((way + f64::from(turns) * face).abs())));
+        }
+        let once = way.rem_euclid(face);
+        let shortest = Divisions(once.min(face - once));
+        if shortest.0 > face / 4.0 {
+            return Err(RoundError::AskTurns { shortest });
+        }
+        Ok(self.worth(shortest))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+
+    fn at(divisions: f64) -> Divisions {
+        Divisions::new(divisions).unwrap()
+    }
+
+    #[track_caller]
+    fn plays(push: f64, pull: f64, divisions: f64) {
+        let dial = Dial::HUNDREDTH_MM;
+        let play = dial.play(Round::of_two(at(push), at(pull))).unwrap();
+        assert!(
+            (play.mm() - divisions * 0.01).abs() < 1e-12,
+            "{push} to {pull}"
+        );
+    }
+
+    #[test]
+    fn the_way_round_past_zero_is_the_short_one() {
+        plays(98.5, 2.0, 3.5);
+        plays(2.0, 98.5, 3.5);
+        plays(-1.5, 2.0, 3.5);
+        plays(0.0, 3.0, 3.0);
+        plays(0.0, -3.0, 3.0);
+        plays(0.0, 100.0, 0.0);
+        plays(0.0, 25.0, 25.0);
+    }
+
+    #[test]
+    fn more_than_a_quarter_turn_asks_for_the_turns() {
+        let dial = Dial::HUNDREDTH_MM;
+        let round = Round::of_two(at(10.0), at(36.0));
+        assert_eq!(
+            dial.play(round),
+            Err(RoundError::AskTurns { shortest: at(26.0) })
+        );
+        let told = |turns| {
+            dial.play(Round {
+                turns: Some(turns),
+                ..round
+            })
+        };
+        assert_eq!(told(0).unwrap(), dial.worth(at(26.0)));
+        assert_eq!(told(1).unwrap(), dial.worth(at(126.0)));
+        assert_eq!(told(-1).unwrap(), dial.worth(at(74.0)));
+    }
+
+    #[test]
+    fn a_reading_off_the_face_and_a_face_that_cannot_be_are_refused() {
+        let dial = Dial::THOU;
+        let reading = at(101.0);
+        assert_eq!(
+            dial.play(Round::zeroed(reading)),
+            Err(RoundError::OffTheDial { reading })
+        );
+        let graduation = Length::ZERO;
+        assert_eq!(
+            Dial::new(graduation, 100, DialKind::Lever),
+            Err(DialError::Graduation { graduation })
+        );
+        assert_eq!(
+            Dial::new(Length::thou(1.0), 3, DialKind::Lever),
+            Err(DialError::Divisions {
+                divisions_per_turn: 3
+            })
+        );
+    }
+}

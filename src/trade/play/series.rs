@@ -1,0 +1,322 @@
+//! A set of rounds on one rig: its mean, and whether the rollers and the rig have settled.
+
+use super::dial::{Dial, Divisions, Round, RoundError};
+use super::uncertainty::count;
+use super::way::{Rig, Way};
+use crate::units::Length;
+use crate::words;
+
+words! {
+    /// What was not as it should be while the set was taken. The first four forbid a comparison.
+    pub enum Mark {
+        /// The axle nut was slack: the rings are not clamped and the reading is no play.
+        NutSlack = "nut_slack",
+        /// The wheel was fitted though the way has it off.
+        WheelFitted = "wheel_fitted",
+        /// The base stood on something else than the knuckle.
+        BaseNotOnKnuckle = "base_not_on_knuckle",
+        /// Nobody pushed the knuckle to see whether the needle moves.
+        FlexNotTested = "flex_not_tested",
+        /// The nut had been loosened before, and was brought back to torque.
+        NutHadBeenLoosened = "nut_had_been_loosened",
+        /// The hub was hot.
+        HotHub = "hot_hub",
+        /// The gauge is past its due date.
+        GaugeOverdue = "gauge_overdue",
+    }
+}
+
+impl Mark {
+    /// Whether a set with this mark may not be compared with any limit.
+    pub const fn forbids_comparison(self) -> bool {
+        matches!(
+            self,
+            Self::NutSlack | Self::WheelFitted | Self::BaseNotOnKnuckle | Self::FlexNotTested
+        )
+    }
+}
+
+words! {
+    /// What the rounds say of rollers and rig.
+    pub enum Trend {
+        /// Nothing to see.
+        Steady = "steady",
+        /// Each round no smaller than the last: rollers not seated, or a base that creeps.
+        Rising = "rising",
+        /// Each round no larger than the last: rollers just seating; oscillate more.
+        Falling = "falling",
+        /// Up and down: tip, base or force differs from round to round.
+        Scattered = "scattered",
+    }
+}
+
+/// Whether the set stands, or the rig is to be set again.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Settling {
+    /// Largest less smallest play.
+    pub spread: Length,
+    /// Last less first play.
+    pub drift: Length,
+    /// What the rounds do.
+    pub trend: Trend,
+    /// The spread is over one division.
+    pub over_a_division: bool,
+    /// The spread is over a fifth of the limit.
+    pub over_a_fifth_of_limit: bool,
+}
+
+impl Settling {
+    /// Whether the rig should be set again before the value is used.
+    pub const fn asks_to_rig_again(&self) -> bool {
+        self.over_a_division || self.over_a_fifth_of_limit
+    }
+}
+
+/// A set of rounds with one dial, in one way, on one rig.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ReadingSet {
+    dial: Dial,
+    way: Way,
+    plays: Vec<Length>,
+    marks: Vec<Mark>,
+}
+
+/// Why rounds make no set.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SeriesFault {
+    /// There is no round.
+    NoRound,
+    /// One round gives no play.
+    Round {
+        /// Which one, from 0.
+        index: usize,
+        /// Why.
+        fault: RoundError,
+    },
+}
+
+impl ReadingSet {
+    /// Takes the play of every round.
+    ///
+    /// A wheel that is on though the way has it off is marked here, so that nobody can forget it.
+    ///
+    /// # Errors
+    /// [`SeriesFault`] if there is no round or one of them gives no play.
+    pub fn read(
+        dial: Dial,
+        way: Way,
+        rounds: &[Round],
+        marks: Vec<Mark>,
+    ) -> Result<Self, SeriesFault> {
+        if rounds.is_empty() {
+            return Err(SeriesFault::NoRound);
+        }
+        let plays = rounds
+            .iter()
+            .enumerate()
+            .map(|(index, round)| {
+                dial.play(*round)
+                    .map_err(|fault| SeriesFault::Round { index, fault })
+            })
+            .collect::<Result<_, _>>()?;
+        Ok(Self {
+            dial,
+            way,
+            plays,
+            marks,
+        })
+    }
+
+    /// The dial it was read on.
+    pub const fn dial(&self) -> &Dial {
+        &self.dial
+    }
+
+    /// The way it was taken.
+    pub const fn way(&self) -> &Way {
+        &self.way
+    }
+
+    /// The play of each round, in order.
+    pub fn plays(&self) -> &[Length] {
+        &self.plays
+    }
+
+    /// What was not as it should be.
+    pub fn marks(&self) -> &[Mark] {
+        &self.marks
+    }
+
+    /// The first mark that forbids a comparison.
+    pub fn refusal(&self) -> Option<Mark> {
+        let wheel_where_it_belongs = self.way.rig == Some(Rig::WheelOn);
+        self.marks.iter().copied().find(|mark| match mark {
+            Mark::WheelFitted => !wheel_where_it_belongs,
+            other => other.forbids_comparison(),
+        })
+    }
+
+    /// The value of record.
+    pub fn mean(&self) -> Length {
+        let sum = self.plays.iter().fold(Length::ZERO, |a, b| a.plus(*b));
+        sum.times(1.0 / count(self.plays.len()))
+    }
+
+    /// The middle play, a check of the rig: far from the mean, one round was another story.
+    pub fn median(&self) -> Length {
+        let mut sorted = self.plays.clone();
+        sorted.sort_by(|a, b| a.mm().total_cmp(&b.mm()));
+        let middle = |index: usize| sorted.get(index).copied().unwrap_or(Length::ZERO);
+        let half = sorted.len() / 2;
+        if sorted.len() % 2 == 1 {
+            middle(half)
+        } else {
+            middle(half.saturating_sub(1)).plus(middle(half)).times(0.5)
+        }
+    }
+
+    /// Whether every round reads as nothing at the dial's resolution.
+    pub fn nothing_moved(&self) -> bool {
+        let half = self.dial.graduation().times(0.5);
+        self.plays.iter().all(|play| *play < half)
+    }
+
+    /// Spread and drift over the rounds, against one division and against the limit if known.
+    pub fn settling(&self, limit: Option<Length>) -> Settling {
+        let largest = self.plays.iter().fold(Length::ZERO, |a, b| a.max(*b));
+        let smallest = self.plays.iter().fold(largest, |a, b| a.min(*b));
+        let spread = largest.minus(smallest);
+        let over_a_division = exceeds(spread, self.dial.graduation());
+        let over_a_fifth_of_limit = limit
+            .filter(|limit| *limit > Length::ZERO)
+            .is_some_and(|limit| exceeds(spread, limit.times(0.2)));
+        Settling {
+            spread,
+            drift: self.drift(),
+            trend: if over_a_division || over_a_fifth_of_limit {
+                self.trend()
+            } else {
+                Trend::Steady
+            },
+            over_a_division,
+            over_a_fifth_of_limit,
+        }
+    }
+
+    fn drift(&self) -> Length {
+        match (self.plays.first(), self.plays.last()) {
+            (Some(first), Some(last)) => last.minus(*first),
+            _ => Length::ZERO,
+        }
+    }
+
+    fn trend(&self) -> Trend {
+        let steps = || self.plays.iter().zip(self.plays.iter().skip(1));
+        if self.plays.len() < 3 {
+            Trend::Scattered
+        } else if steps().all(|(a, b)| a <= b) {
+            Trend::Rising
+        } else if steps().all(|(a, b)| a >= b) {
+            Trend::Falling
+        } else {
+            Trend::Scattered
+        }
+    }
+}
+
+/// More than `bound` by more than arithmetic on decimals leaves behind.
+fn exceeds(value: Length, bound: Length) -> bool {
+    value.mm() > bound.mm() + 1e-9
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+
+    fn set(pulls: &[f64]) -> ReadingSet {
+        let rounds: Vec<_> = pulls
+            .iter()
+            .map(|d| Round::zeroed(Divisions::new(*d).unwrap()))
+            .collect();
+        ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &rounds, vec![]).unwrap()
+    }
+
+    #[track_caller]
+    fn settles(pulls: &[f64], limit_mm: Option<f64>, asks: bool, trend: Trend) {
+        let settling = set(pulls).settling(limit_mm.map(Length::millimetres));
+        assert_eq!(
+            (settling.asks_to_rig_again(), settling.trend),
+            (asks, trend),
+            "{pulls:?}"
+        );
+    }
+
+    #[test]
+    fn mean_and_median_of_a_set() {
+        let three = set(&[3.0, 4.0, 8.0]);
+        assert!((three.mean().mm() - 0.05).abs() < 1e-12);
+        assert!((three.median().mm() - 0.04).abs() < 1e-12);
+        assert!((set(&[3.0, 4.0]).median().mm() - 0.035).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_spread_over_a_division_or_a_fifth_of_the_limit_asks() {
+        settles(&[5.0, 5.0, 5.0], Some(0.05), false, Trend::Steady);
+        settles(&[5.0, 6.0, 5.0], Some(0.05), false, Trend::Steady);
+        settles(&[5.0, 6.0, 5.0], Some(0.04), true, Trend::Scattered);
+        settles(&[5.0, 6.0, 7.5], None, true, Trend::Rising);
+        settles(&[8.0, 6.0, 5.0], None, true, Trend::Falling);
+        settles(&[5.0, 8.0, 5.0], None, true, Trend::Scattered);
+        settles(&[5.0, 8.0], None, true, Trend::Scattered);
+        settles(&[5.0], None, false, Trend::Steady);
+    }
+
+    #[test]
+    fn a_zero_limit_gives_no_fifth() {
+        settles(&[0.0, 1.0, 0.0], Some(0.0), false, Trend::Steady);
+    }
+
+    #[test]
+    fn marks_refuse_only_where_they_must() {
+        let marked = |mark, rig| {
+            let way = Way {
+                rig: Some(rig),
+                ..Way::DEFAULT
+            };
+            let round = [Round::zeroed(Divisions::ZERO)];
+            ReadingSet::read(Dial::THOU, way, &round, vec![mark])
+                .unwrap()
+                .refusal()
+        };
+        assert_eq!(marked(Mark::NutSlack, Rig::CaliperUp), Some(Mark::NutSlack));
+        assert_eq!(
+            marked(Mark::WheelFitted, Rig::CaliperUp),
+            Some(Mark::WheelFitted)
+        );
+        assert_eq!(marked(Mark::WheelFitted, Rig::WheelOn), None);
+        assert_eq!(marked(Mark::HotHub, Rig::CaliperUp), None);
+        assert_eq!(marked(Mark::NutHadBeenLoosened, Rig::CaliperUp), None);
+    }
+
+    #[test]
+    fn no_round_and_a_bad_round_are_named() {
+        let read = |rounds: &[Round]| ReadingSet::read(Dial::THOU, Way::DEFAULT, rounds, vec![]);
+        assert_eq!(read(&[]), Err(SeriesFault::NoRound));
+        let far = Round::zeroed(Divisions::new(40.0).unwrap());
+        let near = Round::zeroed(Divisions::new(4.0).unwrap());
+        let shortest = Divisions::new(40.0).unwrap();
+        assert_eq!(
+            read(&[near, far]),
+            Err(SeriesFault::Round {
+                index: 1,
+                fault: RoundError::AskTurns { shortest }
+            })
+        );
+    }
+}

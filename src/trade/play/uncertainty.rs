@@ -1,0 +1,248 @@
+//! The arithmetic of uncertainty: type A, type B, combining, coverage, conformity.
+//!
+//! A statistic has the unit of what it is taken of, so this room alone works on plain numbers,
+//! all of one unit; its callers turn them into lengths. Quantiles come from `statrs`.
+//!
+//! Source: JCGM 100:2008 (GUM), JCGM 106:2012, ISO 14253-1:2017; `tests/reference/SOURCES.md`
+//! says how each was seen.
+
+use statrs::distribution::{ContinuousCDF, Normal, StudentsT};
+
+/// What a series of readings of one thing says.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TypeA {
+    /// How many readings.
+    pub n: usize,
+    /// Arithmetic mean.
+    pub mean: f64,
+    /// Standard deviation of one reading, with n − 1.
+    pub s: f64,
+    /// Standard uncertainty of the mean, s / √n.
+    pub u: f64,
+}
+
+/// Why a series gives no type A uncertainty.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SeriesError {
+    /// A scatter needs two readings at least.
+    TooFew {
+        /// How many there were.
+        n: usize,
+    },
+    /// A reading is not a finite number.
+    NotFinite {
+        /// Which one, from 0.
+        index: usize,
+    },
+}
+
+/// One contribution to a combined uncertainty.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Contribution {
+    /// Standard uncertainty times its sensitivity; its sign does not count.
+    pub u: f64,
+    /// Degrees of freedom; `None` for a value taken as known (infinite).
+    pub dof: Option<f64>,
+}
+
+/// A combined standard uncertainty with its effective degrees of freedom.
+pub type Combined = Contribution;
+
+/// Mean, standard deviation and standard uncertainty of a series.
+///
+/// # Errors
+/// [`SeriesError`] for fewer than two readings or one that is no number.
+///
+/// # Source
+/// GUM 4.2.
+pub fn type_a(readings: &[f64]) -> Result<TypeA, SeriesError> {
+    if let Some(index) = readings.iter().position(|r| !r.is_finite()) {
+        return Err(SeriesError::NotFinite { index });
+    }
+    let n = readings.len();
+    let count = count(n);
+    if n < 2 {
+        return Err(SeriesError::TooFew { n });
+    }
+    // Taken about the first reading, so that a large common part costs no digits.
+    let first = readings.first().copied().unwrap_or(0.0);
+    let offset = readings.iter().map(|r| r - first).sum::<f64>() / count;
+    let squares: f64 = readings.iter().map(|r| (r - first - offset).powi(2)).sum();
+    let s = (squares / (count - 1.0)).sqrt();
+    Ok(TypeA {
+        n,
+        mean: first + offset,
+        s,
+        u: s / count.sqrt(),
+    })
+}
+
+/// Standard uncertainty of something anywhere within ± `half_width`: half width / √3 (GUM 4.4.5).
+pub fn rectangle(half_width: f64) -> f64 {
+    half_width.abs() / 3_f64.sqrt()
+}
+
+/// Standard uncertainty of a triangle of ± `half_width`: half width / √6 (GUM 4.4.6).
+pub fn triangle(half_width: f64) -> f64 {
+    half_width.abs() / 6_f64.sqrt()
+}
+
+/// Standard uncertainty of something that swings with `amplitude`: amplitude / √2 (GUM H.1.3.4).
+pub fn arcsine(amplitude: f64) -> f64 {
+    amplitude.abs() / 2_f64.sqrt()
+}
+
+/// Standard uncertainty of reading in steps of `step`: a rectangle of ± half a step (GUM F.2.2.1).
+pub fn resolution(step: f64) -> f64 {
+    rectangle(step / 2.0)
+}
+
+/// Root sum of squares, with effective degrees of freedom by Welch–Satterthwaite.
+///
+/// `ν = u⁴ / Σ (uᵢ⁴ / νᵢ)`, unrounded; `None` (infinite) if no contribution with degrees of
+/// freedom has any weight.
+///
+/// # Source
+/// GUM 5.1.2 and G.4.1.
+pub fn combine(contributions: &[Contribution]) -> Combined {
+    let u = contributions.iter().map(|c| c.u * c.u).sum::<f64>().sqrt();
+    // Shares of u, so that the fourth power of a micrometre does not underflow.
+    let weight: f64 = contributions
+        .iter()
+        .filter_map(|c| c.dof.map(|dof| (c.u / u).powi(4) / dof))
+        .filter(|w| w.is_finite())
+        .sum();
+    let dof = (weight > 0.0).then(|| 1.0 / weight);
+    Combined { u, dof }
+}
+
+/// Factor for a two-sided interval that holds with probability `p`; `dof` as in [`Contribution`].
+///
+/// # Source
+/// GUM Table G.2.
+pub fn t_two_sided(p: f64, dof: Option<f64>) -> f64 {
+    t_one_sided(f64::midpoint(1.0, p), dof)
+}
+
+/// Factor for a one-sided bound that holds with probability `p`: 1.645 for 0.95 and infinite
+/// degrees of freedom.
+pub fn t_one_sided(p: f64, dof: Option<f64>) -> f64 {
+    let Some(t) = dof.and_then(|dof| StudentsT::new(0.0, 1.0, dof).ok()) else {
+        return Normal::standard().inverse_cdf(p);
+    };
+    let rough = t.inverse_cdf(p);
+    // The library's inverse stops early; two steps of Newton on its own distribution end it.
+    (0..2).fold(rough, |x, _| polished(&t, x, p))
+}
+
+fn polished(t: &StudentsT, x: f64, p: f64) -> f64 {
+    use statrs::distribution::Continuous;
+    let next = x - (t.cdf(x) - p) / t.pdf(x);
+    if next.is_finite() { next } else { x }
+}
+
+/// Probability that the true value is at most `upper`, the reading `y` with uncertainty `u`.
+///
+/// # Source
+/// JCGM 106:2012 7.3, normal distribution.
+pub fn conforms_below(y: f64, u: f64, upper: f64) -> f64 {
+    if u > 0.0 {
+        Normal::standard().cdf((upper - y) / u)
+    } else if y <= upper {
+        1.0
+    } else {
+        0.0
+    }
+}
+
+/// Probability that the true value is at least `lower`.
+pub fn conforms_above(y: f64, u: f64, lower: f64) -> f64 {
+    conforms_below(-y, u, -lower)
+}
+
+/// Probability that the true value is between `lower` and `upper` (JCGM 106:2012 7.4).
+pub fn conforms_between(y: f64, u: f64, lower: f64, upper: f64) -> f64 {
+    (conforms_below(y, u, upper) - conforms_below(y, u, lower)).max(0.0)
+}
+
+/// What a reading proves against an upper limit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Guarded {
+    /// `y <= limit − g·u`: proven within.
+    ProvenIn,
+    /// At or under the limit, by less than `g·u`.
+    InNotProven,
+    /// Over the limit, by no more than `g·u`.
+    OutNotProven,
+    /// `y > limit + g·u`: proven over.
+    ProvenOut,
+}
+
+/// Compares `y` with an upper limit, the guard band `g·u` against whoever claims proof.
+///
+/// # Source
+/// ISO 14253-1:2017 for the rule; JCGM 106:2012 8.3 for the guard band.
+pub fn guarded(y: f64, u: f64, upper: f64, g: f64) -> Guarded {
+    let band = g * u;
+    if y <= upper - band {
+        Guarded::ProvenIn
+    } else if y <= upper {
+        Guarded::InNotProven
+    } else if y <= upper + band {
+        Guarded::OutNotProven
+    } else {
+        Guarded::ProvenOut
+    }
+}
+
+/// A count as a number; a series here has at most some dozens.
+pub(crate) fn count(n: usize) -> f64 {
+    u32::try_from(n).map_or(f64::MAX, f64::from)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+
+    #[test]
+    fn one_reading_has_no_scatter_and_nan_is_named() {
+        assert_eq!(type_a(&[1.0]), Err(SeriesError::TooFew { n: 1 }));
+        assert_eq!(type_a(&[]), Err(SeriesError::TooFew { n: 0 }));
+        assert_eq!(
+            type_a(&[1.0, f64::NAN]),
+            Err(SeriesError::NotFinite { index: 1 })
+        );
+    }
+
+    #[test]
+    fn known_contributions_alone_have_infinite_freedom() {
+        let known = Contribution {
+            u: 0.003,
+            dof: None,
+        };
+        assert_eq!(combine(&[known, known]).dof, None);
+        assert_eq!(combine(&[]).u, 0.0);
+        let silent = Contribution {
+            u: 0.0,
+            dof: Some(2.0),
+        };
+        assert_eq!(combine(&[known, silent]).dof, None);
+    }
+
+    #[test]
+    fn the_guard_band_is_closed_below_and_open_above() {
+        let rule = |y| guarded(y, 1.0, 10.0, 2.0);
+        assert_eq!(rule(8.0), Guarded::ProvenIn);
+        assert_eq!(rule(8.1), Guarded::InNotProven);
+        assert_eq!(rule(10.0), Guarded::InNotProven);
+        assert_eq!(rule(10.1), Guarded::OutNotProven);
+        assert_eq!(rule(12.0), Guarded::OutNotProven);
+        assert_eq!(rule(12.1), Guarded::ProvenOut);
+    }
+}

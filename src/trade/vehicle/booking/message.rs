@@ -1,0 +1,222 @@
+//! A message under the knife: what has been taken out of it, and what is left.
+
+use std::ops::Range;
+
+use super::Found;
+
+/// A message and the stretches already taken out of it.
+pub(super) struct Message<'a> {
+    text: &'a str,
+    taken: Vec<Range<usize>>,
+}
+
+/// Something that a rule found: the value itself, and all that goes out with it.
+pub(super) struct Hit {
+    /// The value.
+    pub span: Range<usize>,
+    /// The value with its label.
+    pub cut: Range<usize>,
+}
+
+/// A run of characters without a space.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Token<'a> {
+    /// Its text.
+    pub text: &'a str,
+    /// Where it begins.
+    pub start: usize,
+}
+
+impl Hit {
+    /// A value that goes out with the label before it, if there is one.
+    pub fn labelled(label: Option<usize>, span: Range<usize>) -> Self {
+        let cut = label.unwrap_or(span.start)..span.end;
+        Self { span, cut }
+    }
+}
+
+impl Token<'_> {
+    /// Where it ends.
+    pub const fn end(&self) -> usize {
+        self.start + self.text.len()
+    }
+
+    /// Where it stands.
+    pub const fn span(&self) -> Range<usize> {
+        self.start..self.end()
+    }
+
+    /// The token without the punctuation around it.
+    pub fn core(&self) -> Self {
+        let left = self.text.trim_start_matches(is_punctuation);
+        let start = self.start + (self.text.len() - left.len());
+        Self {
+            text: left.trim_end_matches(is_punctuation),
+            start,
+        }
+    }
+
+    /// Its core in small letters.
+    pub fn word(&self) -> String {
+        self.core().text.to_lowercase()
+    }
+
+    /// Whether a sentence or a part of one ends with it.
+    pub fn ends_clause(&self) -> bool {
+        self.text.ends_with([',', '.', ';', ':', '!', '?', ')'])
+    }
+}
+
+const fn is_punctuation(c: char) -> bool {
+    matches!(
+        c,
+        ',' | '.' | ';' | ':' | '!' | '?' | '(' | ')' | '"' | '\'' | '#' | '*' | '[' | ']'
+    )
+}
+
+impl<'a> Message<'a> {
+    /// A message from which nothing is taken yet.
+    pub const fn new(text: &'a str) -> Self {
+        Self {
+            text,
+            taken: Vec::new(),
+        }
+    }
+
+    /// Lets a rule look, and takes out what it found.
+    pub fn take(&mut self, rule: impl Fn(&Self) -> Option<Hit>) -> Option<Found<String>> {
+        let hit = rule(self)?;
+        let value = self.text.get(hit.span.clone())?.to_owned();
+        self.taken.push(hit.cut);
+        let span = hit.span;
+        Some(Found { value, span })
+    }
+
+    /// The message as it was pasted.
+    pub const fn text(&self) -> &'a str {
+        self.text
+    }
+
+    /// Whether nothing of this stretch is taken.
+    pub fn is_free(&self, span: &Range<usize>) -> bool {
+        self.taken
+            .iter()
+            .all(|cut| span.end <= cut.start || cut.end <= span.start)
+    }
+
+    /// The tokens that are still there, in order.
+    pub fn tokens(&self) -> Vec<Token<'a>> {
+        self.tokens_of(&(0..self.text.len()))
+    }
+
+    /// The tokens of one stretch that are still there.
+    pub fn tokens_of(&self, stretch: &Range<usize>) -> Vec<Token<'a>> {
+        let base = stretch.start;
+        let Some(text) = self.text.get(stretch.clone()) else {
+            return Vec::new();
+        };
+        text.split_whitespace()
+            .map(|word| Token {
+                text: word,
+                start: base + offset_in(text, word),
+            })
+            .filter(|token| self.is_free(&token.span()))
+            .collect()
+    }
+
+    /// The lines, each with where it stands.
+    pub fn lines(&self) -> Vec<Range<usize>> {
+        self.text
+            .lines()
+            .map(|line| {
+                let start = offset_in(self.text, line);
+                start..start + line.len()
+            })
+            .collect()
+    }
+
+    /// Where the label of token `index` begins: the word before it, past "is", "no", "number"
+    /// and their like, if it is one of the labels.
+    pub fn label_before(
+        &self,
+        tokens: &[Token<'a>],
+        index: usize,
+        is_label: impl Fn(&str) -> bool,
+    ) -> Option<usize> {
+        let before = tokens.get(..index)?;
+        let label = before
+            .iter()
+            .rposition(|token| !is_filler(&token.word()))
+            .and_then(|at| before.get(at).map(|token| (at, token)))
+            .filter(|(_, token)| is_label(&token.word()))?;
+        let owned = label.0.checked_sub(1).and_then(|at| before.get(at));
+        let start = owned
+            .filter(|token| is_owner(&token.word()) && !token.ends_clause())
+            .unwrap_or(label.1)
+            .start;
+        Some(start)
+    }
+
+    /// What is left, cut by cut, the space and the dangling punctuation at each cut trimmed.
+    pub fn rest(&self) -> String {
+        let mut cuts = self.taken.clone();
+        cuts.sort_by_key(|cut| cut.start);
+        let mut rest = String::new();
+        let mut from = 0;
+        for cut in cuts {
+            join(
+                &mut rest,
+                self.text.get(from..cut.start).unwrap_or(""),
+                from > 0,
+            );
+            from = cut.end;
+        }
+        join(&mut rest, self.text.get(from..).unwrap_or(""), from > 0);
+        rest.trim().to_owned()
+    }
+}
+
+/// Adds a kept piece behind a cut: one line break if a break stood at the cut, else one space.
+fn join(rest: &mut String, piece: &str, after_cut: bool) {
+    if !after_cut {
+        rest.push_str(piece);
+        return;
+    }
+    let body =
+        piece.trim_start_matches(|c: char| c.is_whitespace() || matches!(c, ',' | '.' | ';' | ')'));
+    let dropped = piece.len() - body.len();
+    let lead = piece.get(..dropped).unwrap_or("");
+    let kept_len = rest.trim_end().len();
+    let tail_broke = rest.get(kept_len..).unwrap_or("").contains('\n');
+    rest.truncate(kept_len);
+    if body.is_empty() {
+        if lead.contains('\n') || tail_broke {
+            rest.push('\n');
+        }
+        return;
+    }
+    if !rest.is_empty() {
+        rest.push(if lead.contains('\n') || tail_broke {
+            '\n'
+        } else {
+            ' '
+        });
+    }
+    rest.push_str(body);
+}
+
+fn is_filler(word: &str) -> bool {
+    matches!(
+        word,
+        "" | "is" | "no" | "nr" | "number" | "num" | "at" | "=" | "-" | "–"
+    )
+}
+
+fn is_owner(word: &str) -> bool {
+    matches!(word, "my" | "the" | "our" | "its" | "her" | "his")
+}
+
+/// Where `part`, a slice of `whole`, begins in it.
+fn offset_in(whole: &str, part: &str) -> usize {
+    (part.as_ptr() as usize).saturating_sub(whole.as_ptr() as usize)
+}
