@@ -3,6 +3,15 @@
 //! The code is what files, storage keys and tests use; it never changes once shipped.
 //! What a person reads is picked in `text`, never here.
 
+/// A word of a closed set, for code that serves several sets alike.
+pub trait Word: Copy {
+    /// The code this word is stored under.
+    fn word_code(self) -> &'static str;
+
+    /// The word stored under `code`, if this version knows it.
+    fn of_code(code: &str) -> Option<Self>;
+}
+
 /// Declares an enum whose variants each have a stable code.
 ///
 /// Gives `ALL`, `code()` and `from_code()`; an unknown code is `None`, so that a file from a
@@ -26,6 +35,16 @@ macro_rules! words {
             /// The word stored under `code`, if this version knows it.
             pub fn from_code(code: &str) -> Option<Self> {
                 match code { $($code => Some(Self::$variant),)+ _ => None }
+            }
+        }
+
+        impl $crate::word::Word for $name {
+            fn word_code(self) -> &'static str {
+                self.code()
+            }
+
+            fn of_code(code: &str) -> Option<Self> {
+                Self::from_code(code)
             }
         }
     };

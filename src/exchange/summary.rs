@@ -47,13 +47,26 @@ impl Summary {
             log: log.0.clone(),
             plate: person(PersonField::Plate),
             name: person(PersonField::Name),
-            family: sheet.vehicle(VehicleField::Family).unwrap_or_default().to_owned(),
+            family: sheet
+                .vehicle(VehicleField::Family)
+                .unwrap_or_default()
+                .to_owned(),
             next: next.map(|spec| spec.key.code()).unwrap_or_default(),
-            phase: next.map(|spec| spec.phase.code().to_owned()).unwrap_or_default(),
+            phase: next
+                .map(|spec| spec.phase.code().to_owned())
+                .unwrap_or_default(),
             loose: sheet.loose().len(),
-            ending: sheet.ended().map(|e| e.ending.code().to_owned()).unwrap_or_default(),
-            due: sheet.due(DueKind::Retorque).map(|due| due.date.clone()).unwrap_or_default(),
-            practice: sheet.opened().is_some_and(|opened| opened.practice.is_some()),
+            ending: sheet
+                .ended()
+                .map(|e| e.ending.code().to_owned())
+                .unwrap_or_default(),
+            due: sheet
+                .due(DueKind::Retorque)
+                .map(|due| due.date.clone())
+                .unwrap_or_default(),
+            practice: sheet
+                .opened()
+                .is_some_and(|opened| opened.practice.is_some()),
             touched: times.max().unwrap_or(0),
         }
     }
@@ -65,13 +78,18 @@ impl Summary {
 
     /// The line of a text, unless it is of another form.
     pub fn from_text(text: &str) -> Option<Self> {
-        serde_json::from_str::<Self>(text).ok().filter(|summary| summary.v == VERSION)
+        serde_json::from_str::<Self>(text)
+            .ok()
+            .filter(|summary| summary.v == VERSION)
     }
 
     /// Whether three typed characters find this job, by plate or by name.
     pub fn is_found_by(&self, typed: &str) -> bool {
         let plain = |text: &str| {
-            text.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect()
+            text.chars()
+                .filter(|c| c.is_alphanumeric())
+                .flat_map(char::to_lowercase)
+                .collect()
         };
         let typed: String = plain(typed);
         let fields: [String; 3] = [plain(&self.plate), plain(&self.name), plain(&self.family)];

@@ -1,11 +1,11 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
-use crate::trade::answer::{Answer, Felt};
+use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, Wrench};
-use crate::trade::play::{Decision, Dial};
+use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, ReadingSet, Start, StepKey};
-use crate::units::{DistanceUnit, TemperatureUnit, TorqueUnit, Typed};
+use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
+use crate::units::{Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed};
 use crate::words;
 
 /// The identity of an entry: a UUID version 7 as text.
@@ -199,13 +199,17 @@ pub struct Reading {
     /// Where.
     pub corner: Corner,
     /// Of which set.
-    pub set: ReadingSet,
+    pub set: SetName,
     /// Of which round, counted from 1.
     pub round: u8,
     /// Pushed or pulled.
     pub side: Side,
-    /// The dial, in its divisions, as typed.
-    pub divisions: String,
+    /// Where the needle stood, in the dial's divisions, as typed.
+    pub divisions: Decimal,
+    /// The dial it was read on, so that the reading stands by itself.
+    pub dial: Dial,
+    /// The way it was taken.
+    pub way: Way,
 }
 
 /// A decision on a corner.

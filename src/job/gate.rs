@@ -8,7 +8,7 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Group, HoldPoint, Item, ReadingSet, Step, StepKey, StepSpec, When,
+    Form, Group, HoldPoint, Item, SetName, Step, StepKey, StepSpec, When,
 };
 
 /// A hold point that is not answered, and the step that would answer it.
@@ -84,7 +84,7 @@ fn yes(sheet: &Sheet, step: StepKey) -> bool {
 }
 
 fn is_before(spec: &StepSpec, corner: Corner) -> bool {
-    let first = ReadingSet {
+    let first = SetName {
         when: When::Before,
         nth: 1,
     };

@@ -3,7 +3,7 @@
 use crate::job::entry::{DueKind, PersonField, Side, VehicleField, What};
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, ReadingSet, StepKey};
+use crate::trade::wheel_end::{Item, SetName, StepKey};
 
 /// The name of one fact of a job.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -33,7 +33,7 @@ pub enum Key {
     /// Where a pass began.
     Pass(StepKey),
     /// One side of a round.
-    Reading(Corner, ReadingSet, u8, Side),
+    Reading(Corner, SetName, u8, Side),
     /// A decision.
     Decided(Corner, u8),
     /// The price.

@@ -3,6 +3,7 @@
 pub mod entry;
 mod fold;
 mod gate;
+pub mod judge;
 mod key;
 mod order;
 mod progress;

@@ -3,9 +3,10 @@
 use crate::job::entry::{Reply, Side, VehicleField};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
-use crate::trade::answer::{Answer, Felt};
-use crate::trade::fastening::CardItem;
+use crate::trade::answer::Answer;
+use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::Decision;
+use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Pick, Plan, Sign,
@@ -100,10 +101,10 @@ fn play_felt(sheet: &Sheet, corner: Corner) -> bool {
 }
 
 fn nut_position(sheet: &Sheet) -> NutPosition {
-    sheet
-        .card(CardItem::AxleNut)
-        .and_then(|card| card.position)
-        .unwrap_or(NutPosition::AirBrakeHeld)
+    match sheet.card(CardItem::AxleNut).map(|card| &card.body) {
+        Some(CardBody::Torque(body)) => body.position.unwrap_or(NutPosition::AirBrakeHeld),
+        _ => NutPosition::AirBrakeHeld,
+    }
 }
 
 fn said(sheet: &Sheet, step: StepKey) -> Option<Answer> {

@@ -9,7 +9,7 @@ use crate::job::entry::{
 use crate::job::key::{Key, care};
 use crate::trade::fastening::{CardItem, SpecCard};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Hold, Item, ReadingSet, StepKey};
+use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
 
 /// What a person must know about the record itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -213,7 +213,17 @@ impl Sheet {
             .is_none_or(|pass| pass < turned)
     }
 
-    fn place(&self, key: &Key) -> Option<usize> {
+    /// The place of the first counting entry of a kind, in the order of entries.
+    pub(super) fn first_place(&self, is: impl Fn(&What) -> bool) -> Option<usize> {
+        let counting = self.entries.iter().zip(&self.effective).enumerate();
+        counting
+            .filter(|(_, (_, counts))| **counts)
+            .find(|(_, (e, _))| is(&e.what))
+            .map(|(i, _)| i)
+    }
+
+    /// The place of the latest statement of a fact, in the order of entries.
+    pub(super) fn place(&self, key: &Key) -> Option<usize> {
         self.registers
             .get(key)
             .and_then(|places| places.last())
@@ -221,13 +231,7 @@ impl Sheet {
     }
 
     /// One side of a round.
-    pub fn reading(
-        &self,
-        corner: Corner,
-        set: ReadingSet,
-        round: u8,
-        side: Side,
-    ) -> Option<&Reading> {
+    pub fn reading(&self, corner: Corner, set: SetName, round: u8, side: Side) -> Option<&Reading> {
         match self.what(&Key::Reading(corner, set, round, side)) {
             Some(What::Reading(reading)) => Some(reading),
             _ => None,

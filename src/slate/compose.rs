@@ -36,7 +36,11 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> V
         entries.push(Entry {
             id: id.clone(),
             log: log.clone(),
-            at: At { utc_ms: pen.utc_ms, offset_min: pen.offset_min, told: pen.told },
+            at: At {
+                utc_ms: pen.utc_ms,
+                offset_min: pen.offset_min,
+                told: pen.told,
+            },
             by: pen.by.clone(),
             device: pen.device.clone(),
             n: pen.n.saturating_add(u64::from(place)),
@@ -58,7 +62,11 @@ fn id(pen: &Pen, place: u8) -> EntryId {
         *last = last.wrapping_add(place);
     }
     let ms = u64::try_from(pen.utc_ms).unwrap_or(0);
-    EntryId(Builder::from_unix_timestamp_millis(ms, &chance).into_uuid().to_string())
+    EntryId(
+        Builder::from_unix_timestamp_millis(ms, &chance)
+            .into_uuid()
+            .to_string(),
+    )
 }
 
 /// What takes back the last tap of this device that still counts, if there is one.
@@ -70,6 +78,9 @@ pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
     if matches!(last.what, What::Opened(_)) {
         return None;
     }
-    let tap = sheet.counting().filter(mine).filter(|entry| entry.at.utc_ms == last.at.utc_ms);
+    let tap = sheet
+        .counting()
+        .filter(mine)
+        .filter(|entry| entry.at.utc_ms == last.at.utc_ms);
     Some(What::Strike(tap.map(|entry| entry.id.clone()).collect()))
 }

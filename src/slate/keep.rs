@@ -18,19 +18,13 @@ pub trait Store {
     ///
     /// # Errors
     /// What the storage refused; nothing of it was kept then.
-    fn journal(
-        &self,
-        records: &[Record],
-    ) -> impl Future<Output = Result<(), StoreProblem>>;
+    fn journal(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>>;
 
     /// Everything the journal has of a log.
     ///
     /// # Errors
     /// What the storage refused.
-    fn read_journal(
-        &self,
-        log: &str,
-    ) -> impl Future<Output = Result<Vec<Record>, StoreProblem>>;
+    fn read_journal(&self, log: &str) -> impl Future<Output = Result<Vec<Record>, StoreProblem>>;
 
     /// Everything the second copy has of a log; nothing if there is none.
     fn read_second(&self, log: &str) -> Vec<Record>;
@@ -77,7 +71,11 @@ pub fn records(entries: &[Entry]) -> Result<Vec<Record>, WireError> {
         .iter()
         .map(|entry| {
             let (log, id) = (entry.log.0.clone(), entry.id.0.clone());
-            Ok(Record { log, id, text: encode(entry)? })
+            Ok(Record {
+                log,
+                id,
+                text: encode(entry)?,
+            })
         })
         .collect()
 }

@@ -41,8 +41,10 @@ impl Route {
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
-            (Some("job"), Some(id), Some(step)) => StepKey::from_code(step)
-                .map_or_else(|| Self::Job(id.to_owned()), |key| Self::Step(id.to_owned(), key)),
+            (Some("job"), Some(id), Some(step)) => StepKey::from_code(step).map_or_else(
+                || Self::Job(id.to_owned()),
+                |key| Self::Step(id.to_owned(), key),
+            ),
             _ => Self::Home,
         }
     }
@@ -78,7 +80,12 @@ impl Route {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
+#[allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 mod tests {
     use super::*;
     use crate::trade::vehicle::Corner;
@@ -108,6 +115,9 @@ mod tests {
     #[test]
     fn an_unknown_place_is_home_and_an_unknown_step_is_its_job() {
         assert_eq!(Route::from_hash("#/elsewhere/1"), Route::Home);
-        assert_eq!(Route::from_hash("#/job/x/nonsense@nowhere"), Route::Job("x".to_owned()));
+        assert_eq!(
+            Route::from_hash("#/job/x/nonsense@nowhere"),
+            Route::Job("x".to_owned())
+        );
     }
 }

@@ -14,25 +14,33 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             start: opened.start.code().to_owned(),
             practice: opened.practice.clone(),
         },
-        entry::What::Person(field, text) => {
-            What::Person { field: field.code().to_owned(), text: text.clone() }
-        }
-        entry::What::Erased(sha256) => What::Erased { sha256: sha256.clone() },
+        entry::What::Person(field, text) => What::Person {
+            field: field.code().to_owned(),
+            text: text.clone(),
+        },
+        entry::What::Erased(sha256) => What::Erased {
+            sha256: sha256.clone(),
+        },
         entry::What::Said(text) => What::Said { text: text.clone() },
-        entry::What::Vehicle(field, text) => {
-            What::Vehicle { field: field.code().to_owned(), text: text.clone() }
-        }
+        entry::What::Vehicle(field, text) => What::Vehicle {
+            field: field.code().to_owned(),
+            text: text.clone(),
+        },
         entry::What::Corners(corners) => What::Corners {
-            corners: corners.iter().map(|corner| corner.code().to_owned()).collect(),
+            corners: corners
+                .iter()
+                .map(|corner| corner.code().to_owned())
+                .collect(),
         },
         entry::What::Card(spec) => What::Card(card::lower(spec)),
         entry::What::Missing(kit) => What::Missing {
             items: kit.iter().map(|item| item.code().to_owned()).collect(),
         },
         entry::What::Carried(carried) => card::lower_carried(carried),
-        entry::What::Answered(step, said) => {
-            What::Answered { step: step.code(), reply: reply(said) }
-        }
+        entry::What::Answered(step, said) => What::Answered {
+            step: step.code(),
+            reply: reply(said),
+        },
         entry::What::Moved(change) => moved(change),
         entry::What::Pass(step) => What::Pass { step: step.code() },
         entry::What::Reading(r) => What::Reading {
@@ -41,7 +49,9 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             set: r.set.nth,
             round: r.round,
             side: r.side.code().to_owned(),
-            divisions: r.divisions.clone(),
+            divisions: r.divisions.as_typed().to_owned(),
+            dial: card::lower_dial(&r.dial),
+            way: card::lower_way(&r.way),
         },
         entry::What::Decided(d) => What::Decided {
             corner: d.corner.code().to_owned(),
@@ -51,7 +61,10 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             reasons: d.reasons.clone(),
             rules: d.rules,
         },
-        entry::What::Price(p) => What::Price { repair: money(&p.repair), refit: money(&p.refit) },
+        entry::What::Price(p) => What::Price {
+            repair: money(&p.repair),
+            refit: money(&p.refit),
+        },
         entry::What::Consent(c) => What::Consent {
             step: c.step.code(),
             scope: c.scope.code().to_owned(),
@@ -59,7 +72,10 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             how: c.how.code().to_owned(),
             amount: c.amount.as_ref().map(money),
         },
-        entry::What::Signed(s) => What::Signed { step: s.step.code(), strokes: s.strokes.clone() },
+        entry::What::Signed(s) => What::Signed {
+            step: s.step.code(),
+            strokes: s.strokes.clone(),
+        },
         entry::What::Photo(p) => What::Photo {
             step: p.step.code(),
             sha256: p.sha256.clone(),
@@ -67,9 +83,10 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             width: p.width,
             height: p.height,
         },
-        entry::What::Note(step, text) => {
-            What::Note { step: step.map(|step| step.code()), text: text.clone() }
-        }
+        entry::What::Note(step, text) => What::Note {
+            step: step.map(|step| step.code()),
+            text: text.clone(),
+        },
         entry::What::Part(p) => What::Part {
             corner: p.corner.code().to_owned(),
             number: p.number.clone(),
@@ -80,14 +97,16 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             date: d.date.clone(),
             distance: d.distance.as_ref().map(card::typed),
         },
-        entry::What::HandedOver(h) => What::HandedOver { digest: h.digest.clone() },
+        entry::What::HandedOver(h) => What::HandedOver {
+            digest: h.digest.clone(),
+        },
         entry::What::Ended(e) => What::Ended {
             ending: e.ending.code().to_owned(),
             charge: e.charge.map(|charge| charge.code().to_owned()),
         },
-        entry::What::Strike(hits) => {
-            What::Strike { hits: hits.iter().map(|id| id.0.clone()).collect() }
-        }
+        entry::What::Strike(hits) => What::Strike {
+            hits: hits.iter().map(|id| id.0.clone()).collect(),
+        },
         entry::What::Unknown(_) => return None,
     })
 }
@@ -97,10 +116,10 @@ fn moved(change: &Moved) -> What {
         step: change.step.code(),
         items: change.items.iter().map(item).collect(),
         to: change.to.code().to_owned(),
-        wrench: change
-            .wrench
-            .as_ref()
-            .map(|(name, set)| WrenchUse { name: name.clone(), set: card::typed(set) }),
+        wrench: change.wrench.as_ref().map(|(name, set)| WrenchUse {
+            name: name.clone(),
+            set: card::typed(set),
+        }),
     }
 }
 
@@ -113,18 +132,33 @@ fn item(item: &Item) -> ItemText {
 }
 
 fn money(money: &entry::Money) -> MoneyText {
-    MoneyText { minor: money.minor, currency: money.currency.clone() }
+    MoneyText {
+        minor: money.minor,
+        currency: money.currency.clone(),
+    }
 }
 
 fn reply(reply: &entry::Reply) -> Reply {
     match reply {
         entry::Reply::Done => Reply::Done {},
-        entry::Reply::NotDone(because) => Reply::NotDone { because: because.code().to_owned() },
-        entry::Reply::Said(answer) => Reply::Said { answer: answer.code().to_owned() },
-        entry::Reply::Felt(felt) => Reply::Felt { felt: felt.code().to_owned() },
-        entry::Reply::Picked(pick) => Reply::Picked { pick: pick.code().to_owned() },
-        entry::Reply::Number(Quantity::Distance(d)) => Reply::Number { value: card::typed(d) },
-        entry::Reply::Number(Quantity::Temperature(t)) => Reply::Number { value: card::typed(t) },
+        entry::Reply::NotDone(because) => Reply::NotDone {
+            because: because.code().to_owned(),
+        },
+        entry::Reply::Said(answer) => Reply::Said {
+            answer: answer.code().to_owned(),
+        },
+        entry::Reply::Felt(felt) => Reply::Felt {
+            felt: felt.code().to_owned(),
+        },
+        entry::Reply::Picked(pick) => Reply::Picked {
+            pick: pick.code().to_owned(),
+        },
+        entry::Reply::Number(Quantity::Distance(d)) => Reply::Number {
+            value: card::typed(d),
+        },
+        entry::Reply::Number(Quantity::Temperature(t)) => Reply::Number {
+            value: card::typed(t),
+        },
         entry::Reply::Checked(checks) => Reply::Checked {
             checks: checks
                 .iter()

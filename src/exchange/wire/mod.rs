@@ -83,13 +83,21 @@ pub fn encode(entry: &Entry) -> Result<String, WireError> {
 /// [`WireError`] says whether the text is not JSON, not an entry, or an entry with a bad body.
 pub fn decode(text: &str) -> Result<Entry, WireError> {
     let stored: Stored = serde_json::from_str(text).map_err(|error| {
-        if error.is_data() { WireError::NotAnEntry } else { WireError::NotJson }
+        if error.is_data() {
+            WireError::NotAnEntry
+        } else {
+            WireError::NotJson
+        }
     })?;
     let what = body(stored.v, stored.what)?;
     Ok(Entry {
         id: EntryId(stored.id),
         log: LogId(stored.log),
-        at: At { utc_ms: stored.at.utc_ms, offset_min: stored.at.offset_min, told: stored.at.told },
+        at: At {
+            utc_ms: stored.at.utc_ms,
+            offset_min: stored.at.offset_min,
+            told: stored.at.told,
+        },
         by: stored.by,
         device: stored.device,
         n: stored.n,
@@ -99,7 +107,9 @@ pub fn decode(text: &str) -> Result<Entry, WireError> {
 }
 
 fn body(v: u32, raw: &RawValue) -> Result<What, WireError> {
-    let known = serde_json::from_str::<what::What>(raw.get()).ok().and_then(raise::what);
+    let known = serde_json::from_str::<what::What>(raw.get())
+        .ok()
+        .and_then(raise::what);
     match known {
         Some(what) => Ok(what),
         None if v > VERSION || !what::is_known_kind(raw.get()) => {

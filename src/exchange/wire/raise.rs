@@ -7,21 +7,24 @@ use crate::job::entry::{
     Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed,
     VehicleField,
 };
-use crate::trade::answer::{Answer, Felt};
+use crate::trade::answer::Answer;
 use crate::trade::play::Decision;
+use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Pick, ReadingSet, Start, StepKey, When,
+    Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
 };
+use crate::units::Decimal;
 
 /// What happened, if every word of it is known.
 ///
 /// One long match on purpose, the mirror of `lower::what`.
 pub(super) fn what(what: What) -> Option<entry::What> {
     Some(match what {
-        What::Opened { start, practice } => {
-            entry::What::Opened(Opened { start: Start::from_code(&start)?, practice })
-        }
+        What::Opened { start, practice } => entry::What::Opened(Opened {
+            start: Start::from_code(&start)?,
+            practice,
+        }),
         What::Person { field, text } => entry::What::Person(PersonField::from_code(&field)?, text),
         What::Erased { sha256 } => entry::What::Erased(sha256),
         What::Said { text } => entry::What::Said(text),
@@ -32,12 +35,17 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         What::Card(stored) => entry::What::Card(card::raise(stored)?),
         What::Missing { items } => entry::What::Missing(all(items, KitItem::from_code)?),
         What::Carried { wrenches, dial } => {
-            entry::What::Carried(card::raise_carried(wrenches, dial)?)
+            entry::What::Carried(card::raise_carried(wrenches, &dial)?)
         }
         What::Answered { step, reply: said } => {
             entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)
         }
-        What::Moved { step, items, to, wrench } => entry::What::Moved(Moved {
+        What::Moved {
+            step,
+            items,
+            to,
+            wrench,
+        } => entry::What::Moved(Moved {
             step: StepKey::from_code(&step)?,
             items: items.iter().map(item).collect::<Option<_>>()?,
             to: Hold::from_code(&to)?,
@@ -47,39 +55,70 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             },
         }),
         What::Pass { step } => entry::What::Pass(StepKey::from_code(&step)?),
-        What::Reading { corner, when, set, round, side, divisions } => {
-            entry::What::Reading(Reading {
-                corner: Corner::from_code(&corner)?,
-                set: ReadingSet { when: When::from_code(&when)?, nth: set },
-                round,
-                side: Side::from_code(&side)?,
-                divisions,
-            })
-        }
-        What::Decided { corner, nth, decision, again, reasons, rules } => {
-            entry::What::Decided(Decided {
-                corner: Corner::from_code(&corner)?,
-                nth,
-                decision: Decision::from_code(&decision)?,
-                again,
-                reasons,
-                rules,
-            })
-        }
-        What::Price { repair, refit } => {
-            entry::What::Price(Price { repair: money(repair), refit: money(refit) })
-        }
-        What::Consent { step, scope, yes, how, amount } => entry::What::Consent(Consent {
+        What::Reading {
+            corner,
+            when,
+            set,
+            round,
+            side,
+            divisions,
+            dial,
+            way,
+        } => entry::What::Reading(Reading {
+            corner: Corner::from_code(&corner)?,
+            set: SetName {
+                when: When::from_code(&when)?,
+                nth: set,
+            },
+            round,
+            side: Side::from_code(&side)?,
+            divisions: Decimal::parse(&divisions).ok()?,
+            dial: card::raise_dial(&dial)?,
+            way: card::raise_way(way)?,
+        }),
+        What::Decided {
+            corner,
+            nth,
+            decision,
+            again,
+            reasons,
+            rules,
+        } => entry::What::Decided(Decided {
+            corner: Corner::from_code(&corner)?,
+            nth,
+            decision: Decision::from_code(&decision)?,
+            again,
+            reasons,
+            rules,
+        }),
+        What::Price { repair, refit } => entry::What::Price(Price {
+            repair: money(repair),
+            refit: money(refit),
+        }),
+        What::Consent {
+            step,
+            scope,
+            yes,
+            how,
+            amount,
+        } => entry::What::Consent(Consent {
             step: StepKey::from_code(&step)?,
             scope: Scope::from_code(&scope)?,
             yes,
             how: How::from_code(&how)?,
             amount: amount.map(money),
         }),
-        What::Signed { step, strokes } => {
-            entry::What::Signed(Signed { step: StepKey::from_code(&step)?, strokes })
-        }
-        What::Photo { step, sha256, mime, width, height } => entry::What::Photo(Photo {
+        What::Signed { step, strokes } => entry::What::Signed(Signed {
+            step: StepKey::from_code(&step)?,
+            strokes,
+        }),
+        What::Photo {
+            step,
+            sha256,
+            mime,
+            width,
+            height,
+        } => entry::What::Photo(Photo {
             step: StepKey::from_code(&step)?,
             sha256,
             mime,
@@ -87,13 +126,24 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             height,
         }),
         What::Note { step: None, text } => entry::What::Note(None, text),
-        What::Note { step: Some(step), text } => {
-            entry::What::Note(Some(StepKey::from_code(&step)?), text)
-        }
-        What::Part { corner, number, lot } => {
-            entry::What::Part(Part { corner: Corner::from_code(&corner)?, number, lot })
-        }
-        What::Due { kind, date, distance } => entry::What::Due(Due {
+        What::Note {
+            step: Some(step),
+            text,
+        } => entry::What::Note(Some(StepKey::from_code(&step)?), text),
+        What::Part {
+            corner,
+            number,
+            lot,
+        } => entry::What::Part(Part {
+            corner: Corner::from_code(&corner)?,
+            number,
+            lot,
+        }),
+        What::Due {
+            kind,
+            date,
+            distance,
+        } => entry::What::Due(Due {
             kind: DueKind::from_code(&kind)?,
             date,
             distance: match distance {
@@ -126,7 +176,10 @@ fn item(stored: &ItemText) -> Option<Item> {
 }
 
 fn money(stored: MoneyText) -> Money {
-    Money { minor: stored.minor, currency: stored.currency }
+    Money {
+        minor: stored.minor,
+        currency: stored.currency,
+    }
 }
 
 fn reply(stored: Reply) -> Option<entry::Reply> {
@@ -142,7 +195,10 @@ fn reply(stored: Reply) -> Option<entry::Reply> {
         }),
         Reply::Checked { checks } => {
             let each = checks.iter().map(|stored| {
-                Some((Check::from_code(&stored.check)?, Answer::from_code(&stored.answer)?))
+                Some((
+                    Check::from_code(&stored.check)?,
+                    Answer::from_code(&stored.answer)?,
+                ))
             });
             entry::Reply::Checked(each.collect::<Option<_>>()?)
         }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::wire::card::{Card, Gauge, TypedText, WrenchText};
+use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText, WrenchText};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -59,6 +59,8 @@ pub(super) enum What {
         round: u8,
         side: String,
         divisions: String,
+        dial: Gauge,
+        way: WayText,
     },
     Decided {
         corner: String,
@@ -122,9 +124,30 @@ pub(super) enum What {
 
 /// Every kind that this version writes, by its tag.
 const KINDS: [&str; 24] = [
-    "opened", "person", "erased", "said", "vehicle", "corners", "card", "missing", "carried",
-    "answered", "moved", "pass", "reading", "decided", "price", "consent", "signed", "photo",
-    "note", "part", "due", "handed_over", "ended", "strike",
+    "opened",
+    "person",
+    "erased",
+    "said",
+    "vehicle",
+    "corners",
+    "card",
+    "missing",
+    "carried",
+    "answered",
+    "moved",
+    "pass",
+    "reading",
+    "decided",
+    "price",
+    "consent",
+    "signed",
+    "photo",
+    "note",
+    "part",
+    "due",
+    "handed_over",
+    "ended",
+    "strike",
 ];
 
 /// The answer to a step.
@@ -169,7 +192,10 @@ pub(super) struct MoneyText {
 pub(super) fn kind_of(raw: &str) -> String {
     let value: Option<serde_json::Value> = serde_json::from_str(raw).ok();
     let object = value.as_ref().and_then(serde_json::Value::as_object);
-    object.and_then(|fields| fields.keys().next()).cloned().unwrap_or_default()
+    object
+        .and_then(|fields| fields.keys().next())
+        .cloned()
+        .unwrap_or_default()
 }
 
 /// Whether this version writes bodies with this tag.

@@ -7,9 +7,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::{NutPosition, Plan, Start};
 use crate::trade::wheel_end::procedure::{FLEX, SPIN, at_corner, rounds};
-use crate::trade::wheel_end::step::{
-    Check, Form, HoldPoint, Phase, ReadingSet, Step, StepSpec, When,
-};
+use crate::trade::wheel_end::step::{Check, Form, HoldPoint, Phase, SetName, Step, StepSpec, When};
 
 /// The steps from the box to the hub standing in its seat.
 pub(super) fn fit(corner: Corner) -> Vec<StepSpec> {
@@ -166,7 +164,7 @@ fn after(corner: Corner) -> Vec<StepSpec> {
     let mut steps = vec![rig];
     steps.extend(rounds(
         corner,
-        ReadingSet {
+        SetName {
             when: When::After,
             nth: 1,
         },

@@ -10,6 +10,6 @@ pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
 pub use procedure::{CARDS, ROUNDS, procedure, round_number, sign_gone, sign_step};
 pub use step::{
-    Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, ReadingSet, Step, StepKey,
+    Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,
 };

@@ -3,23 +3,14 @@
 use crate::trade::vehicle::Corner;
 use crate::words;
 
+/// Where the axle nut gets its last torque, as its card says.
+pub use crate::trade::fastening::Position as NutPosition;
+
 words! {
     /// Kinds of wheel end that have a procedure here.
     pub enum Kind {
         /// A hub unit bolted to the knuckle, driven through a shaft with an axle nut.
         BoltedDriven = "bolted_driven",
-    }
-}
-
-words! {
-    /// Where the axle nut gets its last torque.
-    pub enum NutPosition {
-        /// In the air, the brake held by a helper or a pedal prop.
-        AirBrakeHeld = "air_brake_held",
-        /// In the air, a bar across two studs.
-        AirBar = "air_bar",
-        /// With the wheel on the ground.
-        OnGround = "on_ground",
     }
 }
 

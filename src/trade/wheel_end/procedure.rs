@@ -9,8 +9,7 @@ use crate::trade::wheel_end::closing::{fit, put_back, refit};
 use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Sign, Start};
 use crate::trade::wheel_end::step::{
-    Change, Check, Form, HoldPoint, Measured, Phase, Pick, ReadingSet, Step, StepKey, StepSpec,
-    When,
+    Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey, StepSpec, When,
 };
 
 /// How many rounds one set of readings has.
@@ -197,7 +196,7 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
     steps.extend(open_for_gauge(corner));
     steps.extend(rounds(
         corner,
-        ReadingSet {
+        SetName {
             when: When::Before,
             nth: 1,
         },
@@ -226,7 +225,7 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
         ));
         steps.extend(rounds(
             corner,
-            ReadingSet {
+            SetName {
                 when: When::Before,
                 nth: 2,
             },
@@ -331,7 +330,7 @@ fn open_for_gauge(corner: Corner) -> Vec<StepSpec> {
 }
 
 /// The rounds of one set of readings.
-pub(super) fn rounds(corner: Corner, set: ReadingSet, phase: Phase) -> Vec<StepSpec> {
+pub(super) fn rounds(corner: Corner, set: SetName, phase: Phase) -> Vec<StepSpec> {
     (1..=ROUNDS)
         .map(|round| {
             let mut spec = at_corner(phase, Step::Round, corner, Form::Round(set, round));
@@ -342,7 +341,7 @@ pub(super) fn rounds(corner: Corner, set: ReadingSet, phase: Phase) -> Vec<StepS
 }
 
 /// The running number of a round over all sets of a corner, so that each round has a key.
-pub const fn round_number(set: ReadingSet, round: u8) -> u8 {
+pub const fn round_number(set: SetName, round: u8) -> u8 {
     let block = match set.when {
         When::Before => set.nth.saturating_sub(1),
         When::After => set.nth.saturating_add(1),

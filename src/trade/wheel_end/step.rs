@@ -244,7 +244,7 @@ words! {
 
 /// One set of rounds with one rig.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct ReadingSet {
+pub struct SetName {
     /// Before or after the work.
     pub when: When,
     /// 1, or 2 for the set that was taken again with the base set elsewhere.
@@ -292,7 +292,7 @@ pub enum Form {
     /// Paced swings, then what the hands felt.
     Swing,
     /// One round on the dial.
-    Round(ReadingSet, u8),
+    Round(SetName, u8),
     /// The decision on a corner.
     Decide(u8),
     /// The owner's yes or no.
