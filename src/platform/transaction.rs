@@ -96,6 +96,21 @@ pub(super) async fn completed(transaction: &IdbTransaction) -> Result<(), StoreP
     }
 }
 
+/// Waits for the transaction, or takes all of it back if something was refused while asking.
+///
+/// Without the abort, what was asked before the refusal would be kept alone.
+pub(super) async fn finished(
+    transaction: &IdbTransaction,
+    asked: Result<(), StoreProblem>,
+) -> Result<(), StoreProblem> {
+    if asked.is_err() {
+        // It may have aborted by itself already; either way nothing of it is kept.
+        let _ = transaction.abort();
+        return asked;
+    }
+    completed(transaction).await
+}
+
 /// Waits for the answer to a request inside a transaction that is still open.
 pub(super) async fn answer(request: &IdbRequest) -> Result<JsValue, StoreProblem> {
     let promise = Promise::new(&mut |resolve, reject| {

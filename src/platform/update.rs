@@ -95,6 +95,8 @@ async fn register(watch: Weak<Watch>) -> Option<()> {
         follow(&watch, worker);
     }
     watch.tell_if_waiting(&registration);
+    // Registering a known worker again does not look by itself.
+    look(&registration);
     Some(())
 }
 
@@ -142,14 +144,17 @@ fn on_change_of_hands(watch: &Rc<Watch>) -> Listener {
 fn on_view(registration: &ServiceWorkerRegistration) -> Option<Listener> {
     let registration = registration.clone();
     Listener::on_visibility(move |visible| {
-        if !visible {
-            return;
-        }
-        // Without a network the check fails, which is the ordinary case in a driveway.
-        if let Ok(promise) = registration.update() {
-            js::let_go(promise);
+        if visible {
+            look(&registration);
         }
     })
+}
+
+/// Looks for a newer version; without a network that fails, the ordinary case in a driveway.
+fn look(registration: &ServiceWorkerRegistration) {
+    if let Ok(promise) = registration.update() {
+        js::let_go(promise);
+    }
 }
 
 impl Watch {
