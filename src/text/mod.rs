@@ -1,1 +1,290 @@
-//! Every sentence that a person reads, matched exhaustively, one file a phase and language.
+//! Every sentence that a person reads, matched exhaustively, one file a theme and language.
+//!
+//! A missing translation does not compile: each language has a folder with the same themes and
+//! the same functions. Nothing here formats a quantity, a date or an amount; such values come in
+//! as text that is already formatted.
+
+mod en;
+mod reason;
+mod report;
+mod say;
+mod step;
+#[cfg(test)]
+mod tests;
+
+pub use reason::ReasonWord;
+pub use report::ReportWord;
+pub use say::Say;
+pub use step::StepText;
+
+use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
+use crate::trade::answer::{Answer, Felt};
+use crate::trade::fastening::CardItem;
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{
+    Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
+    StepKey,
+};
+use crate::words;
+
+words! {
+    /// The languages that every text is written in.
+    pub enum Lang {
+        /// English in US spelling.
+        English = "en",
+    }
+}
+
+/// Writes one public function for each line, which asks the language's own folder.
+///
+/// A second language is one more arm here and one more folder.
+macro_rules! spoken {
+    ($($(#[$meta:meta])* $theme:ident::$name:ident($($arg:ident: $kind:ty),*) -> $out:ty;)+) => {
+        $(
+            $(#[$meta])*
+            pub fn $name(lang: Lang, $($arg: $kind),*) -> $out {
+                match lang {
+                    Lang::English => en::$theme::$name($($arg),*),
+                }
+            }
+        )+
+    };
+}
+
+spoken! {
+    /// What the screen of a step says, where nothing but its name matters.
+    steps::step(step: Step) -> StepText;
+    /// What the screen of a step says, for steps that differ by where the axle nut gets its last
+    /// torque or by which time they are asked.
+    steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
+
+    /// The name of a phase.
+    words::phase(phase: Phase) -> &'static str;
+    /// A row of a list: a statement that is right when it is answered with yes.
+    checks::check(check: Check) -> &'static str;
+    /// What a "no" to that row means.
+    checks::check_no(check: Check) -> &'static str;
+    /// The row of a sign that was there before the work.
+    words::sign(sign: Sign) -> &'static str;
+    /// One word out of a list, as a key label.
+    words::pick(pick: Pick) -> &'static str;
+    /// Why something was not done.
+    words::because(because: Because) -> &'static str;
+    /// A hold point: its title, and what has to be done first.
+    words::hold_point(hold: HoldPoint) -> (&'static str, &'static str);
+    /// The name of a group of items, in the plural where there are several.
+    words::group(group: Group) -> &'static str;
+    /// The name of one item, without its corner.
+    words::item(item: Item) -> String;
+    /// The name of one item with its corner.
+    words::item_at(item: Item) -> String;
+    /// How far an item is from being back.
+    words::hold_state(hold: Hold) -> &'static str;
+    /// A corner, in lower case: "front left".
+    words::corner(corner: Corner) -> &'static str;
+    /// A corner at the head of a line: "Front left".
+    words::corner_title(corner: Corner) -> &'static str;
+    /// A kind of wheel end.
+    words::kind(kind: Kind) -> &'static str;
+    /// Where the axle nut gets its last torque.
+    words::nut_position(nut: NutPosition) -> &'static str;
+    /// A thing of the kit.
+    words::kit_item(item: KitItem) -> &'static str;
+    /// The label of a personal fact.
+    words::person_field(field: PersonField) -> &'static str;
+    /// The label of a fact of the vehicle.
+    words::vehicle_field(field: VehicleField) -> &'static str;
+    /// An ending: its title, and what it means.
+    words::ending(ending: Ending) -> (&'static str, &'static str);
+    /// Who took charge of the vehicle.
+    words::charge(charge: Charge) -> &'static str;
+    /// How a yes was given.
+    words::how(how: How) -> &'static str;
+    /// What a yes is for.
+    words::scope(scope: Scope) -> &'static str;
+    /// What is due.
+    words::due_kind(due: DueKind) -> &'static str;
+    /// An answer.
+    words::answer(answer: Answer) -> &'static str;
+    /// Play as felt by hand.
+    words::felt(felt: Felt) -> &'static str;
+    /// What a spec card is about.
+    words::card_item(item: CardItem) -> &'static str;
+
+    /// A decision as its one word in capitals.
+    decide::decision(decision: Decision) -> &'static str;
+    /// A decision in the owner's words.
+    decide::decision_sentence_owner(decision: Decision) -> &'static str;
+    /// A decision in one line for the technician: what to do now.
+    decide::decision_next(decision: Decision) -> &'static str;
+    /// What can happen when the owner says no.
+    decide::declined_consequence(decision: Decision) -> &'static str;
+    /// A corner with its decision: "Front left: REPLACE".
+    decide::corner_decision(corner: Corner, decision: Decision) -> String;
+    /// One reason of a decision, as the technician reads it.
+    decide::reason(reason: ReasonWord<'_>) -> String;
+
+    /// A sentence or key of the shell.
+    say::say(say: Say) -> &'static str;
+
+    /// "Round 2 of 3".
+    screen::round_of(n: u8, of: u8) -> String;
+    /// "Swing 4 of 5".
+    screen::swing_of(n: u8, of: u8) -> String;
+    /// "Step 3 of 12".
+    screen::step_of(n: usize, of: usize) -> String;
+    /// A step's name with the corner it is at.
+    screen::step_at(name: &str, corner: Corner) -> String;
+    /// The key of the next fastener: "Wheel nut 3 clicked".
+    screen::nut_clicked(item: &str) -> String;
+    /// Which fastener is next.
+    screen::next_fastener(item: &str) -> String;
+    /// How many of a pass are done.
+    screen::pass_progress(done: usize, of: usize) -> String;
+    /// The torque in the wrench's own unit.
+    screen::set_wrench(wrench: &str, value: &str) -> String;
+    /// The torque on the card, and what to set on the wrench.
+    screen::card_and_wrench(card: &str, set: &str) -> String;
+    /// The angle that follows the torque.
+    screen::then_angle(angle: &str) -> String;
+    /// The key that keeps a value.
+    screen::keep_value(value: &str) -> String;
+    /// The key that takes the last value again.
+    screen::same_value(value: &str) -> String;
+    /// A value as its twin in the other unit.
+    screen::also_value(value: &str) -> String;
+    /// Both ends of a dial that was not set to zero.
+    screen::play_from_two(push: &str, pull: &str, play: &str) -> String;
+    /// The middle one of the rounds, with its uncertainty.
+    screen::median_of(rounds: usize, play: &str, uncertainty: &str) -> String;
+    /// How far the rounds lie apart.
+    screen::spread_of(spread: &str) -> String;
+    /// What the gauge can prove against the limit.
+    screen::can_prove(over_from: &str, within_to: &str) -> String;
+    /// The gauge can prove "over" only.
+    screen::cannot_prove_within(over_from: &str) -> String;
+    /// Play over its limit, with the source of the limit.
+    screen::over_limit(play: &str, limit: &str, source: &str) -> String;
+    /// Play within its limit, with the source of the limit.
+    screen::within_limit(play: &str, limit: &str, source: &str) -> String;
+    /// The house limit, named as what it is.
+    screen::house_limit(limit: &str) -> String;
+    /// When a reminder is due.
+    screen::due_on(what: &str, date: &str) -> String;
+    /// Since when a reminder is overdue.
+    screen::overdue_since(what: &str, date: &str) -> String;
+    /// When a re-torque is due, by date and distance.
+    screen::retorque_due(date: &str, distance: &str) -> String;
+    /// How many items are loose.
+    screen::loose_count(n: usize) -> String;
+    /// An item of the loose list with its state.
+    screen::loose_row(item: &str, state: &str) -> String;
+    /// When a step was done last, on coming back.
+    screen::last_done(time: &str) -> String;
+    /// What comes next.
+    screen::next_is(step: &str) -> String;
+    /// Where the technician is: phase and step.
+    screen::you_are_at(phase: &str, step: &str) -> String;
+    /// When it was done and when it was noted.
+    screen::noted_later(done: &str, noted: &str) -> String;
+    /// Something not done, with its reason.
+    screen::not_done_because(what: &str, because: &str) -> String;
+    /// What undo has just taken back.
+    screen::undone_what(what: &str) -> String;
+    /// The last characters of the VIN, to compare with the car.
+    screen::vin_ends(last: &str) -> String;
+    /// The odometer is lower than last time.
+    screen::odometer_lower(last: &str) -> String;
+    /// A card of the same family that was used before.
+    screen::card_from(document: &str, page: &str, date: &str) -> String;
+    /// A card that was not looked up again.
+    screen::not_looked_up_since(date: &str) -> String;
+    /// A torque that no wrench on board reaches.
+    screen::no_wrench_for(item: &str, value: &str) -> String;
+    /// A torque that lies at the edge of a wrench's range.
+    screen::wrench_at_edge(wrench: &str, value: &str) -> String;
+    /// What is missing from the kit.
+    screen::kit_missing(n: usize) -> String;
+    /// How many cards are still open.
+    screen::cards_open(n: usize) -> String;
+    /// The amount of the repair.
+    screen::price_repair(amount: &str) -> String;
+    /// The amount of inspection with putting it back.
+    screen::price_refit(amount: &str) -> String;
+    /// The yes that is asked for, with its amount.
+    screen::agree_to(amount: &str) -> String;
+    /// What the storage of this device still holds.
+    screen::storage_used(used: &str, of: &str) -> String;
+    /// How many jobs are on this phone.
+    screen::jobs_count(n: usize) -> String;
+    /// Nothing was found for what was typed.
+    screen::nothing_found_for(typed: &str) -> String;
+    /// The result of an import.
+    screen::imported(entries: usize, new: usize) -> String;
+    /// Records that could not be read and were set aside.
+    screen::set_aside(n: usize) -> String;
+    /// Entries of kinds that this version does not know.
+    screen::unknown_entries(n: usize) -> String;
+    /// Entries that the file names and does not have.
+    screen::entries_missing(n: usize) -> String;
+    /// Two phones say different things of one fact.
+    screen::told_twice(what: &str, one: &str, other: &str) -> String;
+    /// A file from a newer version.
+    screen::file_is_newer(version: &str) -> String;
+    /// The caption of a picture.
+    screen::photo_caption(step: &str, time: &str) -> String;
+    /// The alternative text of a dial.
+    screen::dial_alt(value: &str) -> String;
+    /// The alternative text of the wheel with its fasteners.
+    screen::star_alt(done: usize, of: usize) -> String;
+    /// The name of an exported job, without its ending.
+    screen::job_file_stem(date: &str, plate: &str) -> String;
+    /// The name of a printed report, without its ending.
+    screen::report_file_stem(date: &str, plate: &str) -> String;
+
+    /// A heading or a fixed sentence of the report.
+    report::report(word: ReportWord) -> &'static str;
+    /// The answer at the head of page one.
+    report::answer_owner(ending: Ending) -> &'static str;
+    /// What was replaced, in the owner's words.
+    report::replaced_owner(corner: Corner) -> String;
+    /// What was looked at and put back, in the owner's words.
+    report::put_back_owner(corner: Corner) -> String;
+    /// Play before and after, in the owner's words.
+    report::before_after_owner(before: &str, after: &str) -> String;
+    /// Play found, when nothing was replaced.
+    report::found_owner(play: &str) -> String;
+    /// The limit beside the bar, with its source.
+    report::limit_owner(limit: &str, source: &str) -> String;
+    /// The house limit beside the bar.
+    report::house_limit_used(limit: &str) -> String;
+    /// What the owner must do about the wheel nuts.
+    report::retorque_owner(distance: &str, date: &str) -> String;
+    /// What the owner must do about a corner to watch.
+    report::recheck_owner(corner: Corner, date: &str) -> String;
+    /// The owner said no, and what that was to.
+    report::declined_owner(what: &str, amount: &str, date: &str) -> String;
+    /// A yes with everything that the law of some places asks for.
+    report::consent_line(scope: &str, how: &str, name: &str, time: &str) -> String;
+    /// One fastener with its card, its source and the wrench.
+    report::fastener_line(item: &str, value: &str, wrench: &str) -> String;
+    /// The source of a card.
+    report::source_line(document: &str, page: &str, date: &str, who: &str) -> String;
+    /// A card that was not looked up again for this job.
+    report::not_looked_up(date: &str) -> String;
+    /// One round as read.
+    report::round_line(n: u8, push: &str, pull: &str, play: &str) -> String;
+    /// Play with its uncertainty.
+    report::play_line(play: &str, uncertainty: &str) -> String;
+    /// The coverage factor that the uncertainty was stated with.
+    report::uncertainty_k(k: &str) -> String;
+    /// The loose list of a vehicle that was left.
+    report::left_loose(items: &str) -> String;
+    /// Which page of how many.
+    report::page_of(n: usize, of: usize) -> String;
+    /// Who made the report and when.
+    report::made_by(name: &str, time: &str) -> String;
+    /// The digest that the report was made from.
+    report::digest_line(digest: &str) -> String;
+}

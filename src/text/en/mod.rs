@@ -1,0 +1,29 @@
+//! English, in US spelling: short, in the technician's order; plain words for the owner.
+
+pub(super) mod checks;
+pub(super) mod decide;
+pub(super) mod report;
+pub(super) mod say;
+pub(super) mod screen;
+pub(super) mod steps;
+mod steps_close;
+mod steps_gauge;
+mod steps_listen;
+mod steps_pack;
+mod steps_rock;
+mod steps_site;
+mod steps_strip;
+mod steps_tighten;
+pub(super) mod words;
+
+use crate::text::step::StepText;
+
+/// A step whose negative answer is the plain word.
+const fn tell(
+    name: &'static str,
+    say: &'static str,
+    primary: &'static str,
+    why: &'static str,
+) -> StepText {
+    StepText::new(name, say, primary, "No", why)
+}

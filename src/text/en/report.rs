@@ -1,0 +1,233 @@
+//! The words of the report: plain for the owner on page one, exact on the pages after it.
+
+use super::words;
+use crate::job::entry::Ending;
+use crate::text::report::ReportWord;
+use crate::trade::vehicle::Corner;
+
+pub(in crate::text) fn report(word: ReportWord) -> &'static str {
+    match word {
+        // Page one, for the owner.
+        ReportWord::Title => "Wheel bearing report",
+        ReportWord::ForOwner => "For the owner",
+        ReportWord::TheAnswer => "The answer",
+        ReportWord::YourWords => "What you told us",
+        ReportWord::WhatWeFound => "What we found",
+        ReportWord::WhatWeDid => "What we did",
+        ReportWord::BeforeAndAfter => "Before and after",
+        ReportWord::Parts => "Parts",
+        ReportWord::YouDeclined => "What you declined",
+        ReportWord::YouDeclinedSay => "We advised this work, and you said no.",
+        ReportWord::WhatCanHappen => "What can happen",
+        ReportWord::YouMustDo => "What you must do",
+        ReportWord::RetorqueHead => "Have the wheel nuts tightened again",
+        ReportWord::RetorqueWhy => {
+            "Wheels settle after they were off. Nuts that lose their hold are how most lost wheels begin."
+        }
+        ReportWord::StopFor => "Stop the car in a safe place and call us if",
+        ReportWord::StopForNoise => "it knocks, grinds or hums more than before",
+        ReportWord::StopForWobble => "the wheel or the steering wobbles",
+        ReportWord::StopForSmell => "you smell heat or see smoke at a wheel",
+        ReportWord::StopForPedal => "the brake pedal is soft or goes down",
+        ReportWord::StopForLamp => "a brake or ABS lamp comes on",
+        ReportWord::DoNotDrive => "Do not drive this car.",
+        ReportWord::MayDrive => "The car may be driven.",
+        ReportWord::LeftOnStands => "The car is not finished and must not be driven or moved.",
+        ReportWord::PriceHead => "Price",
+        ReportWord::PriceRefit => "Inspection and putting it back",
+        ReportWord::PriceRepair => "The whole repair",
+        ReportWord::Signature => "Signature",
+        ReportWord::SignatureRefused => "Would not sign",
+        ReportWord::Contact => "How to reach us",
+        ReportWord::TearOff => "Cut off here and keep in the car",
+        ReportWord::Practice => "Practice, not a real job. The car is invented.",
+        // Limits, honestly named.
+        ReportWord::NoMakerLimit => "No maker limit found",
+        ReportWord::HouseLimit => "House limit (common practice, no source)",
+        ReportWord::HouseLimitSay => {
+            "It can show that a bearing is worn. It can never show that one is good."
+        }
+        ReportWord::WithinNotProven => {
+            "Within the limit, but not proven: it lies closer to the limit than this gauge can tell."
+        }
+        ReportWord::NothingClears => {
+            "No play does not prove a bearing good. Noise and roughness often come first."
+        }
+        ReportWord::NotComparedSay => "Measured by different methods, so not compared.",
+        ReportWord::NotMeasured => "Not measured",
+        ReportWord::CommonPractice => "Common practice, no source",
+        ReportWord::NotLookedUpSay => {
+            "These figures were taken from an earlier job and not looked up again."
+        }
+        ReportWord::RetorqueDefault => "The earliest of the published figures: common practice.",
+        ReportWord::MakerWins => {
+            "The service information of the vehicle maker wins over everything on these pages."
+        }
+        ReportWord::Disclaimer => {
+            "This report says what was seen and measured on the day. It is no promise of how long a part will last."
+        }
+        ReportWord::Cautions => "Cautions",
+        ReportWord::NotChecked => "What was not checked",
+        ReportWord::NotDoneHead => "Not done, and why",
+        ReportWord::NothingNotDone => "Every step that was asked for was done.",
+        ReportWord::NotedLater => "Noted later",
+        ReportWord::NotedLaterSay => "These were done first and written down later.",
+        // The technician's pages.
+        ReportWord::ForTechnician => "The technician's pages",
+        ReportWord::Job => "Job",
+        ReportWord::Vehicle => "Vehicle",
+        ReportWord::Corners => "Corners",
+        ReportWord::Decisions => "Decisions",
+        ReportWord::RestsOn => "It rests on",
+        ReportWord::Rules => "Rules, version",
+        ReportWord::SpecCards => "Spec cards",
+        ReportWord::Source => "Source",
+        ReportWord::Method => "Method",
+        ReportWord::Place => "Place",
+        ReportWord::Condition => "Condition",
+        ReportWord::Readings => "Readings",
+        ReportWord::Round => "Round",
+        ReportWord::Push => "Pushed in",
+        ReportWord::Pull => "Pulled out",
+        ReportWord::Play => "Play",
+        ReportWord::Uncertainty => "Expanded uncertainty",
+        ReportWord::Budget => "What the uncertainty is made of",
+        ReportWord::Dial => "Dial gauge",
+        ReportWord::Rig => "Base and tip",
+        ReportWord::SetOne => "First set",
+        ReportWord::SetTwo => "Second set",
+        ReportWord::NutLoosened => "The axle nut had been loosened before this reading.",
+        ReportWord::HandTests => "Hands and ears",
+        ReportWord::RoadSigns => "Road test",
+        ReportWord::SignBefore => "Before",
+        ReportWord::SignAfter => "After",
+        ReportWord::Heat => "Hub temperatures",
+        ReportWord::Fasteners => "Fasteners",
+        ReportWord::Wrench => "Wrench",
+        ReportWord::Target => "On the card",
+        ReportWord::SetTo => "Wrench set to",
+        ReportWord::NewFastener => "New",
+        ReportWord::LooseList => "Loose list",
+        ReportWord::NothingLoose => "Nothing was left loose.",
+        ReportWord::Consents => "Yes and no, in order",
+        ReportWord::Notes => "Notes",
+        ReportWord::Pictures => "Pictures",
+        ReportWord::NoPicture => "No picture",
+        ReportWord::Lamps => "Warning lamps",
+        ReportWord::Site => "Place of work",
+        ReportWord::HandedOver => "Handed over",
+        ReportWord::LookBack => "Afterwards",
+        ReportWord::Problems => "To be settled",
+        ReportWord::TwoAnswers => "Told differently on two phones; the safer one counts here.",
+        ReportWord::Entries => "Entries",
+        ReportWord::TakenBack => "Taken back",
+        ReportWord::Digest => "Digest",
+        ReportWord::Recompute => {
+            "Every number here can be worked out again from the exported file."
+        }
+    }
+}
+
+pub(in crate::text) fn answer_owner(ending: Ending) -> &'static str {
+    match ending {
+        Ending::Finished => "The repair is finished and was checked.",
+        Ending::NothingWrong => {
+            "We found nothing that must be repaired today. All is back as it was."
+        }
+        Ending::Declined => {
+            "You said no to the repair. All was put back as we found it; the fault is still there."
+        }
+        Ending::NotSafeHere => "We did not open anything: the place was not safe for this work.",
+        Ending::LeftUnfinished => {
+            "The work is not finished. Do not drive or move this car until it is."
+        }
+    }
+}
+
+pub(in crate::text) fn replaced_owner(corner: Corner) -> String {
+    format!("We replaced the {} wheel bearing.", words::corner(corner))
+}
+
+pub(in crate::text) fn put_back_owner(corner: Corner) -> String {
+    format!(
+        "We inspected the {} wheel bearing and put everything back.",
+        words::corner(corner)
+    )
+}
+
+pub(in crate::text) fn before_after_owner(before: &str, after: &str) -> String {
+    format!("The hub moved {before} before the repair and {after} after it.")
+}
+
+pub(in crate::text) fn found_owner(play: &str) -> String {
+    format!("The hub moved {play}.")
+}
+
+pub(in crate::text) fn limit_owner(limit: &str, source: &str) -> String {
+    format!("The limit is {limit} ({source}).")
+}
+
+pub(in crate::text) fn house_limit_used(limit: &str) -> String {
+    format!(
+        "No maker limit found; trade guide {limit} used. House limit (common practice, no source)."
+    )
+}
+
+pub(in crate::text) fn retorque_owner(distance: &str, date: &str) -> String {
+    format!("Have the wheel nuts tightened again after {distance}, by {date} at the latest.")
+}
+
+pub(in crate::text) fn recheck_owner(corner: Corner, date: &str) -> String {
+    format!(
+        "Have the {} wheel bearing checked again by {date}.",
+        words::corner(corner)
+    )
+}
+
+pub(in crate::text) fn declined_owner(what: &str, amount: &str, date: &str) -> String {
+    format!("{what} for {amount}: you said no on {date}.")
+}
+
+pub(in crate::text) fn consent_line(scope: &str, how: &str, name: &str, time: &str) -> String {
+    format!("{scope}: {how}, {name}, {time}")
+}
+
+pub(in crate::text) fn fastener_line(item: &str, value: &str, wrench: &str) -> String {
+    format!("{item}: {value} with {wrench}")
+}
+
+pub(in crate::text) fn source_line(document: &str, page: &str, date: &str, who: &str) -> String {
+    format!("{document}, page {page}, looked up {date} by {who}")
+}
+
+pub(in crate::text) fn not_looked_up(date: &str) -> String {
+    format!("Not looked up since {date}")
+}
+
+pub(in crate::text) fn round_line(n: u8, push: &str, pull: &str, play: &str) -> String {
+    format!("Round {n}: {push} pushed in, {pull} pulled out, play {play}")
+}
+
+pub(in crate::text) fn play_line(play: &str, uncertainty: &str) -> String {
+    format!("{play} ± {uncertainty}")
+}
+
+pub(in crate::text) fn left_loose(items: &str) -> String {
+    format!("Still loose or off: {items}.")
+}
+
+pub(in crate::text) fn page_of(n: usize, of: usize) -> String {
+    format!("Page {n} of {of}")
+}
+
+pub(in crate::text) fn made_by(name: &str, time: &str) -> String {
+    format!("Made by {name}, {time}")
+}
+
+pub(in crate::text) fn digest_line(digest: &str) -> String {
+    format!("Made from the entries with digest {digest}")
+}
+
+pub(in crate::text) fn uncertainty_k(k: &str) -> String {
+    format!("Expanded uncertainty, k = {k}")
+}

@@ -1,0 +1,89 @@
+//! Gauge, Decide and Agree: the reading, what it means, and the owner's answer.
+
+use super::tell;
+use crate::text::step::StepText;
+
+const GIVES: &str = "A base that gives is the largest error of all.";
+
+pub(super) const CRACK_WHEEL_NUTS: StepText = tell(
+    "Crack the wheel nuts",
+    "Lower until the tire bites. Center cap off, each wheel nut a quarter turn. Lift, stand, shove again.",
+    "Cracked, on the stand",
+    "Pulling on a tight nut in the air can pull the car off its stand.",
+)
+.caution("The axle nut stays tight. It is loosened only after the reading.");
+pub(super) const WHEEL_OFF: StepText = tell(
+    "Wheel off",
+    "Mark the wheel to a stud. Nuts off, wheel off, lay it under the sill.",
+    "Wheel is off",
+    "The mark puts the wheel back as it was. Under the sill it is a last stop.",
+)
+.caution(
+    "Brake dust is harmful: keep it wet, no dry brush, no compressed air. The rotor may be hot.",
+);
+pub(super) const CALIPER_UP: StepText = tell(
+    "Caliper up",
+    "Mark rotor to hub. Lower pin bolt out, swing the caliper up, tie it, pads out. Fixed caliper: off, on a hook.",
+    "Caliper is tied up",
+    "Pads damp the movement that the dial must see, or fake one.",
+)
+.caution(
+    "From here the pedal is dead until it is pumped firm: prop out, nobody touches it, a piston can come out. \
+     The hose never carries the caliper.",
+);
+pub(super) const NUT_FOUND: StepText = tell(
+    "Axle nut as found",
+    "Look at the axle nut and its stake. Loosen nothing.",
+    "Keep the answer",
+    "The nut clamps the bearing's rings. With a slack nut the reading means nothing.",
+)
+.caution("Already cracked: bring it to its card first, then measure. Found slack: the car must not be driven.");
+pub(super) const GAUGE_CLEAN: StepText = tell(
+    "Clean for the dial",
+    "Rotor flat with two wheel nuts. Wheel pilot and a spot on the knuckle: clean, dry, no burr.",
+    "Clean and dry",
+    "Dirt under the base can move the needle as much as a worn bearing does.",
+)
+.caution("Let a hot hub cool first.");
+pub(super) const RIG_PUSH: StepText = tell(
+    "Base on the knuckle",
+    "Base tight on the knuckle. Push the knuckle, not the hub: how far does the needle move?",
+    "Keep the answer",
+    GIVES,
+)
+.caution("Never on strut, plate, stand or fender.");
+pub(super) const RIG_PUSH_AFTER: StepText = RIG_PUSH.say(
+    "Rotor flat with two nuts, base and tip where they were before. Push the knuckle: how far does the needle move?",
+);
+pub(super) const RIG_TIP: StepText = tell(
+    "Tip on the pilot",
+    "Tip square on the wheel pilot, near the center, pressed in half a turn to one turn.",
+    "Tip is square",
+    "A tip that stands at a slant reads too much.",
+);
+pub(super) const ROUND: StepText = tell(
+    "Push, pull, read",
+    "Push, swing five times a quarter turn, keep pushing, bezel to zero. Pull, swing five times, keep pulling, read.",
+    "Keep the reading",
+    "Three rounds show how far the reading can be trusted.",
+);
+pub(super) const RIG_AGAIN: StepText = tell(
+    "Set the base again",
+    "Base off, wipe, set it on another spot of the knuckle. Push the knuckle: how far does the needle move?",
+    "Keep the answer",
+    "The first set lies too near the limit. A fresh rig tells the bearing from the base.",
+)
+.caution("Never on strut, plate, stand or fender.");
+pub(super) const DECIDE: StepText = tell(
+    "Decision",
+    "Read the decision, what it rests on and what was not done.",
+    "Keep the decision",
+    "No play does not clear a bearing. Noise and roughness count whatever the dial says.",
+);
+pub(super) const AGREE: StepText = tell(
+    "The owner's answer",
+    "Show the owner this page: decision, reason, amount. One yes or no, and a signature.",
+    "Owner says yes",
+    "Nothing is stripped before this yes.",
+)
+.no("Owner says no");

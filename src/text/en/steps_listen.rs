@@ -1,0 +1,83 @@
+//! Listen: looks before driving, the road test, its questions, and the heat of both hubs.
+
+use super::tell;
+use crate::text::step::StepText;
+
+const KEEP: &str = "Keep the answer";
+
+pub(super) const BEFORE_DRIVING: StepText = tell(
+    "Four looks first",
+    "Before the car moves, look at wheel nuts, wheel, pedal and tires. Answer each.",
+    "All four looked at",
+    "A car that is not safe to drive is not road-tested.",
+)
+.caution("If one of them is not right, do not drive. Skip the road test and say why.");
+pub(super) const DRIVE: StepText = tell(
+    "Road test",
+    "Tire pressures set. Town speed, open road, gentle swerves, coast, light brake, slow circles at full lock.",
+    "Back and parked",
+    "Most noisy bearings have no play yet. The road tells more than the hands do.",
+)
+.caution("Hands off the phone while the car moves. The questions come when it is parked.");
+pub(super) const SIGN_SPEED: StepText = tell(
+    "Rises with speed",
+    "Did the noise rise with road speed, the same in every gear?",
+    "Yes",
+    "Then it comes from the wheels or what turns with them, not from the engine.",
+);
+pub(super) const SIGN_SWERVE: StepText = tell(
+    "Gentle swerve",
+    "In a gentle swerve, steering which way made it louder, each time again?",
+    KEEP,
+    "Steering right loads the left side. The loaded side is usually the loud one, not always.",
+);
+pub(super) const SIGN_COAST: StepText = tell(
+    "Coasting",
+    "Was it the same when coasting in neutral at the same speed?",
+    "Yes",
+    "Then the engine and the gears are unlikely.",
+);
+pub(super) const SIGN_SURFACE: StepText = tell(
+    "Road surface",
+    "Did the note change with the road surface?",
+    "Yes",
+    "A note that changes with the road speaks for the tires.",
+);
+pub(super) const SIGN_BRAKE: StepText = tell(
+    "Light brake",
+    "Did a light brake at speed change the noise or quiet it?",
+    "Yes",
+    "Then a dragging brake is more likely.",
+);
+pub(super) const SIGN_FULL_LOCK: StepText = tell(
+    "Full lock",
+    "Did it click at full lock under power?",
+    "Yes",
+    "Clicking there speaks for the outer joint of the driveshaft.",
+);
+pub(super) const SIGN_SHAKE: StepText = tell(
+    "Shake",
+    "On the open road, did it shake without braking and without a hum?",
+    "Yes",
+    "A shake without a hum speaks for tire or wheel.",
+);
+pub(super) const SIGN_PULSE: StepText = tell(
+    "Pulse",
+    "Did it pulse only while braking?",
+    "Yes",
+    "A pulse only under the brake speaks for the rotor.",
+);
+pub(super) const HEAT_HERE: StepText = tell(
+    "Heat: this hub",
+    "Soon after parking, aim the heat gauge at a tape or paint spot on the hub and read.",
+    "Keep the heat",
+    "A hub clearly hotter than the other side is a sign. Sun, drag and shiny metal fool the gauge.",
+)
+.caution("Rotor and hub can burn you after a drive.");
+pub(super) const HEAT_OTHER: StepText = tell(
+    "Heat: other side",
+    "The same spot on the hub across this axle. Aim from the same distance and read.",
+    "Keep the heat",
+    "Only the difference between the two sides says something.",
+)
+.caution("Rotor and hub can burn you after a drive.");

@@ -1,0 +1,89 @@
+//! Lift and Rock: how the car is held, and what hands and ears find.
+
+use super::tell;
+use crate::text::step::StepText;
+
+const COUNT: &str = "Start the count";
+const HANDS: &str = "Hands on the tire only, nothing of you under the car or past the wheel.";
+
+pub(super) const LIFT_HOLD: StepText = tell(
+    "Hold the car",
+    "In P or in gear, parking brake on. Chock both sides of the wheel diagonally opposite.",
+    "Held and chocked",
+    "A lifted car rolls on the wheels that are left. Brake and chocks must act on those.",
+)
+.caution(
+    "To turn a lifted driven wheel: neutral, the other axle's parking brake, chocks both ways, shove again, \
+     then back to P. Parking brake on the lifted axle: chocks alone hold.",
+);
+pub(super) const LIFT_STAND: StepText = tell(
+    "Jack and stand",
+    "Jack at the maker's point, stand under a rated point, lower the car onto the stand.",
+    "On the stand",
+    "A jack lifts. Only a stand holds.",
+)
+.caution("Never under the car, never reach past a load that only the jack holds. Hot asphalt: a plate under the stand.");
+pub(super) const STAND_PHOTO: StepText = tell(
+    "Picture: stand",
+    "One picture with the stand, the chocks and the ground in it.",
+    "Take the picture",
+    "It shows later how the car was held.",
+);
+pub(super) const SHOVE: StepText = tell(
+    "Shove",
+    "Stand clear and shove the car hard, along and across. It must not move on the stand.",
+    "It stands firm",
+    "Better that it falls now, with nobody near, than later.",
+)
+.no("It moved")
+.caution("If it moved: lower it, chock again, set the stand again.");
+pub(super) const ROCK_NUTS: StepText = tell(
+    "Wheel nuts tight",
+    "Try each wheel nut with the wrench. Loosen none yet.",
+    "All tight",
+    "A loose wheel rocks just like a worn bearing.",
+)
+.no("Not all tight")
+.caution("More than one loose or missing: the car must not be driven.");
+pub(super) const ROCK_TWELVE_SIX: StepText = tell(
+    "Rock: 12 and 6",
+    "Hands at 12 and 6. Push and pull by turns, turning the wheel a little, until the count ends.",
+    COUNT,
+    "Play here comes from the bearing or from a ball joint.",
+)
+.caution(HANDS);
+pub(super) const ROCK_NINE_THREE: StepText = tell(
+    "Rock: 9 and 3",
+    "Hands at 9 and 3. Push and pull by turns, turning the wheel a little, until the count ends.",
+    COUNT,
+    "Play only here usually comes from the steering.",
+)
+.caution(HANDS);
+pub(super) const ROCK_AXIAL: StepText = tell(
+    "Push and pull",
+    "Both hands on the tire. Swing it back and forth; push it straight in, then pull it straight out.",
+    COUNT,
+    "Swinging lets the balls find their seat, so that the real movement can be felt.",
+)
+.caution(HANDS);
+pub(super) const BRAKE_HELD: StepText = tell(
+    "Brake held",
+    "Hold the brake with the pedal prop. Rock the same way again.",
+    "Keep the answer",
+    "Play that goes away was in the bearing. Play that stays is in a joint, or the wheel is loose.",
+)
+.caution("Nobody sits in a lifted car. Take the prop out afterwards.");
+pub(super) const SPIN_HAND: StepText = tell(
+    "Spin by hand",
+    "Turn the wheel by hand, fingertips on the coil spring. Feel and listen at the knuckle.",
+    "Keep the answer",
+    "A grumble through the spring condemns a bearing without play. A quiet spin proves little.",
+)
+.caution("Driven wheel: neutral only with the other axle's brake on and chocks both ways. Back to P afterwards.");
+pub(super) const OTHER_SIDE: StepText = tell(
+    "Compare other side",
+    "Rock and spin the wheel across this axle the same way. Which is tighter?",
+    "Keep the answer",
+    "The other side shows what is usual for this car.",
+)
+.caution("The other side needs its own stand and its own shove.");

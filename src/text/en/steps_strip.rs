@@ -1,0 +1,84 @@
+//! Strip and Fit: the old hub out, the new one into its seat.
+
+use super::tell;
+use crate::text::step::StepText;
+
+const NUT_WHY: &str =
+    "With the nut cracked the rings are no longer clamped. Weight or rolling ruins the bearing.";
+
+pub(super) const NUT: StepText = tell(
+    "Axle nut off",
+    "Stake up. Wheel on, nuts snug, lower until the tire bites, crack the nut. Lift, stand, shove, wheel off, nut off.",
+    "Nut is off",
+    NUT_WHY,
+)
+.caution("Caliper tied clear of the wheel. Only until the tire bites, never the full weight. Once cracked, the car must not be rolled.");
+pub(super) const NUT_BAR: StepText = tell(
+    "Axle nut off",
+    "Stake up. Run wheel nuts onto two studs to save the threads, a bar across them, crack the nut, nut off.",
+    "Nut is off",
+    NUT_WHY,
+)
+.caution("The car stays on its stand: nothing of you under it. Once cracked, the car must not be rolled.");
+pub(super) const BRAKE: StepText = tell(
+    "Brake off",
+    "Caliper off, hung by a hook from the spring. Bracket bolts out, bracket off, rotor off by its jack holes.",
+    "Brake is off",
+    "A hose that has carried a caliper can fail later, from the inside.",
+)
+.caution("The hose never carries the caliper, no twist in it. No hammer on the hub face. The pedal is dead: nobody touches it.");
+pub(super) const SENSOR_PHOTO: StepText = tell(
+    "Picture: sensor wire",
+    "One picture of the wire from hub to plug with every clip, and of how the plate sits.",
+    "Take the picture",
+    "The wire goes back the way it was, clear of tire and rotor.",
+);
+pub(super) const SENSOR: StepText = tell(
+    "Free the sensor wire",
+    "Ignition off. Follow the wire to its plug, unplug it, open every clip.",
+    "Wire is free",
+    "A wire that is still clipped tears when the hub moves.",
+)
+.caution("Free it before the hub moves. Pull on the plug, never on the wire.");
+pub(super) const HUB: StepText = tell(
+    "Hub out",
+    "Press the shaft in with the pusher. Clean the bolt threads, bolts out, draw the hub with the pusher on the knuckle.",
+    "Hub is out",
+    "Blows on the shaft dent its joint and spoil its thread.",
+)
+.caution(
+    "Never a hammer on the shaft end. Keep the shaft supported: hanging or pulled too far, its inner joint comes apart. \
+     Heat only well clear of sensor and boots.",
+);
+pub(super) const COMPARE: StepText = tell(
+    "New beside old",
+    "Lay the new hub beside the old one. Compare each, and answer each.",
+    "All compared",
+    "What is not alike here does not fit, or does not read, in the car.",
+);
+pub(super) const COMPARE_PHOTO: StepText = tell(
+    "Picture: old and new",
+    "One picture of the old and the new hub side by side.",
+    "Take the picture",
+    "It shows what came out and what went in.",
+);
+pub(super) const SEAT: StepText = tell(
+    "Clean the seat",
+    "Bore, seat and flange clean to bright metal, wiped dry. A film against rust only where the maker says.",
+    "Seat is bright",
+    "A speck of rust at the hub grows to several times that at the rotor.",
+)
+.caution("No grease on the faces.");
+pub(super) const OFFER: StepText = tell(
+    "Offer the hub",
+    "Plate as in the picture. Turn until the splines meet, slide the hub in by hand, start every bolt by hand.",
+    "In, bolts by hand",
+    "A hub that needs force stands crooked.",
+)
+.caution("No force on the splines. Never pull it in with crooked bolts, never with the axle nut. New bolts and threadlocker as the card says.");
+pub(super) const ROUTE_SENSOR: StepText = tell(
+    "Sensor wire back",
+    "Wire into every clip as in the picture, plug in until it clicks. At both locks it touches nothing.",
+    "Wire is clipped in",
+    "A wire that touches tire or rotor is soon worn through.",
+);

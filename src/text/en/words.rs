@@ -1,0 +1,340 @@
+//! The trade's words as a person reads them.
+
+use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
+use crate::trade::answer::{Answer, Felt};
+use crate::trade::fastening::CardItem;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{
+    Because, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign,
+};
+
+pub(in crate::text) fn phase(phase: Phase) -> &'static str {
+    match phase {
+        Phase::Pack => "Pack",
+        Phase::Site => "Site",
+        Phase::Meet => "Meet",
+        Phase::Listen => "Listen",
+        Phase::Lift => "Lift",
+        Phase::Rock => "Rock",
+        Phase::Gauge => "Gauge",
+        Phase::Decide => "Decide",
+        Phase::Agree => "Agree",
+        Phase::Strip => "Strip",
+        Phase::Fit => "Fit",
+        Phase::Tighten => "Tighten",
+        Phase::Prove => "Prove",
+        Phase::HandOver => "Hand over",
+        Phase::LookBack => "Look back",
+    }
+}
+
+pub(in crate::text) fn sign(sign: Sign) -> &'static str {
+    match sign {
+        Sign::Speed => "Noise rises with road speed",
+        Sign::Swerve => "Louder in a swerve one way",
+        Sign::Coast => "The same when coasting",
+        Sign::Surface => "Note changes with the road surface",
+        Sign::Brake => "A light brake changes it",
+        Sign::FullLock => "Clicks at full lock under power",
+        Sign::Shake => "Shake without braking and without hum",
+        Sign::Pulse => "Pulse only while braking",
+    }
+}
+
+pub(in crate::text) fn pick(pick: Pick) -> &'static str {
+    match pick {
+        Pick::NoLamps => "No lamps",
+        Pick::AbsLamp => "ABS or stability lamp",
+        Pick::BrakeLamp => "Brake lamp",
+        Pick::OtherLamp => "Another lamp",
+        Pick::LouderRight => "Steering right",
+        Pick::LouderLeft => "Steering left",
+        Pick::NoChange => "No change",
+        Pick::PlayGone => "The play is gone",
+        Pick::PlayStays => "The play stays",
+        Pick::SmoothQuiet => "Smooth and quiet",
+        Pick::Rough => "Rough",
+        Pick::Noisy => "Noisy",
+        Pick::RoughNoisy => "Rough and noisy",
+        Pick::GrindsHot => "Grinds, hot or smokes",
+        Pick::SameAsOther => "Both the same",
+        Pick::OtherTighter => "The other is tighter",
+        Pick::OtherLooser => "The other is looser",
+        Pick::NutTight => "Tight, not touched",
+        Pick::NutRetorqued => "Was cracked, now at card",
+        Pick::NutSlack => "Found slack",
+        Pick::FlexNone => "It stands still",
+        Pick::FlexHalf => "Half a division",
+        Pick::FlexOne => "One division",
+        Pick::FlexMore => "More than one",
+        Pick::NoneLoose => "None was loose",
+        Pick::SomeLoose => "At least one was loose",
+        Pick::RetorqueDeclined => "Owner declined",
+        Pick::NoComeback => "No",
+        Pick::SameCorner => "Yes, the same corner",
+        Pick::OtherCorner => "Yes, another corner",
+    }
+}
+
+pub(in crate::text) fn because(because: Because) -> &'static str {
+    match because {
+        Because::NotNeeded => "Not needed",
+        Because::NoTool => "No tool for it",
+        Because::NoLight => "No light, no sight",
+        Because::NotSafe => "Not safe",
+        Because::WillNotGo => "It will not go",
+        Because::OwnerSaysNo => "Owner says no",
+        Because::NoTime => "No time",
+        Because::NotFitted => "This car has none",
+        Because::DoneEarlier => "Done earlier",
+        Because::Other => "Another reason",
+    }
+}
+
+pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static str) {
+    match hold {
+        HoldPoint::Stand => (
+            "Stand and shove first",
+            "The wheel comes off only when the stand carries the car and it was shoved.",
+        ),
+        HoldPoint::Before => (
+            "The reading first",
+            "Measure before the axle nut is loosened, or give the reason why not.",
+        ),
+        HoldPoint::Yes => (
+            "A yes first",
+            "Nothing is stripped before the owner has said yes to the repair.",
+        ),
+        HoldPoint::Nut => (
+            "The axle nut first",
+            "No weight on the bearing before the axle nut is at its card.",
+        ),
+        HoldPoint::Pedal => (
+            "The pedal first",
+            "The car does not move before the brake pedal is pumped firm.",
+        ),
+        HoldPoint::Loose => (
+            "Something is still loose",
+            "Bring every item to its card, or end the job as left unfinished.",
+        ),
+    }
+}
+
+pub(in crate::text) fn group(group: Group) -> &'static str {
+    match group {
+        Group::AxleNut => "Axle nut",
+        Group::HubBolts => "Hub bolts",
+        Group::BracketBolts => "Bracket bolts",
+        Group::CaliperPins => "Caliper pins",
+        Group::WheelNuts => "Wheel nuts",
+        Group::Wheel => "Wheel",
+        Group::Caliper => "Caliper",
+        Group::Pads => "Brake pads",
+        Group::Bracket => "Caliper bracket",
+        Group::Rotor => "Rotor",
+        Group::SensorWire => "Sensor wire",
+        Group::Plate => "Splash plate",
+        Group::Hub => "Hub",
+        Group::Stake => "Stake of the axle nut",
+    }
+}
+
+pub(in crate::text) fn item(item: Item) -> String {
+    let number = item.number;
+    match item.group {
+        Group::HubBolts => format!("Hub bolt {number}"),
+        Group::BracketBolts => format!("Bracket bolt {number}"),
+        Group::WheelNuts => format!("Wheel nut {number}"),
+        Group::CaliperPins => match number {
+            1 => "Caliper pin, upper".to_owned(),
+            2 => "Caliper pin, lower".to_owned(),
+            _ => format!("Caliper pin {number}"),
+        },
+        Group::AxleNut
+        | Group::Wheel
+        | Group::Caliper
+        | Group::Pads
+        | Group::Bracket
+        | Group::Rotor
+        | Group::SensorWire
+        | Group::Plate
+        | Group::Hub
+        | Group::Stake => group(item.group).to_owned(),
+    }
+}
+
+pub(in crate::text) fn item_at(of: Item) -> String {
+    format!("{}, {}", item(of), corner(of.corner))
+}
+
+pub(in crate::text) fn hold_state(hold: Hold) -> &'static str {
+    match hold {
+        Hold::Off => "off",
+        Hold::Loosened => "loosened",
+        Hold::ByHand => "in by hand",
+        Hold::Snug => "snug, not at its card",
+        Hold::Done => "done",
+    }
+}
+
+pub(in crate::text) fn corner(corner: Corner) -> &'static str {
+    match corner {
+        Corner::FrontLeft => "front left",
+        Corner::FrontRight => "front right",
+        Corner::RearLeft => "rear left",
+        Corner::RearRight => "rear right",
+    }
+}
+
+pub(in crate::text) fn corner_title(corner: Corner) -> &'static str {
+    match corner {
+        Corner::FrontLeft => "Front left",
+        Corner::FrontRight => "Front right",
+        Corner::RearLeft => "Rear left",
+        Corner::RearRight => "Rear right",
+    }
+}
+
+pub(in crate::text) fn kind(kind: Kind) -> &'static str {
+    match kind {
+        Kind::BoltedDriven => "Bolted hub, driven",
+    }
+}
+
+pub(in crate::text) fn nut_position(nut: NutPosition) -> &'static str {
+    match nut {
+        NutPosition::AirBrakeHeld => "In the air, brake held",
+        NutPosition::AirBar => "In the air, bar across two studs",
+        NutPosition::OnGround => "Wheel on the ground",
+    }
+}
+
+pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
+    match item {
+        KitItem::Hub => "Hub for this car",
+        KitItem::AxleNut => "New axle nut",
+        KitItem::SpareNut => "Second axle nut, spare",
+        KitItem::HubBolts => "New hub bolts",
+        KitItem::Pads => "Brake pads",
+        KitItem::AxleSocket => "Socket for the axle nut",
+        KitItem::TorqueWrench => "Torque wrenches",
+        KitItem::AngleGauge => "Angle gauge",
+        KitItem::Pusher => "Pusher for shaft and hub",
+        KitItem::DialGauge => "Dial gauge and base",
+        KitItem::Stand => "Stand, rated for this car",
+        KitItem::Jack => "Jack",
+        KitItem::Chocks => "Chocks",
+        KitItem::Hook => "Hook for the caliper",
+        KitItem::PedalProp => "Pedal prop",
+        KitItem::Threadlocker => "Threadlocker",
+        KitItem::Gloves => "Gloves and glasses",
+        KitItem::Charged => "Phone charged over 80 %",
+    }
+}
+
+pub(in crate::text) fn person_field(field: PersonField) -> &'static str {
+    match field {
+        PersonField::Name => "Owner's name",
+        PersonField::Phone => "Phone",
+        PersonField::Address => "Address of the work",
+        PersonField::Plate => "Plate",
+    }
+}
+
+pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
+    match field {
+        VehicleField::Vin => "VIN",
+        VehicleField::Family => "Vehicle and years",
+        VehicleField::Kind => "Kind of wheel end",
+        VehicleField::Studs => "Wheel nuts or bolts, each wheel",
+        VehicleField::HubBolts => "Hub bolts, each hub",
+        VehicleField::Fixing => "Nuts or bolts",
+        VehicleField::Power => "Power",
+        VehicleField::ParkingBrake => "Parking brake acts on",
+        VehicleField::Caliper => "Caliper",
+    }
+}
+
+pub(in crate::text) fn ending(ending: Ending) -> (&'static str, &'static str) {
+    match ending {
+        Ending::Finished => (
+            "Finished",
+            "Everything is at its card and proved. The car may be driven.",
+        ),
+        Ending::NothingWrong => (
+            "Nothing wrong found",
+            "Nothing was found that asks for a repair, and all is put back.",
+        ),
+        Ending::Declined => (
+            "Declined, put back",
+            "The owner said no. All is put back as it was found.",
+        ),
+        Ending::NotSafeHere => (
+            "Not safe here",
+            "The place is not safe for this work. Nothing was opened.",
+        ),
+        Ending::LeftUnfinished => (
+            "Left unfinished",
+            "The car stays on stands or is towed. It must not be driven.",
+        ),
+    }
+}
+
+pub(in crate::text) fn charge(charge: Charge) -> &'static str {
+    match charge {
+        Charge::OwnerOnStands => "Owner, it stays on stands",
+        Charge::Towed => "Towed away",
+        Charge::WeComeBack => "We come back to finish",
+    }
+}
+
+pub(in crate::text) fn how(how: How) -> &'static str {
+    match how {
+        How::Written => "Signed here",
+        How::Spoken => "Spoken",
+        How::Electronic => "By message",
+    }
+}
+
+pub(in crate::text) fn scope(scope: Scope) -> &'static str {
+    match scope {
+        Scope::Teardown => "Inspection and teardown",
+        Scope::Repair => "The repair",
+        Scope::Extra => "Extra work",
+    }
+}
+
+pub(in crate::text) fn due_kind(due: DueKind) -> &'static str {
+    match due {
+        DueKind::Retorque => "Re-torque the wheel nuts",
+        DueKind::Recheck => "Check the bearing again",
+    }
+}
+
+pub(in crate::text) fn answer(answer: Answer) -> &'static str {
+    match answer {
+        Answer::Yes => "Yes",
+        Answer::No => "No",
+        Answer::NotDone => "Not done",
+    }
+}
+
+pub(in crate::text) fn felt(felt: Felt) -> &'static str {
+    match felt {
+        Felt::Nothing => "Nothing",
+        Felt::JustFelt => "Just felt",
+        Felt::Seen => "Seen",
+        Felt::Knocks => "It knocks",
+    }
+}
+
+pub(in crate::text) fn card_item(item: CardItem) -> &'static str {
+    match item {
+        CardItem::AxleNut => "Axle nut",
+        CardItem::HubBolts => "Hub bolts",
+        CardItem::BracketBolts => "Caliper bracket bolts",
+        CardItem::CaliperPins => "Caliper pins",
+        CardItem::WheelNuts => "Wheel nuts",
+        CardItem::PlayLimit => "Play limit",
+    }
+}

@@ -1,0 +1,418 @@
+//! What holds for every text in every language.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::trade::wheel_end::{CornerPlan, Course, Form, Plan, Start, procedure};
+
+/// Where a text stands, and the text.
+struct Found(String, String);
+
+/// One entry for each value of a closed set.
+macro_rules! all {
+    ($found:ident, $lang:ident, $($call:ident($set:ident)),+ $(,)?) => {
+        $(for value in $set::ALL {
+            $found.push(Found(format!("{}({value:?})", stringify!($call)), $call($lang, *value).to_owned()));
+        })+
+    };
+}
+
+fn fixed(lang: Lang) -> Vec<Found> {
+    let mut found = Vec::new();
+    all!(
+        found,
+        lang,
+        phase(Phase),
+        check(Check),
+        check_no(Check),
+        sign(Sign),
+        pick(Pick),
+        because(Because),
+        group(Group),
+        hold_state(Hold),
+        corner(Corner),
+        corner_title(Corner),
+        kind(Kind),
+        nut_position(NutPosition),
+        kit_item(KitItem),
+        person_field(PersonField),
+        vehicle_field(VehicleField),
+        charge(Charge),
+        how(How),
+        scope(Scope),
+        due_kind(DueKind),
+        answer(Answer),
+        felt(Felt),
+        card_item(CardItem),
+        decision(Decision),
+        decision_sentence_owner(Decision),
+        decision_next(Decision),
+        declined_consequence(Decision),
+        report(ReportWord),
+        answer_owner(Ending),
+    );
+    for hold in HoldPoint::ALL {
+        let (title, sentence) = hold_point(lang, *hold);
+        found.push(Found(format!("{hold:?} title"), title.to_owned()));
+        found.push(Found(format!("{hold:?} sentence"), sentence.to_owned()));
+    }
+    for value in Ending::ALL {
+        let (title, sentence) = ending(lang, *value);
+        found.push(Found(format!("{value:?} title"), title.to_owned()));
+        found.push(Found(format!("{value:?} sentence"), sentence.to_owned()));
+    }
+    for value in Say::KEYS.iter().chain(Say::WORDS) {
+        found.push(Found(
+            format!("say {value:?}"),
+            say(lang, *value).to_owned(),
+        ));
+    }
+    found
+}
+
+/// Every wording of every step, whatever the nut's position and whichever time.
+fn steps(lang: Lang) -> Vec<(String, StepText)> {
+    let mut found = Vec::new();
+    for step in Step::ALL {
+        for nut in NutPosition::ALL {
+            for nth in [1, 2] {
+                let text = step_for(lang, StepKey::once(*step).nth(nth), *nut);
+                found.push((format!("{step:?} {nut:?} {nth}"), text));
+            }
+        }
+    }
+    found
+}
+
+fn step_texts(lang: Lang) -> Vec<Found> {
+    let mut found = Vec::new();
+    for (name, text) in steps(lang) {
+        let parts = [
+            ("name", text.name),
+            ("say", text.say),
+            ("caution", text.caution.unwrap_or("none")),
+            ("primary", text.primary),
+            ("no", text.no),
+            ("why", text.why),
+        ];
+        found.extend(parts.map(|(part, it)| Found(format!("{name} {part}"), it.to_owned())));
+    }
+    found
+}
+
+fn reasons() -> Vec<ReasonWord<'static>> {
+    let (play, limit, uncertainty, source) = ("0.06 mm", "0.05 mm", "0.02 mm", "page 3");
+    vec![
+        ReasonWord::PlayOverProven {
+            play,
+            uncertainty,
+            limit,
+            source,
+        },
+        ReasonWord::PlayOverNotProven {
+            play,
+            uncertainty,
+            limit,
+        },
+        ReasonWord::PlayWithinProven {
+            play,
+            uncertainty,
+            limit,
+            source,
+        },
+        ReasonWord::PlayWithinNotProven {
+            play,
+            uncertainty,
+            limit,
+        },
+        ReasonWord::HouseLimitOver { play, limit },
+        ReasonWord::HouseLimitUnder { play, limit },
+        ReasonWord::ZeroLimitMoved {
+            play,
+            resolution: limit,
+        },
+        ReasonWord::ZeroLimitStill { resolution: limit },
+        ReasonWord::NoComparison { play, limit },
+        ReasonWord::NoLimit { play },
+        ReasonWord::NotMeasured,
+        ReasonWord::RoundsApart { spread: limit },
+        ReasonWord::BaseGave,
+        ReasonWord::SecondSetAgrees,
+        ReasonWord::SecondSetDiffers,
+        ReasonWord::NutRetorqued,
+        ReasonWord::Rough,
+        ReasonWord::NoisyFromBearing,
+        ReasonWord::HeatSmokeGrinding,
+        ReasonWord::PlayFeltGoneWithBrake,
+        ReasonWord::PlayFeltStaysWithBrake,
+        ReasonWord::PlayFelt,
+        ReasonWord::KnocksOrTilt,
+        ReasonWord::NutFoundSlack,
+        ReasonWord::WheelNutsLoose,
+        ReasonWord::SomethingCracked,
+        ReasonWord::PedalNotFirm,
+        ReasonWord::RoadPointsHere,
+        ReasonWord::RoadPointsElsewhere,
+        ReasonWord::HotterThanOther { by: "12 °C" },
+        ReasonWord::OtherSideTighter,
+        ReasonWord::SameAsOtherSide,
+        ReasonWord::NothingFound,
+        ReasonWord::NotDone {
+            what: "Spin by hand",
+        },
+        ReasonWord::NewPartOver { play, limit },
+        ReasonWord::NewPartRough,
+        ReasonWord::MethodsDiffer,
+    ]
+}
+
+fn every(lang: Lang) -> Vec<Found> {
+    let mut found = fixed(lang);
+    found.extend(step_texts(lang));
+    found.extend(
+        reasons()
+            .into_iter()
+            .map(|it| Found(format!("{it:?}"), reason(lang, it))),
+    );
+    for group in Group::ALL {
+        for number in 1..=3 {
+            let of = Item {
+                corner: Corner::RearLeft,
+                group: *group,
+                number,
+            };
+            found.push(Found(format!("{of:?}"), item(lang, of)));
+            found.push(Found(format!("{of:?} at"), item_at(lang, of)));
+        }
+    }
+    found
+}
+
+#[track_caller]
+fn none_breaks(rule: &str, breaks: impl Fn(&Found) -> bool) {
+    for lang in Lang::ALL {
+        let broken: Vec<_> = every(*lang)
+            .into_iter()
+            .filter(|it| breaks(it))
+            .map(|Found(place, text)| format!("{place}: {text:?}"))
+            .collect();
+        assert!(broken.is_empty(), "{rule}\n{}", broken.join("\n"));
+    }
+}
+
+#[test]
+fn every_value_has_a_text_without_stray_space() {
+    none_breaks("empty or stray space", |Found(_, text)| {
+        text.is_empty() || text.trim() != text || text.contains("  ") || text.contains('\n')
+    });
+}
+
+#[test]
+fn nothing_shouts_and_nothing_is_left_to_write() {
+    none_breaks("exclamation mark or unwritten text", |Found(_, text)| {
+        text.contains(['!', '¡']) || text.contains("todo") || text.contains("TODO")
+    });
+}
+
+#[test]
+fn no_label_shows_the_names_that_only_the_plan_uses() {
+    let hidden = ["K1", "K2", "K3", "K4", "FL", "FR", "RL", "RR"];
+    none_breaks("a name of the plan", |Found(_, text)| {
+        text.split(|c: char| !c.is_alphanumeric())
+            .any(|word| hidden.contains(&word))
+            || text.contains("gen 2")
+            || text.contains("gen 3")
+    });
+}
+
+#[test]
+fn sentences_of_steps_and_shell_fit_a_small_screen() {
+    for lang in Lang::ALL {
+        for value in Say::WORDS {
+            let text = say(*lang, *value);
+            assert!(text.chars().count() <= 140, "{value:?}: {text}");
+        }
+        for (name, text) in steps(*lang) {
+            assert!(text.name.chars().count() <= 24, "{name}: {}", text.name);
+            assert!(text.say.chars().count() <= 140, "{name}: {}", text.say);
+            assert!(text.why.chars().count() <= 140, "{name}: {}", text.why);
+            let caution = text.caution.unwrap_or_default();
+            assert!(caution.chars().count() <= 190, "{name}: {caution}");
+        }
+    }
+}
+
+#[test]
+fn key_labels_fit_a_key_on_a_narrow_phone() {
+    for lang in Lang::ALL {
+        for key in Say::KEYS {
+            let label = say(*lang, *key);
+            assert!(label.chars().count() <= 22, "{key:?}: {label}");
+        }
+        for value in Pick::ALL {
+            let label = pick(*lang, *value);
+            assert!(label.chars().count() <= 24, "{value:?}: {label}");
+        }
+        for (name, text) in steps(*lang) {
+            for label in [text.primary, text.no] {
+                assert!(label.chars().count() <= 24, "{name}: {label}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_step_that_differs_by_the_nut_is_told_differently() {
+    let lang = Lang::English;
+    let at = |step, nth, nut| step_for(lang, StepKey::once(step).nth(nth), nut);
+    for step in [Step::TurnAxleNut, Step::NutOn] {
+        let told: Vec<_> = NutPosition::ALL
+            .iter()
+            .map(|nut| at(step, 1, *nut).say)
+            .collect();
+        assert!(told[0] != told[1] && told[1] != told[2] && told[0] != told[2]);
+    }
+    let ground = NutPosition::OnGround;
+    assert_ne!(at(Step::Lower, 1, ground), at(Step::Lower, 2, ground));
+    assert_eq!(
+        at(Step::Lower, 2, ground),
+        at(Step::Lower, 1, NutPosition::AirBrakeHeld)
+    );
+    assert_ne!(at(Step::RigPush, 1, ground), at(Step::RigPush, 2, ground));
+}
+
+fn plan(nut: NutPosition) -> Plan {
+    Plan {
+        kind: Kind::BoltedDriven,
+        start: Start::AtHome,
+        corners: vec![CornerPlan {
+            corner: Corner::FrontLeft,
+            course: Course::Replace,
+            play_felt: true,
+            second_set: true,
+        }],
+        nut,
+        site_refused: false,
+        driven: true,
+        more_questions: true,
+        signs: vec![Sign::Speed],
+        ended: true,
+    }
+}
+
+#[test]
+fn a_question_can_be_answered_with_yes_or_no() {
+    for nut in NutPosition::ALL {
+        for spec in procedure(&plan(*nut)) {
+            if spec.form == Form::Ask {
+                let text = step_for(Lang::English, spec.key, *nut);
+                assert_ne!(text.primary, text.no, "{:?}", spec.key);
+            }
+        }
+    }
+}
+
+/// The cautions that the trade wants on these very steps, each by a word that must be in it.
+#[test]
+fn cautions_stand_on_the_step_they_belong_to() {
+    let wanted = [
+        (Step::LiftHold, "chocks alone hold"),
+        (Step::LiftStand, "only the jack"),
+        (Step::Drive, "phone"),
+        (Step::HeatHere, "burn"),
+        (Step::BrakeHeld, "Nobody sits"),
+        (Step::CrackWheelNuts, "axle nut stays tight"),
+        (Step::WheelOff, "dust"),
+        (Step::CaliperUp, "pedal is dead"),
+        (Step::CaliperUp, "hose never"),
+        (Step::StripNut, "not be rolled"),
+        (Step::StripBrake, "No hammer"),
+        (Step::StripBrake, "hose never"),
+        (Step::StripSensor, "before the hub moves"),
+        (Step::StripHub, "Never a hammer"),
+        (Step::StripHub, "shaft supported"),
+        (Step::Seat, "No grease"),
+        (Step::Offer, "No force on the splines"),
+        (Step::CaliperOn, "pedal is dead"),
+        (Step::Pedal, "Nobody sits"),
+        (Step::TurnAxleNut, "no impact tool"),
+        (Step::CaliperUpAgain, "pedal is dead"),
+        (Step::Stake, "Never turn the nut back"),
+        (Step::Lower, "axle nut at its card"),
+        (Step::TurnWheelNuts, "starts again at 1"),
+        (Step::ProvePedal, "does not move"),
+    ];
+    for (of, word) in wanted {
+        let caution = step(Lang::English, of).caution.expect("a caution");
+        assert!(caution.contains(word), "{of:?}: {caution}");
+    }
+}
+
+#[test]
+fn stop_says_plainly_what_can_happen() {
+    for text in [
+        decision_sentence_owner(Lang::English, Decision::Stop),
+        declined_consequence(Lang::English, Decision::Stop),
+    ] {
+        for word in ["steering", "wheel can come off", "hurt", "drive"] {
+            assert!(text.contains(word), "{word}: {text}");
+        }
+    }
+}
+
+#[test]
+fn the_house_limit_never_hides_that_it_has_no_source() {
+    let lang = Lang::English;
+    let texts = [
+        house_limit(lang, "0.004 in"),
+        house_limit_used(lang, "0.004 in"),
+        reason(
+            lang,
+            ReasonWord::HouseLimitOver {
+                play: "a",
+                limit: "b",
+            },
+        ),
+        reason(
+            lang,
+            ReasonWord::HouseLimitUnder {
+                play: "a",
+                limit: "b",
+            },
+        ),
+        say(lang, Say::HouseLimit).to_owned(),
+        report(lang, ReportWord::HouseLimit).to_owned(),
+    ];
+    for text in texts {
+        assert!(text.contains("common practice, no source"), "{text}");
+    }
+}
+
+#[test]
+fn values_stand_in_their_sentences() {
+    let lang = Lang::English;
+    let nut = Item {
+        corner: Corner::FrontLeft,
+        group: Group::WheelNuts,
+        number: 3,
+    };
+    assert_eq!(item(lang, nut), "Wheel nut 3");
+    assert_eq!(item_at(lang, nut), "Wheel nut 3, front left");
+    assert_eq!(nut_clicked(lang, &item(lang, nut)), "Wheel nut 3 clicked");
+    assert_eq!(next_fastener(lang, &item(lang, nut)), "Next: wheel nut 3");
+    assert_eq!(loose_count(lang, 0), "Nothing loose");
+    assert_eq!(loose_count(lang, 11), "11 loose");
+    assert_eq!(jobs_count(lang, 1), "1 job");
+    assert_eq!(
+        job_file_stem(lang, "2026-03-04", "AB 12/CD"),
+        "hubslate-job-2026-03-04-AB12CD"
+    );
+    assert_eq!(
+        corner_decision(lang, Corner::RearRight, Decision::Watch),
+        "Rear right: WATCH"
+    );
+}
