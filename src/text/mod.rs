@@ -18,9 +18,9 @@ pub use say::Say;
 pub use step::StepText;
 
 use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
-use crate::trade::answer::{Answer, Felt};
+use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
-use crate::trade::play::Decision;
+use crate::trade::play::{Decision, Felt};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,

@@ -1,7 +1,7 @@
 //! The trade's words as a person reads them.
 
 use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
-use crate::trade::answer::{Answer, Felt};
+use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
