@@ -3,6 +3,7 @@
 use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
+use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign,
