@@ -13,7 +13,7 @@ pub fn strokes(text: &str) -> Vec<Step> {
     let mut here = (0.0, 0.0);
     let mut down = here;
     while let Some(word) = words.next() {
-        let mut number = || words.next().and_then(|word| word.parse::<f64>().ok());
+        let mut number = || words.next().and_then(decimal);
         let step = match word {
             "M" => point(&mut number).map(Step::Move),
             "L" => point(&mut number).map(Step::Line),
@@ -132,6 +132,21 @@ fn sweep(centre: Point, radius: f64, from: f64, to: f64) -> Vec<Step> {
     steps
 }
 
+/// A plain decimal number of a stroke. The float parser of the standard library would cost the
+/// phone 16 kB; strokes need digits, a sign and a point only.
+fn decimal(word: &str) -> Option<f64> {
+    let digits = word.strip_prefix('-').unwrap_or(word);
+    let (whole, part) = digits.split_once('.').unwrap_or((digits, "0"));
+    let scale = 10_u32.checked_pow(u32::try_from(part.len()).ok()?)?;
+    let size = f64::from(whole.parse::<u32>().ok()?)
+        + f64::from(part.parse::<u32>().ok()?) / f64::from(scale);
+    Some(if digits.len() < word.len() {
+        -size
+    } else {
+        size
+    })
+}
+
 fn point(number: &mut impl FnMut() -> Option<f64>) -> Option<Point> {
     Some((number()?, number()?))
 }
@@ -167,6 +182,16 @@ mod tests {
             read.get(4),
             Some(&Step::Curve((5.0, 8.0), (6.0, 9.0), (8.0, 9.0)))
         );
+    }
+
+    #[test]
+    fn decimals_of_strokes_are_read_exactly() {
+        for (word, value) in [("0", 0.0), ("-0.5", -0.5), ("10.25", 10.25), ("-7", -7.0)] {
+            assert_eq!(decimal(word), Some(value));
+        }
+        for word in ["", "-", "x", "1.", "1e3", "--1"] {
+            assert_eq!(decimal(word), None, "{word}");
+        }
     }
 
     #[test]
