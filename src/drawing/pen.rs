@@ -1,4 +1,4 @@
-//! Ways of writing a curve down: pen strokes, arcs, ellipses, smooth lines through points.
+//! Ways of writing a curve down: pen strokes, arcs, smooth lines through points.
 
 use super::shape::{Point, Step};
 
@@ -63,24 +63,6 @@ pub fn sector(centre: Point, inner: f64, outer: f64, from: f64, to: f64) -> Vec<
     steps.extend(sweep(centre, inner, to, from));
     steps.push(Step::Close);
     steps
-}
-
-/// An upright ellipse.
-pub fn ellipse(centre: Point, half_width: f64, half_height: f64) -> Vec<Step> {
-    let to = |step: Point| {
-        (
-            centre.0 + step.0 * half_width,
-            centre.1 + step.1 * half_height,
-        )
-    };
-    let unit = arc((0.0, 0.0), 1.0, 0.0, 360.0);
-    let moved = unit.into_iter().map(|step| match step {
-        Step::Move(a) => Step::Move(to(a)),
-        Step::Line(a) => Step::Line(to(a)),
-        Step::Curve(a, b, c) => Step::Curve(to(a), to(b), to(c)),
-        Step::Close => Step::Close,
-    });
-    moved.chain([Step::Close]).collect()
 }
 
 /// A smooth line through all of the points, in their order.
