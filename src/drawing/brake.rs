@@ -45,20 +45,9 @@ fn leg(drawing: &mut Drawing, x: f64) {
     drawing.line((x, 16.0), (x, 120.0), Ink::BOLD);
     drawing.rect((x - 15.0, 108.0, 30.0, 110.0), 3.0, Ink::FACE);
     spring(drawing, x);
-    drawing.pen(
-        &format!(
-            "M {} 118 H {} L {} 128 H {} Z",
-            x - 42.0,
-            x + 42.0,
-            x + 34.0,
-            x - 34.0
-        ),
-        Ink::FACE,
-    );
-    drawing.pen(
-        &format!("M {} 196 H {} V 262 H {} Z", x - 22.0, x + 22.0, x - 22.0),
-        Ink::FACE,
-    );
+    let at = Placing::at((x, 0.0));
+    drawing.pen_at(at, "M -42 118 H 42 L 34 128 H -34 Z", Ink::FACE);
+    drawing.pen_at(at, "M -22 196 H 22 V 262 H -22 Z", Ink::FACE);
     for y in [212.0, 242.0] {
         drawing.circle((x, y), 7.0, Ink::FACE);
     }
@@ -66,27 +55,10 @@ fn leg(drawing: &mut Drawing, x: f64) {
 
 /// The coils of the spring: what runs behind the strut is thin, what runs before it bold.
 fn spring(drawing: &mut Drawing, x: f64) {
-    let (left, right) = (x - 37.0, x + 37.0);
     for turn in 0..5 {
-        let y = 24.0 + 18.0 * f64::from(turn);
-        let back = format!(
-            "M {left} {y} C {} {} {} {} {right} {}",
-            x - 20.0,
-            y - 6.0,
-            x + 20.0,
-            y - 10.0,
-            y - 7.0
-        );
-        drawing.pen(&back, Ink::THIN);
-        let front = format!(
-            "M {left} {y} C {} {} {} {} {right} {}",
-            x - 20.0,
-            y + 9.0,
-            x + 20.0,
-            y + 15.0,
-            y + 11.0
-        );
-        drawing.pen(&front, Ink::BOLD);
+        let at = Placing::at((x, 24.0 + 18.0 * f64::from(turn)));
+        drawing.pen_at(at, "M -37 0 C -20 -6 20 -10 37 -7", Ink::THIN);
+        drawing.pen_at(at, "M -37 0 C -20 9 20 15 37 11", Ink::BOLD);
     }
 }
 

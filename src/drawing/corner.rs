@@ -1,6 +1,7 @@
 //! The vehicle from above with its chosen corners filled: small for the strip, large for
 //! choosing by tapping the drawing itself.
 
+use super::place::Placing;
 use super::shape::{Drawing, Ink, Role};
 
 /// A corner of the vehicle as seen from the driver's seat; on the drawing the bonnet is up, so
@@ -176,27 +177,15 @@ fn ring(drawing: &mut Drawing, place: Place, filled: &[Place]) {
     if !filled.contains(&place) {
         return;
     }
-    let x = if place.is_left() { 36.0 } else { 226.0 };
     let y = if place.is_front() { 46.0 } else { 238.0 };
-    // Open towards the body, so that no line crosses it.
-    let (outer, inner) = if place.is_left() {
-        (x, x + 38.0)
+    let at = if place.is_left() {
+        Placing::at((36.0, y))
     } else {
-        (x + 38.0, x)
+        Placing::at((264.0, y)).mirrored()
     };
-    let strokes = format!(
-        "M {inner} {y} H {near} C {outer} {y} {outer} {y} {outer} {top} V {low} \
-         C {outer} {bottom} {outer} {bottom} {near} {bottom} H {inner}",
-        near = if place.is_left() {
-            outer + 16.0
-        } else {
-            outer - 16.0
-        },
-        top = y + 16.0,
-        low = y + 86.0,
-        bottom = y + 102.0,
-    );
-    drawing.pen(&strokes, Ink::SIGNAL);
+    // Open towards the body, so that no line crosses it.
+    let ring = "M 38 0 H 16 C 0 0 0 0 0 16 V 86 C 0 102 0 102 16 102 H 38";
+    drawing.pen_at(at, ring, Ink::SIGNAL);
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! Hands on the tyre: where they take hold, and which way they go.
 
+use super::pen::strokes;
 use super::piece::{arrow_along, both_ways, fist, glove, tyre_edge, wheel_face};
 use super::place::Placing;
 use super::shape::{Drawing, Fill, Ink, Point, Role, Shape};
@@ -64,9 +65,9 @@ pub fn push_pull() -> Drawing {
     // Over the tread, on a strip of paper: the wheel is turned to and fro.
     drawing.rect((98.0, 58.0, 26.0, 124.0), 0.0, Ink::FACE.bare());
     let up = "M 105 120 C 105 100 107 86 112 72";
-    arrow_along(&mut drawing, up, (117.0, 58.0), -70.0);
+    arrow_along(&mut drawing, strokes(up), (117.0, 58.0), -70.0);
     let down = "M 105 120 C 105 140 107 154 112 168";
-    arrow_along(&mut drawing, down, (117.0, 182.0), 70.0);
+    arrow_along(&mut drawing, strokes(down), (117.0, 182.0), 70.0);
     drawing
 }
 

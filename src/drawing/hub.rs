@@ -3,7 +3,7 @@
 use super::pen::{arc, clock};
 use super::piece::{arrow, arrow_along, fist, turning};
 use super::place::Placing;
-use super::shape::{Drawing, Ink, Point, Role};
+use super::shape::{Drawing, Ink, Point, Role, Step};
 
 /// A pusher held by the wheel studs: its two screws press on the knuckle and draw the hub out
 /// straight.
@@ -52,14 +52,10 @@ fn screw(drawing: &mut Drawing, y: f64) {
         drawing.line((x, y - 5.0), (x - 4.0, y + 5.0), Ink::THIN);
     }
     drawing.rect((248.0, y - 13.0, 16.0, 26.0), 1.0, Ink::SOLID);
-    let shaft = format!(
-        "M 272 {} C 294 {} 294 {} 281 {}",
-        y - 15.0,
-        y - 15.0,
-        y + 8.0,
-        y + 10.0
-    );
-    arrow_along(drawing, &shaft, (270.0, y + 14.0), 160.0);
+    let shaft: [Point; 4] = [(272.0, -15.0), (294.0, -15.0), (294.0, 8.0), (281.0, 10.0)];
+    let [from, one, two, to] = shaft.map(|(x, down)| (x, y + down));
+    let shaft = vec![Step::Move(from), Step::Curve(one, two, to)];
+    arrow_along(drawing, shaft, (270.0, y + 14.0), 160.0);
 }
 
 /// The splines aligned by turning the hub by hand, then slid together; no force.
@@ -88,10 +84,8 @@ fn shaft(drawing: &mut Drawing) {
         Ink::FACE,
     );
     for x in [28.0, 38.0, 48.0] {
-        drawing.pen(
-            &format!("M {x} 66 C {} 90 {} 130 {x} 154", x - 6.0, x - 6.0),
-            Ink::THIN,
-        );
+        let at = Placing::at((x, 110.0));
+        drawing.pen_at(at, "M 0 -44 C -6 -20 -6 20 0 44", Ink::THIN);
     }
     drawing.pen("M 58 78 H 68 V 142 H 58 Z", Ink::FACE);
     drawing.rect((68.0, 92.0, 54.0, 36.0), 0.0, Ink::SOLID);

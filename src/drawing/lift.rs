@@ -104,27 +104,16 @@ fn vehicle_front() -> Drawing {
     );
     front.pen("M -54 -38 L -42 -72 C -41 -75 -40 -76 -37 -76 H 37 C 40 -76 41 -75 42 -72 L 54 -38 C 20 -44 -20 -44 -54 -38 Z", Ink::LINE);
     front.pen("M -66 -36 C -24 -48 24 -48 66 -36", Ink::THIN);
-    front.pen(
-        "M -76 -12 C -64 -18 -52 -16 -44 -8 C -52 4 -66 4 -74 -2 Z",
-        Ink::LINE,
-    );
-    front.pen(
-        "M 76 -12 C 64 -18 52 -16 44 -8 C 52 4 66 4 74 -2 Z",
-        Ink::LINE,
-    );
     front.pen("M -36 -12 H 36 L 30 4 H -30 Z", Ink::LINE);
     front.line((-33.0, -4.0), (33.0, -4.0), Ink::THIN);
     front.rect((-24.0, 15.0, 48.0, 14.0), 0.0, Ink::LINE);
-    for side in [-1.0, 1.0] {
-        front.pen(
-            &format!(
-                "M {} -40 L {} -48 L {} -36 L {} -34 Z",
-                66.0 * side,
-                84.0 * side,
-                86.0 * side,
-                70.0 * side
-            ),
-            Ink::FACE,
+    let middle = Placing::at((0.0, 0.0));
+    for side in [middle, middle.mirrored()] {
+        front.pen_at(side, "M 66 -40 L 84 -48 L 86 -36 L 70 -34 Z", Ink::FACE);
+        front.pen_at(
+            side,
+            "M 76 -12 C 64 -18 52 -16 44 -8 C 52 4 66 4 74 -2 Z",
+            Ink::LINE,
         );
     }
     front

@@ -1,4 +1,4 @@
-//! Ways of writing a curve down: pen strokes, arcs, ellipses, smooth lines through points.
+//! Ways of writing a curve down: pen strokes, arcs, smooth lines through points.
 
 use super::shape::{Point, Step};
 
@@ -13,7 +13,7 @@ pub fn strokes(text: &str) -> Vec<Step> {
     let mut here = (0.0, 0.0);
     let mut down = here;
     while let Some(word) = words.next() {
-        let mut number = || words.next().and_then(|word| word.parse::<f64>().ok());
+        let mut number = || words.next().and_then(decimal);
         let step = match word {
             "M" => point(&mut number).map(Step::Move),
             "L" => point(&mut number).map(Step::Line),
@@ -65,24 +65,6 @@ pub fn sector(centre: Point, inner: f64, outer: f64, from: f64, to: f64) -> Vec<
     steps
 }
 
-/// An upright ellipse.
-pub fn ellipse(centre: Point, half_width: f64, half_height: f64) -> Vec<Step> {
-    let to = |step: Point| {
-        (
-            centre.0 + step.0 * half_width,
-            centre.1 + step.1 * half_height,
-        )
-    };
-    let unit = arc((0.0, 0.0), 1.0, 0.0, 360.0);
-    let moved = unit.into_iter().map(|step| match step {
-        Step::Move(a) => Step::Move(to(a)),
-        Step::Line(a) => Step::Line(to(a)),
-        Step::Curve(a, b, c) => Step::Curve(to(a), to(b), to(c)),
-        Step::Close => Step::Close,
-    });
-    moved.chain([Step::Close]).collect()
-}
-
 /// A smooth line through all of the points, in their order.
 pub fn smooth(points: &[Point]) -> Vec<Step> {
     let at = |index: usize| points.get(index).copied();
@@ -132,6 +114,21 @@ fn sweep(centre: Point, radius: f64, from: f64, to: f64) -> Vec<Step> {
     steps
 }
 
+/// A plain decimal number of a stroke. The float parser of the standard library would cost the
+/// phone 16 kB; strokes need digits, a sign and a point only.
+fn decimal(word: &str) -> Option<f64> {
+    let digits = word.strip_prefix('-').unwrap_or(word);
+    let (whole, part) = digits.split_once('.').unwrap_or((digits, "0"));
+    let scale = 10_u32.checked_pow(u32::try_from(part.len()).ok()?)?;
+    let size = f64::from(whole.parse::<u32>().ok()?)
+        + f64::from(part.parse::<u32>().ok()?) / f64::from(scale);
+    Some(if digits.len() < word.len() {
+        -size
+    } else {
+        size
+    })
+}
+
 fn point(number: &mut impl FnMut() -> Option<f64>) -> Option<Point> {
     Some((number()?, number()?))
 }
@@ -167,6 +164,16 @@ mod tests {
             read.get(4),
             Some(&Step::Curve((5.0, 8.0), (6.0, 9.0), (8.0, 9.0)))
         );
+    }
+
+    #[test]
+    fn decimals_of_strokes_are_read_exactly() {
+        for (word, value) in [("0", 0.0), ("-0.5", -0.5), ("10.25", 10.25), ("-7", -7.0)] {
+            assert_eq!(decimal(word), Some(value));
+        }
+        for word in ["", "-", "x", "1.", "1e3", "--1"] {
+            assert_eq!(decimal(word), None, "{word}");
+        }
     }
 
     #[test]

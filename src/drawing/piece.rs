@@ -2,7 +2,7 @@
 
 use super::pen::{arc, clock, smooth};
 use super::place::Placing;
-use super::shape::{Drawing, Ink, Point, Role};
+use super::shape::{Drawing, Ink, Point, Role, Step};
 
 /// An arrow of movement through the points, its head at the last one.
 pub fn arrow(drawing: &mut Drawing, points: &[Point]) {
@@ -50,8 +50,8 @@ pub fn turning(drawing: &mut Drawing, centre: Point, radius: f64, from: f64, to:
 
 /// An arrow of movement along a path, its head at `tip`, pointing along `degrees` clockwise
 /// from the right.
-pub fn arrow_along(drawing: &mut Drawing, shaft: &str, tip: Point, degrees: f64) {
-    drawing.pen(shaft, Ink::SIGNAL);
+pub fn arrow_along(drawing: &mut Drawing, shaft: Vec<Step>, tip: Point, degrees: f64) {
+    drawing.path(shaft, Ink::SIGNAL);
     head(drawing, tip, degrees);
 }
 
@@ -100,20 +100,13 @@ pub fn fist() -> Drawing {
         "M -12 -20 C -4 -26 12 -25 22 -20 L 34 -15 V 15 L 22 20 C 12 25 -4 26 -12 21 Z",
         Ink::FACE,
     );
-    for (y, reach, knuckle) in [
-        (-21.0, -17.0, 4.0),
-        (-10.5, -22.0, 7.0),
-        (0.0, -22.0, 7.0),
-        (10.5, -16.0, 4.0),
+    for finger in [
+        "M 4 -21 H -12 C -17 -21 -17 -10.5 -12 -10.5 H 4 C 10 -10.5 10 -21 4 -21 Z",
+        "M 7 -10.5 H -17 C -22 -10.5 -22 0 -17 0 H 7 C 13 0 13 -10.5 7 -10.5 Z",
+        "M 7 0 H -17 C -22 0 -22 10.5 -17 10.5 H 7 C 13 10.5 13 0 7 0 Z",
+        "M 4 10.5 H -11 C -16 10.5 -16 21 -11 21 H 4 C 10 21 10 10.5 4 10.5 Z",
     ] {
-        let finger = format!(
-            "M {knuckle} {y} H {near} C {reach} {y} {reach} {low} {near} {low} H {knuckle} \
-             C {out} {low} {out} {y} {knuckle} {y} Z",
-            near = reach + 5.0,
-            low = y + 10.5,
-            out = knuckle + 6.0,
-        );
-        hand.pen(&finger, Ink::FACE);
+        hand.pen(finger, Ink::FACE);
     }
     hand.pen("M 34 -17 H 40 L 58 -20 V 20 L 40 17 H 34 Z", Ink::SOLID);
     hand
@@ -164,11 +157,31 @@ pub fn tyre_edge(width: f64, height: f64) -> Drawing {
     let (w, h) = (width / 2.0, height / 2.0);
     let mut tyre = Drawing::new(0.0, 0.0);
     let (s, t) = (w * 0.45, h - w * 0.4);
-    let outline = format!(
-        "M -{s} -{h} H {s} C {w} -{h} {w} -{t} {w} -{t} V {t} C {w} {t} {w} {h} {s} {h} \
-         H -{s} C -{w} {h} -{w} {t} -{w} {t} V -{t} C -{w} -{t} -{w} -{h} -{s} -{h} Z"
-    );
-    tyre.pen(&outline, Ink::FACE);
+    // One quarter from the middle of the top to the middle of the side, then its mirror images.
+    let side = |x: f64, y: f64| {
+        [
+            (s * x, h * y),
+            (w * x, h * y),
+            (w * x, t * y),
+            (w * x, t * y),
+        ]
+    };
+    let mut steps = vec![Step::Move((-s, -h))];
+    for (x, y, back) in [
+        (1.0, -1.0, false),
+        (1.0, 1.0, true),
+        (-1.0, 1.0, false),
+        (-1.0, -1.0, true),
+    ] {
+        let mut corner = side(x, y);
+        if back {
+            corner.reverse();
+        }
+        let [from, one, two, to] = corner;
+        steps.extend([Step::Line(from), Step::Curve(one, two, to)]);
+    }
+    steps.push(Step::Close);
+    tyre.path(steps, Ink::FACE);
     for x in [-0.36, 0.0, 0.36] {
         let end = if x == 0.0 { h - 7.0 } else { h - 9.0 };
         tyre.line((w * x, -end), (w * x, end), Ink::THIN);

@@ -279,6 +279,12 @@ impl Drawing {
         self.path(super::pen::strokes(strokes), ink)
     }
 
+    /// Adds pen strokes where `placing` puts them.
+    pub fn pen_at(&mut self, placing: Placing, strokes: &str, ink: Ink) -> &mut Self {
+        let steps = super::pen::strokes(strokes);
+        self.add(placing.shape(&Shape::Path { steps, ink }))
+    }
+
     /// Adds a circle.
     pub fn circle(&mut self, centre: Point, radius: f64, ink: Ink) -> &mut Self {
         self.add(Shape::Circle {
