@@ -1,1 +1,339 @@
+//! The build's last step: tells the service worker which files make up this version, and the
+//! page's security policy which inline script is ours.
+//!
+//! Trunk calls it with the folder in `TRUNK_STAGING_DIR`; `precache DIR` does the same by hand.
+//! Running it again on the same folder changes nothing.
+
+#[cfg(target_arch = "wasm32")]
 fn main() {}
+
+#[cfg(not(target_arch = "wasm32"))]
+fn main() -> std::process::ExitCode {
+    let named = std::env::args_os()
+        .nth(1)
+        .or_else(|| std::env::var_os("TRUNK_STAGING_DIR"));
+    let Some(dir) = named else {
+        eprintln!("Name the folder of the build: `precache DIR`.");
+        return std::process::ExitCode::FAILURE;
+    };
+    match host::write_version(std::path::Path::new(&dir)) {
+        Ok(files) => {
+            println!("{files} files make up this version.");
+            std::process::ExitCode::SUCCESS
+        }
+        Err(why) => {
+            eprintln!("{why}");
+            std::process::ExitCode::FAILURE
+        }
+    }
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+mod host {
+    use std::fmt::{self, Write as _};
+    use std::fs;
+    use std::path::{Path, PathBuf};
+
+    use sha2::{Digest, Sha256, Sha384};
+
+    /// Small files for people with a signal; they are no part of the app.
+    const NOT_KEPT: [&str; 3] = ["sw.js", "sample/", "schema/"];
+    const POLICY: &str = "'wasm-unsafe-eval'";
+
+    /// Why the version could not be written.
+    #[derive(Clone, Debug, PartialEq)]
+    pub enum PrecacheError {
+        /// A file or folder could not be read or written.
+        File { path: PathBuf, why: String },
+        /// The service worker lacks a line that begins with this text.
+        NoLine(&'static str),
+        /// The page has no security policy to add the start script to.
+        NoPolicy,
+    }
+
+    impl fmt::Display for PrecacheError {
+        fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+            match self {
+                Self::File { path, why } => write!(f, "{}: {why}", path.display()),
+                Self::NoLine(start) => write!(f, "sw.js has no line that begins with `{start}`"),
+                Self::NoPolicy => write!(f, "index.html has no script-src with {POLICY}"),
+            }
+        }
+    }
+
+    /// Writes the policy into index.html and the list of files into sw.js; gives their number.
+    ///
+    /// # Errors
+    /// [`PrecacheError`] if a file is missing or not as expected.
+    pub fn write_version(dir: &Path) -> Result<usize, PrecacheError> {
+        let index = dir.join("index.html");
+        let page = String::from_utf8_lossy(&read(&index)?).into_owned();
+        // The page comes first: its own hash is part of the list.
+        write(&index, &with_policy(&page)?)?;
+
+        let mut files = Vec::new();
+        collect(dir, dir, &mut files)?;
+        files.sort();
+        let worker = dir.join("sw.js");
+        let template = String::from_utf8_lossy(&read(&worker)?).into_owned();
+        write(&worker, &with_list(&template, &files)?)?;
+        Ok(files.len())
+    }
+
+    /// One file of the version: its address and the hash the browser must find.
+    type Kept = (String, String);
+
+    fn collect(top: &Path, dir: &Path, files: &mut Vec<Kept>) -> Result<(), PrecacheError> {
+        for entry in fs::read_dir(dir).map_err(|why| file_error(dir, &why))? {
+            let path = entry.map_err(|why| file_error(dir, &why))?.path();
+            let Some(name) = address(top, &path) else {
+                continue;
+            };
+            if path.is_dir() {
+                collect(top, &path, files)?;
+            } else {
+                let hash = format!("sha384-{}", base64(&Sha384::digest(read(&path)?)));
+                // Some hosts redirect `index.html` to the folder, and a redirect is never kept.
+                let url = if name == "index.html" {
+                    "./".to_owned()
+                } else {
+                    name
+                };
+                files.push((url, hash));
+            }
+        }
+        Ok(())
+    }
+
+    /// The address of `path` below `top`; `None` for what is not kept.
+    fn address(top: &Path, path: &Path) -> Option<String> {
+        let parts = path.strip_prefix(top).ok()?.components();
+        let names: Vec<_> = parts
+            .map(|part| part.as_os_str().to_string_lossy().into_owned())
+            .collect();
+        let mut name = names.join("/");
+        let hidden = names.last().is_none_or(|last| last.starts_with('.'));
+        if path.is_dir() {
+            name.push('/');
+        }
+        let kept = !hidden && !NOT_KEPT.contains(&name.as_str());
+        kept.then(|| name.trim_end_matches('/').to_owned())
+    }
+
+    /// The worker with its two lines written. The version covers the worker's own text too: a
+    /// change of the worker alone must not share a cache with the version before it.
+    fn with_list(worker: &str, files: &[Kept]) -> Result<String, PrecacheError> {
+        let mut list = String::from("const PRECACHE = [");
+        for (url, hash) in files {
+            let _ = write!(list, "[{url:?},{hash:?}],");
+        }
+        list.push_str("];");
+        let unversioned = with_line(worker, "const PRECACHE = ", &list)?;
+        let unversioned = with_line(&unversioned, "const VERSION = ", "const VERSION = \"\";")?;
+        let mut version = String::new();
+        for byte in Sha256::digest(&unversioned).iter().take(8) {
+            let _ = write!(version, "{byte:02x}");
+        }
+        with_line(
+            &unversioned,
+            "const VERSION = ",
+            &format!("const VERSION = \"{version}\";"),
+        )
+    }
+
+    fn with_line(text: &str, start: &'static str, line: &str) -> Result<String, PrecacheError> {
+        if !text.lines().any(|old| old.starts_with(start)) {
+            return Err(PrecacheError::NoLine(start));
+        }
+        let new = text
+            .lines()
+            .map(|old| if old.starts_with(start) { line } else { old });
+        Ok(new.flat_map(|line| [line, "\n"]).collect())
+    }
+
+    /// The page with the hash of each inline script in its policy, and no other hash.
+    fn with_policy(page: &str) -> Result<String, PrecacheError> {
+        let (before, after) = page.split_once(POLICY).ok_or(PrecacheError::NoPolicy)?;
+        let end = after.find([';', '"']).ok_or(PrecacheError::NoPolicy)?;
+        let (_, after) = after.split_at_checked(end).ok_or(PrecacheError::NoPolicy)?;
+        let hashes: String = inline_scripts(page)
+            .map(|script| format!(" 'sha256-{}'", base64(&Sha256::digest(script))))
+            .collect();
+        Ok(format!("{before}{POLICY}{hashes}{after}"))
+    }
+
+    fn inline_scripts(page: &str) -> impl Iterator<Item = &str> {
+        page.split("<script").skip(1).filter_map(|part| {
+            let (head, rest) = part.split_once('>')?;
+            let (body, _) = rest.split_once("</script>")?;
+            (!head.contains("src=")).then_some(body)
+        })
+    }
+
+    fn base64(bytes: &[u8]) -> String {
+        const SIGNS: &[u8; 64] =
+            b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+        let mut out = String::new();
+        for group in bytes.chunks(3) {
+            let word = group
+                .iter()
+                .fold(0u32, |word, byte| (word << 8) | u32::from(*byte));
+            let word = word << (8 * (3 - group.len()));
+            for place in 0..4 {
+                let sign = SIGNS
+                    .get(((word >> (18 - 6 * place)) & 63) as usize)
+                    .copied();
+                let used = place <= group.len();
+                out.push(sign.filter(|_| used).map_or('=', char::from));
+            }
+        }
+        out
+    }
+
+    fn read(path: &Path) -> Result<Vec<u8>, PrecacheError> {
+        fs::read(path).map_err(|why| file_error(path, &why))
+    }
+
+    fn write(path: &Path, text: &str) -> Result<(), PrecacheError> {
+        fs::write(path, text).map_err(|why| file_error(path, &why))
+    }
+
+    fn file_error(path: &Path, why: &std::io::Error) -> PrecacheError {
+        PrecacheError::File {
+            path: path.to_path_buf(),
+            why: why.to_string(),
+        }
+    }
+
+    #[cfg(test)]
+    #[allow(clippy::unwrap_used, clippy::indexing_slicing)]
+    mod tests {
+        use super::*;
+
+        /// The test vectors of RFC 4648, section 10.
+        #[test]
+        fn base64_is_that_of_rfc_4648() {
+            let cases = [
+                ("", ""),
+                ("f", "Zg=="),
+                ("fo", "Zm8="),
+                ("foo", "Zm9v"),
+                ("foob", "Zm9vYg=="),
+                ("fooba", "Zm9vYmE="),
+                ("foobar", "Zm9vYmFy"),
+            ];
+            for (plain, coded) in cases {
+                assert_eq!(base64(plain.as_bytes()), coded);
+            }
+        }
+
+        /// The empty string's SHA-384, as FIPS 180-4 implementations publish it.
+        #[test]
+        fn hash_is_in_the_form_of_subresource_integrity() {
+            let hash = base64(&Sha384::digest(b""));
+            assert_eq!(
+                hash,
+                "OLBgp1GsljhM2TJ+sbHjaiH9txEUvgdDTAzHv2P24donTt6/529l+9Ua0vFImLlb"
+            );
+        }
+
+        fn build(name: &str) -> PathBuf {
+            let dir = std::env::temp_dir()
+                .join(format!("hubslate-precache-{name}-{}", std::process::id()));
+            for folder in ["icons", "sample", "schema"] {
+                fs::create_dir_all(dir.join(folder)).unwrap();
+                fs::write(dir.join(folder).join("file.json"), folder).unwrap();
+            }
+            let page = "<meta content=\"script-src 'wasm-unsafe-eval'; x\"><script src=\"a.js\"></script>\
+                        <script type=\"module\">start()</script>";
+            fs::write(dir.join("index.html"), page).unwrap();
+            fs::write(dir.join("a.css"), "a{}").unwrap();
+            fs::write(dir.join(".hidden"), "").unwrap();
+            fs::write(
+                dir.join("sw.js"),
+                "const VERSION = \"x\";\nconst PRECACHE = [];\nrest\n",
+            )
+            .unwrap();
+            dir
+        }
+
+        fn worker(dir: &Path) -> String {
+            fs::read_to_string(dir.join("sw.js")).unwrap()
+        }
+
+        #[test]
+        fn list_has_every_file_of_the_app_and_no_other() {
+            let dir = build("list");
+            assert_eq!(write_version(&dir), Ok(3));
+            let list = worker(&dir);
+            for kept in [
+                "[\"./\",\"sha384-",
+                "[\"a.css\",\"sha384-",
+                "[\"icons/file.json\",\"sha384-",
+            ] {
+                assert!(list.contains(kept), "{kept} in {list}");
+            }
+            for left_out in ["sw.js", "sample", "schema", ".hidden", "index.html"] {
+                assert!(!list.contains(left_out), "{left_out} in {list}");
+            }
+        }
+
+        #[test]
+        fn policy_allows_the_inline_script_only() {
+            let dir = build("policy");
+            write_version(&dir).unwrap();
+            let page = fs::read_to_string(dir.join("index.html")).unwrap();
+            let hash = base64(&Sha256::digest("start()"));
+            assert!(
+                page.contains(&format!(
+                    "script-src 'wasm-unsafe-eval' 'sha256-{hash}'; x\""
+                )),
+                "{page}"
+            );
+        }
+
+        #[test]
+        fn a_second_run_changes_nothing() {
+            let dir = build("again");
+            write_version(&dir).unwrap();
+            let (page, list) = (fs::read(dir.join("index.html")).unwrap(), worker(&dir));
+            write_version(&dir).unwrap();
+            assert_eq!(
+                (page, list),
+                (fs::read(dir.join("index.html")).unwrap(), worker(&dir))
+            );
+        }
+
+        #[test]
+        fn one_changed_byte_anywhere_is_another_version() {
+            let dir = build("byte");
+            let version = || {
+                write_version(&dir).unwrap();
+                worker(&dir).lines().next().unwrap().to_owned()
+            };
+            let first = version();
+            fs::write(dir.join("a.css"), "b{}").unwrap();
+            let second = version();
+            fs::write(dir.join("sw.js"), worker(&dir).replace("rest", "rust")).unwrap();
+            let third = version();
+            assert!(first != second && second != third && first != third);
+        }
+
+        #[test]
+        fn what_is_not_as_expected_is_refused() {
+            let dir = build("refuse");
+            fs::write(dir.join("sw.js"), "const VERSION = \"x\";\n").unwrap();
+            assert_eq!(
+                write_version(&dir),
+                Err(PrecacheError::NoLine("const PRECACHE = "))
+            );
+            fs::write(dir.join("index.html"), "<p>").unwrap();
+            assert_eq!(write_version(&dir), Err(PrecacheError::NoPolicy));
+            fs::remove_file(dir.join("index.html")).unwrap();
+            assert!(matches!(
+                write_version(&dir),
+                Err(PrecacheError::File { .. })
+            ));
+        }
+    }
+}

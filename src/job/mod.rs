@@ -1,5 +1,6 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
+mod act;
 pub mod entry;
 mod fold;
 mod gate;
@@ -9,6 +10,7 @@ mod order;
 mod progress;
 mod sheet;
 
+pub use act::done;
 pub use fold::fold;
 pub use gate::{Held, held};
 pub use key::Key;

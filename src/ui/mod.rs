@@ -1,3 +1,21 @@
 //! What a person sees and touches. No formula and no limit lives here.
 
 pub mod route;
+
+#[cfg(target_arch = "wasm32")]
+mod at;
+#[cfg(target_arch = "wasm32")]
+mod parts;
+#[cfg(target_arch = "wasm32")]
+mod screens;
+#[cfg(target_arch = "wasm32")]
+mod settings;
+#[cfg(target_arch = "wasm32")]
+mod shelf;
+#[cfg(target_arch = "wasm32")]
+mod start;
+#[cfg(target_arch = "wasm32")]
+mod state;
+
+#[cfg(target_arch = "wasm32")]
+pub use start::start;

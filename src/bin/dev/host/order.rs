@@ -1,0 +1,153 @@
+//! The command line as a value.
+
+use std::path::PathBuf;
+
+use super::trouble::Trouble;
+
+/// What `--help` prints.
+pub const HELP: &str = "\
+cargo run                        make ready what is missing, build, serve on http://localhost:8080
+cargo run -- --port N --dir DIR  the same on another port, built into another folder
+cargo run -- serve --dir DIR     serve a folder as it is, without building
+cargo run -- build DIR           build the release of the app into DIR
+cargo run -- tools               make ready what a build needs
+cargo run -- browsers            make ready what the browser tests need";
+
+/// The port that is served when none is named.
+const PORT: u16 = 8080;
+
+/// One thing that the command can be asked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Order {
+    /// Print [`HELP`].
+    Help,
+    /// Build into `dir`, replacing an earlier build there.
+    Build { dir: PathBuf },
+    /// Make Node's packages and Chromium ready.
+    Browsers,
+    /// Make the tools of a build ready.
+    Tools,
+    /// Serve `dir` (`dist` if none is named), after a build if `build`.
+    Serve {
+        dir: Option<PathBuf>,
+        port: u16,
+        build: bool,
+    },
+}
+
+/// Reads the arguments that follow the program's name.
+///
+/// # Errors
+/// [`Trouble::Usage`] names the first argument that is not understood.
+pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, Trouble> {
+    let mut arguments = arguments.peekable();
+    let word = match arguments.peek() {
+        Some(first) if !first.starts_with("--") => arguments.next().unwrap_or_default(),
+        _ => String::new(),
+    };
+    match word.as_str() {
+        "" => serve(arguments, true),
+        "serve" => serve(arguments, false),
+        "build" => build(arguments),
+        "browsers" => nothing_more(arguments, Order::Browsers),
+        "tools" => nothing_more(arguments, Order::Tools),
+        "help" => nothing_more(arguments, Order::Help),
+        other => Err(unknown(other)),
+    }
+}
+
+fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, Trouble> {
+    let (mut dir, mut port) = (None, PORT);
+    while let Some(flag) = rest.next() {
+        match (flag.as_str(), rest.next()) {
+            ("--help", _) => return Ok(Order::Help),
+            ("--dir", Some(value)) => dir = Some(PathBuf::from(value)),
+            ("--port", Some(value)) => {
+                port = value
+                    .parse()
+                    .map_err(|_| Trouble::Usage(format!("`{value}` is no port number")))?;
+            }
+            ("--dir" | "--port", None) => {
+                return Err(Trouble::Usage(format!("`{flag}` wants a value after it")));
+            }
+            (other, _) => return Err(unknown(other)),
+        }
+    }
+    Ok(Order::Serve { dir, port, build })
+}
+
+fn build(mut rest: impl Iterator<Item = String>) -> Result<Order, Trouble> {
+    let Some(dir) = rest.next() else {
+        return Err(Trouble::Usage(
+            "`build` wants the folder to build into".to_owned(),
+        ));
+    };
+    nothing_more(
+        rest,
+        Order::Build {
+            dir: PathBuf::from(dir),
+        },
+    )
+}
+
+fn nothing_more(mut rest: impl Iterator<Item = String>, order: Order) -> Result<Order, Trouble> {
+    match rest.next() {
+        Some(more) => Err(unknown(&more)),
+        None => Ok(order),
+    }
+}
+
+fn unknown(word: &str) -> Trouble {
+    Trouble::Usage(format!("`{word}` is not understood"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn read_line(line: &str) -> Result<Order, Trouble> {
+        read(line.split_whitespace().map(str::to_owned))
+    }
+
+    #[test]
+    fn nothing_said_builds_and_serves() {
+        let expected = Order::Serve {
+            dir: None,
+            port: 8080,
+            build: true,
+        };
+        assert_eq!(read_line(""), Ok(expected));
+    }
+
+    #[test]
+    fn port_and_folder_are_taken() {
+        let expected = Order::Serve {
+            dir: Some(PathBuf::from("/x")),
+            port: 9,
+            build: true,
+        };
+        assert_eq!(read_line("--port 9 --dir /x"), Ok(expected));
+    }
+
+    #[test]
+    fn build_needs_a_folder_and_nothing_else() {
+        assert_eq!(
+            read_line("build out"),
+            Ok(Order::Build {
+                dir: PathBuf::from("out")
+            })
+        );
+        assert!(matches!(read_line("build"), Err(Trouble::Usage(_))));
+        assert!(matches!(
+            read_line("build out more"),
+            Err(Trouble::Usage(_))
+        ));
+    }
+
+    #[test]
+    fn what_is_not_understood_is_refused() {
+        for line in ["frobnicate", "--port", "--port many", "serve --loud yes"] {
+            assert!(matches!(read_line(line), Err(Trouble::Usage(_))), "{line}");
+        }
+    }
+}

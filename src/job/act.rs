@@ -1,0 +1,21 @@
+//! What one tap on a step writes: the answer, and what it does to the loose list.
+
+use crate::job::entry::{Moved, Reply, What};
+use crate::job::progress::group_items;
+use crate::job::sheet::Sheet;
+use crate::trade::wheel_end::{Item, StepSpec};
+
+/// The entries of a step that is done with this reply.
+pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
+    let mut whats = vec![What::Answered(spec.key, reply)];
+    let Some(corner) = spec.key.corner else { return whats };
+    for change in &spec.changes {
+        let all = group_items(sheet, corner, change.group);
+        let items: Vec<Item> = all
+            .into_iter()
+            .filter(|item| change.only.is_none_or(|only| only == item.number))
+            .collect();
+        whats.push(What::Moved(Moved { step: spec.key, items, to: change.to, wrench: None }));
+    }
+    whats
+}

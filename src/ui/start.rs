@@ -1,0 +1,61 @@
+//! The start: crash panel first, then storage, then the screens.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wasm_bindgen::JsCast;
+
+use crate::platform::{crash_panel, locale, page, tone};
+use crate::ui::route::Route;
+use crate::ui::screens;
+use crate::ui::settings::Settings;
+use crate::ui::shelf::Shelf;
+use crate::ui::state::App;
+
+/// Starts the app in the page.
+pub fn start() {
+    crash_panel::install();
+    spawn_local(async {
+        let shelf = Shelf::open(|_| page::set_stale()).await;
+        let language = locale::language();
+        let settings = Settings::read(&shelf, &language, locale::decimal_mark(&language));
+        page::set_language("en");
+        page::set_theme(settings.theme.code());
+        mount(shelf, settings);
+        page::set_ready();
+    });
+}
+
+fn mount(shelf: Shelf, settings: Settings) {
+    let Some(root) = page::element(crash_panel::APP) else { return };
+    let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
+        let app = App::new(shelf, settings);
+        provide_context(app);
+        app.listen();
+        app.read_list();
+        follow_route(app);
+        screens::root()
+    });
+    handle.forget();
+}
+
+/// Opens the job that a place belongs to, whenever the place changes.
+fn follow_route(app: App) {
+    let arrive = move |route: Route| {
+        if let Some(job) = route.job() {
+            let open = app.open.with_untracked(|open| {
+                open.as_ref().is_some_and(|open| open.log.0 == job)
+            });
+            if !open {
+                app.read_job(job.to_owned());
+            }
+        }
+        app.route.set(route);
+        page::scroll_top();
+    };
+    arrive(app.route.get_untracked());
+    let listener = page::on_hash(move |hash| {
+        tone::unlock();
+        arrive(Route::from_hash(&hash));
+    });
+    StoredValue::new_local(listener);
+}

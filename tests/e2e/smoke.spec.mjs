@@ -1,0 +1,97 @@
+// The app starts, by its own rules.
+import { test, expect, dist1, ready } from "./support/fixtures.mjs";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+
+test("the app starts and says so", async ({ app }) => {
+  await expect(app).toHaveTitle(/Hubslate/);
+  await expect(app.getByRole("alertdialog")).toBeHidden();
+});
+
+test("the page may run no script but ours and reach no other host", async ({ app, faults }) => {
+  faults.allow(/Content Security Policy|Refused to|violates/i);
+  const outcome = await app.evaluate(async () => {
+    const broken = [];
+    const both = new Promise((resolve) => {
+      addEventListener("securitypolicyviolation", (event) => {
+        broken.push(event.effectiveDirective);
+        if (broken.length === 2) resolve();
+      });
+    });
+    const script = document.createElement("script");
+    script.textContent = "window.foreign = true";
+    document.head.append(script);
+    const reached = await fetch("http://127.0.0.1:9/").then(() => "reached", () => "refused");
+    await both;
+    return { foreign: window.foreign === true, reached, broken: broken.sort() };
+  });
+  expect(outcome).toEqual({ foreign: false, reached: "refused", broken: ["connect-src", "script-src-elem"] });
+});
+
+test("the phone can install it", async ({ app, host }) => {
+  const session = await app.context().newCDPSession(app);
+  const { url, errors } = await session.send("Page.getAppManifest");
+  expect(errors).toEqual([]);
+  expect(url).toBe(new URL("manifest.webmanifest", host.url).href);
+  const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
+  expect(installabilityErrors.filter(({ errorId }) => errorId !== "in-incognito")).toEqual([]);
+});
+
+test("a start that fails shows the panel, and its key saves what is kept", async ({ page, host, faults }) => {
+  faults.allow(/Failed to fetch|ERR_FAILED/);
+  await page.route("**/*.wasm", (route) => route.abort());
+  await page.goto(host.url);
+  const panel = page.getByRole("alertdialog", { name: "Hubslate has stopped" });
+  await expect(panel).toBeVisible();
+
+  const before = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
+  await plant(page);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    panel.getByRole("button", { name: "Save all my data to a file" }).tap(),
+  ]);
+  const saved = JSON.parse(readFileSync(await download.path(), "utf8"));
+  expect(before).toEqual([]);
+  expect(saved.entries).toEqual([{ log: "job-1", id: "entry-1", text: "{\"v\":1}" }]);
+  expect(saved.local).toEqual({ "hubslate:settings": "{}" });
+  expect(saved.problems).toEqual([]);
+  await expect(panel.getByRole("status")).toContainText("1 entries saved");
+
+  await page.unroute("**/*.wasm");
+  await panel.getByRole("button", { name: "Reload" }).tap();
+  await ready(page);
+  await expect(panel).toBeHidden();
+});
+
+test("saving where nothing was kept leaves no empty journal behind", async ({ page, host, faults }) => {
+  faults.allow(/Failed to fetch|ERR_FAILED/);
+  await page.route("**/*.wasm", (route) => route.abort());
+  await page.goto(host.url);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save all my data to a file" }).tap(),
+  ]);
+  expect(JSON.parse(readFileSync(await download.path(), "utf8")).local).toEqual({});
+  expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBe(0);
+});
+
+test("every file of the build is what its worker says", async () => {
+  const worker = readFileSync(join(dist1(), "sw.js"), "utf8");
+  expect(worker).toMatch(/^const VERSION = "[0-9a-f]{16}";$/m);
+  expect(worker).toMatch(/^const PRECACHE = \[\["\.\/","sha384-/m);
+});
+
+/** What an app that ran earlier would have left on the phone, and something of a neighbour. */
+async function plant(page) {
+  await page.evaluate(() => new Promise((resolve, reject) => {
+    localStorage.setItem("hubslate:settings", "{}");
+    localStorage.setItem("neighbour:secret", "no");
+    const opening = indexedDB.open("hubslate", 1);
+    opening.onupgradeneeded = () => {
+      opening.result.createObjectStore("entries", { keyPath: ["log", "id"] })
+        .add({ log: "job-1", id: "entry-1", text: "{\"v\":1}" });
+    };
+    opening.onsuccess = () => { opening.result.close(); resolve(); };
+    opening.onerror = () => reject(opening.error);
+  }));
+}

@@ -1,0 +1,65 @@
+// Killing the browser as a phone does it: at once, everything, with no chance to save.
+// Works where /proc is: on Linux.
+import { mkdtemp, readFile, readdir, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { chromium } from "@playwright/test";
+import { launchOptions, phone } from "./phone.mjs";
+
+/** One browser profile that outlives the browsers which use it. */
+export class Profile {
+  #folder;
+  #context = null;
+  #options;
+
+  /** `options` are those of a browser context, on top of the usual phone. */
+  static async make(options = {}) {
+    const profile = new Profile();
+    profile.#folder = await mkdtemp(join(tmpdir(), "hubslate-profile-"));
+    profile.#options = options;
+    return profile;
+  }
+
+  /** Starts a browser on the profile; gives its context. */
+  async open() {
+    this.#context = await chromium.launchPersistentContext(this.#folder, {
+      ...launchOptions, ...phone, ...this.#options,
+    });
+    return this.#context;
+  }
+
+  /** SIGKILL to the browser and all its children; returns when they are gone. */
+  async kill() {
+    const pid = await this.#browser();
+    const gone = new Promise((resolve) => this.#context.once("close", resolve));
+    process.kill(-pid, "SIGKILL");
+    await gone;
+    while (await this.#find()) await pause(20);
+    this.#context = null;
+  }
+
+  /** Ends an open browser in the usual way and removes the profile. */
+  async remove() {
+    await this.#context?.close();
+    await rm(this.#folder, { recursive: true, force: true, maxRetries: 5 });
+  }
+
+  async #browser() {
+    const pid = await this.#find();
+    if (!pid) throw new Error(`No browser runs on ${this.#folder}.`);
+    return pid;
+  }
+
+  /** The browser itself is the process on this profile that is of no special type. */
+  async #find() {
+    for (const name of await readdir("/proc")) {
+      if (!/^\d+$/.test(name)) continue;
+      const line = await readFile(`/proc/${name}/cmdline`, "utf8").catch(() => "");
+      const words = line.split("\0");
+      const ours = words.includes(`--user-data-dir=${this.#folder}`);
+      if (ours && !words.some((word) => word.startsWith("--type="))) return Number(name);
+    }
+    return null;
+  }
+}

@@ -1,0 +1,160 @@
+//! Which room may know what, and which may name which.
+
+use super::*;
+
+/// What a pure room must not know: wire formats, the browser, the clock, randomness.
+const IMPURE: [&str; 15] = [
+    "serde",
+    "serde_json",
+    "leptos",
+    "web_sys",
+    "js_sys",
+    "gloo",
+    "gloo_storage",
+    "wasm_bindgen",
+    "chrono",
+    "SystemTime",
+    "Instant",
+    "rand",
+    "getrandom",
+    "cfg(target_arch",
+    "localStorage",
+];
+
+fn purity(path: &str, text: &str) -> Vec<String> {
+    if !is_rust(path, "src/") || !["units", "trade", "job"].contains(&room(path)) {
+        return Vec::new();
+    }
+    let faults = working(text).into_iter().flat_map(|(at, line)| {
+        IMPURE
+            .iter()
+            .filter(move |word| has_word(line, word))
+            .map(move |word| (at, word))
+    });
+    faults
+        .map(|(at, word)| {
+            format!("{path}:{at}: `{word}` has no place here; take the value as an argument")
+        })
+        .collect()
+}
+
+#[test]
+fn units_trade_and_job_are_pure() {
+    hold(
+        purity,
+        &[
+            ("src/trade/play/mod.rs", "use serde::Serialize;"),
+            ("src/units/mod.rs", "#[cfg(target_arch = \"wasm32\")]"),
+            ("src/job/fold.rs", "let now = std::time::Instant::now();"),
+            (
+                "src/job/fold.rs",
+                "#[cfg(test)]\nmod tests {\n}\nuse chrono::Utc;",
+            ),
+        ],
+        &[
+            (
+                "src/trade/play/mod.rs",
+                "// serde is the business of exchange\nlet operand = 1;",
+            ),
+            (
+                "src/job/fold.rs",
+                "#[cfg(test)]\nmod tests {\n    use serde_json::Value;\n}",
+            ),
+            ("src/exchange/wire/mod.rs", "use serde::Serialize;"),
+        ],
+    );
+}
+
+/// Height of each room; a room may name only lower ones and itself.
+const HEIGHTS: [(&str, u8); 10] = [
+    ("units", 0),
+    ("trade", 1),
+    ("job", 2),
+    ("text", 3),
+    ("drawing", 3),
+    ("report", 4),
+    ("exchange", 5),
+    ("platform", 5),
+    ("slate", 6),
+    ("ui", 7),
+];
+
+fn height(room: &str) -> Option<u8> {
+    HEIGHTS
+        .iter()
+        .find(|(name, _)| *name == room)
+        .map(|(_, height)| *height)
+}
+
+/// The rooms that a line of code names by `crate::…`, also inside `crate::{…}`.
+fn named_rooms(code: &str) -> Vec<&str> {
+    let word = |text: &'_ str| {
+        text.find(|c: char| !c.is_alphanumeric() && c != '_')
+            .unwrap_or(text.len())
+    };
+    let mut rooms = Vec::new();
+    for (at, start) in code.match_indices("crate::") {
+        let rest = &code[at + start.len()..];
+        let Some(group) = rest.strip_prefix('{') else {
+            rooms.push(&rest[..word(rest)]);
+            continue;
+        };
+        let (mut depth, mut begins) = (0, true);
+        for (at, c) in group.char_indices() {
+            match c {
+                '{' => depth += 1,
+                '}' if depth == 0 => break,
+                '}' => depth -= 1,
+                ',' if depth == 0 => begins = true,
+                c if begins && c.is_alphabetic() => {
+                    rooms.push(&group[at..at + word(&group[at..])]);
+                    begins = false;
+                }
+                _ => {}
+            }
+        }
+    }
+    rooms
+}
+
+fn direction(path: &str, text: &str) -> Vec<String> {
+    let own = room(path);
+    let (true, Some(level)) = (is_rust(path, "src/"), height(own)) else {
+        return Vec::new();
+    };
+    let code: Vec<&str> = working(text).into_iter().map(|(_, line)| line).collect();
+    let code = code.join("\n");
+    let wrong = |name: &&str| *name != own && height(name).is_some_and(|other| level <= other);
+    let up = named_rooms(&code).into_iter().filter(wrong);
+    up.map(|name| {
+        format!("{path}: `{own}` must not name `{name}`; rooms use only those below them")
+    })
+    .collect()
+}
+
+#[test]
+fn rooms_use_only_those_below_them() {
+    hold(
+        direction,
+        &[
+            ("src/trade/play/mod.rs", "use crate::job::Sheet;"),
+            (
+                "src/job/mod.rs",
+                "use crate::{\n    trade::play,\n    ui::route,\n};",
+            ),
+            ("src/text/en.rs", "fn f(d: crate::drawing::Corner) {}"),
+            ("src/units/mod.rs", "pub use crate::trade::{play, vehicle};"),
+        ],
+        &[
+            (
+                "src/job/mod.rs",
+                "use crate::{trade::{play, ui_words}, units::Length, word};",
+            ),
+            ("src/ui/mod.rs", "use crate::slate::Slate;"),
+            (
+                "src/trade/vehicle/mod.rs",
+                "use crate::trade::play;\n// crate::job is above",
+            ),
+        ],
+    );
+}
