@@ -83,6 +83,11 @@ impl Summary {
             .filter(|summary| summary.v == VERSION)
     }
 
+    /// Whether the re-torque is still to be looked back on.
+    pub fn next_is_due(&self) -> bool {
+        self.next == "retorque_done"
+    }
+
     /// Whether three typed characters find this job, by plate or by name.
     pub fn is_found_by(&self, typed: &str) -> bool {
         let plain = |text: &str| {

@@ -79,6 +79,11 @@ pub fn visible() -> bool {
     js::document().is_some_and(|document| !document.hidden())
 }
 
+/// The element with this id, if the page has one.
+pub fn element(id: &str) -> Option<web_sys::Element> {
+    by_id(id)
+}
+
 /// Puts the focus on the element with this id; false if there is none.
 pub fn focus(id: &str) -> bool {
     let element = by_id(id).and_then(|element| element.dyn_into::<HtmlElement>().ok());

@@ -138,6 +138,10 @@ sayings! {
         Where,
         /// Loose list.
         LooseList,
+        /// The report.
+        ShowReport,
+        /// More.
+        More,
         /// Why.
         Why,
         /// Back.
@@ -290,6 +294,8 @@ sayings! {
         // Loose list.
         /// Loose list.
         LooseTitle,
+        /// Loose.
+        LooseWord,
         /// Nothing is loose.
         NothingLoose,
         /// Off or loosened and not yet back at its card.
@@ -621,6 +627,12 @@ sayings! {
         PushSay,
         /// Pull out hard. Swing five times over a quarter turn. Keep pulling.
         PullSay,
+        /// Push, swing.
+        PushWord,
+        /// Pull, swing.
+        PullWord,
+        /// This picture could not be read. Take it again.
+        PhotoUnreadable,
         /// Read.
         ReadNow,
         /// Same spot on both hubs.

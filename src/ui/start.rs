@@ -15,20 +15,22 @@ use crate::ui::state::App;
 pub fn start() {
     crash_panel::install();
     spawn_local(async {
-        let shelf = Shelf::open(|_| page::set_stale()).await;
+        let stale = ArcRwSignal::new(false);
+        let closed = stale.clone();
+        let shelf = Shelf::open(move |_| closed.set(true)).await;
         let language = locale::language();
         let settings = Settings::read(&shelf, &language, locale::decimal_mark(&language));
         page::set_language("en");
         page::set_theme(settings.theme.code());
-        mount(shelf, settings);
+        mount(shelf, settings, stale);
         page::set_ready();
     });
 }
 
-fn mount(shelf: Shelf, settings: Settings) {
+fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
     let Some(root) = page::element(crash_panel::APP) else { return };
     let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
-        let app = App::new(shelf, settings);
+        let app = App::new(shelf, settings, stale);
         provide_context(app);
         app.listen();
         app.read_list();

@@ -14,7 +14,7 @@ use crate::platform::tabs::Tabs;
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update;
 use crate::platform::{chance, clock};
-use crate::slate::{self, Kept, NotKept, Pen};
+use crate::slate::{self, Kept, NotKept, Pen, Store};
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
@@ -79,6 +79,10 @@ pub struct App {
     pub update_waits: RwSignal<bool>,
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
+    /// Whether the database was closed under this page, which must be loaded again.
+    pub stale: RwSignal<bool>,
+    /// Whether keys are held for a moment, so that a bounce does not press the next step.
+    pub locked: RwSignal<bool>,
     shelf: StoredValue<Shelf, LocalStorage>,
     tabs: StoredValue<Option<Tabs>, LocalStorage>,
     update: StoredValue<Option<Update>, LocalStorage>,
@@ -93,7 +97,7 @@ pub fn app() -> App {
 
 impl App {
     /// The state at the start, before anything was read.
-    pub fn new(shelf: Shelf, settings: Settings) -> Self {
+    pub fn new(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) -> Self {
         Self {
             route: RwSignal::new(Route::from_hash(&page::hash())),
             settings: RwSignal::new(settings),
@@ -103,6 +107,8 @@ impl App {
             jobs: RwSignal::new(Vec::new()),
             update_waits: RwSignal::new(false),
             unreadable: RwSignal::new(Vec::new()),
+            stale: stale.into(),
+            locked: RwSignal::new(false),
             shelf: StoredValue::new_local(shelf),
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),
@@ -133,6 +139,24 @@ impl App {
                 update.accept();
             }
         });
+    }
+
+    /// Whether a tap is on its way to the disk.
+    pub fn is_busy(self) -> bool {
+        self.keeping.get() == Keeping::Busy
+    }
+
+    /// Holds every step key for a moment after a step changed.
+    pub fn lock(self) {
+        self.locked.set(true);
+        clock::later(300, move || {
+            self.locked.try_set(false);
+        });
+    }
+
+    /// Goes to a place, in place of this one, so that "back" skips it.
+    pub fn go_instead(self, route: &Route) {
+        page::replace_hash(route.to_hash().trim_start_matches('#'));
     }
 
     /// Goes to a place.
@@ -248,8 +272,7 @@ impl App {
                 return;
             };
             if !read.to_heal.is_empty() {
-                use crate::slate::Store;
-                let _ = shelf.journal(&read.to_heal).await;
+                let _ = Store::journal(&shelf, &read.to_heal).await;
             }
             for (record, error) in &read.unreadable {
                 if let Ok(journal) = shelf.journal() {
@@ -273,6 +296,14 @@ impl App {
         self.entries.set_value(Vec::new());
         self.open.set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
         self.append_then(whats, move || self.go(&Route::Job(log.0)));
+    }
+
+    /// Starts a practice job on an invented car.
+    pub fn start_practice(self) {
+        use crate::job::entry::Opened;
+        use crate::trade::wheel_end::Start;
+        let practice = Some("first".to_owned());
+        self.start_job(vec![What::Opened(Opened { start: Start::AtHome, practice })]);
     }
 
     /// Reads the list of jobs.

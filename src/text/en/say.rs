@@ -65,6 +65,8 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::Resume => "Go on",
         Say::Where => "Where am I",
         Say::LooseList => "Loose list",
+        Say::ShowReport => "The report",
+        Say::More => "More",
         Say::Why => "Why",
         Say::Back => "Back",
         Say::Next => "Next",
@@ -149,6 +151,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::SavedAtStep => "The note belongs to this step.",
         // Loose list.
         Say::LooseTitle => "Loose list",
+        Say::LooseWord => "loose",
         Say::NothingLoose => "Nothing is loose",
         Say::LooseSay => "Off or loosened and not yet back at its card.",
         Say::LooseBlocks => "With anything loose the job can end only as left unfinished.",
@@ -363,6 +366,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         // Dial and rounds.
         Say::DialReading => "Dial",
         Say::BezelToZero => "Still pushing: turn the bezel to zero.",
+        Say::PushWord => "PUSH, swing",
+        Say::PullWord => "PULL, swing",
+        Say::PhotoUnreadable => "This picture could not be read. Take it again.",
         Say::FirstReading => "Pushed in",
         Say::SecondReading => "Pulled out",
         Say::PlayLabel => "Play",

@@ -1,0 +1,74 @@
+//! The frame of a step: strip, one thing, keys in the thumb's band, and the plain keys under them.
+
+use leptos::prelude::*;
+
+use crate::text::Say;
+use crate::trade::wheel_end::{Form, Phase};
+use crate::ui::at::At;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::panel::{Panel, panel};
+use crate::ui::parts::picture::{drawn, of_step};
+use crate::ui::parts::strip::{banners, strip};
+
+/// A step on the screen: its sentence and caution, `body`, then `keys`.
+pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+    let open_panel = RwSignal::new(Panel::None);
+    let body = StoredValue::new_local(Some(body.into_any()));
+    let keys = StoredValue::new_local(Some(keys.into_any()));
+    let (app, code) = (at.app, at.spec.key.code());
+    let desk = if at.spec.phase == Phase::Pack { "step step--desk" } else { "step" };
+    let for_panel = at.clone();
+    let hidden = move || open_panel.get() != Panel::None;
+    view! {
+        <main class=desk data-step=code>
+            {strip(at)}
+            {banners(app)}
+            <section class="step__thing" hidden=hidden>
+                {words(at)}
+                {body.try_update_value(Option::take).flatten()}
+            </section>
+            <fieldset
+                class="step__keys"
+                hidden=hidden
+                prop:disabled=move || app.locked.get() || app.is_busy()
+            >
+                {keys.try_update_value(Option::take).flatten()}
+            </fieldset>
+            {move || panel(&for_panel, open_panel)}
+            {foot(at, open_panel)}
+        </main>
+    }
+    .into_any()
+}
+
+/// What to do, its picture and its caution.
+fn words(at: &At) -> AnyView {
+    let text = at.text();
+    let picture = of_step(at.spec.key.step).filter(|_| has_picture(&at.spec.form));
+    view! {
+        <h1 class="step__say">{text.say}</h1>
+        {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
+        {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}
+    }
+    .into_any()
+}
+
+/// Forms that draw something of their own leave no room for the step's picture.
+const fn has_picture(form: &Form) -> bool {
+    !matches!(form, Form::Round(..) | Form::Turn(_) | Form::Result)
+}
+
+fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {
+    let app = at.app;
+    let toggle = move |to: Panel| {
+        panel.update(|now| *now = if *now == to { Panel::None } else { to });
+    };
+    view! {
+        <nav class="step__foot">
+            {key(Look::Foot, at.say(Say::Undo), move || app.undo())}
+            {key(Look::Foot, at.say(Say::NotDoneBecause), move || toggle(Panel::NotDone))}
+            {key(Look::Foot, at.say(Say::More), move || toggle(Panel::More))}
+        </nav>
+    }
+    .into_any()
+}

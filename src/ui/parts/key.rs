@@ -1,0 +1,60 @@
+//! The keys: large, outlined or black, pressed on release.
+
+use leptos::prelude::*;
+
+/// How a key looks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Look {
+    /// Black: the one thing that comes next.
+    Primary,
+    /// Outlined: another way.
+    Plain,
+    /// Small, at the foot of a screen.
+    Foot,
+    /// Stands apart and asks to be held.
+    Grave,
+}
+
+impl Look {
+    const fn class(self) -> &'static str {
+        match self {
+            Self::Primary => "key key--primary",
+            Self::Plain => "key",
+            Self::Foot => "key key--foot",
+            Self::Grave => "key key--grave",
+        }
+    }
+}
+
+/// A key with a label that says what it does.
+pub fn key(look: Look, label: impl Into<String>, press: impl Fn() + 'static) -> AnyView {
+    let label: String = label.into();
+    view! {
+        <button type="button" class=look.class() on:click=move |_| press()>
+            {label}
+        </button>
+    }
+    .into_any()
+}
+
+/// A key that shows whether it is chosen.
+pub fn choice(label: impl Into<String>, chosen: bool, press: impl Fn() + 'static) -> AnyView {
+    let label: String = label.into();
+    view! {
+        <button
+            type="button"
+            class="key key--choice"
+            aria-pressed=if chosen { "true" } else { "false" }
+            on:click=move |_| press()
+        >
+            {label}
+        </button>
+    }
+    .into_any()
+}
+
+/// A key that goes to a place.
+pub fn link(look: Look, label: impl Into<String>, hash: String) -> AnyView {
+    let label: String = label.into();
+    view! { <a class=look.class() href=hash>{label}</a> }.into_any()
+}

@@ -1,0 +1,15 @@
+//! What fingers touch and eyes read, used by every screen.
+
+pub mod frame;
+pub mod key;
+pub mod pad;
+pub mod panel;
+pub mod picture;
+pub mod strip;
+
+use crate::platform::clock;
+
+/// The day on this phone, `YYYY-MM-DD`.
+pub fn today() -> String {
+    clock::now().local().map(|local| local.date().to_string()).unwrap_or_default()
+}

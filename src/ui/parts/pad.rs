@@ -1,0 +1,67 @@
+//! A number: the pad for gloves, the text as typed. Nothing is computed here.
+
+use leptos::prelude::*;
+
+use crate::text::Say;
+use crate::ui::at::At;
+use crate::units::DecimalMark;
+
+/// A number pad of three columns under the number it types.
+///
+/// The typed text always has a point; it is shown with the chosen mark.
+pub fn pad(at: &At, text: RwSignal<String>, unit: impl IntoView + 'static, decimal: bool) -> AnyView {
+    let fmt = at.fmt;
+    let digits = (1..=9).map(|digit| digit_key(text, digit)).collect_view();
+    let mark = match fmt.decimal {
+        DecimalMark::Comma => ",",
+        DecimalMark::Dot => ".",
+    };
+    let mark_key = decimal.then(|| {
+        let press = move |_| {
+            text.update(|text| {
+                if !text.contains('.') {
+                    text.push('.');
+                }
+            });
+        };
+        view! {
+            <button type="button" class="pad__key" aria-label=at.say(Say::PadMark) on:click=press>
+                {mark}
+            </button>
+        }
+    });
+    let delete = move |_| {
+        text.update(|text| {
+            text.pop();
+        });
+    };
+    view! {
+        <p class="pad__number">
+            <output>{move || shown(&fmt.marked(&text.get()))}</output>
+            {unit.into_any()}
+        </p>
+        <div class="pad">
+            {digits}
+            {mark_key.map_or_else(|| view! { <span></span> }.into_any(), IntoAny::into_any)}
+            {digit_key(text, 0)}
+            <button type="button" class="pad__key" aria-label=at.say(Say::PadDelete) on:click=delete>
+                "⌫"
+            </button>
+        </div>
+    }
+    .into_any()
+}
+
+fn shown(text: &str) -> String {
+    if text.is_empty() { "–".to_owned() } else { text.to_owned() }
+}
+
+fn digit_key(text: RwSignal<String>, digit: u8) -> AnyView {
+    let press = move |_| text.update(|text| text.push_str(&digit.to_string()));
+    view! {
+        <button type="button" class="pad__key" on:click=press>
+            {digit.to_string()}
+        </button>
+    }
+    .into_any()
+}

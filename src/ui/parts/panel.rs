@@ -1,0 +1,127 @@
+//! What opens over a step without leaving it: not done, more, a note, why.
+
+use leptos::prelude::*;
+
+use crate::job::entry::What;
+use crate::text::{self, Say};
+use crate::trade::wheel_end::Because;
+use crate::ui::at::At;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::picture::drawn;
+use crate::ui::route::Route;
+
+/// Which panel is open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Panel {
+    /// None: the step itself.
+    None,
+    /// Why the step was not done.
+    NotDone,
+    /// Everything that belongs to every step.
+    More,
+    /// A note.
+    Note,
+    /// What stands in the way.
+    WillNotGo,
+    /// Why the step matters.
+    Why,
+}
+
+/// The open panel of a step, if one is open.
+pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<AnyView> {
+    match open.get() {
+        Panel::None => None,
+        Panel::NotDone => Some(not_done(at, open)),
+        Panel::More => Some(more(at, open)),
+        Panel::Note => Some(note(at, open, Say::SavedAtStep)),
+        Panel::WillNotGo => Some(note(at, open, Say::WillNotGoSay)),
+        Panel::Why => Some(why(at, open)),
+    }
+}
+
+fn close(at: &At, open: RwSignal<Panel>) -> AnyView {
+    key(Look::Plain, at.say(Say::Close), move || open.set(Panel::None))
+}
+
+fn not_done(at: &At, open: RwSignal<Panel>) -> AnyView {
+    let reasons = Because::ALL.iter().map(|because| {
+        let (at, because) = (at.clone(), *because);
+        let label = text::because(at.lang, because);
+        key(Look::Plain, label, move || {
+            open.set(Panel::None);
+            at.not_done(because);
+        })
+    });
+    view! {
+        <section class="panel">
+            <h2>{at.say(Say::WhyNotDone)}</h2>
+            <div class="panel__keys">{reasons.collect_view()} {close(at, open)}</div>
+        </section>
+    }
+    .into_any()
+}
+
+fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
+    let id = || at.open.log.0.clone();
+    view! {
+        <section class="panel">
+            <h2>{at.text().name}</h2>
+            <div class="panel__keys">
+                {key(Look::Plain, at.say(Say::WillNotGo), move || open.set(Panel::WillNotGo))}
+                {key(Look::Plain, at.say(Say::Note), move || open.set(Panel::Note))}
+                {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}
+                {link(Look::Plain, at.say(Say::Where), Route::Where(id()).to_hash())}
+                {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id()).to_hash())}
+                {link(Look::Plain, at.say(Say::Pause), Route::Home.to_hash())}
+                {link(Look::Plain, at.say(Say::EndNow), end_here(at))}
+                {close(at, open)}
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// Where a job is ended from any step.
+fn end_here(at: &At) -> String {
+    use crate::trade::wheel_end::{Step, StepKey};
+    Route::Step(at.open.log.0.clone(), StepKey::once(Step::End)).to_hash()
+}
+
+fn note(at: &At, open: RwSignal<Panel>, say: Say) -> AnyView {
+    let text = RwSignal::new(String::new());
+    let (here, stuck) = (at.clone(), say == Say::WillNotGoSay);
+    let keep = move || {
+        let note = text.get_untracked();
+        open.set(Panel::None);
+        if note.trim().is_empty() {
+            return;
+        }
+        let head = if stuck { format!("{} ", here.say(Say::WillNotGoTitle)) } else { String::new() };
+        here.write(vec![What::Note(Some(here.spec.key), format!("{head}{note}"))]);
+    };
+    let label = at.say(say);
+    view! {
+        <section class="panel">
+            <h2>{at.say(if stuck { Say::WillNotGoTitle } else { Say::Note })}</h2>
+            <textarea class="panel__note" rows="4" aria-label=label bind:value=text></textarea>
+            <p>{label}</p>
+            <div class="panel__keys">
+                {key(Look::Primary, at.say(Say::Keep), keep)} {close(at, open)}
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+fn why(at: &At, open: RwSignal<Panel>) -> AnyView {
+    let picture = crate::ui::parts::picture::of_step(at.spec.key.step);
+    view! {
+        <section class="panel">
+            <h2>{at.text().name}</h2>
+            <p>{at.text().why}</p>
+            {picture.map(|p| drawn(&p.drawing(), at.text().name, "step__picture"))}
+            <div class="panel__keys">{close(at, open)}</div>
+        </section>
+    }
+    .into_any()
+}

@@ -1,0 +1,61 @@
+//! Drawings on the screen: the geometry of `drawing`, inserted as it is.
+
+use leptos::prelude::*;
+
+use crate::drawing::corner::Place;
+use crate::drawing::mark::Mark;
+use crate::drawing::{Drawing, Picture};
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::Step;
+
+/// A drawing with a title for those who cannot see it.
+pub fn drawn(drawing: &Drawing, title: &str, class: &'static str) -> AnyView {
+    let svg = drawing.to_svg(title);
+    view! { <div class=class inner_html=svg></div> }.into_any()
+}
+
+/// Where a corner is on the drawing of the vehicle.
+pub const fn place(corner: Corner) -> Place {
+    match corner {
+        Corner::FrontLeft => Place::FrontLeft,
+        Corner::FrontRight => Place::FrontRight,
+        Corner::RearLeft => Place::RearLeft,
+        Corner::RearRight => Place::RearRight,
+    }
+}
+
+/// The mark of a decision.
+pub const fn mark(decision: Decision) -> Mark {
+    match decision {
+        Decision::Keep => Mark::Keep,
+        Decision::Watch => Mark::Watch,
+        Decision::Replace => Mark::Replace,
+        Decision::Stop => Mark::Stop,
+    }
+}
+
+/// The picture that a step shows, if it shows one of the fixed ones.
+pub const fn of_step(step: Step) -> Option<Picture> {
+    Some(match step {
+        Step::LiftHold => Picture::Chocks,
+        Step::LiftStand | Step::StandPhoto => Picture::Stand,
+        Step::Shove => Picture::Shove,
+        Step::RockTwelveSix => Picture::TwelveSix,
+        Step::RockNineThree => Picture::NineThree,
+        Step::RockAxial | Step::SpinHand => Picture::PushPull,
+        Step::CaliperUp | Step::CaliperUpAgain | Step::StripBrake | Step::CaliperDown => {
+            Picture::Hook
+        }
+        Step::GaugeClean | Step::RigPush | Step::RigTip | Step::RigAgain => Picture::DialRig,
+        Step::StripNut | Step::NutFound | Step::NutOn | Step::NutFirst | Step::Stake => {
+            Picture::NutStake
+        }
+        Step::StripSensor | Step::SensorPhoto | Step::RouteSensor => Picture::SensorRoute,
+        Step::StripHub => Picture::Pusher,
+        Step::Offer | Step::Compare | Step::ComparePhoto => Picture::Splines,
+        Step::Seat => Picture::HubBehind,
+        Step::CrackWheelNuts | Step::WheelOn | Step::Lower => Picture::StarOrder,
+        _ => return None,
+    })
+}

@@ -1,0 +1,93 @@
+//! The strip at the top of a step: where on the vehicle, which phase and step, what is loose,
+//! and whether the last tap is kept.
+
+use leptos::prelude::*;
+
+use crate::drawing::corner;
+use crate::platform::record::{Storage, StoreProblem};
+use crate::text::{self, Say};
+use crate::ui::at::At;
+use crate::ui::parts::picture::{drawn, place};
+use crate::ui::route::Route;
+use crate::ui::state::{App, Keeping};
+
+/// The strip of a step.
+pub fn strip(at: &At) -> AnyView {
+    let (app, lang) = (at.app, at.lang);
+    let corner = at.corner();
+    let outline = corner::small(&corner.map(place).into_iter().collect::<Vec<_>>());
+    let title = corner.map_or("", |corner| text::corner_title(lang, corner));
+    let loose = at.sheet().loose().len();
+    let practice = at.sheet().opened().is_some_and(|opened| opened.practice.is_some());
+    let id = at.open.log.0.clone();
+    view! {
+        <header class="strip">
+            {drawn(&outline, title, "strip__corner")}
+            <div class="strip__where">
+                <p class="strip__phase">
+                    {text::phase(lang, at.spec.phase)}
+                    {practice.then(|| format!(" · {}", text::say(lang, Say::Practice)))}
+                </p>
+                <p class="strip__name">{at.text().name}</p>
+                {storage_mark(app)}
+            </div>
+            <a class="strip__loose" href=Route::Loose(id).to_hash()>
+                <b>{loose.to_string()}</b>
+                <span>{text::say(lang, Say::LooseWord)}</span>
+            </a>
+        </header>
+    }
+    .into_any()
+}
+
+/// Whether the last tap is kept, in a word; silent while all is well.
+fn storage_mark(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let word = move || match app.keeping.get() {
+        Keeping::Kept => Say::StorageKept,
+        Keeping::Busy => Say::StorageKeeping,
+        Keeping::NotYetSafe(_) => Say::StorageKeptNotYetSafe,
+        Keeping::NotKept(_) => Say::StorageNotKept,
+    };
+    view! {
+        <p class="strip__kept" role="status">
+            {move || text::say(lang, word())}
+        </p>
+    }
+    .into_any()
+}
+
+/// What every screen says about storage and new versions until it is mended.
+pub fn banners(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let trouble = move || {
+        let full = matches!(
+            app.keeping.get(),
+            Keeping::NotYetSafe(StoreProblem::Full)
+                | Keeping::NotKept(crate::slate::NotKept::Storage(StoreProblem::Full))
+        );
+        if app.stale.get() {
+            Some(Say::OldTab)
+        } else if full {
+            Some(Say::StorageFull)
+        } else if app.storage.get() == Storage::Safe {
+            None
+        } else {
+            Some(Say::StorageDenied)
+        }
+    };
+    view! {
+        <div class="banners">
+            {move || {
+                trouble().map(|say| {
+                    view! {
+                        <p class="banner" role="alert">
+                            {text::say(lang, say)}
+                        </p>
+                    }
+                })
+            }}
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,102 @@
+//! The plain answers: done, yes or no, a list looked at together, one word of a few.
+
+use leptos::prelude::*;
+
+use crate::job::entry::Reply;
+use crate::text::{self, Say};
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::{Check, Pick, Step};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key};
+
+/// One key says that it is done.
+pub fn act(at: &At) -> AnyView {
+    let here = at.clone();
+    frame(at, (), key(Look::Primary, at.text().primary, move || here.answer(Reply::Done)))
+}
+
+/// Yes or no; "not done" stands at the foot of every step.
+pub fn ask(at: &At) -> AnyView {
+    let (yes, no) = (at.clone(), at.clone());
+    let text = at.text();
+    frame(
+        at,
+        (),
+        view! {
+            {key(Look::Primary, text.primary, move || yes.answer(Reply::Said(Answer::Yes)))}
+            {key(Look::Plain, text.no, move || no.answer(Reply::Said(Answer::No)))}
+        },
+    )
+}
+
+/// A list looked at together: one key says yes to all that was not answered otherwise by hand.
+pub fn checks(at: &At, checks: &[Check]) -> AnyView {
+    let given = RwSignal::new(checks.iter().map(|c| (*c, Answer::Yes)).collect::<Vec<_>>());
+    let here = at.clone();
+    let rows = checks.iter().enumerate().map(|(row, check)| check_row(at, given, row, *check));
+    let rows = rows.collect_view();
+    let primary = at.text().primary;
+    let keep = move || here.answer(Reply::Checked(given.get_untracked()));
+    frame(
+        at,
+        view! { <ul class="checks">{rows}</ul> },
+        view! { {key(Look::Primary, primary, keep)} {refuse_site(at)} },
+    )
+}
+
+/// One row: a tap turns it from right to wrong to not looked at, and the word says which.
+fn check_row(
+    at: &At,
+    given: RwSignal<Vec<(Check, Answer)>>,
+    row: usize,
+    check: Check,
+) -> AnyView {
+    let lang = at.lang;
+    let answer = move || given.with(|all| all.get(row).map_or(Answer::NotDone, |(_, a)| *a));
+    let turn = move |_| {
+        given.update(|all| {
+            if let Some((_, answer)) = all.get_mut(row) {
+                *answer = match *answer {
+                    Answer::Yes => Answer::No,
+                    Answer::No => Answer::NotDone,
+                    Answer::NotDone => Answer::Yes,
+                };
+            }
+        });
+    };
+    view! {
+        <li>
+            <button
+                type="button"
+                class="checks__row"
+                data-answer=move || answer().code()
+                on:click=turn
+            >
+                <span class="checks__what">{text::check(lang, check)}</span>
+                <b class="checks__answer">{move || text::answer(lang, answer())}</b>
+            </button>
+        </li>
+    }
+    .into_any()
+}
+
+/// The site can be refused as a whole, which ends the job before the car is touched.
+fn refuse_site(at: &At) -> Option<AnyView> {
+    (at.spec.key.step == Step::SiteLook).then(|| {
+        let here = at.clone();
+        key(Look::Plain, at.say(Say::NotSafeHere), move || {
+            here.answer(Reply::Said(Answer::No));
+        })
+    })
+}
+
+/// One word of a few.
+pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
+    let keys = picks.iter().enumerate().map(|(place, pick)| {
+        let (here, pick) = (at.clone(), *pick);
+        let look = if place == 0 { Look::Primary } else { Look::Plain };
+        key(look, text::pick(at.lang, pick), move || here.answer(Reply::Picked(pick)))
+    });
+    frame(at, (), view! { <div class="keys-grid">{keys.collect_view()}</div> })
+}

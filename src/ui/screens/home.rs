@@ -1,0 +1,159 @@
+//! The first screen: one large key for a new job, what is overdue, the jobs with what comes next.
+
+use leptos::prelude::*;
+
+use crate::exchange::summary::Summary;
+use crate::job::entry::{Ending, Opened, What};
+use crate::text::{self, Lang, Say};
+use crate::trade::wheel_end::{Phase, Start, StepKey};
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::parts::today;
+use crate::ui::route::Route;
+use crate::ui::state::App;
+
+/// The list of jobs.
+pub fn home(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let typed = RwSignal::new(String::new());
+    view! {
+        <main class="desk home">
+            <header class="desk__head">
+                <h1>{text::say(lang, Say::AppName)}</h1>
+                {link(Look::Foot, text::say(lang, Say::Settings), Route::Settings.to_hash())}
+            </header>
+            {banners(app)}
+            {update(app, lang)}
+            {link(Look::Primary, text::say(lang, Say::NewJob), Route::New.to_hash())}
+            <label class="field">
+                <span>{text::say(lang, Say::FindHint)}</span>
+                <input type="search" autocapitalize="characters" bind:value=typed/>
+            </label>
+            {move || lists(&app.jobs.get(), &typed.get(), lang)}
+            {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
+        </main>
+    }
+    .into_any()
+}
+
+/// A waiting version is offered here, where no step is in the middle.
+fn update(app: App, lang: Lang) -> AnyView {
+    (move || {
+        app.update_waits.get().then(|| {
+            view! {
+                <section class="notice" role="status">
+                    <p>{text::say(lang, Say::UpdateReady)}</p>
+                    {key(Look::Plain, text::say(lang, Say::TakeUpdate), move || app.take_update())}
+                </section>
+            }
+        })
+    })
+    .into_any()
+}
+
+fn lists(jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
+    let today = today();
+    let found = |job: &&Summary| typed.is_empty() || job.is_found_by(typed);
+    let mut jobs: Vec<&Summary> = jobs.iter().filter(found).collect();
+    jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
+    if jobs.is_empty() {
+        let empty = if typed.is_empty() {
+            text::say(lang, Say::HomeEmpty).to_owned()
+        } else {
+            text::nothing_found_for(lang, typed)
+        };
+        return view! { <p class="home__empty">{empty}</p> }.into_any();
+    }
+    let overdue = |job: &&&Summary| !job.due.is_empty() && job.due < today && job.next_is_due();
+    let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
+    let open: Vec<&Summary> = jobs.iter().filter(|job| job.ending.is_empty()).copied().collect();
+    let ended: Vec<&Summary> = jobs.iter().filter(|job| !job.ending.is_empty()).copied().collect();
+    view! {
+        {list(Say::HomeOverdue, &late, lang)}
+        {list(Say::HomeOpen, &open, lang)}
+        {list(Say::HomeEnded, &ended, lang)}
+    }
+    .into_any()
+}
+
+fn list(title: Say, jobs: &[&Summary], lang: Lang) -> Option<AnyView> {
+    (!jobs.is_empty()).then(|| {
+        view! {
+            <section class="jobs">
+                <h2>{text::say(lang, title)}</h2>
+                <ul>{jobs.iter().take(200).map(|job| row(job, lang)).collect_view()}</ul>
+            </section>
+        }
+        .into_any()
+    })
+}
+
+fn row(job: &Summary, lang: Lang) -> AnyView {
+    let or = |text: &str, say| {
+        if text.is_empty() { text::say(lang, say).to_owned() } else { text.to_owned() }
+    };
+    let plate = or(&job.plate, Say::NoPlate);
+    let who = [or(&job.name, Say::NoName), job.family.clone()];
+    let who = who.iter().filter(|part| !part.is_empty()).cloned().collect::<Vec<_>>().join(" · ");
+    view! {
+        <li>
+            <a class="job" href=Route::Job(job.log.clone()).to_hash()>
+                <b class="job__plate">{plate}</b>
+                <span class="job__who">{who}</span>
+                <span class="job__next">{what_next(job, lang)}</span>
+                {job.practice.then(|| {
+                    view! { <span class="job__practice">{text::say(lang, Say::Practice)}</span> }
+                })}
+            </a>
+        </li>
+    }
+    .into_any()
+}
+
+/// What comes next on a job: its ending and what is due, or its step.
+fn what_next(job: &Summary, lang: Lang) -> String {
+    if let Some(ending) = Ending::from_code(&job.ending) {
+        let (title, _) = text::ending(lang, ending);
+        if job.due.is_empty() || !job.next_is_due() {
+            return title.to_owned();
+        }
+        let what = text::due_kind(lang, crate::job::entry::DueKind::Retorque);
+        let due = if job.due < today() {
+            text::overdue_since(lang, what, &job.due)
+        } else {
+            text::due_on(lang, what, &job.due)
+        };
+        return format!("{title} · {due}");
+    }
+    let step = StepKey::from_code(&job.next);
+    match (Phase::from_code(&job.phase), step) {
+        (Some(phase), Some(key)) => {
+            format!("{} · {}", text::phase(lang, phase), text::step(lang, key.step).name)
+        }
+        _ => String::new(),
+    }
+}
+
+/// How to start: at home, at the car, or on a practice car.
+pub fn new(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let start = move |start, practice: Option<String>| {
+        app.start_job(vec![What::Opened(Opened { start, practice })]);
+    };
+    view! {
+        <main class="desk">
+            <h1>{text::say(lang, Say::NewJob)}</h1>
+            {banners(app)}
+            {key(Look::Primary, text::say(lang, Say::StartAtHome), move || {
+                start(Start::AtHome, None);
+            })}
+            {key(Look::Plain, text::say(lang, Say::StartAtCar), move || start(Start::AtCar, None))}
+            <p>{text::say(lang, Say::PracticeSay)}</p>
+            {key(Look::Plain, text::say(lang, Say::PracticeJob), move || {
+                app.start_practice();
+            })}
+            {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
+        </main>
+    }
+    .into_any()
+}

@@ -1,0 +1,5 @@
+//! Stub.
+use leptos::prelude::*;
+use crate::ui::state::App;
+/// Stub.
+pub fn settings(_app: App) -> AnyView { ().into_any() }

@@ -1,0 +1,110 @@
+//! One step: the next one, or the one that was asked for; its form picks the screen.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::job::{Held, held};
+use crate::text::{self, Say};
+use crate::trade::wheel_end::{Form, StepKey, StepSpec};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, link};
+use crate::ui::route::Route;
+use crate::ui::screens::{
+    agree, answer, cards, closing, decide, number, pack, photo, round, sign, swing, turn, wherever,
+};
+use crate::ui::state::{App, Open};
+
+/// The step that comes next.
+pub fn next(app: App) -> AnyView {
+    (move || match app.open.get() {
+        None => not_here(app),
+        Some(open) => match open.next().cloned() {
+            Some(spec) => shown(app, open, spec),
+            None => wherever::wherever(app),
+        },
+    })
+    .into_any()
+}
+
+/// One step by its key, wherever the job is.
+pub fn one(app: App, key: StepKey) -> AnyView {
+    (move || match app.open.get() {
+        None => not_here(app),
+        Some(open) => match open.steps.iter().find(|spec| spec.key == key).cloned() {
+            Some(spec) => shown(app, open, spec),
+            None => closing::end_from_anywhere(app, open, key),
+        },
+    })
+    .into_any()
+}
+
+fn not_here(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    view! {
+        <main class="desk">
+            <p>{text::say(lang, Say::NotOnThisPhone)}</p>
+            {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
+        </main>
+    }
+    .into_any()
+}
+
+fn shown(app: App, open: Arc<Open>, spec: StepSpec) -> AnyView {
+    app.lock();
+    let held = held(&open.sheet, &open.steps, &spec);
+    let at = At::new(app, open, spec);
+    match held {
+        Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
+        _ => form(&at),
+    }
+}
+
+fn form(at: &At) -> AnyView {
+    match &at.spec.form {
+        Form::Booking => pack::booking(at),
+        Form::Vehicle => pack::vehicle(at),
+        Form::Corners => pack::corners(at),
+        Form::Card(item) => cards::card(at, *item),
+        Form::Price => pack::price(at),
+        Form::Kit => pack::kit(at),
+        Form::Ready => pack::ready(at),
+        Form::Do => answer::act(at),
+        Form::Ask => answer::ask(at),
+        Form::Checks(checks) => answer::checks(at, checks),
+        Form::Choice(picks) => answer::choice(at, picks),
+        Form::Number(measured) => number::number(at, *measured),
+        Form::Photo => photo::photo(at),
+        Form::Swing => swing::swing(at),
+        Form::Round(set, nth) => round::round(at, *set, *nth),
+        Form::Decide(nth) => decide::decide(at, *nth),
+        Form::Consent => agree::consent(at),
+        Form::Turn(group) => turn::turn(at, *group),
+        Form::Result => decide::result(at),
+        Form::Retorque => closing::retorque(at),
+        Form::Sign => sign::sign(at),
+        Form::Report => closing::report(at),
+        Form::End => closing::end(at),
+    }
+}
+
+/// A hold point that is not answered: what is missing, and the way to it.
+fn hold_point(at: &At, held: Held) -> AnyView {
+    let (title, sentence) = text::hold_point(at.lang, held.point);
+    let id = at.open.log.0.clone();
+    let route = match held.answer_at {
+        Some(key) => Route::Step(id, key),
+        None => Route::Loose(id),
+    };
+    frame(
+        at,
+        view! {
+            <aside class="hold" role="alert">
+                <h2>{title}</h2>
+                <p>{sentence}</p>
+            </aside>
+        },
+        link(Look::Primary, at.say(Say::GoThere), route.to_hash()),
+    )
+}

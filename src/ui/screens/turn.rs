@@ -1,0 +1,6 @@
+//! Stub.
+use leptos::prelude::*;
+use crate::ui::at::At;
+use crate::ui::screens::answer;
+/// Stub.
+pub fn turn(at: &At, _group: crate::trade::wheel_end::Group) -> AnyView { answer::act(at) }

@@ -1,0 +1,124 @@
+//! Where the job is: every step by phase, with its state; any of them can be opened.
+
+use leptos::prelude::*;
+
+use crate::job::entry::What;
+use crate::job::{Problem, Status, status};
+use crate::text::{self, Lang, Say};
+use crate::trade::wheel_end::{Phase, StepSpec};
+use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::route::Route;
+use crate::ui::state::{App, Open};
+
+/// All steps of the open job.
+pub fn wherever(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    (move || {
+        let Some(open) = app.open.get() else { return ().into_any() };
+        let id = || open.log.0.clone();
+        let next = open.next().map(|spec| spec.key);
+        let mut phase = None;
+        let rows = open.steps.iter().map(|spec| {
+            let first = phase != Some(spec.phase);
+            phase = Some(spec.phase);
+            row(&open, spec, first, next == Some(spec.key), lang)
+        });
+        let rows = rows.collect_view();
+        view! {
+            <main class="desk where">
+                <h1>{text::say(lang, Say::Where)}</h1>
+                {banners(app)}
+                {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(id()).to_hash())}
+                <nav class="where__ways">
+                    {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
+                    {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
+                    {link(Look::Plain, text::say(lang, Say::Note), Route::Notes(id()).to_hash())}
+                    {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
+                </nav>
+                <ol class="where__steps">{rows}</ol>
+            </main>
+        }
+        .into_any()
+    })
+    .into_any()
+}
+
+fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> AnyView {
+    let state = match status(&open.sheet, spec) {
+        Status::Done => text::say(lang, Say::StepsDone).to_owned(),
+        Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
+        Status::Partly(done, of) => text::step_of(lang, done.into(), of.into()),
+        Status::NotDone(because) => text::not_done_because(
+            lang,
+            text::say(lang, Say::StepsSkipped),
+            text::because(lang, because),
+        ),
+    };
+    let text = text::step_for(lang, spec.key, open.plan.nut);
+    let name = match spec.key.corner {
+        Some(corner) => text::step_at(lang, text.name, corner),
+        None => text.name.to_owned(),
+    };
+    let current = if here { "step" } else { "false" };
+    view! {
+        {first.then(|| heading(spec.phase, lang))}
+        <li>
+            <a
+                class="where__step"
+                aria-current=current
+                href=Route::Step(open.log.0.clone(), spec.key).to_hash()
+            >
+                <b>{name}</b>
+                <span>{state}</span>
+            </a>
+        </li>
+    }
+    .into_any()
+}
+
+fn heading(phase: Phase, lang: Lang) -> AnyView {
+    view! { <li class="where__phase">{text::phase(lang, phase)}</li> }.into_any()
+}
+
+/// The notes of the open job, and what is wrong with its record.
+pub fn notes(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    (move || {
+        let Some(open) = app.open.get() else { return ().into_any() };
+        let problems = open.sheet.problems().iter().map(|problem| {
+            view! { <li>{text::say(lang, problem_text(problem))}</li> }
+        });
+        let notes = open.sheet.counting().filter_map(|entry| match &entry.what {
+            What::Note(step, note) => Some((*step, note.clone())),
+            _ => None,
+        });
+        let notes = notes.map(|(step, note)| {
+            let name = step.map_or("", |key| text::step(lang, key.step).name);
+            view! { <li><b>{name}</b><span>{note}</span></li> }
+        });
+        let (problems, notes) = (problems.collect_view(), notes.collect_view());
+        let back = Route::Job(open.log.0.clone()).to_hash();
+        let any = !open.sheet.problems().is_empty();
+        view! {
+            <main class="desk notes">
+                <h1>{text::say(lang, Say::Note)}</h1>
+                {any.then(|| view! { <h2>{text::say(lang, Say::ProblemsTitle)}</h2> })}
+                <ul class="notes__list">{problems}</ul>
+                <ul class="notes__list">{notes}</ul>
+                {link(Look::Primary, text::say(lang, Say::Resume), back)}
+            </main>
+        }
+        .into_any()
+    })
+    .into_any()
+}
+
+const fn problem_text(problem: &Problem) -> Say {
+    match problem {
+        Problem::Missing(_) => Say::ProblemMissing,
+        Problem::Edited(_) => Say::ProblemEdited,
+        Problem::Unknown(_) => Say::ProblemUnknown,
+        Problem::Disagree(_) => Say::ProblemConflict,
+    }
+}
