@@ -37,11 +37,11 @@ test("the page may run no script but ours and reach no other host", async ({ app
 });
 
 test("the phone can install it", async ({ app, host }) => {
-  const session = await app.context().newCDPSession(app);
-  const { url, errors } = await session.send("Page.getAppManifest");
+  const client = await app.context().newCDPSession(app);
+  const { url, errors } = await client.send("Page.getAppManifest");
   expect(errors).toEqual([]);
   expect(url).toBe(new URL("manifest.webmanifest", host.url).href);
-  const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
+  const { installabilityErrors } = await client.send("Page.getInstallabilityErrors");
   expect(installabilityErrors.filter(({ errorId }) => errorId !== "in-incognito")).toEqual([]);
 });
 
