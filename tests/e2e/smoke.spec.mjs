@@ -1,11 +1,19 @@
 // The app starts, by its own rules.
 import { test, expect, dist1, ready } from "./support/fixtures.mjs";
+import { serious } from "./support/audit.mjs";
+import { printed } from "./support/paper.mjs";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 
 test("the app starts and says so", async ({ app }) => {
   await expect(app).toHaveTitle(/Hubslate/);
   await expect(app.getByRole("alertdialog")).toBeHidden();
+  expect(await serious(app)).toEqual([]);
+});
+
+test("what is on the screen can be printed and read", async ({ app }) => {
+  const [sheet] = await printed(app);
+  expect(sheet).toContain("Hubslate");
 });
 
 test("the page may run no script but ours and reach no other host", async ({ app, faults }) => {
@@ -29,11 +37,11 @@ test("the page may run no script but ours and reach no other host", async ({ app
 });
 
 test("the phone can install it", async ({ app, host }) => {
-  const session = await app.context().newCDPSession(app);
-  const { url, errors } = await session.send("Page.getAppManifest");
+  const client = await app.context().newCDPSession(app);
+  const { url, errors } = await client.send("Page.getAppManifest");
   expect(errors).toEqual([]);
   expect(url).toBe(new URL("manifest.webmanifest", host.url).href);
-  const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
+  const { installabilityErrors } = await client.send("Page.getInstallabilityErrors");
   expect(installabilityErrors.filter(({ errorId }) => errorId !== "in-incognito")).toEqual([]);
 });
 
@@ -43,6 +51,7 @@ test("a start that fails shows the panel, and its key saves what is kept", async
   await page.goto(host.url);
   const panel = page.getByRole("alertdialog", { name: "Hubslate has stopped" });
   await expect(panel).toBeVisible();
+  expect(await serious(page)).toEqual([]);
 
   const before = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
   await plant(page);

@@ -73,22 +73,43 @@ fn hold(rule: Rule, bad: &[(&str, &str)], good: &[(&str, &str)]) {
 }
 
 /// The lines that do the work, numbered: no comments, nothing under `#[cfg(test)]`.
-fn working(text: &str) -> Vec<(usize, &str)> {
+fn working<'a>(path: &str, text: &'a str) -> Vec<(usize, &'a str)> {
+    if path.ends_with("/tests.rs") || only_for_tests(path) {
+        return Vec::new();
+    }
     let mut lines = Vec::new();
     let mut closes: Option<String> = None;
     for (at, line) in text.lines().enumerate() {
         let indent = &line[..line.len() - line.trim_start().len()];
-        if let Some(end) = &closes {
-            if line == end || (line.starts_with(indent) && line.ends_with("mod tests;")) {
+        match &closes {
+            // The item ends at its brace, or at once if it is another file or a single line.
+            Some(end) if line == end || (line.ends_with(';') && *end == format!("{indent}}}")) => {
                 closes = None;
             }
-        } else if line.trim_start().starts_with("#[cfg(test)]") {
-            closes = Some(format!("{indent}}}"));
-        } else {
-            lines.push((at + 1, without_comment(line)));
+            Some(_) => {}
+            None if line.trim_start().starts_with("#[cfg(test)]") => {
+                closes = Some(format!("{indent}}}"))
+            }
+            None => lines.push((at + 1, without_comment(line))),
         }
     }
     lines
+}
+
+/// Whether the module above declares this file under `#[cfg(test)]`.
+fn only_for_tests(path: &str) -> bool {
+    let Some((folder, name)) = path
+        .strip_suffix(".rs")
+        .and_then(|path| path.rsplit_once('/'))
+    else {
+        return false;
+    };
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let above = [format!("{folder}/mod.rs"), format!("{folder}.rs")];
+    let declared = format!("#[cfg(test)]\nmod {name};");
+    above
+        .iter()
+        .any(|file| fs::read_to_string(root.join(file)).is_ok_and(|text| text.contains(&declared)))
 }
 
 /// Cuts a line at `//`, unless that stands in an address such as `http://`.

@@ -25,7 +25,7 @@ fn purity(path: &str, text: &str) -> Vec<String> {
     if !is_rust(path, "src/") || !["units", "trade", "job"].contains(&room(path)) {
         return Vec::new();
     }
-    let faults = working(text).into_iter().flat_map(|(at, line)| {
+    let faults = working(path, text).into_iter().flat_map(|(at, line)| {
         IMPURE
             .iter()
             .filter(move |word| has_word(line, word))
@@ -122,7 +122,10 @@ fn direction(path: &str, text: &str) -> Vec<String> {
     let (true, Some(level)) = (is_rust(path, "src/"), height(own)) else {
         return Vec::new();
     };
-    let code: Vec<&str> = working(text).into_iter().map(|(_, line)| line).collect();
+    let code: Vec<&str> = working(path, text)
+        .into_iter()
+        .map(|(_, line)| line)
+        .collect();
     let code = code.join("\n");
     let wrong = |name: &&str| *name != own && height(name).is_some_and(|other| level <= other);
     let up = named_rooms(&code).into_iter().filter(wrong);

@@ -41,8 +41,8 @@ pub fn node() -> Result<(), Trouble> {
     }
     Err(Trouble::Missing {
         what: format!("Node {NODE} or newer with npm"),
-        mend: "install it from your system's packages (for example `sudo apt-get install nodejs npm`, \
-               or `brew install node`), then run the same command again."
+        mend: "install it (for example `brew install node`, or `sudo apt-get install nodejs npm` where \
+               that gives Node 20), then run the same command again."
             .to_owned(),
     })
 }

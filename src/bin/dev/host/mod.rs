@@ -33,7 +33,8 @@ fn carry_out(order: Order) -> Result<(), Trouble> {
             println!("{}", order::HELP);
             Ok(())
         }
-        Order::Build { dir } => site::build(&dir),
+        Order::Build { dir } => site::build(site::APP, &dir),
+        Order::Floor { dir } => site::build(site::FLOOR, &dir),
         Order::Browsers => browsers::ready(),
         Order::Tools => tools::ready().map(|_| ()),
         Order::Serve { dir, port, build } => {
@@ -41,7 +42,7 @@ fn carry_out(order: Order) -> Result<(), Trouble> {
             // The port is taken first: nobody should wait for a build to hear that it is not free.
             let doors = serve::open(port)?;
             if build {
-                site::build(&dir)?;
+                site::build(site::APP, &dir)?;
             }
             serve::run(doors, &dir, port)
         }

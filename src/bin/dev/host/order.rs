@@ -10,6 +10,7 @@ cargo run                        make ready what is missing, build, serve on htt
 cargo run -- --port N --dir DIR  the same on another port, built into another folder
 cargo run -- serve --dir DIR     serve a folder as it is, without building
 cargo run -- build DIR           build the release of the app into DIR
+cargo run -- floor DIR           build the empty page that `cargo bench` compares with into DIR
 cargo run -- tools               make ready what a build needs
 cargo run -- browsers            make ready what the browser tests need";
 
@@ -23,6 +24,8 @@ pub enum Order {
     Help,
     /// Build into `dir`, replacing an earlier build there.
     Build { dir: PathBuf },
+    /// Build the empty page that the benchmarks compare with into `dir`.
+    Floor { dir: PathBuf },
     /// Make Node's packages and Chromium ready.
     Browsers,
     /// Make the tools of a build ready.
@@ -48,7 +51,8 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, Trouble> {
     match word.as_str() {
         "" => serve(arguments, true),
         "serve" => serve(arguments, false),
-        "build" => build(arguments),
+        "build" => folder(arguments).map(|dir| Order::Build { dir }),
+        "floor" => folder(arguments).map(|dir| Order::Floor { dir }),
         "browsers" => nothing_more(arguments, Order::Browsers),
         "tools" => nothing_more(arguments, Order::Tools),
         "help" => nothing_more(arguments, Order::Help),
@@ -76,18 +80,14 @@ fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, T
     Ok(Order::Serve { dir, port, build })
 }
 
-fn build(mut rest: impl Iterator<Item = String>) -> Result<Order, Trouble> {
-    let Some(dir) = rest.next() else {
-        return Err(Trouble::Usage(
-            "`build` wants the folder to build into".to_owned(),
-        ));
-    };
-    nothing_more(
-        rest,
-        Order::Build {
-            dir: PathBuf::from(dir),
-        },
-    )
+fn folder(mut rest: impl Iterator<Item = String>) -> Result<PathBuf, Trouble> {
+    match (rest.next(), rest.next()) {
+        (Some(dir), None) => Ok(PathBuf::from(dir)),
+        (None, _) => Err(Trouble::Usage(
+            "the folder to build into is not named".to_owned(),
+        )),
+        (_, Some(more)) => Err(unknown(&more)),
+    }
 }
 
 fn nothing_more(mut rest: impl Iterator<Item = String>, order: Order) -> Result<Order, Trouble> {

@@ -8,22 +8,28 @@ use std::time::Instant;
 use super::trouble::Trouble;
 use super::{cache, root, tools};
 
-/// Builds the app into `dir`, making the tools ready first.
+/// The page of the app.
+pub const APP: &str = "public/index.html";
+/// The empty page that the benchmarks compare the app with.
+pub const FLOOR: &str = "tests/bench/floor.html";
+
+/// Builds `page` into `dir`, making the tools ready first.
 ///
 /// # Errors
 /// A missing tool, a folder that is not ours to replace, or a build that fails.
-pub fn build(dir: &Path) -> Result<(), Trouble> {
+pub fn build(page: &str, dir: &Path) -> Result<(), Trouble> {
     let dir = whole_path(dir)?;
     may_replace(&dir)?;
     let first = tools::ready()?;
     // Two builds would share Trunk's working folders inside `target`.
     let _alone = cache::lock(&root().join("target/web.lock"), "builds this checkout")?;
-    println!("Building the app (about 2 minutes the first time, less than 1 after) …");
+    println!("Building {page} (about 2 minutes the first time, less than 1 after) …");
     let begun = Instant::now();
     let mut trunk = Command::new("trunk");
     trunk
         .args(["build", "--offline", "--dist"])
         .arg(&dir)
+        .arg(page)
         .current_dir(root());
     trunk.env("PATH", path_with(first)).stdin(Stdio::null());
     tools::clean(&mut trunk);

@@ -1,0 +1,122 @@
+// Measures what a first visit loads, how soon a start is usable, and how soon a tap is safe.
+// Every number is a median of this one run; the floor page is measured in between, on the same machine.
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { launchOptions, phone } from "../e2e/support/phone.mjs";
+import { Server } from "../e2e/support/server.mjs";
+import { measureTaps, storeJobs } from "./steps.mjs";
+
+const { chromium } = createRequire(new URL("../e2e/package.json", import.meta.url))("@playwright/test");
+
+const ROUNDS = 15;
+const SLOWER = 4;
+const JOBS = 50;
+
+/** Promised limits; a number above its limit makes the run fail. */
+const LIMITS = { load: 300_000, start: 2.0, tapMedian: 100, tap95: 200 };
+
+const quantile = (values, part) => {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(part * sorted.length) - 1)];
+};
+const median = (values) => quantile(values, 0.5);
+
+let over = 0;
+function say(what, value, unit, limit) {
+  const verdict = limit === undefined ? "" : value <= limit ? ` (limit ${limit}: within)` : ` (limit ${limit}: OVER)`;
+  if (limit !== undefined && limit < value) over += 1;
+  console.log(`${what}: ${Number(value.toFixed(2))} ${unit}${verdict}`);
+}
+
+/** The files that the service worker of a build fetches, and the worker itself. */
+function firstVisit(dist) {
+  const worker = readFileSync(join(dist, "sw.js"), "utf8");
+  const list = JSON.parse(worker.match(/^const PRECACHE = (.*);$/m)[1].replace(/,\]$/, "]"));
+  if (list.length === 0) throw new Error(`${dist} was not built: its worker lists nothing.`);
+  return ["sw.js", ...list.map(([url]) => (url === "./" ? "index.html" : url))];
+}
+
+const gzipped = (dist) => firstVisit(dist)
+  .reduce((sum, file) => sum + gzipSync(readFileSync(join(dist, file))).length, 0);
+
+/** Visits a build once and waits until it starts from the phone. */
+async function settle(context, host) {
+  const page = await context.newPage();
+  await page.goto(host.url);
+  await page.locator("html[data-ready]").waitFor({ state: "attached" });
+  await page.evaluate(async () => { await navigator.serviceWorker.ready; });
+  await page.reload();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  return page;
+}
+
+/** Milliseconds from navigation to the frame after `data-ready`, the processor slowed down. */
+async function start(context, host) {
+  const page = await context.newPage();
+  const client = await context.newCDPSession(page);
+  await client.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+  await page.addInitScript(() => {
+    window.usable = new Promise((resolve) => {
+      const look = () => {
+        if (!document.documentElement?.hasAttribute("data-ready")) return false;
+        // Two frames: the second begins when the first has been painted.
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve(performance.now())));
+        return true;
+      };
+      const watch = new MutationObserver(() => { if (look()) watch.disconnect(); });
+      watch.observe(document, { attributes: true, childList: true, subtree: true });
+    });
+  });
+  await page.goto(host.url);
+  const elapsed = await page.evaluate(() => window.usable);
+  const fromWorker = await page.evaluate(() => performance.getEntriesByType("navigation")[0].workerStart > 0);
+  if (!fromWorker) throw new Error("This start did not come from the service worker.");
+  await page.close();
+  return elapsed;
+}
+
+async function main() {
+  const [app, floor] = [process.env.HUBSLATE_DIST_1, process.env.HUBSLATE_FLOOR];
+  say("first visit, gzip", gzipped(app), "bytes", LIMITS.load);
+  say("first visit of the floor page, gzip", gzipped(floor), "bytes");
+
+  const hosts = [await new Server(app).start(), await new Server(floor).start()];
+  const browser = await chromium.launch(launchOptions);
+  try {
+    const context = await browser.newContext(phone);
+    const page = await settle(context, hosts[0]);
+    await (await settle(context, hosts[1])).close();
+    const stored = await storeJobs(page, JOBS);
+    await page.close();
+
+    const times = [[], []];
+    for (let round = 0; round <= ROUNDS; round += 1) {
+      for (const which of [0, 1]) {
+        const time = await start(context, hosts[which]);
+        // The first round fills the browser's own caches of compiled code.
+        if (round > 0) times[which].push(time);
+      }
+    }
+    console.log(`start from the service worker, ${SLOWER} times slower, ${stored} jobs stored, ${ROUNDS} rounds:`);
+    say("  app", median(times[0]), "ms");
+    say("  floor page", median(times[1]), "ms");
+    say("  app / floor page", median(times[0]) / median(times[1]), "times", LIMITS.start);
+
+    const taps = await measureTaps(context, hosts[0], SLOWER);
+    if (taps.length === 0) {
+      console.log("tap to safe and painted: not measured");
+    } else {
+      console.log(`tap to safe and painted, ${SLOWER} times slower, ${taps.length} taps:`);
+      say("  median", median(taps), "ms", LIMITS.tapMedian);
+      say("  95th percentile", quantile(taps, 0.95), "ms", LIMITS.tap95);
+    }
+  } finally {
+    await browser.close();
+    await Promise.all(hosts.map((host) => host.stop()));
+  }
+  process.exitCode = over === 0 ? 0 : 1;
+}
+
+await main();
