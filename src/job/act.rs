@@ -8,14 +8,21 @@ use crate::trade::wheel_end::{Item, StepSpec};
 /// The entries of a step that is done with this reply.
 pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
     let mut whats = vec![What::Answered(spec.key, reply)];
-    let Some(corner) = spec.key.corner else { return whats };
+    let Some(corner) = spec.key.corner else {
+        return whats;
+    };
     for change in &spec.changes {
         let all = group_items(sheet, corner, change.group);
         let items: Vec<Item> = all
             .into_iter()
             .filter(|item| change.only.is_none_or(|only| only == item.number))
             .collect();
-        whats.push(What::Moved(Moved { step: spec.key, items, to: change.to, wrench: None }));
+        whats.push(What::Moved(Moved {
+            step: spec.key,
+            items,
+            to: change.to,
+            wrench: None,
+        }));
     }
     whats
 }

@@ -34,7 +34,13 @@ impl At {
         let settings = app.settings.read_untracked();
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
-        Self { app, open, spec, lang, fmt }
+        Self {
+            app,
+            open,
+            spec,
+            lang,
+            fmt,
+        }
     }
 
     /// The job's state.

@@ -41,8 +41,11 @@ impl Settings {
         let us = locale.ends_with("-US");
         Self {
             lang: Lang::English,
-            system: System::from_code(&word("system"))
-                .unwrap_or(if us { System::Us } else { System::Metric }),
+            system: System::from_code(&word("system")).unwrap_or(if us {
+                System::Us
+            } else {
+                System::Metric
+            }),
             mark: DecimalMark::from_code(&word("mark")).unwrap_or(if locale_mark == ',' {
                 DecimalMark::Comma
             } else {
@@ -69,6 +72,9 @@ impl Settings {
 
     /// How quantities are shown.
     pub const fn format(&self) -> Format {
-        Format { system: self.system, decimal: self.mark }
+        Format {
+            system: self.system,
+            decimal: self.mark,
+        }
     }
 }

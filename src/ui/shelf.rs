@@ -49,7 +49,8 @@ impl Shelf {
 
     /// A setting, if there is one and it can be read.
     pub fn setting(&self, name: &str) -> Option<String> {
-        self.local().and_then(|local| local.setting(name).ok().flatten())
+        self.local()
+            .and_then(|local| local.setting(name).ok().flatten())
     }
 
     /// Keeps a setting; a refusal is harmless, since settings are asked again.
@@ -65,7 +66,11 @@ impl Shelf {
             Ok(journal) => journal.logs().await.unwrap_or_default(),
             Err(_) => self.0.memory.logs(),
         };
-        logs.extend(self.local().and_then(|local| local.logs().ok()).unwrap_or_default());
+        logs.extend(
+            self.local()
+                .and_then(|local| local.logs().ok())
+                .unwrap_or_default(),
+        );
         logs.sort();
         logs.dedup();
         logs
@@ -108,7 +113,9 @@ impl Shelf {
 impl Store for Shelf {
     fn second(&self, records: &[Record]) -> Result<(), StoreProblem> {
         let local = self.0.local.as_ref().map_err(Clone::clone)?;
-        records.iter().try_for_each(|record| local.write_entry(record))
+        records
+            .iter()
+            .try_for_each(|record| local.write_entry(record))
     }
 
     async fn journal(&self, records: &[Record]) -> Result<(), StoreProblem> {
@@ -131,6 +138,8 @@ impl Store for Shelf {
     }
 
     fn read_second(&self, log: &str) -> Vec<Record> {
-        self.local().and_then(|local| local.entries(log).ok()).unwrap_or_default()
+        self.local()
+            .and_then(|local| local.entries(log).ok())
+            .unwrap_or_default()
     }
 }

@@ -28,7 +28,9 @@ pub fn start() {
 }
 
 fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
-    let Some(root) = page::element(crash_panel::APP) else { return };
+    let Some(root) = page::element(crash_panel::APP) else {
+        return;
+    };
     let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
         let app = App::new(shelf, settings, stale);
         provide_context(app);
@@ -44,9 +46,9 @@ fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
 fn follow_route(app: App) {
     let arrive = move |route: Route| {
         if let Some(job) = route.job() {
-            let open = app.open.with_untracked(|open| {
-                open.as_ref().is_some_and(|open| open.log.0 == job)
-            });
+            let open = app
+                .open
+                .with_untracked(|open| open.as_ref().is_some_and(|open| open.log.0 == job));
             if !open {
                 app.read_job(job.to_owned());
             }

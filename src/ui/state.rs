@@ -12,7 +12,7 @@ use crate::platform::page;
 use crate::platform::record::{Storage, StoreProblem};
 use crate::platform::tabs::Tabs;
 use crate::platform::tone::{self, Sound as Tone};
-use crate::platform::update::Update;
+use crate::platform::update::Update as NewVersion;
 use crate::platform::{chance, clock};
 use crate::slate::{self, Kept, NotKept, Pen, Store};
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
@@ -51,7 +51,12 @@ impl Open {
         let sheet = fold(entries);
         let plan = plan(&sheet);
         let steps = procedure(&plan);
-        Self { log, sheet, plan, steps }
+        Self {
+            log,
+            sheet,
+            plan,
+            steps,
+        }
     }
 
     /// The step that comes next.
@@ -85,7 +90,7 @@ pub struct App {
     pub locked: RwSignal<bool>,
     shelf: StoredValue<Shelf, LocalStorage>,
     tabs: StoredValue<Option<Tabs>, LocalStorage>,
-    update: StoredValue<Option<Update>, LocalStorage>,
+    update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
     entries: StoredValue<Vec<Entry>, LocalStorage>,
 }
@@ -119,12 +124,16 @@ impl App {
     /// Starts listening to the other tabs and to new versions.
     pub fn listen(self) {
         self.tabs.set_value(Some(Tabs::listen(move |log| {
-            if self.open.with_untracked(|open| open.as_ref().is_some_and(|o| o.log.0 == log)) {
+            if self
+                .open
+                .with_untracked(|open| open.as_ref().is_some_and(|o| o.log.0 == log))
+            {
                 self.read_job(log);
             }
             self.read_list();
         })));
-        self.update.set_value(Update::watch(move || self.update_waits.set(true)));
+        self.update
+            .set_value(NewVersion::watch(move || self.update_waits.set(true)));
     }
 
     /// The phone's storage.
@@ -170,11 +179,18 @@ impl App {
         let stamp = clock::now();
         let chance = chance::random::<10>().ok()?;
         let device = shelf.setting("device").unwrap_or_else(|| {
-            let device: String = chance.iter().take(4).map(|byte| format!("{byte:02x}")).collect();
+            let device: String = chance
+                .iter()
+                .take(4)
+                .map(|byte| format!("{byte:02x}"))
+                .collect();
             shelf.set_setting("device", &device);
             device
         });
-        let n = shelf.setting("n").and_then(|n| n.parse().ok()).unwrap_or(1_u64);
+        let n = shelf
+            .setting("n")
+            .and_then(|n| n.parse().ok())
+            .unwrap_or(1_u64);
         Some(Pen {
             by: self.settings.with_untracked(|settings| settings.by.clone()),
             device,
@@ -193,7 +209,9 @@ impl App {
 
     /// Appends, and goes on once it is kept.
     pub fn append_then(self, whats: Vec<What>, then: impl FnOnce() + 'static) {
-        let Some(open) = self.open.get_untracked() else { return };
+        let Some(open) = self.open.get_untracked() else {
+            return;
+        };
         if self.keeping.get_untracked() == Keeping::Busy || open.sheet.read_only() {
             return;
         }
@@ -223,7 +241,8 @@ impl App {
 
     fn count_up(self, pen: &Pen, by: usize) {
         let by = u64::try_from(by).unwrap_or(1);
-        self.shelf().set_setting("n", &pen.n.saturating_add(by).to_string());
+        self.shelf()
+            .set_setting("n", &pen.n.saturating_add(by).to_string());
     }
 
     fn take(self, log: LogId, new: Vec<Entry>) {
@@ -242,7 +261,9 @@ impl App {
     }
 
     fn write_summary(self) {
-        let Some(open) = self.open.get_untracked() else { return };
+        let Some(open) = self.open.get_untracked() else {
+            return;
+        };
         let summary = Summary::of(&open.log, &open.sheet, open.next());
         self.jobs.update(|jobs| {
             jobs.retain(|job| job.log != summary.log);
@@ -258,7 +279,10 @@ impl App {
 
     /// Plays a tone and its vibration, if the holder wants them.
     pub fn sound(self, tone: Tone) {
-        if self.settings.with_untracked(|settings| settings.sound == Sound::On) {
+        if self
+            .settings
+            .with_untracked(|settings| settings.sound == Sound::On)
+        {
             tone::play(tone);
         }
     }
@@ -285,7 +309,8 @@ impl App {
                 return;
             }
             self.entries.set_value(read.entries.clone());
-            self.open.set(Some(Arc::new(Open::new(LogId(log), read.entries))));
+            self.open
+                .set(Some(Arc::new(Open::new(LogId(log), read.entries))));
         });
     }
 
@@ -294,7 +319,8 @@ impl App {
         let Some(pen) = self.pen() else { return };
         let log = slate::log_id(&pen);
         self.entries.set_value(Vec::new());
-        self.open.set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
+        self.open
+            .set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
         self.append_then(whats, move || self.go(&Route::Job(log.0)));
     }
 
@@ -303,7 +329,10 @@ impl App {
         use crate::job::entry::Opened;
         use crate::trade::wheel_end::Start;
         let practice = Some("first".to_owned());
-        self.start_job(vec![What::Opened(Opened { start: Start::AtHome, practice })]);
+        self.start_job(vec![What::Opened(Opened {
+            start: Start::AtHome,
+            practice,
+        })]);
     }
 
     /// Reads the list of jobs.
@@ -314,8 +343,10 @@ impl App {
                 Ok(journal) => journal.summaries().await.unwrap_or_default(),
                 Err(_) => Vec::new(),
             };
-            let mut jobs: Vec<Summary> =
-                kept.iter().filter_map(|(_, text)| Summary::from_text(text)).collect();
+            let mut jobs: Vec<Summary> = kept
+                .iter()
+                .filter_map(|(_, text)| Summary::from_text(text))
+                .collect();
             for log in shelf.logs().await {
                 if log.contains(':') || jobs.iter().any(|job| job.log == log) {
                     continue;
@@ -331,7 +362,9 @@ impl App {
 
     /// Takes back the last tap of this phone.
     pub fn undo(self) {
-        let Some(open) = self.open.get_untracked() else { return };
+        let Some(open) = self.open.get_untracked() else {
+            return;
+        };
         let device = self.shelf().setting("device").unwrap_or_default();
         if let Some(strike) = slate::undo(&open.sheet, &device) {
             self.append(vec![strike]);

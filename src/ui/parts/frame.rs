@@ -16,7 +16,11 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
     let body = StoredValue::new_local(Some(body.into_any()));
     let keys = StoredValue::new_local(Some(keys.into_any()));
     let (app, code) = (at.app, at.spec.key.code());
-    let desk = if at.spec.phase == Phase::Pack { "step step--desk" } else { "step" };
+    let desk = if at.spec.phase == Phase::Pack {
+        "step step--desk"
+    } else {
+        "step"
+    };
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
     view! {

@@ -11,5 +11,8 @@ use crate::platform::clock;
 
 /// The day on this phone, `YYYY-MM-DD`.
 pub fn today() -> String {
-    clock::now().local().map(|local| local.date().to_string()).unwrap_or_default()
+    clock::now()
+        .local()
+        .map(|local| local.date().to_string())
+        .unwrap_or_default()
 }

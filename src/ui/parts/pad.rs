@@ -9,7 +9,12 @@ use crate::units::DecimalMark;
 /// A number pad of three columns under the number it types.
 ///
 /// The typed text always has a point; it is shown with the chosen mark.
-pub fn pad(at: &At, text: RwSignal<String>, unit: impl IntoView + 'static, decimal: bool) -> AnyView {
+pub fn pad(
+    at: &At,
+    text: RwSignal<String>,
+    unit: impl IntoView + 'static,
+    decimal: bool,
+) -> AnyView {
     let fmt = at.fmt;
     let digits = (1..=9).map(|digit| digit_key(text, digit)).collect_view();
     let mark = match fmt.decimal {
@@ -53,7 +58,11 @@ pub fn pad(at: &At, text: RwSignal<String>, unit: impl IntoView + 'static, decim
 }
 
 fn shown(text: &str) -> String {
-    if text.is_empty() { "–".to_owned() } else { text.to_owned() }
+    if text.is_empty() {
+        "–".to_owned()
+    } else {
+        text.to_owned()
+    }
 }
 
 fn digit_key(text: RwSignal<String>, digit: u8) -> AnyView {

@@ -40,7 +40,9 @@ pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<AnyView> {
 }
 
 fn close(at: &At, open: RwSignal<Panel>) -> AnyView {
-    key(Look::Plain, at.say(Say::Close), move || open.set(Panel::None))
+    key(Look::Plain, at.say(Say::Close), move || {
+        open.set(Panel::None)
+    })
 }
 
 fn not_done(at: &At, open: RwSignal<Panel>) -> AnyView {
@@ -96,8 +98,15 @@ fn note(at: &At, open: RwSignal<Panel>, say: Say) -> AnyView {
         if note.trim().is_empty() {
             return;
         }
-        let head = if stuck { format!("{} ", here.say(Say::WillNotGoTitle)) } else { String::new() };
-        here.write(vec![What::Note(Some(here.spec.key), format!("{head}{note}"))]);
+        let head = if stuck {
+            format!("{} ", here.say(Say::WillNotGoTitle))
+        } else {
+            String::new()
+        };
+        here.write(vec![What::Note(
+            Some(here.spec.key),
+            format!("{head}{note}"),
+        )]);
     };
     let label = at.say(say);
     view! {

@@ -18,7 +18,10 @@ pub fn strip(at: &At) -> AnyView {
     let outline = corner::small(&corner.map(place).into_iter().collect::<Vec<_>>());
     let title = corner.map_or("", |corner| text::corner_title(lang, corner));
     let loose = at.sheet().loose().len();
-    let practice = at.sheet().opened().is_some_and(|opened| opened.practice.is_some());
+    let practice = at
+        .sheet()
+        .opened()
+        .is_some_and(|opened| opened.practice.is_some());
     let id = at.open.log.0.clone();
     view! {
         <header class="strip">

@@ -13,7 +13,13 @@ use crate::ui::parts::key::{Look, key};
 /// One key says that it is done.
 pub fn act(at: &At) -> AnyView {
     let here = at.clone();
-    frame(at, (), key(Look::Primary, at.text().primary, move || here.answer(Reply::Done)))
+    frame(
+        at,
+        (),
+        key(Look::Primary, at.text().primary, move || {
+            here.answer(Reply::Done)
+        }),
+    )
 }
 
 /// Yes or no; "not done" stands at the foot of every step.
@@ -34,7 +40,10 @@ pub fn ask(at: &At) -> AnyView {
 pub fn checks(at: &At, checks: &[Check]) -> AnyView {
     let given = RwSignal::new(checks.iter().map(|c| (*c, Answer::Yes)).collect::<Vec<_>>());
     let here = at.clone();
-    let rows = checks.iter().enumerate().map(|(row, check)| check_row(at, given, row, *check));
+    let rows = checks
+        .iter()
+        .enumerate()
+        .map(|(row, check)| check_row(at, given, row, *check));
     let rows = rows.collect_view();
     let primary = at.text().primary;
     let keep = move || here.answer(Reply::Checked(given.get_untracked()));
@@ -46,12 +55,7 @@ pub fn checks(at: &At, checks: &[Check]) -> AnyView {
 }
 
 /// One row: a tap turns it from right to wrong to not looked at, and the word says which.
-fn check_row(
-    at: &At,
-    given: RwSignal<Vec<(Check, Answer)>>,
-    row: usize,
-    check: Check,
-) -> AnyView {
+fn check_row(at: &At, given: RwSignal<Vec<(Check, Answer)>>, row: usize, check: Check) -> AnyView {
     let lang = at.lang;
     let answer = move || given.with(|all| all.get(row).map_or(Answer::NotDone, |(_, a)| *a));
     let turn = move |_| {
@@ -95,8 +99,18 @@ fn refuse_site(at: &At) -> Option<AnyView> {
 pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
     let keys = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
-        let look = if place == 0 { Look::Primary } else { Look::Plain };
-        key(look, text::pick(at.lang, pick), move || here.answer(Reply::Picked(pick)))
+        let look = if place == 0 {
+            Look::Primary
+        } else {
+            Look::Plain
+        };
+        key(look, text::pick(at.lang, pick), move || {
+            here.answer(Reply::Picked(pick))
+        })
     });
-    frame(at, (), view! { <div class="keys-grid">{keys.collect_view()}</div> })
+    frame(
+        at,
+        (),
+        view! { <div class="keys-grid">{keys.collect_view()}</div> },
+    )
 }

@@ -66,8 +66,16 @@ fn lists(jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
     }
     let overdue = |job: &&&Summary| !job.due.is_empty() && job.due < today && job.next_is_due();
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
-    let open: Vec<&Summary> = jobs.iter().filter(|job| job.ending.is_empty()).copied().collect();
-    let ended: Vec<&Summary> = jobs.iter().filter(|job| !job.ending.is_empty()).copied().collect();
+    let open: Vec<&Summary> = jobs
+        .iter()
+        .filter(|job| job.ending.is_empty())
+        .copied()
+        .collect();
+    let ended: Vec<&Summary> = jobs
+        .iter()
+        .filter(|job| !job.ending.is_empty())
+        .copied()
+        .collect();
     view! {
         {list(Say::HomeOverdue, &late, lang)}
         {list(Say::HomeOpen, &open, lang)}
@@ -90,11 +98,20 @@ fn list(title: Say, jobs: &[&Summary], lang: Lang) -> Option<AnyView> {
 
 fn row(job: &Summary, lang: Lang) -> AnyView {
     let or = |text: &str, say| {
-        if text.is_empty() { text::say(lang, say).to_owned() } else { text.to_owned() }
+        if text.is_empty() {
+            text::say(lang, say).to_owned()
+        } else {
+            text.to_owned()
+        }
     };
     let plate = or(&job.plate, Say::NoPlate);
     let who = [or(&job.name, Say::NoName), job.family.clone()];
-    let who = who.iter().filter(|part| !part.is_empty()).cloned().collect::<Vec<_>>().join(" · ");
+    let who = who
+        .iter()
+        .filter(|part| !part.is_empty())
+        .cloned()
+        .collect::<Vec<_>>()
+        .join(" · ");
     view! {
         <li>
             <a class="job" href=Route::Job(job.log.clone()).to_hash()>
@@ -128,7 +145,11 @@ fn what_next(job: &Summary, lang: Lang) -> String {
     let step = StepKey::from_code(&job.next);
     match (Phase::from_code(&job.phase), step) {
         (Some(phase), Some(key)) => {
-            format!("{} · {}", text::phase(lang, phase), text::step(lang, key.step).name)
+            format!(
+                "{} · {}",
+                text::phase(lang, phase),
+                text::step(lang, key.step).name
+            )
         }
         _ => String::new(),
     }

@@ -1,5 +1,7 @@
 //! Stub.
-use leptos::prelude::*;
 use crate::ui::state::App;
+use leptos::prelude::*;
 /// Stub.
-pub fn import(_app: App) -> AnyView { ().into_any() }
+pub fn import(_app: App) -> AnyView {
+    ().into_any()
+}

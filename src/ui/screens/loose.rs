@@ -12,7 +12,9 @@ use crate::ui::state::App;
 pub fn loose(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     (move || {
-        let Some(open) = app.open.get() else { return ().into_any() };
+        let Some(open) = app.open.get() else {
+            return ().into_any();
+        };
         let loose = open.sheet.loose();
         let rows = loose.iter().map(|(item, hold)| {
             view! {

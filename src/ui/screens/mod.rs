@@ -17,8 +17,8 @@ mod sign;
 mod step;
 mod swing;
 mod turn;
-mod whole;
 mod wherever;
+mod whole;
 
 use leptos::prelude::*;
 

@@ -15,11 +15,19 @@ pub fn number(at: &At, measured: Measured) -> AnyView {
     let metric = at.fmt.system == System::Metric;
     match measured {
         Measured::Odometer => {
-            let unit = if metric { DistanceUnit::Kilometre } else { DistanceUnit::Mile };
+            let unit = if metric {
+                DistanceUnit::Kilometre
+            } else {
+                DistanceUnit::Mile
+            };
             typed(at, unit, Quantity::Distance)
         }
         Measured::HubHeat => {
-            let unit = if metric { TemperatureUnit::Celsius } else { TemperatureUnit::Fahrenheit };
+            let unit = if metric {
+                TemperatureUnit::Celsius
+            } else {
+                TemperatureUnit::Fahrenheit
+            };
             typed(at, unit, Quantity::Temperature)
         }
     }

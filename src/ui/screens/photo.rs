@@ -34,7 +34,10 @@ pub fn camera(at: &At, trouble: RwSignal<Option<Say>>, go_on: bool) -> AnyView {
     let here = at.clone();
     let input = NodeRef::<leptos::html::Input>::new();
     let chosen = move |_| {
-        let file = input.get_untracked().and_then(|input| input.files()).and_then(|f| f.get(0));
+        let file = input
+            .get_untracked()
+            .and_then(|input| input.files())
+            .and_then(|f| f.get(0));
         if let Some(file) = file {
             take(here.clone(), file, trouble, go_on);
         }
@@ -62,7 +65,10 @@ fn take(at: At, file: File, trouble: RwSignal<Option<Say>>, go_on: bool) {
             return;
         };
         let sha256 = sha256_hex(&scaled.bytes);
-        let kept = record::Photo { mime: MIME.to_owned(), bytes: scaled.bytes };
+        let kept = record::Photo {
+            mime: MIME.to_owned(),
+            bytes: scaled.bytes,
+        };
         if at.app.shelf().put_photo(&sha256, kept).await.is_err() {
             trouble.set(Some(Say::StorageFull));
             return;
@@ -74,6 +80,10 @@ fn take(at: At, file: File, trouble: RwSignal<Option<Say>>, go_on: bool) {
             width: scaled.size.width,
             height: scaled.size.height,
         })];
-        if go_on { at.write_and_go_on(whats) } else { at.write(whats) }
+        if go_on {
+            at.write_and_go_on(whats)
+        } else {
+            at.write(whats)
+        }
     });
 }

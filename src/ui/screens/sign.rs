@@ -1,6 +1,8 @@
 //! Stub.
-use leptos::prelude::*;
 use crate::ui::at::At;
 use crate::ui::screens::answer;
+use leptos::prelude::*;
 /// Stub.
-pub fn sign(at: &At) -> AnyView { answer::act(at) }
+pub fn sign(at: &At) -> AnyView {
+    answer::act(at)
+}

@@ -23,8 +23,14 @@ const PACE_MS: i32 = 1000;
 pub fn swing(at: &At) -> AnyView {
     let keys = Felt::ALL.iter().map(|felt| {
         let (here, felt) = (at.clone(), *felt);
-        let look = if felt == Felt::Nothing { Look::Primary } else { Look::Plain };
-        key(look, text::felt(at.lang, felt), move || here.answer(Reply::Felt(felt)))
+        let look = if felt == Felt::Nothing {
+            Look::Primary
+        } else {
+            Look::Plain
+        };
+        key(look, text::felt(at.lang, felt), move || {
+            here.answer(Reply::Felt(felt))
+        })
     });
     let keys = view! { <div class="keys-grid">{keys.collect_view()}</div> };
     frame(at, pacer(at), keys)
@@ -48,7 +54,11 @@ pub fn pacer(at: &At) -> AnyView {
                 app.sound(Sound::Kept);
                 return;
             }
-            app.sound(if next == SWINGS + 1 { Sound::Pull } else { Sound::Count });
+            app.sound(if next == SWINGS + 1 {
+                Sound::Pull
+            } else {
+                Sound::Count
+            });
             tone::vibrate(&[60]);
             beat.set(Some(next));
         })));
@@ -69,7 +79,11 @@ pub fn pacer(at: &At) -> AnyView {
 
 /// Which way the hands go at a beat, and the count of that way.
 const fn at_beat(beat: u32) -> (Say, u32) {
-    if beat <= SWINGS { (Say::PushWord, beat) } else { (Say::PullWord, beat - SWINGS) }
+    if beat <= SWINGS {
+        (Say::PushWord, beat)
+    } else {
+        (Say::PullWord, beat - SWINGS)
+    }
 }
 
 fn counted((way, count): (Say, u32), lang: text::Lang) -> AnyView {

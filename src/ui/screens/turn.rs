@@ -1,6 +1,8 @@
 //! Stub.
-use leptos::prelude::*;
 use crate::ui::at::At;
 use crate::ui::screens::answer;
+use leptos::prelude::*;
 /// Stub.
-pub fn turn(at: &At, _group: crate::trade::wheel_end::Group) -> AnyView { answer::act(at) }
+pub fn turn(at: &At, _group: crate::trade::wheel_end::Group) -> AnyView {
+    answer::act(at)
+}

@@ -85,7 +85,9 @@ fn heading(phase: Phase, lang: Lang) -> AnyView {
 pub fn notes(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     (move || {
-        let Some(open) = app.open.get() else { return ().into_any() };
+        let Some(open) = app.open.get() else {
+            return ().into_any();
+        };
         let problems = open.sheet.problems().iter().map(|problem| {
             view! { <li>{text::say(lang, problem_text(problem))}</li> }
         });
