@@ -1,6 +1,6 @@
 //! A set of rounds on one rig: its mean, and whether the rollers and the rig have settled.
 
-use super::dial::{Dial, Divisions, Round, RoundError};
+use super::dial::{Dial, Round, RoundError};
 use super::uncertainty::count;
 use super::way::{Rig, Way};
 use crate::units::Length;
@@ -238,6 +238,7 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
+    use crate::trade::play::dial::Divisions;
 
     fn set(pulls: &[f64]) -> ReadingSet {
         let rounds: Vec<_> = pulls

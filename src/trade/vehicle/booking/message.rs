@@ -25,6 +25,8 @@ pub(super) struct Token<'a> {
     pub text: &'a str,
     /// Where it begins.
     pub start: usize,
+    /// What followed it is already taken out.
+    pub before_cut: bool,
 }
 
 impl Hit {
@@ -53,6 +55,7 @@ impl Token<'_> {
         Self {
             text: left.trim_end_matches(is_punctuation),
             start,
+            before_cut: self.before_cut,
         }
     }
 
@@ -61,9 +64,9 @@ impl Token<'_> {
         self.core().text.to_lowercase()
     }
 
-    /// Whether a sentence or a part of one ends with it.
+    /// Whether a sentence or a part of one ends with it, or the message is cut behind it.
     pub fn ends_clause(&self) -> bool {
-        self.text.ends_with([',', '.', ';', ':', '!', '?', ')'])
+        self.before_cut || self.text.ends_with([',', '.', ';', ':', '!', '?', ')'])
     }
 }
 
@@ -85,7 +88,7 @@ impl<'a> Message<'a> {
 
     /// Lets a rule look, and takes out what it found.
     pub fn take(&mut self, rule: impl Fn(&Self) -> Option<Hit>) -> Option<Found<String>> {
-        let hit = rule(self)?;
+        let hit = rule(self).filter(|hit| self.is_free(&hit.span))?;
         let value = self.text.get(hit.span.clone())?.to_owned();
         self.taken.push(hit.cut);
         let span = hit.span;
@@ -115,13 +118,21 @@ impl<'a> Message<'a> {
         let Some(text) = self.text.get(stretch.clone()) else {
             return Vec::new();
         };
-        text.split_whitespace()
-            .map(|word| Token {
-                text: word,
-                start: base + offset_in(text, word),
-            })
-            .filter(|token| self.is_free(&token.span()))
-            .collect()
+        let mut tokens: Vec<Token<'a>> = Vec::new();
+        for word in text.split_whitespace() {
+            let start = base + offset_in(text, word);
+            if self.is_free(&(start..start + word.len())) {
+                let before_cut = false;
+                tokens.push(Token {
+                    text: word,
+                    start,
+                    before_cut,
+                });
+            } else if let Some(last) = tokens.last_mut() {
+                last.before_cut = true;
+            }
+        }
+        tokens
     }
 
     /// The lines, each with where it stands.
@@ -135,8 +146,9 @@ impl<'a> Message<'a> {
             .collect()
     }
 
-    /// Where the label of token `index` begins: the word before it, past "is", "no", "number"
-    /// and their like, if it is one of the labels.
+    /// Where the label of token `index` begins: the word before it, past "is", "no" and their
+    /// like, if it is one of the labels; with it go other labels and owners before it, as in
+    /// "my phone number is".
     pub fn label_before(
         &self,
         tokens: &[Token<'a>],
@@ -144,16 +156,20 @@ impl<'a> Message<'a> {
         is_label: impl Fn(&str) -> bool,
     ) -> Option<usize> {
         let before = tokens.get(..index)?;
-        let label = before
-            .iter()
-            .rposition(|token| !is_filler(&token.word()))
-            .and_then(|at| before.get(at).map(|token| (at, token)))
-            .filter(|(_, token)| is_label(&token.word()))?;
-        let owned = label.0.checked_sub(1).and_then(|at| before.get(at));
-        let start = owned
-            .filter(|token| is_owner(&token.word()) && !token.ends_clause())
-            .unwrap_or(label.1)
-            .start;
+        let at = before.iter().rposition(|token| {
+            let word = token.word();
+            is_label(&word) || !is_filler(&word)
+        })?;
+        let label = before.get(at).filter(|token| is_label(&token.word()))?;
+        let mut start = label.start;
+        for token in before.iter().take(at).rev() {
+            let bracketed = self.text.get(start..)?.starts_with(['(', '[']);
+            let word = token.word();
+            if bracketed || token.ends_clause() || !(is_label(&word) || is_owner(&word)) {
+                break;
+            }
+            start = token.start;
+        }
         Some(start)
     }
 
@@ -169,7 +185,7 @@ impl<'a> Message<'a> {
                 self.text.get(from..cut.start).unwrap_or(""),
                 from > 0,
             );
-            from = cut.end;
+            from = from.max(cut.end);
         }
         join(&mut rest, self.text.get(from..).unwrap_or(""), from > 0);
         rest.trim().to_owned()
@@ -213,7 +229,10 @@ fn is_filler(word: &str) -> bool {
 }
 
 fn is_owner(word: &str) -> bool {
-    matches!(word, "my" | "the" | "our" | "its" | "her" | "his")
+    matches!(
+        word,
+        "my" | "the" | "our" | "its" | "her" | "his" | "car" | "vehicle"
+    )
 }
 
 /// Where `part`, a slice of `whole`, begins in it.

@@ -11,7 +11,7 @@ mod plate;
 use std::ops::Range;
 
 use super::vin::{CheckDigit, Vin};
-use message::{Hit, Message};
+use message::{Hit, Message, Token};
 
 /// Something found in a message.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -61,23 +61,35 @@ pub fn read_booking(text: &str) -> Booking {
     }
 }
 
-/// A number with a check digit that agrees, else a well-formed one after the letters VIN.
+/// A number with a check digit that agrees, else a well-formed one after the letters VIN; there
+/// it may be written in groups.
 fn vin_in(message: &Message) -> Option<Hit> {
     let tokens = message.tokens();
-    let vins = || {
-        tokens.iter().enumerate().filter_map(|(i, token)| {
-            let core = token.core();
-            let vin = Vin::parse(core.text).ok()?;
-            (core.text.len() == 17).then_some((i, core, vin))
+    let hits = |most: usize| {
+        let tokens = &tokens;
+        (0..tokens.len()).filter_map(move |first| {
+            let (span, vin) = vin_at(message, tokens.get(first..)?, most)?;
+            let label = message.label_before(tokens, first, |word| {
+                matches!(word, "vin" | "chassis" | "number")
+            });
+            Some((label, span, vin))
         })
     };
-    let labelled =
-        |i: usize| message.label_before(&tokens, i, |word| word == "vin" || word == "chassis");
-    let agrees = |vin: &Vin| vin.check() == CheckDigit::Passes;
-    vins()
-        .find(|(_, _, vin)| agrees(vin))
-        .or_else(|| vins().find(|(i, _, _)| labelled(*i).is_some()))
-        .map(|(i, core, _)| Hit::labelled(labelled(i), core.span()))
+    hits(1)
+        .find(|(_, _, vin)| vin.check() == CheckDigit::Passes)
+        .or_else(|| hits(4).find(|(label, _, _)| label.is_some()))
+        .map(|(label, span, _)| Hit::labelled(label, span))
+}
+
+/// A number written in at most so many groups at the front of `tokens`.
+fn vin_at(message: &Message, tokens: &[Token], most: usize) -> Option<(Range<usize>, Vin)> {
+    let start = tokens.first()?.core().start;
+    tokens.iter().take(most).find_map(|token| {
+        let span = start..token.core().end();
+        let written = message.text().get(span.clone())?;
+        let vin = Vin::parse(written).ok()?;
+        Some((span, vin))
+    })
 }
 
 #[cfg(test)]

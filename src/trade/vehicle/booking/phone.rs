@@ -29,7 +29,13 @@ fn runs(text: &str) -> Vec<Range<usize>> {
     let mut runs = Vec::new();
     let mut start = None;
     for (at, c) in text.char_indices().chain([(text.len(), '\n')]) {
-        let belongs = c.is_ascii_digit() || matches!(c, ' ' | '-' | '.' | '(' | ')' | '/');
+        let belongs = match c {
+            // A dot before a space ends a sentence.
+            '.' => text
+                .get(at + 1..)
+                .is_some_and(|next| next.starts_with(|c: char| c.is_ascii_digit())),
+            c => c.is_ascii_digit() || matches!(c, ' ' | '-' | '(' | ')' | '/'),
+        };
         match start {
             None if c.is_ascii_digit() || matches!(c, '+' | '(') => start = Some(at),
             Some(from) if !belongs => {
@@ -83,6 +89,7 @@ fn label_of(message: &Message, span: &Range<usize>) -> Option<usize> {
                 | "mobile"
                 | "mob"
                 | "text"
+                | "number"
                 | "ph"
                 | "on"
                 | "whatsapp"

@@ -47,20 +47,32 @@ fn street(tokens: &[Token]) -> Option<Hit> {
             .position(|token| is_street_word(&token.word()))?
             + 1;
         let between = stretch.get(1..street)?;
-        let broken = between
-            .iter()
-            .any(|token| token.ends_clause() || is_never_in_a_street(&token.word()));
+        let broken = between.iter().enumerate().any(|(at, token)| {
+            let the_street = at == 0 && between.len() == 1 && token.core().text == "The";
+            token.ends_clause() || (is_never_in_a_street(&token.word()) && !the_street)
+        });
         if broken || between.is_empty() {
             return None;
         }
         let span = number.core().start..town_end(stretch, street)?;
-        let label = at
-            .checked_sub(1)
-            .and_then(|before| tokens.get(before))
-            .filter(|token| matches!(token.word().as_str(), "at" | "address"))
-            .map(|token| token.start);
-        Some(Hit::labelled(label, span))
+        Some(Hit::labelled(label_of_street(tokens.get(..at)?), span))
     })
+}
+
+/// "I live at", "parked at", "address" in front of a street.
+fn label_of_street(before: &[Token]) -> Option<usize> {
+    let at = before
+        .last()
+        .filter(|token| matches!(token.word().as_str(), "at" | "address"))?;
+    let lead = before.iter().rev().skip(1).take_while(|token| {
+        let word = token.word();
+        let leads = matches!(
+            word.as_str(),
+            "i" | "we" | "i'm" | "we're" | "am" | "are" | "live" | "located" | "parked"
+        );
+        leads && !token.ends_clause()
+    });
+    Some(lead.last().unwrap_or(at).start)
 }
 
 /// Past the street word: directions, then each part after a comma that is a town, a state or a
@@ -69,9 +81,14 @@ fn town_end(stretch: &[Token], street: usize) -> Option<usize> {
     let mut last = stretch.get(street)?;
     for token in stretch.iter().skip(street + 1) {
         let core = token.core();
-        let part_of_place = core.text.starts_with(|c: char| c.is_ascii_uppercase())
+        let of_a_unit = is_unit(&last.word()) && starts_with_digit(token);
+        let part_of_place = of_a_unit
+            || core.text.starts_with(|c: char| c.is_ascii_uppercase())
             || (core.text.len() >= 4 && core.text.chars().all(|c| c.is_ascii_digit()));
-        if !part_of_place || last.text.ends_with(['.', ';', '!', '?', ':']) && !is_short(last) {
+        if !part_of_place
+            || last.before_cut
+            || last.text.ends_with(['.', ';', '!', '?', ':']) && !is_short(last)
+        {
             break;
         }
         if is_never_in_a_street(&token.word()) {
@@ -91,9 +108,16 @@ fn until_sentence_end(stretch: &[Token]) -> Option<Range<usize>> {
     let first = stretch.first()?.core().start;
     let last = stretch
         .iter()
-        .find(|token| token.text.ends_with(['.', ';', '!', '?']) && !is_short(token))
+        .find(|token| {
+            let ends = token.text.ends_with(['.', ';', '!', '?']) && !is_short(token);
+            ends || token.before_cut
+        })
         .or_else(|| stretch.last())?;
     Some(first..last.core().end())
+}
+
+fn is_unit(word: &str) -> bool {
+    matches!(word, "apt" | "unit" | "flat" | "suite" | "no" | "apartment")
 }
 
 fn starts_with_digit(token: &Token) -> bool {
@@ -183,13 +207,25 @@ fn is_never_in_a_street(word: &str) -> bool {
     )
 }
 
-/// A name after "name", "this is", "from", "I am", or alone on the last line.
+/// A name after "name", "this is", "from", "I am", a closing "thanks", or alone on its line.
 pub(super) fn name_in(message: &Message) -> Option<Hit> {
     let lines = message.lines();
     lines
         .iter()
         .find_map(|line| announced_name(&message.tokens_of(line)))
         .or_else(|| signature(message, &lines))
+        .or_else(|| closing(&message.tokens()))
+}
+
+/// "Thanks, Robin" at the very end.
+fn closing(tokens: &[Token]) -> Option<Hit> {
+    let at = tokens
+        .iter()
+        .rposition(|token| matches!(token.word().as_str(), "thanks" | "regards" | "cheers"))?;
+    let names = tokens.get(at + 1..)?;
+    let span = capitals_at(names)?;
+    let is_last = span.end == names.last()?.core().end();
+    is_last.then(|| Hit::labelled(tokens.get(at).map(|token| token.start), span))
 }
 
 fn announced_name(tokens: &[Token]) -> Option<Hit> {
@@ -263,22 +299,37 @@ fn is_no_name(word: &str) -> bool {
     )
 }
 
-/// The last line, or what is left of it, if it is nothing but one to three name words, and
-/// there is something above it.
+/// A line below the first that is nothing but names: the first with two or three words, else the
+/// last line with one, unless that is the town under an address.
 fn signature(message: &Message, lines: &[Range<usize>]) -> Option<Hit> {
-    let last = lines
-        .iter()
-        .rposition(|line| !message.tokens_of(line).is_empty())?;
-    let above = lines.get(..last)?;
-    if above.iter().all(|line| message.tokens_of(line).is_empty()) {
-        return None;
-    }
-    let tokens = message.tokens_of(lines.get(last)?);
+    let left: Vec<Vec<Token>> = lines.iter().map(|line| message.tokens_of(line)).collect();
+    let first = left.iter().position(|tokens| !tokens.is_empty())?;
+    let names = |index: usize| names_alone(left.get(index)?);
+    let below = || (first + 1)..left.len();
+    let full = below().find_map(|index| names(index).filter(|(_, words)| *words >= 2));
+    let last = left.iter().rposition(|tokens| !tokens.is_empty())?;
+    let town = last.checked_sub(1).is_some_and(|above| {
+        let line = lines
+            .get(above)
+            .and_then(|span| message.text().get(span.clone()));
+        let taken = left.get(above).is_some_and(Vec::is_empty);
+        taken && line.is_some_and(|line| line.starts_with(|c: char| c.is_ascii_digit()))
+    });
+    let single = || names(last).filter(|_| last > first && !town);
+    full.or_else(single).map(|(hit, _)| hit)
+}
+
+/// A line that is nothing but one to three name words, and how many.
+fn names_alone(tokens: &[Token]) -> Option<(Hit, usize)> {
     let words: Vec<_> = tokens
         .iter()
         .filter(|t| !t.core().text.is_empty())
         .collect();
-    let all_names = words.iter().all(|token| is_name_word(token)) && words.len() <= 3;
+    let split = tokens.iter().rev().skip(1).any(|token| token.before_cut);
+    if split || words.len() > 3 || !words.iter().all(|token| is_name_word(token)) {
+        return None;
+    }
     let span = words.first()?.core().start..words.last()?.core().end();
-    all_names.then(|| Hit::labelled(tokens.first().map(|t| t.start), span))
+    let hit = Hit::labelled(tokens.first().map(|token| token.start), span);
+    Some((hit, words.len()))
 }

@@ -51,7 +51,7 @@ fn plate_at(tokens: &[Token], announced: bool) -> Option<Range<usize>> {
 }
 
 fn both_are_capitals(first: &str, second: &str) -> bool {
-    let capital = |c: char| c.is_ascii_uppercase() || c.is_ascii_digit();
+    let capital = |c: char| c.is_ascii_uppercase() || c.is_ascii_digit() || c == '-';
     !first.is_empty() && !second.is_empty() && first.chars().chain(second.chars()).all(capital)
 }
 

@@ -143,3 +143,66 @@ fn nothing_but_the_findings_is_lost() {
         },
     );
 }
+
+#[test]
+fn what_is_said_around_a_finding_goes_with_it() {
+    reads(
+        "Humming from the front, louder at 55. My number is 555-0142. I live at 221 Old Mill Rd, \
+         Fernbrook 48203. Thanks, Robin",
+        &Want {
+            phone: Some("555-0142"),
+            address: Some("221 Old Mill Rd, Fernbrook 48203"),
+            name: Some("Robin"),
+            complaint: "Humming from the front, louder at 55.",
+            ..Want::default()
+        },
+    );
+}
+
+#[test]
+fn a_name_on_its_line_is_told_from_the_town_under_an_address() {
+    reads(
+        "growls\n14 The Crescent\nFernbrook",
+        &Want {
+            address: Some("14 The Crescent"),
+            complaint: "growls\nFernbrook",
+            ..Want::default()
+        },
+    );
+    reads(
+        "growls\n12 Elm Road\nSam Ode\n555-0142",
+        &Want {
+            phone: Some("555-0142"),
+            address: Some("12 Elm Road"),
+            name: Some("Sam Ode"),
+            complaint: "growls",
+            ..Want::default()
+        },
+    );
+}
+
+#[test]
+fn a_number_in_groups_is_read_after_its_label() {
+    reads(
+        "hums. VIN: 1M8GDM9A XKP042788.",
+        &Want {
+            vin: Some("1M8GDM9AXKP042788"),
+            complaint: "hums.",
+            ..Want::default()
+        },
+    );
+}
+
+#[test]
+fn flats_hyphens_and_the_end_of_a_sentence_are_understood() {
+    reads(
+        "knocks, at 1600 N Alder Ave. Apt 4, gate code 4471. Plate: M-KL 4821. It is 14. 555 010 142",
+        &Want {
+            phone: Some("555 010 142"),
+            plate: Some("M-KL 4821"),
+            address: Some("1600 N Alder Ave. Apt 4"),
+            complaint: "knocks, gate code 4471. It is 14.",
+            ..Want::default()
+        },
+    );
+}
