@@ -1,8 +1,8 @@
 //! The start: crash panel first, then storage, then the screens.
 
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::spawn_local;
 
 use crate::platform::{crash_panel, locale, page, tone};
 use crate::ui::route::Route;

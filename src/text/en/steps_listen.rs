@@ -7,7 +7,7 @@ const KEEP: &str = "Keep the answer";
 
 pub(super) const BEFORE_DRIVING: StepText = tell(
     "Four looks first",
-    "Before the car moves, look at wheel nuts, wheel, pedal and tires. Answer each.",
+    "Four looks before the car moves.",
     "All four looked at",
     "A car that is not safe to drive is not road-tested.",
 )

@@ -20,7 +20,7 @@ pub(super) const RIGHT_CAR: StepText = tell(
 .no("Different car");
 pub(super) const ODOMETER: StepText = tell(
     "Odometer",
-    "Read the odometer and type it with its unit.",
+    "The odometer, with its unit.",
     "Keep the odometer",
     "Re-torque and warranty are counted from this number.",
 );

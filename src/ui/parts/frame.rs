@@ -70,7 +70,7 @@ fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {
     view! {
         <nav class="step__foot">
             {key(Look::Foot, at.say(Say::Undo), move || app.undo())}
-            {key(Look::Foot, at.say(Say::NotDoneBecause), move || toggle(Panel::NotDone))}
+            {key(Look::Foot, at.say(Say::NotDone), move || toggle(Panel::NotDone))}
             {key(Look::Foot, at.say(Say::More), move || toggle(Panel::More))}
         </nav>
     }

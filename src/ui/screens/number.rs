@@ -53,9 +53,8 @@ where
     };
     frame(
         at,
-        (),
+        pad(at, text, unit_key, false),
         view! {
-            {pad(at, text, unit_key, false)}
             <button
                 type="button"
                 class="key key--primary"
