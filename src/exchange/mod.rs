@@ -1,4 +1,13 @@
 //! Files in and out: the only serde types, schema, export, import, merge.
 
+pub mod envelope;
+pub mod export;
+pub mod import;
+pub mod merge;
 pub mod summary;
 pub mod wire;
+
+pub use envelope::{LogKind, digest, entry_digest};
+pub use export::{ExportError, export};
+pub use import::{EntryFault, ImportError, Incoming, IncomingLog, read};
+pub use merge::{Merge, merge};
