@@ -7,6 +7,7 @@ pub mod judge;
 mod key;
 mod order;
 mod progress;
+pub mod reason;
 mod sheet;
 
 pub use fold::fold;
