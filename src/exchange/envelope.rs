@@ -27,6 +27,17 @@ words! {
     }
 }
 
+/// One entry as it is kept, byte for byte.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct KeptText {
+    /// Id of the log it belongs to.
+    pub log: String,
+    /// Its own id.
+    pub id: String,
+    /// Its text.
+    pub text: String,
+}
+
 /// The file as it is written.
 #[derive(Serialize, Deserialize)]
 pub(super) struct Envelope {

@@ -7,11 +7,10 @@ use serde_json::error::Category;
 use uuid::Uuid;
 
 use crate::exchange::envelope::{
-    Envelope, FORMAT, LogKind, StoredLog, VERSION, digest, entry_digest,
+    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest,
 };
 use crate::exchange::wire::{WireError, decode};
 use crate::job::entry::LogId;
-use crate::platform::record::Record;
 use crate::text::Say;
 
 /// Why a file is refused.
@@ -82,9 +81,9 @@ pub struct IncomingLog {
     /// Its identity.
     pub id: LogId,
     /// Its entries byte for byte, unknown kinds among them.
-    pub records: Vec<Record>,
+    pub records: Vec<KeptText>,
     /// Entries of a known kind with a body that does not fit it: set aside and named.
-    pub unreadable: Vec<(Record, WireError)>,
+    pub unreadable: Vec<(KeptText, WireError)>,
 }
 
 impl ImportError {
@@ -203,7 +202,7 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
     Ok(log)
 }
 
-fn record(log: &str, text: &str) -> Result<(Record, Option<WireError>), EntryFault> {
+fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
     #[derive(Deserialize)]
     struct Named {
         id: String,
@@ -221,7 +220,7 @@ fn record(log: &str, text: &str) -> Result<(Record, Option<WireError>), EntryFau
         Err(why @ WireError::Malformed(_)) => Some(why),
         Err(WireError::NotJson | WireError::NotAnEntry) => return Err(EntryFault::NotAnEntry),
     };
-    let record = Record {
+    let record = KeptText {
         log: named.log,
         id: named.id,
         text: text.to_owned(),

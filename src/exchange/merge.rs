@@ -5,17 +5,16 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::exchange::envelope::{entry_digest, erased};
+use crate::exchange::envelope::{KeptText, entry_digest, erased};
 use crate::job::entry::EntryId;
-use crate::platform::record::Record;
 
 /// What is to be done so that this phone has all that came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Merge {
     /// New here, by log and id.
-    pub add: Vec<Record>,
+    pub add: Vec<KeptText>,
     /// Here with their body, erased in what came: erasing a person wins.
-    pub replace: Vec<Record>,
+    pub replace: Vec<KeptText>,
     /// How many came that are here already, or were erased here.
     pub same: usize,
     /// Two texts with one id that are not the same entry; what was here is kept, and it is said.
@@ -25,12 +24,12 @@ pub struct Merge {
 /// What `incoming` would change in `existing`.
 ///
 /// Merging twice changes nothing more; the order of what came does not matter.
-pub fn merge(existing: &[Record], incoming: &[Record]) -> Merge {
-    let here: BTreeMap<Key, &Record> = existing
+pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
+    let here: BTreeMap<Key, &KeptText> = existing
         .iter()
         .map(|record| (key(record), record))
         .collect();
-    let mut came: BTreeMap<Key, Vec<&Record>> = BTreeMap::new();
+    let mut came: BTreeMap<Key, Vec<&KeptText>> = BTreeMap::new();
     for record in incoming {
         came.entry(key(record)).or_default().push(record);
     }
@@ -43,12 +42,12 @@ pub fn merge(existing: &[Record], incoming: &[Record]) -> Merge {
 
 type Key<'a> = (&'a str, &'a str);
 
-fn key(record: &Record) -> Key<'_> {
+fn key(record: &KeptText) -> Key<'_> {
     (&record.log, &record.id)
 }
 
 /// Settles all that came with one id.
-fn settle(merge: &mut Merge, here: Option<&Record>, mut came: Vec<&Record>) {
+fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
     // Erased texts first, then by their bytes: the choice does not depend on the order they came.
     came.sort_by_key(|record| (erased(&record.text).is_none(), &record.text));
     let kept = here.or_else(|| came.first().copied());

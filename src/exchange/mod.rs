@@ -7,7 +7,7 @@ pub mod merge;
 pub mod summary;
 pub mod wire;
 
-pub use envelope::{LogKind, digest, entry_digest};
+pub use envelope::{KeptText, LogKind, digest, entry_digest};
 pub use export::{ExportError, export};
 pub use import::{EntryFault, ImportError, Incoming, IncomingLog, read};
 pub use merge::{Merge, merge};
