@@ -1,0 +1,147 @@
+//! The file that leaves the phone: its envelope, and the digests that show whether it was edited.
+//!
+//! The texts of the entries are carried byte for byte; nothing here interprets a body.
+
+use serde::{Deserialize, Serialize};
+use serde_json::value::RawValue;
+use sha2::{Digest, Sha256};
+
+use crate::words;
+
+/// The name of the format, in every file.
+pub const FORMAT: &str = "hubslate";
+/// The version of the envelope that this program writes.
+pub const VERSION: u32 = 1;
+/// What wrote the file.
+pub const MADE_BY: &str = concat!("hubslate ", env!("CARGO_PKG_VERSION"));
+
+words! {
+    /// What a log is.
+    pub enum LogKind {
+        /// One visit to one vehicle.
+        Job = "job",
+        /// Spec cards that were looked up, by vehicle family.
+        CardBook = "card_book",
+        /// The technician's wrenches and gauges.
+        VanKit = "van_kit",
+    }
+}
+
+/// One entry as it is kept, byte for byte.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct KeptText {
+    /// Id of the log it belongs to.
+    pub log: String,
+    /// Its own id.
+    pub id: String,
+    /// Its text.
+    pub text: String,
+}
+
+/// The file as it is written.
+#[derive(Serialize, Deserialize)]
+pub(super) struct Envelope {
+    pub(super) format: String,
+    pub(super) version: u32,
+    pub(super) made_by: String,
+    pub(super) logs: Vec<StoredLog>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct StoredLog {
+    pub(super) kind: String,
+    pub(super) id: String,
+    pub(super) digest: String,
+    pub(super) entries: Vec<Box<RawValue>>,
+}
+
+/// The digest of one entry: SHA-256 of its text in lower-case hex.
+///
+/// An erased entry carries the digest of its original, and that stands for it, so that erasing a
+/// person changes no digest.
+pub fn entry_digest(text: &str) -> String {
+    erased(text).unwrap_or_else(|| sha256(text))
+}
+
+/// The digest of a log: SHA-256 over the digests of its entries, sorted, each once, one a line.
+///
+/// It depends on the set of the entries alone, not on their order.
+pub fn digest<T: AsRef<str>>(texts: impl IntoIterator<Item = T>) -> String {
+    let mut digests: Vec<String> = texts
+        .into_iter()
+        .map(|text| entry_digest(text.as_ref()))
+        .collect();
+    digests.sort_unstable();
+    digests.dedup();
+    sha256(&digests.join("\n"))
+}
+
+/// The digest of the original, if this entry was erased.
+pub(super) fn erased(text: &str) -> Option<String> {
+    #[derive(Deserialize)]
+    struct Outer {
+        what: Inner,
+    }
+    #[derive(Deserialize)]
+    #[serde(deny_unknown_fields)]
+    struct Inner {
+        erased: Original,
+    }
+    #[derive(Deserialize)]
+    struct Original {
+        sha256: String,
+    }
+    serde_json::from_str::<Outer>(text)
+        .ok()
+        .map(|outer| outer.what.erased.sha256)
+        .filter(|sha| is_sha256(sha))
+}
+
+fn is_sha256(text: &str) -> bool {
+    text.len() == 64 && text.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'))
+}
+
+fn sha256(text: &str) -> String {
+    sha256_hex(text.as_bytes())
+}
+
+/// SHA-256 (FIPS 180-4) of bytes, in lowercase hex.
+pub fn sha256_hex(bytes: &[u8]) -> String {
+    Sha256::digest(bytes)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+
+    #[test]
+    fn the_digest_is_the_published_one() {
+        // FIPS 180-2, appendix B.1, and the well-known digest of nothing.
+        assert_eq!(
+            entry_digest("abc"),
+            "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
+        );
+        assert_eq!(
+            digest(Vec::<String>::new()),
+            "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
+        );
+    }
+
+    #[test]
+    fn an_erased_entry_keeps_the_digest_of_its_original() {
+        let original = r#"{"v":1,"id":"a","what":{"person":{"field":"name","text":"M. Bell"}}}"#;
+        let sha = entry_digest(original);
+        let erased = format!(r#"{{"v":1,"id":"a","what":{{"erased":{{"sha256":"{sha}"}}}}}}"#);
+        assert_eq!(entry_digest(&erased), sha);
+        assert_eq!(digest([original, "x"]), digest(["x", erased.as_str()]));
+    }
+}

@@ -1,0 +1,81 @@
+//! One file a job, with the card book or the van kit beside it where that is asked for.
+
+use serde::Deserialize;
+use serde_json::value::RawValue;
+
+use crate::exchange::envelope::{Envelope, FORMAT, LogKind, MADE_BY, StoredLog, VERSION, digest};
+use crate::job::entry::LogId;
+
+/// Why a file cannot be made.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ExportError {
+    /// A kept text is no entry; the log is named.
+    NotAnEntry {
+        /// The log it was kept under.
+        log: LogId,
+        /// The text.
+        text: String,
+    },
+    /// The file could not be written down, which no text that is JSON causes.
+    NotWritten,
+}
+
+impl core::fmt::Display for ExportError {
+    fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            Self::NotAnEntry { log, .. } => write!(out, "a text of log {} is no entry", log.0),
+            Self::NotWritten => write!(out, "the file could not be written"),
+        }
+    }
+}
+
+/// The file of these logs. Each entry stands in it byte for byte as it was kept, in the order of
+/// the ids, so that the same set of entries gives the same file.
+///
+/// # Errors
+/// [`ExportError::NotAnEntry`] for a text without an id.
+pub fn export(logs: &[(LogKind, LogId, Vec<String>)]) -> Result<String, ExportError> {
+    let logs = logs
+        .iter()
+        .map(|(kind, id, texts)| stored(*kind, id, texts));
+    let envelope = Envelope {
+        format: FORMAT.to_owned(),
+        version: VERSION,
+        made_by: MADE_BY.to_owned(),
+        logs: logs.collect::<Result<_, _>>()?,
+    };
+    // Lines of one entry each, so that a person who opens the file can read it; a raw value is
+    // written as it came.
+    let mut text = serde_json::to_string_pretty(&envelope).map_err(|_| ExportError::NotWritten)?;
+    text.push('\n');
+    Ok(text)
+}
+
+fn stored(kind: LogKind, id: &LogId, texts: &[String]) -> Result<StoredLog, ExportError> {
+    let mut entries: Vec<(String, Box<RawValue>)> = texts
+        .iter()
+        .map(|text| raw(id, text))
+        .collect::<Result<_, _>>()?;
+    entries.sort_by(|(a, left), (b, right)| (a, left.get()).cmp(&(b, right.get())));
+    entries.dedup_by(|(_, left), (_, right)| left.get() == right.get());
+    Ok(StoredLog {
+        kind: kind.code().to_owned(),
+        id: id.0.clone(),
+        digest: digest(entries.iter().map(|(_, raw)| raw.get())),
+        entries: entries.into_iter().map(|(_, raw)| raw).collect(),
+    })
+}
+
+fn raw(log: &LogId, text: &str) -> Result<(String, Box<RawValue>), ExportError> {
+    #[derive(Deserialize)]
+    struct Named {
+        id: String,
+    }
+    let broken = |_| ExportError::NotAnEntry {
+        log: log.clone(),
+        text: text.to_owned(),
+    };
+    let named: Named = serde_json::from_str(text).map_err(broken)?;
+    let raw = RawValue::from_string(text.to_owned()).map_err(broken)?;
+    Ok((named.id, raw))
+}

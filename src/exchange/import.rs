@@ -1,0 +1,245 @@
+//! Reading a file of another phone: it is taken whole or refused, and nothing is changed here.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+use serde_json::error::Category;
+use uuid::Uuid;
+
+use crate::exchange::envelope::{
+    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest,
+};
+use crate::exchange::wire::{WireError, decode};
+use crate::job::entry::LogId;
+use crate::text::Say;
+
+/// Why a file is refused.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ImportError {
+    /// Not a file of this program.
+    NotOurs,
+    /// Made by a newer version.
+    Newer {
+        /// The version of its envelope.
+        version: u64,
+    },
+    /// The end is missing.
+    CutOff,
+    /// A file of this program that is no whole JSON of this version any more.
+    Damaged {
+        /// The line where it breaks, from 1.
+        line: usize,
+    },
+    /// A log of a kind or with an id that this version does not write.
+    BadLog {
+        /// Its id.
+        id: String,
+    },
+    /// The entries of a log are not those it was exported with.
+    Edited {
+        /// The log.
+        log: LogId,
+    },
+    /// An entry that cannot be kept.
+    BadEntry {
+        /// Its log.
+        log: LogId,
+        /// Its place in the log, from 1.
+        place: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+}
+
+/// What is wrong with an entry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum EntryFault {
+    /// It lacks what every entry has.
+    NotAnEntry,
+    /// Its id is no UUID in lower-case letters.
+    BadId,
+    /// It says that it belongs to another log.
+    OtherLog,
+    /// Another entry of the file has its id.
+    Twice,
+}
+
+/// What a file holds.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Incoming {
+    /// The program that made it, as it names itself.
+    pub made_by: String,
+    /// Its logs.
+    pub logs: Vec<IncomingLog>,
+}
+
+/// One log of a file.
+#[derive(Clone, Debug, PartialEq)]
+pub struct IncomingLog {
+    /// What it is.
+    pub kind: LogKind,
+    /// Its identity.
+    pub id: LogId,
+    /// Its entries byte for byte, unknown kinds among them.
+    pub records: Vec<KeptText>,
+    /// Entries of a known kind with a body that does not fit it: set aside and named.
+    pub unreadable: Vec<(KeptText, WireError)>,
+}
+
+impl ImportError {
+    /// The sentence that a person reads.
+    pub const fn say(&self) -> Say {
+        match self {
+            Self::NotOurs => Say::ImportNotOurs,
+            Self::Newer { .. } => Say::ImportNewer,
+            Self::CutOff => Say::ImportCutOff,
+            Self::Damaged { .. }
+            | Self::BadLog { .. }
+            | Self::Edited { .. }
+            | Self::BadEntry { .. } => Say::ImportEdited,
+        }
+    }
+}
+
+impl core::fmt::Display for ImportError {
+    fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            Self::NotOurs => write!(out, "not a file of this program"),
+            Self::Newer { version } => write!(out, "made by a newer version ({version})"),
+            Self::CutOff => write!(out, "the end of the file is missing"),
+            Self::Damaged { line } => write!(out, "damaged at line {line}"),
+            Self::BadLog { id } => write!(out, "log {id:?} is of no kind that is known"),
+            Self::Edited { log } => write!(out, "log {} was edited", log.0),
+            Self::BadEntry { log, place, fault } => {
+                write!(out, "entry {place} of log {}: {fault:?}", log.0)
+            }
+        }
+    }
+}
+
+/// Reads a file. Nothing is changed by it; see [`super::merge`] for what it would change.
+///
+/// # Errors
+/// [`ImportError`] says what is wrong with the file as a whole, or with its first bad entry.
+pub fn read(text: &str) -> Result<Incoming, ImportError> {
+    // Some programs put a mark in front of a text that they pass on.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    head(text)?;
+    let envelope: Envelope = serde_json::from_str(text).map_err(|error| damaged(&error))?;
+    let logs = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
+    Ok(Incoming {
+        made_by: envelope.made_by,
+        logs,
+    })
+}
+
+/// Format and version come first: a newer file may look otherwise in all else.
+fn head(text: &str) -> Result<(), ImportError> {
+    #[derive(Deserialize)]
+    struct Head {
+        format: String,
+        version: u64,
+    }
+    let head: Head = serde_json::from_str(text).map_err(|error| match error.classify() {
+        Category::Eof => ImportError::CutOff,
+        _ if looks_like_ours(text) => damaged(&error),
+        _ => ImportError::NotOurs,
+    })?;
+    match head.version {
+        _ if head.format != FORMAT => Err(ImportError::NotOurs),
+        version if version > u64::from(VERSION) => Err(ImportError::Newer { version }),
+        0 => Err(ImportError::NotOurs),
+        _ => Ok(()),
+    }
+}
+
+fn damaged(error: &serde_json::Error) -> ImportError {
+    ImportError::Damaged { line: error.line() }
+}
+
+/// Whether the text begins as this program writes it, spaces aside.
+fn looks_like_ours(text: &str) -> bool {
+    let mut plain = text.chars().filter(|c| !c.is_whitespace());
+    let begin = format!("{{\"format\":\"{FORMAT}\"");
+    begin.chars().all(|c| plain.next() == Some(c))
+}
+
+fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
+    let id = LogId(stored.id.clone());
+    let kind = LogKind::from_code(&stored.kind)
+        .filter(|kind| is_log_id(*kind, &stored.id))
+        .ok_or_else(|| ImportError::BadLog {
+            id: stored.id.clone(),
+        })?;
+    if digest(stored.entries.iter().map(|raw| raw.get())) != stored.digest {
+        return Err(ImportError::Edited { log: id });
+    }
+    let mut log = IncomingLog {
+        kind,
+        id,
+        records: Vec::new(),
+        unreadable: Vec::new(),
+    };
+    let mut seen = BTreeMap::new();
+    for (place, raw) in (1..).zip(&stored.entries) {
+        let fault = |fault| ImportError::BadEntry {
+            log: LogId(stored.id.clone()),
+            place,
+            fault,
+        };
+        let (record, unreadable) = record(&stored.id, raw.get()).map_err(fault)?;
+        let digest = entry_digest(raw.get());
+        match seen.insert(record.id.clone(), digest.clone()) {
+            None => {}
+            Some(before) if before == digest => continue,
+            Some(_) => return Err(fault(EntryFault::Twice)),
+        }
+        match unreadable {
+            None => log.records.push(record),
+            Some(why) => log.unreadable.push((record, why)),
+        }
+    }
+    Ok(log)
+}
+
+fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
+    #[derive(Deserialize)]
+    struct Named {
+        id: String,
+        log: String,
+    }
+    let named: Named = serde_json::from_str(text).map_err(|_| EntryFault::NotAnEntry)?;
+    if !is_uuid(&named.id) {
+        return Err(EntryFault::BadId);
+    }
+    if named.log != log {
+        return Err(EntryFault::OtherLog);
+    }
+    let unreadable = match decode(text) {
+        Ok(_) => None,
+        Err(why @ WireError::Malformed(_)) => Some(why),
+        Err(WireError::NotJson | WireError::NotAnEntry) => return Err(EntryFault::NotAnEntry),
+    };
+    let record = KeptText {
+        log: named.log,
+        id: named.id,
+        text: text.to_owned(),
+    };
+    Ok((record, unreadable))
+}
+
+/// A job has a UUID; the card book and the van kit may have a plain name. An id becomes part of a
+/// storage key, so that nothing else may stand in it.
+fn is_log_id(kind: LogKind, id: &str) -> bool {
+    let is_plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | ':');
+    match kind {
+        LogKind::Job => is_uuid(id),
+        LogKind::CardBook | LogKind::VanKit => {
+            (1..=64).contains(&id.len()) && id.chars().all(is_plain)
+        }
+    }
+}
+
+fn is_uuid(id: &str) -> bool {
+    Uuid::parse_str(id).is_ok_and(|uuid| uuid.to_string() == id)
+}

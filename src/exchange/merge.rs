@@ -1,0 +1,72 @@
+//! What a file would change on this phone: a union of entries, decided by id and digest alone.
+//!
+//! Works on entries of every kind, unknown ones too, since it never looks into a body but for the
+//! mark of an erasing.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::exchange::envelope::{KeptText, entry_digest, erased};
+use crate::job::entry::EntryId;
+
+/// What is to be done so that this phone has all that came.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Merge {
+    /// New here, by log and id.
+    pub add: Vec<KeptText>,
+    /// Here with their body, erased in what came: erasing a person wins.
+    pub replace: Vec<KeptText>,
+    /// How many came that are here already, or were erased here.
+    pub same: usize,
+    /// Two texts with one id that are not the same entry; what was here is kept, and it is said.
+    pub edited: Vec<EntryId>,
+}
+
+/// What `incoming` would change in `existing`.
+///
+/// Merging twice changes nothing more; the order of what came does not matter.
+pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
+    let here: BTreeMap<Key, &KeptText> = existing
+        .iter()
+        .map(|record| (key(record), record))
+        .collect();
+    let mut came: BTreeMap<Key, Vec<&KeptText>> = BTreeMap::new();
+    for record in incoming {
+        came.entry(key(record)).or_default().push(record);
+    }
+    let mut merge = Merge::default();
+    for (key, records) in came {
+        settle(&mut merge, here.get(&key).copied(), records);
+    }
+    merge
+}
+
+type Key<'a> = (&'a str, &'a str);
+
+fn key(record: &KeptText) -> Key<'_> {
+    (&record.log, &record.id)
+}
+
+/// Settles all that came with one id.
+fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
+    // Erased texts first, then by their bytes: the choice does not depend on the order they came.
+    came.sort_by_key(|record| (erased(&record.text).is_none(), &record.text));
+    let kept = here.or_else(|| came.first().copied());
+    let Some(kept) = kept else { return };
+    let digest = entry_digest(&kept.text);
+    let others: BTreeSet<String> = came.iter().map(|r| entry_digest(&r.text)).collect();
+    if others.iter().any(|other| *other != digest) {
+        merge.edited.push(EntryId(kept.id.clone()));
+    }
+    let fits = came.iter().find(|r| entry_digest(&r.text) == digest);
+    match (here, fits) {
+        (None, _) => merge.add.push(kept.clone()),
+        (Some(_), None) => {}
+        (Some(here), Some(fits)) => {
+            if erased(&here.text).is_none() && erased(&fits.text).is_some() {
+                merge.replace.push((*fits).clone());
+            } else {
+                merge.same += 1;
+            }
+        }
+    }
+}

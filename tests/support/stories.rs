@@ -1,0 +1,353 @@
+//! Three invented jobs. People, plates, numbers, vehicles and documents are made up.
+
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
+use hubslate::job::entry::{
+    Carried, Ending, Money, PersonField, Price, Quantity, Reply, VehicleField,
+};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+};
+use hubslate::trade::play::{Dial, Felt, Way};
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::{Because, Check, Pick, Start, When};
+use hubslate::units::{
+    AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, Torque, TorqueUnit, Typed,
+};
+
+use crate::walk::Story;
+
+/// Front left hums and rocks; the hub is replaced and the new one proven.
+pub fn replaced_hub() -> Story {
+    let mut replies = common();
+    replies.extend([
+        ("odometer", miles("81204")),
+        ("sign_speed", said(Answer::Yes)),
+        ("sign_swerve", Reply::Picked(Pick::LouderRight)),
+        ("sign_coast", said(Answer::Yes)),
+        ("sign_surface", said(Answer::No)),
+        ("sign_brake", said(Answer::No)),
+        ("heat_here", fahrenheit("121")),
+        ("heat_other", fahrenheit("97")),
+        ("rock_twelve_six", Reply::Felt(Felt::JustFelt)),
+        ("rock_nine_three", Reply::Felt(Felt::JustFelt)),
+        ("rock_axial", Reply::Felt(Felt::JustFelt)),
+        ("brake_held", Reply::Picked(Pick::PlayGone)),
+        ("spin_hand", Reply::Picked(Pick::RoughNoisy)),
+        ("other_side", Reply::Picked(Pick::OtherTighter)),
+        ("prove_spin", Reply::Picked(Pick::SmoothQuiet)),
+    ]);
+    Story {
+        start: Start::AtHome,
+        by: "R. Okafor",
+        begins: morning(2026, 2, 17),
+        offset_min: -300,
+        seed: 4417,
+        message: "Hello, this is Dana Quill. A hum from the front left since autumn, from 40 mph \
+                  up, louder when I turn right. VIN GZZBD4RAXK1004417, plate KLM 4821, \
+                  12 Alder Lane, Fernbrook. Call 555-0142",
+        persons: Vec::new(),
+        vehicle: facts("Marlin Estate 2.0, 2019 (invented)"),
+        corners: vec![Corner::FrontLeft],
+        cards: cards(
+            "Marlin Estate service book, wheel ends (invented)",
+            "R. Okafor",
+            day(2026, 2, 16),
+            Position::AirBrakeHeld,
+            play("2.0", LengthUnit::Thou),
+        ),
+        carried: carried(Dial::THOU),
+        price: price(48_600, 9_500),
+        replies,
+        readings: BTreeMap::from([
+            ((When::Before, 1), ["6.3", "6.4", "6.3"]),
+            ((When::After, 1), ["1.0", "1.0", "1.2"]),
+        ]),
+        slips: BTreeMap::from([("round@front_left.2", "64")]),
+        notes: BTreeMap::from([(
+            "strip_hub@front_left",
+            "Hub came with two turns of the pusher. Seat cleaned to bright metal.",
+        )]),
+        yes: true,
+        part: ("MX-4410-H (invented)", "lot 25-48"),
+        pictures: true,
+        ending: Ending::Finished,
+    }
+}
+
+/// Front right knocks: STOP, the owner declines, it is put back.
+pub fn declined_stop() -> Story {
+    let mut replies = common();
+    replies.extend([
+        ("odometer", miles("143880")),
+        ("drive", Reply::NotDone(Because::NotSafe)),
+        ("heat_here", Reply::NotDone(Because::NotNeeded)),
+        ("heat_other", Reply::NotDone(Because::NotNeeded)),
+        ("rock_twelve_six", Reply::Felt(Felt::Knocks)),
+        ("rock_nine_three", Reply::Felt(Felt::Knocks)),
+        ("rock_axial", Reply::Felt(Felt::Seen)),
+        ("brake_held", Reply::Picked(Pick::PlayGone)),
+        ("spin_hand", Reply::Picked(Pick::RoughNoisy)),
+        ("other_side", Reply::Picked(Pick::OtherTighter)),
+    ]);
+    let not_found = CardBody::NotFound {
+        reason: "No figure of play in the wheel end chapter; looked through it twice.".to_owned(),
+    };
+    Story {
+        start: Start::AtHome,
+        by: "T. Lindqvist",
+        begins: morning(2026, 2, 19),
+        offset_min: -300,
+        seed: 1893,
+        message: "Front right knocks over every drain cover and the wheel wobbles. \
+                  Plate RTV 0937. Moss Ferrer, 4 Quarry Road, Fernbrook, 555-0177. \
+                  VIN GZZHT2SC8J2001893",
+        persons: Vec::new(),
+        vehicle: facts("Tarn Hatch 1.6, 2018 (invented)"),
+        corners: vec![Corner::FrontRight],
+        cards: cards(
+            "Tarn Hatch workshop pages (invented)",
+            "T. Lindqvist",
+            day(2026, 2, 18),
+            Position::OnGround,
+            not_found,
+        ),
+        carried: carried(Dial::HUNDREDTH_MM),
+        price: price(52_000, 11_000),
+        replies,
+        readings: BTreeMap::from([((When::Before, 1), ["21", "22", "21"])]),
+        slips: BTreeMap::new(),
+        notes: BTreeMap::from([(
+            "agree@front_right",
+            "Told the owner: the wheel can come off. It must not be driven. Owner will have it towed.",
+        )]),
+        yes: false,
+        part: ("", ""),
+        pictures: false,
+        ending: Ending::Declined,
+    }
+}
+
+/// A hum that comes from saw-toothed tyres: nothing is wrong with the bearing.
+pub fn nothing_wrong() -> Story {
+    let mut replies = common();
+    let looked = [
+        (Check::NutsAsFound, Answer::Yes),
+        (Check::WheelUpright, Answer::Yes),
+        (Check::PedalFirm, Answer::Yes),
+        (Check::Tyres, Answer::No),
+    ];
+    replies.extend([
+        ("odometer", miles("38415")),
+        ("before_driving", Reply::Checked(looked.to_vec())),
+        ("sign_speed", said(Answer::Yes)),
+        ("sign_swerve", Reply::Picked(Pick::NoChange)),
+        ("sign_coast", said(Answer::Yes)),
+        ("sign_surface", said(Answer::Yes)),
+        ("sign_brake", said(Answer::No)),
+        ("heat_here", fahrenheit("88")),
+        ("heat_other", fahrenheit("87")),
+        ("rock_twelve_six", Reply::Felt(Felt::Nothing)),
+        ("rock_nine_three", Reply::Felt(Felt::Nothing)),
+        ("rock_axial", Reply::Felt(Felt::Nothing)),
+        ("spin_hand", Reply::Picked(Pick::SmoothQuiet)),
+        ("other_side", Reply::Picked(Pick::SameAsOther)),
+    ]);
+    Story {
+        start: Start::AtCar,
+        by: "R. Okafor",
+        begins: morning(2026, 2, 24),
+        offset_min: -300,
+        seed: 7752,
+        message: "",
+        persons: vec![
+            (PersonField::Name, "Wren Castellan"),
+            (PersonField::Plate, "BRK 5520"),
+            (PersonField::Phone, "555-0119"),
+        ],
+        vehicle: facts("Marlin Estate 2.0, 2020 (invented)"),
+        corners: vec![Corner::FrontRight],
+        cards: cards(
+            "Marlin Estate service book, wheel ends (invented)",
+            "R. Okafor",
+            day(2026, 2, 24),
+            Position::AirBrakeHeld,
+            play("0.10", LengthUnit::Millimetre),
+        ),
+        carried: carried(Dial::HUNDREDTH_MM),
+        price: price(48_600, 9_500),
+        replies,
+        readings: BTreeMap::from([((When::Before, 1), ["2", "1.5", "2"])]),
+        slips: BTreeMap::new(),
+        notes: BTreeMap::from([(
+            "before_driving",
+            "Inner shoulders of both front tyres are saw-toothed.",
+        )]),
+        yes: false,
+        part: ("", ""),
+        pictures: false,
+        ending: Ending::NothingWrong,
+    }
+}
+
+/// What goes the same way in all three.
+pub fn common() -> BTreeMap<&'static str, Reply> {
+    BTreeMap::from([
+        ("lamps", Reply::Picked(Pick::NoLamps)),
+        ("prove_lamps", Reply::Picked(Pick::NoLamps)),
+        ("nut_found", Reply::Picked(Pick::NutTight)),
+        ("rig_push", Reply::Picked(Pick::FlexNone)),
+    ])
+}
+
+/// A spec card for each fastener out of one invented document, and one for the play.
+pub fn cards(
+    document: &str,
+    who: &str,
+    looked_up: NaiveDate,
+    position: Position,
+    limit: Play,
+) -> Vec<SpecCard> {
+    let source = |page: &str| CardSource {
+        document: document.to_owned(),
+        page: page.to_owned(),
+        looked_up,
+        who: who.to_owned(),
+    };
+    let torque = |item, torques: &[&str], angle: Option<&str>, conditions: &[Condition], page| {
+        let stages = torques
+            .iter()
+            .map(|text| Stage::Torque(Typed::parse(text, TorqueUnit::NewtonMetre).unwrap()));
+        let angle = angle.map(|text| Stage::Angle(Typed::parse(text, AngleUnit::Degree).unwrap()));
+        SpecCard {
+            item,
+            body: CardBody::Torque(TorqueBody {
+                stages: stages.chain(angle).collect(),
+                position: (item == CardItem::AxleNut).then_some(position),
+                conditions: conditions.to_vec(),
+                source: source(page),
+            }),
+        }
+    };
+    let (dry, new) = (Condition::Dry, Condition::NewFastener);
+    vec![
+        torque(
+            CardItem::AxleNut,
+            &["200"],
+            None,
+            &[new, Condition::Stake],
+            "WE-12",
+        ),
+        torque(CardItem::HubBolts, &["60"], Some("45"), &[new], "WE-14"),
+        torque(
+            CardItem::BracketBolts,
+            &["110"],
+            None,
+            &[Condition::Threadlocker],
+            "BR-6",
+        ),
+        torque(CardItem::CaliperPins, &["35"], None, &[], "BR-7"),
+        torque(CardItem::WheelNuts, &["120"], None, &[dry], "WH-2"),
+        SpecCard {
+            item: CardItem::PlayLimit,
+            body: match limit {
+                CardBody::Play { most, way, .. } => CardBody::Play {
+                    most,
+                    way,
+                    source: source("WE-3"),
+                },
+                other => other,
+            },
+        },
+    ]
+}
+
+/// What a card of the play says; its source is filled in by [`cards`].
+pub type Play = CardBody;
+
+/// A limit by the default method at the hub centre.
+pub fn play(most: &str, unit: LengthUnit) -> Play {
+    CardBody::Play {
+        most: Typed::parse(most, unit).unwrap(),
+        way: Way {
+            rig: None,
+            ..Way::DEFAULT
+        },
+        source: CardSource {
+            document: String::new(),
+            page: String::new(),
+            looked_up: day(2026, 1, 1),
+            who: String::new(),
+        },
+    }
+}
+
+/// What is on board.
+pub fn carried(dial: Dial) -> Carried {
+    let wrench = |name: &str, low, high| Wrench {
+        name: name.to_owned(),
+        low: Torque::new(low, TorqueUnit::NewtonMetre).unwrap(),
+        high: Torque::new(high, TorqueUnit::NewtonMetre).unwrap(),
+        unit: TorqueUnit::NewtonMetre,
+    };
+    Carried {
+        wrenches: vec![
+            wrench("three eighths", 10.0, 60.0),
+            wrench("half inch", 20.0, 200.0),
+            wrench("long", 60.0, 340.0),
+        ],
+        dial,
+    }
+}
+
+pub fn facts(family: &'static str) -> Vec<(VehicleField, &'static str)> {
+    vec![
+        (VehicleField::Family, family),
+        (VehicleField::Kind, "bolted_driven"),
+        (VehicleField::Studs, "5"),
+        (VehicleField::HubBolts, "4"),
+        (VehicleField::Fixing, "nuts"),
+        (VehicleField::Power, "combustion"),
+        (VehicleField::ParkingBrake, "rear"),
+        (VehicleField::Caliper, "sliding"),
+    ]
+}
+
+pub fn price(repair: i64, refit: i64) -> Price {
+    let dollars = |minor| Money {
+        minor,
+        currency: "USD".to_owned(),
+    };
+    Price {
+        repair: dollars(repair),
+        refit: dollars(refit),
+    }
+}
+
+pub fn said(answer: Answer) -> Reply {
+    Reply::Said(answer)
+}
+
+pub fn miles(text: &str) -> Reply {
+    Reply::Number(Quantity::Distance(
+        Typed::parse(text, DistanceUnit::Mile).unwrap(),
+    ))
+}
+
+pub fn fahrenheit(text: &str) -> Reply {
+    Reply::Number(Quantity::Temperature(
+        Typed::parse(text, TemperatureUnit::Fahrenheit).unwrap(),
+    ))
+}
+
+pub fn day(year: i32, month: u32, day: u32) -> NaiveDate {
+    NaiveDate::from_ymd_opt(year, month, day).unwrap()
+}
+
+/// Half past eight in the morning, five hours behind UTC.
+pub fn morning(year: i32, month: u32, date: u32) -> i64 {
+    let time = day(year, month, date).and_hms_opt(13, 30, 0).unwrap();
+    time.and_utc().timestamp_millis()
+}

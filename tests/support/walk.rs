@@ -1,0 +1,495 @@
+//! Walks the real procedure of a job from its first step to its end, as a technician would.
+//!
+//! Every entry is composed, written down and read back as in the app; a step that is not settled
+//! by what was tapped, or a hold point that stands in the way, ends the walk with a panic.
+
+use std::collections::BTreeMap;
+
+use hubslate::exchange::wire::{decode, encode};
+use hubslate::exchange::{LogKind, digest, export};
+use hubslate::job::entry::{
+    Carried, Consent, Due, DueKind, Ended, Ending, Entry, HandedOver, How, LogId, Moved, Opened,
+    Part, PersonField, Photo, Price, Quantity, Reading, Reply, Scope, Side, Signed, VehicleField,
+    What,
+};
+use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, reason, status};
+use hubslate::slate::{Pen, compose, log_id, undo};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{
+    CardItem, Fit, RetorqueRule, SpecCard, UsableShare, cross_order, fit, retorque_due, star_order,
+};
+use hubslate::trade::vehicle::{Corner, Odometer, read_booking};
+use hubslate::trade::wheel_end::{
+    Because, Form, Group, Hold, Item, Measured, Phase, SetName, Start, Step, StepKey, StepSpec,
+    When, procedure,
+};
+use hubslate::units::{Decimal, DistanceUnit, Typed};
+
+/// Everything about a job that the procedure cannot know.
+pub struct Story {
+    /// Where the job was started.
+    pub start: Start,
+    /// Who works.
+    pub by: &'static str,
+    /// The first tap: milliseconds since 1970 in UTC.
+    pub begins: i64,
+    /// The offset from UTC in minutes.
+    pub offset_min: i32,
+    /// Makes the ids of one story differ from those of another.
+    pub seed: u64,
+    /// The booking message.
+    pub message: &'static str,
+    /// Personal facts told at the car, where there is no booking message.
+    pub persons: Vec<(PersonField, &'static str)>,
+    /// The vehicle's facts.
+    pub vehicle: Vec<(VehicleField, &'static str)>,
+    /// The corners.
+    pub corners: Vec<Corner>,
+    /// The spec cards.
+    pub cards: Vec<SpecCard>,
+    /// The instruments.
+    pub carried: Carried,
+    /// The price.
+    pub price: Price,
+    /// Replies by the code of a step, or by the name of a step for every corner and time.
+    pub replies: BTreeMap<&'static str, Reply>,
+    /// The pull readings of the sets, by whether before or after and which.
+    pub readings: BTreeMap<(When, u8), [&'static str; 3]>,
+    /// A slip of the keypad at a round, by the round's code; taken back at once.
+    pub slips: BTreeMap<&'static str, &'static str>,
+    /// Notes, by the code of the step at which they are spoken.
+    pub notes: BTreeMap<&'static str, &'static str>,
+    /// Whether the owner says yes to the repair.
+    pub yes: bool,
+    /// The number and the lot of the new part.
+    pub part: (&'static str, &'static str),
+    /// Whether pictures were taken.
+    pub pictures: bool,
+    /// How the job ends.
+    pub ending: Ending,
+}
+
+/// A walk and what it has kept so far.
+pub struct Walk<'a> {
+    story: &'a Story,
+    log: LogId,
+    texts: Vec<String>,
+    entries: Vec<Entry>,
+    pen: Pen,
+    chance: u64,
+    /// The codes of the steps that were passed, in order.
+    pub passed: Vec<String>,
+}
+
+/// More steps than any job has.
+const FAR_TOO_MANY: usize = 1000;
+
+impl<'a> Walk<'a> {
+    /// Walks a story to its end.
+    pub fn of(story: &'a Story) -> Self {
+        let mut walk = Self::begin(story);
+        while walk.step() {
+            assert!(walk.passed.len() < FAR_TOO_MANY, "the job does not end");
+        }
+        walk
+    }
+
+    fn begin(story: &'a Story) -> Self {
+        let pen = Pen {
+            by: story.by.to_owned(),
+            device: "van-2".to_owned(),
+            n: 1 + story.seed % 997,
+            utc_ms: story.begins,
+            offset_min: story.offset_min,
+            told: None,
+            chance: [0; 10],
+        };
+        let mut walk = Self {
+            story,
+            log: LogId(String::new()),
+            texts: Vec::new(),
+            entries: Vec::new(),
+            pen,
+            chance: story.seed,
+            passed: Vec::new(),
+        };
+        walk.shake();
+        walk.log = log_id(&walk.pen);
+        let mut whats = vec![What::Opened(Opened {
+            start: story.start,
+            practice: None,
+        })];
+        if story.start == Start::AtCar {
+            // Nobody is asked for the kit at the car: it is copied as it stands.
+            whats.push(What::Carried(story.carried.clone()));
+        }
+        walk.tap(whats);
+        walk
+    }
+
+    /// The sheet as it stands.
+    pub fn sheet(&self) -> Sheet {
+        fold(self.entries.clone())
+    }
+
+    /// The entries.
+    pub fn entries(&self) -> &[Entry] {
+        &self.entries
+    }
+
+    /// The exported file.
+    pub fn file(&self) -> String {
+        export(&[(LogKind::Job, self.log.clone(), self.texts.clone())]).unwrap()
+    }
+
+    /// Passes one step; false at the end.
+    fn step(&mut self) -> bool {
+        let sheet = self.sheet();
+        let steps = procedure(&plan(&sheet));
+        let Some(spec) = next(&sheet, &steps).cloned() else {
+            return false;
+        };
+        if spec.phase == Phase::LookBack {
+            return false;
+        }
+        let code = spec.key.code();
+        assert_eq!(held(&sheet, &steps, &spec), None, "held before {code}");
+        self.wait(60 + self.some(120));
+        self.answer(&sheet, &spec);
+        if let Some(note) = self.story.notes.get(code.as_str()) {
+            self.tap(vec![What::Note(Some(spec.key), (*note).to_owned())]);
+        }
+        let after = self.sheet();
+        assert!(status(&after, &spec).is_settled(), "{code} is not settled");
+        self.passed.push(code);
+        true
+    }
+
+    fn answer(&mut self, sheet: &Sheet, spec: &StepSpec) {
+        let reply = self.reply(spec.key);
+        if let Some(reply @ Reply::NotDone(_)) = reply {
+            return self.tap(vec![What::Answered(spec.key, reply)]);
+        }
+        match &spec.form {
+            Form::Booking => self.booking(spec.key),
+            Form::Vehicle => self.vehicle(spec.key),
+            Form::Corners => self.tap(vec![What::Corners(self.story.corners.clone())]),
+            Form::Card(item) => self.tap(vec![What::Card(self.card(*item))]),
+            Form::Price => self.tap(vec![What::Price(self.story.price.clone())]),
+            Form::Kit => self.tap(vec![
+                What::Missing(Vec::new()),
+                What::Carried(self.story.carried.clone()),
+                What::Answered(spec.key, Reply::Done),
+            ]),
+            Form::Do | Form::Ready | Form::Result => self.tap(done(sheet, spec, Reply::Done)),
+            Form::Ask => {
+                let reply = reply.unwrap_or(Reply::Said(Answer::Yes));
+                self.tap(done(sheet, spec, reply));
+            }
+            Form::Checks(checks) => {
+                let yes = checks.iter().map(|check| (*check, Answer::Yes)).collect();
+                self.tap(vec![What::Answered(
+                    spec.key,
+                    reply.unwrap_or(Reply::Checked(yes)),
+                )]);
+                self.part(spec);
+            }
+            Form::Choice(_) | Form::Number(_) | Form::Swing => {
+                let reply = reply.unwrap_or_else(|| panic!("no reply to {}", spec.key.code()));
+                assert!(fits(&spec.form, &reply), "{} to {reply:?}", spec.key.code());
+                self.tap(vec![What::Answered(spec.key, reply)]);
+            }
+            Form::Photo => self.picture(spec.key),
+            Form::Round(set, round) => self.round(spec, *set, *round),
+            Form::Decide(nth) => {
+                let corner = spec.key.corner.unwrap();
+                let verdict = judge::verdict(sheet, corner);
+                self.tap(vec![What::Decided(reason::decided(corner, *nth, &verdict))]);
+            }
+            Form::Consent => self.consent(spec.key),
+            Form::Turn(group) => self.turn(sheet, spec, *group),
+            Form::Retorque => self.retorque(sheet, spec.key),
+            Form::Sign => self.tap(vec![signed(spec.key)]),
+            Form::Report => self.tap(vec![
+                What::HandedOver(HandedOver {
+                    digest: digest(&self.texts),
+                }),
+                What::Answered(spec.key, Reply::Done),
+            ]),
+            Form::End => self.tap(vec![What::Ended(Ended {
+                ending: self.story.ending,
+                charge: None,
+            })]),
+        }
+    }
+
+    fn reply(&self, step: StepKey) -> Option<Reply> {
+        let replies = &self.story.replies;
+        let reply = replies
+            .get(step.code().as_str())
+            .or_else(|| replies.get(step.step.code()));
+        reply.cloned()
+    }
+
+    fn booking(&mut self, step: StepKey) {
+        let read = read_booking(self.story.message);
+        let mut whats = vec![What::Said(read.complaint)];
+        let vin = read.vin.map(|found| found.value.as_str().to_owned());
+        whats.extend(vin.map(|vin| What::Vehicle(VehicleField::Vin, vin)));
+        let persons = [
+            (PersonField::Name, read.name),
+            (PersonField::Phone, read.phone),
+            (PersonField::Address, read.address),
+            (PersonField::Plate, read.plate),
+        ];
+        for (field, found) in persons {
+            whats.extend(found.map(|found| What::Person(field, found.value)));
+        }
+        whats.push(What::Answered(step, Reply::Done));
+        self.tap(whats);
+    }
+
+    fn vehicle(&mut self, step: StepKey) {
+        let facts = self.story.vehicle.iter();
+        let mut whats: Vec<What> = facts
+            .map(|(field, text)| What::Vehicle(*field, (*text).to_owned()))
+            .collect();
+        let persons = self.story.persons.iter();
+        whats.extend(persons.map(|(field, text)| What::Person(*field, (*text).to_owned())));
+        whats.push(What::Answered(step, Reply::Done));
+        self.tap(whats);
+    }
+
+    fn card(&self, item: CardItem) -> SpecCard {
+        let card = self.story.cards.iter().find(|card| card.item == item);
+        let card = card
+            .unwrap_or_else(|| panic!("no card {}", item.code()))
+            .clone();
+        assert_eq!(card.fault(), None);
+        card
+    }
+
+    fn part(&mut self, spec: &StepSpec) {
+        if let (Step::Compare, Some(corner)) = (spec.key.step, spec.key.corner) {
+            let (number, lot) = self.story.part;
+            self.tap(vec![What::Part(Part {
+                corner,
+                number: number.to_owned(),
+                lot: lot.to_owned(),
+            })]);
+        }
+    }
+
+    fn picture(&mut self, step: StepKey) {
+        if !self.story.pictures {
+            let reply = Reply::NotDone(Because::NoLight);
+            return self.tap(vec![What::Answered(step, reply)]);
+        }
+        // Pictures are not in the file; their digests are.
+        let sha256 = digest([format!("{} {}", self.story.seed, step.code())]);
+        self.tap(vec![What::Photo(Photo {
+            step,
+            sha256,
+            mime: "image/jpeg".to_owned(),
+            width: 1600,
+            height: 1200,
+        })]);
+    }
+
+    fn round(&mut self, spec: &StepSpec, set: SetName, round: u8) {
+        if let Some(slip) = self.story.slips.get(spec.key.code().as_str()) {
+            let wrong = self.pull(spec, set, round, slip);
+            self.tap(wrong);
+            self.wait(6);
+            let strike = undo(&self.sheet(), &self.pen.device).unwrap();
+            self.tap(vec![strike]);
+            self.wait(9);
+        }
+        let pulls = self.story.readings.get(&(set.when, set.nth));
+        let pulls = pulls.unwrap_or_else(|| panic!("no readings for {}", spec.key.code()));
+        let typed = pulls[usize::from(round) - 1];
+        let whats = self.pull(spec, set, round, typed);
+        self.tap(whats);
+    }
+
+    /// The dial was zeroed while pushing; the needle was read while pulling.
+    fn pull(&self, spec: &StepSpec, set: SetName, round: u8, typed: &str) -> Vec<What> {
+        let sheet = self.sheet();
+        let reading = |side, text: &str| {
+            What::Reading(Reading {
+                corner: spec.key.corner.unwrap(),
+                set,
+                round,
+                side,
+                divisions: Decimal::parse(text).unwrap(),
+                dial: judge::dial(&sheet),
+                way: judge::way(&sheet),
+            })
+        };
+        vec![reading(Side::Push, "0"), reading(Side::Pull, typed)]
+    }
+
+    fn consent(&mut self, step: StepKey) {
+        let teardown = step.step == Step::TeardownYes;
+        let price = &self.story.price;
+        let consent = What::Consent(Consent {
+            step,
+            scope: if teardown {
+                Scope::Teardown
+            } else {
+                Scope::Repair
+            },
+            yes: teardown || self.story.yes,
+            how: if teardown { How::Spoken } else { How::Written },
+            amount: Some(if teardown {
+                price.refit.clone()
+            } else {
+                price.repair.clone()
+            }),
+        });
+        let mut whats = vec![consent];
+        if !teardown {
+            whats.push(signed(step));
+        }
+        self.tap(whats);
+    }
+
+    /// A snug pass as one tap, then one tap a fastener in its order.
+    fn turn(&mut self, sheet: &Sheet, spec: &StepSpec, group: Group) {
+        let items = group_items(sheet, spec.key.corner.unwrap(), group);
+        let count = u8::try_from(items.len()).unwrap();
+        let order: Vec<u8> = match group {
+            Group::WheelNuts => star_order(count).unwrap().to_vec(),
+            Group::HubBolts => cross_order(count).unwrap().to_vec(),
+            _ => (1..=count).collect(),
+        };
+        let wrench = self.wrench(group);
+        if count > 1 {
+            let snug = moved(spec.key, items.clone(), Hold::Snug);
+            self.tap(vec![What::Pass(spec.key), snug]);
+        }
+        for number in order {
+            self.wait(8 + self.some(14));
+            let items = items.iter().copied().filter(|item| item.number == number);
+            self.tap(vec![What::Moved(Moved {
+                step: spec.key,
+                items: items.collect(),
+                to: Hold::Done,
+                wrench: Some(wrench.clone()),
+            })]);
+        }
+    }
+
+    fn wrench(&self, group: Group) -> (String, Typed<hubslate::units::TorqueUnit>) {
+        let item = match group {
+            Group::AxleNut => CardItem::AxleNut,
+            Group::HubBolts => CardItem::HubBolts,
+            Group::BracketBolts => CardItem::BracketBolts,
+            Group::CaliperPins => CardItem::CaliperPins,
+            _ => CardItem::WheelNuts,
+        };
+        let card = self.card(item);
+        let kit = &self.story.carried.wrenches;
+        let Fit::Fits { wrenches } = fit(&card, kit, UsableShare::DEFAULT) else {
+            panic!("no wrench for {}", item.code());
+        };
+        let wrench = &kit[*wrenches.last().unwrap()];
+        (wrench.name.clone(), card.final_torque().unwrap().clone())
+    }
+
+    fn retorque(&mut self, sheet: &Sheet, step: StepKey) {
+        let unit = DistanceUnit::Mile;
+        let odometer = match sheet.reply(StepKey::once(Step::Odometer)) {
+            Some(Reply::Number(Quantity::Distance(read))) => Some(Odometer { read: read.clone() }),
+            _ => None,
+        };
+        let today = chrono::DateTime::from_timestamp_millis(self.pen.utc_ms).unwrap();
+        let rule = RetorqueRule::published(unit);
+        let due = retorque_due(today.date_naive(), odometer.as_ref(), rule);
+        let after = format!("{:.0}", rule.after.in_unit(unit));
+        self.tap(vec![
+            What::Due(Due {
+                kind: DueKind::Retorque,
+                date: due.by.to_string(),
+                distance: Some(Typed::parse(&after, unit).unwrap()),
+            }),
+            What::Answered(step, Reply::Done),
+        ]);
+    }
+
+    /// Keeps one tap: stamped, written down, read back.
+    fn tap(&mut self, whats: Vec<What>) {
+        self.shake();
+        let heads = self.sheet().heads().to_vec();
+        for entry in compose(&self.log, &heads, &self.pen, whats) {
+            let text = encode(&entry).unwrap();
+            assert_eq!(decode(&text).as_ref(), Ok(&entry));
+            self.pen.n += 1;
+            self.entries.push(entry);
+            self.texts.push(text);
+        }
+        self.wait(1);
+    }
+
+    fn wait(&mut self, seconds: u64) {
+        self.pen.utc_ms += i64::try_from(seconds * 1000 + self.some(1000)).unwrap();
+    }
+
+    /// A number below `end`, the same in every walk of the story.
+    fn some(&self, end: u64) -> u64 {
+        (self.chance >> 33) % end
+    }
+
+    /// The next ten bytes of chance; the same in every walk of the story.
+    fn shake(&mut self) {
+        for byte in &mut self.pen.chance {
+            // Knuth's MMIX generator.
+            self.chance = self
+                .chance
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
+            *byte = self.chance.to_be_bytes()[1];
+        }
+    }
+}
+
+/// What a key of a step writes: the answer, and what it does to the loose list.
+fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
+    let mut whats = vec![What::Answered(spec.key, reply)];
+    for change in &spec.changes {
+        let all = group_items(sheet, spec.key.corner.unwrap(), change.group);
+        let items = all
+            .into_iter()
+            .filter(|item| change.only.is_none_or(|only| only == item.number));
+        whats.push(moved(spec.key, items.collect(), change.to));
+    }
+    whats
+}
+
+fn moved(step: StepKey, items: Vec<Item>, to: Hold) -> What {
+    What::Moved(Moved {
+        step,
+        items,
+        to,
+        wrench: None,
+    })
+}
+
+fn signed(step: StepKey) -> What {
+    What::Signed(Signed {
+        step,
+        strokes: "M24 84C40 30 62 30 66 78C70 108 92 46 118 60C140 72 150 96 176 70L232 62"
+            .to_owned(),
+    })
+}
+
+/// Whether a reply is of the kind that a form asks for.
+fn fits(form: &Form, reply: &Reply) -> bool {
+    match (form, reply) {
+        (Form::Choice(picks), Reply::Picked(pick)) => picks.contains(pick),
+        (Form::Number(Measured::Odometer), Reply::Number(Quantity::Distance(_)))
+        | (Form::Number(Measured::HubHeat), Reply::Number(Quantity::Temperature(_)))
+        | (Form::Swing, Reply::Felt(_)) => true,
+        _ => false,
+    }
+}
