@@ -20,8 +20,6 @@ pub fn procedure(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = Vec::new();
     if plan.start == Start::AtHome {
         steps.extend(pack());
-    } else {
-        steps.push(once(Phase::Meet, Step::Corners, Form::Corners));
     }
     steps.push(once(
         Phase::Site,
@@ -73,6 +71,7 @@ pub const CARDS: [(Step, CardItem); 6] = [
 fn meet(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = Vec::new();
     if plan.start == Start::AtCar {
+        steps.push(once(Phase::Meet, Step::Corners, Form::Corners));
         steps.push(once(Phase::Meet, Step::Vehicle, Form::Vehicle));
     } else {
         steps.push(once(Phase::Meet, Step::RightCar, Form::Ask));
