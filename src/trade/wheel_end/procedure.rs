@@ -422,7 +422,9 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
         once(Phase::HandOver, Step::Retorque, Form::Retorque),
         once(Phase::HandOver, Step::Sign, Form::Sign),
         once(Phase::HandOver, Step::Report, Form::Report),
-        once(Phase::HandOver, Step::End, Form::End).held_by(HoldPoint::Loose),
+        once(Phase::HandOver, Step::End, Form::End)
+            .held_by(HoldPoint::Pedal)
+            .held_by(HoldPoint::Loose),
     ];
     if plan.ended {
         steps.push(once(
