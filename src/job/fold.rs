@@ -7,6 +7,7 @@ use crate::job::entry::{Entry, EntryId, What};
 use crate::job::key::{Key, keys};
 use crate::job::order::{Ordered, order};
 use crate::job::sheet::{Problem, Sheet};
+use crate::trade::wheel_end::StepKey;
 
 /// Folds entries of one log into its sheet.
 pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
@@ -15,7 +16,8 @@ pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
     let ordered = order(by_id);
     problems.extend(ordered.missing.iter().cloned().map(Problem::Missing));
     let effective = effective(&ordered);
-    let registers = registers(&ordered, &effective);
+    let mut registers = registers(&ordered, &effective);
+    begin_again(&ordered, &mut registers);
     for (key, places) in &registers {
         if disagree(&ordered, key, places) {
             problems.insert(Problem::Disagree(key.clone()));
@@ -42,23 +44,23 @@ fn unique(
     entries: impl IntoIterator<Item = Entry>,
     problems: &mut BTreeSet<Problem>,
 ) -> BTreeMap<EntryId, Entry> {
-    let mut by_id: BTreeMap<EntryId, Entry> = BTreeMap::new();
+    let mut versions: BTreeMap<EntryId, Vec<Entry>> = BTreeMap::new();
     for entry in entries {
-        match by_id.get(&entry.id) {
-            None => {
-                by_id.insert(entry.id.clone(), entry);
-            }
-            Some(kept) if *kept == entry => {}
-            Some(kept) => {
-                let erased = |e: &Entry| matches!(e.what, What::Erased(_));
-                let rank = |e: &Entry| (!erased(e), format!("{e:?}"));
-                if !erased(kept) && !erased(&entry) {
-                    problems.insert(Problem::Edited(entry.id.clone()));
-                }
-                if rank(&entry) < rank(kept) {
-                    by_id.insert(entry.id.clone(), entry);
-                }
-            }
+        let same = versions.entry(entry.id.clone()).or_default();
+        if !same.contains(&entry) {
+            same.push(entry);
+        }
+    }
+    let mut by_id = BTreeMap::new();
+    for (id, mut versions) in versions {
+        let erased = |e: &Entry| matches!(e.what, What::Erased(_));
+        let (gone, original): (Vec<_>, Vec<_>) = versions.iter().partition(|e| erased(e));
+        if gone.len() > 1 || original.len() > 1 {
+            problems.insert(Problem::Edited(id.clone()));
+        }
+        versions.sort_by_cached_key(|e| (!erased(e), format!("{e:?}")));
+        if let Some(kept) = versions.into_iter().next() {
+            by_id.insert(id, kept);
         }
     }
     by_id
@@ -109,6 +111,29 @@ fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>>
         }
     }
     registers
+}
+
+/// What was turned counts only if it had seen every pass that stands: a tap noted beside the
+/// beginning of a pass belongs to the pass before, whatever the clocks say.
+fn begin_again(ordered: &Ordered, registers: &mut BTreeMap<Key, Vec<usize>>) {
+    let passes: BTreeMap<StepKey, Vec<usize>> = registers
+        .iter()
+        .filter_map(|(key, places)| match key {
+            Key::Pass(step) => Some((*step, places.clone())),
+            _ => None,
+        })
+        .collect();
+    for (key, places) in registers.iter_mut() {
+        let Key::Turned(step, _) = key else { continue };
+        let begun = passes.get(step).map_or(&[][..], Vec::as_slice);
+        places.retain(|place| {
+            let seen = ordered.seen.get(*place);
+            begun
+                .iter()
+                .all(|pass| seen.is_some_and(|seen| seen.has(*pass)))
+        });
+    }
+    registers.retain(|_, places| !places.is_empty());
 }
 
 fn disagree(ordered: &Ordered, key: &Key, places: &[usize]) -> bool {

@@ -24,19 +24,14 @@ pub struct Held {
 pub fn held(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     spec.holds
         .iter()
-        .find_map(|point| open(sheet, steps, spec.key.corner, *point))
+        .find_map(|point| open(sheet, steps, spec.key, *point))
 }
 
-fn open(
-    sheet: &Sheet,
-    steps: &[StepSpec],
-    corner: Option<Corner>,
-    point: HoldPoint,
-) -> Option<Held> {
+fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) -> Option<Held> {
     let held = |answer_at| Some(Held { point, answer_at });
-    match (point, corner) {
+    match (point, before.corner) {
         (HoldPoint::Stand, Some(corner)) => {
-            let shove = StepKey::at(Step::Shove, corner);
+            let shove = shove_before(before.step, corner);
             if yes(sheet, shove) {
                 None
             } else {
@@ -79,6 +74,15 @@ fn open(
     }
 }
 
+/// The shove that a wheel waits for; one that stood on the ground since is shoved again.
+const fn shove_before(step: Step, corner: Corner) -> StepKey {
+    let first = StepKey::at(Step::Shove, corner);
+    match step {
+        Step::WheelOffAgain => first.nth(2),
+        _ => first,
+    }
+}
+
 fn yes(sheet: &Sheet, step: StepKey) -> bool {
     sheet.reply(step) == Some(&Reply::Said(Answer::Yes))
 }
@@ -91,7 +95,7 @@ fn is_before(spec: &StepSpec, corner: Corner) -> bool {
     spec.key.corner == Some(corner) && matches!(spec.form, Form::Round(set, _) if set == first)
 }
 
-/// The last question about the pedal that is not answered with yes.
+/// The first question about the pedal that is not answered with yes.
 fn soft_pedal(sheet: &Sheet, steps: &[StepSpec]) -> Option<StepKey> {
     let asked = steps
         .iter()

@@ -1,9 +1,11 @@
 //! Which facts an entry states. Two entries that state the same fact can disagree.
 
-use crate::job::entry::{DueKind, PersonField, Side, VehicleField, What};
+use crate::job::entry::{DueKind, Ending, PersonField, Reply, Side, VehicleField, What};
+use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
+use crate::trade::play::{Decision, Felt};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, SetName, StepKey};
+use crate::trade::wheel_end::{Item, Pick, SetName, StepKey};
 
 /// The name of one fact of a job.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -88,11 +90,9 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
 
 /// How careful a value is: of two that cannot both be true, the smaller holds until it is settled.
 ///
-/// Loose beats tight, STOP beats WATCH, no beats yes.
+/// Loose beats tight, STOP beats WATCH, no beats yes; what is wrong beats "not done", and that
+/// beats what is well.
 pub(super) fn care(what: &What) -> u8 {
-    use crate::job::entry::Reply;
-    use crate::trade::answer::Answer;
-    use crate::trade::play::Decision;
     match what {
         What::Moved(moved) => moved.to as u8,
         What::Decided(decided) => match decided.decision {
@@ -101,9 +101,44 @@ pub(super) fn care(what: &What) -> u8 {
             Decision::Watch => 2,
             Decision::Keep => 3,
         },
-        What::Answered(_, Reply::Said(Answer::No)) => 0,
-        What::Answered(_, Reply::NotDone(_) | Reply::Said(Answer::NotDone)) => 1,
+        What::Answered(_, reply) => care_of_reply(reply),
         What::Consent(consent) => u8::from(consent.yes),
-        _ => 4,
+        What::Ended(ended) => u8::from(ended.ending != Ending::LeftUnfinished),
+        _ => WELL,
+    }
+}
+
+const NOT_DONE: u8 = 4;
+const WELL: u8 = 5;
+
+fn care_of_reply(reply: &Reply) -> u8 {
+    match reply {
+        Reply::Said(Answer::No) => 0,
+        Reply::NotDone(_) | Reply::Said(Answer::NotDone) => NOT_DONE,
+        Reply::Felt(felt) => match felt {
+            Felt::Knocks => 0,
+            Felt::Seen => 1,
+            Felt::JustFelt => 2,
+            Felt::Nothing => WELL,
+        },
+        Reply::Picked(pick) => care_of_pick(*pick),
+        Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 0,
+        Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::NotDone) => NOT_DONE,
+        Reply::Done | Reply::Said(Answer::Yes) | Reply::Number(_) | Reply::Checked(_) => WELL,
+    }
+}
+
+const fn care_of_pick(pick: Pick) -> u8 {
+    match pick {
+        Pick::GrindsHot | Pick::NutSlack | Pick::FlexMore | Pick::BrakeLamp => 0,
+        Pick::RoughNoisy | Pick::NutRetorqued | Pick::FlexOne | Pick::AbsLamp => 1,
+        Pick::Rough | Pick::Noisy | Pick::FlexHalf | Pick::OtherLamp => 2,
+        Pick::PlayGone | Pick::SomeLoose | Pick::SameCorner | Pick::OtherTighter => 2,
+        Pick::PlayStays | Pick::OtherCorner | Pick::RetorqueDeclined | Pick::LouderRight => 3,
+        Pick::LouderLeft | Pick::OtherLooser => 3,
+        Pick::SmoothQuiet | Pick::NutTight | Pick::FlexNone | Pick::NoLamps | Pick::NoChange => {
+            WELL
+        }
+        Pick::SameAsOther | Pick::NoneLoose | Pick::NoComeback => WELL,
     }
 }

@@ -202,15 +202,10 @@ impl Sheet {
 
     /// Whether an item was brought to its card at this step, since the pass began.
     pub fn turned(&self, step: StepKey, item: Item) -> bool {
-        let Some(turned) = self.place(&Key::Turned(step, item)) else {
-            return false;
-        };
-        match self.what(&Key::Turned(step, item)) {
-            Some(What::Moved(moved)) if moved.to == Hold::Done => {}
-            _ => return false,
-        }
-        self.place(&Key::Pass(step))
-            .is_none_or(|pass| pass < turned)
+        matches!(
+            self.what(&Key::Turned(step, item)),
+            Some(What::Moved(moved)) if moved.to == Hold::Done
+        )
     }
 
     /// The place of the first counting entry of a kind, in the order of entries.

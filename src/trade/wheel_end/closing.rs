@@ -105,11 +105,7 @@ fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     );
     steps.extend(wheel_to_card(plan, corner, 1));
     steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
-    steps.push(
-        at_corner(Phase::Tighten, Step::WheelOffAgain, corner, Form::Do)
-            .moves(Group::WheelNuts, Hold::Off)
-            .moves(Group::Wheel, Hold::Off),
-    );
+    steps.extend(off_again(corner));
     steps.push(caliper_up(corner));
     steps.extend(after(corner));
     steps.push(caliper_down(corner));
@@ -118,6 +114,24 @@ fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(pedal_again(corner));
     steps.extend(wheel_to_card(plan, corner, 2));
     steps
+}
+
+/// Up from the ground once more for the reading after: it stood on its wheel, so it is shoved
+/// again before the wheel comes off.
+fn off_again(corner: Corner) -> Vec<StepSpec> {
+    let again = |step, form| {
+        let mut spec = at_corner(Phase::Tighten, step, corner, form);
+        spec.key = spec.key.nth(2);
+        spec
+    };
+    vec![
+        again(Step::CrackWheelNuts, Form::Do).moves(Group::WheelNuts, Hold::Loosened),
+        again(Step::Shove, Form::Ask),
+        at_corner(Phase::Tighten, Step::WheelOffAgain, corner, Form::Do)
+            .held_by(HoldPoint::Stand)
+            .moves(Group::WheelNuts, Hold::Off)
+            .moves(Group::Wheel, Hold::Off),
+    ]
 }
 
 /// Rotor, bracket, caliper and a pumped pedal, before the nut is tightened against the brake.

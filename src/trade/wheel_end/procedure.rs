@@ -20,8 +20,6 @@ pub fn procedure(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = Vec::new();
     if plan.start == Start::AtHome {
         steps.extend(pack());
-    } else {
-        steps.push(once(Phase::Meet, Step::Corners, Form::Corners));
     }
     steps.push(once(
         Phase::Site,
@@ -73,6 +71,7 @@ pub const CARDS: [(Step, CardItem); 6] = [
 fn meet(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = Vec::new();
     if plan.start == Start::AtCar {
+        steps.push(once(Phase::Meet, Step::Corners, Form::Corners));
         steps.push(once(Phase::Meet, Step::Vehicle, Form::Vehicle));
     } else {
         steps.push(once(Phase::Meet, Step::RightCar, Form::Ask));
@@ -423,7 +422,9 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
         once(Phase::HandOver, Step::Retorque, Form::Retorque),
         once(Phase::HandOver, Step::Sign, Form::Sign),
         once(Phase::HandOver, Step::Report, Form::Report),
-        once(Phase::HandOver, Step::End, Form::End).held_by(HoldPoint::Loose),
+        once(Phase::HandOver, Step::End, Form::End)
+            .held_by(HoldPoint::Pedal)
+            .held_by(HoldPoint::Loose),
     ];
     if plan.ended {
         steps.push(once(

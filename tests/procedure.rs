@@ -1,0 +1,388 @@
+//! The procedure under every combination of the facts that pick and order its steps.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/bench.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod bench;
+#[path = "support/plans.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod plans;
+
+use std::collections::BTreeSet;
+
+use bench::Bench;
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::{
+    Course, Form, Group, Hold, HoldPoint, NutPosition, Phase, Plan, Start, Step, StepKey, StepSpec,
+    When, procedure,
+};
+use plans::{each_plan, each_settled_plan};
+
+fn place(phase: Phase) -> usize {
+    Phase::ALL.iter().position(|other| *other == phase).unwrap()
+}
+
+/// Where a phase may run back: a second set after a first decision, the reading after among the
+/// tightening, and a corner after the one before it.
+fn may_run_back(from: &StepSpec, to: &StepSpec) -> bool {
+    let second_set =
+        (Phase::Decide, Phase::Gauge) == (from.phase, to.phase) && to.key.step == Step::RigAgain;
+    let proof =
+        (Phase::Prove, Phase::Tighten) == (from.phase, to.phase) && from.key.corner.is_some();
+    let next_corner = from.key.corner.is_some()
+        && to.key.corner.is_some()
+        && from.key.corner != to.key.corner
+        && to.phase == Phase::Lift;
+    second_set || proof || next_corner
+}
+
+#[test]
+fn every_step_has_a_key_of_its_own() {
+    each_plan(|plan| {
+        let steps = procedure(plan);
+        let keys: BTreeSet<StepKey> = steps.iter().map(|spec| spec.key).collect();
+        assert_eq!(keys.len(), steps.len(), "{plan:?}");
+    });
+}
+
+#[test]
+fn phases_run_back_only_where_it_is_written() {
+    each_plan(|plan| {
+        for pair in procedure(plan).windows(2) {
+            let (from, to) = (&pair[0], &pair[1]);
+            assert!(
+                place(from.phase) <= place(to.phase) || may_run_back(from, to),
+                "{:?} {:?} after {:?} {:?} in {plan:?}",
+                to.phase,
+                to.key,
+                from.phase,
+                from.key
+            );
+        }
+    });
+}
+
+#[test]
+fn a_refused_site_leads_straight_to_the_report() {
+    each_plan(|plan| {
+        let refused = Plan {
+            site_refused: true,
+            ..plan.clone()
+        };
+        let steps = procedure(&refused);
+        let after: Vec<Step> = steps
+            .iter()
+            .map(|spec| spec.key.step)
+            .skip_while(|step| *step != Step::SiteLook)
+            .collect();
+        assert_eq!(after, [Step::SiteLook, Step::Report, Step::End]);
+        assert!(steps.iter().all(|spec| spec.changes.is_empty()));
+    });
+}
+
+#[test]
+fn what_a_step_loosens_a_later_step_closes() {
+    each_settled_plan(|plan| {
+        let mut bench = Bench::default();
+        for spec in procedure(plan) {
+            bench.work(&spec);
+            if spec.key.step == Step::Tools {
+                assert_eq!(bench.loose(), [], "before the tools are packed: {plan:?}");
+            }
+        }
+        assert_eq!(bench.loose(), [], "{plan:?}");
+        assert!(bench.was_touched(Group::WheelNuts), "{plan:?}");
+    });
+}
+
+#[test]
+fn without_any_one_of_its_last_turns_the_loose_list_is_not_empty() {
+    each_settled_plan(|plan| {
+        let steps = procedure(plan);
+        for (left_out, spec) in steps.iter().enumerate() {
+            let Form::Turn(group) = spec.form else {
+                continue;
+            };
+            let again = steps[left_out + 1..]
+                .iter()
+                .any(|later| later.form == spec.form && later.key.corner == spec.key.corner);
+            if again {
+                continue;
+            }
+            let mut bench = Bench::default();
+            let others = steps.iter().enumerate().filter(|(n, _)| *n != left_out);
+            others.for_each(|(_, spec)| bench.work(spec));
+            assert!(
+                bench.loose().iter().any(|item| item.group == group),
+                "{:?} in {plan:?}",
+                spec.key
+            );
+        }
+    });
+}
+
+#[test]
+fn no_fastener_is_closed_but_by_its_turn() {
+    each_plan(|plan| {
+        for spec in procedure(plan) {
+            for change in &spec.changes {
+                let closes = change.to == Hold::Done;
+                assert!(!(closes && change.group.is_fastener()), "{:?}", spec.key);
+            }
+        }
+    });
+}
+
+#[test]
+fn what_is_loosened_last_is_turned_after_it() {
+    each_settled_plan(|plan| {
+        let steps = procedure(plan);
+        for at in &plan.corners {
+            for group in [
+                Group::CaliperPins,
+                Group::WheelNuts,
+                Group::HubBolts,
+                Group::BracketBolts,
+                Group::AxleNut,
+            ] {
+                let touches = |spec: &&StepSpec| {
+                    spec.key.corner == Some(at.corner)
+                        && (spec.form == Form::Turn(group)
+                            || spec.changes.iter().any(|change| change.group == group))
+                };
+                if let Some(last) = steps.iter().filter(touches).last() {
+                    assert_eq!(last.form, Form::Turn(group), "{:?} in {plan:?}", last.key);
+                }
+            }
+        }
+    });
+}
+
+#[test]
+fn the_wheel_goes_on_only_over_a_hub_that_is_bolted() {
+    each_plan(|plan| {
+        let mut bench = Bench::default();
+        for spec in procedure(plan) {
+            if spec.key.step == Step::WheelOn {
+                for group in [
+                    Group::Hub,
+                    Group::HubBolts,
+                    Group::Rotor,
+                    Group::Bracket,
+                    Group::BracketBolts,
+                    Group::Caliper,
+                    Group::Pads,
+                    Group::SensorWire,
+                ] {
+                    assert!(bench.is_back(&spec, group), "{group:?} in {plan:?}");
+                }
+            }
+            bench.work(&spec);
+        }
+    });
+}
+
+#[test]
+fn no_weight_comes_before_the_nut_is_at_its_card() {
+    each_plan(|plan| {
+        let mut bench = Bench::default();
+        for spec in procedure(plan) {
+            let nut_waits_for_the_ground = plan.nut == NutPosition::OnGround && spec.key.nth == 1;
+            if spec.key.step == Step::Lower && !nut_waits_for_the_ground {
+                assert!(bench.is_back(&spec, Group::AxleNut), "{plan:?}");
+                assert!(spec.holds.contains(&HoldPoint::Nut), "{plan:?}");
+            }
+            bench.work(&spec);
+        }
+    });
+}
+
+#[test]
+fn the_readings_before_come_before_the_nut_is_loosened() {
+    each_plan(|plan| {
+        let steps = procedure(plan);
+        for at in &plan.corners {
+            let here = |spec: &&StepSpec| spec.key.corner == Some(at.corner);
+            let nut = steps
+                .iter()
+                .position(|spec| here(&spec) && loosens_nut(spec));
+            let read = steps
+                .iter()
+                .rposition(|spec| here(&spec) && reads(spec, When::Before));
+            assert!(read.is_some(), "{plan:?}");
+            if let Some(nut) = nut {
+                assert!(read.unwrap() < nut, "{plan:?}");
+                assert!(steps[nut].holds.contains(&HoldPoint::Before), "{plan:?}");
+                assert!(steps[nut].holds.contains(&HoldPoint::Yes), "{plan:?}");
+            }
+            assert_eq!(nut.is_some(), at.course == Course::Replace, "{plan:?}");
+        }
+    });
+}
+
+fn loosens_nut(spec: &StepSpec) -> bool {
+    let changes = spec.changes.iter();
+    changes
+        .filter(|change| change.group == Group::AxleNut)
+        .any(|change| change.to == Hold::Off)
+}
+
+fn reads(spec: &StepSpec, when: When) -> bool {
+    matches!(spec.form, Form::Round(set, _) if set.when == when)
+}
+
+#[test]
+fn the_nut_is_staked_only_after_the_readings_after() {
+    each_settled_plan(|plan| {
+        let steps = procedure(plan);
+        for at in plan.corners.iter().filter(|c| c.course == Course::Replace) {
+            let here = |spec: &StepSpec| spec.key.corner == Some(at.corner);
+            let last = |is: &dyn Fn(&StepSpec) -> bool| {
+                steps
+                    .iter()
+                    .rposition(|spec| here(spec) && is(spec))
+                    .unwrap()
+            };
+            let turned = last(&|spec| spec.form == Form::Turn(Group::AxleNut));
+            let read = last(&|spec| reads(spec, When::After));
+            let staked = last(&|spec| spec.key.step == Step::Stake);
+            assert!(turned < read && read < staked, "{plan:?}");
+        }
+    });
+}
+
+#[test]
+fn nothing_is_stripped_without_a_yes_before_it() {
+    each_plan(|plan| {
+        for spec in procedure(plan) {
+            let strips = spec.phase == Phase::Strip && !spec.changes.is_empty();
+            assert!(!strips || spec.holds.contains(&HoldPoint::Yes), "{spec:?}");
+        }
+    });
+}
+
+#[test]
+fn the_wheel_comes_off_only_behind_stand_and_shove() {
+    each_plan(|plan| {
+        for spec in procedure(plan) {
+            let off = spec
+                .changes
+                .iter()
+                .any(|c| c.group == Group::Wheel && c.to == Hold::Off);
+            assert_eq!(off, spec.holds.contains(&HoldPoint::Stand), "{spec:?}");
+        }
+    });
+}
+
+#[test]
+fn a_car_that_stood_on_its_wheel_is_shoved_before_the_wheel_comes_off() {
+    each_plan(|plan| {
+        let mut shoved = false;
+        for spec in procedure(plan) {
+            match spec.key.step {
+                Step::Shove => shoved = true,
+                Step::Lower => shoved = false,
+                Step::WheelOff | Step::WheelOffAgain => assert!(shoved, "{plan:?}"),
+                _ => {}
+            }
+        }
+    });
+}
+
+#[test]
+fn the_brake_is_pumped_firm_after_the_pads_were_last_out() {
+    each_settled_plan(|plan| {
+        let steps = procedure(plan);
+        for at in &plan.corners {
+            let here = |spec: &StepSpec| spec.key.corner == Some(at.corner);
+            let pads = steps.iter().rposition(|spec| {
+                here(spec) && spec.changes.iter().any(|c| c.group == Group::Pads)
+            });
+            let pedal = steps
+                .iter()
+                .rposition(|spec| here(spec) && spec.key.step == Step::Pedal);
+            assert!(pads.is_some() && pads < pedal, "{plan:?}");
+        }
+        let end = steps.iter().find(|spec| spec.key.step == Step::End);
+        assert!(end.unwrap().holds.contains(&HoldPoint::Pedal), "{plan:?}");
+    });
+}
+
+#[test]
+fn a_job_ends_only_behind_its_loose_list() {
+    each_settled_plan(|plan| {
+        let steps = procedure(plan);
+        let end = steps.iter().find(|spec| spec.key.step == Step::End);
+        assert!(end.unwrap().holds.contains(&HoldPoint::Loose), "{plan:?}");
+    });
+}
+
+#[test]
+fn an_undecided_corner_leads_to_no_handing_over() {
+    each_plan(|plan| {
+        let open = |at: &Course| matches!(at, Course::Open | Course::Asking);
+        let any_open = plan.corners.iter().any(|at| open(&at.course));
+        let hands_over = procedure(plan)
+            .iter()
+            .any(|spec| spec.phase == Phase::HandOver);
+        assert_eq!(
+            hands_over,
+            !any_open && !plan.corners.is_empty(),
+            "{plan:?}"
+        );
+    });
+}
+
+#[test]
+fn a_job_started_at_the_car_asks_each_card_before_its_turn() {
+    each_settled_plan(|plan| {
+        let steps = procedure(plan);
+        let first = |form: &Form| steps.iter().position(|spec| spec.form == *form);
+        for spec in &steps {
+            if let Form::Turn(group) = spec.form {
+                let card = first(&Form::Card(plans::card_of(group)));
+                let turn = first(&spec.form);
+                assert!(card.is_some() && card < turn, "{group:?} in {plan:?}");
+            }
+        }
+        assert_eq!(plan.start == Start::AtHome, steps[0].phase == Phase::Pack);
+    });
+}
+
+#[test]
+fn every_step_key_is_read_back_from_its_code() {
+    let corners = || Corner::ALL.iter().copied().map(Some).chain([None]);
+    let mut codes = BTreeSet::new();
+    for step in Step::ALL.iter().copied() {
+        for corner in corners() {
+            for nth in 0..=u8::MAX {
+                let key = StepKey { step, corner, nth };
+                assert_eq!(StepKey::from_code(&key.code()), Some(key));
+                codes.insert(key.code());
+            }
+        }
+    }
+    assert_eq!(codes.len(), Step::ALL.len() * 5 * 256);
+}
+
+#[test]
+fn a_code_that_names_no_step_is_refused() {
+    for code in [
+        "",
+        "@",
+        "shove@",
+        "shove@middle",
+        "shove.",
+        "shove.x",
+        "shove.256",
+        "no_step",
+    ] {
+        assert_eq!(StepKey::from_code(code), None, "{code}");
+    }
+}

@@ -1,0 +1,66 @@
+//! A wheel end on paper: what the steps of a plan loosen and close, without any entry.
+
+use std::collections::BTreeMap;
+
+use hubslate::trade::wheel_end::{Form, Group, Hold, Item, StepSpec, items};
+
+/// Where every item stands that was touched.
+#[derive(Default)]
+pub struct Bench {
+    holds: BTreeMap<Item, Hold>,
+}
+
+impl Bench {
+    /// Does all that a step says.
+    pub fn work(&mut self, spec: &StepSpec) {
+        let Some(corner) = spec.key.corner else {
+            assert!(spec.changes.is_empty(), "{spec:?} has no corner");
+            return;
+        };
+        for change in &spec.changes {
+            let all = items(corner, change.group, count(change.group));
+            let of = |item: &Item| change.only.is_none_or(|only| only == item.number);
+            let touched: Vec<Item> = all.into_iter().filter(of).collect();
+            assert!(!touched.is_empty(), "{spec:?} changes nothing");
+            self.holds
+                .extend(touched.into_iter().map(|item| (item, change.to)));
+        }
+        if let Form::Turn(group) = spec.form {
+            for item in items(corner, group, count(group)) {
+                let before = self.holds.insert(item, Hold::Done);
+                assert!(
+                    matches!(before, Some(Hold::ByHand | Hold::Snug)),
+                    "{:?} turns {item:?}, which was {before:?}",
+                    spec.key
+                );
+            }
+        }
+    }
+
+    /// Every item that is not back.
+    pub fn loose(&self) -> Vec<Item> {
+        let open = self.holds.iter().filter(|(_, hold)| hold.is_loose());
+        open.map(|(item, _)| *item).collect()
+    }
+
+    /// Whether no item of the group is loose at the corner of `spec`.
+    pub fn is_back(&self, spec: &StepSpec, group: Group) -> bool {
+        let here = |item: &Item| item.group == group && Some(item.corner) == spec.key.corner;
+        !self.loose().iter().any(here)
+    }
+
+    /// Whether any item of the group was ever touched.
+    pub fn was_touched(&self, group: Group) -> bool {
+        self.holds.keys().any(|item| item.group == group)
+    }
+}
+
+/// How many items a group has on the paper wheel end.
+const fn count(group: Group) -> u8 {
+    match group {
+        Group::WheelNuts => 5,
+        Group::HubBolts => 4,
+        Group::BracketBolts | Group::CaliperPins => 2,
+        _ => 1,
+    }
+}
