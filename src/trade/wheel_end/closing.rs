@@ -6,7 +6,8 @@ use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::{NutPosition, Plan, Start};
-use crate::trade::wheel_end::procedure::{FLEX, SPIN, at_corner, rounds};
+use crate::trade::wheel_end::procedure::{FLEX, SPIN, rounds};
+use crate::trade::wheel_end::spec::at_corner;
 use crate::trade::wheel_end::step::{Check, Form, HoldPoint, Phase, SetName, Step, StepSpec, When};
 
 /// The steps from the box to the hub standing in its seat.

@@ -4,11 +4,14 @@ mod closing;
 mod item;
 mod plan;
 mod procedure;
+mod road;
+mod spec;
 mod step;
 
 pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
-pub use procedure::{CARDS, ROUNDS, procedure, round_number, sign_gone, sign_step};
+pub use procedure::{CARDS, ROUNDS, procedure, round_number};
+pub use road::{sign_gone, sign_step};
 pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,

@@ -7,9 +7,11 @@ use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::closing::{fit, put_back, refit};
 use crate::trade::wheel_end::item::{Group, Hold};
-use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Sign, Start};
+use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Start};
+use crate::trade::wheel_end::road::{listen, prove_on_the_road};
+use crate::trade::wheel_end::spec::{at_corner, once};
 use crate::trade::wheel_end::step::{
-    Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey, StepSpec, When,
+    Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepSpec, When,
 };
 
 /// How many rounds one set of readings has.
@@ -118,75 +120,6 @@ pub(super) const FLEX: &[Pick] = &[
     Pick::FlexOne,
     Pick::FlexMore,
 ];
-
-fn listen(plan: &Plan) -> Vec<StepSpec> {
-    let mut steps = vec![
-        once(
-            Phase::Listen,
-            Step::BeforeDriving,
-            Form::Checks(vec![
-                Check::NutsAsFound,
-                Check::WheelUpright,
-                Check::PedalFirm,
-                Check::Tyres,
-            ]),
-        ),
-        once(Phase::Listen, Step::Drive, Form::Do),
-    ];
-    if plan.driven {
-        let asked = Sign::ALL
-            .iter()
-            .filter(|sign| sign.is_first() || plan.more_questions);
-        steps.extend(asked.map(|sign| question(*sign)));
-    }
-    steps.push(once(
-        Phase::Listen,
-        Step::HeatHere,
-        Form::Number(Measured::HubHeat),
-    ));
-    steps.push(once(
-        Phase::Listen,
-        Step::HeatOther,
-        Form::Number(Measured::HubHeat),
-    ));
-    steps
-}
-
-fn question(sign: Sign) -> StepSpec {
-    let form = match sign {
-        Sign::Swerve => Form::Choice(&[Pick::LouderRight, Pick::LouderLeft, Pick::NoChange]),
-        _ => Form::Ask,
-    };
-    once(Phase::Listen, sign_step(sign), form)
-}
-
-/// The question that asks for a sign.
-pub const fn sign_step(sign: Sign) -> Step {
-    match sign {
-        Sign::Speed => Step::SignSpeed,
-        Sign::Swerve => Step::SignSwerve,
-        Sign::Coast => Step::SignCoast,
-        Sign::Surface => Step::SignSurface,
-        Sign::Brake => Step::SignBrake,
-        Sign::FullLock => Step::SignFullLock,
-        Sign::Shake => Step::SignShake,
-        Sign::Pulse => Step::SignPulse,
-    }
-}
-
-/// The check that a sign is gone after the work.
-pub const fn sign_gone(sign: Sign) -> Check {
-    match sign {
-        Sign::Speed => Check::SpeedGone,
-        Sign::Swerve => Check::SwerveGone,
-        Sign::Coast => Check::CoastGone,
-        Sign::Surface => Check::SurfaceGone,
-        Sign::Brake => Check::BrakeGone,
-        Sign::FullLock => Check::FullLockGone,
-        Sign::Shake => Check::ShakeGone,
-        Sign::Pulse => Check::PulseGone,
-    }
-}
 
 fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
     let corner = at.corner;
@@ -385,24 +318,6 @@ fn strip(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps
 }
 
-fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
-    if !plan.corners.iter().any(|at| at.course == Course::Replace) {
-        return Vec::new();
-    }
-    let mut steps = vec![
-        once(Phase::Prove, Step::ProvePedal, Form::Ask),
-        once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS)).held_by(HoldPoint::Pedal),
-    ];
-    if !plan.signs.is_empty() {
-        let gone = plan.signs.iter().map(|sign| sign_gone(*sign)).collect();
-        steps.push(
-            once(Phase::Prove, Step::ProveRoad, Form::Checks(gone)).held_by(HoldPoint::Pedal),
-        );
-    }
-    steps.push(once(Phase::Prove, Step::ProveResult, Form::Result));
-    steps
-}
-
 fn hand_over(plan: &Plan) -> Vec<StepSpec> {
     let settled = |at: &CornerPlan| !matches!(at.course, Course::Open | Course::Asking);
     if plan.corners.is_empty() || !plan.corners.iter().all(settled) {
@@ -439,51 +354,4 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
         ));
     }
     steps
-}
-
-/// A step of the whole vehicle.
-pub(super) fn once(phase: Phase, step: Step, form: Form) -> StepSpec {
-    StepSpec {
-        key: StepKey::once(step),
-        phase,
-        form,
-        holds: Vec::new(),
-        changes: Vec::new(),
-    }
-}
-
-/// A step at one corner.
-pub(super) fn at_corner(phase: Phase, step: Step, corner: Corner, form: Form) -> StepSpec {
-    StepSpec {
-        key: StepKey::at(step, corner),
-        phase,
-        form,
-        holds: Vec::new(),
-        changes: Vec::new(),
-    }
-}
-
-impl StepSpec {
-    pub(super) fn held_by(mut self, hold: HoldPoint) -> Self {
-        self.holds.push(hold);
-        self
-    }
-
-    pub(super) fn moves(mut self, group: Group, to: Hold) -> Self {
-        self.changes.push(Change {
-            group,
-            only: None,
-            to,
-        });
-        self
-    }
-
-    pub(super) fn moves_one(mut self, group: Group, number: u8, to: Hold) -> Self {
-        self.changes.push(Change {
-            group,
-            only: Some(number),
-            to,
-        });
-        self
-    }
 }

@@ -1,0 +1,95 @@
+//! The road: the questions of the test before the work, and the same signs after it.
+
+use crate::trade::wheel_end::plan::{Course, Plan, Sign};
+use crate::trade::wheel_end::procedure::LAMPS;
+use crate::trade::wheel_end::spec::once;
+use crate::trade::wheel_end::step::{
+    Check, Form, HoldPoint, Measured, Phase, Pick, Step, StepSpec,
+};
+
+pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
+    let mut steps = vec![
+        once(
+            Phase::Listen,
+            Step::BeforeDriving,
+            Form::Checks(vec![
+                Check::NutsAsFound,
+                Check::WheelUpright,
+                Check::PedalFirm,
+                Check::Tyres,
+            ]),
+        ),
+        once(Phase::Listen, Step::Drive, Form::Do),
+    ];
+    if plan.driven {
+        let asked = Sign::ALL
+            .iter()
+            .filter(|sign| sign.is_first() || plan.more_questions);
+        steps.extend(asked.map(|sign| question(*sign)));
+    }
+    steps.push(once(
+        Phase::Listen,
+        Step::HeatHere,
+        Form::Number(Measured::HubHeat),
+    ));
+    steps.push(once(
+        Phase::Listen,
+        Step::HeatOther,
+        Form::Number(Measured::HubHeat),
+    ));
+    steps
+}
+
+fn question(sign: Sign) -> StepSpec {
+    let form = match sign {
+        Sign::Swerve => Form::Choice(&[Pick::LouderRight, Pick::LouderLeft, Pick::NoChange]),
+        _ => Form::Ask,
+    };
+    once(Phase::Listen, sign_step(sign), form)
+}
+
+/// The question that asks for a sign.
+pub const fn sign_step(sign: Sign) -> Step {
+    match sign {
+        Sign::Speed => Step::SignSpeed,
+        Sign::Swerve => Step::SignSwerve,
+        Sign::Coast => Step::SignCoast,
+        Sign::Surface => Step::SignSurface,
+        Sign::Brake => Step::SignBrake,
+        Sign::FullLock => Step::SignFullLock,
+        Sign::Shake => Step::SignShake,
+        Sign::Pulse => Step::SignPulse,
+    }
+}
+
+/// The check that a sign is gone after the work.
+pub const fn sign_gone(sign: Sign) -> Check {
+    match sign {
+        Sign::Speed => Check::SpeedGone,
+        Sign::Swerve => Check::SwerveGone,
+        Sign::Coast => Check::CoastGone,
+        Sign::Surface => Check::SurfaceGone,
+        Sign::Brake => Check::BrakeGone,
+        Sign::FullLock => Check::FullLockGone,
+        Sign::Shake => Check::ShakeGone,
+        Sign::Pulse => Check::PulseGone,
+    }
+}
+
+pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
+    if !plan.corners.iter().any(|at| at.course == Course::Replace) {
+        return Vec::new();
+    }
+    let mut steps = vec![
+        once(Phase::Prove, Step::ProvePedal, Form::Ask),
+        once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS)).held_by(HoldPoint::Pedal),
+    ];
+    if !plan.signs.is_empty() {
+        let gone = plan.signs.iter().map(|sign| sign_gone(*sign)).collect();
+        steps.push(
+            once(Phase::Prove, Step::ProveRoad, Form::Checks(gone)).held_by(HoldPoint::Pedal),
+        );
+    }
+    steps.push(once(Phase::Prove, Step::ProveResult, Form::Result));
+    steps
+}

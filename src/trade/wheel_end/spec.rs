@@ -1,0 +1,52 @@
+//! How the steps of a procedure are put together.
+
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::step::{Change, Form, HoldPoint, Phase, Step, StepKey, StepSpec};
+
+/// A step of the whole vehicle.
+pub(super) fn once(phase: Phase, step: Step, form: Form) -> StepSpec {
+    StepSpec {
+        key: StepKey::once(step),
+        phase,
+        form,
+        holds: Vec::new(),
+        changes: Vec::new(),
+    }
+}
+
+/// A step at one corner.
+pub(super) fn at_corner(phase: Phase, step: Step, corner: Corner, form: Form) -> StepSpec {
+    StepSpec {
+        key: StepKey::at(step, corner),
+        phase,
+        form,
+        holds: Vec::new(),
+        changes: Vec::new(),
+    }
+}
+
+impl StepSpec {
+    pub(super) fn held_by(mut self, hold: HoldPoint) -> Self {
+        self.holds.push(hold);
+        self
+    }
+
+    pub(super) fn moves(mut self, group: Group, to: Hold) -> Self {
+        self.changes.push(Change {
+            group,
+            only: None,
+            to,
+        });
+        self
+    }
+
+    pub(super) fn moves_one(mut self, group: Group, number: u8, to: Hold) -> Self {
+        self.changes.push(Change {
+            group,
+            only: Some(number),
+            to,
+        });
+        self
+    }
+}
