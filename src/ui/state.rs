@@ -15,6 +15,7 @@ use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
 use crate::platform::{chance, clock};
 use crate::slate::{self, Kept, NotKept, Pen, Store};
+use crate::text::Say;
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
@@ -84,6 +85,8 @@ pub struct App {
     pub update_waits: RwSignal<bool>,
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
+    /// What was last done outside the job, said once.
+    pub told: RwSignal<Option<Say>>,
     /// Whether the database was closed under this page, which must be loaded again.
     pub stale: RwSignal<bool>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
@@ -112,6 +115,7 @@ impl App {
             jobs: RwSignal::new(Vec::new()),
             update_waits: RwSignal::new(false),
             unreadable: RwSignal::new(Vec::new()),
+            told: RwSignal::new(None),
             stale: stale.into(),
             locked: RwSignal::new(false),
             shelf: StoredValue::new_local(shelf),
@@ -312,6 +316,33 @@ impl App {
             self.open
                 .set(Some(Arc::new(Open::new(LogId(log), read.entries))));
         });
+    }
+
+    /// Makes the lines of jobs anew from their entries, after a file added some.
+    pub async fn reread(self, jobs: &[String]) {
+        let shelf = self.shelf();
+        for log in jobs {
+            let Ok(read) = slate::read(&shelf, log).await else {
+                continue;
+            };
+            let open = Open::new(LogId(log.clone()), read.entries);
+            let summary = Summary::of(&open.log, &open.sheet, open.next());
+            if let Ok(journal) = shelf.journal() {
+                // A line that is not kept is made again from the entries at the next start.
+                let _ = journal.put_summary(log, &summary.to_text()).await;
+            }
+            self.tabs.with_value(|tabs| {
+                if let Some(tabs) = tabs {
+                    tabs.announce(log);
+                }
+            });
+            if self
+                .open
+                .with_untracked(|now| now.as_ref().is_some_and(|now| now.log.0 == *log))
+            {
+                self.read_job(log.clone());
+            }
+        }
     }
 
     /// Starts a job with its first entries, opens it and goes to it.
