@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
 
+use crate::platform::wake_lock::WakeLock;
 use crate::platform::{crash_panel, locale, page, tone};
 use crate::ui::route::Route;
 use crate::ui::screens;
@@ -37,9 +38,22 @@ fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
         app.listen();
         app.read_list();
         follow_route(app);
+        stay_awake(app);
         screens::root()
     });
     handle.forget();
+}
+
+/// Keeps the glass awake while a job is on it; a refusal is normal and nothing depends on it.
+fn stay_awake(app: App) {
+    let lock = StoredValue::new_local(None::<WakeLock>);
+    Effect::new(move |_| {
+        let on_a_job = app.route.with(|route| route.job().is_some());
+        let held = lock.with_value(Option::is_some);
+        if on_a_job != held {
+            lock.set_value(on_a_job.then(|| WakeLock::hold(|_| {})));
+        }
+    });
 }
 
 /// Opens the job that a place belongs to, whenever the place changes.

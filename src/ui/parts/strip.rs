@@ -90,6 +90,15 @@ pub fn banners(app: App) -> AnyView {
                     }
                 })
             }}
+            {move || {
+                app.told.get().map(|say| {
+                    view! {
+                        <p class="told" role="status">
+                            {text::say(lang, say)}
+                        </p>
+                    }
+                })
+            }}
         </div>
     }
     .into_any()
