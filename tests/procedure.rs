@@ -156,7 +156,7 @@ fn what_is_loosened_last_is_turned_after_it() {
                         && (spec.form == Form::Turn(group)
                             || spec.changes.iter().any(|change| change.group == group))
                 };
-                if let Some(last) = steps.iter().filter(touches).last() {
+                if let Some(last) = steps.iter().rfind(touches) {
                     assert_eq!(last.form, Form::Turn(group), "{:?} in {plan:?}", last.key);
                 }
             }

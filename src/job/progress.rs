@@ -184,10 +184,24 @@ fn done_if(done: bool) -> Option<Status> {
 
 fn replied(sheet: &Sheet, step: StepKey) -> Status {
     match sheet.reply(step) {
-        None => Status::Open,
+        None | Some(Reply::Picked(Pick::FlexMore)) => Status::Open,
+        Some(Reply::Said(Answer::No)) if no_blocks(step.step) => Status::Open,
         Some(Reply::NotDone(because)) => Status::NotDone(*because),
+        Some(Reply::Said(Answer::NotDone)) => Status::NotDone(Because::Other),
         Some(_) => Status::Done,
     }
+}
+
+/// Whether a "no" is no answer to pass on from: what is wrong is mended, then it is asked again.
+///
+/// It moved on its stand, the pedal is soft, this is another car, the wheel nuts are loose. A "no"
+/// to any other question is an answer. In the same way a base that gives more than a division
+/// ([`Pick::FlexMore`]) is set again.
+const fn no_blocks(step: Step) -> bool {
+    matches!(
+        step,
+        Step::RightCar | Step::Shove | Step::RockNuts | Step::Pedal | Step::ProvePedal
+    )
 }
 
 fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {

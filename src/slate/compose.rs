@@ -20,14 +20,14 @@ pub struct Pen {
     pub offset_min: i32,
     /// When it was done, if another time was told.
     pub told: Option<i64>,
-    /// Ten random bytes.
+    /// Ten random bytes; the last makes way for the place within the tap.
     pub chance: [u8; 10],
 }
 
 /// The entries of one tap, each after the one before it, the first after the heads of the sheet.
 ///
 /// Ids are UUIDs of version 7 (RFC 9562): 48 bits of milliseconds, then chance. The entries of one
-/// tap share their time and differ in their last byte.
+/// tap share their time and their chance; the last byte is the place within the tap.
 pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> Vec<Entry> {
     let mut after = heads.to_vec();
     let mut entries = Vec::with_capacity(whats.len());
@@ -59,7 +59,7 @@ pub fn log_id(pen: &Pen) -> LogId {
 fn id(pen: &Pen, place: u8) -> EntryId {
     let mut chance = pen.chance;
     if let Some(last) = chance.last_mut() {
-        *last = last.wrapping_add(place);
+        *last = place;
     }
     let ms = u64::try_from(pen.utc_ms).unwrap_or(0);
     EntryId(
@@ -71,16 +71,26 @@ fn id(pen: &Pen, place: u8) -> EntryId {
 
 /// What takes back the last tap of this device that still counts, if there is one.
 ///
-/// A tap may have written several entries; they share the device and the time.
+/// A tap may have written several entries; they are struck together. The tap that opened the job
+/// stays: without it there is no job to go back to.
 pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
     let mine = |entry: &&Entry| entry.device == device && !matches!(entry.what, What::Strike(_));
     let last = sheet.counting().filter(mine).last()?;
-    if matches!(last.what, What::Opened(_)) {
-        return None;
-    }
-    let tap = sheet
+    let tap: Vec<&Entry> = sheet
         .counting()
         .filter(mine)
-        .filter(|entry| entry.at.utc_ms == last.at.utc_ms);
-    Some(What::Strike(tap.map(|entry| entry.id.clone()).collect()))
+        .filter(|entry| tap_of(entry) == tap_of(last))
+        .collect();
+    if tap.iter().any(|e| matches!(e.what, What::Opened(_))) {
+        return None;
+    }
+    Some(What::Strike(tap.iter().map(|e| e.id.clone()).collect()))
+}
+
+/// What the entries of one tap share: the time alone would join two taps under a clock that
+/// stands still or was set back.
+fn tap_of(entry: &Entry) -> (i64, &str) {
+    let id = entry.id.0.as_str();
+    let place = id.len().saturating_sub(2);
+    (entry.at.utc_ms, id.get(..place).unwrap_or(id))
 }

@@ -1,6 +1,6 @@
 //! Keeping a tap: the second copy in the same tick, the journal behind it, and what that means.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
@@ -104,12 +104,15 @@ pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> 
         Err(problem) if second.is_empty() => return Err(problem),
         Err(_) => Vec::new(),
     };
+    let there: BTreeSet<String> = journal.iter().map(|record| record.id.clone()).collect();
     let mut read = Read::default();
     for record in journal {
         take(&mut read, record);
     }
     for record in second {
-        if !read.texts.contains_key(&record.id) && take(&mut read, record.clone()) {
+        let healthy = !read.texts.contains_key(&record.id) && take(&mut read, record.clone());
+        // What the journal holds is never overwritten, and one refused record refuses its batch.
+        if healthy && !there.contains(&record.id) {
             read.to_heal.push(record);
         }
     }
@@ -124,7 +127,9 @@ fn take(read: &mut Read, record: Record) -> bool {
             true
         }
         Err(error) => {
-            read.unreadable.push((record, error));
+            if !read.unreadable.iter().any(|(named, _)| *named == record) {
+                read.unreadable.push((record, error));
+            }
             false
         }
     }

@@ -1,5 +1,7 @@
 //! Phones that tap and the entries they make, for tests of the record.
 
+use std::collections::BTreeSet;
+
 use hubslate::job::entry::{Entry, EntryId, LogId, Moved, Opened, Reply, What};
 use hubslate::job::{Sheet, fold};
 use hubslate::slate::{Pen, compose};
@@ -81,11 +83,17 @@ impl Job {
     /// One tap, after everything this phone has; a second later by its clock.
     pub fn tap(&mut self, whats: Vec<What>) -> Vec<EntryId> {
         self.phone.clock += 1_000;
-        let heads = self.sheet().heads().to_vec();
-        let new = self.phone.tap(&heads, whats);
+        let new = self.phone.tap(&self.heads(), whats);
         let ids = new.iter().map(|entry| entry.id.clone()).collect();
         self.entries.extend(new);
         ids
+    }
+
+    /// The entries that none has seen yet, found without the fold.
+    pub fn heads(&self) -> Vec<EntryId> {
+        let named: BTreeSet<&EntryId> = self.entries.iter().flat_map(|e| &e.after).collect();
+        let ids: BTreeSet<&EntryId> = self.entries.iter().map(|e| &e.id).collect();
+        ids.difference(&named).map(|id| (*id).clone()).collect()
     }
 
     /// Takes in what another phone has.

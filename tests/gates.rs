@@ -1,0 +1,298 @@
+//! The six hold points: each is closed until its answer is given, and "not done" is no answer.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/record.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod record;
+#[path = "support/technician.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod technician;
+
+use hubslate::job::entry::{Reply, Side, What};
+use hubslate::job::{Held, held};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::play::Decision;
+use hubslate::trade::wheel_end::{
+    Because, Form, Group, Hold, HoldPoint, NutPosition, Step, StepKey, StepSpec,
+};
+use record::{HERE, Job, item, moved, said};
+use technician::{Story, answer, begin, consent, next_key, steps, turn, walk_to};
+
+const PUT_BACK: Story = Story {
+    decision: Decision::Watch,
+    ..Story::REPLACED
+};
+
+fn at(step: Step) -> StepKey {
+    StepKey::at(step, HERE)
+}
+
+fn spec(steps: &[StepSpec], key: StepKey) -> &StepSpec {
+    steps.iter().find(|spec| spec.key == key).unwrap()
+}
+
+/// What stands before the step, by the plan of the job as it is.
+fn before(job: &Job, key: StepKey) -> Option<Held> {
+    let sheet = job.sheet();
+    let steps = steps(&sheet);
+    held(&sheet, &steps, spec(&steps, key))
+}
+
+fn point(job: &Job, key: StepKey) -> Option<HoldPoint> {
+    before(job, key).map(|held| held.point)
+}
+
+/// The job after one more tap.
+fn after(job: &Job, what: What) -> Job {
+    let mut job = job.clone();
+    job.tap(vec![what]);
+    job
+}
+
+/// Every way of saying that something was not done.
+fn not_done(step: StepKey) -> Vec<What> {
+    let reasons = Because::ALL.iter();
+    let mut all: Vec<What> = reasons
+        .map(|because| What::Answered(step, Reply::NotDone(*because)))
+        .collect();
+    all.push(said(step, Answer::NotDone));
+    all
+}
+
+#[track_caller]
+fn stays_closed(job: &Job, gated: StepKey, expected: HoldPoint, whats: Vec<What>) {
+    assert_eq!(point(job, gated), Some(expected), "before anything is said");
+    for what in whats {
+        let said = after(job, what.clone());
+        assert_eq!(point(&said, gated), Some(expected), "after {what:?}");
+    }
+}
+
+#[test]
+fn the_wheel_stays_on_until_the_car_was_shoved_and_stood() {
+    let shove = at(Step::Shove);
+    let job = walk_to(Story::REPLACED, shove);
+    let expected = Held {
+        point: HoldPoint::Stand,
+        answer_at: Some(shove),
+    };
+    assert_eq!(before(&job, at(Step::WheelOff)), Some(expected));
+    let mut no = not_done(shove);
+    no.push(said(shove, Answer::No));
+    no.push(What::Answered(shove, Reply::Done));
+    stays_closed(&job, at(Step::WheelOff), HoldPoint::Stand, no);
+    let stood = after(&job, said(shove, Answer::Yes));
+    assert_eq!(before(&stood, at(Step::WheelOff)), None);
+}
+
+#[test]
+fn the_first_shove_does_not_let_the_wheel_off_again() {
+    let ground = Story {
+        nut: NutPosition::OnGround,
+        ..Story::REPLACED
+    };
+    let again = at(Step::Shove).nth(2);
+    let job = walk_to(ground, again);
+    let off = at(Step::WheelOffAgain);
+    assert_eq!(before(&job, off).unwrap().answer_at, Some(again));
+    stays_closed(&job, off, HoldPoint::Stand, not_done(again));
+    assert_eq!(before(&after(&job, said(again, Answer::Yes)), off), None);
+}
+
+/// A job that stands before the nut, its readings struck.
+fn unread() -> Job {
+    let mut job = walk_to(Story::REPLACED, at(Step::StripNut));
+    let read = |what: &What| matches!(what, What::Reading(_));
+    let ids = job.entries.iter().filter(|entry| read(&entry.what));
+    let strike = What::Strike(ids.map(|entry| entry.id.clone()).collect());
+    job.tap(vec![strike]);
+    job
+}
+
+fn rounds(job: &Job) -> Vec<StepSpec> {
+    let before = steps(&job.sheet()).into_iter();
+    before
+        .take_while(|spec| spec.key != at(Step::Decide))
+        .filter(|spec| matches!(spec.form, Form::Round(..)))
+        .collect()
+}
+
+#[test]
+fn the_nut_stays_tight_until_the_three_rounds_were_read() {
+    let mut job = unread();
+    for round in rounds(&job) {
+        let expected = Held {
+            point: HoldPoint::Before,
+            answer_at: Some(round.key),
+        };
+        assert_eq!(before(&job, at(Step::StripNut)), Some(expected));
+        let readings = answer(&job.sheet(), &round, Story::REPLACED);
+        let pushed = |what: &&What| matches!(what, What::Reading(r) if r.side == Side::Push);
+        let push = readings.iter().find(pushed).unwrap();
+        let half = after(&job, push.clone());
+        assert_eq!(point(&half, at(Step::StripNut)), Some(HoldPoint::Before));
+        job.tap(readings);
+    }
+    assert_eq!(before(&job, at(Step::StripNut)), None);
+}
+
+#[test]
+fn a_reason_for_each_round_opens_the_way_to_the_nut() {
+    let mut job = unread();
+    let rounds = rounds(&job);
+    assert_eq!(rounds.len(), 3);
+    for round in rounds {
+        assert_eq!(point(&job, at(Step::StripNut)), Some(HoldPoint::Before));
+        job.tap(vec![What::Answered(
+            round.key,
+            Reply::NotDone(Because::NoTool),
+        )]);
+    }
+    assert_eq!(before(&job, at(Step::StripNut)), None);
+}
+
+#[test]
+fn nothing_is_stripped_until_the_owner_said_yes() {
+    let agree = at(Step::Agree);
+    let job = walk_to(Story::REPLACED, at(Step::StripNut));
+    let agreed = steps(&job.sheet());
+    let asked = walk_to(Story::REPLACED, agree);
+    let stripping = agreed.iter().filter(|s| s.holds.contains(&HoldPoint::Yes));
+    let mut closed = not_done(agree);
+    closed.push(consent(agree, false));
+    closed.push(said(agree, Answer::Yes));
+    let mut count = 0;
+    for strip in stripping {
+        count += 1;
+        let held_at = |job: &Job| held(&job.sheet(), &agreed, strip);
+        let expected = Held {
+            point: HoldPoint::Yes,
+            answer_at: Some(agree),
+        };
+        assert_eq!(held_at(&asked), Some(expected));
+        for what in &closed {
+            assert_eq!(held_at(&after(&asked, what.clone())), Some(expected));
+        }
+        assert_eq!(held_at(&after(&asked, consent(agree, true))), None);
+    }
+    assert_eq!(count, 4);
+}
+
+#[test]
+fn no_weight_is_let_down_until_the_nut_is_at_its_card() {
+    let turn_nut = at(Step::TurnAxleNut);
+    let lower = at(Step::Lower);
+    let job = walk_to(Story::REPLACED, turn_nut);
+    assert_eq!(before(&job, lower).unwrap().answer_at, Some(turn_nut));
+    let mut closed = not_done(turn_nut);
+    closed.push(What::Answered(turn_nut, Reply::Done));
+    for short in [Hold::Off, Hold::Loosened, Hold::ByHand, Hold::Snug] {
+        closed.push(moved(
+            Step::TurnAxleNut,
+            vec![item(Group::AxleNut, 1)],
+            short,
+        ));
+    }
+    stays_closed(&job, lower, HoldPoint::Nut, closed);
+    let mut turned = job.clone();
+    turned.tap(turn(&job.sheet(), turn_nut, Group::AxleNut));
+    assert_eq!(before(&turned, lower), None);
+}
+
+#[test]
+fn a_nut_that_was_never_touched_holds_no_weight_back() {
+    let job = walk_to(PUT_BACK, at(Step::Lower));
+    assert_eq!(before(&job, at(Step::Lower)), None);
+}
+
+#[test]
+fn nothing_moves_until_every_pedal_was_firm() {
+    let firm = StepKey::once(Step::ProvePedal);
+    let lamps = StepKey::once(Step::ProveLamps);
+    let job = walk_to(Story::REPLACED, firm);
+    assert_eq!(before(&job, lamps).unwrap().answer_at, Some(firm));
+    let mut closed = not_done(firm);
+    closed.push(said(firm, Answer::No));
+    stays_closed(&job, lamps, HoldPoint::Pedal, closed);
+    let open = after(&job, said(firm, Answer::Yes));
+    assert_eq!(before(&open, lamps), None);
+    for nth in [1, 2] {
+        let earlier = at(Step::Pedal).nth(nth);
+        let soft = after(&open, said(earlier, Answer::No));
+        assert_eq!(before(&soft, lamps).unwrap().answer_at, Some(earlier));
+    }
+}
+
+#[test]
+fn a_job_put_back_does_not_end_on_a_soft_pedal() {
+    let job = walk_to(PUT_BACK, StepKey::once(Step::End));
+    let end = StepKey::once(Step::End);
+    assert_eq!(before(&job, end), None);
+    let pedal = at(Step::Pedal);
+    let mut soft = not_done(pedal);
+    soft.push(said(pedal, Answer::No));
+    for what in soft {
+        assert_eq!(point(&after(&job, what), end), Some(HoldPoint::Pedal));
+    }
+}
+
+#[test]
+fn a_job_does_not_end_while_anything_is_loose() {
+    let turn_nuts = at(Step::TurnWheelNuts);
+    let end = StepKey::once(Step::End);
+    let job = walk_to(PUT_BACK, turn_nuts);
+    let expected = Held {
+        point: HoldPoint::Loose,
+        answer_at: None,
+    };
+    assert_eq!(before(&job, end), Some(expected));
+    let mut closed = not_done(turn_nuts);
+    closed.push(What::Answered(turn_nuts, Reply::Done));
+    stays_closed(&job, end, HoldPoint::Loose, closed);
+    let whats = turn(&job.sheet(), turn_nuts, Group::WheelNuts);
+    let mut short = job.clone();
+    short.tap(whats[..whats.len() - 1].to_vec());
+    assert_eq!(point(&short, end), Some(HoldPoint::Loose));
+    short.tap(whats[whats.len() - 1..].to_vec());
+    assert_eq!(before(&short, end), None);
+}
+
+#[test]
+fn an_undone_answer_closes_its_hold_point_again() {
+    let shove = at(Step::Shove);
+    let mut job = walk_to(Story::REPLACED, shove);
+    let ids = job.tap(vec![said(shove, Answer::Yes)]);
+    assert_eq!(before(&job, at(Step::WheelOff)), None);
+    job.tap(vec![What::Strike(ids)]);
+    assert_eq!(point(&job, at(Step::WheelOff)), Some(HoldPoint::Stand));
+}
+
+#[test]
+fn a_technician_who_does_nothing_is_let_past_no_hold_point_but_the_reading() {
+    let mut job = begin(PUT_BACK);
+    while let Some(key) = next_key(&job.sheet()) {
+        let sheet = job.sheet();
+        let steps = steps(&sheet);
+        let spec = spec(&steps, key);
+        let off = [Step::WheelOff, Step::CaliperUp].contains(&key.step);
+        let what = match spec.form {
+            Form::Corners | Form::Decide(_) | Form::End => answer(&sheet, spec, PUT_BACK),
+            _ if off => answer(&sheet, spec, PUT_BACK),
+            _ => vec![What::Answered(key, Reply::NotDone(Because::NoTime))],
+        };
+        let was_held = held(&sheet, &steps, spec).map(|held| held.point);
+        match key.step {
+            Step::WheelOff => assert_eq!(was_held, Some(HoldPoint::Stand)),
+            Step::End => assert_eq!(was_held, Some(HoldPoint::Pedal)),
+            _ => {}
+        }
+        job.tap(what);
+    }
+    assert!(!job.sheet().loose().is_empty());
+}

@@ -1,0 +1,115 @@
+//! A store in memory that fails where a test wants it, and a waker that does nothing.
+
+use std::cell::RefCell;
+use std::future::poll_fn;
+use std::pin::pin;
+use std::task::{Context, Poll, Waker};
+
+use hubslate::platform::memory::Memory;
+use hubslate::platform::record::{Record, StoreProblem};
+use hubslate::slate::Store;
+
+/// Two places that keep records, each by the rules of the real journal.
+#[derive(Default)]
+pub struct Faulty {
+    journal: Memory,
+    second: Memory,
+    journal_fault: RefCell<Option<StoreProblem>>,
+    second_fault: RefCell<Option<StoreProblem>>,
+    calls: RefCell<Vec<&'static str>>,
+}
+
+impl Faulty {
+    pub fn journal_fails(&self, with: Option<StoreProblem>) {
+        *self.journal_fault.borrow_mut() = with;
+    }
+
+    pub fn second_fails(&self, with: Option<StoreProblem>) {
+        *self.second_fault.borrow_mut() = with;
+    }
+
+    pub fn in_journal(&self) -> Vec<Record> {
+        self.journal.read_all()
+    }
+
+    pub fn in_second(&self) -> Vec<Record> {
+        self.second.read_all()
+    }
+
+    /// Puts records into the journal, past any fault.
+    pub fn put_journal(&self, records: &[Record]) {
+        self.journal.add(records).unwrap();
+    }
+
+    /// Puts records into the second copy, past any fault.
+    pub fn put_second(&self, records: &[Record]) {
+        self.second.add(records).unwrap();
+    }
+
+    /// Hurts a record of the journal, as a bad disk would.
+    pub fn replace_in_journal(&self, hurt: &Record) {
+        let replaced = self.journal.replace_body(&hurt.log, &hurt.id, &hurt.text);
+        replaced.unwrap();
+    }
+
+    /// What was called, in order.
+    pub fn calls(&self) -> Vec<&'static str> {
+        self.calls.borrow().clone()
+    }
+
+    fn fault(fault: &RefCell<Option<StoreProblem>>) -> Result<(), StoreProblem> {
+        fault.borrow().clone().map_or(Ok(()), Err)
+    }
+}
+
+/// Lets the other side run once, as a transaction of the browser does.
+async fn a_moment() {
+    let mut waited = false;
+    poll_fn(|_| {
+        if waited {
+            return Poll::Ready(());
+        }
+        waited = true;
+        Poll::Pending
+    })
+    .await;
+}
+
+impl Store for Faulty {
+    fn second(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        self.calls.borrow_mut().push("second");
+        Self::fault(&self.second_fault)?;
+        self.second.add(records)
+    }
+
+    async fn journal(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        self.calls.borrow_mut().push("journal begins");
+        a_moment().await;
+        Self::fault(&self.journal_fault)?;
+        self.journal.add(records)?;
+        self.calls.borrow_mut().push("journal is durable");
+        Ok(())
+    }
+
+    async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+        a_moment().await;
+        Self::fault(&self.journal_fault)?;
+        Ok(self.journal.read(log))
+    }
+
+    fn read_second(&self, log: &str) -> Vec<Record> {
+        self.second.read(log)
+    }
+}
+
+/// Polls until it is ready; nothing here waits for anything but its next poll.
+pub fn block_on<F: Future>(future: F) -> F::Output {
+    let mut future = pin!(future);
+    let mut context = Context::from_waker(Waker::noop());
+    for _ in 0..1_000 {
+        if let Poll::Ready(output) = future.as_mut().poll(&mut context) {
+            return output;
+        }
+    }
+    panic!("never ready");
+}

@@ -1,0 +1,261 @@
+//! A technician who does every step that comes next, so that whole jobs can be folded.
+
+use hubslate::job::entry::{
+    Consent, Decided, Due, DueKind, Ended, Ending, How, Money, Moved, Photo, Price, Quantity,
+    Reading, Reply, Scope, Side, Signed, VehicleField, What,
+};
+use hubslate::job::{Sheet, group_items, next, plan};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard, Stage, TorqueBody};
+use hubslate::trade::play::{Decision, Dial, Felt, Way};
+use hubslate::trade::wheel_end::{
+    Change, Form, Group, Measured, NutPosition, Start, Step, StepKey, StepSpec, procedure,
+};
+use hubslate::units::{Decimal, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed};
+
+use crate::record::{HERE, Job, opened};
+
+/// What this job turns out to be.
+#[derive(Clone, Copy, Debug)]
+pub struct Story {
+    pub start: Start,
+    pub nut: NutPosition,
+    pub decision: Decision,
+    /// Whether the owner says yes to the repair.
+    pub yes: bool,
+    /// Whether the first decision asks for a second set.
+    pub again: bool,
+}
+
+impl Story {
+    /// The plain case: at home, nut against the brake, replaced with a yes.
+    pub const REPLACED: Self = Self {
+        start: Start::AtHome,
+        nut: NutPosition::AirBrakeHeld,
+        decision: Decision::Replace,
+        yes: true,
+        again: false,
+    };
+}
+
+/// A job that is opened and not begun.
+pub fn begin(story: Story) -> Job {
+    let mut job = Job::opened();
+    job.entries.clear();
+    job.tap(vec![opened(story.start)]);
+    job
+}
+
+/// The steps of the job as it stands.
+pub fn steps(sheet: &Sheet) -> Vec<StepSpec> {
+    procedure(&plan(sheet))
+}
+
+/// The key of the step that comes next.
+pub fn next_key(sheet: &Sheet) -> Option<StepKey> {
+    next(sheet, &steps(sheet)).map(|spec| spec.key)
+}
+
+/// Does the next step in one tap; `false` when none is left.
+pub fn step(job: &mut Job, story: Story) -> bool {
+    let sheet = job.sheet();
+    let steps = steps(&sheet);
+    match next(&sheet, &steps) {
+        Some(spec) => {
+            job.tap(answer(&sheet, spec, story));
+            true
+        }
+        None => false,
+    }
+}
+
+/// Walks until `stop` comes next.
+///
+/// # Panics
+/// If the job ends before, or goes round in circles.
+pub fn walk_to(story: Story, stop: StepKey) -> Job {
+    let mut job = begin(story);
+    for _ in 0..200 {
+        if next_key(&job.sheet()) == Some(stop) {
+            return job;
+        }
+        assert!(step(&mut job, story), "{stop:?} never came");
+    }
+    panic!("went round in circles before {stop:?}");
+}
+
+/// What a good technician taps at a step.
+pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
+    let reply = |reply| What::Answered(spec.key, reply);
+    let mut whats = match &spec.form {
+        Form::Corners => vec![What::Corners(vec![HERE])],
+        Form::Card(item) => vec![What::Card(card(*item, story.nut))],
+        Form::Vehicle => vec![
+            What::Vehicle(VehicleField::Studs, "5".to_owned()),
+            reply(Reply::Done),
+        ],
+        Form::Price => vec![price()],
+        Form::Ask => vec![reply(Reply::Said(Answer::Yes))],
+        Form::Checks(checks) => {
+            let seen = checks.iter().map(|check| (*check, Answer::Yes)).collect();
+            vec![reply(Reply::Checked(seen))]
+        }
+        Form::Choice(picks) => vec![reply(Reply::Picked(picks[0]))],
+        Form::Number(Measured::Odometer) => vec![reply(odometer())],
+        Form::Number(Measured::HubHeat) => vec![reply(heat())],
+        Form::Photo => vec![What::Photo(photo(spec.key))],
+        Form::Swing => vec![reply(Reply::Felt(Felt::JustFelt))],
+        Form::Round(..) => readings(spec),
+        Form::Decide(nth) => vec![decided(*nth, story)],
+        Form::Consent => vec![consent(spec.key, spec.key.step != Step::Agree || story.yes)],
+        Form::Turn(group) => turn(sheet, spec.key, *group),
+        Form::Retorque => vec![due(), reply(Reply::Done)],
+        Form::Sign => vec![What::Signed(Signed {
+            step: spec.key,
+            strokes: "M1 1L9 9".to_owned(),
+        })],
+        Form::End => vec![ended()],
+        Form::Booking | Form::Kit | Form::Ready | Form::Do | Form::Result | Form::Report => {
+            vec![reply(Reply::Done)]
+        }
+    };
+    whats.extend(spec.changes.iter().map(|c| change(sheet, spec.key, *c)));
+    whats
+}
+
+fn change(sheet: &Sheet, step: StepKey, change: Change) -> What {
+    let mut items = group_items(sheet, HERE, change.group);
+    items.retain(|item| change.only.is_none_or(|only| only == item.number));
+    What::Moved(Moved {
+        step,
+        items,
+        to: change.to,
+        wrench: None,
+    })
+}
+
+/// A whole final pass: the pass begins, then one entry a fastener.
+pub fn turn(sheet: &Sheet, step: StepKey, group: Group) -> Vec<What> {
+    let mut whats = vec![What::Pass(step)];
+    whats.extend(group_items(sheet, HERE, group).into_iter().map(|item| {
+        What::Moved(Moved {
+            step,
+            items: vec![item],
+            to: hubslate::trade::wheel_end::Hold::Done,
+            wrench: None,
+        })
+    }));
+    whats
+}
+
+pub fn card(item: CardItem, nut: NutPosition) -> SpecCard {
+    let source = CardSource {
+        document: "Invented service sheet 7".to_owned(),
+        page: "12".to_owned(),
+        looked_up: chrono::NaiveDate::from_ymd_opt(2026, 5, 4).unwrap(),
+        who: "T. Okafor-Lind".to_owned(),
+    };
+    let body = match item {
+        CardItem::PlayLimit => CardBody::Play {
+            most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
+            way: Way::DEFAULT,
+            source,
+        },
+        _ => CardBody::Torque(TorqueBody {
+            stages: vec![Stage::Torque(
+                Typed::parse("110", TorqueUnit::NewtonMetre).unwrap(),
+            )],
+            position: (item == CardItem::AxleNut).then_some(nut),
+            conditions: Vec::new(),
+            source,
+        }),
+    };
+    SpecCard { item, body }
+}
+
+pub fn consent(step: StepKey, yes: bool) -> What {
+    What::Consent(Consent {
+        step,
+        scope: Scope::Repair,
+        yes,
+        how: How::Spoken,
+        amount: None,
+    })
+}
+
+pub fn decided(nth: u8, story: Story) -> What {
+    What::Decided(Decided {
+        corner: HERE,
+        nth,
+        decision: story.decision,
+        again: story.again && nth == 1,
+        reasons: vec!["rough".to_owned()],
+        rules: 1,
+    })
+}
+
+fn readings(spec: &StepSpec) -> Vec<What> {
+    let Form::Round(set, round) = spec.form else {
+        return Vec::new();
+    };
+    let read = |(side, divisions)| {
+        What::Reading(Reading {
+            corner: HERE,
+            set,
+            round,
+            side,
+            divisions: Decimal::parse(divisions).unwrap(),
+            dial: Dial::HUNDREDTH_MM,
+            way: Way::DEFAULT,
+        })
+    };
+    [(Side::Push, "0"), (Side::Pull, "8")].map(read).to_vec()
+}
+
+fn ended() -> What {
+    What::Ended(Ended {
+        ending: Ending::Finished,
+        charge: None,
+    })
+}
+
+fn price() -> What {
+    let usd = |minor| Money {
+        minor,
+        currency: "USD".to_owned(),
+    };
+    What::Price(Price {
+        repair: usd(48_000),
+        refit: usd(12_000),
+    })
+}
+
+fn due() -> What {
+    What::Due(Due {
+        kind: DueKind::Retorque,
+        date: "2026-06-01".to_owned(),
+        distance: None,
+    })
+}
+
+fn odometer() -> Reply {
+    Reply::Number(Quantity::Distance(
+        Typed::parse("61200", DistanceUnit::Mile).unwrap(),
+    ))
+}
+
+fn heat() -> Reply {
+    Reply::Number(Quantity::Temperature(
+        Typed::parse("31", TemperatureUnit::Celsius).unwrap(),
+    ))
+}
+
+fn photo(step: StepKey) -> Photo {
+    Photo {
+        step,
+        sha256: "00".repeat(32),
+        mime: "image/jpeg".to_owned(),
+        width: 1600,
+        height: 1200,
+    }
+}
