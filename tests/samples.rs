@@ -7,8 +7,14 @@
     clippy::indexing_slicing
 )]
 
+#[path = "support/keys.rs"]
+mod keys;
+#[path = "support/parts.rs"]
+mod parts;
 #[path = "support/stories.rs"]
 mod stories;
+#[path = "support/story.rs"]
+mod story;
 #[path = "support/walk.rs"]
 mod walk;
 
@@ -22,7 +28,8 @@ use hubslate::trade::play::{After, Decision, Felt};
 use hubslate::trade::vehicle::{CheckDigit, Corner, Vin};
 use hubslate::trade::wheel_end::{Pick, Start, When};
 use hubslate::units::LengthUnit;
-use walk::{Story, Walk};
+use story::Story;
+use walk::Walk;
 
 /// The committed file; it is written anew when `HUBSLATE_WRITE_SAMPLES` is set.
 #[track_caller]
@@ -107,12 +114,12 @@ fn replaced(position: Position, start: Start, corners: &[Corner]) -> Story {
     let mut story = stories::replaced_hub();
     story.start = start;
     story.corners = corners.to_vec();
-    story.cards = stories::cards(
+    story.cards = parts::cards(
         "Invented pages",
         "R. Okafor",
-        stories::day(2026, 2, 16),
+        parts::day(2026, 2, 16),
         position,
-        stories::play("2.0", LengthUnit::Thou),
+        parts::play("2.0", LengthUnit::Thou),
     );
     story
 }
