@@ -7,20 +7,29 @@
     clippy::indexing_slicing
 )]
 
+#[path = "support/keys.rs"]
+mod keys;
+#[path = "support/parts.rs"]
+mod parts;
 #[path = "support/stories.rs"]
 mod stories;
+#[path = "support/story.rs"]
+mod story;
 #[path = "support/walk.rs"]
 mod walk;
 
 use std::path::PathBuf;
 
 use hubslate::exchange::read;
-use hubslate::job::entry::VehicleField;
-use hubslate::job::entry::{DueKind, Ending};
+use hubslate::job::entry::{DueKind, Ending, Reply, VehicleField};
 use hubslate::job::{Sheet, judge};
-use hubslate::trade::play::{After, Decision};
+use hubslate::trade::fastening::Position;
+use hubslate::trade::play::{After, Decision, Felt};
 use hubslate::trade::vehicle::{CheckDigit, Corner, Vin};
-use walk::{Story, Walk};
+use hubslate::trade::wheel_end::{Pick, Start, When};
+use hubslate::units::LengthUnit;
+use story::Story;
+use walk::Walk;
 
 /// The committed file; it is written anew when `HUBSLATE_WRITE_SAMPLES` is set.
 #[track_caller]
@@ -98,4 +107,78 @@ fn nothing_was_wrong_with_the_bearing() {
     assert_eq!(decided.decision, Decision::Keep);
     assert_eq!(decided.reasons, ["under_proven", "smooth_and_quiet"]);
     is_committed("nothing-wrong.json", &walk);
+}
+
+/// A replaced hub with another nut, another start, other corners.
+fn replaced(position: Position, start: Start, corners: &[Corner]) -> Story {
+    let mut story = stories::replaced_hub();
+    story.start = start;
+    story.corners = corners.to_vec();
+    story.cards = parts::cards(
+        "Invented pages",
+        "R. Okafor",
+        parts::day(2026, 2, 16),
+        position,
+        parts::play("2.0", LengthUnit::Thou),
+    );
+    story
+}
+
+#[test]
+fn a_replacement_is_walked_to_its_end_wherever_the_nut_is_tightened() {
+    for position in Position::ALL {
+        for start in Start::ALL {
+            for corners in [
+                &[Corner::RearLeft][..],
+                &[Corner::FrontRight, Corner::FrontLeft],
+            ] {
+                let story = replaced(*position, *start, corners);
+                let walk = Walk::of(&story);
+                let sheet = is_closed(&story, &walk);
+                for corner in corners {
+                    let after = judge::after(&sheet, *corner);
+                    assert!(matches!(after, After::Pass { .. }), "{after:?}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn over_by_less_than_the_uncertainty_asks_for_a_second_set_and_is_then_replaced() {
+    let mut story = replaced(Position::AirBar, Start::AtHome, &[Corner::FrontLeft]);
+    story.replies.extend([
+        ("rock_twelve_six", Reply::Felt(Felt::Nothing)),
+        ("rock_nine_three", Reply::Felt(Felt::Nothing)),
+        ("rock_axial", Reply::Felt(Felt::Nothing)),
+        ("spin_hand", Reply::Picked(Pick::SmoothQuiet)),
+        ("rig_again", Reply::Picked(Pick::FlexNone)),
+    ]);
+    let over = ["2.4", "2.2", "2.4"];
+    story.readings.insert((When::Before, 1), over);
+    story.readings.insert((When::Before, 2), over);
+    let walk = Walk::of(&story);
+    let sheet = is_closed(&story, &walk);
+    let nth = |nth| sheet.decided_nth(Corner::FrontLeft, nth).unwrap();
+    assert!(nth(1).again);
+    assert!(!nth(2).again);
+    assert_eq!(nth(2).decision, Decision::Replace);
+    assert_eq!(nth(2).reasons, ["over_not_proven", "smooth_and_quiet"]);
+    let again = "rig_again@front_left".to_owned();
+    assert!(walk.passed.contains(&again));
+    // The same without the second set is not walked twice over.
+    assert!(!Walk::of(&stories::replaced_hub()).passed.contains(&again));
+}
+
+#[test]
+fn under_by_less_than_the_uncertainty_is_watched_and_put_back() {
+    let mut story = stories::nothing_wrong();
+    story
+        .readings
+        .insert((When::Before, 1), ["9.5", "9", "9.5"]);
+    let walk = Walk::of(&story);
+    let sheet = is_closed(&story, &walk);
+    let decided = sheet.decided(Corner::FrontRight).unwrap();
+    assert_eq!(decided.decision, Decision::Watch);
+    assert!(!walk.passed.iter().any(|step| step.starts_with("strip")));
 }

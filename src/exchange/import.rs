@@ -140,10 +140,14 @@ fn head(text: &str) -> Result<(), ImportError> {
         format: String,
         version: u64,
     }
-    let head: Head = serde_json::from_str(text).map_err(|error| match error.classify() {
-        Category::Eof => ImportError::CutOff,
-        _ if looks_like_ours(text) => damaged(&error),
-        _ => ImportError::NotOurs,
+    let head: Head = serde_json::from_str(text).map_err(|error| {
+        if error.classify() == Category::Eof || ends_in_a_number(text) {
+            ImportError::CutOff
+        } else if looks_like_ours(text) {
+            damaged(&error)
+        } else {
+            ImportError::NotOurs
+        }
     })?;
     match head.version {
         _ if head.format != FORMAT => Err(ImportError::NotOurs),
@@ -151,6 +155,13 @@ fn head(text: &str) -> Result<(), ImportError> {
         0 => Err(ImportError::NotOurs),
         _ => Ok(()),
     }
+}
+
+/// Whether the text is cut within a number, such as after its sign or its point: with one more
+/// digit nothing but the end is missing.
+fn ends_in_a_number(text: &str) -> bool {
+    let longer = serde_json::from_str::<serde::de::IgnoredAny>(&format!("{text}0"));
+    longer.is_err_and(|error| error.classify() == Category::Eof)
 }
 
 fn damaged(error: &serde_json::Error) -> ImportError {

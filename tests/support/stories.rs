@@ -2,22 +2,16 @@
 
 use std::collections::BTreeMap;
 
-use chrono::NaiveDate;
-use hubslate::job::entry::{
-    Carried, Ending, Money, PersonField, Price, Quantity, Reply, VehicleField,
-};
+use hubslate::job::entry::{Ending, PersonField, Reply, VehicleField};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
-};
-use hubslate::trade::play::{Dial, Felt, Way};
+use hubslate::trade::fastening::{CardBody, Position};
+use hubslate::trade::play::{Dial, Felt};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Pick, Start, When};
-use hubslate::units::{
-    AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, Torque, TorqueUnit, Typed,
-};
+use hubslate::units::LengthUnit;
 
-use crate::walk::Story;
+use crate::parts::{cards, carried, day, fahrenheit, miles, play, price};
+use crate::story::Story;
 
 /// Front left hums and rocks; the hub is replaced and the new one proven.
 pub fn replaced_hub() -> Story {
@@ -202,106 +196,6 @@ pub fn common() -> BTreeMap<&'static str, Reply> {
     ])
 }
 
-/// A spec card for each fastener out of one invented document, and one for the play.
-pub fn cards(
-    document: &str,
-    who: &str,
-    looked_up: NaiveDate,
-    position: Position,
-    limit: Play,
-) -> Vec<SpecCard> {
-    let source = |page: &str| CardSource {
-        document: document.to_owned(),
-        page: page.to_owned(),
-        looked_up,
-        who: who.to_owned(),
-    };
-    let torque = |item, torques: &[&str], angle: Option<&str>, conditions: &[Condition], page| {
-        let stages = torques
-            .iter()
-            .map(|text| Stage::Torque(Typed::parse(text, TorqueUnit::NewtonMetre).unwrap()));
-        let angle = angle.map(|text| Stage::Angle(Typed::parse(text, AngleUnit::Degree).unwrap()));
-        SpecCard {
-            item,
-            body: CardBody::Torque(TorqueBody {
-                stages: stages.chain(angle).collect(),
-                position: (item == CardItem::AxleNut).then_some(position),
-                conditions: conditions.to_vec(),
-                source: source(page),
-            }),
-        }
-    };
-    let (dry, new) = (Condition::Dry, Condition::NewFastener);
-    vec![
-        torque(
-            CardItem::AxleNut,
-            &["200"],
-            None,
-            &[new, Condition::Stake],
-            "WE-12",
-        ),
-        torque(CardItem::HubBolts, &["60"], Some("45"), &[new], "WE-14"),
-        torque(
-            CardItem::BracketBolts,
-            &["110"],
-            None,
-            &[Condition::Threadlocker],
-            "BR-6",
-        ),
-        torque(CardItem::CaliperPins, &["35"], None, &[], "BR-7"),
-        torque(CardItem::WheelNuts, &["120"], None, &[dry], "WH-2"),
-        SpecCard {
-            item: CardItem::PlayLimit,
-            body: match limit {
-                CardBody::Play { most, way, .. } => CardBody::Play {
-                    most,
-                    way,
-                    source: source("WE-3"),
-                },
-                other => other,
-            },
-        },
-    ]
-}
-
-/// What a card of the play says; its source is filled in by [`cards`].
-pub type Play = CardBody;
-
-/// A limit by the default method at the hub centre.
-pub fn play(most: &str, unit: LengthUnit) -> Play {
-    CardBody::Play {
-        most: Typed::parse(most, unit).unwrap(),
-        way: Way {
-            rig: None,
-            ..Way::DEFAULT
-        },
-        source: CardSource {
-            document: String::new(),
-            page: String::new(),
-            looked_up: day(2026, 1, 1),
-            who: String::new(),
-        },
-    }
-}
-
-/// What is on board.
-pub fn carried(dial: Dial) -> Carried {
-    let wrench = |name: &str, low, high| Wrench {
-        name: name.to_owned(),
-        low: Torque::new(low, TorqueUnit::NewtonMetre).unwrap(),
-        high: Torque::new(high, TorqueUnit::NewtonMetre).unwrap(),
-        unit: TorqueUnit::NewtonMetre,
-    };
-    Carried {
-        wrenches: vec![
-            wrench("three eighths", 10.0, 60.0),
-            wrench("half inch", 20.0, 200.0),
-            wrench("long", 60.0, 340.0),
-        ],
-        dial,
-    }
-}
-
 pub fn facts(family: &'static str) -> Vec<(VehicleField, &'static str)> {
     vec![
         (VehicleField::Family, family),
@@ -315,35 +209,8 @@ pub fn facts(family: &'static str) -> Vec<(VehicleField, &'static str)> {
     ]
 }
 
-pub fn price(repair: i64, refit: i64) -> Price {
-    let dollars = |minor| Money {
-        minor,
-        currency: "USD".to_owned(),
-    };
-    Price {
-        repair: dollars(repair),
-        refit: dollars(refit),
-    }
-}
-
 pub fn said(answer: Answer) -> Reply {
     Reply::Said(answer)
-}
-
-pub fn miles(text: &str) -> Reply {
-    Reply::Number(Quantity::Distance(
-        Typed::parse(text, DistanceUnit::Mile).unwrap(),
-    ))
-}
-
-pub fn fahrenheit(text: &str) -> Reply {
-    Reply::Number(Quantity::Temperature(
-        Typed::parse(text, TemperatureUnit::Fahrenheit).unwrap(),
-    ))
-}
-
-pub fn day(year: i32, month: u32, day: u32) -> NaiveDate {
-    NaiveDate::from_ymd_opt(year, month, day).unwrap()
 }
 
 /// Half past eight in the morning, five hours behind UTC.

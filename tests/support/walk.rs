@@ -3,14 +3,11 @@
 //! Every entry is composed, written down and read back as in the app; a step that is not settled
 //! by what was tapped, or a hold point that stands in the way, ends the walk with a panic.
 
-use std::collections::BTreeMap;
-
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{LogKind, digest, export};
 use hubslate::job::entry::{
-    Carried, Consent, Due, DueKind, Ended, Ending, Entry, HandedOver, How, LogId, Moved, Opened,
-    Part, PersonField, Photo, Price, Quantity, Reading, Reply, Scope, Side, Signed, VehicleField,
-    What,
+    Consent, Due, DueKind, Ended, Entry, HandedOver, How, LogId, Moved, Opened, Part, PersonField,
+    Photo, Quantity, Reading, Reply, Scope, Side, VehicleField, What,
 };
 use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, reason, status};
 use hubslate::slate::{Pen, compose, log_id, undo};
@@ -18,56 +15,14 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
     CardItem, Fit, RetorqueRule, SpecCard, UsableShare, cross_order, fit, retorque_due, star_order,
 };
-use hubslate::trade::vehicle::{Corner, Odometer, read_booking};
+use hubslate::trade::vehicle::{Odometer, read_booking};
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, Item, Measured, Phase, SetName, Start, Step, StepKey, StepSpec,
-    When, procedure,
+    Because, Form, Group, Hold, Phase, SetName, Start, Step, StepKey, StepSpec, procedure,
 };
-use hubslate::units::{Decimal, DistanceUnit, Typed};
+use hubslate::units::{Decimal, DistanceUnit, TorqueUnit, Typed};
 
-/// Everything about a job that the procedure cannot know.
-pub struct Story {
-    /// Where the job was started.
-    pub start: Start,
-    /// Who works.
-    pub by: &'static str,
-    /// The first tap: milliseconds since 1970 in UTC.
-    pub begins: i64,
-    /// The offset from UTC in minutes.
-    pub offset_min: i32,
-    /// Makes the ids of one story differ from those of another.
-    pub seed: u64,
-    /// The booking message.
-    pub message: &'static str,
-    /// Personal facts told at the car, where there is no booking message.
-    pub persons: Vec<(PersonField, &'static str)>,
-    /// The vehicle's facts.
-    pub vehicle: Vec<(VehicleField, &'static str)>,
-    /// The corners.
-    pub corners: Vec<Corner>,
-    /// The spec cards.
-    pub cards: Vec<SpecCard>,
-    /// The instruments.
-    pub carried: Carried,
-    /// The price.
-    pub price: Price,
-    /// Replies by the code of a step, or by the name of a step for every corner and time.
-    pub replies: BTreeMap<&'static str, Reply>,
-    /// The pull readings of the sets, by whether before or after and which.
-    pub readings: BTreeMap<(When, u8), [&'static str; 3]>,
-    /// A slip of the keypad at a round, by the round's code; taken back at once.
-    pub slips: BTreeMap<&'static str, &'static str>,
-    /// Notes, by the code of the step at which they are spoken.
-    pub notes: BTreeMap<&'static str, &'static str>,
-    /// Whether the owner says yes to the repair.
-    pub yes: bool,
-    /// The number and the lot of the new part.
-    pub part: (&'static str, &'static str),
-    /// Whether pictures were taken.
-    pub pictures: bool,
-    /// How the job ends.
-    pub ending: Ending,
-}
+use crate::keys::{done, fits, moved, signed};
+use crate::story::Story;
 
 /// A walk and what it has kept so far.
 pub struct Walk<'a> {
@@ -380,7 +335,7 @@ impl<'a> Walk<'a> {
         }
     }
 
-    fn wrench(&self, group: Group) -> (String, Typed<hubslate::units::TorqueUnit>) {
+    fn wrench(&self, group: Group) -> (String, Typed<TorqueUnit>) {
         let item = match group {
             Group::AxleNut => CardItem::AxleNut,
             Group::HubBolts => CardItem::HubBolts,
@@ -450,46 +405,5 @@ impl<'a> Walk<'a> {
                 .wrapping_add(1_442_695_040_888_963_407);
             *byte = self.chance.to_be_bytes()[1];
         }
-    }
-}
-
-/// What a key of a step writes: the answer, and what it does to the loose list.
-fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
-    let mut whats = vec![What::Answered(spec.key, reply)];
-    for change in &spec.changes {
-        let all = group_items(sheet, spec.key.corner.unwrap(), change.group);
-        let items = all
-            .into_iter()
-            .filter(|item| change.only.is_none_or(|only| only == item.number));
-        whats.push(moved(spec.key, items.collect(), change.to));
-    }
-    whats
-}
-
-fn moved(step: StepKey, items: Vec<Item>, to: Hold) -> What {
-    What::Moved(Moved {
-        step,
-        items,
-        to,
-        wrench: None,
-    })
-}
-
-fn signed(step: StepKey) -> What {
-    What::Signed(Signed {
-        step,
-        strokes: "M24 84C40 30 62 30 66 78C70 108 92 46 118 60C140 72 150 96 176 70L232 62"
-            .to_owned(),
-    })
-}
-
-/// Whether a reply is of the kind that a form asks for.
-fn fits(form: &Form, reply: &Reply) -> bool {
-    match (form, reply) {
-        (Form::Choice(picks), Reply::Picked(pick)) => picks.contains(pick),
-        (Form::Number(Measured::Odometer), Reply::Number(Quantity::Distance(_)))
-        | (Form::Number(Measured::HubHeat), Reply::Number(Quantity::Temperature(_)))
-        | (Form::Swing, Reply::Felt(_)) => true,
-        _ => false,
     }
 }

@@ -230,13 +230,25 @@ pub(super) fn raise_way(stored: WayText) -> Option<Way> {
 pub(super) fn lower_carried(carried: &Carried) -> What {
     let wrench = |wrench: &Wrench| WrenchText {
         name: wrench.name.clone(),
-        low: wrench.low.in_unit(wrench.unit),
-        high: wrench.high.in_unit(wrench.unit),
+        low: as_marked(wrench.low, wrench.unit),
+        high: as_marked(wrench.high, wrench.unit),
         unit: wrench.unit.code().to_owned(),
     };
     What::Carried {
         wrenches: carried.wrenches.iter().map(wrench).collect(),
         dial: lower_dial(&carried.dial),
+    }
+}
+
+/// The number that stands on the wrench: converting there and back leaves a last bit over, so that
+/// the short number is taken wherever it means the same torque.
+fn as_marked(torque: Torque, unit: TorqueUnit) -> f64 {
+    let exact = torque.in_unit(unit);
+    let short: f64 = format!("{exact:.11e}").parse().unwrap_or(exact);
+    if Torque::new(short, unit) == Ok(torque) {
+        short
+    } else {
+        exact
     }
 }
 

@@ -1,0 +1,197 @@
+//! One job with one entry of each kind that version 1 writes, and every shape of a card and of a
+//! reply. Invented people, plates and documents.
+
+use hubslate::exchange::entry_digest;
+use hubslate::exchange::wire::encode;
+use hubslate::job::entry::{
+    Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
+    KitItem, Moved, Opened, Part, PersonField, Photo, Reading, Reply, Scope, Side, Signed,
+    VehicleField, What,
+};
+use hubslate::job::reason;
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{CardBody, CardItem, Position, SpecCard};
+use hubslate::trade::play::{Decision, Dial, Felt, Way};
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::{
+    Because, Check, Group, Hold, Pick, SetName, Start, Step, StepKey, When, items,
+};
+use hubslate::units::{Decimal, DistanceUnit, Force, ForceUnit, LengthUnit, TorqueUnit, Typed};
+
+use crate::every::entry;
+use crate::parts;
+
+/// The job's id.
+pub const LOG: &str = "019c6c21-0e76-762b-b33a-5df32f2a8d00";
+
+const FRONT_LEFT: Corner = Corner::FrontLeft;
+
+/// The entries, each after the one before.
+pub fn entries() -> Vec<Entry> {
+    let mut whats = before_the_work();
+    whats.extend(at_the_corner());
+    whats.extend(at_the_end());
+    let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
+    // The note is struck by the last entry.
+    let note = whats.iter().position(|what| matches!(what, What::Note(..)));
+    whats.push(What::Strike(vec![EntryId(id(note.unwrap()))]));
+    let mut entries = Vec::new();
+    for (place, what) in whats.into_iter().enumerate() {
+        let before: Vec<String> = place.checked_sub(1).map(id).into_iter().collect();
+        let after: Vec<&str> = before.iter().map(String::as_str).collect();
+        let mut made = entry(LOG, &id(place), &after, what);
+        made.n = 40 + u64::try_from(place).unwrap();
+        made.at.utc_ms += 95_000 * i64::try_from(place).unwrap();
+        made.at.told = (place == 3).then_some(made.at.utc_ms - 3_600_000);
+        entries.push(made);
+    }
+    entries
+}
+
+/// Their texts.
+pub fn texts() -> Vec<String> {
+    entries()
+        .iter()
+        .map(|entry| encode(entry).unwrap())
+        .collect()
+}
+
+fn before_the_work() -> Vec<What> {
+    let erased = entry_digest("the address that stood here");
+    let mut whats = vec![
+        What::Opened(Opened {
+            start: Start::AtHome,
+            practice: Some("quiet_front".to_owned()),
+        }),
+        What::Person(PersonField::Name, "Dana Quill".to_owned()),
+        What::Erased(erased),
+        What::Said("It \"hums\" at 40 mph; the seat \u{2014} a little \u{1f527}.".to_owned()),
+        What::Vehicle(VehicleField::Studs, "5".to_owned()),
+        What::Corners(vec![FRONT_LEFT, Corner::RearRight]),
+    ];
+    let mut cards = parts::cards(
+        "Marlin Estate service book, wheel ends (invented)",
+        "R. Okafor",
+        parts::day(2026, 2, 16),
+        Position::OnGround,
+        parts::play("2.0", LengthUnit::Thou),
+    );
+    cards.push(SpecCard {
+        item: CardItem::PlayLimit,
+        body: CardBody::NotFound {
+            reason: "not in the wheel end chapter".to_owned(),
+        },
+    });
+    whats.extend(cards.into_iter().map(What::Card));
+    whats.push(What::Missing(vec![KitItem::SpareNut, KitItem::PedalProp]));
+    whats.push(What::Carried(parts::carried(Dial::HALF_THOU)));
+    whats.push(What::Price(parts::price(48_600, 9_500)));
+    whats
+}
+
+fn at_the_corner() -> Vec<What> {
+    let at = |step| StepKey::at(step, FRONT_LEFT);
+    let once = StepKey::once;
+    let answered = [
+        (once(Step::Booking), Reply::Done),
+        (once(Step::Drive), Reply::NotDone(Because::NotSafe)),
+        (once(Step::SignSpeed), Reply::Said(Answer::NotDone)),
+        (at(Step::RockAxial), Reply::Felt(Felt::JustFelt)),
+        (at(Step::RigPush).nth(2), Reply::Picked(Pick::FlexHalf)),
+        (once(Step::Odometer), parts::miles("81204")),
+        (once(Step::HeatHere), parts::fahrenheit("97,5")),
+        (
+            once(Step::SiteLook),
+            Reply::Checked(vec![
+                (Check::Slope, Answer::Yes),
+                (Check::Traffic, Answer::NotDone),
+            ]),
+        ),
+    ];
+    let mut whats: Vec<What> = answered
+        .map(|(step, reply)| What::Answered(step, reply))
+        .into();
+    let turn = at(Step::TurnWheelNuts);
+    whats.push(What::Pass(turn));
+    whats.push(What::Moved(Moved {
+        step: turn,
+        items: items(FRONT_LEFT, Group::WheelNuts, 2),
+        to: Hold::Done,
+        wrench: Some((
+            "half inch".to_owned(),
+            Typed::parse("120", TorqueUnit::NewtonMetre).unwrap(),
+        )),
+    }));
+    whats.push(What::Reading(Reading {
+        corner: FRONT_LEFT,
+        set: SetName {
+            when: When::Before,
+            nth: 1,
+        },
+        round: 1,
+        side: Side::Pull,
+        divisions: Decimal::parse("6.30").unwrap(),
+        dial: Dial::THOU,
+        way: Way {
+            force: Some(Force::new(98.1, ForceUnit::Newton).unwrap()),
+            ..Way::DEFAULT
+        },
+    }));
+    let reasons = ["over_proven", "must_not_drive.knocks"].map(str::to_owned);
+    assert!(
+        reasons
+            .iter()
+            .all(|reason| reason::codes().contains(reason))
+    );
+    whats.push(What::Decided(Decided {
+        corner: FRONT_LEFT,
+        nth: 1,
+        decision: Decision::Stop,
+        again: false,
+        reasons: reasons.to_vec(),
+        rules: 1,
+    }));
+    whats.push(What::Part(Part {
+        corner: FRONT_LEFT,
+        number: "MX-4410-H".to_owned(),
+        lot: String::new(),
+    }));
+    whats
+}
+
+fn at_the_end() -> Vec<What> {
+    let agree = StepKey::at(Step::Agree, FRONT_LEFT);
+    vec![
+        What::Consent(Consent {
+            step: agree,
+            scope: Scope::Repair,
+            yes: true,
+            how: How::Written,
+            amount: Some(parts::price(48_600, 9_500).repair),
+        }),
+        What::Signed(Signed {
+            step: agree,
+            strokes: "M24 84C40 30 62 30 66 78".to_owned(),
+        }),
+        What::Photo(Photo {
+            step: StepKey::at(Step::StandPhoto, FRONT_LEFT),
+            sha256: entry_digest("a picture"),
+            mime: "image/jpeg".to_owned(),
+            width: 1600,
+            height: 1200,
+        }),
+        What::Note(Some(agree), "line one\nline two".to_owned()),
+        What::Due(Due {
+            kind: DueKind::Retorque,
+            date: "2026-02-22".to_owned(),
+            distance: Some(Typed::parse("50", DistanceUnit::Mile).unwrap()),
+        }),
+        What::HandedOver(HandedOver {
+            digest: entry_digest("what was handed over"),
+        }),
+        What::Ended(Ended {
+            ending: Ending::LeftUnfinished,
+            charge: Some(Charge::Towed),
+        }),
+    ]
+}

@@ -1,0 +1,316 @@
+//! Entries of every kind: one of each, and any at all.
+
+use chrono::{Days, NaiveDate};
+use hubslate::job::entry::{
+    At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
+    How, KitItem, LogId, Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading,
+    Reply, Scope, Side, Signed, VehicleField, What,
+};
+use hubslate::job::reason;
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+};
+use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::{
+    Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
+};
+use hubslate::units::{
+    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, TemperatureUnit,
+    Torque, TorqueUnit, Typed,
+};
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+use proptest::sample::select;
+
+/// Any digits that a person can type, with either separator and any sign.
+pub fn typed_text() -> impl Strategy<Value = String> {
+    let sign = select(&["", "-", "+", "\u{2212}"][..]);
+    let point = select(&[".", ","][..]);
+    (
+        sign,
+        0_u32..100_000,
+        option::of((point, 0_u32..1000, 1_usize..4)),
+    )
+        .prop_map(|(sign, whole, rest)| match rest {
+            None => format!("{sign}{whole}"),
+            Some((point, part, width)) => format!("{sign}{whole}{point}{part:0width$}"),
+        })
+}
+
+pub fn typed<U: Copy + core::fmt::Debug + 'static>(
+    units: &'static [U],
+) -> impl Strategy<Value = Typed<U>> {
+    (typed_text(), select(units)).prop_map(|(text, unit)| Typed::parse(&text, unit).unwrap())
+}
+
+fn text() -> impl Strategy<Value = String> {
+    any::<String>()
+}
+
+fn hex() -> impl Strategy<Value = String> {
+    any::<[u8; 32]>().prop_map(|bytes| bytes.iter().map(|byte| format!("{byte:02x}")).collect())
+}
+
+pub fn uuid() -> impl Strategy<Value = String> {
+    any::<u128>().prop_map(|bits| uuid::Uuid::from_u128(bits).to_string())
+}
+
+pub fn step() -> impl Strategy<Value = StepKey> {
+    let corner = option::of(select(Corner::ALL));
+    (select(Step::ALL), corner, 1_u8..=99).prop_map(|(step, corner, nth)| StepKey {
+        step,
+        corner,
+        nth,
+    })
+}
+
+fn item() -> impl Strategy<Value = Item> {
+    (select(Corner::ALL), select(Group::ALL), 1_u8..=10).prop_map(|(corner, group, number)| Item {
+        corner,
+        group,
+        number,
+    })
+}
+
+fn money() -> impl Strategy<Value = Money> {
+    let currency = select(&["USD", "EUR", "JPY"][..]).prop_map(str::to_owned);
+    (0_i64..100_000_000, currency).prop_map(|(minor, currency)| Money { minor, currency })
+}
+
+fn way() -> impl Strategy<Value = Way> {
+    let force = (1_u32..5000).prop_map(|tenths| f64::from(tenths) / 10.0);
+    let force = force.prop_map(|newtons| Force::new(newtons, ForceUnit::Newton).unwrap());
+    (
+        select(Method::ALL),
+        select(Place::ALL),
+        option::of(select(Rig::ALL)),
+        option::of(force),
+    )
+        .prop_map(|(method, place, rig, force)| Way {
+            method,
+            place,
+            rig,
+            force,
+        })
+}
+
+fn dial() -> impl Strategy<Value = Dial> {
+    let any = (1_u32..1000, 10_u32..=1000, select(DialKind::ALL)).prop_map(|(um, turn, kind)| {
+        let graduation = Length::new(f64::from(um), LengthUnit::Micrometre).unwrap();
+        Dial::new(graduation, turn, kind).unwrap()
+    });
+    let common = select(&[Dial::HUNDREDTH_MM, Dial::THOU, Dial::HALF_THOU][..]);
+    prop_oneof![any, common]
+}
+
+fn wrench() -> impl Strategy<Value = Wrench> {
+    (text(), 1_u32..5000, 1_u32..5000, select(TorqueUnit::ALL)).prop_map(
+        |(name, low, more, unit)| {
+            let torque = |tenths: u32| Torque::new(f64::from(tenths) / 10.0, unit).unwrap();
+            Wrench {
+                name,
+                low: torque(low),
+                high: torque(low + more),
+                unit,
+            }
+        },
+    )
+}
+
+fn source() -> impl Strategy<Value = CardSource> {
+    (text(), text(), 0_u64..40_000, text()).prop_map(|(document, page, days, who)| CardSource {
+        document,
+        page,
+        looked_up: NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days),
+        who,
+    })
+}
+
+fn card() -> impl Strategy<Value = SpecCard> {
+    let stage = prop_oneof![
+        typed(TorqueUnit::ALL).prop_map(Stage::Torque),
+        typed(AngleUnit::ALL).prop_map(Stage::Angle),
+    ];
+    let torque = (
+        vec(stage, 0..4),
+        option::of(select(Position::ALL)),
+        vec(select(Condition::ALL), 0..4),
+        source(),
+    );
+    let body =
+        prop_oneof![
+            torque.prop_map(|(stages, position, conditions, source)| CardBody::Torque(
+                TorqueBody {
+                    stages,
+                    position,
+                    conditions,
+                    source
+                }
+            )),
+            (typed(LengthUnit::ALL), way(), source())
+                .prop_map(|(most, way, source)| CardBody::Play { most, way, source }),
+            text().prop_map(|reason| CardBody::NotFound { reason }),
+        ];
+    (select(CardItem::ALL), body).prop_map(|(item, body)| SpecCard { item, body })
+}
+
+pub fn reply() -> impl Strategy<Value = Reply> {
+    let number = prop_oneof![
+        typed(DistanceUnit::ALL).prop_map(Quantity::Distance),
+        typed(TemperatureUnit::ALL).prop_map(Quantity::Temperature),
+    ];
+    prop_oneof![
+        Just(Reply::Done),
+        select(Because::ALL).prop_map(Reply::NotDone),
+        select(Answer::ALL).prop_map(Reply::Said),
+        select(Felt::ALL).prop_map(Reply::Felt),
+        select(Pick::ALL).prop_map(Reply::Picked),
+        number.prop_map(Reply::Number),
+        vec((select(Check::ALL), select(Answer::ALL)), 0..5).prop_map(Reply::Checked),
+    ]
+}
+
+fn moved() -> impl Strategy<Value = Moved> {
+    let wrench = option::of((text(), typed(TorqueUnit::ALL)));
+    (step(), vec(item(), 0..6), select(Hold::ALL), wrench).prop_map(|(step, items, to, wrench)| {
+        Moved {
+            step,
+            items,
+            to,
+            wrench,
+        }
+    })
+}
+
+fn reading() -> impl Strategy<Value = Reading> {
+    let set = (select(When::ALL), 1_u8..=2).prop_map(|(when, nth)| SetName { when, nth });
+    let at = (select(Corner::ALL), set, 1_u8..=3, select(Side::ALL));
+    (at, typed_text(), dial(), way()).prop_map(
+        |((corner, set, round, side), divisions, dial, way)| Reading {
+            corner,
+            set,
+            round,
+            side,
+            divisions: Decimal::parse(&divisions).unwrap(),
+            dial,
+            way,
+        },
+    )
+}
+
+fn decided() -> impl Strategy<Value = Decided> {
+    let reasons = vec(select(reason::codes()), 0..4);
+    let decision = select(Decision::ALL);
+    (
+        select(Corner::ALL),
+        1_u8..=2,
+        decision,
+        any::<bool>(),
+        reasons,
+        1_u32..9,
+    )
+        .prop_map(|(corner, nth, decision, again, reasons, rules)| Decided {
+            corner,
+            nth,
+            decision,
+            again,
+            reasons,
+            rules,
+        })
+}
+
+fn consent() -> impl Strategy<Value = Consent> {
+    let how = (select(Scope::ALL), any::<bool>(), select(How::ALL));
+    (step(), how, option::of(money())).prop_map(|(step, (scope, yes, how), amount)| Consent {
+        step,
+        scope,
+        yes,
+        how,
+        amount,
+    })
+}
+
+fn due() -> impl Strategy<Value = Due> {
+    let distance = option::of(typed(DistanceUnit::ALL));
+    (select(DueKind::ALL), 1_u32..29, distance).prop_map(|(kind, day, distance)| Due {
+        kind,
+        date: format!("2026-02-{day:02}"),
+        distance,
+    })
+}
+
+fn told() -> impl Strategy<Value = What> {
+    let opened = (select(Start::ALL), option::of(text()));
+    prop_oneof![
+        opened.prop_map(|(start, practice)| What::Opened(Opened { start, practice })),
+        (select(PersonField::ALL), text()).prop_map(|(field, text)| What::Person(field, text)),
+        hex().prop_map(What::Erased),
+        text().prop_map(What::Said),
+        (select(VehicleField::ALL), text()).prop_map(|(field, text)| What::Vehicle(field, text)),
+        vec(select(Corner::ALL), 0..5).prop_map(What::Corners),
+        card().prop_map(What::Card),
+        vec(select(KitItem::ALL), 0..5).prop_map(What::Missing),
+        (vec(wrench(), 0..3), dial())
+            .prop_map(|(wrenches, dial)| What::Carried(Carried { wrenches, dial })),
+        (option::of(step()), text()).prop_map(|(step, text)| What::Note(step, text)),
+        hex().prop_map(|digest| What::HandedOver(HandedOver { digest })),
+        vec(uuid().prop_map(EntryId), 0..4).prop_map(What::Strike),
+    ]
+}
+
+fn worked() -> impl Strategy<Value = What> {
+    let ended = (select(Ending::ALL), option::of(select(Charge::ALL)));
+    let part = (select(Corner::ALL), text(), text());
+    prop_oneof![
+        (step(), reply()).prop_map(|(step, reply)| What::Answered(step, reply)),
+        moved().prop_map(What::Moved),
+        step().prop_map(What::Pass),
+        reading().prop_map(What::Reading),
+        decided().prop_map(What::Decided),
+        (money(), money()).prop_map(|(repair, refit)| What::Price(Price { repair, refit })),
+        consent().prop_map(What::Consent),
+        (step(), text()).prop_map(|(step, strokes)| What::Signed(Signed { step, strokes })),
+        (step(), hex(), 1_u32..1600, 1_u32..1600).prop_map(|(step, sha256, width, height)| {
+            What::Photo(Photo {
+                step,
+                sha256,
+                mime: "image/jpeg".to_owned(),
+                width,
+                height,
+            })
+        }),
+        part.prop_map(|(corner, number, lot)| What::Part(Part {
+            corner,
+            number,
+            lot
+        })),
+        due().prop_map(What::Due),
+        ended.prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
+    ]
+}
+
+/// Anything that can happen, of every kind that this version knows.
+pub fn what() -> impl Strategy<Value = What> {
+    prop_oneof![told(), worked()]
+}
+
+/// An entry of the job `log` around something that happened.
+pub fn entry(log: &str, id: &str, after: &[&str], what: What) -> Entry {
+    Entry {
+        id: EntryId(id.to_owned()),
+        log: LogId(log.to_owned()),
+        at: At {
+            utc_ms: 1_771_335_000_000,
+            offset_min: -300,
+            told: None,
+        },
+        by: "R. Okafor".to_owned(),
+        device: "van-2".to_owned(),
+        n: 1,
+        after: after.iter().map(|id| EntryId((*id).to_owned())).collect(),
+        what,
+    }
+}

@@ -1,0 +1,236 @@
+//! The published schema: it knows the program's words, accepts what the program writes and refuses
+//! what it does not.
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use hubslate::exchange::{LogKind, export};
+use hubslate::job::entry::{
+    Charge, DueKind, Ending, How, KitItem, LogId, PersonField, Scope, Side, VehicleField,
+};
+use hubslate::job::reason;
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{CardItem, Condition, Position};
+use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
+use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit};
+use hubslate::word::Word;
+use jsonschema::{Validator, draft202012};
+use serde_json::{Value, json};
+
+use crate::each;
+
+fn read(path: &str) -> Value {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(path);
+    serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap()
+}
+
+fn schema() -> Value {
+    read("public/schema/job-1.schema.json")
+}
+
+fn validator() -> Validator {
+    draft202012::new(&schema()).unwrap()
+}
+
+fn codes<W: Word + 'static>(all: &[W]) -> Vec<String> {
+    all.iter().map(|word| word.word_code().to_owned()).collect()
+}
+
+/// Every closed set of words that a file of version 1 can hold.
+fn words() -> BTreeMap<&'static str, Vec<String>> {
+    BTreeMap::from([
+        ("answer", codes(Answer::ALL)),
+        ("because", codes(Because::ALL)),
+        ("card_item", codes(CardItem::ALL)),
+        ("charge", codes(Charge::ALL)),
+        ("check", codes(Check::ALL)),
+        ("condition", codes(Condition::ALL)),
+        ("corner", codes(Corner::ALL)),
+        ("decision", codes(Decision::ALL)),
+        ("dial_kind", codes(DialKind::ALL)),
+        ("due_kind", codes(DueKind::ALL)),
+        ("ending", codes(Ending::ALL)),
+        ("felt_grade", codes(Felt::ALL)),
+        ("group", codes(Group::ALL)),
+        ("hold", codes(Hold::ALL)),
+        ("how", codes(How::ALL)),
+        ("kit_item", codes(KitItem::ALL)),
+        ("log_kind", codes(LogKind::ALL)),
+        ("method", codes(Method::ALL)),
+        ("person_field", codes(PersonField::ALL)),
+        ("pick", codes(Pick::ALL)),
+        ("place", codes(Place::ALL)),
+        ("position", codes(Position::ALL)),
+        ("reason", reason::codes()),
+        ("rig", codes(Rig::ALL)),
+        ("scope", codes(Scope::ALL)),
+        ("side", codes(Side::ALL)),
+        ("start", codes(Start::ALL)),
+        ("unit_angle", codes(AngleUnit::ALL)),
+        ("unit_distance", codes(DistanceUnit::ALL)),
+        ("unit_length", codes(LengthUnit::ALL)),
+        ("unit_temperature", codes(TemperatureUnit::ALL)),
+        ("unit_torque", codes(TorqueUnit::ALL)),
+        ("vehicle_field", codes(VehicleField::ALL)),
+        ("when", codes(When::ALL)),
+    ])
+}
+
+#[test]
+fn the_words_of_the_schema_are_those_of_the_program() {
+    let schema = schema();
+    let enums = schema["$defs"].as_object().unwrap().iter();
+    let there: BTreeMap<&str, Vec<String>> = enums
+        .filter_map(|(name, def)| {
+            let words = def.get("enum")?.as_array()?.iter();
+            Some((
+                name.as_str(),
+                words.map(|w| w.as_str().unwrap().to_owned()).collect(),
+            ))
+        })
+        .collect();
+    assert_eq!(there, words());
+    let steps = codes(Step::ALL).join("|");
+    let corners = codes(Corner::ALL).join("|");
+    let step = format!(r"^(?:{steps})(?:@(?:{corners}))?(?:\.(?:[2-9]|[1-9][0-9]{{1,2}}))?$");
+    assert_eq!(schema["$defs"]["step"]["pattern"], json!(step));
+}
+
+#[test]
+fn no_word_is_listed_twice_and_no_object_is_open() {
+    fn look(path: &str, value: &Value) {
+        match value {
+            Value::Object(fields) => {
+                if fields.contains_key("properties") {
+                    assert_eq!(
+                        value["additionalProperties"],
+                        json!(false),
+                        "{path} is open"
+                    );
+                }
+                let is_named = path.matches('/').count() == 2;
+                assert!(
+                    !fields.contains_key("enum") || is_named,
+                    "a list of words at {path}"
+                );
+                fields
+                    .iter()
+                    .for_each(|(key, inner)| look(&format!("{path}/{key}"), inner));
+            }
+            Value::Array(items) => items.iter().for_each(|inner| look(path, inner)),
+            _ => {}
+        }
+    }
+    look("", &schema());
+}
+
+#[track_caller]
+fn fits(name: &str, file: &Value) {
+    let faults: Vec<String> = validator()
+        .iter_errors(file)
+        .map(|fault| format!("{}: {fault}", fault.instance_path))
+        .collect();
+    assert_eq!(faults, Vec::<String>::new(), "{name}");
+}
+
+fn one_of_each() -> Value {
+    let log = LogId(each::LOG.to_owned());
+    let file = export(&[(LogKind::Job, log, each::texts())]).unwrap();
+    serde_json::from_str(&file).unwrap()
+}
+
+#[test]
+fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
+    let file = one_of_each();
+    let mut kinds: Vec<String> = file["logs"][0]["entries"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .flat_map(|entry| entry["what"].as_object().unwrap().keys().cloned())
+        .collect();
+    kinds.sort();
+    kinds.dedup();
+    let schema = schema();
+    let known = schema["$defs"]["what"]["properties"].as_object().unwrap();
+    assert_eq!(kinds, known.keys().cloned().collect::<Vec<_>>());
+    fits("one of each", &file);
+    fits("fixture", &read("tests/fixtures/job-1.json"));
+    for name in ["replaced-hub", "declined-stop", "nothing-wrong"] {
+        fits(name, &read(&format!("public/sample/{name}.json")));
+    }
+}
+
+proptest::proptest! {
+    #[test]
+    fn anything_that_can_happen_fits_the_schema(what in crate::every::what()) {
+        let made = crate::every::entry(each::LOG, crate::ID, &[crate::ID], what);
+        let text = hubslate::exchange::wire::encode(&made).unwrap();
+        let log = LogId(each::LOG.to_owned());
+        let file = export(&[(LogKind::Job, log, vec![text])]).unwrap();
+        fits("any", &serde_json::from_str(&file).unwrap());
+    }
+}
+
+/// The body of the first entry of a kind.
+fn body<'a>(file: &'a mut Value, kind: &str) -> &'a mut Value {
+    let entries = file["logs"][0]["entries"].as_array_mut().unwrap();
+    let of_kind = entries
+        .iter_mut()
+        .find(|entry| entry["what"].get(kind).is_some());
+    &mut of_kind.unwrap()["what"][kind]
+}
+
+fn drop_field(value: &mut Value, field: &str) {
+    assert!(value.as_object_mut().unwrap().remove(field).is_some());
+}
+
+#[test]
+fn a_broken_file_does_not_fit_the_schema() {
+    type Break = fn(&mut Value);
+    let breaks: [(&str, Break); 15] = [
+        ("another format", |f| f["format"] = json!("other")),
+        ("a newer version", |f| f["version"] = json!(2)),
+        ("no digest", |f| drop_field(&mut f["logs"][0], "digest")),
+        ("a digest in capitals", |f| {
+            f["logs"][0]["digest"] = json!("A".repeat(64));
+        }),
+        ("a job that is no UUID", |f| {
+            f["logs"][0]["id"] = json!("cards")
+        }),
+        ("an id that is no UUID", |f| {
+            f["logs"][0]["entries"][0]["id"] = json!("7");
+        }),
+        ("an extra field of an entry", |f| {
+            f["logs"][0]["entries"][0]["mood"] = json!("good");
+        }),
+        ("an extra field of a body", |f| {
+            body(f, "said")["loud"] = json!(true)
+        }),
+        ("two kinds in one entry", |f| {
+            f["logs"][0]["entries"][0]["what"]["said"] = json!({"text": ""});
+        }),
+        ("a missing field", |f| drop_field(body(f, "reading"), "way")),
+        ("a wrong unit", |f| {
+            body(f, "moved")["wrench"]["set"]["unit"] = json!("mm");
+        }),
+        ("a number that is not typed text", |f| {
+            body(f, "reading")["divisions"] = json!(6.3);
+        }),
+        ("an exponent", |f| {
+            body(f, "reading")["divisions"] = json!("6e3")
+        }),
+        ("an unknown step", |f| {
+            body(f, "pass")["step"] = json!("dance@front_left")
+        }),
+        ("an unknown reason", |f| {
+            body(f, "decided")["reasons"] = json!(["bad_mood"]);
+        }),
+    ];
+    for (name, break_it) in breaks {
+        let mut file = one_of_each();
+        break_it(&mut file);
+        assert!(!validator().is_valid(&file), "{name} fits");
+    }
+}
