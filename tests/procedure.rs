@@ -386,3 +386,26 @@ fn a_code_that_names_no_step_is_refused() {
         assert_eq!(StepKey::from_code(code), None, "{code}");
     }
 }
+
+#[test]
+fn a_refused_teardown_opens_nothing_until_the_repair_is_agreed() {
+    let mut opened = 0;
+    each_plan(|plan| {
+        let refused = Plan {
+            teardown_refused: true,
+            ..plan.clone()
+        };
+        let steps = procedure(&refused);
+        for at in &refused.corners {
+            let here = |step| {
+                let key = StepKey::at(step, at.corner);
+                steps.iter().position(|spec| spec.key == key)
+            };
+            let open = here(Step::WheelOff);
+            assert_eq!(open.is_some(), at.course == Course::Replace, "{refused:?}");
+            assert!(open.is_none() || here(Step::Agree) < open, "{refused:?}");
+            opened += usize::from(open.is_some());
+        }
+    });
+    assert!(0 < opened);
+}

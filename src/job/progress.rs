@@ -45,6 +45,9 @@ pub fn plan(sheet: &Sheet) -> Plan {
             .collect(),
         nut: nut_position(sheet),
         site_refused: said(sheet, StepKey::once(Step::SiteLook)) == Some(Answer::No),
+        teardown_refused: sheet
+            .consent(StepKey::once(Step::TeardownYes))
+            .is_some_and(|consent| !consent.yes),
         driven: sheet.reply(StepKey::once(Step::Drive)) == Some(&Reply::Done),
         more_questions: more_questions(sheet),
         signs: Sign::ALL

@@ -297,6 +297,7 @@ fn plan(nut: NutPosition) -> Plan {
         }],
         nut,
         site_refused: false,
+        teardown_refused: false,
         driven: true,
         more_questions: true,
         signs: vec![Sign::Speed],

@@ -56,6 +56,7 @@ pub fn each_plan(mut test: impl FnMut(&Plan)) {
                     corners: corners.clone(),
                     nut,
                     site_refused: false,
+                    teardown_refused: false,
                     driven: true,
                     more_questions: false,
                     signs: vec![Sign::Speed],

@@ -48,6 +48,10 @@ pub(super) fn refit(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 
 /// The steps that put back what was opened for the reading, nothing replaced.
 pub(super) fn put_back(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    if plan.teardown_refused {
+        // Nothing was opened: only the lifted wheel comes down again.
+        return vec![at_corner(Phase::Tighten, Step::Lower, corner, Form::Do)];
+    }
     let mut steps = vec![caliper_down(corner)];
     steps.extend(card(
         plan,

@@ -74,6 +74,8 @@ pub struct Plan {
     pub nut: NutPosition,
     /// Whether the site was refused.
     pub site_refused: bool,
+    /// Whether the owner refused to have it taken apart for the reading.
+    pub teardown_refused: bool,
     /// Whether the road test was driven.
     pub driven: bool,
     /// Whether the first five questions left it open.

@@ -125,15 +125,9 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
     let corner = at.corner;
     let mut steps = lift(corner);
     steps.extend(rock(at));
-    steps.extend(open_for_gauge(corner));
-    steps.extend(rounds(
-        corner,
-        SetName {
-            when: When::Before,
-            nth: 1,
-        },
-        Phase::Gauge,
-    ));
+    if !plan.teardown_refused {
+        steps.extend(gauge(corner));
+    }
     if plan.start == Start::AtCar {
         steps.push(at_corner(
             Phase::Decide,
@@ -177,6 +171,9 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
         }
         Course::Replace => {
             steps.push(agree(corner));
+            if plan.teardown_refused {
+                steps.extend(gauge(corner));
+            }
             steps.extend(strip(plan, corner));
             steps.extend(fit(corner));
             steps.extend(refit(plan, corner));
@@ -235,6 +232,17 @@ fn rock(at: &CornerPlan) -> Vec<StepSpec> {
         corner,
         Form::Choice(&[Pick::SameAsOther, Pick::OtherTighter, Pick::OtherLooser]),
     ));
+    steps
+}
+
+/// Opening the wheel end for the reading, and the first set.
+fn gauge(corner: Corner) -> Vec<StepSpec> {
+    let first = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    let mut steps = open_for_gauge(corner);
+    steps.extend(rounds(corner, first, Phase::Gauge));
     steps
 }
 
