@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::text::Say;
+use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase};
 use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key};
@@ -15,7 +15,8 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
     let open_panel = RwSignal::new(Panel::None);
     let body = StoredValue::new_local(Some(body.into_any()));
     let keys = StoredValue::new_local(Some(keys.into_any()));
-    let (app, code) = (at.app, at.spec.key.code());
+    let app = at.app;
+    let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.text().name);
     let desk = if at.spec.phase == Phase::Pack {
         "step step--desk"
     } else {
@@ -24,7 +25,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
     view! {
-        <main class=desk data-step=code>
+        <main class=desk aria-label=name>
             {strip(at)}
             {banners(app)}
             <section class="step__thing" hidden=hidden>
