@@ -287,10 +287,12 @@ fn another_text_under_a_known_id_is_named_and_the_one_here_stays() {
         edited,
         ..Merge::default()
     };
-    assert_eq!(merge(&[ours.clone()], &[theirs.clone()]), want);
+    let here = [ours.clone()];
+    let there = [theirs.clone()];
+    assert_eq!(merge(&here, &there), want);
     let stranger = kept(&erased(&theirs.text));
-    assert_eq!(merge(&[ours.clone()], &[stranger]), want);
-    let both = merge(&[ours.clone()], &[theirs, ours]);
+    assert_eq!(merge(&here, &[stranger]), want);
+    let both = merge(&here, &[theirs, ours]);
     assert_eq!((both.same, both.edited.len(), both.add.len()), (1, 1, 0));
 }
 

@@ -2,7 +2,8 @@
 
 use hubslate::job::entry::{Moved, Quantity, Reply, Signed, What};
 use hubslate::job::{Sheet, group_items};
-use hubslate::trade::wheel_end::{Form, Hold, Item, Measured, StepKey, StepSpec};
+use hubslate::trade::fastening::CardItem;
+use hubslate::trade::wheel_end::{Form, Group, Hold, Item, Measured, StepKey, StepSpec};
 
 /// What a key of a step writes: the answer, and what it does to the loose list.
 pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
@@ -42,5 +43,17 @@ pub fn fits(form: &Form, reply: &Reply) -> bool {
         | (Form::Number(Measured::HubHeat), Reply::Number(Quantity::Temperature(_)))
         | (Form::Swing, Reply::Felt(_)) => true,
         _ => false,
+    }
+}
+
+/// The card by which a group is tightened.
+pub fn card_of(group: Group) -> CardItem {
+    match group {
+        Group::AxleNut => CardItem::AxleNut,
+        Group::HubBolts => CardItem::HubBolts,
+        Group::BracketBolts => CardItem::BracketBolts,
+        Group::CaliperPins => CardItem::CaliperPins,
+        Group::WheelNuts => CardItem::WheelNuts,
+        other => panic!("{} is no fastener", other.code()),
     }
 }

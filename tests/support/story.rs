@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use hubslate::job::entry::{Carried, Ending, PersonField, Price, Reply, VehicleField};
-use hubslate::trade::fastening::SpecCard;
+use hubslate::trade::fastening::{CardItem, SpecCard};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Start, When};
+use hubslate::trade::wheel_end::{Start, StepKey, When};
 
 /// Everything about a job that the procedure cannot know.
 pub struct Story {
@@ -49,4 +49,25 @@ pub struct Story {
     pub pictures: bool,
     /// How the job ends.
     pub ending: Ending,
+}
+
+impl Story {
+    /// The reply to a step, if it is told.
+    pub fn reply(&self, step: StepKey) -> Option<Reply> {
+        let replies = &self.replies;
+        let reply = replies
+            .get(step.code().as_str())
+            .or_else(|| replies.get(step.step.code()));
+        reply.cloned()
+    }
+
+    /// The card of an item; a card that is faulty is no card.
+    pub fn card(&self, item: CardItem) -> SpecCard {
+        let card = self.cards.iter().find(|card| card.item == item);
+        let card = card
+            .unwrap_or_else(|| panic!("no card {}", item.code()))
+            .clone();
+        assert_eq!(card.fault(), None);
+        card
+    }
 }

@@ -13,7 +13,7 @@ use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, reason, s
 use hubslate::slate::{Pen, compose, log_id, undo};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
-    CardItem, Fit, RetorqueRule, SpecCard, UsableShare, cross_order, fit, retorque_due, star_order,
+    Fit, RetorqueRule, UsableShare, cross_order, fit, retorque_due, star_order,
 };
 use hubslate::trade::vehicle::{Odometer, read_booking};
 use hubslate::trade::wheel_end::{
@@ -21,7 +21,7 @@ use hubslate::trade::wheel_end::{
 };
 use hubslate::units::{Decimal, DistanceUnit, TorqueUnit, Typed};
 
-use crate::keys::{done, fits, moved, signed};
+use crate::keys::{card_of, done, fits, moved, signed};
 use crate::story::Story;
 
 /// A walk and what it has kept so far.
@@ -121,7 +121,7 @@ impl<'a> Walk<'a> {
     }
 
     fn answer(&mut self, sheet: &Sheet, spec: &StepSpec) {
-        let reply = self.reply(spec.key);
+        let reply = self.story.reply(spec.key);
         if let Some(reply @ Reply::NotDone(_)) = reply {
             return self.tap(vec![What::Answered(spec.key, reply)]);
         }
@@ -129,7 +129,7 @@ impl<'a> Walk<'a> {
             Form::Booking => self.booking(spec.key),
             Form::Vehicle => self.vehicle(spec.key),
             Form::Corners => self.tap(vec![What::Corners(self.story.corners.clone())]),
-            Form::Card(item) => self.tap(vec![What::Card(self.card(*item))]),
+            Form::Card(item) => self.tap(vec![What::Card(self.story.card(*item))]),
             Form::Price => self.tap(vec![What::Price(self.story.price.clone())]),
             Form::Kit => self.tap(vec![
                 What::Missing(Vec::new()),
@@ -178,14 +178,6 @@ impl<'a> Walk<'a> {
         }
     }
 
-    fn reply(&self, step: StepKey) -> Option<Reply> {
-        let replies = &self.story.replies;
-        let reply = replies
-            .get(step.code().as_str())
-            .or_else(|| replies.get(step.step.code()));
-        reply.cloned()
-    }
-
     fn booking(&mut self, step: StepKey) {
         let read = read_booking(self.story.message);
         let mut whats = vec![What::Said(read.complaint)];
@@ -213,15 +205,6 @@ impl<'a> Walk<'a> {
         whats.extend(persons.map(|(field, text)| What::Person(*field, (*text).to_owned())));
         whats.push(What::Answered(step, Reply::Done));
         self.tap(whats);
-    }
-
-    fn card(&self, item: CardItem) -> SpecCard {
-        let card = self.story.cards.iter().find(|card| card.item == item);
-        let card = card
-            .unwrap_or_else(|| panic!("no card {}", item.code()))
-            .clone();
-        assert_eq!(card.fault(), None);
-        card
     }
 
     fn part(&mut self, spec: &StepSpec) {
@@ -336,14 +319,8 @@ impl<'a> Walk<'a> {
     }
 
     fn wrench(&self, group: Group) -> (String, Typed<TorqueUnit>) {
-        let item = match group {
-            Group::AxleNut => CardItem::AxleNut,
-            Group::HubBolts => CardItem::HubBolts,
-            Group::BracketBolts => CardItem::BracketBolts,
-            Group::CaliperPins => CardItem::CaliperPins,
-            _ => CardItem::WheelNuts,
-        };
-        let card = self.card(item);
+        let item = card_of(group);
+        let card = self.story.card(item);
         let kit = &self.story.carried.wrenches;
         let Fit::Fits { wrenches } = fit(&card, kit, UsableShare::DEFAULT) else {
             panic!("no wrench for {}", item.code());
