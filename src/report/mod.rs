@@ -7,6 +7,7 @@
 mod answers;
 mod block;
 pub mod cards;
+mod duty;
 mod fasteners;
 mod gist;
 mod measured;

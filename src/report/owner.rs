@@ -2,20 +2,19 @@
 
 use super::block::{Block, Size};
 use super::cards::{card_source, limit_value, source_line};
-use super::money::money;
-use super::record::{consents, parts, signatures};
+use super::record::parts;
 use super::standing::{self, must_not_drive};
 use super::strip::{Set, mean, strip};
 use super::technician::{house_limit, limit_card};
-use super::{Told, answers};
+use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
-use crate::job::entry::{Consent, DueKind, Ending, Reply, What};
-use crate::job::judge::{Measured, measured, verdict};
+use crate::job::entry::Ending;
+use crate::job::judge::{Measured, measured};
 use crate::text::{self, ReportWord};
-use crate::trade::play::{Conformity, Decision, Test};
+use crate::trade::play::{Conformity, Decision};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Group, Item, SetName, Step, StepKey, When};
+use crate::trade::wheel_end::{SetName, When};
 
 /// The page.
 pub(super) fn page(told: &Told) -> Vec<Block> {
@@ -24,20 +23,22 @@ pub(super) fn page(told: &Told) -> Vec<Block> {
         blocks.extend(found(told, *corner));
     }
     blocks.extend(done(told));
-    blocks.extend(declined(told));
-    blocks.extend(left(told));
-    blocks.extend(must_do(told));
-    blocks.extend(price(told));
-    blocks.extend(not_checked(told));
-    blocks.extend(cautions(told));
+    blocks.extend(duty::declined(told));
+    blocks.extend(duty::left(told));
+    blocks.extend(duty::must_do(told));
+    blocks.extend(duty::price(told));
+    blocks.extend(duty::not_checked(told));
+    blocks.extend(duty::cautions(told));
     blocks
 }
 
 fn answer(told: &Told) -> Vec<Block> {
-    let mut blocks = vec![drawing(told), told.heading(ReportWord::TheAnswer)];
+    let mut blocks = Vec::new();
     if must_not_drive(told.sheet) {
         blocks.push(told_not_to_drive(told));
     }
+    blocks.push(drawing(told));
+    blocks.push(told.heading(ReportWord::TheAnswer));
     for corner in told.corners() {
         blocks.extend(decision(told, *corner));
     }
@@ -45,11 +46,7 @@ fn answer(told: &Told) -> Vec<Block> {
         Some(ending) => Block::Sentence(text::answer_owner(told.lang, ending).to_owned()),
         None => told.sentence(ReportWord::JobOpenYet),
     });
-    let corners = told.corners().iter();
-    if corners
-        .clone()
-        .any(|corner| standing::fails(told.sheet, &told.plan, *corner))
-    {
+    if any_fails(told) {
         blocks.push(told.sentence(ReportWord::ProofFailed));
     }
     if may_drive(told) {
@@ -67,17 +64,31 @@ fn may_drive(told: &Told) -> bool {
     well && !must_not_drive(told.sheet)
 }
 
+/// The first thing on the page where the car must not be driven. What can happen stands here or,
+/// for a STOP, in the decision's own sentence below.
 fn told_not_to_drive(told: &Told) -> Block {
-    let why = if standing::is_unfinished(told.sheet) {
-        told.word(ReportWord::UnfinishedDanger)
+    let words: &[ReportWord] = if standing::is_unfinished(told.sheet) {
+        &[
+            ReportWord::LeftOnStands,
+            ReportWord::UnfinishedDanger,
+            ReportWord::TowIt,
+        ]
+    } else if standing::has_stop(told.sheet, &told.plan) {
+        &[ReportWord::DoNotDrive, ReportWord::TowIt]
     } else {
-        text::decision_sentence_owner(told.lang, Decision::Stop).to_owned()
+        &[
+            ReportWord::DoNotDrive,
+            ReportWord::UnfinishedDanger,
+            ReportWord::TowIt,
+        ]
     };
-    let mut words = vec![why, told.word(ReportWord::TowIt)];
-    if standing::is_unfinished(told.sheet) {
-        words.insert(0, told.word(ReportWord::LeftOnStands));
-    }
+    let words: Vec<String> = words.iter().map(|word| told.word(*word)).collect();
     Block::Notice(words.join(" "))
+}
+
+fn any_fails(told: &Told) -> bool {
+    let mut corners = told.corners().iter();
+    corners.any(|corner| standing::fails(told.sheet, &told.plan, *corner))
 }
 
 fn drawing(told: &Told) -> Block {
@@ -232,211 +243,6 @@ fn done(told: &Told) -> Vec<Block> {
     if !parts.is_empty() {
         blocks.push(told.heading(ReportWord::Parts));
         blocks.push(Block::Rows(parts));
-    }
-    blocks
-}
-
-fn declined(told: &Told) -> Vec<Block> {
-    let mut blocks = Vec::new();
-    for entry in told.sheet.counting() {
-        let What::Consent(consent) = &entry.what else {
-            continue;
-        };
-        let stands = told.sheet.consent(consent.step) == Some(consent);
-        if consent.yes || !stands {
-            continue;
-        }
-        let date = super::time::day(&entry.at).map(|day| day.to_string());
-        blocks.push(Block::Sentence(declined_line(
-            told,
-            consent,
-            &date.unwrap_or_default(),
-        )));
-        let decided = consent.step.corner.and_then(|c| told.sheet.decided(c));
-        if let Some(decided) = decided {
-            let consequence = text::declined_consequence(told.lang, decided.decision);
-            blocks.push(Block::Subheading(told.word(ReportWord::WhatCanHappen)));
-            blocks.push(Block::Sentence(consequence.to_owned()));
-        }
-    }
-    if !blocks.is_empty() {
-        blocks.insert(0, told.heading(ReportWord::YouDeclined));
-        blocks.insert(1, told.sentence(ReportWord::YouDeclinedSay));
-    }
-    blocks
-}
-
-fn declined_line(told: &Told, consent: &Consent, date: &str) -> String {
-    let what = text::scope(told.lang, consent.scope);
-    let what = consent.step.corner.map_or_else(
-        || what.to_owned(),
-        |corner| text::step_at(told.lang, what, corner),
-    );
-    match &consent.amount {
-        Some(amount) => text::declined_owner(told.lang, &what, &money(told.format, amount), date),
-        None => text::declined_owner_open(told.lang, &what, date),
-    }
-}
-
-/// What is still loose by name, and who took charge of the car.
-fn left(told: &Told) -> Vec<Block> {
-    if !standing::is_unfinished(told.sheet) {
-        return Vec::new();
-    }
-    let mut blocks = vec![told.heading(ReportWord::LooseList)];
-    let loose: Vec<Item> = told.sheet.loose().iter().map(|(item, _)| *item).collect();
-    if !loose.is_empty() {
-        let names = super::gist::items(told, &loose);
-        blocks.push(Block::Sentence(text::left_loose(told.lang, &names)));
-    }
-    let charge = told.sheet.ended().and_then(|ended| ended.charge);
-    let who = charge.map_or_else(
-        || told.word(ReportWord::NotRecorded),
-        |charge| text::charge(told.lang, charge).to_owned(),
-    );
-    blocks.push(Block::Rows(vec![(told.word(ReportWord::TookCharge), who)]));
-    blocks
-}
-
-fn must_do(told: &Told) -> Vec<Block> {
-    let mut blocks = retorque(told);
-    if let Some(due) = told.sheet.due(DueKind::Recheck) {
-        blocks.extend(
-            told.corners()
-                .iter()
-                .filter(|corner| !standing::is_repaired(told.sheet, &told.plan, **corner))
-                .map(|c| Block::Sentence(text::recheck_owner(told.lang, *c, &due.date))),
-        );
-    }
-    if must_not_drive(told.sheet) {
-        blocks.insert(0, Block::Notice(told.word(ReportWord::DoNotDrive)));
-    } else if standing::ending(told.sheet) != Some(Ending::NotSafeHere) {
-        blocks.push(Block::Subheading(told.word(ReportWord::StopFor)));
-        blocks.push(Block::List(
-            [
-                ReportWord::StopForNoise,
-                ReportWord::StopForWobble,
-                ReportWord::StopForSmell,
-                ReportWord::StopForPedal,
-                ReportWord::StopForLamp,
-            ]
-            .map(|word| told.word(word))
-            .to_vec(),
-        ));
-    }
-    if !blocks.is_empty() {
-        blocks.insert(0, told.heading(ReportWord::YouMustDo));
-    }
-    blocks
-}
-
-/// The wheel nuts again, wherever a wheel was off and is back.
-fn retorque(told: &Told) -> Vec<Block> {
-    let due = told.sheet.due(DueKind::Retorque);
-    let was_off = |corner: &Corner| {
-        let wheel = Item {
-            corner: *corner,
-            group: Group::Wheel,
-            number: 1,
-        };
-        told.sheet.item(wheel).is_some()
-    };
-    let sentence = match due {
-        Some(due) => match &due.distance {
-            Some(far) => text::retorque_owner(told.lang, &told.format.typed(far).line(), &due.date),
-            None => text::retorque_owner_by(told.lang, &due.date),
-        },
-        None if told.corners().iter().any(was_off) => format!(
-            "{}. {}",
-            told.word(ReportWord::RetorqueHead),
-            told.word(ReportWord::RetorqueNoDate)
-        ),
-        None => return Vec::new(),
-    };
-    vec![
-        Block::Sentence(sentence),
-        told.sentence(ReportWord::RetorqueWhy),
-    ]
-}
-
-fn price(told: &Told) -> Vec<Block> {
-    let mut blocks = Vec::new();
-    if let Some(price) = told.sheet.price() {
-        blocks.push(told.heading(ReportWord::PriceHead));
-        blocks.push(Block::Rows(vec![
-            (
-                told.word(ReportWord::PriceRepair),
-                money(told.format, &price.repair),
-            ),
-            (
-                told.word(ReportWord::PriceRefit),
-                money(told.format, &price.refit),
-            ),
-        ]));
-    }
-    if let Some(consents) = consents(told) {
-        blocks.push(told.heading(ReportWord::Consents));
-        blocks.push(consents);
-    }
-    blocks.extend(signatures(told));
-    let refused = Reply::NotDone(Because::OwnerSaysNo);
-    if told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused) {
-        blocks.push(told.sentence(ReportWord::SignatureRefused));
-    }
-    blocks
-}
-
-/// The tests that were not done, each once, and how many steps beside them.
-fn not_checked(told: &Told) -> Vec<Block> {
-    let mut tests: Vec<Test> = told
-        .corners()
-        .iter()
-        .flat_map(|corner| verdict(told.sheet, *corner).not_done)
-        .collect();
-    tests.sort_unstable();
-    tests.dedup();
-    let mut lines: Vec<String> = tests
-        .iter()
-        .map(|test| text::test_owner(told.lang, *test).to_owned())
-        .collect();
-    let steps = answers::not_done(told).len();
-    if 0 < steps {
-        lines.push(text::steps_not_done_owner(told.lang, steps));
-    }
-    if lines.is_empty() {
-        return Vec::new();
-    }
-    vec![told.heading(ReportWord::NotChecked), Block::List(lines)]
-}
-
-fn cautions(told: &Told) -> Vec<Block> {
-    let last = |corner: &Corner| {
-        let (before, after) = sets(told, *corner);
-        after.or(before)
-    };
-    let not_proven = told
-        .corners()
-        .iter()
-        .filter_map(last)
-        .any(|set| matches!(set.conformity, Conformity::InNotProven(_)));
-    let mut lines = vec![told.word(ReportWord::NothingClears)];
-    if not_proven {
-        lines.push(told.word(ReportWord::WithinNotProven));
-    }
-    lines.push(told.word(ReportWord::MakerWins));
-    lines.push(told.word(ReportWord::Disclaimer));
-    let mut blocks = vec![told.heading(ReportWord::Cautions), Block::List(lines)];
-    let us = [&told.reader.made_by, &told.reader.contact];
-    let us: Vec<&str> = us
-        .into_iter()
-        .map(String::as_str)
-        .filter(|text| !text.is_empty())
-        .collect();
-    if !us.is_empty() {
-        blocks.push(Block::Rows(vec![(
-            told.word(ReportWord::Contact),
-            us.join(", "),
-        )]));
     }
     blocks
 }

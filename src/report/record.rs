@@ -8,7 +8,7 @@ use super::signature::signature_svg;
 use super::time::when;
 use super::{Told, front};
 use crate::job::Problem;
-use crate::job::entry::{Entry, What};
+use crate::job::entry::{Consent, Entry, PersonField, What};
 use crate::text::{self, ReportWord, Say};
 
 /// All of it.
@@ -66,31 +66,66 @@ pub(super) fn parts(told: &Told) -> Vec<(String, String)> {
         .collect()
 }
 
-/// Every yes and no, for what, for how much, how and when.
-pub(super) fn consents(told: &Told) -> Option<Block> {
-    let rows: Vec<Vec<String>> = told
-        .sheet
-        .counting()
-        .filter_map(|entry| {
-            let What::Consent(consent) = &entry.what else {
-                return None;
-            };
-            let scope = text::scope(told.lang, consent.scope);
-            let scope = consent.step.corner.map_or_else(
-                || scope.to_owned(),
-                |corner| text::step_at(told.lang, scope, corner),
+/// Every yes and no, in order.
+fn given<'a>(told: &Told<'a>) -> impl Iterator<Item = (&'a Entry, &'a Consent)> {
+    told.sheet.counting().filter_map(|entry| match &entry.what {
+        What::Consent(consent) => Some((entry, consent)),
+        _ => None,
+    })
+}
+
+/// What a yes or no was for, with its corner.
+pub(super) fn scope(told: &Told, consent: &Consent) -> String {
+    let scope = text::scope(told.lang, consent.scope);
+    consent.step.corner.map_or_else(
+        || scope.to_owned(),
+        |corner| text::step_at(told.lang, scope, corner),
+    )
+}
+
+fn yes_or_no(told: &Told, consent: &Consent) -> String {
+    told.say(if consent.yes { Say::Yes } else { Say::No })
+}
+
+fn amount(told: &Told, consent: &Consent) -> String {
+    let amount = consent.amount.as_ref();
+    amount.map(|m| money(told.format, m)).unwrap_or_default()
+}
+
+/// Every yes and no in a line, for the owner.
+pub(super) fn consent_lines(told: &Told) -> Vec<String> {
+    let name = told.sheet.person(PersonField::Name).unwrap_or_default();
+    given(told)
+        .map(|(entry, consent)| {
+            let what = [scope(told, consent), amount(told, consent)];
+            let what: Vec<&str> = what
+                .iter()
+                .map(String::as_str)
+                .filter(|w| !w.is_empty())
+                .collect();
+            let line = text::consent_line(
+                told.lang,
+                &what.join(", "),
+                text::how(told.lang, consent.how),
+                name,
+                &when(told.lang, &entry.at),
             );
-            Some(vec![
-                scope,
-                told.say(if consent.yes { Say::Yes } else { Say::No }),
-                consent
-                    .amount
-                    .as_ref()
-                    .map(|m| money(told.format, m))
-                    .unwrap_or_default(),
+            format!("{}. {line}", yes_or_no(told, consent))
+        })
+        .collect()
+}
+
+/// Every yes and no: for what, for how much, how and when.
+fn consents(told: &Told) -> Option<Block> {
+    let rows: Vec<Vec<String>> = given(told)
+        .map(|(entry, consent)| {
+            vec![
+                scope(told, consent),
+                yes_or_no(told, consent),
+                amount(told, consent),
                 text::how(told.lang, consent.how).to_owned(),
                 when(told.lang, &entry.at),
-            ])
+            ]
         })
         .collect();
     (!rows.is_empty()).then(|| Block::Table {
@@ -115,12 +150,7 @@ pub(super) fn signatures(told: &Told) -> Vec<Block> {
             let What::Signed(signed) = &entry.what else {
                 return None;
             };
-            let caption = format!(
-                "{}: {}, {}",
-                told.word(ReportWord::Signature),
-                told.step(signed.step),
-                when(told.lang, &entry.at)
-            );
+            let caption = format!("{}, {}", told.step(signed.step), when(told.lang, &entry.at));
             let svg = signature_svg(&signed.strokes, &caption);
             Some(Block::Signature { caption, svg })
         })

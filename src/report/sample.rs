@@ -355,7 +355,7 @@ pub fn finished(practice: Option<&str>) -> Job {
 /// It knocks; the owner said no; all was put back.
 pub fn declined_stop() -> Job {
     let mut job = packed(None, play_card("0.05"));
-    measured(&mut job, Felt::Knocks, Pick::GrindsHot, ["30", "31", "30"]);
+    measured(&mut job, Felt::Knocks, Pick::GrindsHot, ["20", "21", "20"]);
     job.decided(Decision::Stop);
     job.consent(false);
     closed(&mut job);

@@ -1,27 +1,45 @@
 //! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
 
-use crate::job::entry::Ending;
+use crate::job::entry::{Ending, Reply};
 use crate::job::judge::after;
 use crate::job::{Sheet, plan};
+use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan};
+use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey};
 
 /// Whether the vehicle must not be driven: a STOP that stands, work left open, something loose,
-/// or a new part that does not pass.
+/// a new part that does not pass, or a brake pedal that is not firm.
 pub fn must_not_drive(sheet: &Sheet) -> bool {
     let plan = plan(sheet);
-    let stop = |corner: &Corner| {
-        sheet
-            .decided(*corner)
-            .is_some_and(|d| d.decision == Decision::Stop)
-            && !is_repaired(sheet, &plan, *corner)
-    };
     is_unfinished(sheet)
-        || sheet
-            .corners()
-            .iter()
-            .any(|c| stop(c) || fails(sheet, &plan, *c))
+        || has_soft_pedal(sheet)
+        || has_stop(sheet, &plan)
+        || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
+}
+
+/// Whether a STOP was decided and that corner is not repaired since.
+pub(super) fn has_stop(sheet: &Sheet, plan: &Plan) -> bool {
+    sheet.corners().iter().any(|corner| {
+        let decided = sheet.decided(*corner);
+        decided.is_some_and(|decided| decided.decision == Decision::Stop)
+            && !is_repaired(sheet, plan, *corner)
+    })
+}
+
+/// Whether the last answer about the brake pedal is that it is not firm.
+fn has_soft_pedal(sheet: &Sheet) -> bool {
+    let said = |key| match sheet.reply(key) {
+        Some(Reply::Said(answer @ (Answer::Yes | Answer::No))) => Some(*answer),
+        _ => None,
+    };
+    if let Some(answer) = said(StepKey::once(Step::ProvePedal)) {
+        return answer == Answer::No;
+    }
+    sheet.corners().iter().any(|corner| {
+        let pedal = StepKey::at(Step::Pedal, *corner);
+        said(pedal.nth(2)).or_else(|| said(pedal)) == Some(Answer::No)
+    })
 }
 
 /// Whether work was begun and not brought to its end.

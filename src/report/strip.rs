@@ -126,3 +126,72 @@ fn decimals(places: &[f64]) -> usize {
         .and_then(|decimals| usize::try_from(decimals).ok())
         .unwrap_or(3)
 }
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use crate::report::{Block, Reader, Report, Size, sample};
+    use crate::text::Lang;
+    use crate::units::{DecimalMark, Format, System};
+
+    fn svgs(blocks: &[Block]) -> Vec<&str> {
+        let svgs = blocks.iter().filter_map(|block| match block {
+            Block::Drawing {
+                svg,
+                size: Size::Wide,
+            } => Some(svg.as_str()),
+            _ => None,
+        });
+        svgs.collect()
+    }
+
+    /// The numerals under a scale with the places they stand at.
+    fn numerals(svg: &str) -> Vec<(f64, f64)> {
+        let texts = svg.split("<text ").skip(1).filter_map(|text| {
+            let x = text.split("x=\"").nth(1)?.split('"').next()?.parse().ok()?;
+            let label = text.split('>').nth(1)?.split('<').next()?.parse().ok()?;
+            Some((x, label))
+        });
+        texts.collect()
+    }
+
+    fn dots(svg: &str) -> Vec<f64> {
+        let dots = svg
+            .split("<circle cx=\"")
+            .skip(1)
+            .filter_map(|circle| circle.split('"').next()?.parse().ok());
+        dots.collect()
+    }
+
+    #[test]
+    fn before_and_after_stand_on_one_scale_with_the_limit_between() {
+        let sheet = sample::finished(None).sheet();
+        let format = Format {
+            system: System::Metric,
+            decimal: DecimalMark::Dot,
+        };
+        let report = Report::of(&sheet, Lang::English, format, &Reader::default());
+        let strips = svgs(&report.page_one);
+        let [strip] = strips.as_slice() else {
+            panic!("{} strips", strips.len());
+        };
+        let numerals = numerals(strip);
+        assert!(3 <= numerals.len(), "{numerals:?}");
+        let (zero, last) = (numerals[0], numerals[numerals.len() - 1]);
+        let value = |x: f64| (x - zero.0) / (last.0 - zero.0) * last.1;
+        let read: Vec<f64> = dots(strip).into_iter().map(value).collect();
+        let wanted = [0.12, 0.125, 0.13, 0.01, 0.01, 0.015];
+        assert_eq!(read.len(), wanted.len());
+        for (read, wanted) in read.iter().zip(wanted) {
+            assert!((read - wanted).abs() < 2e-4, "{read} for {wanted}");
+        }
+        for want in ["limit 0.05\u{a0}mm (maker)", "Before", "After"] {
+            assert!(strip.contains(want), "{want}");
+        }
+    }
+}

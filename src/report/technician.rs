@@ -4,7 +4,7 @@ use super::block::Block;
 use super::cards::{card_lines, limit_value, not_looked_up};
 use super::gist::{corners, ended_line, number};
 use super::measured::{dial_rows, readings};
-use super::time::{is_noted_later, when};
+use super::time::when;
 use super::{Told, answers, fasteners, reason, record};
 use crate::job::Key;
 use crate::job::entry::{Decided, PersonField, Reply, VehicleField, What};
@@ -29,9 +29,6 @@ pub(super) fn pages(told: &Told) -> Vec<Block> {
         blocks.extend(readings(told, *corner));
     }
     blocks.push(told.heading(ReportWord::Answers));
-    if told.sheet.counting().any(|entry| is_noted_later(&entry.at)) {
-        blocks.push(told.sentence(ReportWord::NotedLaterSay));
-    }
     blocks.extend(answers::answers(told));
     blocks.push(told.heading(ReportWord::NotDoneHead));
     blocks.push(match answers::not_done(told) {
@@ -166,7 +163,7 @@ fn cards(told: &Told) -> Vec<Block> {
         let line = day.and_then(|day| not_looked_up(told.lang, card, day));
         if let Some(line) = line {
             stale = true;
-            lines.push((told.word(ReportWord::Date), line));
+            lines.push((told.word(ReportWord::Source), line));
         }
         blocks.push(Block::Rows(lines));
     }

@@ -39,17 +39,6 @@ fn told(blocks: &[Block]) -> String {
     texts.join("\n")
 }
 
-fn svgs(blocks: &[Block]) -> Vec<&str> {
-    let svgs = blocks.iter().filter_map(|block| match block {
-        Block::Drawing {
-            svg,
-            size: Size::Wide,
-        } => Some(svg.as_str()),
-        _ => None,
-    });
-    svgs.collect()
-}
-
 #[track_caller]
 fn says(text: &str, wanted: &[&str]) {
     for want in wanted {
@@ -175,6 +164,34 @@ fn a_new_part_that_is_out_takes_the_may_be_driven_away() {
     let page = told(&report(&job).page_one);
     says(&page, &["does not pass its check", "Do not drive this car"]);
     never_says(&page, &["may be driven"]);
+}
+
+#[test]
+fn a_soft_pedal_takes_it_away_until_it_is_firm() {
+    use crate::job::entry::Reply;
+    use crate::trade::answer::Answer;
+    use crate::trade::wheel_end::Step;
+    let mut job = sample::finished(None);
+    job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::No));
+    let page = told(&report(&job).page_one);
+    says(&page, &["Do not drive this car", "people can be hurt"]);
+    never_says(&page, &["may be driven"]);
+    job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::Yes));
+    assert!(!must_not_drive(&job.sheet()));
+}
+
+#[test]
+fn a_new_part_that_nobody_spun_says_so() {
+    use crate::job::entry::Reply;
+    use crate::trade::wheel_end::{Because, Step};
+    let mut job = sample::finished(None);
+    let spin = StepKey::at(Step::ProveSpin, sample::AT);
+    never_says(&told(&report(&job).page_one), &["After: It was not"]);
+    job.answer(spin, Reply::NotDone(Because::NoTime));
+    says(
+        &told(&report(&job).page_one),
+        &["After: It was not turned by hand to feel for roughness."],
+    );
 }
 
 #[test]
@@ -320,44 +337,6 @@ fn in_a_comma_format_no_number_has_a_dot() {
     says(&pages, &["0,0049\u{a0}in", "180,5\u{a0}N·m", "12,5"]);
 }
 
-/// The numerals under a scale with the places they stand at.
-fn numerals(svg: &str) -> Vec<(f64, f64)> {
-    let texts = svg.split("<text ").skip(1).filter_map(|text| {
-        let x = text.split("x=\"").nth(1)?.split('"').next()?.parse().ok()?;
-        let label = text.split('>').nth(1)?.split('<').next()?.parse().ok()?;
-        Some((x, label))
-    });
-    texts.collect()
-}
-
-fn dots(svg: &str) -> Vec<f64> {
-    let dots = svg
-        .split("<circle cx=\"")
-        .skip(1)
-        .filter_map(|circle| circle.split('"').next()?.parse().ok());
-    dots.collect()
-}
-
-#[test]
-fn before_and_after_stand_on_one_scale_with_the_limit_between() {
-    let report = report(&sample::finished(None));
-    let strips = svgs(&report.page_one);
-    let [strip] = strips.as_slice() else {
-        panic!("{} strips", strips.len());
-    };
-    let numerals = numerals(strip);
-    assert!(3 <= numerals.len(), "{numerals:?}");
-    let (zero, last) = (numerals[0], numerals[numerals.len() - 1]);
-    let value = |x: f64| (x - zero.0) / (last.0 - zero.0) * last.1;
-    let read: Vec<f64> = dots(strip).into_iter().map(value).collect();
-    let wanted = [0.12, 0.125, 0.13, 0.01, 0.01, 0.015];
-    assert_eq!(read.len(), wanted.len());
-    for (read, wanted) in read.iter().zip(wanted) {
-        assert!((read - wanted).abs() < 2e-4, "{read} for {wanted}");
-    }
-    says(strip, &["limit 0.05\u{a0}mm (maker)", "Before", "After"]);
-}
-
 #[test]
 fn what_was_taken_back_is_listed_as_such_and_nowhere_else() {
     let report = report(&sample::finished(None));
@@ -373,7 +352,7 @@ fn what_was_noted_later_says_when_it_was_done() {
     let pages = told(&report(&sample::finished(None)).technician);
     says(
         &pages,
-        &["noted later at 2025-03-04 ", "written down later"],
+        &["Done 2025-03-04 08:58, noted later at 2025-03-04 09:23"],
     );
     assert_eq!(pages.matches("noted later at").count(), 1);
 }

@@ -35,7 +35,7 @@ pub fn stamp(utc_ms: i64, offset_min: i32) -> String {
 }
 
 /// Whether another time was told than the one at which it was noted.
-pub(super) fn is_noted_later(at: &At) -> bool {
+fn is_noted_later(at: &At) -> bool {
     at.told
         .is_some_and(|told| told.abs_diff(at.utc_ms) >= SAME_MS)
 }
