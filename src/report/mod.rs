@@ -1,1 +1,246 @@
-//! The report as a pure value.
+//! The report as a pure value: page one for the owner in plain words, then the technician's
+//! pages with every card, reading and answer.
+//!
+//! It is the fold of the entries it is given and nothing else: it judges nothing anew, reads no
+//! clock and knows no browser. Screens and paper render the same [`Block`]s.
+
+mod answers;
+mod block;
+pub mod cards;
+mod duty;
+mod fasteners;
+mod gist;
+mod measured;
+mod money;
+mod owner;
+pub mod reason;
+mod record;
+#[cfg(test)]
+mod sample;
+mod signature;
+mod standing;
+mod strip;
+mod technician;
+#[cfg(test)]
+mod tests;
+mod time;
+
+pub use block::{Block, Size};
+pub use money::money;
+pub use signature::signature_svg;
+pub use standing::must_not_drive;
+pub use time::{stamp, when};
+
+use chrono::NaiveDate;
+
+use crate::job::entry::{PersonField, VehicleField, What};
+use crate::job::{Sheet, plan};
+use crate::text::{self, Lang, ReportWord, Say};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Plan, StepKey, StepSpec, procedure};
+use crate::units::{Format, Length};
+
+/// What the report says about itself and cannot know from the entries.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Reader {
+    /// The job's id.
+    pub job: String,
+    /// SHA-256 over the digests of the entries it was folded from, in hex; may be empty.
+    pub digest: String,
+    /// Who made it: the technician or the shop; may be empty.
+    pub made_by: String,
+    /// How the owner reaches them; may be empty.
+    pub contact: String,
+}
+
+/// The head of every page.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Head {
+    /// The report's title.
+    pub title: String,
+    /// Vehicle, plate and corner, each with its label.
+    pub facts: Vec<(String, String)>,
+    /// That it is practice, if it is.
+    pub practice: Option<String>,
+    /// What stands at the foot of every page.
+    pub foot: String,
+    /// The heading of page one.
+    pub owner: String,
+    /// The heading of the pages after it.
+    pub technician: String,
+}
+
+/// The report.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Report {
+    /// The head.
+    pub head: Head,
+    /// For the owner.
+    pub page_one: Vec<Block>,
+    /// For the technician; begins on a new page.
+    pub technician: Vec<Block>,
+}
+
+impl Report {
+    /// The report of a sheet, in one language and number format.
+    pub fn of(sheet: &Sheet, lang: Lang, format: Format, reader: &Reader) -> Self {
+        let told = Told::new(sheet, lang, format, reader);
+        Self {
+            head: head(&told),
+            page_one: owner::page(&told),
+            technician: technician::pages(&told),
+        }
+    }
+}
+
+/// Everything a part of the report is told from.
+struct Told<'a> {
+    sheet: &'a Sheet,
+    lang: Lang,
+    format: Format,
+    reader: &'a Reader,
+    plan: Plan,
+    steps: Vec<StepSpec>,
+}
+
+impl<'a> Told<'a> {
+    fn new(sheet: &'a Sheet, lang: Lang, format: Format, reader: &'a Reader) -> Self {
+        let plan = plan(sheet);
+        let steps = procedure(&plan);
+        Self {
+            sheet,
+            lang,
+            format,
+            reader,
+            plan,
+            steps,
+        }
+    }
+
+    fn word(&self, word: ReportWord) -> String {
+        text::report(self.lang, word).to_owned()
+    }
+
+    fn say(&self, say: Say) -> String {
+        text::say(self.lang, say).to_owned()
+    }
+
+    fn sentence(&self, word: ReportWord) -> Block {
+        Block::Sentence(self.word(word))
+    }
+
+    fn heading(&self, word: ReportWord) -> Block {
+        Block::Heading(self.word(word))
+    }
+
+    fn corners(&self) -> &'a [Corner] {
+        self.sheet.corners()
+    }
+
+    /// A step's name with its corner.
+    fn step(&self, key: StepKey) -> String {
+        let name = self.numerals(text::step_for(self.lang, key, self.plan.nut).name);
+        match key.corner {
+            Some(corner) => text::step_at(self.lang, &name, corner),
+            None => name,
+        }
+    }
+
+    /// A fixed sentence, its numbers with the reader's decimal mark.
+    fn numerals(&self, fixed: &str) -> String {
+        let letters: Vec<char> = fixed.chars().collect();
+        let digit = |at: Option<usize>| {
+            at.and_then(|at| letters.get(at))
+                .is_some_and(char::is_ascii_digit)
+        };
+        let marked = letters.iter().enumerate().map(|(at, letter)| {
+            if *letter == '.' && digit(at.checked_sub(1)) && digit(Some(at + 1)) {
+                self.format.marked(".")
+            } else {
+                letter.to_string()
+            }
+        });
+        marked.collect()
+    }
+
+    /// A length with its twin: `0.051 mm = 0.0020 in`.
+    fn both(&self, length: Length, decimals: usize) -> String {
+        let (one, twin) = (
+            self.format.length(length, decimals),
+            self.format.length_twin(length, decimals),
+        );
+        format!(
+            "{} {}",
+            one.line(),
+            text::also_value(self.lang, &twin.line())
+        )
+    }
+
+    /// The day the job was opened on, by the clock of the device.
+    fn opened_day(&self) -> Option<NaiveDate> {
+        let opened = self
+            .sheet
+            .counting()
+            .find(|e| matches!(e.what, What::Opened(_)))?;
+        time::day(&opened.at)
+    }
+
+    /// The day of the last thing that happened.
+    fn last_day(&self) -> Option<NaiveDate> {
+        self.sheet
+            .counting()
+            .filter(|entry| !matches!(entry.what, What::Strike(_) | What::Erased(_)))
+            .filter_map(|entry| time::day(&entry.at))
+            .max()
+    }
+}
+
+fn head(told: &Told) -> Head {
+    let person = |field| told.sheet.person(field).unwrap_or_default().to_owned();
+    let label = |field| text::person_field(told.lang, field).to_owned();
+    let family = told.sheet.vehicle(VehicleField::Family).unwrap_or_default();
+    let corners: Vec<&str> = told
+        .corners()
+        .iter()
+        .map(|c| text::corner(told.lang, *c))
+        .collect();
+    let facts = [
+        (told.word(ReportWord::Vehicle), family.to_owned()),
+        (label(PersonField::Plate), person(PersonField::Plate)),
+        (
+            told.word(ReportWord::Date),
+            told.last_day()
+                .map(|day| day.to_string())
+                .unwrap_or_default(),
+        ),
+        (told.word(ReportWord::Corners), corners.join(", ")),
+    ];
+    let practice = told
+        .sheet
+        .opened()
+        .is_some_and(|opened| opened.practice.is_some());
+    Head {
+        title: told.word(ReportWord::Title),
+        facts: facts
+            .into_iter()
+            .filter(|(_, value)| !value.is_empty())
+            .collect(),
+        practice: practice.then(|| told.word(ReportWord::Practice)),
+        foot: text::foot(
+            told.lang,
+            tail(&told.reader.job, 8),
+            front(&told.reader.digest, 12),
+        ),
+        owner: told.word(ReportWord::ForOwner),
+        technician: told.word(ReportWord::ForTechnician),
+    }
+}
+
+/// The last characters of an id: its first ones are the time and alike for jobs of one hour.
+fn tail(text: &str, count: usize) -> &str {
+    text.get(text.len().saturating_sub(count)..).unwrap_or(text)
+}
+
+fn front(text: &str, count: usize) -> &str {
+    text.get(..count).unwrap_or(text)
+}

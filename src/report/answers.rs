@@ -1,0 +1,133 @@
+//! Every answer of every phase with its time, and what was not done with its reason.
+
+use super::block::Block;
+use super::gist::reply;
+use super::time::when;
+use super::{Told, standing};
+use crate::job::entry::{Entry, Reply, What};
+use crate::job::{Key, Status, status};
+use crate::text::{self, ReportWord, Say};
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::{Form, Phase, StepKey, StepSpec};
+
+/// The answers, a table a phase, in the order of the work.
+pub(super) fn answers(told: &Told) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    for phase in Phase::ALL {
+        let keys = told
+            .steps
+            .iter()
+            .filter(|spec| spec.phase == *phase)
+            .map(|spec| spec.key);
+        push_table(
+            told,
+            text::phase(told.lang, *phase).to_owned(),
+            keys,
+            &mut blocks,
+        );
+    }
+    let others = told.word(ReportWord::OtherAnswers);
+    push_table(told, others, left_over(told).into_iter(), &mut blocks);
+    blocks
+}
+
+fn push_table(
+    told: &Told,
+    title: String,
+    keys: impl Iterator<Item = StepKey>,
+    blocks: &mut Vec<Block>,
+) {
+    let rows: Vec<Vec<String>> = keys.flat_map(|key| stated(told, key)).collect();
+    if rows.is_empty() {
+        return;
+    }
+    blocks.push(Block::Subheading(title));
+    blocks.push(Block::Table {
+        head: [ReportWord::Step, ReportWord::Answer, ReportWord::When]
+            .map(|word| told.word(word))
+            .to_vec(),
+        rows,
+    });
+}
+
+/// Every answer to a step that stands; more than one if two phones disagree.
+fn stated(told: &Told, key: StepKey) -> Vec<Vec<String>> {
+    let key = Key::Step(key);
+    let entries = told.sheet.stated(&key);
+    entries.flat_map(|entry| rows(told, entry)).collect()
+}
+
+fn rows(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
+    let What::Answered(step, answer) = &entry.what else {
+        return Vec::new();
+    };
+    reply(told, answer)
+        .into_iter()
+        .map(|line| vec![told.step(*step), line, when(told.lang, &entry.at)])
+        .collect()
+}
+
+/// Answered steps that the procedure no longer has, each once.
+fn left_over(told: &Told) -> Vec<StepKey> {
+    let mut keys: Vec<StepKey> = Vec::new();
+    for entry in told.sheet.counting() {
+        if let What::Answered(key, _) = &entry.what {
+            let asked = told.steps.iter().any(|spec| spec.key == *key);
+            if !asked && !keys.contains(key) {
+                keys.push(*key);
+            }
+        }
+    }
+    keys
+}
+
+/// What was not done, each with its reason: steps, rows of lists, and what nobody answered.
+pub(super) fn not_done(told: &Told) -> Vec<String> {
+    let asked = told.steps.iter().map(|spec| spec.key);
+    let mut lines: Vec<String> = asked
+        .chain(left_over(told))
+        .flat_map(|key| refused(told, key))
+        .collect();
+    if standing::ending(told.sheet).is_some() {
+        let open = told.steps.iter().filter(|spec| is_left_open(told, spec));
+        lines.extend(open.map(|spec| {
+            format!(
+                "{}: {}",
+                told.step(spec.key),
+                told.word(ReportWord::Untouched)
+            )
+        }));
+    }
+    lines
+}
+
+fn refused(told: &Told, key: StepKey) -> Vec<String> {
+    let name = || told.step(key);
+    match told.sheet.reply(key) {
+        Some(Reply::NotDone(because)) => vec![text::not_done_because(
+            told.lang,
+            &name(),
+            text::because(told.lang, *because),
+        )],
+        Some(Reply::Said(Answer::NotDone)) => {
+            vec![format!("{}: {}", name(), told.say(Say::NotDone))]
+        }
+        Some(Reply::Checked(checks)) => checks
+            .iter()
+            .filter(|(_, answer)| *answer == Answer::NotDone)
+            .map(|(check, _)| {
+                let row = told.numerals(text::check(told.lang, *check));
+                format!("{}: {row}: {}", name(), told.say(Say::NotDone))
+            })
+            .collect(),
+        _ => Vec::new(),
+    }
+}
+
+/// A step that the ended job never answered. The report and the ending are told elsewhere, and
+/// what is asked afterwards is not late yet.
+fn is_left_open(told: &Told, spec: &StepSpec) -> bool {
+    spec.phase != Phase::LookBack
+        && !matches!(spec.form, Form::Report | Form::End | Form::Result)
+        && matches!(status(told.sheet, spec), Status::Open | Status::Partly(..))
+}

@@ -1,0 +1,142 @@
+//! Spec cards in lines: the value as printed, the other unit, how, and where it was read.
+
+use chrono::NaiveDate;
+
+use crate::text::{self, Lang, ReportWord, Say};
+use crate::trade::fastening::{CardBody, CardSource, SpecCard, Stage, TorqueBody};
+use crate::trade::play::{Limit, LimitSource, Way};
+use crate::units::{Format, LengthUnit, System};
+
+/// A card's value with its unit as it was printed; "not found" is a value.
+pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
+    match &card.body {
+        CardBody::Torque(body) => stages(format, body, false),
+        CardBody::Play { most, .. } => format.typed(most).line(),
+        CardBody::NotFound { .. } => text::say(lang, Say::CardNotFound).to_owned(),
+    }
+}
+
+/// The same value in the other unit; `None` where there is no value.
+pub fn card_twin(format: Format, card: &SpecCard) -> Option<String> {
+    match &card.body {
+        CardBody::Torque(body) => Some(stages(format, body, true)),
+        CardBody::Play { most, .. } => Some(format.typed_twin(most).line()),
+        CardBody::NotFound { .. } => None,
+    }
+}
+
+/// Everything a card says, label by label, its value first.
+pub fn card_lines(lang: Lang, format: Format, card: &SpecCard) -> Vec<(String, String)> {
+    let word = |word| text::report(lang, word).to_owned();
+    let mut value = card_value(lang, format, card);
+    if let Some(twin) = card_twin(format, card) {
+        value = format!("{value} {}", text::also_value(lang, &twin));
+    }
+    let mut lines = vec![(text::card_item(lang, card.item).to_owned(), value)];
+    match &card.body {
+        CardBody::Torque(body) => {
+            if let Some(position) = body.position {
+                lines.push((
+                    word(ReportWord::Place),
+                    text::nut_position(lang, position).to_owned(),
+                ));
+            }
+            if !body.conditions.is_empty() {
+                let told = body
+                    .conditions
+                    .iter()
+                    .map(|condition| text::condition(lang, *condition));
+                lines.push((
+                    word(ReportWord::Condition),
+                    told.collect::<Vec<_>>().join(", "),
+                ));
+            }
+            lines.push((word(ReportWord::Source), source_line(lang, &body.source)));
+        }
+        CardBody::Play { way, source, .. } => {
+            lines.extend(way_lines(lang, format, way));
+            lines.push((word(ReportWord::Source), source_line(lang, source)));
+        }
+        CardBody::NotFound { reason } => {
+            lines.push((word(ReportWord::Source), reason.clone()));
+        }
+    }
+    lines
+}
+
+/// How a play is taken, label by label.
+pub fn way_lines(lang: Lang, format: Format, way: &Way) -> Vec<(String, String)> {
+    let word = |word| text::report(lang, word).to_owned();
+    let mut lines = vec![
+        (
+            word(ReportWord::Method),
+            text::method(lang, way.method).to_owned(),
+        ),
+        (
+            word(ReportWord::Place),
+            text::place(lang, way.place).to_owned(),
+        ),
+    ];
+    if let Some(rig) = way.rig {
+        lines.push((word(ReportWord::Rig), text::rig(lang, rig).to_owned()));
+    }
+    let force = way.force.map(|force| {
+        format!("{} {}", format.force(force, 0).line(), {
+            text::also_value(lang, &format.other().force(force, 0).line())
+        })
+    });
+    lines.push((
+        word(ReportWord::Force),
+        force.unwrap_or_else(|| word(ReportWord::ByHand)),
+    ));
+    lines
+}
+
+/// Where a card was read, if it gives a value.
+pub fn card_source(card: &SpecCard) -> Option<&CardSource> {
+    match &card.body {
+        CardBody::Torque(body) => Some(&body.source),
+        CardBody::Play { source, .. } => Some(source),
+        CardBody::NotFound { .. } => None,
+    }
+}
+
+/// Where a card was read: document, page, day and who.
+pub fn source_line(lang: Lang, source: &CardSource) -> String {
+    text::source_line(
+        lang,
+        &source.document,
+        &source.page,
+        &source.looked_up.to_string(),
+        &source.who,
+    )
+}
+
+/// That a card was taken over from an earlier job, if it was looked up before `job_day`.
+pub fn not_looked_up(lang: Lang, card: &SpecCard, job_day: NaiveDate) -> Option<String> {
+    let looked_up = card_source(card)?.looked_up;
+    (looked_up < job_day).then(|| text::not_looked_up(lang, &looked_up.to_string()))
+}
+
+/// A limit's value: the card's as printed, the house limit by the figure it is known under.
+pub fn limit_value(format: Format, limit: &Limit, card: Option<&SpecCard>) -> String {
+    if let Some(CardBody::Play { most, .. }) = card.map(|card| &card.body) {
+        return format.typed(most).line();
+    }
+    match (limit.source, format.system) {
+        (LimitSource::House, System::Us) => {
+            format.length_in(limit.value, LengthUnit::Inch, 3).line()
+        }
+        (LimitSource::House, System::Metric) => format.length(limit.value, 2).line(),
+        (LimitSource::Maker, _) => format.length(limit.value, 3).line(),
+    }
+}
+
+fn stages(format: Format, body: &TorqueBody, twin: bool) -> String {
+    let told = body.stages.iter().map(|stage| match (stage, twin) {
+        (Stage::Torque(torque), false) => format.typed(torque).line(),
+        (Stage::Torque(torque), true) => format.typed_twin(torque).line(),
+        (Stage::Angle(angle), _) => format.typed(angle).line(),
+    });
+    told.collect::<Vec<_>>().join(" + ")
+}

@@ -1,0 +1,245 @@
+//! The rest of page one: what was declined, what is left to do, what it costs, what to mind.
+
+use super::block::Block;
+use super::money::money;
+use super::owner::sets;
+use super::record::{consent_lines, scope, signatures};
+use super::standing::{self, must_not_drive};
+use super::{Told, answers, time};
+use crate::job::entry::{Consent, DueKind, Ending, Reply, What};
+use crate::job::judge::{after, verdict};
+use crate::text::{self, ReportWord};
+use crate::trade::play::{After, Conformity, Test};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Because, Group, Item, Step, StepKey};
+
+/// What the owner said no to, and what can come of it.
+pub(super) fn declined(told: &Told) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    for entry in told.sheet.counting() {
+        let What::Consent(consent) = &entry.what else {
+            continue;
+        };
+        let stands = told.sheet.consent(consent.step) == Some(consent);
+        if consent.yes || !stands {
+            continue;
+        }
+        let date = time::day(&entry.at).map(|day| day.to_string());
+        blocks.push(Block::Sentence(declined_line(
+            told,
+            consent,
+            &date.unwrap_or_default(),
+        )));
+        let decided = consent.step.corner.and_then(|c| told.sheet.decided(c));
+        if let Some(decided) = decided {
+            let consequence = text::declined_consequence(told.lang, decided.decision);
+            blocks.push(Block::Subheading(told.word(ReportWord::WhatCanHappen)));
+            blocks.push(Block::Sentence(consequence.to_owned()));
+        }
+    }
+    if !blocks.is_empty() {
+        blocks.insert(0, told.heading(ReportWord::YouDeclined));
+        blocks.insert(1, told.sentence(ReportWord::YouDeclinedSay));
+    }
+    blocks
+}
+
+fn declined_line(told: &Told, consent: &Consent, date: &str) -> String {
+    let what = scope(told, consent);
+    match &consent.amount {
+        Some(amount) => text::declined_owner(told.lang, &what, &money(told.format, amount), date),
+        None => text::declined_owner_open(told.lang, &what, date),
+    }
+}
+
+/// What is still loose by name, and who took charge of the car.
+pub(super) fn left(told: &Told) -> Vec<Block> {
+    if !standing::is_unfinished(told.sheet) {
+        return Vec::new();
+    }
+    let mut blocks = vec![told.heading(ReportWord::LooseList)];
+    let loose: Vec<Item> = told.sheet.loose().iter().map(|(item, _)| *item).collect();
+    if !loose.is_empty() {
+        let names = super::gist::items(told, &loose);
+        blocks.push(Block::Sentence(text::left_loose(told.lang, &names)));
+    }
+    let charge = told.sheet.ended().and_then(|ended| ended.charge);
+    let who = charge.map_or_else(
+        || told.word(ReportWord::NotRecorded),
+        |charge| text::charge(told.lang, charge).to_owned(),
+    );
+    blocks.push(Block::Rows(vec![(told.word(ReportWord::TookCharge), who)]));
+    blocks
+}
+
+/// What is left for the owner to do, and what to stop for.
+pub(super) fn must_do(told: &Told) -> Vec<Block> {
+    let stays = must_not_drive(told.sheet);
+    // A car that must not move has no distance to cover; the date stands with the technician.
+    let mut blocks = if stays { Vec::new() } else { retorque(told) };
+    if let Some(due) = told.sheet.due(DueKind::Recheck) {
+        blocks.extend(
+            told.corners()
+                .iter()
+                .filter(|corner| !standing::is_repaired(told.sheet, &told.plan, **corner))
+                .map(|c| Block::Sentence(text::recheck_owner(told.lang, *c, &due.date))),
+        );
+    }
+    if stays {
+        let words = [ReportWord::DoNotDrive, ReportWord::TowIt].map(|word| told.word(word));
+        blocks.insert(0, Block::Sentence(words.join(" ")));
+    } else if standing::ending(told.sheet) != Some(Ending::NotSafeHere) {
+        blocks.push(Block::Subheading(told.word(ReportWord::StopFor)));
+        blocks.push(Block::List(
+            [
+                ReportWord::StopForNoise,
+                ReportWord::StopForWobble,
+                ReportWord::StopForSmell,
+                ReportWord::StopForPedal,
+                ReportWord::StopForLamp,
+            ]
+            .map(|word| told.word(word))
+            .to_vec(),
+        ));
+    }
+    if !blocks.is_empty() {
+        blocks.insert(0, told.heading(ReportWord::YouMustDo));
+    }
+    blocks
+}
+
+/// The wheel nuts again, wherever a wheel was off and is back.
+fn retorque(told: &Told) -> Vec<Block> {
+    let due = told.sheet.due(DueKind::Retorque);
+    let was_off = |corner: &Corner| {
+        let wheel = Item {
+            corner: *corner,
+            group: Group::Wheel,
+            number: 1,
+        };
+        told.sheet.item(wheel).is_some()
+    };
+    let sentence = match due {
+        Some(due) => match &due.distance {
+            Some(far) => text::retorque_owner(told.lang, &told.format.typed(far).line(), &due.date),
+            None => text::retorque_owner_by(told.lang, &due.date),
+        },
+        None if told.corners().iter().any(was_off) => format!(
+            "{}. {}",
+            told.word(ReportWord::RetorqueHead),
+            told.word(ReportWord::RetorqueNoDate)
+        ),
+        None => return Vec::new(),
+    };
+    vec![
+        Block::Sentence(sentence),
+        told.sentence(ReportWord::RetorqueWhy),
+    ]
+}
+
+/// The price, every yes and no, and the signatures.
+pub(super) fn price(told: &Told) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    if let Some(price) = told.sheet.price() {
+        blocks.push(told.heading(ReportWord::PriceHead));
+        blocks.push(Block::Rows(vec![
+            (
+                told.word(ReportWord::PriceRepair),
+                money(told.format, &price.repair),
+            ),
+            (
+                told.word(ReportWord::PriceRefit),
+                money(told.format, &price.refit),
+            ),
+        ]));
+    }
+    let answers = consent_lines(told);
+    if !answers.is_empty() {
+        blocks.push(told.heading(ReportWord::Consents));
+        blocks.push(Block::List(answers));
+    }
+    blocks.extend(signatures(told));
+    let refused = Reply::NotDone(Because::OwnerSaysNo);
+    if told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused) {
+        blocks.push(told.sentence(ReportWord::SignatureRefused));
+    }
+    blocks
+}
+
+/// The tests that were not done, each once, and how many steps beside them.
+pub(super) fn not_checked(told: &Told) -> Vec<Block> {
+    let mut tests: Vec<Test> = told
+        .corners()
+        .iter()
+        .flat_map(|corner| verdict(told.sheet, *corner).not_done)
+        .collect();
+    tests.sort_unstable();
+    tests.dedup();
+    let mut lines: Vec<String> = tests
+        .iter()
+        .map(|test| text::test_owner(told.lang, *test).to_owned())
+        .collect();
+    lines.extend(not_proved(told));
+    let steps = answers::not_done(told).len();
+    if 0 < steps {
+        lines.push(text::steps_not_done_owner(told.lang, steps));
+    }
+    if lines.is_empty() {
+        return Vec::new();
+    }
+    vec![told.heading(ReportWord::NotChecked), Block::List(lines)]
+}
+
+/// What nobody looked at on the new part.
+fn not_proved(told: &Told) -> Vec<String> {
+    let replaced = |corner: &&Corner| standing::is_replaced(told.sheet, &told.plan, **corner);
+    let mut tests: Vec<Test> = told
+        .corners()
+        .iter()
+        .filter(replaced)
+        .flat_map(|corner| match after(told.sheet, *corner) {
+            After::Pass { not_done, .. } | After::NotJudged { not_done } => not_done,
+            After::Blocked { .. } => Vec::new(),
+        })
+        .collect();
+    tests.sort_unstable();
+    tests.dedup();
+    let name = told.word(ReportWord::SignAfter);
+    tests
+        .iter()
+        .map(|test| format!("{name}: {}", text::test_owner(told.lang, *test)))
+        .collect()
+}
+
+/// What no report can promise, who wins over it, and how to reach whoever made it.
+pub(super) fn cautions(told: &Told) -> Vec<Block> {
+    let last = |corner: &Corner| {
+        let (before, after) = sets(told, *corner);
+        after.or(before)
+    };
+    let not_proven = told
+        .corners()
+        .iter()
+        .filter_map(last)
+        .any(|set| matches!(set.conformity, Conformity::InNotProven(_)));
+    let mut lines = vec![told.word(ReportWord::NothingClears)];
+    if not_proven {
+        lines.push(told.word(ReportWord::WithinNotProven));
+    }
+    lines.push(told.word(ReportWord::MakerWins));
+    lines.push(told.word(ReportWord::Disclaimer));
+    let mut blocks = vec![told.heading(ReportWord::Cautions), Block::List(lines)];
+    let us = [&told.reader.made_by, &told.reader.contact];
+    let us: Vec<&str> = us
+        .into_iter()
+        .map(String::as_str)
+        .filter(|text| !text.is_empty())
+        .collect();
+    if !us.is_empty() {
+        blocks.push(Block::Rows(vec![(
+            told.word(ReportWord::Contact),
+            us.join(", "),
+        )]));
+    }
+    blocks
+}

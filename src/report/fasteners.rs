@@ -1,0 +1,164 @@
+//! Each fastener with its card, the wrench and the time, and everything else that moved.
+
+use super::Told;
+use super::block::Block;
+use super::cards::card_value;
+use super::gist::items;
+use super::time::when;
+use crate::job::entry::{Entry, Moved, What};
+use crate::text::{self, ReportWord};
+use crate::trade::fastening::CardItem;
+use crate::trade::wheel_end::{Group, Hold, Item};
+
+/// The fasteners brought to their card, then the loose list as it ran and as it stands.
+pub(super) fn fasteners(told: &Told) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    let turned: Vec<Vec<String>> = told
+        .sheet
+        .counting()
+        .flat_map(|entry| turned(told, entry))
+        .collect();
+    if !turned.is_empty() {
+        blocks.push(told.heading(ReportWord::Fasteners));
+        blocks.push(Block::Table {
+            head: [
+                ReportWord::ItemHead,
+                ReportWord::Target,
+                ReportWord::Wrench,
+                ReportWord::SetTo,
+                ReportWord::When,
+            ]
+            .map(|word| told.word(word))
+            .to_vec(),
+            rows: turned,
+        });
+    }
+    blocks.push(told.heading(ReportWord::LooseList));
+    blocks.push(still_loose(told));
+    let moves: Vec<Vec<String>> = told
+        .sheet
+        .counting()
+        .filter_map(|entry| other_move(told, entry))
+        .collect();
+    if !moves.is_empty() {
+        blocks.push(Block::Subheading(told.word(ReportWord::LooseMoves)));
+        blocks.push(Block::Table {
+            head: [
+                ReportWord::Step,
+                ReportWord::ItemHead,
+                ReportWord::State,
+                ReportWord::When,
+            ]
+            .map(|word| told.word(word))
+            .to_vec(),
+            rows: moves,
+        });
+    }
+    blocks
+}
+
+/// What is off or loosened and not back, or that nothing is.
+pub(super) fn still_loose(told: &Told) -> Block {
+    let loose = told.sheet.loose();
+    if loose.is_empty() {
+        return told.sentence(ReportWord::NothingLoose);
+    }
+    let rows = loose.iter().map(|(item, hold)| {
+        let name = text::item_at(told.lang, *item);
+        text::loose_row(told.lang, &name, text::hold_state(told.lang, *hold))
+    });
+    Block::List(rows.collect())
+}
+
+/// A fastener brought to its card is a row of its own; a pass that began is told between them.
+fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
+    match &entry.what {
+        What::Pass(step) => {
+            let name = format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan));
+            let empty = String::new;
+            vec![vec![
+                name,
+                empty(),
+                empty(),
+                empty(),
+                when(told.lang, &entry.at),
+            ]]
+        }
+        What::Moved(moved) if is_turn(moved) => moved
+            .items
+            .iter()
+            .map(|item| {
+                let (wrench, set) = wrench(told, moved);
+                vec![
+                    text::item_at(told.lang, *item),
+                    target(told, *item),
+                    wrench,
+                    set,
+                    when(told.lang, &entry.at),
+                ]
+            })
+            .collect(),
+        _ => Vec::new(),
+    }
+}
+
+fn is_turn(moved: &Moved) -> bool {
+    let fastener = |item: &Item| item.group.is_fastener();
+    moved.to == Hold::Done && moved.items.iter().any(fastener)
+}
+
+fn wrench(told: &Told, moved: &Moved) -> (String, String) {
+    match &moved.wrench {
+        Some((name, set)) => {
+            let twin = told.format.typed_twin(set).line();
+            let set = told.format.typed(set).line();
+            (
+                name.clone(),
+                format!("{set} {}", text::also_value(told.lang, &twin)),
+            )
+        }
+        None => (
+            told.word(ReportWord::NotRecorded),
+            told.word(ReportWord::NotRecorded),
+        ),
+    }
+}
+
+fn target(told: &Told, item: Item) -> String {
+    let card = card_of(item.group).and_then(|card| told.sheet.card(card));
+    card.map_or_else(
+        || told.word(ReportWord::NoCard),
+        |card| card_value(told.lang, told.format, card),
+    )
+}
+
+const fn card_of(group: Group) -> Option<CardItem> {
+    match group {
+        Group::AxleNut => Some(CardItem::AxleNut),
+        Group::HubBolts => Some(CardItem::HubBolts),
+        Group::BracketBolts => Some(CardItem::BracketBolts),
+        Group::CaliperPins => Some(CardItem::CaliperPins),
+        Group::WheelNuts => Some(CardItem::WheelNuts),
+        Group::Wheel
+        | Group::Caliper
+        | Group::Pads
+        | Group::Bracket
+        | Group::Rotor
+        | Group::SensorWire
+        | Group::Plate
+        | Group::Hub
+        | Group::Stake => None,
+    }
+}
+
+fn other_move(told: &Told, entry: &Entry) -> Option<Vec<String>> {
+    match &entry.what {
+        What::Moved(moved) if !is_turn(moved) => Some(vec![
+            told.step(moved.step),
+            items(told, &moved.items),
+            text::hold_state(told.lang, moved.to).to_owned(),
+            when(told.lang, &entry.at),
+        ]),
+        _ => None,
+    }
+}

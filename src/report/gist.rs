@@ -1,0 +1,176 @@
+//! What an entry or an answer says, in one line.
+
+use super::Told;
+use super::cards::card_value;
+use super::money::money;
+use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, What};
+use crate::text::{self, ReportWord, Say};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::Item;
+
+/// An answer; a list gives one line a row.
+pub(super) fn reply(told: &Told, reply: &Reply) -> Vec<String> {
+    let lang = told.lang;
+    let one = match reply {
+        Reply::Done => told.say(Say::Done),
+        Reply::NotDone(because) => format!(
+            "{}: {}",
+            told.say(Say::NotDone),
+            text::because(lang, *because)
+        ),
+        Reply::Said(answer) => text::answer(lang, *answer).to_owned(),
+        Reply::Felt(felt) => text::felt(lang, *felt).to_owned(),
+        Reply::Picked(pick) => text::pick(lang, *pick).to_owned(),
+        Reply::Number(quantity) => number(told, quantity),
+        Reply::Checked(checks) => {
+            return checks
+                .iter()
+                .map(|(check, answer)| {
+                    let row = told.numerals(text::check(lang, *check));
+                    format!("{row}: {}", text::answer(lang, *answer))
+                })
+                .collect();
+        }
+    };
+    vec![one]
+}
+
+/// A typed number with its twin.
+pub(super) fn number(told: &Told, quantity: &Quantity) -> String {
+    let (one, twin) = match quantity {
+        Quantity::Distance(typed) => (told.format.typed(typed), told.format.typed_twin(typed)),
+        Quantity::Temperature(typed) => (told.format.typed(typed), told.format.typed_twin(typed)),
+    };
+    format!(
+        "{} {}",
+        one.line(),
+        text::also_value(told.lang, &twin.line())
+    )
+}
+
+/// Items of one group together: "Wheel nuts 1–5, front left".
+pub(super) fn items(told: &Told, items: &[Item]) -> String {
+    let mut runs: Vec<(Item, u8)> = Vec::new();
+    for item in items {
+        match runs.last_mut() {
+            Some((first, last))
+                if first.group == item.group
+                    && first.corner == item.corner
+                    && item.number == last.saturating_add(1) =>
+            {
+                *last = item.number;
+            }
+            _ => runs.push((*item, item.number)),
+        }
+    }
+    let one = |(first, last): &(Item, u8)| {
+        if first.number == *last {
+            return text::item_at(told.lang, *first);
+        }
+        format!(
+            "{} {}–{last}, {}",
+            text::group(told.lang, first.group),
+            first.number,
+            text::corner(told.lang, first.corner)
+        )
+    };
+    runs.iter().map(one).collect::<Vec<_>>().join("; ")
+}
+
+/// What an entry says, in one line, for the list of what was taken back or told twice.
+pub(super) fn entry(told: &Told, what: &What) -> String {
+    let lang = told.lang;
+    let labelled = |word: ReportWord, value: &str| format!("{}: {value}", told.word(word));
+    match what {
+        What::Opened(_) => told.word(ReportWord::Started),
+        What::Person(field, value) => format!("{}: {value}", text::person_field(lang, *field)),
+        What::Erased(_) => told.word(ReportWord::EntryErased),
+        What::Said(words) => labelled(ReportWord::YourWords, words),
+        What::Vehicle(field, value) => format!("{}: {value}", text::vehicle_field(lang, *field)),
+        What::Corners(all) => labelled(ReportWord::Corners, &corners(told, all)),
+        What::Card(card) => format!(
+            "{}: {}",
+            text::card_item(lang, card.item),
+            card_value(lang, told.format, card)
+        ),
+        What::Missing(kit) => {
+            let kit = kit.iter().map(|item| text::kit_item(lang, *item));
+            labelled(ReportWord::KitMissing, &kit.collect::<Vec<_>>().join(", "))
+        }
+        What::Carried(_) => told.word(ReportWord::Instruments),
+        What::Answered(step, answer) => {
+            format!("{}: {}", told.step(*step), reply(told, answer).join("; "))
+        }
+        What::Moved(moved) => moved_line(told, moved),
+        What::Pass(step) => format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan)),
+        What::Reading(reading) => reading_line(told, reading),
+        What::Decided(decided) => text::corner_decision(lang, decided.corner, decided.decision),
+        What::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
+        What::Consent(consent) => format!(
+            "{}: {}",
+            text::scope(lang, consent.scope),
+            told.say(if consent.yes { Say::Yes } else { Say::No })
+        ),
+        What::Signed(signed) => labelled(ReportWord::Signature, &told.step(signed.step)),
+        What::Photo(photo) => labelled(ReportWord::PictureKept, &told.step(photo.step)),
+        What::Note(_, note) => labelled(ReportWord::Notes, note),
+        What::Part(part) => labelled(ReportWord::Parts, &part.number),
+        What::Due(due) => due_line(told, due),
+        What::HandedOver(_) => told.word(ReportWord::HandedOver),
+        What::Ended(ended) => ended_line(told, ended),
+        What::Strike(_) => told.word(ReportWord::TakenBack),
+        What::Unknown(_) => told.word(ReportWord::EntryUnknown),
+    }
+}
+
+/// Corners by name.
+pub(super) fn corners(told: &Told, corners: &[Corner]) -> String {
+    let names = corners
+        .iter()
+        .map(|corner| text::corner(told.lang, *corner));
+    names.collect::<Vec<_>>().join(", ")
+}
+
+fn moved_line(told: &Told, moved: &Moved) -> String {
+    let state = text::hold_state(told.lang, moved.to);
+    text::loose_row(told.lang, &items(told, &moved.items), state)
+}
+
+fn reading_line(told: &Told, reading: &Reading) -> String {
+    let side = told.word(match reading.side {
+        Side::Push => ReportWord::Push,
+        Side::Pull => ReportWord::Pull,
+    });
+    format!(
+        "{}, {} {}, {side}: {} {}",
+        text::corner_title(told.lang, reading.corner),
+        told.word(ReportWord::Round),
+        reading.round,
+        told.format.marked(reading.divisions.as_typed()),
+        told.say(Say::Divisions)
+    )
+}
+
+/// What is due, by when and after how far.
+pub(super) fn due_line(told: &Told, due: &Due) -> String {
+    let what = text::due_kind(told.lang, due.kind);
+    match &due.distance {
+        Some(distance) => {
+            let distance = told.format.typed(distance).line();
+            format!(
+                "{what}: {}",
+                text::retorque_due(told.lang, &due.date, &distance)
+            )
+        }
+        None => text::due_on(told.lang, what, &due.date),
+    }
+}
+
+/// How it ended, and who took charge.
+pub(super) fn ended_line(told: &Told, ended: &Ended) -> String {
+    let title = text::ending(told.lang, ended.ending).0;
+    match ended.charge {
+        Some(charge) => format!("{title}: {}", text::charge(told.lang, charge)),
+        None => title.to_owned(),
+    }
+}

@@ -1,0 +1,262 @@
+//! Every set of readings with its rounds, its uncertainty and what it says against the limit.
+
+use super::block::Block;
+use super::cards::{limit_value, way_lines};
+use super::time::when;
+use super::{Told, reason};
+use crate::job::Key;
+use crate::job::entry::{Reading, Side};
+use crate::job::judge::{Measured, measured, round_play};
+use crate::text::{self, ReportWord};
+use crate::trade::fastening::CardItem;
+use crate::trade::play::{Comparison, Conformity, Dial};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{ROUNDS, SetName, When};
+use crate::units::{Length, LengthUnit};
+
+/// The sets that a corner can have, in the order in which they are taken.
+pub(super) const SETS: [SetName; 3] = [
+    SetName {
+        when: When::Before,
+        nth: 1,
+    },
+    SetName {
+        when: When::Before,
+        nth: 2,
+    },
+    SetName {
+        when: When::After,
+        nth: 1,
+    },
+];
+
+/// The readings of one corner.
+pub(super) fn readings(told: &Told, corner: Corner) -> Vec<Block> {
+    let mut blocks: Vec<Block> = SETS
+        .iter()
+        .flat_map(|name| set(told, corner, *name))
+        .collect();
+    if blocks.is_empty() {
+        blocks.push(told.sentence(ReportWord::NoSet));
+    }
+    blocks
+}
+
+/// The set's name: "Before: Second set".
+fn title(told: &Told, name: SetName) -> String {
+    match name.when {
+        When::After => told.word(ReportWord::SignAfter),
+        When::Before => format!(
+            "{}: {}",
+            told.word(ReportWord::SignBefore),
+            told.word(if name.nth == 1 {
+                ReportWord::SetOne
+            } else {
+                ReportWord::SetTwo
+            })
+        ),
+    }
+}
+
+fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
+    let rows: Vec<Vec<String>> = (1..=ROUNDS)
+        .filter_map(|n| round(told, corner, name, n))
+        .collect();
+    let first = (1..=ROUNDS).find_map(|n| any_side(told, corner, name, n));
+    let Some(first) = first else {
+        return Vec::new();
+    };
+    let corner_title = text::corner_title(told.lang, corner);
+    let mut blocks = vec![
+        Block::Subheading(format!("{corner_title}, {}", title(told, name))),
+        Block::Rows(taken(told, first)),
+        Block::Table {
+            head: [
+                ReportWord::Round,
+                ReportWord::Push,
+                ReportWord::Pull,
+                ReportWord::Play,
+                ReportWord::When,
+            ]
+            .map(|word| told.word(word))
+            .to_vec(),
+            rows,
+        },
+    ];
+    match measured(told.sheet, corner, name) {
+        Some(Ok(measured)) => blocks.extend(result(told, &measured)),
+        Some(Err(_)) => blocks.push(told.sentence(ReportWord::NotMeasured)),
+        None => {}
+    }
+    blocks
+}
+
+fn any_side<'a>(told: &Told<'a>, corner: Corner, name: SetName, round: u8) -> Option<&'a Reading> {
+    [Side::Pull, Side::Push]
+        .into_iter()
+        .find_map(|side| told.sheet.reading(corner, name, round, side))
+}
+
+/// The dial and the way.
+fn taken(told: &Told, reading: &Reading) -> Vec<(String, String)> {
+    let mut rows = dial_rows(told, &reading.dial);
+    rows.extend(way_lines(told.lang, told.format, &reading.way));
+    rows
+}
+
+/// A dial, label by label.
+pub(super) fn dial_rows(told: &Told, dial: &Dial) -> Vec<(String, String)> {
+    let division = told.both(dial.graduation(), 3);
+    vec![
+        (
+            told.word(ReportWord::Dial),
+            text::dial_kind(told.lang, dial.kind()).to_owned(),
+        ),
+        (told.word(ReportWord::Division), division),
+        (
+            told.word(ReportWord::DivisionsTurn),
+            dial.divisions_per_turn().to_string(),
+        ),
+    ]
+}
+
+fn round(told: &Told, corner: Corner, name: SetName, n: u8) -> Option<Vec<String>> {
+    let at = |side| told.sheet.reading(corner, name, n, side);
+    let (push, pull) = (at(Side::Push), at(Side::Pull));
+    let entry = [Side::Pull, Side::Push]
+        .into_iter()
+        .find_map(|side| told.sheet.holds(&Key::Reading(corner, name, n, side)))?;
+    let divisions = |reading: &Reading| told.format.marked(reading.divisions.as_typed());
+    let push = match push {
+        Some(push) => divisions(push),
+        None => format!(
+            "{} ({})",
+            told.format.number(0.0, 0),
+            told.word(ReportWord::DialZeroed)
+        ),
+    };
+    Some(vec![
+        n.to_string(),
+        push,
+        pull.map_or_else(|| told.word(ReportWord::NotMeasured), divisions),
+        match round_play(told.sheet, corner, name, n) {
+            Some(Ok(play)) => told.both(play, 3),
+            Some(Err(error)) => text::round_error(told.lang, error).to_owned(),
+            None => told.word(ReportWord::NotMeasured),
+        },
+        when(told.lang, &entry.at),
+    ])
+}
+
+fn result(told: &Told, measured: &Measured) -> Vec<Block> {
+    vec![budget(told, measured), Block::Rows(figures(told, measured))]
+}
+
+fn budget(told: &Told, measured: &Measured) -> Block {
+    let rows = measured.budget.components.iter().map(|row| {
+        vec![
+            text::budget_source(told.lang, row.source).to_owned(),
+            told.both(row.u, 4),
+            freedom(told, row.dof),
+        ]
+    });
+    Block::Table {
+        head: [
+            ReportWord::Budget,
+            ReportWord::Standard,
+            ReportWord::Freedom,
+        ]
+        .map(|word| told.word(word))
+        .to_vec(),
+        rows: rows.collect(),
+    }
+}
+
+fn freedom(told: &Told, dof: Option<f64>) -> String {
+    dof.map_or_else(
+        || told.word(ReportWord::Unlimited),
+        |dof| told.format.number(dof, 1),
+    )
+}
+
+/// Mean, uncertainty, limit and what follows.
+fn figures(told: &Told, of: &Measured) -> Vec<(String, String)> {
+    let budget = &of.budget;
+    let k = coverage(budget.expanded95, budget.u_c);
+    let expanded = told.format.length(budget.expanded95, 4).line();
+    let k = text::uncertainty_k(told.lang, &told.format.number(k, 2));
+    let mut rows = vec![
+        (told.word(ReportWord::Mean), told.both(of.set.mean(), 4)),
+        (told.word(ReportWord::Combined), told.both(budget.u_c, 4)),
+        (
+            told.word(ReportWord::Freedom),
+            freedom(told, budget.dof_eff),
+        ),
+        (
+            told.word(ReportWord::Uncertainty),
+            format!("± {expanded} ({k}, 95\u{a0}%)"),
+        ),
+    ];
+    if !of.set.marks().is_empty() {
+        let marks = of.set.marks().iter().map(|m| text::mark(told.lang, *m));
+        rows.push((
+            told.word(ReportWord::Marked),
+            marks.collect::<Vec<_>>().join("; "),
+        ));
+    }
+    rows.extend(against(told, of));
+    rows
+}
+
+fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
+    let card = told.sheet.card(CardItem::PlayLimit);
+    let limit = format!(
+        "{} ({})",
+        limit_value(told.format, &of.limit, card),
+        text::limit_source(told.lang, of.limit.source)
+    );
+    let mut rows = vec![(told.word(ReportWord::Limit), limit)];
+    if let Some(comparison) = comparison(&of.conformity) {
+        rows.push((
+            told.word(ReportWord::GuardBand),
+            told.both(of.budget.guard_band(), 4),
+        ));
+        rows.push((
+            told.word(ReportWord::Probability),
+            format!(
+                "{}\u{a0}%",
+                told.format.number(100.0 * comparison.conformance, 1)
+            ),
+        ));
+    }
+    let mut word = text::conformity(told.lang, of.conformity).to_owned();
+    if let Conformity::NoComparison(why) = of.conformity {
+        word = format!("{word}: {}", reason::why_not(told.lang, why));
+    } else if !of.limit.is_makers() {
+        word = format!("{word}. {}", told.word(ReportWord::HouseLimitSay));
+    }
+    rows.push((told.word(ReportWord::Result), word));
+    rows
+}
+
+/// The figures of a comparison, if there was one.
+const fn comparison(of: &Conformity) -> Option<&Comparison> {
+    match of {
+        Conformity::ProvenIn(comparison)
+        | Conformity::InNotProven(comparison)
+        | Conformity::OutNotProven(comparison)
+        | Conformity::ProvenOut(comparison)
+        | Conformity::MovementSeen { comparison, .. } => Some(comparison),
+        Conformity::NoMovementSeen { .. } | Conformity::NoComparison(_) => None,
+    }
+}
+
+/// The factor between expanded and standard uncertainty.
+fn coverage(expanded: Length, standard: Length) -> f64 {
+    let mm = LengthUnit::Millimetre;
+    if standard > Length::ZERO {
+        expanded.in_unit(mm) / standard.in_unit(mm)
+    } else {
+        0.0
+    }
+}

@@ -1,0 +1,283 @@
+//! The record itself: parts, yes and no, signatures, notes, pictures, what is due, what was
+//! taken back, what is wrong with it, and the digest it can be checked by.
+
+use super::block::Block;
+use super::gist;
+use super::money::money;
+use super::signature::signature_svg;
+use super::time::when;
+use super::{Told, front};
+use crate::job::Problem;
+use crate::job::entry::{Consent, Entry, PersonField, What};
+use crate::text::{self, ReportWord, Say};
+
+/// All of it.
+pub(super) fn record(told: &Told) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    let parts = parts(told);
+    if !parts.is_empty() {
+        blocks.push(told.heading(ReportWord::Parts));
+        blocks.push(Block::Rows(parts));
+    }
+    let consents = consents(told);
+    if let Some(consents) = consents {
+        blocks.push(told.heading(ReportWord::Consents));
+        blocks.push(consents);
+    }
+    blocks.extend(signatures(told));
+    part(told, ReportWord::Due, dues(told), &mut blocks);
+    part(told, ReportWord::KitMissing, kit(told), &mut blocks);
+    part(told, ReportWord::Notes, notes(told), &mut blocks);
+    let photos = photos(told);
+    blocks.push(told.heading(ReportWord::Pictures));
+    if photos.is_empty() {
+        blocks.push(told.sentence(ReportWord::NoPicture));
+    }
+    blocks.extend(photos);
+    part(told, ReportWord::Problems, problems(told), &mut blocks);
+    part(told, ReportWord::TakenBack, taken_back(told), &mut blocks);
+    blocks.push(told.heading(ReportWord::Digest));
+    blocks.extend(identity(told));
+    blocks
+}
+
+fn part(told: &Told, head: ReportWord, lines: Vec<String>, blocks: &mut Vec<Block>) {
+    if !lines.is_empty() {
+        blocks.push(told.heading(head));
+        blocks.push(Block::List(lines));
+    }
+}
+
+/// The parts that were fitted, number and lot.
+pub(super) fn parts(told: &Told) -> Vec<(String, String)> {
+    let parts = told
+        .corners()
+        .iter()
+        .filter_map(|corner| told.sheet.part(*corner));
+    parts
+        .map(|part| {
+            let number = format!("{} {}", told.say(Say::PartNumber), part.number);
+            let value = match part.lot.as_str() {
+                "" => number,
+                lot => format!("{number}, {} {lot}", told.say(Say::PartLot)),
+            };
+            (text::corner_title(told.lang, part.corner).to_owned(), value)
+        })
+        .collect()
+}
+
+/// Every yes and no, in order.
+fn given<'a>(told: &Told<'a>) -> impl Iterator<Item = (&'a Entry, &'a Consent)> {
+    told.sheet.counting().filter_map(|entry| match &entry.what {
+        What::Consent(consent) => Some((entry, consent)),
+        _ => None,
+    })
+}
+
+/// What a yes or no was for, with its corner.
+pub(super) fn scope(told: &Told, consent: &Consent) -> String {
+    let scope = text::scope(told.lang, consent.scope);
+    consent.step.corner.map_or_else(
+        || scope.to_owned(),
+        |corner| text::step_at(told.lang, scope, corner),
+    )
+}
+
+fn yes_or_no(told: &Told, consent: &Consent) -> String {
+    told.say(if consent.yes { Say::Yes } else { Say::No })
+}
+
+fn amount(told: &Told, consent: &Consent) -> String {
+    let amount = consent.amount.as_ref();
+    amount.map(|m| money(told.format, m)).unwrap_or_default()
+}
+
+/// Every yes and no in a line, for the owner.
+pub(super) fn consent_lines(told: &Told) -> Vec<String> {
+    let name = told.sheet.person(PersonField::Name).unwrap_or_default();
+    given(told)
+        .map(|(entry, consent)| {
+            let what = [scope(told, consent), amount(told, consent)];
+            let what: Vec<&str> = what
+                .iter()
+                .map(String::as_str)
+                .filter(|w| !w.is_empty())
+                .collect();
+            let line = text::consent_line(
+                told.lang,
+                &what.join(", "),
+                text::how(told.lang, consent.how),
+                name,
+                &when(told.lang, &entry.at),
+            );
+            format!("{}. {line}", yes_or_no(told, consent))
+        })
+        .collect()
+}
+
+/// Every yes and no: for what, for how much, how and when.
+fn consents(told: &Told) -> Option<Block> {
+    let rows: Vec<Vec<String>> = given(told)
+        .map(|(entry, consent)| {
+            vec![
+                scope(told, consent),
+                yes_or_no(told, consent),
+                amount(told, consent),
+                text::how(told.lang, consent.how).to_owned(),
+                when(told.lang, &entry.at),
+            ]
+        })
+        .collect();
+    (!rows.is_empty()).then(|| Block::Table {
+        head: [
+            ReportWord::Scope,
+            ReportWord::Answer,
+            ReportWord::Amount,
+            ReportWord::HowGiven,
+            ReportWord::When,
+        ]
+        .map(|word| told.word(word))
+        .to_vec(),
+        rows,
+    })
+}
+
+/// Every signature with its step and time.
+pub(super) fn signatures(told: &Told) -> Vec<Block> {
+    told.sheet
+        .counting()
+        .filter_map(|entry| {
+            let What::Signed(signed) = &entry.what else {
+                return None;
+            };
+            let caption = format!("{}, {}", told.step(signed.step), when(told.lang, &entry.at));
+            let svg = signature_svg(&signed.strokes, &caption);
+            Some(Block::Signature { caption, svg })
+        })
+        .collect()
+}
+
+fn dues(told: &Told) -> Vec<String> {
+    lines(told, |told, what| match what {
+        What::Due(due) => Some(gist::due_line(told, due)),
+        _ => None,
+    })
+}
+
+fn kit(told: &Told) -> Vec<String> {
+    lines(told, |told, what| match what {
+        What::Missing(kit) if !kit.is_empty() => {
+            let kit = kit.iter().map(|item| text::kit_item(told.lang, *item));
+            Some(kit.collect::<Vec<_>>().join(", "))
+        }
+        _ => None,
+    })
+}
+
+fn notes(told: &Told) -> Vec<String> {
+    lines(told, |told, what| match what {
+        What::Note(Some(step), note) => Some(format!("{}: {note}", told.step(*step))),
+        What::Note(None, note) => Some(note.clone()),
+        _ => None,
+    })
+}
+
+/// A line, with its time, for each counting entry that gives one.
+fn lines(told: &Told, line: impl Fn(&Told, &What) -> Option<String>) -> Vec<String> {
+    let entries = told.sheet.counting();
+    entries
+        .filter_map(|entry| Some(timed(told, entry, &line(told, &entry.what)?)))
+        .collect()
+}
+
+fn timed(told: &Told, entry: &Entry, line: &str) -> String {
+    format!("{line} ({})", when(told.lang, &entry.at))
+}
+
+fn photos(told: &Told) -> Vec<Block> {
+    told.sheet
+        .counting()
+        .filter_map(|entry| {
+            let What::Photo(photo) = &entry.what else {
+                return None;
+            };
+            let time = when(told.lang, &entry.at);
+            let caption = text::photo_caption(told.lang, &told.step(photo.step), &time);
+            Some(Block::Photo {
+                sha256: photo.sha256.clone(),
+                caption: format!("{caption} ({})", front(&photo.sha256, 12)),
+            })
+        })
+        .collect()
+}
+
+fn problems(told: &Told) -> Vec<String> {
+    told.sheet
+        .problems()
+        .iter()
+        .map(|problem| match problem {
+            Problem::Missing(id) => {
+                format!("{}: {}", told.word(ReportWord::EntryMissing), id.0)
+            }
+            Problem::Edited(id) => format!("{}: {}", told.word(ReportWord::EntryEdited), id.0),
+            Problem::Unknown(id) => format!("{}: {}", told.word(ReportWord::EntryUnknown), id.0),
+            Problem::Disagree(key) => {
+                let said = told
+                    .sheet
+                    .stated(key)
+                    .map(|entry| timed(told, entry, &gist::entry(told, &entry.what)));
+                format!(
+                    "{} {}",
+                    told.word(ReportWord::TwoAnswers),
+                    said.collect::<Vec<_>>().join(" / ")
+                )
+            }
+        })
+        .collect()
+}
+
+/// Struck entries, and those whose body was erased; strikes themselves are no news.
+fn taken_back(told: &Told) -> Vec<String> {
+    told.sheet
+        .entries()
+        .iter()
+        .filter(|entry| match entry.what {
+            What::Strike(_) => false,
+            What::Erased(_) => true,
+            _ => told.sheet.is_struck(&entry.id),
+        })
+        .map(|entry| timed(told, entry, &gist::entry(told, &entry.what)))
+        .collect()
+}
+
+fn identity(told: &Told) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    let handed_over = told.sheet.counting().filter_map(|entry| match &entry.what {
+        What::HandedOver(over) => Some((when(told.lang, &entry.at), over.digest.clone())),
+        _ => None,
+    });
+    let mut rows = vec![
+        (told.word(ReportWord::Job), told.reader.job.clone()),
+        (
+            told.word(ReportWord::Entries),
+            told.sheet.entries().len().to_string(),
+        ),
+    ];
+    rows.extend(handed_over.map(|(time, digest)| {
+        (
+            format!("{} {time}", told.word(ReportWord::HandedOver)),
+            digest,
+        )
+    }));
+    rows.retain(|(_, value)| !value.is_empty());
+    blocks.push(Block::Rows(rows));
+    if !told.reader.digest.is_empty() {
+        blocks.push(Block::Sentence(text::digest_line(
+            told.lang,
+            &told.reader.digest,
+        )));
+    }
+    blocks.push(told.sentence(ReportWord::Recompute));
+    blocks.push(told.sentence(ReportWord::Disclaimer));
+    blocks
+}

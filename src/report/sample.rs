@@ -1,0 +1,390 @@
+//! Small invented jobs for the tests of the report.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use chrono::NaiveDate;
+
+use crate::job::entry::*;
+use crate::job::{Sheet, fold, group_items};
+use crate::slate::{Pen, compose};
+use crate::trade::answer::Answer;
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+};
+use crate::trade::play::{Decision, Dial, Felt, Way};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{
+    Because, Check, Group, Hold, Pick, SetName, Start, Step, StepKey, When,
+};
+use crate::units::{
+    AngleUnit, Decimal, DistanceUnit, LengthUnit, Torque, TorqueUnit, TypedAngle, TypedDistance,
+    TypedLength, TypedTorque,
+};
+
+pub const AT: Corner = Corner::FrontLeft;
+/// 2025-03-04 08:00 UTC: 20151 days after 1970.
+const START_MS: i64 = (20_151 * 86_400 + 8 * 3600) * 1000;
+const MINUTE: i64 = 60_000;
+
+/// A job that is being written down, a minute a tap, an hour east of Greenwich.
+pub struct Job {
+    pub entries: Vec<Entry>,
+    minute: i64,
+}
+
+impl Job {
+    pub fn begin(practice: Option<&str>) -> Self {
+        let mut job = Self {
+            entries: Vec::new(),
+            minute: 0,
+        };
+        let practice = practice.map(str::to_owned);
+        let start = Start::AtHome;
+        job.tap(vec![What::Opened(Opened { start, practice })]);
+        job
+    }
+
+    /// One tap.
+    pub fn tap(&mut self, whats: Vec<What>) -> Vec<EntryId> {
+        self.tap_told(None, whats)
+    }
+
+    /// One tap that tells another time, minutes before it is noted.
+    pub fn tap_told(&mut self, ago: Option<i64>, whats: Vec<What>) -> Vec<EntryId> {
+        let utc_ms = START_MS + self.minute * MINUTE;
+        self.minute += 1;
+        let pen = Pen {
+            by: "Ada Rook".to_owned(),
+            device: "phone".to_owned(),
+            n: self.entries.len() as u64,
+            utc_ms,
+            offset_min: 60,
+            told: ago.map(|minutes| utc_ms - minutes * MINUTE),
+            chance: [7; 10],
+        };
+        let heads: Vec<EntryId> = self
+            .entries
+            .last()
+            .map(|e| e.id.clone())
+            .into_iter()
+            .collect();
+        let new = compose(&LogId("log".to_owned()), &heads, &pen, whats);
+        let ids = new.iter().map(|entry| entry.id.clone()).collect();
+        self.entries.extend(new);
+        ids
+    }
+
+    pub fn answer(&mut self, step: StepKey, reply: Reply) {
+        self.tap(vec![What::Answered(step, reply)]);
+    }
+
+    pub fn sheet(&self) -> Sheet {
+        fold(self.entries.clone())
+    }
+
+    pub fn moved(&mut self, step: Step, group: Group, to: Hold) {
+        let items = group_items(&self.sheet(), AT, group);
+        let step = StepKey::at(step, AT);
+        let wrench = None;
+        self.tap(vec![What::Moved(Moved {
+            step,
+            items,
+            to,
+            wrench,
+        })]);
+    }
+
+    /// Each fastener of a group to its card, a tap each.
+    pub fn turned(&mut self, step: Step, group: Group, set: &str) {
+        for item in group_items(&self.sheet(), AT, group) {
+            let step = StepKey::at(step, AT);
+            let set = TypedTorque::parse(set, TorqueUnit::NewtonMetre).unwrap();
+            self.tap(vec![What::Moved(Moved {
+                step,
+                items: vec![item],
+                to: Hold::Done,
+                wrench: Some(("long wrench".to_owned(), set)),
+            })]);
+        }
+    }
+
+    /// Three rounds on a dial of a hundredth, zeroed at the push.
+    pub fn rounds(&mut self, when: When, pulls: [&str; 3]) {
+        let set = SetName { when, nth: 1 };
+        for (round, pull) in (1..).zip(pulls) {
+            self.tap(vec![What::Reading(Reading {
+                corner: AT,
+                set,
+                round,
+                side: Side::Pull,
+                divisions: Decimal::parse(pull).unwrap(),
+                dial: Dial::HUNDREDTH_MM,
+                way: Way::DEFAULT,
+            })]);
+        }
+    }
+
+    pub fn decided(&mut self, decision: Decision) {
+        self.tap(vec![What::Decided(Decided {
+            corner: AT,
+            nth: 1,
+            decision,
+            again: false,
+            reasons: vec!["rough".to_owned()],
+            rules: 1,
+        })]);
+    }
+
+    pub fn consent(&mut self, yes: bool) {
+        let amount = Some(Money {
+            minor: 48_050,
+            currency: "EUR".to_owned(),
+        });
+        self.tap(vec![What::Consent(Consent {
+            step: StepKey::at(Step::Agree, AT),
+            scope: Scope::Repair,
+            yes,
+            how: How::Written,
+            amount,
+        })]);
+    }
+
+    pub fn ended(&mut self, ending: Ending, charge: Option<Charge>) {
+        self.tap(vec![What::Ended(Ended { ending, charge })]);
+    }
+}
+
+pub fn source(day: u32) -> CardSource {
+    CardSource {
+        document: "Workshop data 12".to_owned(),
+        page: "204".to_owned(),
+        looked_up: NaiveDate::from_ymd_opt(2025, 3, day).unwrap(),
+        who: "Ada Rook".to_owned(),
+    }
+}
+
+fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> What {
+    let mut stages = vec![Stage::Torque(
+        TypedTorque::parse(torque, TorqueUnit::NewtonMetre).unwrap(),
+    )];
+    stages.extend(angle.map(|a| Stage::Angle(TypedAngle::parse(a, AngleUnit::Degree).unwrap())));
+    let nut = item == CardItem::AxleNut;
+    What::Card(SpecCard {
+        item,
+        body: CardBody::Torque(TorqueBody {
+            stages,
+            position: nut.then_some(Position::AirBrakeHeld),
+            conditions: if nut {
+                vec![Condition::NewFastener, Condition::Stake]
+            } else {
+                vec![]
+            },
+            source: source(day),
+        }),
+    })
+}
+
+pub fn play_card(most: &str) -> What {
+    What::Card(SpecCard {
+        item: CardItem::PlayLimit,
+        body: CardBody::Play {
+            most: TypedLength::parse(most, LengthUnit::Millimetre).unwrap(),
+            way: Way {
+                rig: None,
+                ..Way::DEFAULT
+            },
+            source: source(4),
+        },
+    })
+}
+
+pub fn no_play_card() -> What {
+    What::Card(SpecCard {
+        item: CardItem::PlayLimit,
+        body: CardBody::NotFound {
+            reason: "no play figure in Workshop data 12".to_owned(),
+        },
+    })
+}
+
+/// Pack, Meet and Listen; the hub bolts' card was looked up three days before.
+pub fn packed(practice: Option<&str>, play: What) -> Job {
+    let mut job = Job::begin(practice);
+    let person = |field, value: &str| What::Person(field, value.to_owned());
+    let vehicle = |field, value: &str| What::Vehicle(field, value.to_owned());
+    job.tap(vec![
+        person(PersonField::Name, "Noor Vale"),
+        person(PersonField::Plate, "XR 204 K"),
+        What::Said("It hums, louder at speed; started after the big pothole.".to_owned()),
+        vehicle(VehicleField::Family, "Invented hatchback"),
+        vehicle(VehicleField::Vin, "11111111111111111"),
+        vehicle(VehicleField::Kind, "bolted_driven"),
+        What::Corners(vec![AT]),
+    ]);
+    job.tap(vec![
+        torque_card(CardItem::AxleNut, "180,5", Some("45"), 4),
+        torque_card(CardItem::HubBolts, "80", None, 1),
+        torque_card(CardItem::BracketBolts, "110", None, 4),
+        torque_card(CardItem::CaliperPins, "28", None, 4),
+        torque_card(CardItem::WheelNuts, "120", None, 4),
+        play,
+    ]);
+    let money = |minor| Money {
+        minor,
+        currency: "EUR".to_owned(),
+    };
+    job.tap(vec![
+        What::Price(Price {
+            repair: money(48_050),
+            refit: money(9_000),
+        }),
+        What::Carried(Carried {
+            wrenches: vec![Wrench {
+                name: "long wrench".to_owned(),
+                low: Torque::newton_metres(40.0),
+                high: Torque::newton_metres(340.0),
+                unit: TorqueUnit::NewtonMetre,
+            }],
+            dial: Dial::HUNDREDTH_MM,
+        }),
+    ]);
+    job.answer(
+        StepKey::once(Step::SiteLook),
+        Reply::Checked(vec![
+            (Check::Slope, Answer::Yes),
+            (Check::Surface, Answer::Yes),
+            (Check::Traffic, Answer::NotDone),
+        ]),
+    );
+    let odometer = TypedDistance::parse("81200", DistanceUnit::Kilometre).unwrap();
+    job.answer(
+        StepKey::once(Step::Odometer),
+        Reply::Number(Quantity::Distance(odometer)),
+    );
+    job.answer(StepKey::once(Step::Drive), Reply::NotDone(Because::NotSafe));
+    job
+}
+
+/// Rocked, opened and measured: `pulls` in hundredths of a millimetre.
+pub fn measured(job: &mut Job, felt: Felt, spin: Pick, pulls: [&str; 3]) {
+    for step in [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial] {
+        job.answer(StepKey::at(step, AT), Reply::Felt(felt));
+    }
+    job.answer(StepKey::at(Step::SpinHand, AT), Reply::Picked(spin));
+    job.moved(Step::CrackWheelNuts, Group::WheelNuts, Hold::Loosened);
+    job.moved(Step::WheelOff, Group::WheelNuts, Hold::Off);
+    job.moved(Step::WheelOff, Group::Wheel, Hold::Off);
+    job.answer(
+        StepKey::at(Step::NutFound, AT),
+        Reply::Picked(Pick::NutTight),
+    );
+    job.answer(
+        StepKey::at(Step::RigPush, AT),
+        Reply::Picked(Pick::FlexNone),
+    );
+    job.rounds(When::Before, pulls);
+}
+
+fn closed(job: &mut Job) {
+    job.moved(Step::WheelOn, Group::Wheel, Hold::Done);
+    job.tap(vec![What::Pass(StepKey::at(Step::TurnWheelNuts, AT))]);
+    job.turned(Step::TurnWheelNuts, Group::WheelNuts, "120");
+    let distance = TypedDistance::parse("80", DistanceUnit::Kilometre).unwrap();
+    job.tap(vec![What::Due(Due {
+        kind: DueKind::Retorque,
+        date: "2025-03-09".to_owned(),
+        distance: Some(distance),
+    })]);
+    job.tap(vec![What::Signed(Signed {
+        step: StepKey::once(Step::Sign),
+        strokes: "M20 80 C60 20 80 20 100 80 C120 110 140 60 170 50 L260 44".to_owned(),
+    })]);
+}
+
+/// A worn bearing replaced, proved and handed over; one tap was taken back.
+pub fn finished(practice: Option<&str>) -> Job {
+    let mut job = packed(practice, play_card("0.05"));
+    measured(
+        &mut job,
+        Felt::JustFelt,
+        Pick::RoughNoisy,
+        ["12", "12.5", "13"],
+    );
+    job.decided(Decision::Replace);
+    let wrong = job.tap(vec![What::Note(None, "the wrong corner".to_owned())]);
+    job.tap(vec![What::Strike(wrong)]);
+    job.consent(true);
+    job.tap_told(
+        Some(25),
+        vec![What::Answered(StepKey::at(Step::StripNut, AT), Reply::Done)],
+    );
+    job.moved(Step::StripNut, Group::AxleNut, Hold::Off);
+    job.moved(Step::StripHub, Group::Hub, Hold::Off);
+    job.tap(vec![What::Part(Part {
+        corner: AT,
+        number: "HB 4471".to_owned(),
+        lot: "25 W 07".to_owned(),
+    })]);
+    job.moved(Step::Offer, Group::Hub, Hold::Done);
+    job.turned(Step::TurnAxleNut, Group::AxleNut, "180.5");
+    let after = StepKey::at(Step::RigPush, AT).nth(2);
+    job.answer(after, Reply::Picked(Pick::FlexNone));
+    job.rounds(When::After, ["1", "1", "1.5"]);
+    let spin = Reply::Picked(Pick::SmoothQuiet);
+    job.answer(StepKey::at(Step::ProveSpin, AT), spin);
+    job.tap(vec![What::Photo(Photo {
+        step: StepKey::at(Step::StandPhoto, AT),
+        sha256: "ab12".repeat(16),
+        mime: "image/jpeg".to_owned(),
+        width: 1600,
+        height: 1200,
+    })]);
+    job.tap(vec![What::Note(
+        Some(StepKey::at(Step::Seat, AT)),
+        "seat cleaned to bright metal".to_owned(),
+    )]);
+    closed(&mut job);
+    job.ended(Ending::Finished, None);
+    job
+}
+
+/// It knocks; the owner said no; all was put back.
+pub fn declined_stop() -> Job {
+    let mut job = packed(None, play_card("0.05"));
+    measured(&mut job, Felt::Knocks, Pick::GrindsHot, ["20", "21", "20"]);
+    job.decided(Decision::Stop);
+    job.consent(false);
+    closed(&mut job);
+    job.ended(Ending::Declined, None);
+    job
+}
+
+/// Nothing found, no maker limit.
+pub fn kept_by_house_limit() -> Job {
+    let mut job = packed(None, no_play_card());
+    measured(&mut job, Felt::Nothing, Pick::SmoothQuiet, ["2", "2", "2"]);
+    job.decided(Decision::Keep);
+    closed(&mut job);
+    job.ended(Ending::NothingWrong, None);
+    job
+}
+
+/// Stripped, and then the weather.
+pub fn left_unfinished() -> Job {
+    let mut job = packed(None, play_card("0.05"));
+    measured(
+        &mut job,
+        Felt::JustFelt,
+        Pick::RoughNoisy,
+        ["12", "12", "13"],
+    );
+    job.decided(Decision::Replace);
+    job.consent(true);
+    job.moved(Step::StripNut, Group::AxleNut, Hold::Off);
+    job.ended(Ending::LeftUnfinished, Some(Charge::Towed));
+    job
+}

@@ -1,0 +1,95 @@
+//! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
+
+use crate::job::entry::{Ending, Reply};
+use crate::job::judge::after;
+use crate::job::{Sheet, plan};
+use crate::trade::answer::Answer;
+use crate::trade::play::{After, Decision};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey};
+
+/// Whether the vehicle must not be driven: a STOP that stands, work left open, something loose,
+/// a new part that does not pass, or a brake pedal that is not firm.
+pub fn must_not_drive(sheet: &Sheet) -> bool {
+    let plan = plan(sheet);
+    is_unfinished(sheet)
+        || has_soft_pedal(sheet)
+        || has_stop(sheet, &plan)
+        || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
+}
+
+/// Whether a STOP was decided and that corner is not repaired since.
+pub(super) fn has_stop(sheet: &Sheet, plan: &Plan) -> bool {
+    sheet.corners().iter().any(|corner| {
+        let decided = sheet.decided(*corner);
+        decided.is_some_and(|decided| decided.decision == Decision::Stop)
+            && !is_repaired(sheet, plan, *corner)
+    })
+}
+
+/// Whether the last answer about the brake pedal is that it is not firm.
+fn has_soft_pedal(sheet: &Sheet) -> bool {
+    let said = |key| match sheet.reply(key) {
+        Some(Reply::Said(answer @ (Answer::Yes | Answer::No))) => Some(*answer),
+        _ => None,
+    };
+    if let Some(answer) = said(StepKey::once(Step::ProvePedal)) {
+        return answer == Answer::No;
+    }
+    sheet.corners().iter().any(|corner| {
+        let pedal = StepKey::at(Step::Pedal, *corner);
+        said(pedal.nth(2)).or_else(|| said(pedal)) == Some(Answer::No)
+    })
+}
+
+/// Whether work was begun and not brought to its end.
+pub(super) fn is_unfinished(sheet: &Sheet) -> bool {
+    ending(sheet) == Some(Ending::LeftUnfinished) || !sheet.loose().is_empty()
+}
+
+/// How the job ended, if it did.
+pub(super) fn ending(sheet: &Sheet) -> Option<Ending> {
+    sheet.ended().map(|ended| ended.ending)
+}
+
+/// Whether the new part at a corner measures out, runs rough or is noisy.
+pub(super) fn fails(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+    course(plan, corner) == Some(Course::Replace)
+        && matches!(after(sheet, corner), After::Blocked { .. })
+}
+
+/// Whether the hub at a corner was taken off and another is in.
+pub(super) fn is_replaced(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+    let hub = Item {
+        corner,
+        group: Group::Hub,
+        number: 1,
+    };
+    course(plan, corner) == Some(Course::Replace) && sheet.item(hub) == Some(Hold::Done)
+}
+
+/// Whether the repair of a corner is finished and passed.
+pub(super) fn is_repaired(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+    is_replaced(sheet, plan, corner)
+        && ending(sheet) == Some(Ending::Finished)
+        && !is_unfinished(sheet)
+        && !fails(sheet, plan, corner)
+}
+
+/// Whether something at a corner was opened, nothing was replaced, and all of it is back.
+pub(super) fn is_put_back(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+    let wheel = Item {
+        corner,
+        group: Group::Wheel,
+        number: 1,
+    };
+    !is_replaced(sheet, plan, corner)
+        && sheet.item(wheel).is_some()
+        && sheet.loose().iter().all(|(item, _)| item.corner != corner)
+}
+
+/// What comes of a corner.
+pub(super) fn course(plan: &Plan, corner: Corner) -> Option<Course> {
+    let at = plan.corners.iter().find(|at| at.corner == corner)?;
+    Some(at.course)
+}

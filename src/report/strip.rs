@@ -1,0 +1,197 @@
+//! Readings against their limit as a drawing, before and after on one scale.
+
+use super::Told;
+use super::block::{Block, Size};
+use super::cards::limit_value;
+use crate::drawing::strip::{self, Row, Strip, Tick};
+use crate::job::judge::Measured;
+use crate::text::{self, ReportWord};
+use crate::trade::fastening::CardItem;
+use crate::trade::play::Conformity;
+use crate::units::{Length, LengthUnit, System, Unit};
+
+/// One set under its name.
+pub(super) struct Set<'a> {
+    /// "Before", "After".
+    pub label: String,
+    /// The set.
+    pub measured: &'a Measured,
+}
+
+/// The sets over one scale with their uncertainty, and the limit's line where all of them were
+/// compared with it.
+pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
+    let unit = match told.format.system {
+        System::Metric => LengthUnit::Millimetre,
+        System::Us => LengthUnit::Inch,
+    };
+    let at = |length: Length| length.in_unit(unit);
+    let plays: Vec<Vec<f64>> = sets
+        .iter()
+        .map(|set| set.measured.set.plays().iter().map(|p| at(*p)).collect())
+        .collect();
+    let rows: Vec<Row> = sets
+        .iter()
+        .zip(&plays)
+        .map(|(set, rounds)| Row {
+            label: &set.label,
+            rounds,
+            band: Some(band(set.measured, unit)),
+        })
+        .collect();
+    let limit = limit_of(told, sets);
+    let ends = rows.iter().flat_map(|row| {
+        let band = row.band.map_or(vec![], |(low, high)| vec![low, high]);
+        row.rounds.iter().copied().chain(band)
+    });
+    let ends: Vec<f64> = ends.chain(limit.as_ref().map(|(l, _)| at(*l))).collect();
+    let lowest = ends.iter().copied().fold(0.0, f64::min);
+    let highest = ends.iter().copied().fold(0.0, f64::max);
+    let places = strip::ticks(lowest, highest);
+    let decimals = decimals(&places);
+    let labels: Vec<String> = places
+        .iter()
+        .map(|place| told.format.number(*place, decimals))
+        .collect();
+    let ticks: Vec<Tick> = places
+        .iter()
+        .zip(&labels)
+        .map(|(at, label)| Tick { at: *at, label })
+        .collect();
+    let drawing = Strip {
+        ticks: &ticks,
+        unit: unit.symbol(),
+        limit: limit.as_ref().map(|(value, name)| strip::Limit {
+            at: at(*value),
+            name,
+        }),
+        rows: &rows,
+    };
+    Block::Drawing {
+        size: Size::Wide,
+        svg: drawing.drawing().to_svg(&alt(told, sets, limit.as_ref())),
+    }
+}
+
+/// Mean less and plus the expanded uncertainty; a play is never below nothing.
+fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
+    let (mean, half) = (measured.set.mean(), measured.budget.expanded95);
+    let low = mean.minus(half).max(Length::ZERO);
+    (low.in_unit(unit), mean.plus(half).in_unit(unit))
+}
+
+/// The limit's value and name; none if a set may not be compared with it.
+fn limit_of(told: &Told, sets: &[Set]) -> Option<(Length, String)> {
+    let compared = |set: &Set| !matches!(set.measured.conformity, Conformity::NoComparison(_));
+    if !sets.iter().all(compared) {
+        return None;
+    }
+    let limit = sets.first()?.measured.limit;
+    let card = told.sheet.card(CardItem::PlayLimit);
+    let value = limit_value(told.format, &limit, card);
+    Some((
+        limit.value,
+        text::limit_name(told.lang, &value, limit.source),
+    ))
+}
+
+fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
+    let rows: Vec<String> = sets
+        .iter()
+        .map(|set| format!("{} {}", set.label, mean(told, set.measured)))
+        .collect();
+    let limit = limit.map_or_else(
+        || told.word(ReportWord::NotComparedSay),
+        |(_, name)| name.clone(),
+    );
+    text::strip_alt(told.lang, &rows.join(", "), &limit)
+}
+
+/// A set's mean in the reader's unit.
+pub(super) fn mean(told: &Told, measured: &Measured) -> String {
+    told.format.length(measured.set.mean(), 3).line()
+}
+
+/// As many decimals as the step between two numerals has.
+fn decimals(places: &[f64]) -> usize {
+    let step = match places {
+        [first, second, ..] => second - first,
+        _ => 1.0,
+    };
+    (0..9)
+        .find(|decimals| {
+            let digits = step * 10_f64.powi(*decimals);
+            (digits - digits.round()).abs() < 1e-6
+        })
+        .and_then(|decimals| usize::try_from(decimals).ok())
+        .unwrap_or(3)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use crate::report::{Block, Reader, Report, Size, sample};
+    use crate::text::Lang;
+    use crate::units::{DecimalMark, Format, System};
+
+    fn svgs(blocks: &[Block]) -> Vec<&str> {
+        let svgs = blocks.iter().filter_map(|block| match block {
+            Block::Drawing {
+                svg,
+                size: Size::Wide,
+            } => Some(svg.as_str()),
+            _ => None,
+        });
+        svgs.collect()
+    }
+
+    /// The numerals under a scale with the places they stand at.
+    fn numerals(svg: &str) -> Vec<(f64, f64)> {
+        let texts = svg.split("<text ").skip(1).filter_map(|text| {
+            let x = text.split("x=\"").nth(1)?.split('"').next()?.parse().ok()?;
+            let label = text.split('>').nth(1)?.split('<').next()?.parse().ok()?;
+            Some((x, label))
+        });
+        texts.collect()
+    }
+
+    fn dots(svg: &str) -> Vec<f64> {
+        let dots = svg
+            .split("<circle cx=\"")
+            .skip(1)
+            .filter_map(|circle| circle.split('"').next()?.parse().ok());
+        dots.collect()
+    }
+
+    #[test]
+    fn before_and_after_stand_on_one_scale_with_the_limit_between() {
+        let sheet = sample::finished(None).sheet();
+        let format = Format {
+            system: System::Metric,
+            decimal: DecimalMark::Dot,
+        };
+        let report = Report::of(&sheet, Lang::English, format, &Reader::default());
+        let strips = svgs(&report.page_one);
+        let [strip] = strips.as_slice() else {
+            panic!("{} strips", strips.len());
+        };
+        let numerals = numerals(strip);
+        assert!(3 <= numerals.len(), "{numerals:?}");
+        let (zero, last) = (numerals[0], numerals[numerals.len() - 1]);
+        let value = |x: f64| (x - zero.0) / (last.0 - zero.0) * last.1;
+        let read: Vec<f64> = dots(strip).into_iter().map(value).collect();
+        let wanted = [0.12, 0.125, 0.13, 0.01, 0.01, 0.015];
+        assert_eq!(read.len(), wanted.len());
+        for (read, wanted) in read.iter().zip(wanted) {
+            assert!((read - wanted).abs() < 2e-4, "{read} for {wanted}");
+        }
+        for want in ["limit 0.05\u{a0}mm (maker)", "Before", "After"] {
+            assert!(strip.contains(want), "{want}");
+        }
+    }
+}

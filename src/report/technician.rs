@@ -1,0 +1,286 @@
+//! The technician's pages: everything that was looked up, measured, answered and turned.
+
+use super::block::Block;
+use super::cards::{card_lines, limit_value, not_looked_up};
+use super::gist::{corners, ended_line, number};
+use super::measured::{dial_rows, readings};
+use super::time::when;
+use super::{Told, answers, fasteners, reason, record};
+use crate::job::Key;
+use crate::job::entry::{Decided, PersonField, Reply, VehicleField, What};
+use crate::job::judge::{limit, verdict};
+use crate::text::{self, ReportWord, Say};
+use crate::trade::fastening::{CardItem, Wrench};
+use crate::trade::play::Verdict;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{CARDS, Kind, Start, Step, StepKey};
+use crate::units::{LengthUnit, Unit};
+
+/// All of them, in the order in which they are looked for.
+pub(super) fn pages(told: &Told) -> Vec<Block> {
+    let mut blocks = job(told);
+    blocks.extend(cards(told));
+    blocks.push(told.heading(ReportWord::Decisions));
+    for corner in told.corners() {
+        blocks.extend(decisions(told, *corner));
+    }
+    blocks.push(told.heading(ReportWord::Readings));
+    for corner in told.corners() {
+        blocks.extend(readings(told, *corner));
+    }
+    blocks.push(told.heading(ReportWord::Answers));
+    blocks.extend(answers::answers(told));
+    blocks.push(told.heading(ReportWord::NotDoneHead));
+    blocks.push(match answers::not_done(told) {
+        lines if lines.is_empty() => told.sentence(ReportWord::NothingNotDone),
+        lines => Block::List(lines),
+    });
+    blocks.extend(fasteners::fasteners(told));
+    blocks.extend(record::record(told));
+    blocks
+}
+
+fn job(told: &Told) -> Vec<Block> {
+    let mut rows = Vec::new();
+    for field in PersonField::ALL {
+        if let Some(value) = told.sheet.person(*field) {
+            rows.push((
+                text::person_field(told.lang, *field).to_owned(),
+                value.to_owned(),
+            ));
+        }
+    }
+    rows.extend(vehicle(told));
+    rows.extend(course(told));
+    let mut blocks = vec![told.heading(ReportWord::Job), Block::Rows(rows)];
+    if let Some(words) = told.sheet.complaint() {
+        blocks.push(Block::Subheading(told.word(ReportWord::YourWords)));
+        blocks.push(Block::Quote(words.to_owned()));
+    }
+    blocks.extend(instruments(told));
+    blocks
+}
+
+fn vehicle(told: &Told) -> Vec<(String, String)> {
+    let mut rows = Vec::new();
+    for field in VehicleField::ALL {
+        let Some(value) = told.sheet.vehicle(*field) else {
+            continue;
+        };
+        let value = match field {
+            VehicleField::Kind => Kind::from_code(value).map_or_else(
+                || value.to_owned(),
+                |kind| text::kind(told.lang, kind).to_owned(),
+            ),
+            _ => value.replace('_', " "),
+        };
+        rows.push((text::vehicle_field(told.lang, *field).to_owned(), value));
+    }
+    rows.push((
+        told.word(ReportWord::Corners),
+        corners(told, told.corners()),
+    ));
+    if let Some(Reply::Number(odometer)) = told.sheet.reply(StepKey::once(Step::Odometer)) {
+        rows.push((told.say(Say::Odometer), number(told, odometer)));
+    }
+    rows
+}
+
+/// How the job began and ended, and by whom.
+fn course(told: &Told) -> Vec<(String, String)> {
+    let mut rows = Vec::new();
+    let opened = told
+        .sheet
+        .counting()
+        .find(|e| matches!(e.what, What::Opened(_)));
+    if let Some(opened) = opened {
+        let time = when(told.lang, &opened.at);
+        rows.push((
+            told.word(ReportWord::Started),
+            format!("{time}, {}", opened.by),
+        ));
+    }
+    if let Some(opened) = told.sheet.opened() {
+        let from = match opened.start {
+            Start::AtHome => Say::StartAtHome,
+            Start::AtCar => Say::StartAtCar,
+        };
+        rows.push((told.word(ReportWord::StartedFrom), told.say(from)));
+    }
+    if let (Some(ended), Some(entry)) = (told.sheet.ended(), told.sheet.holds(&Key::Ended)) {
+        let line = ended_line(told, ended);
+        rows.push((
+            told.word(ReportWord::Ended),
+            format!("{line}, {}, {}", when(told.lang, &entry.at), entry.by),
+        ));
+    }
+    rows
+}
+
+fn instruments(told: &Told) -> Vec<Block> {
+    let Some(carried) = told.sheet.carried() else {
+        return Vec::new();
+    };
+    let mut rows = dial_rows(told, &carried.dial);
+    rows.extend(
+        carried
+            .wrenches
+            .iter()
+            .map(|wrench| (wrench.name.clone(), range(told, wrench))),
+    );
+    vec![
+        Block::Subheading(told.word(ReportWord::Instruments)),
+        Block::Rows(rows),
+    ]
+}
+
+fn range(told: &Told, wrench: &Wrench) -> String {
+    let at = |torque| told.format.torque_in(torque, wrench.unit, 0).number;
+    format!(
+        "{} – {}\u{a0}{}",
+        at(wrench.low),
+        at(wrench.high),
+        wrench.unit.symbol()
+    )
+}
+
+fn cards(told: &Told) -> Vec<Block> {
+    let mut blocks = vec![
+        told.heading(ReportWord::SpecCards),
+        told.sentence(ReportWord::MakerWins),
+    ];
+    let day = told.opened_day();
+    let mut stale = false;
+    for (_, item) in CARDS {
+        let Some(card) = told.sheet.card(item) else {
+            blocks.push(Block::Rows(vec![(
+                text::card_item(told.lang, item).to_owned(),
+                told.word(ReportWord::NoCard),
+            )]));
+            continue;
+        };
+        let mut lines = card_lines(told.lang, told.format, card);
+        let line = day.and_then(|day| not_looked_up(told.lang, card, day));
+        if let Some(line) = line {
+            stale = true;
+            lines.push((told.word(ReportWord::Source), line));
+        }
+        blocks.push(Block::Rows(lines));
+    }
+    if !limit(told.sheet).is_makers() {
+        blocks.push(Block::Sentence(house_limit(told)));
+        blocks.push(told.sentence(ReportWord::HouseLimitSay));
+    }
+    if stale {
+        blocks.push(told.sentence(ReportWord::NotLookedUpSay));
+    }
+    blocks
+}
+
+/// That no maker limit was found and which house limit was used, in both units.
+pub(super) fn house_limit(told: &Told) -> String {
+    let limit = limit(told.sheet);
+    let thou = told
+        .format
+        .length_in(limit.value, LengthUnit::Inch, 3)
+        .line();
+    let value = limit_value(told.format, &limit, None);
+    let value = if value == thou {
+        value
+    } else {
+        format!("{value} {}", text::also_value(told.lang, &thou))
+    };
+    text::house_limit_used(told.lang, &value)
+}
+
+fn decisions(told: &Told, corner: Corner) -> Vec<Block> {
+    let now = verdict(told.sheet, corner);
+    let last = told.sheet.decided(corner).map(|decided| decided.nth);
+    let mut blocks = Vec::new();
+    for nth in 1..=2 {
+        let Some(decided) = told.sheet.decided_nth(corner, nth) else {
+            continue;
+        };
+        blocks.push(Block::Subheading(text::corner_decision(
+            told.lang,
+            corner,
+            decided.decision,
+        )));
+        blocks.push(Block::Rows(recorded(told, decided)));
+        if Some(nth) == last {
+            blocks.extend(grounds(told, decided, &now));
+        }
+    }
+    if blocks.is_empty() {
+        let name = text::corner_title(told.lang, corner);
+        blocks.push(Block::Sentence(format!(
+            "{name}: {}",
+            told.word(ReportWord::NotDecided)
+        )));
+    }
+    blocks
+}
+
+fn recorded(told: &Told, decided: &Decided) -> Vec<(String, String)> {
+    let mut rows = Vec::new();
+    let key = Key::Decided(decided.corner, decided.nth);
+    if let Some(entry) = told.sheet.holds(&key) {
+        let time = when(told.lang, &entry.at);
+        rows.push((told.word(ReportWord::When), format!("{time}, {}", entry.by)));
+    }
+    rows.push((told.word(ReportWord::Rules), decided.rules.to_string()));
+    let codes: Vec<String> = decided
+        .reasons
+        .iter()
+        .map(|code| code.replace('_', " "))
+        .collect();
+    if !codes.is_empty() {
+        rows.push((told.word(ReportWord::RecordedReasons), codes.join(", ")));
+    }
+    if decided.again {
+        rows.push((told.word(ReportWord::AskedAgain), told.say(Say::Yes)));
+    }
+    rows
+}
+
+/// The reasons with their figures. They are worked out from the same entries; where they lead to
+/// another decision than the recorded one, that is said and the recorded one stands.
+fn grounds(told: &Told, decided: &Decided, now: &Verdict) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    if now.decision != decided.decision {
+        blocks.push(Block::Notice(format!(
+            "{}: {}",
+            told.word(ReportWord::RulesDiffer),
+            text::decision(told.lang, now.decision)
+        )));
+    }
+    let reasons = now
+        .reasons
+        .iter()
+        .map(|r| reason::sentence(told.lang, told.format, r));
+    blocks.push(Block::List(reasons.collect()));
+    let rests_on = now
+        .rests_on
+        .iter()
+        .map(|ground| text::ground(told.lang, *ground));
+    let not_done = now.not_done.iter().map(|test| text::test(told.lang, *test));
+    let mut rows = vec![(
+        told.word(ReportWord::RestsOn),
+        rests_on.collect::<Vec<_>>().join(", "),
+    )];
+    if !now.not_done.is_empty() {
+        rows.push((
+            told.word(ReportWord::NotChecked),
+            not_done.collect::<Vec<_>>().join(", "),
+        ));
+    }
+    blocks.push(Block::Rows(rows));
+    blocks
+}
+
+/// The card of the play, if the limit is the maker's.
+pub(super) fn limit_card<'a>(told: &Told<'a>) -> Option<&'a crate::trade::fastening::SpecCard> {
+    told.sheet
+        .card(CardItem::PlayLimit)
+        .filter(|_| limit(told.sheet).is_makers())
+}
