@@ -8,6 +8,7 @@ pub mod judge;
 mod key;
 mod order;
 mod progress;
+pub mod reason;
 mod sheet;
 
 pub use act::done;
