@@ -1,0 +1,156 @@
+//! The sentence of each reason of a verdict, its figures formatted for the reader.
+
+use crate::text::{self, Lang, ReasonWord};
+use crate::trade::play::conformity::WhyNot;
+use crate::trade::play::{Comparison, Felt, Reason, StopSign};
+use crate::units::{Format, Length};
+
+/// Decimals of a play in millimetres; a hundredth dial read thrice has a third of a division.
+const DECIMALS: usize = 3;
+
+/// One reason in the reader's language.
+pub fn sentence(lang: Lang, format: Format, reason: &Reason) -> String {
+    let say = |word: ReasonWord| text::reason(lang, word);
+    match *reason {
+        Reason::MustNotDrive(sign) => say(stop_sign(sign)),
+        Reason::LooseInBearing(felt) => loose(lang, felt, ReasonWord::PlayFeltGoneWithBrake),
+        Reason::LooseElsewhere(felt) => loose(lang, felt, ReasonWord::PlayFeltStaysWithBrake),
+        Reason::LooseNotLocated(felt) => loose(lang, felt, ReasonWord::PlayFelt),
+        Reason::Rough => say(ReasonWord::Rough),
+        Reason::Noisy => say(ReasonWord::NoisyFromBearing),
+        Reason::OverProven(comparison) => over(lang, format, &comparison, true),
+        Reason::OverNotProven { comparison, sets } => {
+            let over = over(lang, format, &comparison, false);
+            match sets {
+                0 | 1 => over,
+                _ => format!("{over} {}", say(ReasonWord::SecondSetAgrees)),
+            }
+        }
+        Reason::SetsDisagree => say(ReasonWord::SecondSetDiffers),
+        Reason::UnderNotProven(comparison) => under(lang, format, &comparison, false),
+        Reason::UnderProven(comparison) => under(lang, format, &comparison, true),
+        Reason::NoMakerLimit(comparison) => say(ReasonWord::HouseLimitUnder {
+            play: &length(format, comparison.play),
+            limit: &length(format, comparison.limit.value),
+        }),
+        Reason::NoMovementSeen { resolution } => say(ReasonWord::ZeroLimitStill {
+            resolution: &length(format, resolution),
+        }),
+        Reason::NoComparison(why) => say(ReasonWord::NotCompared {
+            why: why_not(lang, why),
+        }),
+        Reason::NotLookedAt(test) => say(ReasonWord::NotDone {
+            what: text::test(lang, test),
+        }),
+        Reason::SmoothAndQuiet => say(ReasonWord::NothingFound),
+    }
+}
+
+/// The stable code of a reason, as a recorded decision keeps it.
+pub const fn code(reason: &Reason) -> &'static str {
+    match reason {
+        Reason::MustNotDrive(sign) => sign.code(),
+        Reason::LooseInBearing(_) => "loose_in_bearing",
+        Reason::LooseElsewhere(_) => "loose_elsewhere",
+        Reason::LooseNotLocated(_) => "loose_not_located",
+        Reason::Rough => "rough",
+        Reason::Noisy => "noisy",
+        Reason::OverProven(_) => "over_proven",
+        Reason::OverNotProven { .. } => "over_not_proven",
+        Reason::SetsDisagree => "sets_disagree",
+        Reason::UnderNotProven(_) => "under_not_proven",
+        Reason::UnderProven(_) => "under_proven",
+        Reason::NoMakerLimit(_) => "no_maker_limit",
+        Reason::NoMovementSeen { .. } => "no_movement_seen",
+        Reason::NoComparison(_) => "no_comparison",
+        Reason::NotLookedAt(_) => "not_looked_at",
+        Reason::SmoothAndQuiet => "smooth_and_quiet",
+    }
+}
+
+/// Why reading and limit cannot be compared, in lower case.
+pub fn why_not(lang: Lang, why: WhyNot) -> &'static str {
+    match why {
+        WhyNot::Way(difference) => text::difference(lang, difference),
+        WhyNot::Mark(mark) => text::mark(lang, mark),
+    }
+}
+
+const fn stop_sign(sign: StopSign) -> ReasonWord<'static> {
+    match sign {
+        StopSign::VisibleTilt | StopSign::Knocks => ReasonWord::KnocksOrTilt,
+        StopSign::GrindingWithHeat => ReasonWord::HeatSmokeGrinding,
+        StopSign::LooseAxleNut => ReasonWord::NutFoundSlack,
+        StopSign::CrackedPart => ReasonWord::SomethingCracked,
+        StopSign::LooseWheelFasteners => ReasonWord::WheelNutsLoose,
+        StopSign::BrakeFault => ReasonWord::BrakeFault,
+        StopSign::LockUp => ReasonWord::LocksUp,
+    }
+}
+
+/// Where the looseness is; seen or knocking is told too, since it alone means STOP.
+fn loose(lang: Lang, felt: Felt, place: ReasonWord) -> String {
+    let place = text::reason(lang, place);
+    match felt {
+        Felt::Nothing | Felt::JustFelt => place,
+        Felt::Seen | Felt::Knocks => {
+            format!("{} {place}", text::reason(lang, ReasonWord::KnocksOrTilt))
+        }
+    }
+}
+
+fn over(lang: Lang, format: Format, of: &Comparison, proven: bool) -> String {
+    let (play, limit) = (length(format, of.play), length(format, of.limit.value));
+    let (play, limit) = (play.as_str(), limit.as_str());
+    let uncertainty = &band(format, of);
+    let source = text::limit_source(lang, of.limit.source);
+    let word = if !of.limit.is_makers() {
+        ReasonWord::HouseLimitOver { play, limit }
+    } else if proven {
+        ReasonWord::PlayOverProven {
+            play,
+            uncertainty,
+            limit,
+            source,
+        }
+    } else {
+        ReasonWord::PlayOverNotProven {
+            play,
+            uncertainty,
+            limit,
+        }
+    };
+    text::reason(lang, word)
+}
+
+fn under(lang: Lang, format: Format, of: &Comparison, proven: bool) -> String {
+    let (play, limit) = (&length(format, of.play), &length(format, of.limit.value));
+    let uncertainty = &band(format, of);
+    let source = text::limit_source(lang, of.limit.source);
+    text::reason(
+        lang,
+        if proven {
+            ReasonWord::PlayWithinProven {
+                play,
+                uncertainty,
+                limit,
+                source,
+            }
+        } else {
+            ReasonWord::PlayWithinNotProven {
+                play,
+                uncertainty,
+                limit,
+            }
+        },
+    )
+}
+
+fn length(format: Format, length: Length) -> String {
+    format.length(length, DECIMALS).line()
+}
+
+/// How far beyond the limit a play must be to be proven: the uncertainty that decides.
+fn band(format: Format, of: &Comparison) -> String {
+    length(format, of.u.times(of.g))
+}
