@@ -1,6 +1,7 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
 mod act;
+pub mod ending;
 pub mod entry;
 mod fold;
 mod gate;
@@ -9,7 +10,9 @@ mod key;
 mod order;
 mod progress;
 pub mod reason;
+pub mod round;
 mod sheet;
+pub mod turn;
 
 pub use act::done;
 pub use fold::fold;

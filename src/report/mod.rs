@@ -17,6 +17,7 @@ pub mod reason;
 mod record;
 #[cfg(test)]
 mod sample;
+pub mod scale;
 mod signature;
 mod standing;
 mod strip;

@@ -660,6 +660,12 @@ sayings! {
         TooFar,
         /// The rounds lie too far apart. Set the dial up again.
         RoundsApart,
+        /// Rising: rollers not seated yet, or the base creeps.
+        RoundsRise,
+        /// Falling: the rollers are just seating. Swing more.
+        RoundsFall,
+        /// Up and down: tip, base or pull differs.
+        RoundsScatter,
         /// The base gives more than a division. Set it elsewhere on the knuckle.
         BaseGives,
         /// Uncertainty.

@@ -376,6 +376,11 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::WrapSay => "The needle passed zero. The shorter way round is taken.",
         Say::TooFar => "More than a quarter of the dial. Check tip and base, then read again.",
         Say::RoundsApart => "The rounds lie too far apart. Set the dial up again.",
+        Say::RoundsRise => {
+            "They rise: the rollers are not seated yet, or the base creeps. Swing more, look at the base."
+        }
+        Say::RoundsFall => "They fall: the rollers are just seating. Swing more, then read again.",
+        Say::RoundsScatter => "They go up and down: the tip, the base or the pull differs.",
         Say::BaseGives => "The base gives more than a division. Set it elsewhere on the knuckle.",
         Say::UncertaintyLabel => "Uncertainty",
         Say::MedianLabel => "Median of the rounds",

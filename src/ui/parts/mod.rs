@@ -1,6 +1,7 @@
 //! What fingers touch and eyes read, used by every screen.
 
 pub mod frame;
+pub mod hold;
 pub mod key;
 pub mod pad;
 pub mod panel;

@@ -1,8 +1,260 @@
-//! Stub.
-use crate::ui::at::At;
-use crate::ui::screens::answer;
+//! The owner's page: only what concerns the owner, and one yes or no.
+//!
+//! While it is shown nothing else can be reached but the work, and that only by holding a key.
+
 use leptos::prelude::*;
-/// Stub.
+
+use crate::drawing::corner as vehicle;
+use crate::job::entry::{Consent, How, Money, Scope, Signed, What};
+use crate::report::money;
+use crate::text::{self, Say};
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Step, StepKey};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::hold::hold_key;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picture::{drawn, place};
+use crate::ui::route::Route;
+use crate::ui::screens::decide::{bar, word};
+use crate::ui::screens::sign::pad;
+
+/// How far the owner's page is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Page {
+    /// The technician has the phone.
+    Work,
+    /// The owner reads.
+    Owner,
+    /// The owner has answered; how it is kept is open.
+    Answered(bool),
+}
+
+/// The question at one step: what for, and for how much.
+#[derive(Clone)]
+struct Question {
+    at: At,
+    scope: Scope,
+    amount: Option<Money>,
+    decision: Option<Decision>,
+    page: RwSignal<Page>,
+}
+
+/// The owner's answer, to the inspection or to the repair.
 pub fn consent(at: &At) -> AnyView {
-    answer::act(at)
+    let teardown = at.spec.key.step == Step::TeardownYes;
+    let price = at.sheet().price();
+    let question = Question {
+        at: at.clone(),
+        scope: if teardown {
+            Scope::Teardown
+        } else {
+            Scope::Repair
+        },
+        amount: price.map(|price| {
+            if teardown {
+                price.refit.clone()
+            } else {
+                price.repair.clone()
+            }
+        }),
+        decision: at
+            .corner()
+            .and_then(|corner| at.sheet().decided(corner))
+            .map(|decided| decided.decision),
+        page: RwSignal::new(Page::Owner),
+    };
+    (move || match question.page.get() {
+        Page::Work => work(&question),
+        Page::Owner => owner(&question),
+        Page::Answered(yes) => answered(&question, yes),
+    })
+    .into_any()
+}
+
+impl Question {
+    fn said(&self, yes: bool, how: How) -> What {
+        What::Consent(Consent {
+            step: self.at.spec.key,
+            scope: self.scope,
+            yes,
+            how,
+            amount: self.amount.clone(),
+        })
+    }
+
+    /// Keeps the answer. A no to the inspection leads to the end: nothing is opened.
+    fn keep(&self, whats: Vec<What>, yes: bool) {
+        if yes || self.scope != Scope::Teardown {
+            self.at.write_and_go_on(whats);
+            return;
+        }
+        let (app, id) = (self.at.app, self.at.open.log.0.clone());
+        let end = Route::Step(id, StepKey::once(Step::End));
+        app.append_then(whats, move || app.go_instead(&end));
+    }
+
+    fn ask(&self) -> Say {
+        if self.scope == Scope::Teardown {
+            Say::OwnerAskInspect
+        } else {
+            Say::OwnerAsk
+        }
+    }
+
+    fn amount_line(&self) -> Option<String> {
+        let amount = money(self.at.fmt, self.amount.as_ref()?);
+        Some(if self.scope == Scope::Teardown {
+            text::price_refit(self.at.lang, &amount)
+        } else {
+            text::price_repair(self.at.lang, &amount)
+        })
+    }
+
+    fn yes_label(&self) -> String {
+        let yes = || self.at.say(Say::Yes).to_owned();
+        self.amount.as_ref().map_or_else(yes, |amount| {
+            text::agree_to(self.at.lang, &money(self.at.fmt, amount))
+        })
+    }
+}
+
+/// A page with nothing on it but what the owner needs.
+fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
+    let (app, page) = (question.at.app, question.page);
+    let back = question.at.say(Say::BackToTech);
+    view! {
+        <main class="owner" data-step=question.at.spec.key.code()>
+            <section class="owner__say">{body}</section>
+            <fieldset
+                class="step__keys"
+                prop:disabled=move || app.locked.get() || app.is_busy()
+            >
+                {keys}
+            </fieldset>
+            <footer class="owner__foot">
+                <p>{question.at.say(Say::PageLocked)}</p>
+                {hold_key(back, question.at.say(Say::HoldToConfirm), move || page.set(Page::Work))}
+            </footer>
+        </main>
+    }
+    .into_any()
+}
+
+fn owner(question: &Question) -> AnyView {
+    let at = &question.at;
+    let (yes, no) = (question.page, question.page);
+    let found = at
+        .corner()
+        .zip(question.decision)
+        .map(|(corner, decision)| finding(at, corner, decision));
+    let refit = (question.scope == Scope::Teardown && question.amount.is_some())
+        .then(|| view! { <p>{at.say(Say::IncludesRefit)}</p> });
+    let body = view! {
+        {found}
+        <h1 class="owner__ask">{at.say(question.ask())}</h1>
+        {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
+        {refit}
+    };
+    let app = at.app;
+    let turn = move |page: RwSignal<Page>, answer| {
+        page.set(Page::Answered(answer));
+        app.lock();
+    };
+    let keys = view! {
+        {key(Look::Primary, question.yes_label(), move || turn(yes, true))}
+        {key(Look::Plain, at.say(Say::No), move || turn(no, false))}
+    };
+    locked(question, body.into_any(), keys.into_any())
+}
+
+/// Where, what was decided, in the owner's words, and the bar with its limit.
+fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
+    view! {
+        <div class="owner__finding">
+            {drawn(
+                &vehicle::large(&[place(corner)]),
+                text::corner_title(at.lang, corner),
+                "owner__corner",
+            )}
+            {word(at.lang, corner, decision)}
+        </div>
+        <p class="owner__sentence">{text::decision_sentence_owner(at.lang, decision)}</p>
+        {bar(at, corner, 2)}
+    }
+    .into_any()
+}
+
+/// The answer was given: a name in the box, or the spoken word.
+fn answered(question: &Question, yes: bool) -> AnyView {
+    let at = &question.at;
+    let strokes = RwSignal::new(String::new());
+    let consequence = question
+        .decision
+        .filter(|_| !yes)
+        .map(|decision| text::declined_consequence(at.lang, decision));
+    let body = view! {
+        <h1 class="owner__ask">{if yes { question.yes_label() } else { at.say(Say::No).to_owned() }}</h1>
+        {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
+        <p>{at.say(Say::SignBox)}</p>
+        {pad(at, strokes)}
+    };
+    let (signed, spoken, back) = (question.clone(), question.clone(), question.page);
+    let sign = move |_| {
+        let signature = What::Signed(Signed {
+            step: signed.at.spec.key,
+            strokes: strokes.get_untracked(),
+        });
+        signed.keep(vec![signed.said(yes, How::Written), signature], yes);
+    };
+    let unsigned = if yes || question.decision.is_none() {
+        text::how(at.lang, How::Spoken)
+    } else {
+        at.say(Say::SignRefused)
+    };
+    let refused = !yes && question.decision.is_some();
+    let speak = move || {
+        let mut whats = vec![spoken.said(yes, How::Spoken)];
+        if refused {
+            let note = spoken.at.say(Say::SignRefused).to_owned();
+            whats.push(What::Note(Some(spoken.at.spec.key), note));
+        }
+        spoken.keep(whats, yes);
+    };
+    let keys = view! {
+        <button
+            type="button"
+            class="key key--primary"
+            prop:disabled=move || strokes.with(String::is_empty)
+            on:click=sign
+        >
+            {at.say(Say::Keep)}
+        </button>
+        {key(Look::Plain, unsigned, speak)}
+        {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
+    };
+    locked(question, body.into_any(), keys.into_any())
+}
+
+/// What the technician sees: the owner's page, or an answer that came by message.
+fn work(question: &Question) -> AnyView {
+    let at = &question.at;
+    let (page, yes, no) = (question.page, question.clone(), question.clone());
+    let by_message = |say| {
+        let how = text::how(at.lang, How::Electronic);
+        format!("{how}: {}", at.say(say))
+    };
+    let electronic = |question: Question, answer| {
+        move || {
+            let whats = vec![question.said(answer, How::Electronic)];
+            question.keep(whats, answer);
+        }
+    };
+    let keys = view! {
+        {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
+        {key(Look::Plain, by_message(Say::OwnerYes), electronic(yes, true))}
+        {key(Look::Plain, by_message(Say::OwnerNo), electronic(no, false))}
+    };
+    frame(at, question.amount_line(), keys)
 }

@@ -1,23 +1,242 @@
-//! Stub.
-use crate::trade::wheel_end::StepKey;
-use crate::ui::at::At;
-use crate::ui::screens::answer;
-use crate::ui::state::{App, Open};
-use leptos::prelude::*;
+//! Handing over: the re-torque, the report, and how the job ends.
+
 use std::sync::Arc;
-/// Stub.
+
+use leptos::prelude::*;
+
+use crate::job::ending::{proposed, retorque as due};
+use crate::job::entry::{Charge, Ended, Ending, HandedOver, Reply, What};
+use crate::platform::{clock, files};
+use crate::text::{self, Say};
+use crate::trade::play::Decision;
+use crate::trade::wheel_end::{Form, Phase, Step, StepKey, StepSpec};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::picture::{drawn, mark};
+use crate::ui::parts::today;
+use crate::ui::route::Route;
+use crate::ui::screens::whole::digest_of;
+use crate::ui::screens::{wherever, whole};
+use crate::ui::state::{App, Open};
+use crate::units::{DistanceUnit, System};
+
+/// How long a page takes at most to show the report.
+const PRINT_MS: i32 = 400;
+
+/// When the wheel nuts are due again; one key keeps it.
 pub fn retorque(at: &At) -> AnyView {
-    answer::act(at)
+    let unit = match at.fmt.system {
+        System::Metric => DistanceUnit::Kilometre,
+        System::Us => DistanceUnit::Mile,
+    };
+    let Some(due) = due(at.sheet(), &today(), unit) else {
+        return frame(at, (), ());
+    };
+    let distance = due.distance.as_ref().map(|typed| {
+        let (shown, twin) = (at.fmt.typed(typed), at.fmt.typed_twin(typed));
+        view! {
+            <dt>{at.say(Say::RetorqueDistance)}</dt>
+            <dd>
+                {shown.line()} " " <small>{text::also_value(at.lang, &twin.line())}</small>
+            </dd>
+        }
+    });
+    let body = view! {
+        <dl class="due">
+            {distance}
+            <dt>{at.say(Say::RetorqueDate)}</dt>
+            <dd>{due.date.clone()}</dd>
+        </dl>
+        <p>{at.say(Say::RetorqueDefault)}</p>
+    };
+    let here = at.clone();
+    let keep = move || {
+        here.write_and_go_on(vec![
+            What::Due(due.clone()),
+            What::Answered(here.spec.key, Reply::Done),
+        ]);
+    };
+    frame(at, body, key(Look::Primary, at.text().primary, keep))
 }
-/// Stub.
+
+/// The report and the file; handing them over is one key.
 pub fn report(at: &At) -> AnyView {
-    answer::act(at)
+    let here = at.clone();
+    let hand_over = move || {
+        let digest = digest_of(here.sheet().entries());
+        here.write_and_go_on(vec![
+            What::HandedOver(HandedOver { digest }),
+            What::Answered(here.spec.key, Reply::Done),
+        ]);
+    };
+    frame(
+        at,
+        view! { <p class="closing__ready">{at.say(Say::ReportReady)}</p> },
+        view! {
+            {key(Look::Primary, at.text().primary, hand_over)}
+            {ways_out(at.app, &at.open)}
+        },
+    )
 }
-/// Stub.
+
+/// See it, print it, take it along as a file.
+fn ways_out(app: App, open: &Open) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let report = Route::Report(open.log.0.clone());
+    let hash = report.to_hash();
+    let print = move || {
+        app.go(&report);
+        // The report has to stand on the page before the printer looks at it.
+        clock::later(PRINT_MS, || {
+            let _ = files::print();
+        });
+    };
+    view! {
+        {link(Look::Plain, text::say(lang, Say::ShowReport), hash)}
+        {key(Look::Plain, text::say(lang, Say::Print), print)}
+        {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
+    }
+    .into_any()
+}
+
+/// How the job ends: the one ending that fits, or left unfinished with who takes charge.
 pub fn end(at: &At) -> AnyView {
-    answer::act(at)
+    if let Some(ended) = at.sheet().ended() {
+        return over(at, ended.ending);
+    }
+    let ending = proposed(at.sheet(), &at.open.plan);
+    let leave = RwSignal::new(ending == Ending::LeftUnfinished);
+    let (body, keys) = (at.clone(), at.clone());
+    frame(
+        at,
+        move || {
+            if leave.get() {
+                unfinished(&body)
+            } else {
+                fitting(&body, ending)
+            }
+        },
+        move || {
+            if leave.get() {
+                charges(&keys)
+            } else {
+                end_keys(&keys, ending, leave)
+            }
+        },
+    )
 }
+
+fn fitting(at: &At, ending: Ending) -> AnyView {
+    let (title, meaning) = text::ending(at.lang, ending);
+    view! {
+        <h2 class="closing__ending">{title}</h2>
+        <p>{meaning}</p>
+    }
+    .into_any()
+}
+
+fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
+    let here = at.clone();
+    let (title, _) = text::ending(at.lang, ending);
+    let (other, _) = text::ending(at.lang, Ending::LeftUnfinished);
+    view! {
+        {key(Look::Primary, format!("{}: {title}", at.say(Say::EndNow)), move || {
+            finish(&here, Ended { ending, charge: None });
+        })}
+        {key(Look::Plain, other, move || leave.set(true))}
+    }
+    .into_any()
+}
+
+/// The vehicle stays at STOP: mark, word and every loose item by its name.
+fn unfinished(at: &At) -> AnyView {
+    let (title, meaning) = text::ending(at.lang, Ending::LeftUnfinished);
+    let loose = at.sheet().loose();
+    let rows = loose.iter().map(|(item, hold)| {
+        view! {
+            <li>
+                <b>{text::item_at(at.lang, *item)}</b>
+                <span>{text::hold_state(at.lang, *hold)}</span>
+            </li>
+        }
+    });
+    view! {
+        <p class="verdict__word">
+            {drawn(&mark(Decision::Stop).drawing(), "", "verdict__mark")}
+            <b>{text::decision(at.lang, Decision::Stop)}</b>
+        </p>
+        <h2 class="closing__ending">{title}</h2>
+        <p>{meaning}</p>
+        <ol class="loose__list">{rows.collect_view()}</ol>
+        <h2>{at.say(Say::WhoTakesCharge)}</h2>
+    }
+    .into_any()
+}
+
+fn charges(at: &At) -> AnyView {
+    let keys = Charge::ALL.iter().map(|charge| {
+        let (here, charge) = (at.clone(), *charge);
+        key(Look::Plain, text::charge(at.lang, charge), move || {
+            let ended = Ended {
+                ending: Ending::LeftUnfinished,
+                charge: Some(charge),
+            };
+            finish(&here, ended);
+        })
+    });
+    let list = Route::Loose(at.open.log.0.clone()).to_hash();
+    let back = Route::Job(at.open.log.0.clone()).to_hash();
+    view! {
+        <div class="keys-grid">{keys.collect_view()}</div>
+        {link(Look::Foot, at.say(Say::LooseList), list)}
+        {link(Look::Foot, at.say(Say::Resume), back)}
+    }
+    .into_any()
+}
+
+/// Ends the job and stays, so that the file can be taken along.
+fn finish(at: &At, ended: Ended) {
+    let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
+    let app = at.app;
+    app.append_then(vec![What::Ended(ended)], move || app.go_instead(&end));
+}
+
+/// The job has ended.
+fn over(at: &At, ending: Ending) -> AnyView {
+    let (title, meaning) = text::ending(at.lang, ending);
+    let stop = (ending == Ending::LeftUnfinished).then(|| {
+        drawn(
+            &mark(Decision::Stop).drawing(),
+            text::decision(at.lang, Decision::Stop),
+            "verdict__mark",
+        )
+    });
+    let body = view! {
+        <p class="closing__ready">{at.say(Say::EndedNow)}</p>
+        {stop}
+        <h2 class="closing__ending">{title}</h2>
+        <p>{meaning}</p>
+    };
+    let keys = view! {
+        {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
+        {ways_out(at.app, &at.open)}
+    };
+    frame(at, body, keys)
+}
+
 /// The end, asked for from a step where the procedure does not have it yet.
-pub fn end_from_anywhere(app: App, _open: Arc<Open>, _key: StepKey) -> AnyView {
-    crate::ui::screens::wherever::wherever(app)
+pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> AnyView {
+    if key != StepKey::once(Step::End) {
+        return wherever::wherever(app);
+    }
+    let spec = StepSpec {
+        key,
+        phase: Phase::HandOver,
+        form: Form::End,
+        holds: Vec::new(),
+        changes: Vec::new(),
+    };
+    app.lock();
+    end(&At::new(app, open, spec))
 }

@@ -1,12 +1,224 @@
-//! Stub.
-use crate::ui::at::At;
-use crate::ui::screens::answer;
+//! The decision on a corner, and the proof after the work: mark, word and what it rests on.
+
 use leptos::prelude::*;
-/// Stub.
-pub fn decide(at: &At, _nth: u8) -> AnyView {
-    answer::act(at)
+
+use crate::job::entry::Reply;
+use crate::job::judge::{self, Measured};
+use crate::job::reason::decided;
+use crate::report::{reason, scale};
+use crate::text::{self, Lang, Say};
+use crate::trade::play::series::Trend;
+use crate::trade::play::{After, Decision, Test, Verdict};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Course, SetName, When};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::picture::{drawn, mark};
+use crate::ui::route::Route;
+
+/// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
+pub fn decide(at: &At, nth: u8) -> AnyView {
+    let Some(corner) = at.corner() else {
+        return ().into_any();
+    };
+    let verdict = judge::verdict(at.sheet(), corner);
+    let entry = decided(corner, nth, &verdict);
+    let (here, again) = (at.clone(), entry.again);
+    let label = match verdict.decision {
+        _ if again => at.say(Say::SecondSet),
+        Decision::Keep | Decision::Watch => at.text().primary,
+        Decision::Replace | Decision::Stop => at.say(Say::ShowOwner),
+    };
+    let keep = move || {
+        here.write_and_go_on(vec![crate::job::entry::What::Decided(entry.clone())]);
+    };
+    frame(
+        at,
+        sheet_of(at, corner, nth, &verdict),
+        key(Look::Primary, label, keep),
+    )
 }
-/// Stub.
+
+fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
+    let lang = at.lang;
+    let reasons = verdict.reasons.iter().map(|why| {
+        let sentence = reason::sentence(lang, at.fmt, why);
+        view! { <li>{sentence}</li> }
+    });
+    let next = if verdict.second_set_asked {
+        at.say(Say::SecondSetSay)
+    } else {
+        text::decision_next(lang, verdict.decision)
+    };
+    let stop = (verdict.decision == Decision::Stop).then(|| {
+        let sentence = text::decision_sentence_owner(lang, Decision::Stop);
+        view! { <p class="verdict__danger" role="alert">{sentence}</p> }
+    });
+    view! {
+        <div class="verdict">
+            {word(lang, corner, verdict.decision)}
+            {stop}
+            {bar(at, corner, nth)}
+            {settling(at, corner, nth)}
+            <p class="verdict__next">{next}</p>
+            <h2>{at.say(Say::RestsOn)}</h2>
+            <ul class="verdict__reasons">{reasons.collect_view()}</ul>
+            {not_done(at, &verdict.not_done)}
+        </div>
+    }
+    .into_any()
+}
+
+/// Mark and word, never one without the other.
+pub fn word(lang: Lang, corner: Corner, decision: Decision) -> AnyView {
+    view! {
+        <p class="verdict__word">
+            {drawn(&mark(decision).drawing(), "", "verdict__mark")}
+            <span>
+                <b>{text::decision(lang, decision)}</b>
+                <small>{text::corner_title(lang, corner)}</small>
+            </span>
+        </p>
+    }
+    .into_any()
+}
+
+/// A set of readings as it stands, if there is one.
+pub fn set(at: &At, corner: Corner, when: When, nth: u8) -> Option<Measured> {
+    judge::measured(at.sheet(), corner, SetName { when, nth })?.ok()
+}
+
+/// The readings before the work against their limit.
+pub fn bar(at: &At, corner: Corner, sets: u8) -> Option<AnyView> {
+    let measured: Vec<Measured> = (1..=sets)
+        .filter_map(|nth| set(at, corner, When::Before, nth))
+        .collect();
+    let rows: Vec<(&str, &Measured)> = measured.iter().map(|set| ("", set)).collect();
+    scale_of(at, &rows)
+}
+
+fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<AnyView> {
+    let drawing = scale::scale(at.lang, at.fmt, rows)?;
+    Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
+}
+
+/// Rounds that lie too far apart, with what likely moves them.
+fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+    let measured = set(at, corner, When::Before, nth)?;
+    let settling = measured.set.settling(Some(measured.limit.value));
+    settling.asks_to_rig_again().then(|| {
+        let spread = scale::play(at.fmt, settling.spread).line();
+        let likely = match settling.trend {
+            Trend::Rising => Some(Say::RoundsRise),
+            Trend::Falling => Some(Say::RoundsFall),
+            Trend::Scattered => Some(Say::RoundsScatter),
+            Trend::Steady => None,
+        };
+        view! {
+            <p class="verdict__apart" role="note">
+                {text::spread_of(at.lang, &spread)} ". " {at.say(Say::RoundsApart)} " "
+                {likely.map(|say| at.say(say))}
+            </p>
+        }
+        .into_any()
+    })
+}
+
+fn not_done(at: &At, tests: &[Test]) -> Option<AnyView> {
+    (!tests.is_empty()).then(|| {
+        let names: Vec<&str> = tests.iter().map(|t| text::test(at.lang, *t)).collect();
+        view! {
+            <p class="verdict__not-done">
+                <b>{at.say(Say::WasNotDone)} ": "</b>
+                {names.join(", ")}
+            </p>
+        }
+        .into_any()
+    })
+}
+
+/// Before and after on one scale for every corner with a new hub.
 pub fn result(at: &At) -> AnyView {
-    answer::act(at)
+    let replaced = at.open.plan.corners.iter();
+    let replaced: Vec<(Corner, After)> = replaced
+        .filter(|corner| corner.course == Course::Replace)
+        .map(|at_corner| {
+            let corner = at_corner.corner;
+            (corner, judge::after(at.sheet(), corner))
+        })
+        .collect();
+    let blocked = replaced
+        .iter()
+        .find(|(_, after)| matches!(after, After::Blocked { .. }))
+        .map(|(corner, _)| *corner);
+    let proofs = replaced
+        .iter()
+        .map(|(corner, after)| proof(at, *corner, after))
+        .collect_view();
+    frame(at, proofs, result_keys(at, blocked))
+}
+
+fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
+    let Some(corner) = blocked else {
+        let here = at.clone();
+        return key(Look::Primary, at.text().primary, move || {
+            here.answer(Reply::Done)
+        });
+    };
+    let after = SetName {
+        when: When::After,
+        nth: 1,
+    };
+    let id = at.open.log.0.clone();
+    let rounds = Route::Step(id.clone(), judge::round_step(corner, after, 1));
+    view! {
+        {link(Look::Primary, at.say(Say::ReRig), rounds.to_hash())}
+        {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id).to_hash())}
+    }
+    .into_any()
+}
+
+fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
+    let before = set(at, corner, When::Before, 2).or_else(|| set(at, corner, When::Before, 1));
+    let now = set(at, corner, When::After, 1);
+    let rows: Vec<(&str, &Measured)> = [
+        (at.say(Say::BeforeLabel), before.as_ref()),
+        (at.say(Say::AfterLabel), now.as_ref()),
+    ]
+    .into_iter()
+    .filter_map(|(label, set)| set.map(|set| (label, set)))
+    .collect();
+    view! {
+        <section class="verdict">
+            <h2>{text::corner_title(at.lang, corner)}</h2>
+            {scale_of(at, &rows)}
+            {proved(at, corner, after)}
+        </section>
+    }
+    .into_any()
+}
+
+fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
+    match after {
+        After::Blocked { .. } => view! {
+            {word(at.lang, corner, Decision::Stop)}
+            <p class="verdict__danger" role="alert">{at.say(Say::ProofFailed)}</p>
+            <p class="verdict__next">{at.say(Say::ProofRecheck)}</p>
+        }
+        .into_any(),
+        After::Pass {
+            proven,
+            not_done: open,
+        } => {
+            let within = (!proven && open.is_empty()).then(|| at.say(Say::ProofWithinNotProven));
+            view! {
+                <p class="verdict__next">{at.say(Say::ProofPassed)}</p>
+                {within.map(|say| view! { <p>{say}</p> })}
+                {not_done(at, open)}
+            }
+            .into_any()
+        }
+        After::NotJudged { not_done: open } => not_done(at, open).into_any(),
+    }
 }

@@ -11,6 +11,7 @@ mod loose;
 mod number;
 mod pack;
 mod photo;
+mod report;
 mod round;
 mod settings;
 mod sign;

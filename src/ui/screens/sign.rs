@@ -1,8 +1,90 @@
-//! Stub.
-use crate::ui::at::At;
-use crate::ui::screens::answer;
+//! The signature: a box for a finger, kept as the strokes that were drawn.
+
 use leptos::prelude::*;
-/// Stub.
+use web_sys::PointerEvent;
+
+use crate::job::entry::{Signed, What};
+use crate::text::Say;
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key};
+
+/// Width of the box in its own units.
+const WIDTH: i32 = 300;
+/// Height of the box in its own units.
+const HEIGHT: i32 = 120;
+
+/// The owner signs for having seen the page.
 pub fn sign(at: &At) -> AnyView {
-    answer::act(at)
+    let strokes = RwSignal::new(String::new());
+    let here = at.clone();
+    let keep = move |_| {
+        here.write_and_go_on(vec![What::Signed(Signed {
+            step: here.spec.key,
+            strokes: strokes.get_untracked(),
+        })]);
+    };
+    frame(
+        at,
+        view! { <p>{at.say(Say::SignBox)}</p> {pad(at, strokes)} },
+        view! {
+            <button
+                type="button"
+                class="key key--primary"
+                prop:disabled=move || strokes.with(String::is_empty)
+                on:click=keep
+            >
+                {at.text().primary}
+            </button>
+        },
+    )
+}
+
+/// A box to write a name in; `strokes` becomes SVG path data of whole units.
+pub fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
+    let drawing = RwSignal::new(false);
+    let box_ref = NodeRef::<leptos::html::Div>::new();
+    let place = move |event: &PointerEvent| {
+        let element = box_ref.get_untracked()?;
+        let (wide, high) = (
+            element.client_width().max(1),
+            element.client_height().max(1),
+        );
+        let x = event.offset_x().clamp(0, wide).saturating_mul(WIDTH) / wide;
+        let y = event.offset_y().clamp(0, high).saturating_mul(HEIGHT) / high;
+        Some(format!("{x} {y}"))
+    };
+    let begin = move |event: PointerEvent| {
+        event.prevent_default();
+        if let (Some(element), Some(place)) = (box_ref.get_untracked(), place(&event)) {
+            let _ = element.set_pointer_capture(event.pointer_id());
+            drawing.set(true);
+            // A dot is a stroke too.
+            strokes.update(|d| *d += &format!("M {place} L {place} "));
+        }
+    };
+    let go_on = move |event: PointerEvent| {
+        if let (true, Some(place)) = (drawing.get_untracked(), place(&event)) {
+            strokes.update(|d| *d += &format!("L {place} "));
+        }
+    };
+    let name = at.say(Say::AriaSignature);
+    view! {
+        <div
+            node_ref=box_ref
+            class="sign"
+            role="img"
+            aria-label=name
+            on:pointerdown=begin
+            on:pointermove=go_on
+            on:pointerup=move |_| drawing.set(false)
+            on:pointercancel=move |_| drawing.set(false)
+        >
+            <svg class="sign__ink" viewBox=format!("0 0 {WIDTH} {HEIGHT}") aria-hidden="true">
+                <path d=move || strokes.get()></path>
+            </svg>
+        </div>
+        {key(Look::Foot, at.say(Say::Clear), move || strokes.set(String::new()))}
+    }
+    .into_any()
 }

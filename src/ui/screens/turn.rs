@@ -1,8 +1,304 @@
-//! Stub.
-use crate::ui::at::At;
-use crate::ui::screens::answer;
+//! One tap a fastener, in the order of the trade, with the card's value and the wrench beside it.
+//!
+//! Eyes go from the wrench to the glass and back: the value is large, the next fastener ringed.
+
+use std::cell::RefCell;
+
 use leptos::prelude::*;
-/// Stub.
-pub fn turn(at: &At, _group: crate::trade::wheel_end::Group) -> AnyView {
-    answer::act(at)
+
+use crate::drawing::star::{Pattern, star};
+use crate::drawing::{Drawing, Picture};
+use crate::job::entry::What;
+use crate::job::turn::{Turning, card_item, card_step};
+use crate::text::{self, Say};
+use crate::trade::fastening::Stage;
+use crate::trade::wheel_end::{Group, StepKey};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::picture::drawn;
+use crate::ui::route::Route;
+use crate::units::{Shown, Typed, Unit};
+
+thread_local! {
+    /// The pass that this page is in the middle of: its job and step. A page that was loaded
+    /// again, or a person who went elsewhere, is in the middle of none.
+    static PASS: RefCell<Option<(String, StepKey)>> = const { RefCell::new(None) };
+}
+
+/// The fasteners of a step.
+pub fn turn(at: &At, group: Group) -> AnyView {
+    let Some(turning) = Turning::of(at.sheet(), &at.spec, group) else {
+        return ().into_any();
+    };
+    forget_when_left(at);
+    if turning.stages.is_empty() {
+        return no_figure(at, group);
+    }
+    if turning.is_begun() && turning.items.len() > 1 && !is_in_pass(at) {
+        return interrupted(at, group, &turning);
+    }
+    let trouble = RwSignal::new(None::<Trouble>);
+    let (body, keys) = (at.clone(), at.clone());
+    let (shown, asked) = (turning.clone(), turning);
+    frame(
+        at,
+        move || match trouble.get() {
+            Some(trouble) => told(&body, trouble),
+            None => next_fastener(&body, group, &shown),
+        },
+        move || match trouble.get() {
+            Some(now) => trouble_keys(&keys, now, trouble),
+            None => turn_keys(&keys, &asked, trouble),
+        },
+    )
+}
+
+/// A pass goes on only while its screen is shown; every tap shows it anew at the same place.
+fn forget_when_left(at: &At) {
+    let (app, shown_at) = (at.app, at.app.route.get_untracked());
+    on_cleanup(move || {
+        if app.route.try_get_untracked() != Some(shown_at) {
+            PASS.set(None);
+        }
+    });
+}
+
+fn is_in_pass(at: &At) -> bool {
+    PASS.with_borrow(|pass| {
+        pass.as_ref()
+            .is_some_and(|(log, step)| *log == at.open.log.0 && *step == at.spec.key)
+    })
+}
+
+fn begin_pass(at: &At) {
+    PASS.set(Some((at.open.log.0.clone(), at.spec.key)));
+}
+
+/// Without a figure nothing is closed: the way leads to its card.
+fn no_figure(at: &At, group: Group) -> AnyView {
+    let id = at.open.log.0.clone();
+    let name = card_item(group).map_or("", |item| text::card_item(at.lang, item));
+    let route = match card_step(&at.open.steps, &at.spec, group) {
+        Some(step) => Route::Step(id, step),
+        None => Route::Where(id),
+    };
+    let body = view! {
+        <aside class="hold" role="alert">
+            <h2>{format!("{name}: {}", at.say(Say::CardNotFound))}</h2>
+            <p>{at.say(Say::NoFigureFoundSay)}</p>
+        </aside>
+    };
+    frame(
+        at,
+        body,
+        link(Look::Primary, at.say(Say::GoThere), route.to_hash()),
+    )
+}
+
+fn interrupted(at: &At, group: Group, turning: &Turning) -> AnyView {
+    let here = at.clone();
+    let body = view! {
+        <aside class="hold" role="alert">
+            <p>{at.say(Say::InterruptedPass)}</p>
+        </aside>
+        {picture(at, group, turning)}
+    };
+    frame(
+        at,
+        body,
+        key(Look::Primary, at.say(Say::StartPassAgain), move || {
+            begin_pass(&here);
+            here.write(vec![What::Pass(here.spec.key)]);
+        }),
+    )
+}
+
+fn drawing(group: Group, turning: &Turning) -> Drawing {
+    let done = if turning.next().is_none() {
+        turning.items.len()
+    } else {
+        turning.done
+    };
+    let pattern = match group {
+        Group::WheelNuts => Pattern::Wheel,
+        Group::HubBolts => Pattern::Hub,
+        Group::BracketBolts | Group::CaliperPins => Pattern::Row,
+        _ => return Picture::NutStake.drawing(),
+    };
+    star(pattern, &turning.places, done)
+}
+
+fn picture(at: &At, group: Group, turning: &Turning) -> AnyView {
+    let title = text::star_alt(at.lang, turning.done, turning.items.len());
+    drawn(&drawing(group, turning), &title, "turn__star")
+}
+
+fn next_fastener(at: &At, group: Group, turning: &Turning) -> AnyView {
+    view! {
+        <div class="turn">
+            {picture(at, group, turning)}
+            <div class="turn__value">{value(at, turning)}</div>
+            {wrench(at, turning)}
+            {conditions(at, group)}
+        </div>
+    }
+    .into_any()
+}
+
+/// The figure of this stage: the torque, or the angle that follows it.
+fn value(at: &At, turning: &Turning) -> AnyView {
+    match turning.asked() {
+        Some(Stage::Torque(torque)) => large(&at.fmt.typed(torque), &twin(at, torque)),
+        Some(Stage::Angle(angle)) => {
+            let shown = at.fmt.typed(angle);
+            let after = turning.torque().map(|torque| at.fmt.typed(torque).line());
+            large(&shown, &after.unwrap_or_default())
+        }
+        None => view! { <p class="turn__done">{text::pass_progress(
+            at.lang,
+            turning.items.len(),
+            turning.items.len(),
+        )}</p> }
+        .into_any(),
+    }
+}
+
+fn large(shown: &Shown, beside: &str) -> AnyView {
+    view! {
+        <p class="turn__number">
+            <b>{shown.number.clone()}</b>
+            <span>{shown.unit}</span>
+        </p>
+        <p class="turn__twin">{beside.to_owned()}</p>
+    }
+    .into_any()
+}
+
+fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
+    text::also_value(at.lang, &at.fmt.typed_twin(typed).line())
+}
+
+/// The wrench with what it is set to, or that none on board fits.
+fn wrench(at: &At, turning: &Turning) -> AnyView {
+    let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
+        (None, ..) => return ().into_any(),
+        (Some(Stage::Angle(_)), ..) => at.say(Say::AngleNext).to_owned(),
+        (_, Some(wrench), Some(set)) => {
+            text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line())
+        }
+        _ => at.say(Say::NoWrenchFits).to_owned(),
+    };
+    view! { <p class="turn__wrench">{line}</p> }.into_any()
+}
+
+/// What else the card asks for.
+fn conditions(at: &At, group: Group) -> Option<AnyView> {
+    use crate::trade::fastening::CardBody;
+    let card = at.sheet().card(card_item(group)?)?;
+    let CardBody::Torque(body) = &card.body else {
+        return None;
+    };
+    let said: Vec<&str> = body
+        .conditions
+        .iter()
+        .map(|condition| text::condition(at.lang, *condition))
+        .collect();
+    (!said.is_empty())
+        .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
+}
+
+fn turn_keys(at: &At, turning: &Turning, trouble: RwSignal<Option<Trouble>>) -> AnyView {
+    let others = Trouble::ALL.iter().map(|kind| {
+        key(Look::Plain, at.say(kind.label()), move || {
+            trouble.set(Some(*kind));
+        })
+    });
+    view! {
+        {primary(at, turning)}
+        <div class="turn__troubles">{others.collect_view()}</div>
+    }
+    .into_any()
+}
+
+fn primary(at: &At, turning: &Turning) -> AnyView {
+    let here = at.clone();
+    let (Some(item), Some(what)) = (turning.next(), turning.tap()) else {
+        return key(Look::Primary, at.say(Say::StartPassAgain), move || {
+            begin_pass(&here);
+            here.write(vec![What::Pass(here.spec.key)]);
+        });
+    };
+    let name = text::item(at.lang, item);
+    let label = match turning.asked() {
+        Some(Stage::Angle(angle)) => format!("{name}: {}", at.fmt.typed(angle).line()),
+        _ => text::nut_clicked(at.lang, &name),
+    };
+    let last = turning.is_last();
+    key(Look::Primary, label, move || {
+        let whats = vec![what.clone()];
+        if last {
+            here.write_and_go_on(whats);
+        } else {
+            begin_pass(&here);
+            here.write(whats);
+        }
+    })
+}
+
+/// What a fastener does when it does not simply click.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Trouble {
+    ClickedEarly,
+    TurnsOn,
+    WouldNotStart,
+}
+
+impl Trouble {
+    const ALL: &'static [Self] = &[Self::ClickedEarly, Self::TurnsOn, Self::WouldNotStart];
+
+    const fn label(self) -> Say {
+        match self {
+            Self::ClickedEarly => Say::ClickedEarly,
+            Self::TurnsOn => Say::TurnsOn,
+            Self::WouldNotStart => Say::WouldNotStart,
+        }
+    }
+
+    const fn what_to_do(self) -> Say {
+        match self {
+            Self::ClickedEarly => Say::ClickedEarlySay,
+            Self::TurnsOn => Say::TurnsOnSay,
+            Self::WouldNotStart => Say::WouldNotStartSay,
+        }
+    }
+}
+
+fn told(at: &At, trouble: Trouble) -> AnyView {
+    view! {
+        <aside class="hold" role="alert">
+            <h2>{at.say(trouble.label())}</h2>
+            <p>{at.say(trouble.what_to_do())}</p>
+        </aside>
+    }
+    .into_any()
+}
+
+/// Either way on notes what happened; only "back" says that it was a slip of the finger.
+fn trouble_keys(at: &At, now: Trouble, trouble: RwSignal<Option<Trouble>>) -> AnyView {
+    let note = What::Note(Some(at.spec.key), at.say(now.label()).to_owned());
+    let (again, on) = (at.clone(), at.clone());
+    let (noted, noted_too) = (note.clone(), note);
+    view! {
+        {key(Look::Primary, at.say(Say::StartPassAgain), move || {
+            begin_pass(&again);
+            again.write(vec![noted.clone(), What::Pass(again.spec.key)]);
+        })}
+        {key(Look::Plain, at.say(Say::Resume), move || {
+            begin_pass(&on);
+            on.write(vec![noted_too.clone()]);
+        })}
+        {key(Look::Plain, at.say(Say::Back), move || trouble.set(None))}
+    }
+    .into_any()
 }

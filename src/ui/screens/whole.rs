@@ -1,18 +1,106 @@
 //! The report of a job as it is printed, and the ways it leaves the phone.
 
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::job::entry::PersonField;
-use crate::platform::files;
+use crate::exchange;
+use crate::job::entry::{Entry, PersonField, What};
+use crate::platform::picture::ObjectUrl;
+use crate::platform::{files, page};
+use crate::report::{Reader, Report};
+use crate::slate;
 use crate::text::{self, Say};
 use crate::ui::files::exported;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
-use crate::ui::state::App;
+use crate::ui::route::Route;
+use crate::ui::screens::report::ReportView;
+use crate::ui::state::{App, Open};
 
-/// The report of the open job.
-pub fn report(_app: App) -> AnyView {
-    ().into_any()
+/// The report of the open job, with the ways to take it along; those are not printed.
+pub fn report(app: App) -> AnyView {
+    let settings = app.settings.get_untracked();
+    let (lang, format) = (settings.lang, settings.format());
+    let pictures = RwSignal::new(BTreeMap::<String, Picture>::new());
+    (move || {
+        let Some(open) = app.open.get() else {
+            return ().into_any();
+        };
+        let reader = Reader {
+            job: open.log.0.clone(),
+            digest: digest_of(open.sheet.entries()),
+            made_by: settings.by.clone(),
+            contact: String::new(),
+        };
+        let report = Report::of(&open.sheet, lang, format, &reader);
+        page::set_title(&text::report_file_stem(lang, &today(), plate(&open)));
+        read_pictures(app, &open, pictures);
+        let photo = move |sha: String| {
+            pictures.with(|all| all.get(&sha).map(|picture| picture.0.as_str().to_owned()))
+        };
+        view! {
+            <main class="whole">
+                <nav class="whole__ways">
+                    {key(Look::Primary, text::say(lang, Say::Print), print)}
+                    {key(Look::Plain, text::say(lang, Say::Export), move || export(app))}
+                    {link(
+                        Look::Plain,
+                        text::say(lang, Say::Back),
+                        Route::Job(open.log.0.clone()).to_hash(),
+                    )}
+                </nav>
+                {banners(app)}
+                <ReportView report lang photo=Callback::new(photo)/>
+            </main>
+        }
+        .into_any()
+    })
+    .into_any()
+}
+
+/// A picture's address; it lives as long as the report is on the screen.
+#[derive(Clone)]
+struct Picture(Arc<ObjectUrl>);
+
+fn print() {
+    // A browser that cannot print says so itself; nothing is lost.
+    let _ = files::print();
+}
+
+fn plate(open: &Open) -> &str {
+    open.sheet.person(PersonField::Plate).unwrap_or_default()
+}
+
+/// The digest of these entries, as an export gives it.
+pub fn digest_of(entries: &[Entry]) -> String {
+    let records = slate::records(entries).unwrap_or_default();
+    exchange::digest(records.iter().map(|record| record.text.as_str()))
+}
+
+fn read_pictures(app: App, open: &Open, pictures: RwSignal<BTreeMap<String, Picture>>) {
+    let shas: Vec<String> = open
+        .sheet
+        .counting()
+        .filter_map(|entry| match &entry.what {
+            What::Photo(photo) => Some(photo.sha256.clone()),
+            _ => None,
+        })
+        .filter(|sha| pictures.with_untracked(|all| !all.contains_key(sha)))
+        .collect();
+    spawn_local(async move {
+        for sha in shas {
+            let Some(photo) = app.shelf().photo(&sha).await else {
+                continue;
+            };
+            if let Ok(url) = ObjectUrl::new(&photo.bytes, &photo.mime) {
+                pictures.try_update(|all| all.insert(sha, Picture(Arc::new(url))));
+            }
+        }
+    });
 }
 
 /// Makes the file of the open job.
@@ -20,13 +108,8 @@ pub fn export(app: App) {
     let Some(open) = app.open.get_untracked() else {
         return;
     };
-    let plate = open
-        .sheet
-        .person(PersonField::Plate)
-        .unwrap_or_default()
-        .to_owned();
     let lang = app.settings.with_untracked(|settings| settings.lang);
-    let name = format!("{}.json", text::job_file_stem(lang, &today(), &plate));
+    let name = format!("{}.json", text::job_file_stem(lang, &today(), plate(&open)));
     save(app, vec![open.log.0.clone()], name);
 }
 

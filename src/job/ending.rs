@@ -1,0 +1,111 @@
+//! How a job may end as it stands, and the reminder that it leaves behind.
+
+use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply};
+use crate::job::judge::after;
+use crate::job::progress::was_loosened;
+use crate::job::sheet::Sheet;
+use crate::trade::answer::Answer;
+use crate::trade::fastening::{RetorqueRule, retorque_due};
+use crate::trade::play::After;
+use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::odometer::Odometer;
+use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey, procedure};
+use crate::units::{DistanceUnit, Typed};
+
+/// The one ending that fits the entries; anything open makes it "left unfinished".
+pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
+    if !sheet.loose().is_empty() {
+        return Ending::LeftUnfinished;
+    }
+    if plan.site_refused {
+        return Ending::NotSafeHere;
+    }
+    if inspection_refused(sheet) && !plan.corners.iter().any(|at| was_opened(sheet, at.corner)) {
+        return Ending::Declined;
+    }
+    let course = |is: Course| plan.corners.iter().any(|at| at.course == is);
+    let undecided = plan.corners.is_empty() || course(Course::Open) || course(Course::Asking);
+    let replaced = plan
+        .corners
+        .iter()
+        .filter(|at| at.course == Course::Replace);
+    let mut proved = replaced.map(|at| is_proved(sheet, at.corner));
+    if undecided || pedal_open(sheet, plan) || !proved.all(|proved| proved) {
+        Ending::LeftUnfinished
+    } else if course(Course::Declined) {
+        Ending::Declined
+    } else if course(Course::Replace) {
+        Ending::Finished
+    } else {
+        Ending::NothingWrong
+    }
+}
+
+/// Whether a fault that was told keeps the new part of a corner from being called finished.
+pub fn is_blocked(sheet: &Sheet, corner: Corner) -> bool {
+    matches!(after(sheet, corner), After::Blocked { .. })
+}
+
+fn inspection_refused(sheet: &Sheet) -> bool {
+    sheet
+        .consent(StepKey::once(Step::TeardownYes))
+        .is_some_and(|consent| !consent.yes)
+}
+
+const fn one(corner: Corner, group: Group) -> Item {
+    Item {
+        corner,
+        group,
+        number: 1,
+    }
+}
+
+fn was_opened(sheet: &Sheet, corner: Corner) -> bool {
+    was_loosened(sheet, one(corner, Group::WheelNuts))
+}
+
+/// The new hub is in, and the result was looked at with nothing against it.
+fn is_proved(sheet: &Sheet, corner: Corner) -> bool {
+    let looked_at = sheet.reply(StepKey::once(Step::ProveResult)) == Some(&Reply::Done);
+    sheet.item(one(corner, Group::Hub)) == Some(Hold::Done)
+        && looked_at
+        && !is_blocked(sheet, corner)
+}
+
+/// Whether a brake was opened and one of the questions about the pedal is not answered with yes.
+fn pedal_open(sheet: &Sheet, plan: &Plan) -> bool {
+    let opened = |corner| was_loosened(sheet, one(corner, Group::Caliper));
+    procedure(plan).iter().any(|spec| {
+        let asked = match (spec.key.step, spec.key.corner) {
+            (Step::Pedal, Some(corner)) => opened(corner),
+            (Step::ProvePedal, _) => plan.corners.iter().any(|at| opened(at.corner)),
+            _ => false,
+        };
+        asked && sheet.reply(spec.key) != Some(&Reply::Said(Answer::Yes))
+    })
+}
+
+/// When the wheel nuts are due again: by the earliest published figures, in the unit of the
+/// odometer or, where it was not read, in `unit`. `today` is `YYYY-MM-DD`; `None` if it is no day.
+pub fn retorque(sheet: &Sheet, today: &str, unit: DistanceUnit) -> Option<Due> {
+    let odometer = match sheet.reply(StepKey::once(Step::Odometer)) {
+        Some(Reply::Number(Quantity::Distance(read))) => Some(Odometer { read: read.clone() }),
+        _ => None,
+    };
+    let unit = odometer
+        .as_ref()
+        .map_or(unit, |odometer| odometer.read.unit);
+    let rule = RetorqueRule::published(unit);
+    let due = retorque_due(today.parse().ok()?, odometer.as_ref(), rule);
+    // Both published figures are whole in their own unit.
+    let after = rule.after.in_unit(unit).round() as i64;
+    Some(Due {
+        kind: DueKind::Retorque,
+        date: due.by.to_string(),
+        distance: Typed::parse(&after.to_string(), unit).ok(),
+    })
+}
+
+#[cfg(test)]
+#[path = "ending/tests.rs"]
+mod tests;

@@ -1,0 +1,178 @@
+//! Which ending fits which entries.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::job::entry::{At, Consent, Decided, Entry, EntryId, How, LogId, Moved, Scope, What};
+use crate::job::{fold, plan};
+use crate::trade::play::Decision;
+use crate::trade::wheel_end::Pick;
+
+const CORNER: Corner = Corner::FrontLeft;
+
+fn sheet(whats: &[What]) -> Sheet {
+    fold(whats.iter().enumerate().map(|(n, what)| {
+        Entry {
+            id: EntryId(format!("{n:04}")),
+            log: LogId("log".to_owned()),
+            at: At {
+                utc_ms: 0,
+                offset_min: 0,
+                told: None,
+            },
+            by: String::new(),
+            device: "d".to_owned(),
+            n: n as u64,
+            after: n
+                .checked_sub(1)
+                .map(|before| EntryId(format!("{before:04}")))
+                .into_iter()
+                .collect(),
+            what: what.clone(),
+        }
+    }))
+}
+
+fn ending(whats: &[What]) -> Ending {
+    let sheet = sheet(whats);
+    proposed(&sheet, &plan(&sheet))
+}
+
+fn decided(decision: Decision) -> What {
+    What::Decided(Decided {
+        corner: CORNER,
+        nth: 1,
+        decision,
+        again: false,
+        reasons: Vec::new(),
+        rules: 1,
+    })
+}
+
+fn said(step: StepKey, answer: Answer) -> What {
+    What::Answered(step, Reply::Said(answer))
+}
+
+fn consent(step: StepKey, scope: Scope, yes: bool) -> What {
+    What::Consent(Consent {
+        step,
+        scope,
+        yes,
+        how: How::Spoken,
+        amount: None,
+    })
+}
+
+fn agree(yes: bool) -> What {
+    consent(StepKey::at(Step::Agree, CORNER), Scope::Repair, yes)
+}
+
+fn moved(group: Group, to: Hold) -> What {
+    What::Moved(Moved {
+        step: StepKey::at(Step::WheelOff, CORNER),
+        items: vec![one(CORNER, group)],
+        to,
+        wrench: None,
+    })
+}
+
+fn corners() -> What {
+    What::Corners(vec![CORNER])
+}
+
+#[test]
+fn anything_loose_leaves_it_unfinished_whatever_else_is_told() {
+    let refused = said(StepKey::once(Step::SiteLook), Answer::No);
+    assert_eq!(ending(&[refused.clone()]), Ending::NotSafeHere);
+    let loose = [refused, moved(Group::WheelNuts, Hold::Loosened)];
+    assert_eq!(ending(&loose), Ending::LeftUnfinished);
+}
+
+#[test]
+fn an_undecided_corner_leaves_it_unfinished() {
+    assert_eq!(ending(&[]), Ending::LeftUnfinished);
+    assert_eq!(ending(&[corners()]), Ending::LeftUnfinished);
+    let asking = [corners(), decided(Decision::Replace)];
+    assert_eq!(ending(&asking), Ending::LeftUnfinished);
+}
+
+#[test]
+fn a_no_to_the_inspection_ends_it_before_it_begins() {
+    let no = consent(StepKey::once(Step::TeardownYes), Scope::Teardown, false);
+    assert_eq!(ending(&[corners(), no]), Ending::Declined);
+}
+
+#[test]
+fn kept_and_watched_corners_end_with_nothing_wrong() {
+    assert_eq!(
+        ending(&[corners(), decided(Decision::Keep)]),
+        Ending::NothingWrong
+    );
+    assert_eq!(
+        ending(&[corners(), decided(Decision::Watch)]),
+        Ending::NothingWrong
+    );
+}
+
+#[test]
+fn a_pedal_that_is_not_firm_leaves_it_unfinished() {
+    let brake = [
+        corners(),
+        decided(Decision::Keep),
+        moved(Group::Caliper, Hold::Done),
+    ];
+    assert_eq!(ending(&brake), Ending::LeftUnfinished);
+    let pedal = StepKey::at(Step::Pedal, CORNER);
+    let with = |answer| [brake.as_slice(), &[said(pedal, answer)]].concat();
+    assert_eq!(ending(&with(Answer::No)), Ending::LeftUnfinished);
+    assert_eq!(ending(&with(Answer::Yes)), Ending::NothingWrong);
+}
+
+#[test]
+fn a_no_to_the_repair_is_declined() {
+    let no = [corners(), decided(Decision::Stop), agree(false)];
+    assert_eq!(ending(&no), Ending::Declined);
+}
+
+#[test]
+fn a_repair_is_finished_only_when_its_result_was_looked_at_and_passed() {
+    let spin = |pick| What::Answered(StepKey::at(Step::ProveSpin, CORNER), Reply::Picked(pick));
+    let result = What::Answered(StepKey::once(Step::ProveResult), Reply::Done);
+    let mut whats = vec![
+        corners(),
+        decided(Decision::Replace),
+        agree(true),
+        moved(Group::Hub, Hold::Done),
+        spin(Pick::SmoothQuiet),
+    ];
+    assert_eq!(ending(&whats), Ending::LeftUnfinished);
+    whats.push(result);
+    assert_eq!(ending(&whats), Ending::Finished);
+    whats.push(spin(Pick::Rough));
+    assert!(is_blocked(&sheet(&whats), CORNER));
+    assert_eq!(ending(&whats), Ending::LeftUnfinished);
+}
+
+#[test]
+fn the_retorque_is_due_in_the_unit_of_the_odometer() {
+    let read = |unit| {
+        let read = Typed::parse("81250", unit).unwrap();
+        let reply = Reply::Number(Quantity::Distance(read));
+        sheet(&[What::Answered(StepKey::once(Step::Odometer), reply)])
+    };
+    let due = |sheet: &Sheet| retorque(sheet, "2026-03-30", DistanceUnit::Kilometre).unwrap();
+    let told = |due: &Due| {
+        let distance = due.distance.clone().unwrap();
+        (distance.number.as_typed().to_owned(), distance.unit)
+    };
+    let miles = due(&read(DistanceUnit::Mile));
+    assert_eq!(told(&miles), ("50".to_owned(), DistanceUnit::Mile));
+    assert_eq!(miles.date, "2026-04-04");
+    let unread = due(&sheet(&[]));
+    assert_eq!(told(&unread), ("80".to_owned(), DistanceUnit::Kilometre));
+    assert_eq!(retorque(&sheet(&[]), "soon", DistanceUnit::Mile), None);
+}

@@ -1,0 +1,203 @@
+//! Turning fasteners to their card: which is next, with what, and what one tap writes.
+//!
+//! A stage of the card is gone through for every fastener of the group before the next begins.
+//! How far a fastener is follows from the taps at its step since the pass began.
+
+use crate::job::entry::{Moved, What};
+use crate::job::progress::group_items;
+use crate::job::sheet::Sheet;
+use crate::trade::fastening::{
+    CardBody, CardItem, Fit, SpecCard, Stage, UsableShare, Wrench, cross_order, fit, star_order,
+};
+use crate::trade::wheel_end::{Form, Group, Hold, Item, StepKey, StepSpec};
+use crate::units::{DecimalMark, Format, System, Typed, TypedTorque};
+
+/// What is turned at one step, and how far it is.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Turning {
+    /// The step.
+    pub step: StepKey,
+    /// The fasteners in the order in which they are turned, numbered in that order.
+    pub items: Vec<Item>,
+    /// Where each of them stands: clockwise from the top or from the top down, from 0.
+    pub places: Vec<usize>,
+    /// What the card asks for; empty where there is no figure.
+    pub stages: Vec<Stage>,
+    /// Which stage is being gone through, from 0; the count of stages when all are done.
+    pub stage: usize,
+    /// How many fasteners have this stage behind them.
+    pub done: usize,
+    /// The wrench of each torque stage, if one on board fits them all.
+    wrenches: Vec<Wrench>,
+}
+
+/// The card that a group is turned to.
+pub const fn card_item(group: Group) -> Option<CardItem> {
+    Some(match group {
+        Group::AxleNut => CardItem::AxleNut,
+        Group::HubBolts => CardItem::HubBolts,
+        Group::BracketBolts => CardItem::BracketBolts,
+        Group::CaliperPins => CardItem::CaliperPins,
+        Group::WheelNuts => CardItem::WheelNuts,
+        _ => return None,
+    })
+}
+
+/// The step at which the card of a group is asked for, the one of the same corner first.
+pub fn card_step(steps: &[StepSpec], spec: &StepSpec, group: Group) -> Option<StepKey> {
+    let item = card_item(group)?;
+    let asks = |step: &&StepSpec| step.form == Form::Card(item);
+    let here = steps
+        .iter()
+        .filter(asks)
+        .find(|step| step.key.corner == spec.key.corner);
+    here.or_else(|| steps.iter().find(asks))
+        .map(|step| step.key)
+}
+
+impl Turning {
+    /// The fasteners of a step as they stand; `None` for a step without a corner.
+    pub fn of(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Self> {
+        let items = group_items(sheet, spec.key.corner?, group);
+        let card = card_item(group).and_then(|item| sheet.card(item));
+        let stages = card.map(stages).unwrap_or_default();
+        let taps: Vec<usize> = items
+            .iter()
+            .map(|item| taps(sheet, spec.key, *item))
+            .collect();
+        let stage = taps.iter().copied().min().unwrap_or(0);
+        Some(Self {
+            step: spec.key,
+            places: places(group, items.len()),
+            wrenches: card.map(|card| fitting(sheet, card)).unwrap_or_default(),
+            stage: stage.min(stages.len()),
+            done: taps.iter().filter(|taps| **taps > stage).count(),
+            items,
+            stages,
+        })
+    }
+
+    /// The fastener whose turn it is; `None` when all are at their card or there is no figure.
+    pub fn next(&self) -> Option<Item> {
+        self.stages.get(self.stage)?;
+        self.items.get(self.done).copied()
+    }
+
+    /// What is asked of the next fastener.
+    pub fn asked(&self) -> Option<&Stage> {
+        self.stages.get(self.stage)
+    }
+
+    /// The torque to which the wrench is set in this stage; an angle follows the torque before it.
+    pub fn torque(&self) -> Option<&TypedTorque> {
+        self.torques().last()
+    }
+
+    fn torques(&self) -> impl Iterator<Item = &TypedTorque> {
+        let until = self.stage.saturating_add(1);
+        self.stages
+            .iter()
+            .take(until)
+            .filter_map(|stage| match stage {
+                Stage::Torque(torque) => Some(torque),
+                Stage::Angle(_) => None,
+            })
+    }
+
+    /// The wrench of this stage.
+    pub fn wrench(&self) -> Option<&Wrench> {
+        let torques = self.torques().count();
+        self.wrenches.get(torques.checked_sub(1)?)
+    }
+
+    /// What the wrench is set to, in its own unit.
+    pub fn set_to(&self) -> Option<TypedTorque> {
+        Some(told_in_wrench(self.torque()?, self.wrench()?))
+    }
+
+    /// Whether the pass was begun and is not at its end.
+    pub fn is_begun(&self) -> bool {
+        self.next().is_some() && (self.stage > 0 || self.done > 0)
+    }
+
+    /// Whether the next tap is the last of the step.
+    pub fn is_last(&self) -> bool {
+        self.stage.saturating_add(1) == self.stages.len()
+            && self.done.saturating_add(1) == self.items.len()
+    }
+
+    /// What one tap writes: the next fastener at its card, or one stage nearer to it.
+    pub fn tap(&self) -> Option<What> {
+        let item = self.next()?;
+        let last_stage = self.stage.saturating_add(1) == self.stages.len();
+        let wrench = self
+            .wrench()
+            .and_then(|wrench| Some((wrench.name.clone(), self.set_to()?)));
+        Some(What::Moved(Moved {
+            step: self.step,
+            items: vec![item],
+            to: if last_stage { Hold::Done } else { Hold::Snug },
+            wrench,
+        }))
+    }
+}
+
+fn stages(card: &SpecCard) -> Vec<Stage> {
+    match &card.body {
+        CardBody::Torque(body) if card.fault().is_none() => body.stages.clone(),
+        _ => Vec::new(),
+    }
+}
+
+/// How often a fastener was tapped at a step since its pass began.
+fn taps(sheet: &Sheet, step: StepKey, item: Item) -> usize {
+    sheet.counting().fold(0, |taps, entry| match &entry.what {
+        What::Pass(passed) if *passed == step => 0,
+        What::Moved(moved) if moved.step == step && moved.items.contains(&item) => taps + 1,
+        _ => taps,
+    })
+}
+
+/// From the order of the trade, numbered clockwise from 1, to places from 0.
+fn places(group: Group, count: usize) -> Vec<usize> {
+    let number = u8::try_from(count).unwrap_or(0);
+    let order = match group {
+        Group::WheelNuts => star_order(number),
+        Group::HubBolts => cross_order(number),
+        _ => return (0..count).collect(),
+    };
+    match order {
+        Ok(order) => order
+            .iter()
+            .map(|place| usize::from(place.saturating_sub(1)))
+            .collect(),
+        Err(_) => (0..count).collect(),
+    }
+}
+
+fn fitting(sheet: &Sheet, card: &SpecCard) -> Vec<Wrench> {
+    let kit = sheet
+        .carried()
+        .map_or(&[][..], |carried| carried.wrenches.as_slice());
+    match fit(card, kit, UsableShare::DEFAULT) {
+        Fit::Fits { wrenches } => wrenches
+            .iter()
+            .filter_map(|index| kit.get(*index).cloned())
+            .collect(),
+        Fit::Lacks { .. } | Fit::NothingToSet => Vec::new(),
+    }
+}
+
+/// The card's torque in the wrench's unit, never coarser than the card gives it.
+fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
+    let plain = Format {
+        system: System::Metric,
+        decimal: DecimalMark::Dot,
+    };
+    let shown = plain.typed_in(torque, wrench.unit);
+    Typed::parse(&shown.number, wrench.unit).unwrap_or_else(|_| torque.clone())
+}
+
+#[cfg(test)]
+#[path = "turn/tests.rs"]
+mod tests;

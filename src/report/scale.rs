@@ -1,0 +1,172 @@
+//! Plays as they are shown on a screen: in the reader's unit, and against their limit on one line.
+
+use crate::drawing::Drawing;
+use crate::drawing::strip::{Limit, Row, Strip, Tick, ticks};
+use crate::job::judge::Measured;
+use crate::text::{self, Lang};
+use crate::units::{Format, Length, LengthUnit, Shown, System, Unit};
+
+/// A play in mm or thousandths of an inch, fine enough for the mean of three rounds.
+pub fn play(format: Format, play: Length) -> Shown {
+    let (unit, decimals) = unit(format.system);
+    format.length_in(play, unit, decimals)
+}
+
+/// The same play in the other system.
+pub fn play_twin(format: Format, play: Length) -> Shown {
+    self::play(format.other(), play)
+}
+
+const fn unit(system: System) -> (LengthUnit, usize) {
+    match system {
+        System::Metric => (LengthUnit::Millimetre, 3),
+        System::Us => (LengthUnit::Thou, 1),
+    }
+}
+
+/// Sets of readings against the limit of the last one, each on a row of its own with its label.
+///
+/// The band of a row is what its readings prove: the mean by `g · u` either way. `None` where
+/// there is no set.
+pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<Drawing> {
+    let (_, last) = sets.last()?;
+    let (unit, _) = unit(format.system);
+    let told = |length: Length| length.in_unit(unit);
+    let rounds: Vec<Vec<f64>> = sets
+        .iter()
+        .map(|(_, measured)| measured.set.plays().iter().map(|p| told(*p)).collect())
+        .collect();
+    let bands: Vec<(f64, f64)> = sets.iter().map(|(_, m)| band(m, unit)).collect();
+    let rows: Vec<Row<'_>> = sets
+        .iter()
+        .zip(&rounds)
+        .zip(&bands)
+        .map(|(((label, _), rounds), band)| Row {
+            label,
+            rounds,
+            band: Some(*band),
+        })
+        .collect();
+    let limit = told(last.limit.value);
+    let ends = bands.iter().flat_map(|(low, high)| [*low, *high]);
+    let all = || {
+        ends.clone()
+            .chain(rounds.iter().flatten().copied())
+            .chain([limit])
+    };
+    let places = ticks(0.0, all().fold(0.0, f64::max));
+    let labels = labels(format, &places);
+    let marks: Vec<Tick<'_>> = places
+        .iter()
+        .zip(&labels)
+        .map(|(at, label)| Tick { at: *at, label })
+        .collect();
+    let value = play(format, last.limit.value);
+    let name = text::limit_name(lang, &value.line(), last.limit.source);
+    let strip = Strip {
+        ticks: &marks,
+        unit: unit.symbol(),
+        limit: Some(Limit {
+            at: limit,
+            name: &name,
+        }),
+        rows: &rows,
+    };
+    Some(strip.drawing())
+}
+
+/// What the readings prove, not below nothing.
+fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
+    let (mean, half) = (
+        measured.set.mean(),
+        measured.budget.u_c.times(measured.budget.g),
+    );
+    let low = mean.minus(half).max(Length::ZERO);
+    (low.in_unit(unit), mean.plus(half).in_unit(unit))
+}
+
+/// The numerals under the line, all with as many decimals as the step between them needs.
+fn labels(format: Format, places: &[f64]) -> Vec<String> {
+    let step = match places {
+        [first, second, ..] => second - first,
+        _ => 1.0,
+    };
+    // A step is 1, 2 or 5 times a power of ten: a hair below it has the same power.
+    let decimals = (0..6)
+        .find(|decimals| step >= 0.999 * 10_f64.powi(-decimals))
+        .unwrap_or(6);
+    let decimals = usize::try_from(decimals).unwrap_or(0);
+    places
+        .iter()
+        .map(|place| format.number(*place, decimals))
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::trade::play::{
+        Budget, Dial, Divisions, IndicatorError, ReadingSet, RigFacts, Round, Way, compare,
+    };
+    use crate::units::DecimalMark;
+
+    fn measured(readings: [f64; 3]) -> Measured {
+        let rounds = readings.map(|r| Round::zeroed(Divisions::new(r).unwrap()));
+        let set = ReadingSet::read(Dial::THOU, Way::DEFAULT, &rounds, Vec::new()).unwrap();
+        let facts = RigFacts {
+            indicator: IndicatorError::OneDivision,
+            flex: Dial::THOU.graduation().times(0.25),
+            temperature: None,
+        };
+        let budget = Budget::of(&set, &facts);
+        let limit = crate::trade::play::Limit::HOUSE;
+        let conformity = compare(&set, &budget, &limit);
+        Measured {
+            set,
+            budget,
+            limit,
+            conformity,
+        }
+    }
+
+    const METRIC: Format = Format {
+        system: System::Metric,
+        decimal: DecimalMark::Comma,
+    };
+
+    #[test]
+    fn a_play_is_told_in_the_unit_of_the_reader_and_its_twin() {
+        let six = Dial::THOU.graduation().times(6.0);
+        assert_eq!(play(METRIC, six).line(), "0,152\u{a0}mm");
+        assert_eq!(play_twin(METRIC, six).line(), "6,0\u{a0}thou");
+    }
+
+    #[test]
+    fn both_rows_stand_over_one_scale_with_the_limit_named() {
+        let (before, after) = (measured([6.0, 6.5, 6.3]), measured([1.0, 1.0, 1.0]));
+        let svg = scale(
+            Lang::English,
+            METRIC.other(),
+            &[("Before", &before), ("After", &after)],
+        )
+        .unwrap()
+        .to_svg("Play");
+        for word in ["Before", "After", "limit 4,0\u{a0}thou (house)", ">thou<"] {
+            assert!(svg.contains(word), "{word} is missing");
+        }
+        assert_eq!(svg.matches("<circle").count(), 6);
+    }
+
+    #[test]
+    fn numerals_have_the_decimals_that_their_step_needs() {
+        assert_eq!(labels(METRIC, &[0.0, 0.02, 0.04]), ["0,00", "0,02", "0,04"]);
+        assert_eq!(labels(METRIC, &[0.0, 5.0]), ["0", "5"]);
+        assert!(scale(Lang::English, METRIC, &[]).is_none());
+    }
+}
