@@ -19,8 +19,13 @@ pub use step::StepText;
 
 use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardItem;
-use crate::trade::play::{Decision, Felt};
+use crate::trade::fastening::{CardItem, Condition};
+use crate::trade::play::budget::Source;
+use crate::trade::play::way::Difference;
+use crate::trade::play::{
+    Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
+    RoundError, Test,
+};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
@@ -287,4 +292,47 @@ spoken! {
     report::made_by(name: &str, time: &str) -> String;
     /// The digest that the report was made from.
     report::digest_line(digest: &str) -> String;
+    /// What a corner that is repaired now was like before, in the owner's words.
+    report::was_found_owner(decision: Decision) -> &'static str;
+    /// The owner said no, where no amount was shown.
+    report::declined_owner_open(what: &str, date: &str) -> String;
+    /// What the owner must do about the wheel nuts, where no distance is set.
+    report::retorque_owner_by(date: &str) -> String;
+    /// How many steps were not done, all named on the technician's pages.
+    report::steps_not_done_owner(n: usize) -> String;
+    /// The foot of every page: the job's short name and the digest's first characters.
+    report::foot(job: &str, digest: &str) -> String;
+    /// The alternative text of the plays against their limit.
+    report::strip_alt(rows: &str, limit: &str) -> String;
+
+    /// In which direction the hub is moved.
+    measure::method(method: Method) -> &'static str;
+    /// Where the tip stands.
+    measure::place(place: Place) -> &'static str;
+    /// What is off the car while it is measured.
+    measure::rig(rig: Rig) -> &'static str;
+    /// What a card asks for beside its figure.
+    measure::condition(condition: Condition) -> &'static str;
+    /// How the tip moves the needle.
+    measure::dial_kind(kind: DialKind) -> &'static str;
+    /// What was not as it should be while a set was taken, in lower case.
+    measure::mark(mark: Mark) -> &'static str;
+    /// Why two ways cannot be compared, in lower case.
+    measure::difference(difference: Difference) -> &'static str;
+    /// A row of the uncertainty's budget.
+    measure::budget_source(source: Source) -> &'static str;
+    /// What a set says against its limit.
+    measure::conformity(conformity: Conformity) -> &'static str;
+    /// Who set a limit, in lower case.
+    measure::limit_source(source: LimitSource) -> &'static str;
+    /// A limit's short name beside its line.
+    measure::limit_name(value: &str, source: LimitSource) -> String;
+    /// Why a round gives no play.
+    measure::round_error(error: RoundError) -> &'static str;
+    /// What a verdict rests on.
+    measure::ground(ground: Ground) -> &'static str;
+    /// A look or test, in lower case.
+    measure::test(test: Test) -> &'static str;
+    /// That a test was not done, in the owner's words.
+    measure::test_owner(test: Test) -> &'static str;
 }

@@ -149,4 +149,13 @@ pub enum ReasonWord<'a> {
     NewPartRough,
     /// Before and after were not measured by the same method.
     MethodsDiffer,
+    /// Reading and limit cannot be compared.
+    NotCompared {
+        /// Why, in lower case.
+        why: &'a str,
+    },
+    /// The hub has caused a fault of the brake.
+    BrakeFault,
+    /// The wheel locks up.
+    LocksUp,
 }

@@ -216,4 +216,121 @@ report_words! {
     Digest,
     /// Every number here can be worked out again from the exported file.
     Recompute,
+    // Labels and sentences of the pages themselves.
+    /// This job has not ended.
+    JobOpenYet,
+    /// No decision was recorded.
+    NotDecided,
+    /// Have it towed, or leave it where it stands.
+    TowIt,
+    /// What can happen with a car that was left unfinished.
+    UnfinishedDanger,
+    /// Who took charge of the car.
+    TookCharge,
+    /// The new part does not pass.
+    ProofFailed,
+    /// No date was set.
+    RetorqueNoDate,
+    /// Date.
+    Date,
+    /// Step.
+    Step,
+    /// Answer.
+    Answer,
+    /// When.
+    When,
+    /// By.
+    By,
+    /// What.
+    What,
+    /// Part or fastener.
+    ItemHead,
+    /// State.
+    State,
+    /// Value.
+    Value,
+    /// No card was filled in.
+    NoCard,
+    /// Limit.
+    Limit,
+    /// Mean of the rounds.
+    Mean,
+    /// Combined standard uncertainty.
+    Combined,
+    /// Standard uncertainty.
+    Standard,
+    /// Degrees of freedom.
+    Freedom,
+    /// Not limited.
+    Unlimited,
+    /// Proven from this far beyond the limit.
+    GuardBand,
+    /// Probability that the play is within the limit.
+    Probability,
+    /// Result.
+    Result,
+    /// One division.
+    Division,
+    /// Divisions in one turn.
+    DivisionsTurn,
+    /// Force.
+    Force,
+    /// By hand.
+    ByHand,
+    /// Marked.
+    Marked,
+    /// Dial set to zero while pushed in.
+    DialZeroed,
+    /// No reading was taken.
+    NoSet,
+    /// Instruments on board.
+    Instruments,
+    /// Missing from the kit.
+    KitMissing,
+    /// Not recorded.
+    NotRecorded,
+    /// Every answer.
+    Answers,
+    /// Answers to steps that the plan no longer asks.
+    OtherAnswers,
+    /// Never answered.
+    Untouched,
+    /// What was loosened and refitted.
+    LooseMoves,
+    /// The pass began.
+    PassBegan,
+    /// Started.
+    Started,
+    /// Ended.
+    Ended,
+    /// For.
+    Scope,
+    /// How it was given.
+    HowGiven,
+    /// Amount.
+    Amount,
+    /// Reasons as recorded.
+    RecordedReasons,
+    /// The rules of this version, on the same entries, say something else.
+    RulesDiffer,
+    /// A second set was asked for before it stands.
+    AskedAgain,
+    /// An entry that others name is not here.
+    EntryMissing,
+    /// Two different entries carry one name.
+    EntryEdited,
+    /// An entry of a kind that this version does not know.
+    EntryUnknown,
+    /// A personal entry was erased.
+    EntryErased,
+    /// Device.
+    Device,
+    /// Due.
+    Due,
+    /// Signed in the box.
+    Signed,
+    /// A picture.
+    PictureKept,
+    /// Where it was started.
+    StartedFrom,
 }

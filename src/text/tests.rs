@@ -54,6 +54,18 @@ fn fixed(lang: Lang) -> Vec<Found> {
         declined_consequence(Decision),
         report(ReportWord),
         answer_owner(Ending),
+        was_found_owner(Decision),
+        method(Method),
+        place(Place),
+        rig(Rig),
+        condition(Condition),
+        dial_kind(DialKind),
+        mark(Mark),
+        budget_source(Source),
+        limit_source(LimitSource),
+        ground(Ground),
+        test(Test),
+        test_owner(Test),
     );
     for hold in HoldPoint::ALL {
         let (title, sentence) = hold_point(lang, *hold);
@@ -167,6 +179,11 @@ fn reasons() -> Vec<ReasonWord<'static>> {
         ReasonWord::NewPartOver { play, limit },
         ReasonWord::NewPartRough,
         ReasonWord::MethodsDiffer,
+        ReasonWord::NotCompared {
+            why: "the limit is for another place",
+        },
+        ReasonWord::BrakeFault,
+        ReasonWord::LocksUp,
     ]
 }
 

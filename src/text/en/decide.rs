@@ -142,6 +142,9 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
                 "The new part measures {play}, over the limit of {limit}. Check nut torque, seat and part."
             );
         }
+        ReasonWord::NotCompared { why } => {
+            return format!("The reading and the limit are not compared: {why}.");
+        }
         ReasonWord::NotMeasured => "Play was not measured.",
         ReasonWord::BaseGave => {
             "The base moved by more than a division when the knuckle was pushed."
@@ -167,6 +170,8 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
         ReasonWord::NutFoundSlack => "The axle nut was found slack.",
         ReasonWord::WheelNutsLoose => "Wheel nuts were found loose or missing.",
         ReasonWord::SomethingCracked => "A flange, a knuckle or a stud is cracked.",
+        ReasonWord::BrakeFault => "The hub has caused a fault of the brake.",
+        ReasonWord::LocksUp => "The wheel locks up.",
         ReasonWord::PedalNotFirm => "The brake pedal is not firm.",
         ReasonWord::RoadPointsHere => "The road test points to this bearing.",
         ReasonWord::RoadPointsElsewhere => {

@@ -3,6 +3,7 @@
 use super::words;
 use crate::job::entry::Ending;
 use crate::text::report::ReportWord;
+use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 
 pub(in crate::text) fn report(word: ReportWord) -> &'static str {
@@ -125,6 +126,73 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::Recompute => {
             "Every number here can be worked out again from the exported file."
         }
+        // Labels and sentences of the pages themselves.
+        ReportWord::JobOpenYet => "This job has not ended. These pages show how far it is.",
+        ReportWord::NotDecided => "No decision was recorded.",
+        ReportWord::TowIt => "Have it towed, or leave it where it stands.",
+        ReportWord::UnfinishedDanger => {
+            "If it is driven or moved, a wheel can come off, the brake or the steering can fail, and people can be hurt or killed."
+        }
+        ReportWord::TookCharge => "Who took charge of the car",
+        ReportWord::ProofFailed => {
+            "The new part does not pass its check. The work is not finished."
+        }
+        ReportWord::RetorqueNoDate => "No date was set for it. Ask for one.",
+        ReportWord::Date => "Date",
+        ReportWord::Step => "Step",
+        ReportWord::Answer => "Answer",
+        ReportWord::When => "When",
+        ReportWord::By => "By",
+        ReportWord::What => "What",
+        ReportWord::ItemHead => "Part or fastener",
+        ReportWord::State => "State",
+        ReportWord::Value => "Value",
+        ReportWord::NoCard => "No card was filled in",
+        ReportWord::Limit => "Limit",
+        ReportWord::Mean => "Mean of the rounds",
+        ReportWord::Combined => "Combined standard uncertainty",
+        ReportWord::Standard => "Standard uncertainty",
+        ReportWord::Freedom => "Degrees of freedom",
+        ReportWord::Unlimited => "not limited",
+        ReportWord::GuardBand => "Proven from this far beyond the limit",
+        ReportWord::Probability => "Probability that the play is within the limit",
+        ReportWord::Result => "Result",
+        ReportWord::Division => "One division",
+        ReportWord::DivisionsTurn => "Divisions in one turn",
+        ReportWord::Force => "Force",
+        ReportWord::ByHand => "By hand",
+        ReportWord::Marked => "Marked",
+        ReportWord::DialZeroed => "dial set to zero",
+        ReportWord::NoSet => "No reading was taken",
+        ReportWord::Instruments => "Instruments on board",
+        ReportWord::KitMissing => "Missing from the kit",
+        ReportWord::NotRecorded => "Not recorded",
+        ReportWord::Answers => "Every answer",
+        ReportWord::OtherAnswers => "Answers to steps that are no longer asked",
+        ReportWord::Untouched => "never answered",
+        ReportWord::LooseMoves => "Loosened and refitted",
+        ReportWord::PassBegan => "The pass began",
+        ReportWord::Started => "Started",
+        ReportWord::Ended => "Ended",
+        ReportWord::Scope => "For",
+        ReportWord::HowGiven => "How it was given",
+        ReportWord::Amount => "Amount",
+        ReportWord::RecordedReasons => "Reasons as recorded",
+        ReportWord::RulesDiffer => {
+            "The rules of this version, on the same entries, say something else"
+        }
+        ReportWord::AskedAgain => "A second set was asked for before it stands",
+        ReportWord::EntryMissing => "An entry that others name is not here",
+        ReportWord::EntryEdited => {
+            "Two different entries carry one name: one of them was changed outside the app"
+        }
+        ReportWord::EntryUnknown => "An entry of a kind that this version does not know",
+        ReportWord::EntryErased => "A personal entry was erased",
+        ReportWord::Device => "Device",
+        ReportWord::Due => "Due",
+        ReportWord::Signed => "Signed",
+        ReportWord::PictureKept => "Picture",
+        ReportWord::StartedFrom => "Started from",
     }
 }
 
@@ -197,6 +265,9 @@ pub(in crate::text) fn fastener_line(item: &str, value: &str, wrench: &str) -> S
 }
 
 pub(in crate::text) fn source_line(document: &str, page: &str, date: &str, who: &str) -> String {
+    if page.is_empty() {
+        return format!("{document}, looked up {date} by {who}");
+    }
     format!("{document}, page {page}, looked up {date} by {who}")
 }
 
@@ -230,4 +301,41 @@ pub(in crate::text) fn digest_line(digest: &str) -> String {
 
 pub(in crate::text) fn uncertainty_k(k: &str) -> String {
     format!("Expanded uncertainty, k = {k}")
+}
+
+pub(in crate::text) fn was_found_owner(decision: Decision) -> &'static str {
+    match decision {
+        Decision::Keep => "Before the work nothing was found against this wheel bearing.",
+        Decision::Watch => "Before the work this wheel bearing had to be watched.",
+        Decision::Replace => "Before the work this wheel bearing was worn.",
+        Decision::Stop => "Before the work this car was not safe to drive.",
+    }
+}
+
+pub(in crate::text) fn declined_owner_open(what: &str, date: &str) -> String {
+    format!("{what}: you said no on {date}.")
+}
+
+pub(in crate::text) fn retorque_owner_by(date: &str) -> String {
+    format!("Have the wheel nuts tightened again by {date} at the latest.")
+}
+
+pub(in crate::text) fn steps_not_done_owner(n: usize) -> String {
+    match n {
+        1 => "1 step of the work was not done. It is named on the technician's pages.".to_owned(),
+        _ => format!(
+            "{n} steps of the work were not done. They are named on the technician's pages."
+        ),
+    }
+}
+
+pub(in crate::text) fn foot(job: &str, digest: &str) -> String {
+    if digest.is_empty() {
+        return format!("Job {job}");
+    }
+    format!("Job {job} · digest {digest}")
+}
+
+pub(in crate::text) fn strip_alt(rows: &str, limit: &str) -> String {
+    format!("Play on a scale. {rows}. {limit}")
 }

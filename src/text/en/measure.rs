@@ -1,0 +1,163 @@
+//! The words of a measurement: how it was taken, what it is worth, what was not done.
+
+use crate::trade::fastening::Condition;
+use crate::trade::play::budget::Source;
+use crate::trade::play::way::Difference;
+use crate::trade::play::{
+    Conformity, DialKind, Ground, LimitSource, Mark, Method, Place, Rig, RoundError, Test,
+};
+
+pub(in crate::text) fn method(method: Method) -> &'static str {
+    match method {
+        Method::Axial => "Pushed and pulled along the axle",
+        Method::Rock => "Rocked",
+    }
+}
+
+pub(in crate::text) fn place(place: Place) -> &'static str {
+    match place {
+        Place::Pilot => "Wheel pilot, near the center",
+        Place::FlangeRim => "Hub flange, at its rim",
+        Place::RotorFace => "Rotor face, near its edge",
+        Place::RotorEdge => "Rotor edge",
+        Place::WheelStud => "Wheel, beside its top stud",
+    }
+}
+
+pub(in crate::text) fn rig(rig: Rig) -> &'static str {
+    match rig {
+        Rig::CaliperUp => "Pads out, caliper tied up, rotor flat",
+        Rig::RotorOff => "Caliper and rotor off",
+        Rig::WheelOn => "Wheel on",
+    }
+}
+
+pub(in crate::text) fn condition(condition: Condition) -> &'static str {
+    match condition {
+        Condition::Dry => "Clean and dry",
+        Condition::Oiled => "Oiled",
+        Condition::Threadlocker => "Threadlocker",
+        Condition::NewFastener => "New each time",
+        Condition::PrevailingIncluded => "Running torque is in the figure",
+        Condition::PrevailingExtra => "Running torque is added",
+        Condition::Stake => "Stake or pin afterwards",
+    }
+}
+
+pub(in crate::text) fn dial_kind(kind: DialKind) -> &'static str {
+    match kind {
+        DialKind::Plunger => "Plunger",
+        DialKind::Lever => "Lever",
+    }
+}
+
+pub(in crate::text) fn mark(mark: Mark) -> &'static str {
+    match mark {
+        Mark::NutSlack => "the axle nut was slack",
+        Mark::WheelFitted => "the wheel was fitted",
+        Mark::BaseNotOnKnuckle => "the base did not stand on the knuckle",
+        Mark::FlexNotTested => "nobody pushed the knuckle to test the base, or it gave way",
+        Mark::NutHadBeenLoosened => "the axle nut had been loosened and was brought to its card",
+        Mark::HotHub => "the hub was hot",
+        Mark::GaugeOverdue => "the gauge is past its due date",
+    }
+}
+
+pub(in crate::text) fn difference(difference: Difference) -> &'static str {
+    match difference {
+        Difference::Method => "the limit is for another direction",
+        Difference::Place => "the limit is for another place",
+        Difference::Rig => "the limit is for another setup",
+        Difference::Force => "the limit is for another force",
+    }
+}
+
+pub(in crate::text) fn budget_source(source: Source) -> &'static str {
+    match source {
+        Source::Repeatability => "The rounds among themselves",
+        Source::Resolution => "Two readings, each to a division",
+        Source::Indicator => "The dial's own error",
+        Source::BaseFlex => "The base giving way",
+        Source::Temperature => "Warming of the gauge",
+    }
+}
+
+pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
+    match conformity {
+        Conformity::ProvenIn(_) => "Within the limit, proven",
+        Conformity::InNotProven(_) => "Within the limit, not proven",
+        Conformity::OutNotProven(_) => "Over the limit, not proven",
+        Conformity::ProvenOut(_) => "Over the limit, proven",
+        Conformity::NoMovementSeen { .. } => {
+            "The limit is zero. No movement was seen; that proves nothing."
+        }
+        Conformity::MovementSeen { proven: true, .. } => {
+            "The limit is zero. Movement was seen, proven."
+        }
+        Conformity::MovementSeen { proven: false, .. } => {
+            "The limit is zero. Movement was seen, not proven."
+        }
+        Conformity::NoComparison(_) => "Not compared with the limit",
+    }
+}
+
+pub(in crate::text) fn limit_source(source: LimitSource) -> &'static str {
+    match source {
+        LimitSource::Maker => "the maker's service information",
+        LimitSource::House => "house limit: common practice, no source",
+    }
+}
+
+pub(in crate::text) fn limit_name(value: &str, source: LimitSource) -> String {
+    match source {
+        LimitSource::Maker => format!("limit {value} (maker)"),
+        LimitSource::House => format!("limit {value} (house)"),
+    }
+}
+
+pub(in crate::text) fn round_error(error: RoundError) -> &'static str {
+    match error {
+        RoundError::AskTurns { .. } => {
+            "More than a quarter turn: the readings do not say which way the needle went"
+        }
+        RoundError::OffTheDial { .. } => "A reading that is not on this dial",
+    }
+}
+
+pub(in crate::text) fn ground(ground: Ground) -> &'static str {
+    match ground {
+        Ground::Dial => "Dial",
+        Ground::Hand => "Turned by hand",
+        Ground::Ear => "Ear",
+        Ground::Rock => "Rocked by hand",
+        Ground::Sign => "A sign for which it must not be driven",
+    }
+}
+
+pub(in crate::text) fn test(test: Test) -> &'static str {
+    match test {
+        Test::Dial => "play by the dial",
+        Test::SecondSet => "a second set with the base set elsewhere",
+        Test::Hand => "roughness by hand",
+        Test::Ear => "noise by ear",
+        Test::Rock => "rocking by hand",
+        Test::BrakeHeld => "rocking again with the brake held",
+        Test::OtherSide => "the same on the other side",
+        Test::Road => "the road test",
+        Test::Temperatures => "hub temperatures of both sides",
+    }
+}
+
+pub(in crate::text) fn test_owner(test: Test) -> &'static str {
+    match test {
+        Test::Dial => "How far the wheel hub moves was not measured.",
+        Test::SecondSet => "The measurement was not repeated with the gauge set up anew.",
+        Test::Hand => "It was not turned by hand to feel for roughness.",
+        Test::Ear => "It was not listened to while turned by hand.",
+        Test::Rock => "The wheel was not rocked by hand.",
+        Test::BrakeHeld => "The wheel was not rocked again with the brake held.",
+        Test::OtherSide => "The wheel on the other side was not looked at for comparison.",
+        Test::Road => "The car was not driven on the road to listen.",
+        Test::Temperatures => "The heat of the two wheels was not compared.",
+    }
+}
