@@ -25,6 +25,7 @@ macro_rules! words {
 
         impl $name {
             /// Every word of the set, in the order in which the trade tells them.
+            #[allow(dead_code, reason = "not every set is listed")]
             pub const ALL: &'static [Self] = &[$(Self::$variant),+];
 
             /// The code this word is stored under.

@@ -16,6 +16,23 @@ pub struct Room {
     pub quota: f64,
 }
 
+impl Room {
+    /// Megabytes in use, rounded up.
+    pub fn used_mb(&self) -> u64 {
+        megabytes(self.used.max(0.0))
+    }
+
+    /// Megabytes that may be used in all, rounded up.
+    pub fn quota_mb(&self) -> u64 {
+        megabytes(self.quota.max(0.0))
+    }
+}
+
+/// Exact for every size that a phone has; a cast stays at the ends of its range.
+fn megabytes(bytes: f64) -> u64 {
+    (bytes / 1_000_000.0).ceil() as u64
+}
+
 /// Asks that our storage is never cleared by itself; call it after the first save.
 ///
 /// False is normal until the app is installed or often used.

@@ -15,7 +15,7 @@ pub fn draft(name: &str) -> String {
     format!("{PREFIX}draft:{name}")
 }
 
-/// Key of the second copy of one entry; `log` holds no colon.
+/// Key of the second copy of one entry; an entry's id holds no colon.
 pub fn entry(log: &str, id: &str) -> String {
     format!("{PREFIX}entry:{log}:{id}")
 }
@@ -30,7 +30,7 @@ pub fn unreadable(key: &str) -> String {
 pub fn entry_parts(key: &str) -> Option<(&str, &str)> {
     key.strip_prefix(PREFIX)?
         .strip_prefix("entry:")?
-        .split_once(':')
+        .rsplit_once(':')
 }
 
 /// True for a key under which something unreadable was put.
@@ -51,7 +51,8 @@ mod tests {
 
     #[test]
     fn an_entry_key_gives_its_parts_back() {
-        assert_eq!(entry_parts(&entry("job-1", "a:b")), Some(("job-1", "a:b")));
+        assert_eq!(entry_parts(&entry("job-1", "a")), Some(("job-1", "a")));
+        assert_eq!(entry_parts(&entry("kit:van", "a")), Some(("kit:van", "a")));
     }
 
     #[test]

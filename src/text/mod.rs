@@ -4,6 +4,7 @@
 //! the same functions. Nothing here formats a quantity, a date or an amount; such values come in
 //! as text that is already formatted.
 
+mod desk;
 mod en;
 mod reason;
 mod report;
@@ -12,25 +13,30 @@ mod step;
 #[cfg(test)]
 mod tests;
 
+pub use desk::Desk;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use say::Say;
 pub use step::StepText;
 
 use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
+use crate::job::kit::KitSlip;
+use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardItem, Condition};
+use crate::trade::fastening::{CardItem, Condition, Misfit};
+use crate::trade::money::AmountSlip;
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{
     Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
     RoundError, Test,
 };
-use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::{CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
     StepKey,
 };
+use crate::units::DecimalSlip;
 use crate::words;
 
 words! {
@@ -247,6 +253,45 @@ spoken! {
     screen::job_file_stem(date: &str, plate: &str) -> String;
     /// The name of a printed report, without its ending.
     screen::report_file_stem(date: &str, plate: &str) -> String;
+
+    /// A sentence or key of the desk screens.
+    desk::desk(desk: Desk) -> &'static str;
+    /// How the wheels are fixed.
+    desk::fixing(fixing: Fixing) -> &'static str;
+    /// What drives the vehicle.
+    desk::power(power: Power) -> &'static str;
+    /// What the parking brake acts on.
+    desk::parking_brake(brake: ParkingBrake) -> &'static str;
+    /// What the check digit of a VIN says.
+    desk::vin_check(check: CheckDigit) -> String;
+    /// Why a text is no VIN.
+    desk::vin_error(error: VinError) -> String;
+    /// Why a typed text is no number.
+    desk::decimal_slip(slip: DecimalSlip) -> String;
+    /// Why a typed text is no amount.
+    desk::amount_slip(slip: AmountSlip) -> String;
+    /// Why the fields give no card.
+    desk::card_slip(slip: CardSlip) -> String;
+    /// Why the fields give no instrument.
+    desk::kit_slip(slip: KitSlip) -> String;
+    /// A figure far from the usual, and the units in which it would not be.
+    desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
+    /// A torque that no wrench on board serves, and why.
+    desk::misfit(item: &str, value: &str, why: Misfit) -> String;
+    /// A torque and the wrench for it.
+    desk::wrench_for(item: &str, value: &str, wrench: &str) -> String;
+    /// A wrench and its range.
+    desk::wrench_range(name: &str, low: &str, high: &str) -> String;
+    /// A dial in one line.
+    desk::dial_is(division: &str, turn: u32, kind: &str) -> String;
+    /// Document, page and day of a card.
+    desk::from_page(document: &str, page: &str, date: &str) -> String;
+    /// Which corner is worked first.
+    desk::order_of_work(nth: usize) -> String;
+    /// The label of an amount with its currency.
+    desk::amount_in(label: &str, currency: &str) -> String;
+    /// The invented document of the practice car, and its page.
+    desk::practice_document() -> (&'static str, &'static str);
 
     /// A heading or a fixed sentence of the report.
     report::report(word: ReportWord) -> &'static str;

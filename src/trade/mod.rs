@@ -4,6 +4,7 @@
 
 pub mod answer;
 pub mod fastening;
+pub mod money;
 pub mod play;
 pub mod vehicle;
 pub mod wheel_end;

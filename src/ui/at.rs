@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::job::entry::{Reply, What};
-use crate::job::{Sheet, Status, done, status};
+use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, StepSpec};
@@ -61,11 +61,6 @@ impl At {
     /// The step's corner.
     pub fn corner(&self) -> Option<Corner> {
         self.spec.key.corner
-    }
-
-    /// How far the step is.
-    pub fn status(&self) -> Status {
-        status(&self.open.sheet, &self.spec)
     }
 
     /// Writes entries and stays at the step.

@@ -1,5 +1,7 @@
 //! What the screens share: the open job, the settings, and the one way to write.
 
+mod other;
+
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -353,17 +355,6 @@ impl App {
         self.open
             .set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
         self.append_then(whats, move || self.go(&Route::Job(log.0)));
-    }
-
-    /// Starts a practice job on an invented car.
-    pub fn start_practice(self) {
-        use crate::job::entry::Opened;
-        use crate::trade::wheel_end::Start;
-        let practice = Some("first".to_owned());
-        self.start_job(vec![What::Opened(Opened {
-            start: Start::AtHome,
-            practice,
-        })]);
     }
 
     /// Reads the list of jobs.

@@ -11,8 +11,6 @@ pub enum Look {
     Plain,
     /// Small, at the foot of a screen.
     Foot,
-    /// Stands apart and asks to be held.
-    Grave,
 }
 
 impl Look {
@@ -21,7 +19,6 @@ impl Look {
             Self::Primary => "key key--primary",
             Self::Plain => "key",
             Self::Foot => "key key--foot",
-            Self::Grave => "key key--grave",
         }
     }
 }
@@ -31,22 +28,6 @@ pub fn key(look: Look, label: impl Into<String>, press: impl Fn() + 'static) -> 
     let label: String = label.into();
     view! {
         <button type="button" class=look.class() on:click=move |_| press()>
-            {label}
-        </button>
-    }
-    .into_any()
-}
-
-/// A key that shows whether it is chosen.
-pub fn choice(label: impl Into<String>, chosen: bool, press: impl Fn() + 'static) -> AnyView {
-    let label: String = label.into();
-    view! {
-        <button
-            type="button"
-            class="key key--choice"
-            aria-pressed=if chosen { "true" } else { "false" }
-            on:click=move |_| press()
-        >
             {label}
         </button>
     }

@@ -1,10 +1,13 @@
 //! What fingers touch and eyes read, used by every screen.
 
+pub mod draft;
+pub mod field;
 pub mod frame;
 pub mod hold;
 pub mod key;
 pub mod pad;
 pub mod panel;
+pub mod picks;
 pub mod picture;
 pub mod strip;
 

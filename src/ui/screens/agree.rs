@@ -13,7 +13,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
-use crate::ui::parts::hold::hold_key;
+use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
@@ -135,7 +135,7 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
             </fieldset>
             <footer class="owner__foot">
                 <p>{question.at.say(Say::PageLocked)}</p>
-                {hold_key(back, question.at.say(Say::HoldToConfirm), move || page.set(Page::Work))}
+                {hold(back, question.at.say(Say::HoldToConfirm), move || page.set(Page::Work))}
             </footer>
         </main>
     }

@@ -6,6 +6,7 @@ use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
 use crate::text::{self, Lang, Say};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
+use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
@@ -29,7 +30,7 @@ pub fn home(app: App) -> AnyView {
                 <span>{text::say(lang, Say::FindHint)}</span>
                 <input type="search" autocapitalize="characters" bind:value=typed/>
             </label>
-            {move || lists(&app.jobs.get(), &typed.get(), lang)}
+            {move || lists(app, &app.jobs.get(), &typed.get(), lang)}
             {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
         </main>
     }
@@ -51,7 +52,7 @@ fn update(app: App, lang: Lang) -> AnyView {
     .into_any()
 }
 
-fn lists(jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
+fn lists(app: App, jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
     let today = today();
     let found = |job: &&Summary| typed.is_empty() || job.is_found_by(typed);
     let mut jobs: Vec<&Summary> = jobs.iter().filter(found).collect();
@@ -77,26 +78,26 @@ fn lists(jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
         .copied()
         .collect();
     view! {
-        {list(Say::HomeOverdue, &late, lang)}
-        {list(Say::HomeOpen, &open, lang)}
-        {list(Say::HomeEnded, &ended, lang)}
+        {list(app, Say::HomeOverdue, &late, lang)}
+        {list(app, Say::HomeOpen, &open, lang)}
+        {list(app, Say::HomeEnded, &ended, lang)}
     }
     .into_any()
 }
 
-fn list(title: Say, jobs: &[&Summary], lang: Lang) -> Option<AnyView> {
+fn list(app: App, title: Say, jobs: &[&Summary], lang: Lang) -> Option<AnyView> {
     (!jobs.is_empty()).then(|| {
         view! {
             <section class="jobs">
                 <h2>{text::say(lang, title)}</h2>
-                <ul>{jobs.iter().take(200).map(|job| row(job, lang)).collect_view()}</ul>
+                <ul>{jobs.iter().take(200).map(|job| row(app, job, lang)).collect_view()}</ul>
             </section>
         }
         .into_any()
     })
 }
 
-fn row(job: &Summary, lang: Lang) -> AnyView {
+fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
     let or = |text: &str, say| {
         if text.is_empty() {
             text::say(lang, say).to_owned()
@@ -122,9 +123,20 @@ fn row(job: &Summary, lang: Lang) -> AnyView {
                     view! { <span class="job__practice">{text::say(lang, Say::Practice)}</span> }
                 })}
             </a>
+            {job.practice.then(|| throw_away(app, job, lang))}
         </li>
     }
     .into_any()
+}
+
+/// Practice leaves the list by a key that is held.
+fn throw_away(app: App, job: &Summary, lang: Lang) -> AnyView {
+    let log = job.log.clone();
+    hold(
+        text::say(lang, Say::ThrowAway),
+        text::say(lang, Say::HoldToConfirm),
+        move || app.throw_away(log.clone()),
+    )
 }
 
 /// What comes next on a job: its ending and what is due, or its step.

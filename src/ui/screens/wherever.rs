@@ -6,6 +6,7 @@ use crate::job::entry::What;
 use crate::job::{Problem, Status, status};
 use crate::text::{self, Lang, Say};
 use crate::trade::wheel_end::{Phase, StepSpec};
+use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
@@ -37,11 +38,29 @@ pub fn wherever(app: App) -> AnyView {
                     {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
                 </nav>
                 <ol class="where__steps">{rows}</ol>
+                {throw_away(app, &open, lang)}
             </main>
         }
         .into_any()
     })
     .into_any()
+}
+
+/// Only practice can be thrown away.
+fn throw_away(app: App, open: &Open, lang: Lang) -> Option<AnyView> {
+    let practice = open.sheet.opened().is_some_and(|it| it.practice.is_some());
+    let log = open.log.0.clone();
+    practice.then(|| {
+        let (label, hint) = (
+            text::say(lang, Say::ThrowAway),
+            text::say(lang, Say::HoldToConfirm),
+        );
+        view! {
+            <p>{text::say(lang, Say::ThrowAwaySay)}</p>
+            {hold(label, hint, move || app.throw_away(log.clone()))}
+        }
+        .into_any()
+    })
 }
 
 fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> AnyView {

@@ -1,0 +1,147 @@
+//! What Pack writes about the owner and the vehicle: from a message, and from the vehicle's form.
+
+use crate::job::entry::{PersonField, VehicleField, What};
+use crate::job::sheet::Sheet;
+use crate::trade::vehicle::{Booking, Fixing, ParkingBrake, Power};
+
+/// The entries of a booking message, without the answer to its step.
+pub fn booked(booking: &Booking) -> Vec<What> {
+    let person = |field, found: &Option<crate::trade::vehicle::Found<String>>| {
+        found
+            .as_ref()
+            .map(|found| What::Person(field, found.value.clone()))
+    };
+    let vin = booking
+        .vin
+        .as_ref()
+        .map(|found| What::Vehicle(VehicleField::Vin, found.value.as_str().to_owned()));
+    let said = (!booking.complaint.is_empty()).then(|| What::Said(booking.complaint.clone()));
+    [
+        person(PersonField::Name, &booking.name),
+        person(PersonField::Phone, &booking.phone),
+        person(PersonField::Address, &booking.address),
+        person(PersonField::Plate, &booking.plate),
+        vin,
+        said,
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// The facts of the vehicle's form.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Facts {
+    /// The vehicle's number as typed; empty if it is not known.
+    pub vin: String,
+    /// The plate as typed; empty if it is not known.
+    pub plate: String,
+    /// The family in free words; empty if it is not known.
+    pub family: String,
+    /// Fasteners of each wheel.
+    pub studs: u8,
+    /// Bolts of each hub.
+    pub hub_bolts: u8,
+    /// How the wheels are fixed.
+    pub fixing: Fixing,
+    /// What drives it.
+    pub power: Power,
+    /// What the parking brake acts on.
+    pub parking_brake: ParkingBrake,
+}
+
+impl Facts {
+    /// Counts of wheel fasteners that most cars have.
+    pub const STUDS: [u8; 3] = [4, 5, 6];
+    /// The other counts.
+    pub const OTHER_STUDS: [u8; 3] = [3, 8, 10];
+    /// Counts of hub bolts.
+    pub const HUB_BOLTS: [u8; 2] = [3, 4];
+
+    /// What the sheet knows, and the most common where it knows nothing.
+    pub fn of(sheet: &Sheet) -> Self {
+        let text = |field| sheet.vehicle(field).unwrap_or_default();
+        let count = |field, common| text(field).parse().unwrap_or(common);
+        Self {
+            vin: text(VehicleField::Vin).to_owned(),
+            plate: sheet
+                .person(PersonField::Plate)
+                .unwrap_or_default()
+                .to_owned(),
+            family: text(VehicleField::Family).to_owned(),
+            studs: count(VehicleField::Studs, 5),
+            hub_bolts: count(VehicleField::HubBolts, 4),
+            fixing: Fixing::from_code(text(VehicleField::Fixing)).unwrap_or(Fixing::Nuts),
+            power: Power::from_code(text(VehicleField::Power)).unwrap_or(Power::Combustion),
+            parking_brake: ParkingBrake::from_code(text(VehicleField::ParkingBrake))
+                .unwrap_or(ParkingBrake::Rear),
+        }
+    }
+
+    /// The entries of these facts; an empty text is written only where it takes one back.
+    pub fn whats(&self, sheet: &Sheet) -> Vec<What> {
+        let fact = |field, text: &str| What::Vehicle(field, text.trim().to_owned());
+        let mut whats = vec![
+            fact(VehicleField::Studs, &self.studs.to_string()),
+            fact(VehicleField::HubBolts, &self.hub_bolts.to_string()),
+            fact(VehicleField::Fixing, self.fixing.code()),
+            fact(VehicleField::Power, self.power.code()),
+            fact(VehicleField::ParkingBrake, self.parking_brake.code()),
+        ];
+        for (field, text) in [
+            (VehicleField::Vin, &self.vin),
+            (VehicleField::Family, &self.family),
+        ] {
+            if text.trim() != sheet.vehicle(field).unwrap_or_default() {
+                whats.push(fact(field, text));
+            }
+        }
+        let plate = self.plate.trim();
+        if plate != sheet.person(PersonField::Plate).unwrap_or_default() {
+            whats.push(What::Person(PersonField::Plate, plate.to_owned()));
+        }
+        whats
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::job::fold;
+    use crate::trade::vehicle::read_booking;
+
+    #[test]
+    fn a_message_gives_each_finding_its_own_entry_and_the_rest_as_it_stands() {
+        let message = "Name: Ada Nobody\nPlate: PRC 001\nIt hums at speed, front left.";
+        let whats = booked(&read_booking(message));
+        let plate = What::Person(PersonField::Plate, "PRC 001".to_owned());
+        assert!(whats.contains(&plate));
+        let said = whats.iter().find_map(|what| match what {
+            What::Said(text) => Some(text.as_str()),
+            _ => None,
+        });
+        assert_eq!(said, Some("It hums at speed, front left."));
+        assert!(booked(&read_booking("")).is_empty());
+    }
+
+    #[test]
+    fn an_untouched_form_states_the_common_and_leaves_unknown_texts_alone() {
+        let sheet = fold([]);
+        let facts = Facts::of(&sheet);
+        let whats = facts.whats(&sheet);
+        assert_eq!(whats.len(), 5);
+        assert!(whats.contains(&What::Vehicle(VehicleField::Studs, "5".to_owned())));
+        let typed = Facts {
+            family: " Marten ".to_owned(),
+            ..facts
+        };
+        let family = What::Vehicle(VehicleField::Family, "Marten".to_owned());
+        assert!(typed.whats(&sheet).contains(&family));
+    }
+}

@@ -1,0 +1,118 @@
+//! Amounts: from what was typed to whole minor units and back, never through a float.
+
+use crate::units::{Decimal, DecimalSlip};
+
+/// Why a typed text is no amount.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum AmountSlip {
+    /// It is no decimal number.
+    NoNumber(DecimalSlip),
+    /// Less than nothing.
+    Negative,
+    /// More digits behind the separator than the currency has.
+    TooFine {
+        /// How many the currency has.
+        digits: u8,
+    },
+    /// More than an amount can be.
+    TooLarge,
+}
+
+/// How many digits the currency's minor unit has (ISO 4217, from memory); two for most.
+pub fn minor_digits(currency: &str) -> u8 {
+    match currency {
+        "JPY" | "KRW" | "ISK" | "VND" | "CLP" | "PYG" | "UGX" | "XAF" | "XOF" => 0,
+        "BHD" | "KWD" | "OMR" | "JOD" | "TND" => 3,
+        _ => 2,
+    }
+}
+
+/// A typed amount in minor units of a currency with so many digits.
+///
+/// # Errors
+/// The [`AmountSlip`] that makes the text no amount.
+pub fn parse_minor(typed: &str, digits: u8) -> Result<i64, AmountSlip> {
+    let decimal = Decimal::parse(typed).map_err(AmountSlip::NoNumber)?;
+    if decimal.is_negative() {
+        return Err(AmountSlip::Negative);
+    }
+    let places = usize::from(digits);
+    if decimal.decimals() > places {
+        return Err(AmountSlip::TooFine { digits });
+    }
+    let figures: String = decimal
+        .as_typed()
+        .chars()
+        .filter(char::is_ascii_digit)
+        .chain(std::iter::repeat_n('0', places - decimal.decimals()))
+        .collect();
+    figures.parse().map_err(|_| AmountSlip::TooLarge)
+}
+
+/// Minor units as a plain decimal text with a point, as a field would hold it.
+pub fn plain(minor: i64, digits: u8) -> String {
+    let size = 10_u64.pow(u32::from(digits));
+    let sign = if minor < 0 { "-" } else { "" };
+    let (whole, rest) = (minor.unsigned_abs() / size, minor.unsigned_abs() % size);
+    let width = usize::from(digits);
+    if digits == 0 || rest == 0 {
+        format!("{sign}{whole}")
+    } else {
+        format!("{sign}{whole}.{rest:0width$}")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+
+    #[track_caller]
+    fn reads(typed: &str, digits: u8, minor: i64) {
+        assert_eq!(parse_minor(typed, digits), Ok(minor), "{typed:?}");
+    }
+
+    #[test]
+    fn whole_and_broken_amounts_are_read_with_either_mark() {
+        reads("420", 2, 42_000);
+        reads("420.5", 2, 42_050);
+        reads("420,05", 2, 42_005);
+        reads(" 0 ", 2, 0);
+        reads("1.234", 3, 1_234);
+        reads("420", 0, 420);
+        reads("420.", 0, 420);
+        reads("0.10", 2, 10);
+    }
+
+    #[test]
+    fn each_slip_is_told_by_its_own_name() {
+        assert_eq!(
+            parse_minor("", 2),
+            Err(AmountSlip::NoNumber(DecimalSlip::Empty))
+        );
+        assert_eq!(parse_minor("-5", 2), Err(AmountSlip::Negative));
+        assert_eq!(
+            parse_minor("1.005", 2),
+            Err(AmountSlip::TooFine { digits: 2 })
+        );
+        assert_eq!(
+            parse_minor("1.5", 0),
+            Err(AmountSlip::TooFine { digits: 0 })
+        );
+        assert_eq!(parse_minor("999999999999999", 9), Err(AmountSlip::TooLarge));
+    }
+
+    #[test]
+    fn a_field_gets_back_what_it_gave() {
+        for (minor, digits, text) in [(42_005, 2, "420.05"), (42_000, 2, "420"), (7, 3, "0.007")] {
+            assert_eq!(plain(minor, digits), text);
+            assert_eq!(parse_minor(text, digits), Ok(minor));
+        }
+        assert_eq!(plain(-5, 2), "-0.05");
+    }
+}

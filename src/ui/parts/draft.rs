@@ -1,0 +1,82 @@
+//! Half-typed fields: kept on the phone at every stroke, so that neither a kill nor a picture
+//! taken in between loses them. Gone once they became entries.
+
+use leptos::prelude::*;
+
+use crate::ui::at::At;
+use crate::ui::state::App;
+use crate::word::Word;
+
+/// The drafts of one step.
+#[derive(Clone, Copy)]
+pub struct Drafts {
+    app: App,
+    step: StoredValue<String>,
+    names: StoredValue<Vec<String>>,
+}
+
+impl Drafts {
+    /// The drafts of this step of this job.
+    pub fn of(at: &At) -> Self {
+        Self::named(at.app, format!("{}:{}", at.open.log.0, at.spec.key.code()))
+    }
+
+    /// The drafts of a form that belongs to no step.
+    pub fn named(app: App, name: String) -> Self {
+        Self {
+            app,
+            step: StoredValue::new(name),
+            names: StoredValue::new(Vec::new()),
+        }
+    }
+
+    fn name(self, field: &str) -> String {
+        self.step.with_value(|step| format!("{step}:{field}"))
+    }
+
+    fn read(self, field: &str) -> Option<String> {
+        let name = self.name(field);
+        self.names.update_value(|names| names.push(name.clone()));
+        let shelf = self.app.shelf();
+        shelf
+            .local()
+            .and_then(|local| local.draft(&name).ok().flatten())
+    }
+
+    /// A text field: as it was half typed, else `otherwise`.
+    pub fn text(self, field: &str, otherwise: impl Into<String>) -> RwSignal<String> {
+        RwSignal::new(self.read(field).unwrap_or_else(|| otherwise.into()))
+    }
+
+    /// A choice of a closed set: as it stood, else `otherwise`.
+    pub fn word<T: Word + Send + Sync + 'static>(self, field: &str, otherwise: T) -> RwSignal<T> {
+        let kept = self.read(field).and_then(|code| T::of_code(&code));
+        RwSignal::new(kept.unwrap_or(otherwise))
+    }
+
+    /// A count: as it stood, else `otherwise`.
+    pub fn count(self, field: &str, otherwise: u8) -> RwSignal<u8> {
+        let kept = self.read(field).and_then(|text| text.parse().ok());
+        RwSignal::new(kept.unwrap_or(otherwise))
+    }
+
+    /// Keeps a field as it stands.
+    pub fn set(self, field: &str, text: &str) {
+        if let Some(local) = self.app.shelf().local() {
+            let _ = local.set_draft(&self.name(field), text);
+        }
+    }
+
+    /// What removes every draft of this step, to be called once the entries are kept.
+    pub fn dropping(self) -> impl FnOnce() + 'static {
+        let (app, names) = (self.app, self.names.get_value());
+        move || {
+            let shelf = app.shelf();
+            if let Some(local) = shelf.local() {
+                for name in &names {
+                    let _ = local.remove_draft(name);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,171 @@
+//! The fields of a card, whichever it is, and what is said of them before they are kept.
+
+use leptos::prelude::*;
+
+use crate::job::typed_card::CardSlip;
+use crate::text::{self, Desk, Lang, Say};
+use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::{CardItem, Doubt, SpecCard, doubts};
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::focus;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::cards::play::PlayFields;
+use crate::ui::screens::cards::source::SourceFields;
+use crate::ui::screens::cards::torque::TorqueFields;
+use crate::ui::screens::cards::{Mode, keep_card};
+use crate::ui::screens::photo::camera;
+use crate::units::Format;
+
+/// The name of the field that a card begins with.
+pub const VALUE: &str = "value";
+
+/// The fields that differ by what the card is for.
+#[derive(Clone, Copy)]
+enum Figures {
+    Torque(TorqueFields),
+    Play(PlayFields),
+}
+
+/// The form.
+#[derive(Clone, Copy)]
+pub struct CardForm {
+    /// The drafts of its fields.
+    pub drafts: Drafts,
+    /// Where it was read.
+    pub source: SourceFields,
+    figures: Figures,
+    /// Whether it was tried to keep it, so that what is wrong may be said.
+    tried: RwSignal<bool>,
+}
+
+impl CardForm {
+    /// The form as the job has it, as it was half typed, or with what the last card carries over.
+    pub fn new(at: &At, item: CardItem) -> Self {
+        let drafts = Drafts::of(at);
+        let figures = match item {
+            CardItem::PlayLimit => Figures::Play(PlayFields::new(at, drafts)),
+            _ => Figures::Torque(TorqueFields::new(at, drafts, item)),
+        };
+        Self {
+            drafts,
+            source: SourceFields::new(at, drafts, item),
+            figures,
+            tried: RwSignal::new(false),
+        }
+    }
+
+    /// Puts the cursor into the value.
+    pub fn focus(self) {
+        focus(VALUE);
+    }
+
+    /// The card as the fields stand.
+    fn card(self) -> Result<SpecCard, CardSlip> {
+        let source = self.source.source();
+        match self.figures {
+            Figures::Torque(fields) => fields.card(source),
+            Figures::Play(fields) => fields.card(source),
+        }
+    }
+
+    /// Keeps the card if nothing is doubted; else says what is, and a second key appears.
+    fn keep(self, at: &At) {
+        self.tried.set(true);
+        match self.card() {
+            Ok(card) if doubts(&card).is_empty() => keep_card(at, self, card, true),
+            Err(CardSlip::Fault(CardFault::NoSource)) => self.source.open.set(true),
+            Ok(_) | Err(_) => {}
+        }
+    }
+
+    /// The fields on the screen.
+    pub fn body(self, at: &At, trouble: RwSignal<Option<Say>>) -> AnyView {
+        let here = at.clone();
+        let enter = move || self.keep(&here);
+        let fields = match self.figures {
+            Figures::Torque(fields) => fields.body(at, self.drafts, enter.clone()),
+            Figures::Play(fields) => fields.body(at, self.drafts, enter.clone()),
+        };
+        let pictured = at.sheet().photos(at.spec.key).next().is_some();
+        let (lang, fmt) = (at.lang, at.fmt);
+        view! {
+            <div class="card-form">
+                {fields} <div class="slip" role="alert">{move || self.says(lang, fmt)}</div>
+                {self.source.body(at, self.drafts, enter)}
+                <div class="card-form__page">
+                    {camera(at, trouble, false)}
+                    {pictured.then(|| view! { <p class="hint">{text::desk(lang, Desk::PagePictured)}</p> })}
+                    {move || {
+                        trouble.get().map(|say| view! { <p role="alert">{text::say(lang, say)}</p> })
+                    }}
+                </div>
+            </div>
+        }
+        .into_any()
+    }
+
+    /// The keys: keep, keep as printed once it was doubted, and "not found".
+    pub fn keys(self, at: &At, mode: RwSignal<Mode>) -> AnyView {
+        let (here, for_doubted) = (at.clone(), at.clone());
+        let label = text::desk(at.lang, Desk::KeepAsPrinted);
+        let as_printed = move || {
+            let card = self.card().ok().filter(|_| self.tried.get())?;
+            let at = for_doubted.clone();
+            (!doubts(&card).is_empty()).then(|| {
+                key(Look::Plain, label, move || {
+                    keep_card(&at, self, card.clone(), true);
+                })
+            })
+        };
+        view! {
+            {key(Look::Primary, at.text().primary, move || self.keep(&here))} {as_printed}
+            {key(Look::Plain, at.say(Say::NotFound), move || mode.set(Mode::NotFound))}
+        }
+        .into_any()
+    }
+
+    /// What is wrong with the fields or odd about them, once it was tried to keep them.
+    fn says(self, lang: Lang, fmt: Format) -> Option<AnyView> {
+        if !self.tried.get() {
+            return None;
+        }
+        let sentences = match self.card() {
+            Err(slip) => vec![text::card_slip(lang, slip)],
+            Ok(card) => doubts(&card)
+                .iter()
+                .map(|doubt| doubt_says(lang, fmt, doubt))
+                .collect(),
+        };
+        let sentences = sentences
+            .into_iter()
+            .map(|sentence| view! { <p>{sentence}</p> });
+        Some(sentences.collect_view().into_any())
+    }
+}
+
+fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
+    use crate::units::Unit;
+    match doubt {
+        Doubt::Torque {
+            typed,
+            common,
+            would_fit,
+        } => {
+            let told = |torque| fmt.torque_in(torque, typed.unit, 0).line();
+            let fits: Vec<String> = would_fit.iter().map(|u| u.symbol().to_owned()).collect();
+            let value = fmt.typed(typed).line();
+            text::doubted(lang, &value, &told(common.0), &told(common.1), &fits)
+        }
+        Doubt::Play {
+            typed,
+            common,
+            would_fit,
+        } => {
+            let told = |length| fmt.length_in(length, typed.unit, 3).line();
+            let fits: Vec<String> = would_fit.iter().map(|u| u.symbol().to_owned()).collect();
+            let value = fmt.typed(typed).line();
+            text::doubted(lang, &value, &told(common.0), &told(common.1), &fits)
+        }
+    }
+}

@@ -1,0 +1,98 @@
+//! A spec card: offered from the card book, typed from its page, or "not found".
+
+mod form;
+mod not_found;
+mod offer;
+mod play;
+mod source;
+mod torque;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::book;
+use crate::job::entry::What;
+use crate::text::Say;
+use crate::trade::fastening::{CardItem, SpecCard};
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::screens::cards::form::CardForm;
+use crate::ui::screens::pack::keep;
+
+/// What the screen of a card shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Mode {
+    /// The book is being read, which takes a moment.
+    Reading,
+    /// A card of the book, to be confirmed.
+    Offer,
+    /// The fields.
+    Fields,
+    /// Why it was not found.
+    NotFound,
+}
+
+/// The card of a fastener or of the play limit.
+pub fn card(at: &At, item: CardItem) -> AnyView {
+    let mode = RwSignal::new(Mode::Reading);
+    let offered = RwSignal::new(None::<SpecCard>);
+    let form = CardForm::new(at, item);
+    let trouble = RwSignal::new(None::<Say>);
+    look_up(at, item, offered, mode);
+    Effect::new(move |_| {
+        if mode.get() == Mode::Fields {
+            form.focus();
+        }
+    });
+    let (for_body, for_keys) = (at.clone(), at.clone());
+    let body = move || match mode.get() {
+        Mode::Reading => ().into_any(),
+        Mode::Offer => offer::body(&for_body, offered),
+        Mode::Fields => form.body(&for_body, trouble),
+        Mode::NotFound => not_found::body(&for_body),
+    };
+    let keys = move || match mode.get() {
+        Mode::Reading => ().into_any(),
+        Mode::Offer => offer::keys(&for_keys, offered, mode, form),
+        Mode::Fields => form.keys(&for_keys, mode),
+        Mode::NotFound => not_found::keys(&for_keys, item, mode, form),
+    };
+    frame(at, body, keys)
+}
+
+/// Looks into the book of the family, unless this job has the card already or it is half typed.
+fn look_up(at: &At, item: CardItem, offered: RwSignal<Option<SpecCard>>, mode: RwSignal<Mode>) {
+    let log = book::log_of_job(at.sheet());
+    let known = at.sheet().card(item).is_some();
+    let (Some(log), false) = (log, known) else {
+        mode.set(Mode::Fields);
+        return;
+    };
+    let app = at.app;
+    spawn_local(async move {
+        let sheet = app.read_log(&log.0).await;
+        let card = sheet.card(item).cloned();
+        let next = if card.is_some() {
+            Mode::Offer
+        } else {
+            Mode::Fields
+        };
+        let _ = offered.try_set(card);
+        let _ = mode.try_set(next);
+    });
+}
+
+/// Keeps a card in the job and, if it was looked up for this job, in the book of its family.
+fn keep_card(at: &At, form: CardForm, card: SpecCard, looked_up: bool) {
+    let (app, log) = (at.app, book::log_of_job(at.sheet()));
+    let additions = book::additions(at.sheet(), &card);
+    let into_book = move || {
+        let Some(log) = log.filter(|_| looked_up && !additions.is_empty()) else {
+            return;
+        };
+        spawn_local(async move {
+            app.append_to(log, additions).await;
+        });
+    };
+    keep(at, form.drafts, vec![What::Card(card)], into_book);
+}

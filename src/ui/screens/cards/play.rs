@@ -1,0 +1,130 @@
+//! The fields of the play limit: number, unit, and the way it is measured.
+
+use leptos::prelude::*;
+
+use crate::job::typed_card::{CardSlip, play_card};
+use crate::text::{self, Desk, Say};
+use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
+use crate::trade::play::{Method, Place, Rig, Way};
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
+use crate::ui::parts::picks::picks;
+use crate::ui::screens::cards::form::VALUE;
+use crate::units::{LengthUnit, System, TypedLength, Unit};
+
+/// Units in which a limit is printed.
+const PRINTED: [LengthUnit; 3] = [LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou];
+
+/// The fields.
+#[derive(Clone, Copy)]
+pub struct PlayFields {
+    value: RwSignal<String>,
+    unit: RwSignal<LengthUnit>,
+    method: RwSignal<Method>,
+    place: RwSignal<Place>,
+    rig: RwSignal<Option<Rig>>,
+}
+
+impl PlayFields {
+    /// The fields as the job has them, or empty with axial, at the pilot, by hand.
+    pub fn new(at: &At, drafts: Drafts) -> Self {
+        let known = at.sheet().card(CardItem::PlayLimit);
+        let (most, way) = match known.map(|card| &card.body) {
+            Some(CardBody::Play { most, way, .. }) => (Some(most), *way),
+            _ => (
+                None,
+                Way {
+                    rig: None,
+                    ..Way::DEFAULT
+                },
+            ),
+        };
+        let common = match at.fmt.system {
+            System::Metric => LengthUnit::Millimetre,
+            System::Us => LengthUnit::Inch,
+        };
+        let value = most.map_or("", |most| most.number.as_typed());
+        Self {
+            value: drafts.text(VALUE, value),
+            unit: drafts.word("unit", most.map_or(common, |most| most.unit)),
+            method: drafts.word("method", way.method),
+            place: drafts.word("place", way.place),
+            rig: RwSignal::new(Rig::from_code(&drafts.text("rig", "").get_untracked()).or(way.rig)),
+        }
+    }
+
+    /// The card as the fields stand.
+    pub fn card(self, source: CardSource) -> Result<SpecCard, CardSlip> {
+        let way = Way {
+            method: self.method.get(),
+            place: self.place.get(),
+            rig: self.rig.get(),
+            force: None,
+        };
+        play_card(&self.value.get(), self.unit.get(), way, source)
+    }
+
+    /// The fields on the screen.
+    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+        let units = PRINTED.map(|unit| (unit, unit.symbol().to_owned()));
+        let (lang, fmt) = (at.lang, at.fmt);
+        let twin = move || {
+            let typed = TypedLength::parse(&self.value.get(), self.unit.get()).ok()?;
+            Some(text::also_value(lang, &fmt.typed_twin(&typed).line()))
+        };
+        view! {
+            <div class="card-form__figure">
+                {Field::decimal(VALUE, self.value).show(at.say(Say::CardValue), "", drafts, enter)}
+                <p class="card-form__twin">{twin}</p>
+            </div>
+            {picks(at.say(Say::CardUnit), units.to_vec(), self.unit, move |unit| {
+                drafts.set("unit", unit.code());
+            })}
+            {self.way(at, drafts)}
+        }
+        .into_any()
+    }
+
+    /// The way in one line, folded open to change it.
+    fn way(self, at: &At, drafts: Drafts) -> AnyView {
+        let lang = at.lang;
+        let line = move || {
+            let rig = self.rig.get().map(|rig| text::rig(lang, rig));
+            let parts = [
+                Some(text::method(lang, self.method.get())),
+                Some(text::place(lang, self.place.get())),
+                rig,
+                Some(text::desk(lang, Desk::ByHand)),
+            ];
+            parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
+        };
+        let methods = Method::ALL.iter().map(|it| (*it, text::method(lang, *it)));
+        let places = Place::ALL.iter().map(|it| (*it, text::place(lang, *it)));
+        let rigs = Rig::ALL.iter().map(|it| (Some(*it), text::rig(lang, *it)));
+        let rigs = [(None, text::desk(lang, Desk::NoRig))]
+            .into_iter()
+            .chain(rigs);
+        let legend = text::desk(lang, Desk::HowMeasured);
+        view! {
+            <p class="hint">{line}</p>
+            <details class="more">
+                <summary class="key key--foot">{legend}</summary>
+                {picks(at.say(Say::CardMethod), owned(methods), self.method, move |it| {
+                    drafts.set("method", it.code());
+                })}
+                {picks(at.say(Say::CardPlace), owned(places), self.place, move |it| {
+                    drafts.set("place", it.code());
+                })}
+                {picks(text::desk(lang, Desk::Setup), owned(rigs), self.rig, move |it| {
+                    drafts.set("rig", it.map_or("", Rig::code));
+                })}
+            </details>
+        }
+        .into_any()
+    }
+}
+
+fn owned<T>(words: impl Iterator<Item = (T, &'static str)>) -> Vec<(T, String)> {
+    words.map(|(it, word)| (it, word.to_owned())).collect()
+}

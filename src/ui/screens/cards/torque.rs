@@ -1,0 +1,211 @@
+//! The fields of a torque: number, unit, the angle after it, how the hub is held, conditions.
+
+use leptos::prelude::*;
+
+use crate::job::book::{angle_of, last_torque_unit, may_have_angle};
+use crate::job::typed_card::{CardSlip, TypedTorqueCard};
+use crate::text::{self, Desk, Say};
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, Position, SpecCard, TorqueBody,
+};
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::{Field, focus};
+use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::screens::cards::form::VALUE;
+use crate::units::{System, TorqueUnit, TypedTorque, Unit};
+
+const ANGLE: &str = "angle";
+const CONDITIONS: &str = "conditions";
+
+/// The fields.
+#[derive(Clone, Copy)]
+pub struct TorqueFields {
+    item: CardItem,
+    value: RwSignal<String>,
+    unit: RwSignal<TorqueUnit>,
+    has_angle: RwSignal<bool>,
+    angle: RwSignal<String>,
+    position: RwSignal<Position>,
+    conditions: RwSignal<String>,
+}
+
+impl TorqueFields {
+    /// The fields as the job has them, or empty in the unit of the last card.
+    pub fn new(at: &At, drafts: Drafts, item: CardItem) -> Self {
+        let known = at.sheet().card(item);
+        let body = known.and_then(|card| match &card.body {
+            CardBody::Torque(body) => Some(body),
+            _ => None,
+        });
+        let torque = known.and_then(SpecCard::final_torque);
+        let angle = known.and_then(angle_of);
+        let unit = torque
+            .map(|typed| typed.unit)
+            .or_else(|| last_torque_unit(at.sheet()))
+            .unwrap_or(common_unit(at.fmt.system));
+        let typed = |text: Option<&str>| text.unwrap_or_default().to_owned();
+        let angle = drafts.text(ANGLE, typed(angle.map(|angle| angle.number.as_typed())));
+        Self {
+            item,
+            value: drafts.text(VALUE, typed(torque.map(|typed| typed.number.as_typed()))),
+            unit: drafts.word("unit", unit),
+            has_angle: RwSignal::new(angle.with_untracked(|angle| !angle.is_empty())),
+            angle,
+            position: drafts.word("position", position(body)),
+            conditions: drafts.text(CONDITIONS, conditions(body)),
+        }
+    }
+
+    /// The card as the fields stand.
+    pub fn card(self, source: CardSource) -> Result<SpecCard, CardSlip> {
+        TypedTorqueCard {
+            item: self.item,
+            value: self.value.get(),
+            unit: self.unit.get(),
+            angle: self.has_angle.get().then(|| self.angle.get()),
+            position: self.position.get(),
+            conditions: Condition::ALL
+                .iter()
+                .copied()
+                .filter(|condition| self.asks_for(*condition))
+                .collect(),
+            source,
+        }
+        .card()
+    }
+
+    fn asks_for(self, condition: Condition) -> bool {
+        self.conditions
+            .with(|all| all.split(' ').any(|code| code == condition.code()))
+    }
+
+    /// The fields on the screen.
+    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+        let units = TorqueUnit::ALL
+            .iter()
+            .map(|unit| (*unit, unit.symbol().to_owned()));
+        let fmt = at.fmt;
+        let lang = at.lang;
+        let twin = move || {
+            let typed = TypedTorque::parse(&self.value.get(), self.unit.get()).ok()?;
+            let twin = fmt.typed_twin(&typed).line();
+            Some(text::also_value(lang, &twin))
+        };
+        let positions = (self.item == CardItem::AxleNut).then(|| self.positions(at, drafts));
+        let angle = may_have_angle(self.item).then(|| self.angle_field(at, drafts, enter.clone()));
+        view! {
+            <div class="card-form__figure">
+                {Field::decimal(VALUE, self.value).show(at.say(Say::CardValue), "", drafts, enter)}
+                <p class="card-form__twin">{twin}</p>
+            </div>
+            {picks(at.say(Say::CardUnit), units.collect(), self.unit, move |unit| {
+                drafts.set("unit", unit.code());
+            })}
+            {angle}
+            {positions}
+            {self.more(at, drafts)}
+        }
+        .into_any()
+    }
+
+    fn positions(self, at: &At, drafts: Drafts) -> AnyView {
+        let lang = at.lang;
+        let positions = Position::ALL
+            .iter()
+            .map(|it| (*it, text::nut_position(lang, *it).to_owned()));
+        picks(
+            at.say(Say::CardPosition),
+            positions.collect(),
+            self.position,
+            move |it| drafts.set("position", it.code()),
+        )
+    }
+
+    /// One key opens the angle and puts the cursor into it.
+    fn angle_field(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+        let lang = at.lang;
+        let turn = move || {
+            let has = !self.has_angle.get_untracked();
+            self.has_angle.set(has);
+            if has {
+                focus(ANGLE);
+            } else {
+                drafts.set(ANGLE, "");
+                self.angle.set(String::new());
+            }
+        };
+        let enter = StoredValue::new_local(enter);
+        let field = move || {
+            self.has_angle.get().then(|| {
+                let label = text::desk(lang, Desk::AngleDegrees);
+                let on_enter = move || {
+                    let _ = enter.try_with_value(|enter| enter());
+                };
+                Field::decimal(ANGLE, self.angle).show(label, "", drafts, on_enter)
+            })
+        };
+        view! {
+            <div class="card-form__angle">
+                {toggle(text::desk(lang, Desk::ThenAngle), move || self.has_angle.get(), turn)}
+                {field}
+            </div>
+        }
+        .into_any()
+    }
+
+    /// The conditions, folded away until they are asked for; open where one is chosen.
+    fn more(self, at: &At, drafts: Drafts) -> AnyView {
+        let lang = at.lang;
+        let open = self.conditions.with_untracked(|all| !all.is_empty());
+        let keys = Condition::ALL.iter().map(|condition| {
+            let condition = *condition;
+            toggle(
+                text::condition(lang, condition),
+                move || self.asks_for(condition),
+                move || {
+                    self.turn(condition);
+                    drafts.set(CONDITIONS, &self.conditions.get_untracked());
+                },
+            )
+        });
+        let keys = keys.collect_view();
+        view! {
+            <details class="more" open=open>
+                <summary class="key key--foot">{text::desk(lang, Desk::Conditions)}</summary>
+                <div class="picks__keys">{keys}</div>
+            </details>
+        }
+        .into_any()
+    }
+
+    fn turn(self, condition: Condition) {
+        let code = condition.code();
+        self.conditions.update(|all| {
+            let mut codes: Vec<&str> = all.split_whitespace().collect();
+            if codes.contains(&code) {
+                codes.retain(|one| *one != code);
+            } else {
+                codes.push(code);
+            }
+            *all = codes.join(" ");
+        });
+    }
+}
+
+const fn common_unit(system: System) -> TorqueUnit {
+    match system {
+        System::Metric => TorqueUnit::NewtonMetre,
+        System::Us => TorqueUnit::PoundFoot,
+    }
+}
+
+fn position(body: Option<&TorqueBody>) -> Position {
+    body.and_then(|body| body.position)
+        .unwrap_or(Position::AirBrakeHeld)
+}
+
+fn conditions(body: Option<&TorqueBody>) -> String {
+    let codes = body.map(|body| body.conditions.iter().map(|it| it.code()));
+    codes.into_iter().flatten().collect::<Vec<_>>().join(" ")
+}

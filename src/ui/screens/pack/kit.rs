@@ -1,0 +1,81 @@
+//! The kit: everything is taken to be on board, and only what is missing is tapped.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::entry::{Carried, KitItem, Reply, What};
+use crate::job::ready::missing;
+use crate::text::{self, Desk, Lang};
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::pack::keep;
+
+/// The list; one key says that the rest is on board.
+pub fn kit(at: &At) -> AnyView {
+    let lacks = RwSignal::new(missing(at.sheet()).to_vec());
+    let carried = van_kit(at);
+    let (here, drafts, lang) = (at.clone(), Drafts::of(at), at.lang);
+    let keep_it = move || {
+        let mut whats = vec![What::Missing(lacks.get_untracked())];
+        whats.extend(carried.get_value().map(What::Carried));
+        whats.push(What::Answered(here.spec.key, Reply::Done));
+        keep(&here, drafts, whats, || {});
+    };
+    let rows = KitItem::ALL.iter().map(|item| row(lang, lacks, *item));
+    let rows = rows.collect_view();
+    frame(
+        at,
+        view! {
+            <ul class="kit">{rows}</ul>
+            <p class="hint">{text::desk(lang, Desk::KitCarried)}</p>
+        },
+        key(Look::Primary, at.text().primary, keep_it),
+    )
+}
+
+/// The instruments of the van; read within the moment in which keys are held.
+fn van_kit(at: &At) -> StoredValue<Option<Carried>> {
+    let (app, carried) = (at.app, StoredValue::new(None));
+    spawn_local(async move {
+        let kit = app.van_kit().await;
+        let _ = carried.try_set_value(Some(kit));
+    });
+    carried
+}
+
+fn row(lang: Lang, lacks: RwSignal<Vec<KitItem>>, item: KitItem) -> AnyView {
+    let lacking = move || lacks.with(|all| all.contains(&item));
+    let turn = move |_| {
+        lacks.update(|all| {
+            if all.contains(&item) {
+                all.retain(|one| *one != item);
+            } else {
+                all.push(item);
+            }
+        });
+    };
+    let word = move || {
+        let word = if lacking() {
+            Desk::Missing
+        } else {
+            Desk::OnBoard
+        };
+        text::desk(lang, word)
+    };
+    view! {
+        <li>
+            <button
+                type="button"
+                class="kit__row"
+                aria-pressed=move || if lacking() { "true" } else { "false" }
+                on:click=turn
+            >
+                <span>{text::kit_item(lang, item)}</span>
+                <b>{word}</b>
+            </button>
+        </li>
+    }
+    .into_any()
+}

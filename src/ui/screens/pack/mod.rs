@@ -1,0 +1,37 @@
+//! Pack: what is asked at home, before leaving.
+
+mod booking;
+mod corners;
+mod kit;
+mod price;
+mod ready;
+mod vehicle;
+
+pub use booking::booking;
+pub use corners::corners;
+pub use kit::kit;
+pub use price::price;
+pub use ready::ready;
+pub use vehicle::vehicle;
+
+use crate::job::entry::What;
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::route::Route;
+
+/// Writes the entries of a form, drops its drafts and goes on; deaf while keys are held.
+///
+/// Enter comes past the disabled keys, so that it is asked here again.
+pub fn keep(at: &At, drafts: Drafts, whats: Vec<What>, then: impl FnOnce() + 'static) {
+    use leptos::prelude::GetUntracked;
+    if at.app.locked.get_untracked() {
+        return;
+    }
+    let (app, log) = (at.app, at.open.log.0.clone());
+    let drop_drafts = drafts.dropping();
+    app.append_then(whats, move || {
+        drop_drafts();
+        then();
+        app.go_instead(&Route::Job(log));
+    });
+}

@@ -1,0 +1,97 @@
+//! Two amounts: the whole repair, and inspection with putting it back.
+
+use leptos::prelude::*;
+
+use crate::job::entry::{Money, Price, What};
+use crate::text::{self, Say};
+use crate::trade::money::{AmountSlip, minor_digits, parse_minor, plain};
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::{Field, focus};
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::pack::keep;
+
+/// The fields, and the currency they are in.
+#[derive(Clone, Copy)]
+struct Form {
+    drafts: Drafts,
+    repair: RwSignal<String>,
+    refit: RwSignal<String>,
+    slip: RwSignal<Option<AmountSlip>>,
+}
+
+/// The price; the last job's amounts stand there already.
+pub fn price(at: &At) -> AnyView {
+    let currency = at.app.settings.with_untracked(|it| it.currency.clone());
+    let form = form(at, &currency);
+    let (here, code, lang) = (at.clone(), currency.clone(), at.lang);
+    let keep_it = move || match amounts(form, &code) {
+        Err(slip) => form.slip.set(Some(slip)),
+        Ok(price) => {
+            carry(&here, &price);
+            keep(&here, form.drafts, vec![What::Price(price)], || {});
+        }
+    };
+    let label = |say| text::amount_in(lang, at.say(say), &currency);
+    focus("repair");
+    frame(
+        at,
+        view! {
+            {Field::decimal("repair", form.repair)
+                .show(label(Say::RepairPrice), "", form.drafts, keep_it.clone())}
+            {Field::decimal("refit", form.refit)
+                .show(label(Say::RefitPrice), "", form.drafts, keep_it.clone())}
+            <p class="slip" role="alert">
+                {move || form.slip.get().map(|slip| text::amount_slip(lang, slip))}
+            </p>
+        },
+        key(Look::Primary, at.text().primary, keep_it),
+    )
+}
+
+fn form(at: &At, currency: &str) -> Form {
+    let drafts = Drafts::of(at);
+    let shelf = at.app.shelf();
+    let known = at.sheet().price();
+    let digits = minor_digits(currency);
+    let text = |known: Option<&Money>, last: &str| {
+        let known = known.filter(|money| money.currency == currency);
+        let plain = known.map(|money| plain(money.minor, digits));
+        let text = plain.or_else(|| shelf.setting(&format!("{last}:{currency}")));
+        at.fmt.marked(&text.unwrap_or_default())
+    };
+    Form {
+        drafts,
+        repair: drafts.text("repair", text(known.map(|it| &it.repair), "last_repair")),
+        refit: drafts.text("refit", text(known.map(|it| &it.refit), "last_refit")),
+        slip: RwSignal::new(None),
+    }
+}
+
+fn amounts(form: Form, currency: &str) -> Result<Price, AmountSlip> {
+    let money = |text: RwSignal<String>| {
+        let minor = parse_minor(&text.get_untracked(), minor_digits(currency))?;
+        Ok(Money {
+            minor,
+            currency: currency.to_owned(),
+        })
+    };
+    Ok(Price {
+        repair: money(form.repair)?,
+        refit: money(form.refit)?,
+    })
+}
+
+/// Keeps the amounts for the next job; practice has no price of its own.
+fn carry(at: &At, price: &Price) {
+    let practice = at.sheet().opened().is_some_and(|it| it.practice.is_some());
+    if practice {
+        return;
+    }
+    let shelf = at.app.shelf();
+    for (name, money) in [("last_repair", &price.repair), ("last_refit", &price.refit)] {
+        let text = plain(money.minor, minor_digits(&money.currency));
+        shelf.set_setting(&format!("{name}:{}", money.currency), &text);
+    }
+}

@@ -1,0 +1,162 @@
+//! Before leaving: what is missing, which wrench does not fit, what the gauge can prove.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::entry::Reply;
+use crate::job::judge;
+use crate::job::ready::{ReadyCard, missing, ready_cards};
+use crate::platform::keep as storage;
+use crate::text::{self, Desk, Say};
+use crate::trade::fastening::Fit;
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::route::Route;
+
+/// The last look; nothing here blocks.
+pub fn ready(at: &At) -> AnyView {
+    let cards = ready_cards(at.sheet());
+    let here = at.clone();
+    frame(
+        at,
+        view! {
+            <div class="ready">
+                {lacking(at)} {open_cards(at, &cards)} {wrenches(at, &cards)} {gauge(at)}
+                {pages(at, &cards)} {kept(at)}
+            </div>
+        },
+        key(Look::Primary, at.text().primary, move || {
+            here.answer(Reply::Done);
+        }),
+    )
+}
+
+fn section(title: &'static str, body: AnyView) -> AnyView {
+    view! {
+        <section class="ready__part">
+            <h2>{title}</h2>
+            {body}
+        </section>
+    }
+    .into_any()
+}
+
+fn list(lines: Vec<String>) -> AnyView {
+    let lines = lines.into_iter().map(|line| view! { <li>{line}</li> });
+    view! { <ul>{lines.collect_view()}</ul> }.into_any()
+}
+
+fn lacking(at: &At) -> AnyView {
+    let lines: Vec<String> = missing(at.sheet())
+        .iter()
+        .map(|item| text::kit_item(at.lang, *item).to_owned())
+        .collect();
+    let body = if lines.is_empty() {
+        view! { <p>{text::kit_missing(at.lang, 0)}</p> }.into_any()
+    } else {
+        list(lines)
+    };
+    section(at.say(Say::ReadyMissing), body)
+}
+
+/// Cards that are open or were not found, each with the way to its step.
+fn open_cards(at: &At, cards: &[ReadyCard]) -> AnyView {
+    let way = |card: &&ReadyCard| {
+        let route = Route::Step(at.open.log.0.clone(), card.step);
+        let label = text::card_item(at.lang, card.item);
+        link(Look::Plain, label, route.to_hash())
+    };
+    let open: Vec<AnyView> = cards
+        .iter()
+        .filter(|card| card.card.is_none())
+        .map(|card| way(&card))
+        .collect();
+    let not_found: Vec<AnyView> = cards
+        .iter()
+        .filter(|card| card.is_not_found())
+        .map(|card| way(&card))
+        .collect();
+    let keys = |keys: Vec<AnyView>| view! { <div class="ready__keys">{keys}</div> }.into_any();
+    let summary = text::cards_open(at.lang, open.len());
+    let open = view! { <p>{summary}</p> {keys(open)} }.into_any();
+    view! {
+        {section(at.say(Say::CardsOpen), open)}
+        {(!not_found.is_empty())
+            .then(|| section(text::desk(at.lang, Desk::CardsNotFound), keys(not_found)))}
+    }
+    .into_any()
+}
+
+fn wrenches(at: &At, cards: &[ReadyCard]) -> AnyView {
+    let lines: Vec<String> = cards.iter().filter_map(|card| misfit(at, card)).collect();
+    let given = cards.iter().any(ReadyCard::is_given);
+    let body = match (lines.is_empty(), given) {
+        (false, _) => list(lines),
+        (true, true) => view! { <p>{text::desk(at.lang, Desk::WrenchesFit)}</p> }.into_any(),
+        (true, false) => view! { <p>"–"</p> }.into_any(),
+    };
+    section(at.say(Say::ReadyWrench), body)
+}
+
+fn misfit(at: &At, ready: &ReadyCard) -> Option<String> {
+    let Fit::Lacks { stage, why } = &ready.fit else {
+        return None;
+    };
+    let typed = ready.card.as_ref()?.torques().nth(*stage)?;
+    let (item, value) = (
+        text::card_item(at.lang, ready.item),
+        at.fmt.typed(typed).line(),
+    );
+    Some(text::misfit(at.lang, item, &value, *why))
+}
+
+fn gauge(at: &At) -> AnyView {
+    let proof = judge::proof(at.sheet());
+    let shown = |length| at.fmt.length(length, 3).line();
+    let over = shown(proof.over_from);
+    let sentence = match proof.within_to {
+        Some(within) => text::can_prove(at.lang, &over, &shown(within)),
+        None => text::cannot_prove_within(at.lang, &over),
+    };
+    let limit = judge::limit(at.sheet());
+    let house = (!limit.is_makers()).then(|| text::house_limit(at.lang, &shown(limit.value)));
+    let body = view! {
+        <p>{sentence}</p>
+        {house.map(|house| view! { <p>{house}</p> })}
+    };
+    section(at.say(Say::ReadyGauge), body.into_any())
+}
+
+fn pages(at: &At, cards: &[ReadyCard]) -> AnyView {
+    let lines: Vec<String> = cards
+        .iter()
+        .filter(|card| card.is_given() && !card.pictured)
+        .map(|card| text::card_item(at.lang, card.item).to_owned())
+        .collect();
+    if lines.is_empty() {
+        return ().into_any();
+    }
+    let line = view! { <p>{lines.join(", ")}</p> }.into_any();
+    section(text::desk(at.lang, Desk::PagesNotPictured), line)
+}
+
+fn kept(at: &At) -> AnyView {
+    let (lang, promised) = (at.lang, RwSignal::new(None::<bool>));
+    spawn_local(async move {
+        let persisted = storage::persisted().await;
+        let _ = promised.try_set(Some(persisted));
+    });
+    let sentence = move || {
+        promised.get().map(|promised| {
+            let say = if promised {
+                Say::StoragePromised
+            } else {
+                Say::StorageNotPromised
+            };
+            text::say(lang, say)
+        })
+    };
+    let body = view! { <p>{sentence}</p> }.into_any();
+    section(text::desk(lang, Desk::Storage), body)
+}

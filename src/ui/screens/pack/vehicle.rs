@@ -1,0 +1,243 @@
+//! The vehicle: its number, its family, and what picks and words its steps.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::entry::{PersonField, Reply, VehicleField, What};
+use crate::job::facts::Facts;
+use crate::text::{self, Desk, Lang, Say};
+use crate::trade::vehicle::{Fixing, ParkingBrake, Power, Vin};
+use crate::trade::wheel_end::Start;
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::{Field, focus};
+use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::screens::pack::keep;
+
+const FAMILIES: &str = "families";
+/// How many known families stand as keys; the rest is found by typing.
+const OFFERED: usize = 4;
+
+/// The fields of the form.
+#[derive(Clone, Copy)]
+struct Form {
+    drafts: Drafts,
+    vin: RwSignal<String>,
+    plate: RwSignal<String>,
+    family: RwSignal<String>,
+    studs: RwSignal<u8>,
+    hub_bolts: RwSignal<u8>,
+    fixing: RwSignal<Fixing>,
+    power: RwSignal<Power>,
+    parking_brake: RwSignal<ParkingBrake>,
+}
+
+impl Form {
+    fn new(at: &At) -> Self {
+        let facts = Facts::of(at.sheet());
+        let drafts = Drafts::of(at);
+        Self {
+            drafts,
+            vin: drafts.text("vin", facts.vin),
+            plate: drafts.text("plate", facts.plate),
+            family: drafts.text("family", facts.family),
+            studs: drafts.count("studs", facts.studs),
+            hub_bolts: drafts.count("hub_bolts", facts.hub_bolts),
+            fixing: drafts.word("fixing", facts.fixing),
+            power: drafts.word("power", facts.power),
+            parking_brake: drafts.word("parking_brake", facts.parking_brake),
+        }
+    }
+
+    fn facts(self) -> Facts {
+        Facts {
+            vin: self.vin.get_untracked(),
+            plate: self.plate.get_untracked(),
+            family: self.family.get_untracked(),
+            studs: self.studs.get_untracked(),
+            hub_bolts: self.hub_bolts.get_untracked(),
+            fixing: self.fixing.get_untracked(),
+            power: self.power.get_untracked(),
+            parking_brake: self.parking_brake.get_untracked(),
+        }
+    }
+}
+
+/// The form; one key keeps it as it stands.
+pub fn vehicle(at: &At) -> AnyView {
+    let form = Form::new(at);
+    let here = at.clone();
+    let keep_it = move || write(&here, form);
+    let families = known_families(at);
+    focus(if form.family.with_untracked(String::is_empty) {
+        "family"
+    } else {
+        "vin"
+    });
+    frame(
+        at,
+        view! {
+            {fields(at, form, families, keep_it.clone())} {choices(at, form)}
+        },
+        key(Look::Primary, at.text().primary, keep_it),
+    )
+}
+
+fn write(at: &At, form: Form) {
+    let mut whats = form.facts().whats(at.sheet());
+    whats.push(What::Answered(at.spec.key, Reply::Done));
+    let (here, drafts) = (at.clone(), form.drafts);
+    // At the car nobody asks for the kit, and a reading needs its dial.
+    let at_car = at.open.plan.start == Start::AtCar && at.sheet().carried().is_none();
+    if !at_car {
+        keep(at, drafts, whats, || {});
+        return;
+    }
+    spawn_local(async move {
+        whats.push(What::Carried(here.app.van_kit().await));
+        keep(&here, drafts, whats, || {});
+    });
+}
+
+fn known_families(at: &At) -> RwSignal<Vec<String>> {
+    let (app, known) = (at.app, RwSignal::new(Vec::new()));
+    spawn_local(async move {
+        let families = app.families().await;
+        let _ = known.try_set(families);
+    });
+    known
+}
+
+fn fields(
+    at: &At,
+    form: Form,
+    families: RwSignal<Vec<String>>,
+    keep: impl Fn() + Clone + 'static,
+) -> AnyView {
+    let lang = at.lang;
+    let label = |field| text::vehicle_field(lang, field);
+    let (drafts, family) = (form.drafts, form.family);
+    let family_keys = move || {
+        let keys = families.get().into_iter().take(OFFERED).map(|known| {
+            let (chosen, label) = (known.clone(), known.clone());
+            toggle(
+                label,
+                move || family.with(|family| *family == chosen),
+                move || {
+                    drafts.set("family", &known);
+                    family.set(known.clone());
+                },
+            )
+        });
+        keys.collect_view()
+    };
+    let any = move || families.with(|families| !families.is_empty());
+    let words = move || {
+        let words = families.get().into_iter();
+        words
+            .map(|family| view! { <option value=family></option> })
+            .collect_view()
+    };
+    view! {
+        {Field::words("family", family).show(label(VehicleField::Family), FAMILIES, drafts, keep.clone())}
+        <p class="hint">{text::desk(lang, Desk::FamilyHint)}</p>
+        <datalist id=FAMILIES>{words}</datalist>
+        <div class="picks" hidden=move || !any()>
+            <p class="picks__legend">{text::desk(lang, Desk::Families)}</p>
+            <div class="picks__keys picks__keys--long">{family_keys}</div>
+        </div>
+        {Field::capitals("vin", form.vin).show(label(VehicleField::Vin), "", drafts, keep.clone())}
+        <p class="hint" aria-live="polite">{move || form.vin.with(|vin| vin_says(lang, vin))}</p>
+        {Field::capitals("plate", form.plate)
+            .show(text::person_field(lang, PersonField::Plate), "", drafts, keep)}
+    }
+    .into_any()
+}
+
+/// What is to be said about a typed number; it warns and never blocks.
+fn vin_says(lang: Lang, typed: &str) -> String {
+    if typed.trim().is_empty() {
+        return text::say(lang, Say::VinShort).to_owned();
+    }
+    match Vin::parse(typed) {
+        Ok(vin) => text::vin_check(lang, vin.check()),
+        Err(error) => text::vin_error(lang, error),
+    }
+}
+
+fn choices(at: &At, form: Form) -> AnyView {
+    let (lang, drafts) = (at.lang, form.drafts);
+    let label = |field| text::vehicle_field(lang, field);
+    let fixings = Fixing::ALL.iter().map(|it| (*it, text::fixing(lang, *it)));
+    let powers = Power::ALL.iter().map(|it| (*it, text::power(lang, *it)));
+    let brakes = ParkingBrake::ALL
+        .iter()
+        .map(|it| (*it, text::parking_brake(lang, *it)));
+    let power_caution = move || {
+        (form.power.get() != Power::Combustion).then(|| caution(lang, Say::ElectricCaution))
+    };
+    let brake_caution = move || {
+        (form.parking_brake.get() == ParkingBrake::Electric).then(|| caution(lang, Say::EpbCaution))
+    };
+    view! {
+        {studs(lang, form)}
+        {picks(
+            label(VehicleField::HubBolts),
+            counts(&Facts::HUB_BOLTS),
+            form.hub_bolts,
+            move |count| drafts.set("hub_bolts", &count.to_string()),
+        )}
+        {picks(label(VehicleField::Fixing), owned(fixings), form.fixing, move |it| {
+            drafts.set("fixing", it.code());
+        })}
+        {picks(label(VehicleField::Power), owned(powers), form.power, move |it| {
+            drafts.set("power", it.code());
+        })}
+        {power_caution}
+        {picks(label(VehicleField::ParkingBrake), owned(brakes), form.parking_brake, move |it| {
+            drafts.set("parking_brake", it.code());
+        })}
+        {brake_caution}
+    }
+    .into_any()
+}
+
+fn studs(lang: Lang, form: Form) -> AnyView {
+    let (studs, drafts) = (form.studs, form.drafts);
+    let more = RwSignal::new(Facts::OTHER_STUDS.contains(&studs.get_untracked()));
+    let shown = move || {
+        let mut shown = counts(&Facts::STUDS);
+        if more.get() {
+            shown.extend(counts(&Facts::OTHER_STUDS));
+        }
+        let legend = text::vehicle_field(lang, VehicleField::Studs);
+        picks(legend, shown, studs, move |count| {
+            drafts.set("studs", &count.to_string());
+        })
+    };
+    let other = move || {
+        (!more.get()).then(|| {
+            key(Look::Foot, text::desk(lang, Desk::OtherCount), move || {
+                more.set(true)
+            })
+        })
+    };
+    view! { <div class="picks__with-other">{shown} {other}</div> }.into_any()
+}
+
+fn counts(counts: &[u8]) -> Vec<(u8, String)> {
+    counts
+        .iter()
+        .map(|count| (*count, count.to_string()))
+        .collect()
+}
+
+fn owned<T>(words: impl Iterator<Item = (T, &'static str)>) -> Vec<(T, String)> {
+    words.map(|(it, word)| (it, word.to_owned())).collect()
+}
+
+fn caution(lang: Lang, say: Say) -> AnyView {
+    view! { <p class="step__caution">{text::say(lang, say)}</p> }.into_any()
+}

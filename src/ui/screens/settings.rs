@@ -1,7 +1,0 @@
-//! Stub.
-use crate::ui::state::App;
-use leptos::prelude::*;
-/// Stub.
-pub fn settings(_app: App) -> AnyView {
-    ().into_any()
-}

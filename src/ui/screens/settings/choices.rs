@@ -1,0 +1,136 @@
+//! Units, decimal mark, screen, sound, name, currency, language.
+
+use leptos::prelude::*;
+
+use crate::platform::page;
+use crate::platform::tone::{self, Sound as Tone};
+use crate::text::{self, Desk, Lang, Say};
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picks::picks;
+use crate::ui::settings::{Settings, Sound, Theme};
+use crate::ui::state::App;
+use crate::units::{DecimalMark, System};
+
+/// The choices; each is kept when it is made.
+pub fn choices(app: App) -> AnyView {
+    let settings = app.settings.get_untracked();
+    let lang = settings.lang;
+    let say = |say| text::say(lang, say).to_owned();
+    let system = RwSignal::new(settings.system);
+    let mark = RwSignal::new(settings.mark);
+    let theme = RwSignal::new(settings.theme);
+    let sound = RwSignal::new(settings.sound);
+    let systems = vec![
+        (System::Metric, say(Say::UnitsMetric)),
+        (System::Us, say(Say::UnitsUs)),
+    ];
+    let marks = vec![
+        (DecimalMark::Dot, say(Say::MarkPoint)),
+        (DecimalMark::Comma, say(Say::MarkComma)),
+    ];
+    let themes = vec![
+        (Theme::Day, say(Say::NightOff)),
+        (Theme::Night, say(Say::NightOn)),
+    ];
+    let sounds = vec![
+        (Sound::On, say(Say::SoundOn)),
+        (Sound::Off, say(Say::SoundOff)),
+    ];
+    let dress = move |theme: Theme| {
+        page::set_theme(theme.code());
+        change(app, move |it| it.theme = theme);
+    };
+    view! {
+        {typed(app, Typed::Name, say(Say::SettingsName), say(Say::NameNeeded))}
+        {picks(say(Say::SettingsUnits), systems, system, move |it| {
+            change(app, move |settings| settings.system = it);
+        })}
+        {picks(say(Say::SettingsMark), marks, mark, move |it| {
+            change(app, move |settings| settings.mark = it);
+        })}
+        {picks(say(Say::SettingsNight), themes, theme, dress)}
+        {picks(say(Say::SettingsSound), sounds, sound, move |it| {
+            change(app, move |settings| settings.sound = it);
+        })}
+        {key(Look::Plain, say(Say::TestSound), test_sound)}
+        {language(lang)}
+        {typed(
+            app,
+            Typed::Currency,
+            say(Say::SettingsCurrency),
+            text::desk(lang, Desk::CurrencyHint).to_owned(),
+        )}
+    }
+    .into_any()
+}
+
+/// The test plays whatever was chosen: it is asked for.
+fn test_sound() {
+    tone::unlock();
+    tone::play(Tone::Kept);
+}
+
+fn change(app: App, how: impl FnOnce(&mut Settings)) {
+    app.settings.update(how);
+    app.settings
+        .with_untracked(|settings| settings.write(&app.shelf()));
+}
+
+fn language(lang: Lang) -> AnyView {
+    let chosen = RwSignal::new(lang);
+    let languages = vec![(Lang::English, text::desk(lang, Desk::English).to_owned())];
+    picks(
+        text::say(lang, Say::SettingsLanguage),
+        languages,
+        chosen,
+        |_| {},
+    )
+}
+
+/// A setting that is typed.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Typed {
+    Name,
+    Currency,
+}
+
+fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
+    let now = app.settings.with_untracked(|settings| match which {
+        Typed::Name => settings.by.clone(),
+        Typed::Currency => settings.currency.clone(),
+    });
+    let write = move |event| {
+        let text = event_target_value(&event);
+        let text = text.trim().to_owned();
+        change(app, move |settings| match which {
+            Typed::Name => settings.by = text,
+            Typed::Currency if is_code(&text) => settings.currency = text.to_uppercase(),
+            Typed::Currency => {}
+        });
+    };
+    let (name, capitals) = match which {
+        Typed::Name => ("name", "words"),
+        Typed::Currency => ("currency", "characters"),
+    };
+    view! {
+        <label class="field">
+            <span>{label}</span>
+            <input
+                id=name
+                type="text"
+                autocomplete="off"
+                autocapitalize=capitals
+                spellcheck="false"
+                prop:value=now
+                on:input=write
+            />
+        </label>
+        <p class="hint">{hint}</p>
+    }
+    .into_any()
+}
+
+/// A currency's code has three letters.
+fn is_code(text: &str) -> bool {
+    text.len() == 3 && text.chars().all(|c| c.is_ascii_alphabetic())
+}

@@ -1,0 +1,29 @@
+//! The settings: how numbers read, who holds the phone, what is in the van, where data lives.
+
+mod choices;
+mod storage;
+mod van;
+
+use leptos::prelude::*;
+
+use crate::text::{self, Say};
+use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::route::Route;
+use crate::ui::state::App;
+
+/// The settings of this phone.
+pub fn settings(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    view! {
+        <main class="desk settings">
+            <h1>{text::say(lang, Say::SettingsTitle)}</h1>
+            {banners(app)}
+            {choices::choices(app)}
+            {van::van(app)}
+            {storage::storage(app)}
+            {link(Look::Primary, text::say(lang, Say::Back), Route::Home.to_hash())}
+        </main>
+    }
+    .into_any()
+}

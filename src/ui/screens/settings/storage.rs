@@ -1,0 +1,53 @@
+//! Where the data lives, how much room there is, and how to get it out.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::platform::keep;
+use crate::text::{self, Desk, Say};
+use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::whole;
+use crate::ui::state::App;
+
+/// Facts about the storage, the key that asks for more, export and version.
+pub fn storage(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let say = move |say| text::say(lang, say);
+    let room = RwSignal::new(None::<String>);
+    let promised = RwSignal::new(None::<bool>);
+    spawn_local(async move {
+        let told = match keep::estimate().await {
+            Some(it) => {
+                let mb = |mb: u64| format!("{mb} MB");
+                text::storage_used(lang, &mb(it.used_mb()), &mb(it.quota_mb()))
+            }
+            None => text::desk(lang, Desk::StorageUnknown).to_owned(),
+        };
+        let _ = room.try_set(Some(told));
+        let _ = promised.try_set(Some(keep::persisted().await));
+    });
+    let ask = move || {
+        spawn_local(async move {
+            let _ = promised.try_set(Some(keep::persist().await));
+        });
+    };
+    let promise = move || {
+        promised.get().map(|promised| {
+            say(if promised {
+                Say::StoragePromised
+            } else {
+                Say::StorageNotPromised
+            })
+        })
+    };
+    view! {
+        <h2>{text::desk(lang, Desk::Storage)}</h2>
+        <p>{say(Say::StorageWhere)}</p>
+        <p>{move || room.get()}</p>
+        <p aria-live="polite">{promise}</p>
+        {key(Look::Plain, say(Say::KeepStorage), ask)}
+        {key(Look::Plain, say(Say::ExportAll), move || whole::export_all(app))}
+        <p class="hint">{say(Say::VersionLabel)} " " {env!("CARGO_PKG_VERSION")}</p>
+    }
+    .into_any()
+}

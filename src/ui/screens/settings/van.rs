@@ -1,0 +1,227 @@
+//! The van kit: wrenches with their ranges, and the dial.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::entry::{Carried, LogId, What};
+use crate::job::kit::{self, KitSlip, typed_dial, typed_wrench};
+use crate::text::{self, Desk, Lang, Say};
+use crate::trade::fastening::Wrench;
+use crate::trade::play::{Dial, DialKind};
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::state::App;
+use crate::units::{Format, LengthUnit, System, TorqueUnit, Unit};
+
+/// The kit as it is read, and the one way to change it.
+#[derive(Clone, Copy)]
+struct Van {
+    app: App,
+    lang: Lang,
+    kit: RwSignal<Option<Carried>>,
+    drafts: Drafts,
+}
+
+impl Van {
+    fn fmt(self) -> Format {
+        self.app.settings.with(|settings| settings.format())
+    }
+
+    /// Changes the kit on the screen and keeps it in its log.
+    fn change(self, how: impl FnOnce(&mut Carried)) {
+        self.kit.update(|kit| {
+            if let Some(kit) = kit {
+                how(kit);
+            }
+        });
+        let Some(kit) = self.kit.get_untracked() else {
+            return;
+        };
+        let app = self.app;
+        spawn_local(async move {
+            app.append_to(LogId(kit::LOG.to_owned()), vec![What::Carried(kit)])
+                .await;
+        });
+    }
+}
+
+/// The instruments of the van.
+pub fn van(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let van = Van {
+        app,
+        lang,
+        kit: RwSignal::new(None),
+        drafts: Drafts::named(app, kit::LOG.to_owned()),
+    };
+    spawn_local(async move {
+        let carried = app.van_kit().await;
+        let _ = van.kit.try_set(Some(carried));
+    });
+    view! {
+        <h2>{text::say(lang, Say::VanKit)}</h2>
+        <section class="van">
+            <h3>{text::say(lang, Say::Wrenches)}</h3>
+            <ul class="van__wrenches">{move || wrenches(van)}</ul>
+            <p class="hint">{text::desk(lang, Desk::WrenchRange)}</p>
+            {add_wrench(van)}
+            <h3>{text::say(lang, Say::DialTitle)}</h3>
+            {move || dial(van)}
+            {other_dial(van)}
+        </section>
+    }
+    .into_any()
+}
+
+fn wrenches(van: Van) -> AnyView {
+    let kit = van.kit.get();
+    let all = kit.map(|kit| kit.wrenches).unwrap_or_default();
+    if all.is_empty() {
+        return view! { <li>{text::say(van.lang, Say::NoWrenches)}</li> }.into_any();
+    }
+    let fmt = van.fmt();
+    let rows = all.into_iter().enumerate().map(|(place, wrench)| {
+        let told = |torque| fmt.torque_in(torque, wrench.unit, 0).line();
+        let line = text::wrench_range(van.lang, &wrench.name, &told(wrench.low), &told(wrench.high));
+        let remove = move || {
+            van.change(|kit| {
+                if place < kit.wrenches.len() {
+                    kit.wrenches.remove(place);
+                }
+            });
+        };
+        let name = format!("{}: {}", text::say(van.lang, Say::RemoveWrench), wrench.name);
+        view! {
+            <li>
+                <span>{line}</span>
+                <button type="button" class="key key--foot" aria-label=name on:click=move |_| remove()>
+                    "✕"
+                </button>
+            </li>
+        }
+    });
+    rows.collect_view().into_any()
+}
+
+fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> AnyView {
+    let line = move || slip.get().map(|slip| text::kit_slip(lang, slip));
+    view! { <p class="slip" role="alert">{line}</p> }.into_any()
+}
+
+fn add_wrench(van: Van) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let [name, low, high] =
+        ["wrench_name", "wrench_low", "wrench_high"].map(|it| drafts.text(it, ""));
+    let metric = van.fmt().system == System::Metric;
+    let unit = RwSignal::new(if metric {
+        TorqueUnit::NewtonMetre
+    } else {
+        TorqueUnit::PoundFoot
+    });
+    let slip = RwSignal::new(None);
+    let add = move || {
+        let typed = |text: RwSignal<String>| text.get_untracked();
+        match typed_wrench(
+            &typed(name),
+            &typed(low),
+            &typed(high),
+            unit.get_untracked(),
+        ) {
+            Err(wrong) => slip.set(Some(wrong)),
+            Ok(wrench) => {
+                slip.set(None);
+                put(van, wrench);
+                drafts.dropping()();
+                for text in [name, low, high] {
+                    text.set(String::new());
+                }
+            }
+        }
+    };
+    let units = TorqueUnit::ALL
+        .iter()
+        .map(|it| (*it, it.symbol().to_owned()));
+    let say = |say| text::say(lang, say);
+    view! {
+        <details class="more">
+            <summary class="key key--foot">{say(Say::AddWrench)}</summary>
+            {Field::words("wrench_name", name).show(say(Say::WrenchName), "", drafts, add)}
+            {Field::decimal("wrench_low", low).show(say(Say::WrenchLow), "", drafts, add)}
+            {Field::decimal("wrench_high", high).show(say(Say::WrenchHigh), "", drafts, add)}
+            {picks(say(Say::WrenchUnit), units.collect(), unit, |_| {})}
+            {slip_line(lang, slip)}
+            {key(Look::Plain, say(Say::Keep), add)}
+        </details>
+    }
+    .into_any()
+}
+
+/// A wrench of a name that is there already takes its place.
+fn put(van: Van, wrench: Wrench) {
+    van.change(|kit| {
+        kit.wrenches.retain(|one| one.name != wrench.name);
+        kit.wrenches.push(wrench);
+    });
+}
+
+/// The dials that most vans have, and the dial as it is.
+fn dial(van: Van) -> AnyView {
+    let Some(now) = van.kit.get().map(|kit| kit.dial) else {
+        return ().into_any();
+    };
+    let presets = [
+        (Dial::HUNDREDTH_MM, Desk::DialHundredth),
+        (Dial::THOU, Desk::DialThou),
+        (Dial::HALF_THOU, Desk::DialHalfThou),
+    ];
+    let keys = presets.map(|(dial, label)| {
+        toggle(
+            text::desk(van.lang, label),
+            move || now == dial,
+            move || van.change(|kit| kit.dial = dial),
+        )
+    });
+    let division = van.fmt().length(now.graduation(), 3).line();
+    let kind = text::dial_kind(van.lang, now.kind());
+    view! {
+        <p>{text::dial_is(van.lang, &division, now.divisions_per_turn(), kind)}</p>
+        <div class="picks__keys">{keys.into_iter().collect_view()}</div>
+    }
+    .into_any()
+}
+
+fn other_dial(van: Van) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let division = drafts.text("dial_division", "");
+    let turn = drafts.text("dial_turn", "100");
+    let unit = RwSignal::new(LengthUnit::Millimetre);
+    let kind = RwSignal::new(DialKind::Plunger);
+    let slip = RwSignal::new(None);
+    let keep = move || {
+        let (division, turn) = (division.get_untracked(), turn.get_untracked());
+        let dial = typed_dial(&division, unit.get_untracked(), &turn, kind.get_untracked());
+        slip.set(dial.err());
+        if let Ok(dial) = dial {
+            van.change(|kit| kit.dial = dial);
+        }
+    };
+    let units = [LengthUnit::Millimetre, LengthUnit::Inch].map(|it| (it, it.symbol().to_owned()));
+    let kinds = DialKind::ALL
+        .iter()
+        .map(|it| (*it, text::dial_kind(lang, *it).to_owned()));
+    let say = |say| text::say(lang, say);
+    view! {
+        <details class="more">
+            <summary class="key key--foot">{text::desk(lang, Desk::DialOther)}</summary>
+            {Field::decimal("dial_division", division).show(say(Say::DialDivision), "", drafts, keep)}
+            {picks(text::desk(lang, Desk::DivisionUnit), units.to_vec(), unit, |_| {})}
+            {Field::decimal("dial_turn", turn).show(say(Say::DialTurn), "", drafts, keep)}
+            {picks(say(Say::DialKind), kinds.collect(), kind, |_| {})}
+            {slip_line(lang, slip)}
+            {key(Look::Plain, text::desk(lang, Desk::KeepDial), keep)}
+        </details>
+    }
+    .into_any()
+}

@@ -1,0 +1,100 @@
+//! Logs other than the open job: the card book and the van kit, and throwing practice away.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::entry::{Carried, LogId, What};
+use crate::job::{Sheet, book, fold, kit, practice};
+use crate::slate::{self, Store};
+use crate::text;
+use crate::trade::fastening::CardSource;
+use crate::ui::parts::today;
+use crate::ui::route::Route;
+use crate::ui::state::App;
+
+impl App {
+    /// The state of a log that is not the open job; empty if this phone does not have it.
+    pub async fn read_log(self, log: &str) -> Sheet {
+        let read = slate::read(&self.shelf(), log).await.unwrap_or_default();
+        fold(read.entries)
+    }
+
+    /// Appends to a log that is not the open job; false if it was not kept.
+    ///
+    /// The second copy is for open jobs; here it is written only where the journal fails.
+    pub async fn append_to(self, log: LogId, whats: Vec<What>) -> bool {
+        let sheet = self.read_log(&log.0).await;
+        let Some(pen) = self.pen() else { return false };
+        let entries = slate::compose(&log, sheet.heads(), &pen, whats);
+        self.count_up(&pen, entries.len());
+        let Ok(records) = slate::records(&entries) else {
+            return false;
+        };
+        let shelf = self.shelf();
+        Store::journal(&shelf, &records).await.is_ok() || Store::second(&shelf, &records).is_ok()
+    }
+
+    /// The instruments of the van, or a sensible kit to begin with.
+    pub async fn van_kit(self) -> Carried {
+        let system = self.settings.with_untracked(|settings| settings.system);
+        let sheet = self.read_log(kit::LOG).await;
+        sheet
+            .carried()
+            .cloned()
+            .unwrap_or_else(|| kit::first_kit(system))
+    }
+
+    /// The families whose cards are kept, as they were typed.
+    pub async fn families(self) -> Vec<String> {
+        let mut families = Vec::new();
+        for log in self.shelf().logs().await {
+            if !log.starts_with(book::PREFIX) {
+                continue;
+            }
+            let sheet = self.read_log(&log).await;
+            let family = sheet.vehicle(crate::job::entry::VehicleField::Family);
+            families.extend(family.map(str::to_owned));
+        }
+        families
+    }
+
+    /// Starts a practice job on an invented car that is packed already.
+    pub fn start_practice(self) {
+        spawn_local(async move {
+            let Ok(looked_up) = today().parse() else {
+                return;
+            };
+            let settings = self.settings.get_untracked();
+            let (document, page) = text::practice_document(settings.lang);
+            let source = CardSource {
+                document: document.to_owned(),
+                page: page.to_owned(),
+                looked_up,
+                who: document.to_owned(),
+            };
+            let carried = self.van_kit().await;
+            self.start_job(practice::packed(&source, carried, &settings.currency));
+        });
+    }
+
+    /// Throws a practice job away for good and goes home.
+    pub fn throw_away(self, log: String) {
+        spawn_local(async move {
+            self.shelf().throw_away(&log).await;
+            self.jobs.update(|jobs| jobs.retain(|job| job.log != log));
+            let is_open = |open: &Option<_>| {
+                open.as_ref()
+                    .is_some_and(|open: &std::sync::Arc<super::Open>| open.log.0 == log)
+            };
+            self.go(&Route::Home);
+            if self.open.with_untracked(is_open) {
+                self.open.set(None);
+            }
+            self.tabs.with_value(|tabs| {
+                if let Some(tabs) = tabs {
+                    tabs.announce(&log);
+                }
+            });
+        });
+    }
+}
