@@ -221,13 +221,14 @@ fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
             told.word(ReportWord::GuardBand),
             told.both(of.budget.guard_band(), 4),
         ));
-        rows.push((
-            told.word(ReportWord::Probability),
-            format!(
-                "{}\u{a0}%",
-                told.format.number(100.0 * comparison.conformance, 1)
-            ),
-        ));
+        // A chance of being within the house limit would read as a clearance.
+        if of.limit.is_makers() {
+            let percent = told.format.number(100.0 * comparison.conformance, 1);
+            rows.push((
+                told.word(ReportWord::Probability),
+                format!("{percent}\u{a0}%"),
+            ));
+        }
     }
     let mut word = text::conformity(told.lang, of.conformity).to_owned();
     if let Conformity::NoComparison(why) = of.conformity {

@@ -48,11 +48,7 @@ pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
     let lowest = ends.iter().copied().fold(0.0, f64::min);
     let highest = ends.iter().copied().fold(0.0, f64::max);
     let places = strip::ticks(lowest, highest);
-    let decimals = decimals(&places);
-    let labels: Vec<String> = places
-        .iter()
-        .map(|place| told.format.number(*place, decimals))
-        .collect();
+    let labels = labels(told, &places);
     let ticks: Vec<Tick> = places
         .iter()
         .zip(&labels)
@@ -110,6 +106,24 @@ fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
 /// A set's mean in the reader's unit.
 pub(super) fn mean(told: &Told, measured: &Measured) -> String {
     told.format.length(measured.set.mean(), 3).line()
+}
+
+/// The numerals of the scale; where they would touch, only every second or third is written.
+fn labels(told: &Told, places: &[f64]) -> Vec<String> {
+    let decimals = decimals(places);
+    let all: Vec<String> = places
+        .iter()
+        .map(|place| told.format.number(*place, decimals))
+        .collect();
+    let letters = all.iter().map(|label| label.chars().count()).max();
+    // A numeral is about ten units wide, the line about 220 long beside the rows' names.
+    let room = 220 / places.len().saturating_sub(1).max(1);
+    let every = (10 * letters.unwrap_or(1) + 6).div_ceil(room.max(1));
+    let written = |at: usize| at.is_multiple_of(every.max(1));
+    all.into_iter()
+        .enumerate()
+        .map(|(at, label)| if written(at) { label } else { String::new() })
+        .collect()
 }
 
 /// As many decimals as the step between two numerals has.

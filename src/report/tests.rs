@@ -297,8 +297,10 @@ fn the_house_limit_is_named_as_what_it_is_on_both_parts() {
             "It can never show that one is good.",
             "Not found",
             "no play figure in Workshop data 12",
+            "Under the house limit, which clears nothing",
         ],
     );
+    never_says(&pages, &["Within the limit", "Probability"]);
 }
 
 #[test]

@@ -84,6 +84,11 @@ pub(in crate::text) fn budget_source(source: Source) -> &'static str {
 
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
     match conformity {
+        Conformity::ProvenIn(of) | Conformity::InNotProven(of) if !of.limit.is_makers() => {
+            "Under the house limit, which clears nothing"
+        }
+        Conformity::OutNotProven(of) if !of.limit.is_makers() => "Over the house limit, not proven",
+        Conformity::ProvenOut(of) if !of.limit.is_makers() => "Over the house limit, proven",
         Conformity::ProvenIn(_) => "Within the limit, proven",
         Conformity::InNotProven(_) => "Within the limit, not proven",
         Conformity::OutNotProven(_) => "Over the limit, not proven",
