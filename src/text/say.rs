@@ -252,7 +252,7 @@ sayings! {
         FindHint,
         /// There is no such job on this phone.
         NotOnThisPhone,
-        /// Practice, not a real job.
+        /// Practice.
         Practice,
         /// An invented car. Walk the whole job, then throw it away.
         PracticeSay,

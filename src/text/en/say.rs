@@ -125,7 +125,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::HomeEnded => "Ended jobs",
         Say::FindHint => "Three characters of plate or name",
         Say::NotOnThisPhone => "There is no such job on this phone.",
-        Say::Practice => "Practice, not a real job",
+        Say::Practice => "Practice",
         Say::PracticeSay => "An invented car. Walk the whole job, then throw it away.",
         Say::ThrowAwaySay => {
             "Hold the key to throw this practice job away. It cannot be brought back."

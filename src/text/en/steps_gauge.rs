@@ -63,7 +63,7 @@ pub(super) const RIG_TIP: StepText = tell(
 );
 pub(super) const ROUND: StepText = tell(
     "Push, pull, read",
-    "Push, swing five times a quarter turn, keep pushing, bezel to zero. Pull, swing five times, keep pulling, read.",
+    "Push, swing five, keep pushing: bezel to zero. Pull, swing five, keep pulling: read.",
     "Keep the reading",
     "Three rounds show how far the reading can be trusted.",
 );

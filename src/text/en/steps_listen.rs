@@ -69,14 +69,14 @@ pub(super) const SIGN_PULSE: StepText = tell(
 );
 pub(super) const HEAT_HERE: StepText = tell(
     "Heat: this hub",
-    "Soon after parking, aim the heat gauge at a tape or paint spot on the hub and read.",
+    "Tape spot on this hub, soon after parking.",
     "Keep the heat",
     "A hub clearly hotter than the other side is a sign. Sun, drag and shiny metal fool the gauge.",
 )
 .caution("Rotor and hub can burn you after a drive.");
 pub(super) const HEAT_OTHER: StepText = tell(
     "Heat: other side",
-    "The same spot on the hub across this axle. Aim from the same distance and read.",
+    "The same spot across this axle, same distance.",
     "Keep the heat",
     "Only the difference between the two sides says something.",
 )

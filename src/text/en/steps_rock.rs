@@ -4,7 +4,7 @@ use super::tell;
 use crate::text::step::StepText;
 
 const COUNT: &str = "Start the count";
-const HANDS: &str = "Hands on the tire only, nothing of you under the car or past the wheel.";
+const HANDS: &str = "Hands on the tire only, nothing under the car.";
 
 pub(super) const LIFT_HOLD: StepText = tell(
     "Hold the car",
@@ -13,8 +13,7 @@ pub(super) const LIFT_HOLD: StepText = tell(
     "A lifted car rolls on the wheels that are left. Brake and chocks must act on those.",
 )
 .caution(
-    "To turn a lifted driven wheel: neutral, the other axle's parking brake, chocks both ways, shove again, \
-     then back to P. Parking brake on the lifted axle: chocks alone hold.",
+    "To turn a driven wheel: neutral, the other axle's parking brake, chocks both ways, shove again; back to P after. Parking brake on the lifted axle: chocks alone hold.",
 );
 pub(super) const LIFT_STAND: StepText = tell(
     "Jack and stand",
@@ -22,7 +21,7 @@ pub(super) const LIFT_STAND: StepText = tell(
     "On the stand",
     "A jack lifts. Only a stand holds.",
 )
-.caution("Never under the car, never reach past a load that only the jack holds. Hot asphalt: a plate under the stand.");
+.caution("Never under the car, never past a load that only the jack holds. Hot asphalt: plate under the stand.");
 pub(super) const STAND_PHOTO: StepText = tell(
     "Picture: stand",
     "One picture with the stand, the chocks and the ground in it.",
@@ -47,21 +46,21 @@ pub(super) const ROCK_NUTS: StepText = tell(
 .caution("More than one loose or missing: the car must not be driven.");
 pub(super) const ROCK_TWELVE_SIX: StepText = tell(
     "Rock: 12 and 6",
-    "Hands at 12 and 6. Push and pull by turns, turning the wheel a little, until the count ends.",
+    "Hands at 12 and 6. Push, then pull, swinging the wheel with the count.",
     COUNT,
     "Play here comes from the bearing or from a ball joint.",
 )
 .caution(HANDS);
 pub(super) const ROCK_NINE_THREE: StepText = tell(
     "Rock: 9 and 3",
-    "Hands at 9 and 3. Push and pull by turns, turning the wheel a little, until the count ends.",
+    "Hands at 9 and 3. Push, then pull, swinging the wheel with the count.",
     COUNT,
     "Play only here usually comes from the steering.",
 )
 .caution(HANDS);
 pub(super) const ROCK_AXIAL: StepText = tell(
     "Push and pull",
-    "Both hands on the tire. Swing it back and forth; push it straight in, then pull it straight out.",
+    "Both hands on the tire. Swing it; push straight in, then pull straight out.",
     COUNT,
     "Swinging lets the balls find their seat, so that the real movement can be felt.",
 )
@@ -75,7 +74,7 @@ pub(super) const BRAKE_HELD: StepText = tell(
 .caution("Nobody sits in a lifted car. Take the prop out afterwards.");
 pub(super) const SPIN_HAND: StepText = tell(
     "Spin by hand",
-    "Turn the wheel by hand, fingertips on the coil spring. Feel and listen at the knuckle.",
+    "Turn the wheel, fingertips on the coil spring. Feel and listen at the knuckle.",
     "Keep the answer",
     "A grumble through the spring condemns a bearing without play. A quiet spin proves little.",
 )

@@ -5,7 +5,7 @@ use crate::text::step::StepText;
 
 pub(super) const SITE_LOOK: StepText = tell(
     "The ground",
-    "Before anything else, look at slope, surface and traffic. Answer each.",
+    "Slope, surface and traffic, before anything else.",
     "Safe to work here",
     "On a slope or on soft ground a stand can tip or sink.",
 )
@@ -32,7 +32,7 @@ pub(super) const LAMPS: StepText = tell(
 );
 pub(super) const MEET_LOOK: StepText = tell(
     "Key, box and car",
-    "Take the wheel-lock key in your hand. Open the box and hold the part against the car.",
+    "Wheel-lock key in hand. Box open, part held against the car.",
     "All answered",
     "A missing key or a wrong part is found now, or with the wheel half off.",
 );

@@ -14,7 +14,7 @@ const FINAL_WHY: &str =
 
 pub(super) const TURN_HUB_BOLTS: StepText = tell(
     "Hub bolts",
-    "Crosswise by wrench, in stages if the card has them. One tap for each bolt at its card.",
+    "Crosswise, by wrench, to the card. One tap for each.",
     CLICKED,
     "Bolts that pull unevenly bend the outer ring, and a bent ring makes noise.",
 )
@@ -77,7 +77,7 @@ pub(super) const NUT_FIRST: StepText = tell(
 .caution("Nobody sits in a lifted car. No impact tool.");
 pub(super) const TURN_AXLE_NUT: StepText = tell(
     "Axle nut",
-    "Brake held by the prop or a helper at the open door. Snug, then torque, then angle, as the card says.",
+    "Brake held by the prop or from the open door. Snug, torque, angle.",
     "Nut is at its card",
     FINAL_WHY,
 )

@@ -60,7 +60,10 @@ fn words(at: &At) -> AnyView {
 
 /// Forms that draw something of their own leave no room for the step's picture.
 const fn has_picture(form: &Form) -> bool {
-    !matches!(form, Form::Round(..) | Form::Turn(_) | Form::Result)
+    !matches!(
+        form,
+        Form::Round(..) | Form::Turn(_) | Form::Result | Form::Checks(_)
+    )
 }
 
 fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {

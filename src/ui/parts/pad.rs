@@ -40,14 +40,19 @@ pub fn pad(
             text.pop();
         });
     };
+    // Where no decimal mark is needed, the unit stands in its place on the pad.
+    let (beside, below) = match mark_key {
+        Some(mark_key) => (Some(unit.into_any()), mark_key.into_any()),
+        None => (None, unit.into_any()),
+    };
     view! {
         <p class="pad__number">
             <output>{move || shown(&fmt.marked(&text.get()))}</output>
-            {unit.into_any()}
+            {beside}
         </p>
         <div class="pad">
             {digits}
-            {mark_key.map_or_else(|| view! { <span></span> }.into_any(), IntoAny::into_any)}
+            {below}
             {digit_key(text, 0)}
             <button type="button" class="pad__key" aria-label=at.say(Say::PadDelete) on:click=delete>
                 "⌫"

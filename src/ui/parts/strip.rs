@@ -28,11 +28,10 @@ pub fn strip(at: &At) -> AnyView {
             {drawn(&outline, title, "strip__corner")}
             <div class="strip__where">
                 <p class="strip__phase">
-                    {text::phase(lang, at.spec.phase)}
+                    {text::phase(lang, at.spec.phase)} " · " {storage_mark(app)}
                     {practice.then(|| format!(" · {}", text::say(lang, Say::Practice)))}
                 </p>
                 <p class="strip__name">{at.text().name}</p>
-                {storage_mark(app)}
             </div>
             <a class="strip__loose" href=Route::Loose(id).to_hash()>
                 <b>{loose.to_string()}</b>
@@ -53,9 +52,9 @@ fn storage_mark(app: App) -> AnyView {
         Keeping::NotKept(_) => Say::StorageNotKept,
     };
     view! {
-        <p class="strip__kept" role="status">
+        <span class="strip__kept" role="status">
             {move || text::say(lang, word())}
-        </p>
+        </span>
     }
     .into_any()
 }

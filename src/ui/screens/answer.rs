@@ -2,9 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::Reply;
+use crate::job::entry::{PersonField, Reply, VehicleField};
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
+use crate::trade::vehicle::Vin;
 use crate::trade::wheel_end::{Check, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
@@ -28,12 +29,31 @@ pub fn ask(at: &At) -> AnyView {
     let text = at.text();
     frame(
         at,
-        (),
+        last_four(at),
         view! {
             {key(Look::Primary, text.primary, move || yes.answer(Reply::Said(Answer::Yes)))}
             {key(Look::Plain, text.no, move || no.answer(Reply::Said(Answer::No)))}
         },
     )
+}
+
+/// The last four characters of the VIN, large enough to be held against the windscreen.
+fn last_four(at: &At) -> Option<AnyView> {
+    if at.spec.key.step != Step::RightCar {
+        return None;
+    }
+    let vin = at
+        .sheet()
+        .vehicle(VehicleField::Vin)
+        .and_then(|vin| Vin::parse(vin).ok());
+    let last = vin.as_ref().map(Vin::last_four);
+    let plate = at
+        .sheet()
+        .person(PersonField::Plate)
+        .unwrap_or_default()
+        .to_owned();
+    let shown = last.map(str::to_owned).unwrap_or(plate);
+    Some(view! { <p class="answer__vin">{shown}</p> }.into_any())
 }
 
 /// A list looked at together: one key says yes to all that was not answered otherwise by hand.

@@ -23,12 +23,7 @@ const PACE_MS: i32 = 1000;
 pub fn swing(at: &At) -> AnyView {
     let keys = Felt::ALL.iter().map(|felt| {
         let (here, felt) = (at.clone(), *felt);
-        let look = if felt == Felt::Nothing {
-            Look::Primary
-        } else {
-            Look::Plain
-        };
-        key(look, text::felt(at.lang, felt), move || {
+        key(Look::Plain, text::felt(at.lang, felt), move || {
             here.answer(Reply::Felt(felt))
         })
     });
@@ -69,7 +64,7 @@ pub fn pacer(at: &At) -> AnyView {
     view! {
         <div class="pacer" aria-live="off">
             {move || match beat.get() {
-                None => key(Look::Plain, text::say(lang, Say::StartCount), start).into_any(),
+                None => key(Look::Primary, text::say(lang, Say::StartCount), start).into_any(),
                 Some(beat) => counted(at_beat(beat), lang),
             }}
         </div>
