@@ -44,7 +44,7 @@ pub fn report(app: App) -> AnyView {
         };
         view! {
             <main class="whole">
-                <nav class="whole__ways">
+                <nav class="whole__ways" data-print="no">
                     {key(Look::Primary, text::say(lang, Say::Print), print)}
                     {key(Look::Plain, text::say(lang, Say::Export), move || export(app))}
                     {link(
