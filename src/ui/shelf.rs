@@ -1,6 +1,7 @@
 //! Where this phone keeps things: the journal, the second copy, or memory when both are denied.
 
 use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::platform::journal::{Closed, Journal};
@@ -17,6 +18,9 @@ struct Inner {
     journal: RefCell<Result<Journal, StoreProblem>>,
     local: Result<Local, StoreProblem>,
     memory: Memory,
+    /// Settings of this page alone, where the second copy is denied: a phone without storage is
+    /// still one device, whose taps can be counted and taken back.
+    passing: RefCell<BTreeMap<String, String>>,
 }
 
 impl Shelf {
@@ -26,6 +30,7 @@ impl Shelf {
             journal: RefCell::new(Journal::open(on_closed).await),
             local: Local::open(),
             memory: Memory::new(),
+            passing: RefCell::default(),
         }))
     }
 
@@ -49,14 +54,22 @@ impl Shelf {
 
     /// A setting, if there is one and it can be read.
     pub fn setting(&self, name: &str) -> Option<String> {
-        self.local()
-            .and_then(|local| local.setting(name).ok().flatten())
+        match self.local() {
+            Some(local) => local.setting(name).ok().flatten(),
+            None => self.0.passing.borrow().get(name).cloned(),
+        }
     }
 
     /// Keeps a setting; a refusal is harmless, since settings are asked again.
     pub fn set_setting(&self, name: &str, text: &str) {
-        if let Some(local) = self.local() {
-            let _ = local.set_setting(name, text);
+        match self.local() {
+            Some(local) => {
+                let _ = local.set_setting(name, text);
+            }
+            None => {
+                let mut passing = self.0.passing.borrow_mut();
+                passing.insert(name.to_owned(), text.to_owned());
+            }
         }
     }
 

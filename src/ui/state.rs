@@ -224,9 +224,13 @@ impl App {
         let Some(pen) = self.pen() else { return };
         let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
         self.count_up(&pen, entries.len());
+        let behind = matches!(self.keeping.get_untracked(), Keeping::NotYetSafe(_));
         self.keeping.set(Keeping::Busy);
         spawn_local(async move {
-            let outcome = slate::keep(&self.shelf(), &entries).await;
+            let mut outcome = slate::keep(&self.shelf(), &entries).await;
+            if behind && outcome == Ok(Kept::Safe) {
+                outcome = self.heal(&open.log).await;
+            }
             let in_memory = self.storage.get_untracked() == Storage::MemoryOnly;
             if outcome.is_ok() || in_memory {
                 self.take(open.log.clone(), entries);
@@ -305,10 +309,7 @@ impl App {
                 let _ = Store::journal(&shelf, &read.to_heal).await;
             }
             for (record, error) in &read.unreadable {
-                if let Ok(journal) = shelf.journal() {
-                    let _ = journal.set_aside(&format!("{error:?}"), &record.text).await;
-                }
-                self.unreadable.update(|list| list.push(record.id.clone()));
+                self.set_aside(record, error).await;
             }
             if read.entries.is_empty() {
                 self.open.set(None);

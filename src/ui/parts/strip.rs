@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use crate::drawing::corner;
 use crate::platform::record::{Storage, StoreProblem};
-use crate::text::{self, Say};
+use crate::text::{self, Lang, Say};
 use crate::ui::at::At;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
@@ -59,6 +59,20 @@ fn storage_mark(app: App) -> AnyView {
     .into_any()
 }
 
+/// The records that were set aside, by their names.
+fn unreadable(app: App, lang: Lang) -> Option<AnyView> {
+    let records = app.unreadable.get();
+    (!records.is_empty()).then(|| {
+        let names = records.join(", ");
+        view! {
+            <p class="banner" role="alert">
+                {text::say(lang, Say::ProblemUnreadable)} " " <small>{names}</small>
+            </p>
+        }
+        .into_any()
+    })
+}
+
 /// What every screen says about storage and new versions until it is mended.
 pub fn banners(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
@@ -79,7 +93,7 @@ pub fn banners(app: App) -> AnyView {
         }
     };
     view! {
-        <div class="banners">
+        <div class="banners" data-print="no">
             {move || {
                 trouble().map(|say| {
                     view! {
@@ -89,6 +103,7 @@ pub fn banners(app: App) -> AnyView {
                     }
                 })
             }}
+            {move || unreadable(app, lang)}
             {move || {
                 app.told.get().map(|say| {
                     view! {

@@ -16,6 +16,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picture::{drawn, place};
+use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::decide::{bar, word};
 use crate::ui::screens::sign::pad;
@@ -123,9 +124,12 @@ impl Question {
 /// A page with nothing on it but what the owner needs.
 fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
     let (app, page) = (question.at.app, question.page);
-    let back = question.at.say(Say::BackToTech);
+    let at = &question.at;
+    let back = at.say(Say::BackToTech);
+    let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.text().name);
     view! {
-        <main class="owner" data-step=question.at.spec.key.code()>
+        <main class="owner" aria-label=name>
+            {banners(app)}
             <section class="owner__say">{body}</section>
             <fieldset
                 class="step__keys"
@@ -134,8 +138,8 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
                 {keys}
             </fieldset>
             <footer class="owner__foot">
-                <p>{question.at.say(Say::PageLocked)}</p>
-                {hold(back, question.at.say(Say::HoldToConfirm), move || page.set(Page::Work))}
+                <p>{at.say(Say::PageLocked)}</p>
+                {hold(back, at.say(Say::HoldToConfirm), move || page.set(Page::Work))}
             </footer>
         </main>
     }

@@ -10,6 +10,7 @@ use crate::trade::wheel_end::{Form, StepKey, StepSpec};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::{
     agree, answer, cards, closing, decide, number, pack, photo, round, sign, swing, turn, wherever,
@@ -44,6 +45,7 @@ fn not_here(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         <main class="desk">
+            {banners(app)}
             <p>{text::say(lang, Say::NotOnThisPhone)}</p>
             {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>

@@ -124,6 +124,7 @@ pub fn notes(app: App) -> AnyView {
         view! {
             <main class="desk notes">
                 <h1>{text::say(lang, Say::Note)}</h1>
+                {banners(app)}
                 {any.then(|| view! { <h2>{text::say(lang, Say::ProblemsTitle)}</h2> })}
                 <ul class="notes__list">{problems}</ul>
                 <ul class="notes__list">{notes}</ul>

@@ -3,9 +3,11 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, LogId, What};
 use crate::job::{Sheet, book, fold, kit, practice};
-use crate::slate::{self, Store};
+use crate::platform::record::Record;
+use crate::slate::{self, Kept, NotKept, Store};
 use crate::text;
 use crate::trade::fastening::CardSource;
 use crate::ui::parts::today;
@@ -56,6 +58,34 @@ impl App {
             families.extend(family.map(str::to_owned));
         }
         families
+    }
+
+    /// Brings what only the second copy has of a log into the journal, which takes entries again;
+    /// until that is done the earlier taps are not safe.
+    pub(super) async fn heal(self, log: &LogId) -> Result<Kept, NotKept> {
+        let shelf = self.shelf();
+        let read = slate::read(&shelf, &log.0).await;
+        let behind = read.map_err(NotKept::Storage)?.to_heal;
+        Ok(match Store::journal(&shelf, &behind).await {
+            Ok(()) => Kept::Safe,
+            Err(problem) => Kept::NotYetSafe(problem),
+        })
+    }
+
+    /// Keeps a copy of a record that could not be read, once, and names it on the screen.
+    pub(super) async fn set_aside(self, record: &Record, error: &WireError) {
+        if let Ok(journal) = self.shelf().journal() {
+            let known = journal.asides().await.unwrap_or_default();
+            if !known.iter().any(|aside| aside.text == record.text) {
+                // It is named whether or not the copy is kept; the record stays where it is.
+                let _ = journal.set_aside(&format!("{error:?}"), &record.text).await;
+            }
+        }
+        self.unreadable.update(|list| {
+            if !list.contains(&record.id) {
+                list.push(record.id.clone());
+            }
+        });
     }
 
     /// Starts a practice job on an invented car that is packed already.
