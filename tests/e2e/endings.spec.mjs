@@ -1,0 +1,147 @@
+// Every ending but "finished", each reached once on the glass, and what its report then says.
+import { test, expect } from "./support/fixtures.mjs";
+import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
+import { Quick } from "./pages/quick.mjs";
+
+const MUST_NOT = "Do not drive this car.";
+const MAY = "The car may be driven.";
+
+/** Hands over as usual and ends with the one ending that the app proposes. */
+async function end(quick, ending) {
+  await quick.walk("Hand over: End of the job");
+  await expect(quick.main.getByRole("heading", { name: ending, exact: true })).toBeVisible();
+  await quick.key(`End the job here: ${ending}`).tap();
+  await expect(quick.main).toContainText("The job has ended.");
+}
+
+async function owners(quick) {
+  return (await quick.report()).getByRole("region", { name: "For the owner" });
+}
+
+test("nothing wrong found: everything is put back and the car may be driven", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Decide: Decision");
+  await expect(quick.main).toContainText("KEEP");
+  await end(quick, "Nothing wrong found");
+  const page = await owners(quick);
+  await expect(page).toContainText("We found nothing that must be repaired today.");
+  await expect(page).toContainText(MAY);
+  await expect(page).not.toContainText(MUST_NOT);
+});
+
+test("a STOP that is declined is put back, and its consequence is said and printed", async ({ app }) => {
+  test.slow();
+  const consequence = "The steering can fail, the wheel can come off, and people can be hurt or killed.";
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Decide: Decision", { "Spin by hand": "Grinds, hot or smokes" });
+  await expect(quick.main).toContainText("STOP");
+  await expect(quick.alert("Do not drive this car.")).toBeVisible();
+  await quick.walk("Agree: The owner's answer");
+  await quick.key("No").tap();
+  await expect(quick.alert(`You chose not to have it repaired. ${consequence}`)).toBeVisible();
+  await quick.goOn(() => quick.key("Would not sign").tap());
+  await end(quick, "Declined, put back");
+  const page = await owners(quick);
+  await expect(page).toContainText(MUST_NOT);
+  await expect(page).toContainText("You said no to the repair.");
+  await expect(page).toContainText(consequence);
+  await expect(page).not.toContainText(MAY);
+});
+
+test("a REPLACE that is declined names what can follow from it", async ({ app }) => {
+  const quick = new Quick(app);
+  const opened = before(sampleEntries("replaced-hub"), (what) => what.consent?.step.startsWith("agree"));
+  await quick.open(fileOf(opened));
+  await quick.isAt("Agree: The owner's answer");
+  await expect(quick.main).toContainText("REPLACE");
+  await quick.key("No").tap();
+  const consequence = "You chose not to have the worn bearing replaced. It will get worse, and it can become unsafe.";
+  await expect(quick.alert(consequence)).toBeVisible();
+  await quick.goOn(() => quick.sign("Keep"));
+  await end(quick, "Declined, put back");
+  await expect(await owners(quick)).toContainText(consequence);
+});
+
+test("a place that is not safe ends the job before the car is touched", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Hand over: Report and file", { "The ground": "Not safe here" });
+  await end(quick, "Not safe here");
+  const page = await owners(quick);
+  await expect(page).toContainText("We did not open anything: the place was not safe for this work.");
+});
+
+test("left unfinished in the middle of Strip: what is loose by name, STOP, and who took charge", async ({ app }) => {
+  const quick = new Quick(app);
+  const opened = before(sampleEntries("replaced-hub"), (what) => what.answered?.step.startsWith("strip_brake"));
+  await quick.open(fileOf(opened));
+  await quick.walk("Strip: Picture: sensor wire");
+  await quick.endHere();
+  await expect(quick.main).toContainText("STOP");
+  await expect(quick.main.getByRole("heading", { name: "Left unfinished", exact: true })).toBeVisible();
+  const loose = await quick.main.getByRole("list").getByRole("listitem").allInnerTexts();
+  const named = (name) => loose.filter((row) => row.startsWith(name)).length;
+  expect(named("Wheel nut ")).toBe(5);
+  expect(named("Bracket bolt ")).toBe(2);
+  expect(named("Caliper pin, ")).toBe(2);
+  for (const one of ["Axle nut, front left", "Caliper, front left", "Caliper bracket, front left", "Rotor, front left", "Wheel, front left"]) {
+    expect(named(one), one).toBe(1);
+  }
+  expect(named("Hub bolt ")).toBe(0);
+  await quick.key("Towed away").tap();
+  await expect(quick.main).toContainText("The job has ended.");
+  const report = await quick.report();
+  await expect(report).toContainText("Do not drive or move this car until it is.");
+  await expect(report).toContainText("Towed away");
+  await expect(report).toContainText("Axle nut, front left");
+  await expect(report).not.toContainText(MAY);
+});
+
+/** The glass at "before and after" with a new part that does not pass, and how the job can end. */
+async function isBlocked(quick) {
+  await quick.isAt("Prove: Before and after");
+  await expect(quick.main).toContainText("STOP");
+  await expect(quick.alert("The new part does not pass. The vehicle stays at STOP.")).toBeVisible();
+  await expect(quick.main).toContainText("Check axle nut torque, hub bolts, seat, then the part itself.");
+  await expect(quick.key("Go on")).toHaveCount(0);
+  await quick.endHere();
+  await expect(quick.main).toContainText("STOP");
+  await expect(quick.key(/Finished/)).toHaveCount(0);
+  await quick.key("Owner, it stays on stands").tap();
+  await expect(quick.main).toContainText("The job has ended.");
+  const report = await quick.report();
+  await expect(report).toContainText("The new part does not pass its check. The work is not finished.");
+  await expect(report).toContainText("Owner, it stays on stands");
+  await expect(report).not.toContainText(MAY);
+}
+
+test("a new part that measures over is not finished work", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading?.when === "after")));
+  await quick.walk("Prove: Before and after", { "Push, pull, read": (it) => it.round("7") });
+  await isBlocked(quick);
+});
+
+/** The sample up to its last look, its new hub spun with another result. */
+async function spun(quick, pick) {
+  const told = before(sampleEntries("replaced-hub"), (what) => what.answered?.step === "prove_result");
+  const spin = told.find(({ what }) => what.answered?.step.startsWith("prove_spin"));
+  spin.what.answered.reply = { picked: { pick } };
+  await quick.open(fileOf(told));
+}
+
+test("a new part that runs rough is not finished work", async ({ app }) => {
+  const quick = new Quick(app);
+  await spun(quick, "rough");
+  await isBlocked(quick);
+});
+
+test("a new part that is noisy is not finished work", async ({ app }) => {
+  const quick = new Quick(app);
+  await spun(quick, "noisy");
+  await isBlocked(quick);
+});

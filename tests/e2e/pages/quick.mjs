@@ -1,0 +1,218 @@
+// The quickest way into a state: a practice job that is walked, or a file that is opened.
+import { expect } from "@playwright/test";
+
+/** What an uneventful job answers at each step, by the step's name on the glass. */
+const USUAL = {
+  "The ground": "Safe to work here",
+  "The right car": "Same car",
+  "Odometer": (quick) => quick.number("81204", "Keep the odometer"),
+  "Warning lamps": "No lamps",
+  "Key, box and car": "All answered",
+  "Yes to inspection": (quick) => quick.owner(/^Yes/, "Spoken"),
+  "Four looks first": "All four looked at",
+  "Road test": "Back and parked",
+  "Rises with speed": "Yes",
+  "Gentle swerve": "Steering right",
+  "Coasting": "Yes",
+  "Road surface": "No",
+  "Light brake": "No",
+  "Full lock": "No",
+  "Shake": "No",
+  "Pulse": "No",
+  "Heat: this hub": (quick) => quick.number("97", "Keep the heat"),
+  "Heat: other side": (quick) => quick.number("95", "Keep the heat"),
+  "Hold the car": "Held and chocked",
+  "Jack and stand": "On the stand",
+  "Picture: stand": (quick) => quick.notDone("No time"),
+  "Shove": "It stands firm",
+  "Wheel nuts tight": "All tight",
+  "Rock: 12 and 6": "Nothing",
+  "Rock: 9 and 3": "Nothing",
+  "Push and pull": "Nothing",
+  "Brake held": "The play is gone",
+  "Spin by hand": "Smooth and quiet",
+  "Compare other side": "Both the same",
+  "Crack the wheel nuts": "Cracked, on the stand",
+  "Wheel off": "Wheel is off",
+  "Caliper up": "Caliper is tied up",
+  "Axle nut as found": "Tight, not touched",
+  "Clean for the dial": "Clean and dry",
+  "Base on the knuckle": "It stands still",
+  "Set the base again": "It stands still",
+  "Tip on the pilot": "Tip is square",
+  "Push, pull, read": (quick) => quick.round("0"),
+  "Decision": /^(Keep the decision|Show the owner|Take a second set)$/,
+  "The owner's answer": (quick) => quick.owner(/^Yes/, "Spoken"),
+  "Axle nut off": "Nut is off",
+  "Brake off": "Brake is off",
+  "Picture: sensor wire": (quick) => quick.notDone("No time"),
+  "Free the sensor wire": "Wire is free",
+  "Hub out": "Hub is out",
+  "New beside old": "All compared",
+  "Picture: old and new": (quick) => quick.notDone("No time"),
+  "Clean the seat": "Seat is bright",
+  "Offer the hub": "In, bolts by hand",
+  "Sensor wire back": "Wire is clipped in",
+  "Hub bolts": /clicked$|°$/,
+  "Rotor on": "Rotor sits flat",
+  "Bracket on": "Bolts in by hand",
+  "Bracket bolts": /clicked$/,
+  "Caliper on": "Caliper is on",
+  "Pump the pedal": "Pedal is firm",
+  "Axle nut on": "Seated by hand",
+  "Axle nut": /clicked$/,
+  "Caliper up again": "Caliper is tied up",
+  "Spin the hub": "Smooth and quiet",
+  "Caliper down": "Caliper is on",
+  "Caliper pins": /clicked$/,
+  "Stake the nut": "Nut is staked",
+  "Wheel on": "All nuts are snug",
+  "Lower": "On its wheels",
+  "Wheel nuts": /clicked$/,
+  "Pedal first": "Pedal is firm",
+  "Lamps and sensor": "No lamps",
+  "Road test again": "All answered",
+  "Before and after": "Go on",
+  "Nothing left behind": "All counted",
+  "Re-torque due": "Keep the date",
+  "Signature": (quick) => quick.sign("Keep the signature"),
+  "Report and file": "Handed over",
+};
+
+export class Quick {
+  constructor(page) {
+    this.page = page;
+    this.main = page.getByRole("main");
+  }
+
+  key(name) {
+    return this.main.getByRole("button", { name, exact: typeof name === "string" });
+  }
+
+  way(name) {
+    return this.main.getByRole("link", { name, exact: true });
+  }
+
+  alert(text) {
+    return this.main.getByRole("alert").filter({ hasText: text });
+  }
+
+  /** Home, New job, Practice job: an invented car that is packed already. */
+  async practice() {
+    await this.way("New job").tap();
+    await this.key("Practice job").tap();
+    await this.isAt("Site: The ground");
+  }
+
+  /** Opens files on the import screen; gives what it says of the last one. */
+  async take(files) {
+    await this.page.evaluate(() => { location.hash = "#/import"; });
+    const outcomes = this.main.getByRole("status").getByRole("listitem");
+    const known = await outcomes.count();
+    await this.page.getByLabel("Import a file").setInputFiles(files);
+    await expect(outcomes).toHaveCount(known + files.length);
+    return outcomes.last();
+  }
+
+  /** Opens the file of one job and goes to its next step. */
+  async open(text) {
+    await (await this.take([file("job.json", text)])).getByRole("link", { name: "Open the job" }).tap();
+    await this.way("Go on").tap();
+    await expect(this.main).toHaveAttribute("aria-label", /: /);
+  }
+
+  /** The report of the open job, as it stands on the glass. */
+  async report() {
+    await this.page.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/report"); });
+    const report = this.page.getByRole("article");
+    await expect(report).toBeVisible();
+    return report;
+  }
+
+  async isAt(label) {
+    await expect(this.main).toHaveAttribute("aria-label", label);
+  }
+
+  async label() {
+    return (await this.main.getAttribute("aria-label")) ?? "";
+  }
+
+  /** Walks on until a step of this label is on the glass. `answers` differ from the usual ones. */
+  async walk(until, answers = {}, look = async () => {}) {
+    for (;;) {
+      const label = await this.label();
+      await look(label);
+      if (label === until) return;
+      const name = label.replace(/^[^:]*: /, "");
+      const answer = answers[label] ?? answers[name] ?? USUAL[name];
+      if (!answer) throw new Error(`Nothing is known to answer at "${label}".`);
+      await this.goOn(() => (typeof answer === "function" ? answer(this) : this.key(answer).tap()));
+    }
+  }
+
+  /** Does something and waits until the glass shows another thing to do. */
+  async goOn(act) {
+    const was = await this.#thing();
+    await act();
+    await expect.poll(() => this.#thing()).not.toBe(was);
+  }
+
+  async number(digits, keep) {
+    for (const digit of digits) await this.key(digit).tap();
+    await this.key(keep).tap();
+  }
+
+  /** One round, typed on the pad. */
+  async round(number) {
+    await this.main.getByTitle("Number pad").tap();
+    await this.type(number);
+    await this.key(/^(Keep|Same:) \d/).tap();
+  }
+
+  async type(number) {
+    for (const sign of number) await this.key(/\d/.test(sign) ? sign : "Decimal mark").tap();
+  }
+
+  async notDone(because) {
+    await this.key("Not done").tap();
+    await this.key(because).tap();
+  }
+
+  /** The owner's page: the answer, then how it was given. */
+  async owner(answer, how) {
+    await this.key(answer).tap();
+    await this.key(how).tap();
+  }
+
+  async sign(keep) {
+    const { x, y, width, height } = await this.main.getByRole("img", { name: "Signature" }).boundingBox();
+    const { mouse } = this.page;
+    await mouse.move(x + width * 0.2, y + height * 0.7);
+    await mouse.down();
+    await mouse.move(x + width * 0.5, y + height * 0.3);
+    await mouse.move(x + width * 0.8, y + height * 0.7);
+    await mouse.up();
+    await this.key(keep).tap();
+  }
+
+  /** From any step: More, then the end. */
+  async endHere() {
+    await this.key("More").tap();
+    await this.way("End the job here").tap();
+    await this.isAt("Hand over: End of the job");
+  }
+
+  /** The step with what is next in it: its round, or the fastener that its key names. */
+  #thing() {
+    return this.main.evaluate((main) => {
+      const text = [...main.querySelectorAll("section, fieldset")].map((part) => part.textContent).join(" ");
+      const inStep = text.match(/Round \d of \d|[^.:]* \d? ?clicked|\w+ \d: \d+°|Start again at 1/g);
+      return `${main.getAttribute("aria-label")} ${inStep}`;
+    });
+  }
+}
+
+/** A file as a person would choose it. */
+export function file(name, text) {
+  return { name, mimeType: "application/json", buffer: Buffer.from(text) };
+}
