@@ -1,0 +1,218 @@
+// What the phone refuses to keep is said on every screen, and no tap reads as kept that is not.
+import { readFileSync } from "node:fs";
+import { test, expect, open, ready } from "./support/fixtures.mjs";
+import { asides, journal, localKeys, plant } from "./support/journal.mjs";
+import { sampleEntries, sampleText } from "./support/jobs.mjs";
+import { Quick, file } from "./pages/quick.mjs";
+
+const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
+const FULL = "The phone's storage is full.";
+
+function denyJournal() {
+  Object.defineProperty(window, "indexedDB", { get: () => { throw new DOMException("denied", "SecurityError"); } });
+}
+
+function loseJournal() {
+  Object.defineProperty(window, "indexedDB", { value: undefined });
+}
+
+function denyLocal() {
+  Object.defineProperty(window, "localStorage", { get: () => { throw new DOMException("denied", "SecurityError"); } });
+}
+
+/** What the strip says of the last tap. */
+const kept = (quick) => quick.main.getByRole("status").filter({ hasText: /^(Kept|Keeping|Not kept)/ });
+
+/** The banner stands on every screen that the open job and the app have. */
+async function isSaidEverywhere(quick, sentence) {
+  const { page } = quick;
+  const job = await page.evaluate(() => location.hash.match(/^#\/job\/[^/]+/)[0]);
+  const places = ["#/", "#/new", "#/import", "#/settings", "#/job/unknown", job,
+    ...["where", "loose", "report", "notes", "teardown_yes", "end"].map((place) => `${job}/${place}`)];
+  for (const place of places) {
+    await page.evaluate((hash) => { location.hash = hash; }, place);
+    await expect(page.getByRole("alert").filter({ hasText: sentence }), place).toBeVisible();
+  }
+  await page.evaluate((hash) => { location.hash = hash; }, job);
+}
+
+test("without a journal every tap reads as kept but not yet safe, and the job is there again", async ({ page, host, faults: _ }) => {
+  await page.addInitScript(denyJournal);
+  await open(page, host.url);
+  const quick = new Quick(page);
+  await quick.practice();
+  await expect(kept(quick)).toHaveText("Kept, not yet safe");
+  await quick.walk("Meet: Odometer");
+  await expect(kept(quick)).toHaveText("Kept, not yet safe");
+  await isSaidEverywhere(quick, NOTHING_KEPT);
+  await page.reload();
+  await ready(page);
+  await quick.isAt("Meet: Odometer");
+  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+});
+
+test("a browser without a journal at all is told like one that denies it", async ({ page, host, faults: _ }) => {
+  await page.addInitScript(loseJournal);
+  await open(page, host.url);
+  const quick = new Quick(page);
+  await quick.practice();
+  await expect(kept(quick)).toHaveText("Kept, not yet safe");
+  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+});
+
+test("without any storage the work goes on in memory, and no tap reads as kept", async ({ page, host, faults: _ }) => {
+  await page.addInitScript(denyJournal);
+  await page.addInitScript(denyLocal);
+  await open(page, host.url);
+  const quick = new Quick(page);
+  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+  await quick.practice();
+  await expect(kept(quick)).toHaveText("Not kept");
+  await quick.walk("Meet: Odometer");
+  await expect(kept(quick)).toHaveText("Not kept");
+  await isSaidEverywhere(quick, NOTHING_KEPT);
+
+  await quick.isAt("Meet: Odometer");
+  await quick.key("Undo").tap();
+  await quick.isAt("Meet: The right car");
+
+  await quick.report();
+  const [download] = await Promise.all([page.waitForEvent("download"), quick.key("Export the job").tap()]);
+  const { logs } = JSON.parse(readFileSync(await download.path(), "utf8"));
+  expect(JSON.stringify(logs[0].entries)).toContain('"right_car"');
+});
+
+/** Lets the origin have no more than this; 0 means no limit. */
+async function allow(page, url, quotaSize) {
+  const client = await page.context().newCDPSession(page);
+  const { origin } = new URL(url);
+  await client.send("Storage.overrideQuotaForOrigin", quotaSize ? { origin, quotaSize } : { origin });
+}
+
+/** Opens the app on a phone that has one megabyte for it, with a practice job. */
+async function smallPhone(page, url) {
+  await page.goto("about:blank");
+  await allow(page, url, 1_000_000);
+  await open(page, url);
+  const quick = new Quick(page);
+  await quick.practice();
+  await expect(kept(quick)).toHaveText("Kept");
+  return quick;
+}
+
+/** Fills what is left with bytes that nothing can press together, down to the last few. */
+function fillJournal(page) {
+  return page.evaluate(async () => {
+    const database = await new Promise((resolve, reject) => {
+      const opening = indexedDB.open("neighbour", 1);
+      opening.onupgradeneeded = () => opening.result.createObjectStore("bytes", { autoIncrement: true });
+      opening.onsuccess = () => resolve(opening.result);
+      opening.onerror = () => reject(opening.error);
+    });
+    const put = (size) => new Promise((resolve) => {
+      const transaction = database.transaction("bytes", "readwrite", { durability: "strict" });
+      transaction.objectStore("bytes").add(crypto.getRandomValues(new Uint8Array(size)));
+      transaction.oncomplete = () => resolve(true);
+      transaction.onabort = () => resolve(false);
+    });
+    for (let size = 1 << 16; size >= 16;) if (!(await put(size))) size /= 2;
+    database.close();
+  });
+}
+
+/** Fills the second copy's place to the last character. */
+function fillLocal(page) {
+  return page.evaluate(() => {
+    for (let size = 1 << 20, n = 0; size > 0;) {
+      try {
+        localStorage.setItem(`neighbour:${n}`, "x".repeat(size));
+        n += 1;
+      } catch {
+        size = Math.floor(size / 2);
+      }
+    }
+  });
+}
+
+test("a full journal reads as not yet safe, and is caught up with once there is room", async ({ page, host, faults: _ }) => {
+  const quick = await smallPhone(page, host.url);
+  await fillJournal(page);
+  await quick.walk("Meet: The right car");
+  await expect(kept(quick)).toHaveText("Kept, not yet safe");
+  await isSaidEverywhere(quick, FULL);
+  const before = await journal(page);
+  await allow(page, host.url, 0);
+  await quick.walk("Meet: Odometer");
+  await expect(kept(quick)).toHaveText("Kept");
+  await expect(quick.alert(FULL)).toHaveCount(0);
+  // The taps of both steps: the one that did not fit is there now too.
+  const steps = (await journal(page)).map(({ text }) => JSON.parse(text).what.answered?.step).filter(Boolean);
+  expect(before.map(({ text }) => text).join()).not.toContain("site_look");
+  expect(steps).toEqual(expect.arrayContaining(["site_look", "right_car"]));
+});
+
+test("where nothing takes a tap it reads as not kept and the step stays, until there is room", async ({ page, host, faults: _ }) => {
+  const quick = await smallPhone(page, host.url);
+  await fillJournal(page);
+  await fillLocal(page);
+  await quick.key("Safe to work here").tap();
+  await expect(kept(quick)).toHaveText("Not kept");
+  await expect(quick.alert(FULL)).toBeVisible();
+  await quick.isAt("Site: The ground");
+  await isSaidEverywhere(quick, FULL);
+  await quick.isAt("Site: The ground");
+  await page.reload();
+  await ready(page);
+  await quick.isAt("Site: The ground");
+
+  await allow(page, host.url, 0);
+  await page.evaluate(() => {
+    for (const key of Object.keys(localStorage)) if (key.startsWith("neighbour:")) localStorage.removeItem(key);
+  });
+  await quick.key("Safe to work here").tap();
+  await quick.isAt("Meet: The right car");
+  await expect(kept(quick)).toHaveText("Kept");
+});
+
+test("a record that cannot be read is set aside and named, and the rest opens", async ({ app, host }) => {
+  const quick = new Quick(app);
+  await quick.take([file("job.json", sampleText("nothing-wrong"))]);
+  const entries = sampleEntries("nothing-wrong");
+  const broken = { log: entries[0].log, id: "019c0000-0000-7000-8000-00000000dead", text: '{"v":1,"id":"cut' };
+  await plant(app, broken);
+  for (const _ of [1, 2]) {
+    await open(app, `${host.url}#/job/${broken.log}/where`);
+    await app.reload();
+    await ready(app);
+    await expect(quick.alert("Something could not be read. It was set aside, not thrown away.")).toContainText(broken.id);
+    await expect(quick.main.getByRole("link", { name: /^End of the job/ })).toContainText("Done");
+  }
+  expect((await asides(app)).map(({ text }) => text)).toEqual([broken.text]);
+  expect((await journal(app)).filter(({ id }) => id === broken.id)).toEqual([broken]);
+  await expect(await quick.report()).toContainText("We found nothing that must be repaired today.");
+});
+
+test("a practice job is thrown away by holding a key for a second, and is gone for good", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  await app.evaluate(() => { location.hash = "#/"; });
+  const job = quick.main.getByRole("link", { name: /PRC 001/ });
+  await expect(job).toHaveCount(1);
+  const away = quick.key(/^Throw it away/);
+  // A tap is not enough: the finger must rest on the key until its ring is full.
+  await away.tap();
+  await expect(job).toHaveCount(1);
+  await away.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = await away.boundingBox();
+  await app.mouse.move(x + width / 2, y + height / 2);
+  const begun = Date.now();
+  await app.mouse.down();
+  await expect(job).toHaveCount(0);
+  expect(Date.now() - begun).toBeGreaterThan(950);
+  await app.mouse.up();
+  await app.reload();
+  await ready(app);
+  await expect(quick.main).toContainText("No job yet.");
+  expect(await journal(app)).toEqual([]);
+  expect(await localKeys(app, "hubslate:entry:")).toEqual([]);
+});
