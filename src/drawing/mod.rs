@@ -127,6 +127,9 @@ mod tests {
 
     #[test]
     fn every_star_is_sound() {
+        for done in [false, true] {
+            sound("single", &star::single(done));
+        }
         for count in 3..=10 {
             let order: Vec<usize> = (0..count).collect();
             for done in 0..=count {

@@ -154,6 +154,25 @@ fn caliper(drawing: &mut Drawing) {
     drawing.circle((222.0, 156.0), 9.0, Ink::FACE);
 }
 
+/// The one nut in the middle of the hub, ringed until it is done.
+pub fn single(done: bool) -> Drawing {
+    let mut drawing = Drawing::new(SIZE, SIZE);
+    drawing.circle(CENTRE, 147.0, Ink::FACE.bold());
+    drawing.circle(CENTRE, 118.0, Ink::THIN);
+    if !done {
+        drawing.circle(CENTRE, 88.0, Ink::FACE.bold().role(Role::Signal));
+        drawing.circle(CENTRE, 82.0, Ink::SIGNAL);
+    }
+    drawing.circle(CENTRE, 70.0, Ink::LINE);
+    let corners: Vec<Point> = (0..6)
+        .map(|k| clock(CENTRE, 62.0, 60.0 * f64::from(k)))
+        .collect();
+    drawing.polygon(&corners, if done { Ink::SOLID } else { Ink::FACE.bold() });
+    drawing.circle(CENTRE, 28.0, Ink::FACE);
+    splined_end(&mut drawing, CENTRE, 22.0);
+    drawing
+}
+
 /// The star order on a wheel with five studs, two of them done.
 pub fn star_order() -> Drawing {
     star(Pattern::Wheel, &[0, 2, 4, 1, 3], 2)

@@ -60,10 +60,10 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             {word(lang, corner, verdict.decision)}
             {stop}
             {bar(at, corner, nth)}
-            {settling(at, corner, nth)}
             <p class="verdict__next">{next}</p>
             <h2>{at.say(Say::RestsOn)}</h2>
             <ul class="verdict__reasons">{reasons.collect_view()}</ul>
+            {settling(at, corner, nth)}
             {not_done(at, &verdict.not_done)}
         </div>
     }
@@ -117,8 +117,8 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
         };
         view! {
             <p class="verdict__apart" role="note">
-                {text::spread_of(at.lang, &spread)} ". " {at.say(Say::RoundsApart)} " "
-                {likely.map(|say| at.say(say))}
+                {text::spread_of(at.lang, &spread)} ". "
+                {at.say(likely.unwrap_or(Say::RoundsApart))}
             </p>
         }
         .into_any()
@@ -189,11 +189,18 @@ fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
     .into_iter()
     .filter_map(|(label, set)| set.map(|set| (label, set)))
     .collect();
+    let bar = scale_of(at, &rows);
+    let told = proved(at, corner, after);
+    // A fault stands above the bar that shows it.
+    let (first, second) = match after {
+        After::Blocked { .. } => (Some(told), bar),
+        _ => (bar, Some(told)),
+    };
     view! {
         <section class="verdict">
             <h2>{text::corner_title(at.lang, corner)}</h2>
-            {scale_of(at, &rows)}
-            {proved(at, corner, after)}
+            {first}
+            {second}
         </section>
     }
     .into_any()

@@ -182,7 +182,7 @@ fn before(reading: &Reading) -> Option<AnyView> {
     let mean = before(2).or_else(|| before(1))?.set.mean();
     let shown = scale::play(reading.at.fmt, mean).line();
     let label = reading.at.say(Say::BeforeLabel);
-    Some(view! { <p class="round__before">{label} <b>{shown}</b></p> }.into_any())
+    Some(view! { <p class="round__before">{label} " " <b>{shown}</b></p> }.into_any())
 }
 
 /// The dial as it is seen on the car, with the needle of the last round behind it.
@@ -341,9 +341,12 @@ fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyVi
 
 /// The half division, put on and taken off.
 fn half(reading: &Reading) -> AnyView {
-    let reading = reading.clone();
-    key(Look::Plain, "½", move || {
-        let text = reading.text.get_untracked();
-        reading.text.set(halved(&text));
-    })
+    let text = reading.text;
+    let press = move |_| text.update(|text| *text = halved(text));
+    view! {
+        <button type="button" class="key round__step" on:click=press>
+            "½"
+        </button>
+    }
+    .into_any()
 }

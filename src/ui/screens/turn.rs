@@ -6,8 +6,8 @@ use std::cell::RefCell;
 
 use leptos::prelude::*;
 
-use crate::drawing::star::{Pattern, star};
-use crate::drawing::{Drawing, Picture};
+use crate::drawing::Drawing;
+use crate::drawing::star::{Pattern, single, star};
 use crate::job::entry::What;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::text::{self, Say};
@@ -79,13 +79,18 @@ fn begin_pass(at: &At) {
 fn no_figure(at: &At, group: Group) -> AnyView {
     let id = at.open.log.0.clone();
     let name = card_item(group).map_or("", |item| text::card_item(at.lang, item));
+    let looked_for = card_item(group).and_then(|item| at.sheet().card(item));
+    let how = match looked_for {
+        Some(_) => at.say(Say::CardNotFound),
+        None => at.say(Say::NoFigureFound),
+    };
     let route = match card_step(&at.open.steps, &at.spec, group) {
         Some(step) => Route::Step(id, step),
         None => Route::Where(id),
     };
     let body = view! {
         <aside class="hold" role="alert">
-            <h2>{format!("{name}: {}", at.say(Say::CardNotFound))}</h2>
+            <h2>{format!("{name}: {how}")}</h2>
             <p>{at.say(Say::NoFigureFoundSay)}</p>
         </aside>
     };
@@ -124,7 +129,7 @@ fn drawing(group: Group, turning: &Turning) -> Drawing {
         Group::WheelNuts => Pattern::Wheel,
         Group::HubBolts => Pattern::Hub,
         Group::BracketBolts | Group::CaliperPins => Pattern::Row,
-        _ => return Picture::NutStake.drawing(),
+        _ => return single(turning.next().is_none()),
     };
     star(pattern, &turning.places, done)
 }
@@ -138,9 +143,11 @@ fn next_fastener(at: &At, group: Group, turning: &Turning) -> AnyView {
     view! {
         <div class="turn">
             {picture(at, group, turning)}
-            <div class="turn__value">{value(at, turning)}</div>
-            {wrench(at, turning)}
-            {conditions(at, group)}
+            <div class="turn__value">
+                {value(at, turning)}
+                {wrench(at, turning)}
+                {conditions(at, group)}
+            </div>
         </div>
     }
     .into_any()
