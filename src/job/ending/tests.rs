@@ -87,7 +87,7 @@ fn corners() -> What {
 #[test]
 fn anything_loose_leaves_it_unfinished_whatever_else_is_told() {
     let refused = said(StepKey::once(Step::SiteLook), Answer::No);
-    assert_eq!(ending(&[refused.clone()]), Ending::NotSafeHere);
+    assert_eq!(ending(std::slice::from_ref(&refused)), Ending::NotSafeHere);
     let loose = [refused, moved(Group::WheelNuts, Hold::Loosened)];
     assert_eq!(ending(&loose), Ending::LeftUnfinished);
 }
