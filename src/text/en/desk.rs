@@ -204,7 +204,7 @@ pub(in crate::text) fn from_page(document: &str, page: &str, date: &str) -> Stri
 }
 
 pub(in crate::text) fn order_of_work(nth: usize) -> String {
-    format!("No. {nth}")
+    format!("{nth}.")
 }
 
 pub(in crate::text) fn amount_in(label: &str, currency: &str) -> String {

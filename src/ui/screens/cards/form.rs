@@ -88,10 +88,10 @@ impl CardForm {
             Figures::Play(fields) => fields.body(at, self.drafts, enter.clone()),
         };
         let pictured = at.sheet().photos(at.spec.key).next().is_some();
-        let (lang, fmt) = (at.lang, at.fmt);
+        let lang = at.lang;
         view! {
             <div class="card-form">
-                {fields} <div class="slip" role="alert">{move || self.says(lang, fmt)}</div>
+                {fields}
                 {self.source.body(at, self.drafts, enter)}
                 <div class="card-form__page">
                     {camera(at, trouble, false)}
@@ -118,7 +118,9 @@ impl CardForm {
                 })
             })
         };
+        let (lang, fmt) = (at.lang, at.fmt);
         view! {
+            <div class="slip" role="alert">{move || self.says(lang, fmt)}</div>
             {key(Look::Primary, at.text().primary, move || self.keep(&here))} {as_printed}
             {key(Look::Plain, at.say(Say::NotFound), move || mode.set(Mode::NotFound))}
         }

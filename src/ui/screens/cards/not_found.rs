@@ -34,7 +34,7 @@ pub fn keys(at: &At, item: CardItem, mode: RwSignal<Mode>, form: CardForm) -> An
         })
     });
     view! {
-        {keys.into_iter().collect_view()}
+        <div class="reasons">{keys.into_iter().collect_view()}</div>
         {key(Look::Foot, text::desk(at.lang, Desk::BackToValue), move || mode.set(Mode::Fields))}
     }
     .into_any()

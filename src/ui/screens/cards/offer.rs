@@ -27,15 +27,14 @@ pub fn body(at: &At, offered: RwSignal<Option<SpecCard>>) -> AnyView {
     view! {
         <section class="offer">
             <p class="hint">{at.say(Say::KnownFamily)}</p>
-            <h2>{text::card_item(at.lang, card.item)}</h2>
             <p class="offer__value">
                 <b>{value.number}</b>
                 <span>{value.unit}</span>
             </p>
             <p class="offer__twin">{text::also_value(at.lang, &twin)}</p>
             {angle.map(|angle| view! { <p>{angle}</p> })}
-            <p>{rest}</p>
             <p class="hint">{from}</p>
+            <p>{rest}</p>
         </section>
     }
     .into_any()

@@ -79,8 +79,8 @@ fn corner_key(lang: Lang, chosen: RwSignal<Vec<Corner>>, corner: Corner) -> AnyV
             aria-pressed=move || if place().is_some() { "true" } else { "false" }
             on:click=turn
         >
-            <span>{text::corner_title(lang, corner)}</span>
             <b>{order}</b>
+            <span>{text::corner_title(lang, corner)}</span>
         </button>
     }
     .into_any()

@@ -42,11 +42,13 @@ pub fn price(at: &At) -> AnyView {
                 .show(label(Say::RepairPrice), "", form.drafts, keep_it.clone())}
             {Field::decimal("refit", form.refit)
                 .show(label(Say::RefitPrice), "", form.drafts, keep_it.clone())}
+        },
+        view! {
             <p class="slip" role="alert">
                 {move || form.slip.get().map(|slip| text::amount_slip(lang, slip))}
             </p>
+            {key(Look::Primary, at.text().primary, keep_it)}
         },
-        key(Look::Primary, at.text().primary, keep_it),
     )
 }
 

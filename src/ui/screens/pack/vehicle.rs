@@ -71,11 +71,9 @@ pub fn vehicle(at: &At) -> AnyView {
     let here = at.clone();
     let keep_it = move || write(&here, form);
     let families = known_families(at);
-    focus(if form.family.with_untracked(String::is_empty) {
-        "family"
-    } else {
-        "vin"
-    });
+    if form.family.with_untracked(String::is_empty) {
+        focus("family");
+    }
     frame(
         at,
         view! {

@@ -17,12 +17,14 @@ pub fn settings(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         <main class="desk settings">
-            <h1>{text::say(lang, Say::SettingsTitle)}</h1>
+            <header class="desk__head">
+                <h1>{text::say(lang, Say::SettingsTitle)}</h1>
+                {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
+            </header>
             {banners(app)}
             {choices::choices(app)}
             {van::van(app)}
             {storage::storage(app)}
-            {link(Look::Primary, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
     .into_any()
