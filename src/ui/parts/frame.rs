@@ -28,7 +28,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
         <main class=desk aria-label=name>
             {strip(at)}
             {banners(app)}
-            <section class="step__thing" hidden=hidden>
+            <section class="step__thing" tabindex="0" hidden=hidden>
                 {words(at)}
                 {body.try_update_value(Option::take).flatten()}
             </section>

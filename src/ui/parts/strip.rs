@@ -16,7 +16,9 @@ pub fn strip(at: &At) -> AnyView {
     let (app, lang) = (at.app, at.lang);
     let corner = at.corner();
     let outline = corner::small(&corner.map(place).into_iter().collect::<Vec<_>>());
-    let title = corner.map_or("", |corner| text::corner_title(lang, corner));
+    let title = corner.map_or(text::say(lang, Say::AriaCorner), |corner| {
+        text::corner_title(lang, corner)
+    });
     let loose = at.sheet().loose().len();
     let practice = at
         .sheet()
