@@ -10,13 +10,18 @@ use super::shape::{Anchor, Dash, Drawing, Fill, Ink, Point, Role, Shape, Step};
 
 impl Drawing {
     /// The drawing as one `svg` element with `title` as its name, sized by its surroundings.
+    ///
+    /// An empty title means that the words beside it say the same: nobody is read it twice.
     pub fn to_svg(&self, title: &str) -> String {
+        let (role, name) = match title {
+            "" => ("aria-hidden=\"true\"", String::new()),
+            title => ("role=\"img\"", format!("<title>{}</title>", escape(title))),
+        };
         let mut svg = format!(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 {} {}\" \
-             fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\"><title>{}</title>",
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" {role} viewBox=\"0 0 {} {}\" \
+             fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\">{name}",
             number(self.width),
-            number(self.height),
-            escape(title)
+            number(self.height)
         );
         for shape in &self.shapes {
             write_shape(&mut svg, shape);

@@ -186,7 +186,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::StorageNotKept => "Not kept",
         Say::StorageDenied => "This browser keeps nothing. Export before you close it.",
         Say::StorageFull => {
-            "The phone's storage is full. Export jobs, then make room. New taps are not kept."
+            "The phone's storage is full. Export jobs, then make room. New taps are not safe."
         }
         Say::StorageReadOnly => "This job can only be read. Nothing in it was changed.",
         Say::StorageNotPromised => {

@@ -130,7 +130,7 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
     view! {
         <main class="owner" aria-label=name>
             {banners(app)}
-            <section class="owner__say">{body}</section>
+            <section class="owner__say" tabindex="0">{body}</section>
             <fieldset
                 class="step__keys"
                 prop:disabled=move || app.locked.get() || app.is_busy()

@@ -40,8 +40,10 @@ where
     let text = RwSignal::new(String::new());
     let unit = RwSignal::new(first);
     let other = move |_| unit.update(|unit| *unit = unit.twin());
+    let change = at.say(Say::PadUnit);
+    let name = move || format!("{change}: {}", unit.get().symbol());
     let unit_key = view! {
-        <button type="button" class="pad__unit" aria-label=at.say(Say::PadUnit) on:click=other>
+        <button type="button" class="pad__unit" aria-label=name on:click=other>
             {move || unit.get().symbol()}
         </button>
     };

@@ -308,7 +308,7 @@ fn keys(reading: &Reading) -> AnyView {
             {half(reading)}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
-            {pacer(&reading.at)}
+            {pacer(&reading.at, Look::Plain)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
         <button
@@ -326,7 +326,8 @@ fn keys(reading: &Reading) -> AnyView {
 /// A key that moves the needle by so many half divisions.
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
     let reading = reading.clone();
-    let name = reading.at.say(name);
+    // The name holds what is seen, so that it can also be spoken to the phone.
+    let name = format!("{}, {label}", reading.at.say(name));
     let press = move |_| {
         let text = reading.text.get_untracked();
         reading.text.set(stepped(&text, halves, &reading.dial));

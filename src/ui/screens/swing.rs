@@ -28,11 +28,11 @@ pub fn swing(at: &At) -> AnyView {
         })
     });
     let keys = view! { <div class="keys-grid">{keys.collect_view()}</div> };
-    frame(at, pacer(at), keys)
+    frame(at, pacer(at, Look::Primary), keys)
 }
 
 /// The paced counter: push and five swings, then pull and five swings.
-pub fn pacer(at: &At) -> AnyView {
+pub fn pacer(at: &At, look: Look) -> AnyView {
     let beat = RwSignal::new(None::<u32>);
     let timer = StoredValue::new_local(None);
     let app = at.app;
@@ -64,7 +64,7 @@ pub fn pacer(at: &At) -> AnyView {
     view! {
         <div class="pacer" aria-live="off">
             {move || match beat.get() {
-                None => key(Look::Primary, text::say(lang, Say::StartCount), start).into_any(),
+                None => key(look, text::say(lang, Say::StartCount), start).into_any(),
                 Some(beat) => counted(at_beat(beat), lang),
             }}
         </div>
