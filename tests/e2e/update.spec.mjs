@@ -3,6 +3,7 @@ import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test, expect, baseStyle, dist1, dist2, kept, ready } from "./support/fixtures.mjs";
+import { Quick } from "./pages/quick.mjs";
 
 /** The upload broke off: the new worker and page are there, the changed style sheet is not. */
 function halfUpload() {
@@ -40,13 +41,12 @@ function lookForUpdate(page) {
   });
 }
 
-/** What the app does when the technician agrees: tell the waiting worker, reload once. */
+/** The technician agrees, at home, where the new version is offered; the page loads once more. */
 async function accept(page) {
+  const offer = page.getByRole("status").filter({ hasText: "A new version is ready." });
+  await expect(offer).toBeVisible();
   const reloaded = page.waitForEvent("load");
-  await page.evaluate(async () => {
-    navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
-    (await navigator.serviceWorker.getRegistration()).waiting.postMessage("skip-waiting");
-  });
+  await offer.getByRole("button", { name: "Take the new version" }).tap();
   await reloaded;
   await ready(page);
 }
@@ -116,4 +116,20 @@ test("an update removes our old version and nothing of a neighbour", async ({ ap
   expect(ours(after)).not.toEqual(ours(before));
   expect(after.filter((name) => !ours(after).includes(name))).toEqual(["hubslate /elsewhere/ 1", "neighbour-v1"]);
   expect(await app.evaluate(async () => (await (await caches.open("neighbour-v1")).match("/theirs")).text())).toBe("theirs");
+});
+
+test("a new version is not offered in the middle of a step, and a job is there after it", async ({ app, host }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Meet: The right car");
+  host.switchTo(dist2());
+  expect(await lookForUpdate(app)).toBe("installed");
+  await expect(quick.key("Take the new version")).toHaveCount(0);
+  await quick.walk("Meet: Odometer");
+  expect(await styleOf(app)).toBe(baseStyle(dist1()));
+  await app.evaluate(() => { location.hash = "#/"; });
+  await accept(app);
+  expect(await styleOf(app)).toBe(baseStyle(dist2()));
+  await quick.main.getByRole("link", { name: /PRC 001/ }).tap();
+  await quick.isAt("Meet: Odometer");
 });

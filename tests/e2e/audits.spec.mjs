@@ -1,0 +1,142 @@
+// Every screen is heard by axe, and every control on a driveway screen is measured.
+import { test, expect } from "./support/fixtures.mjs";
+import { serious } from "./support/audit.mjs";
+import { sampleText } from "./support/jobs.mjs";
+import { Quick, file } from "./pages/quick.mjs";
+
+/** CSS px of a primary key, of any other control, and between two of them, by the size of the glass. */
+const LARGE = { viewport: { width: 390, height: 844 }, primary: [125, 96], other: [96, 72], gap: 16 };
+const SMALL = { viewport: { width: 320, height: 568 }, primary: [112, 80], other: [80, 64], gap: 12 };
+
+/** What on this screen is smaller, nearer or farther out than it may be, one line each. */
+function measure(page, rules) {
+  return page.evaluate(({ primary, other, gap }) => {
+    const wrong = [];
+    const main = document.querySelector("main");
+    const named = (it) => `"${(it.getAttribute("aria-label") ?? it.textContent).trim().replace(/\s+/g, " ").slice(0, 40)}"`;
+    const size = (box) => `${box.width.toFixed(1)} × ${box.height.toFixed(1)}`;
+    const scroller = (it) => {
+      for (let up = it.parentElement; up; up = up.parentElement) {
+        if (/auto|scroll/.test(getComputedStyle(up).overflowY)) return up;
+      }
+      return document.documentElement;
+    };
+    const found = [...main.querySelectorAll("button, a[href], input, textarea, select, summary, [role=button]")]
+      // The finger meets the label; the file field lies invisible inside it.
+      .map((it) => (it.type === "file" ? it.closest("label") : it))
+      .filter((it) => it.getClientRects().length > 0);
+    const controls = found.map((it) => {
+      const box = it.getBoundingClientRect();
+      const within = scroller(it);
+      const seen = within === document.documentElement
+        ? { top: 0, bottom: innerHeight } : within.getBoundingClientRect();
+      return { it, box, within, whole: box.top >= seen.top - 0.5 && box.bottom <= seen.bottom + 0.5 };
+    });
+    for (const { it, box } of controls) {
+      const first = it.classList.contains("key--primary");
+      const [width, height] = first ? primary : other;
+      // Half a device pixel is lost where a third of the glass is no whole number.
+      if (box.width < width - 0.5 || box.height < height - 0.5) wrong.push(`${named(it)} is ${size(box)}`);
+      if (box.left < -0.5 || box.right > innerWidth + 0.5) wrong.push(`${named(it)} reaches beyond the glass`);
+    }
+    for (const [place, one] of controls.entries()) {
+      for (const two of controls.slice(place + 1)) {
+        if (one.within !== two.within && !(one.whole && two.whole)) continue;
+        const across = Math.max(one.box.left, two.box.left) - Math.min(one.box.right, two.box.right);
+        const along = Math.max(one.box.top, two.box.top) - Math.min(one.box.bottom, two.box.bottom);
+        const apart = Math.max(across, along);
+        if (apart < gap - 0.5) wrong.push(`${named(one.it)} and ${named(two.it)} are ${apart.toFixed(1)} apart`);
+      }
+    }
+    const first = controls.find(({ it }) => it.classList.contains("key--primary"));
+    if (first) {
+      const { top, bottom } = first.box;
+      if (!first.whole || top < 0 || bottom > innerHeight) wrong.push(`the primary key ${named(first.it)} must be scrolled to`);
+    }
+    for (const it of [document.scrollingElement, main, ...main.querySelectorAll("section, fieldset, nav, header")]) {
+      if (it.scrollWidth > it.clientWidth + 1 && it.clientWidth > 0) wrong.push(`<${it.localName} class="${it.className}"> scrolls sideways by ${it.scrollWidth - it.clientWidth}`);
+    }
+    return wrong;
+  }, rules);
+}
+
+/** Whether a screen is one of the desk, where fingers are bare. */
+const isDesk = (label) => /^(Pack: |$)|^Hand over: Report/.test(label);
+
+/** Walks a practice job from Site to its end and audits what it meets. */
+async function walkThrough(app, rules) {
+  const quick = new Quick(app);
+  const wrong = [];
+  const look = async (label) => {
+    await app.waitForFunction(() => !document.querySelector("fieldset:disabled"));
+    for (const fault of await serious(app)) wrong.push(`${label}: axe: ${fault}`);
+    if (!isDesk(label)) for (const fault of await measure(app, rules)) wrong.push(`${label}: ${fault}`);
+  };
+  await quick.practice();
+  await panels(quick, look);
+  const round = { "Push, pull, read": (it) => pad(it, look) };
+  const answers = {
+    ...round,
+    "Spin by hand": "Rough and noisy",
+    "Rock: 12 and 6": "Just felt",
+    "The owner's answer": async (it) => {
+      await it.key(/^Yes/).tap();
+      await look("Agree: signature");
+      await it.key("Spoken").tap();
+    },
+  };
+  await quick.walk("Hand over: End of the job", answers, look);
+  await quick.key("End the job here: Finished").tap();
+  await expect(quick.main).toContainText("The job has ended.");
+  await look("Hand over: Ended");
+  expect([...new Set(wrong)]).toEqual([]);
+}
+
+/** A round with the pad open: the second way of the same screen. */
+async function pad(quick, look) {
+  await quick.main.getByTitle("Number pad").tap();
+  await look("Gauge: number pad");
+  const before = (await quick.label()).startsWith("Gauge");
+  await quick.type(before ? "6" : "0");
+  await quick.key(/^(Keep|Same:) \d/).tap();
+}
+
+/** What opens over a step. */
+async function panels(quick, look) {
+  await quick.key("Not done").tap();
+  await look("Panel: not done");
+  await quick.key("Close").tap();
+  for (const name of ["More", "Note", "It won't go", "Why"]) {
+    await quick.key("More").tap();
+    if (name !== "More") await quick.key(name).tap();
+    await look(`Panel: ${name}`);
+    await quick.key("Close").tap();
+  }
+}
+
+test("at 390 × 844 every screen of a job is sound to axe, and every control is large enough", async ({ app }) => {
+  test.setTimeout(300_000);
+  await app.setViewportSize(LARGE.viewport);
+  await walkThrough(app, LARGE);
+});
+
+test("at 320 × 568 every screen of a job is sound to axe, and nothing is cut off", async ({ app }) => {
+  test.setTimeout(300_000);
+  await app.setViewportSize(SMALL.viewport);
+  await walkThrough(app, SMALL);
+});
+
+test("the screens of the desk are sound to axe and do not scroll sideways", async ({ app }) => {
+  const quick = new Quick(app);
+  await app.setViewportSize(SMALL.viewport);
+  await quick.take([file("job.json", sampleText("replaced-hub"))]);
+  const job = await quick.main.getByRole("link", { name: "Open the job" }).getAttribute("href");
+  const here = job.replace("/where", "");
+  for (const place of ["#/", "#/new", "#/settings", "#/import", job, `${here}/loose`, `${here}/report`, `${here}/notes`]) {
+    await app.evaluate((hash) => { location.hash = hash; }, place);
+    await expect(quick.main.getByRole("heading", { level: 1 })).toBeVisible();
+    expect(await serious(app), place).toEqual([]);
+    const beyond = await app.evaluate(() => document.scrollingElement.scrollWidth - innerWidth);
+    expect(beyond, place).toBeLessThanOrEqual(0);
+  }
+});
