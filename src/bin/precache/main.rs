@@ -1,8 +1,11 @@
-//! The build's last step: tells the service worker which files make up this version, and the
-//! page's security policy which inline script is ours.
+//! The build's last step: joins the style sheets, tells the service worker which files make up
+//! this version, and the page's security policy which inline script is ours.
 //!
 //! Trunk calls it with the folder in `TRUNK_STAGING_DIR`; `precache DIR` does the same by hand.
 //! Running it again on the same folder changes nothing.
+
+#[cfg(not(target_arch = "wasm32"))]
+mod styles;
 
 #[cfg(target_arch = "wasm32")]
 fn main() {}
@@ -36,6 +39,8 @@ mod host {
 
     use sha2::{Digest, Sha256, Sha384};
 
+    use crate::styles;
+
     /// Small files for people with a signal; they are no part of the app.
     const NOT_KEPT: [&str; 3] = ["sw.js", "sample/", "schema/"];
     const POLICY: &str = "'wasm-unsafe-eval'";
@@ -68,6 +73,7 @@ mod host {
     pub fn write_version(dir: &Path) -> Result<usize, PrecacheError> {
         let index = dir.join("index.html");
         let page = String::from_utf8_lossy(&read(&index)?).into_owned();
+        let page = join_styles(dir, page)?;
         // The page comes first: its own hash is part of the list.
         write(&index, &with_policy(&page)?)?;
 
@@ -78,6 +84,38 @@ mod host {
         let template = String::from_utf8_lossy(&read(&worker)?).into_owned();
         write(&worker, &with_list(&template, &files)?)?;
         Ok(files.len())
+    }
+
+    /// Makes one sheet of the page's many; a page with one or none stays as it is.
+    fn join_styles(dir: &Path, page: String) -> Result<String, PrecacheError> {
+        let sheets = styles::sheets(&page);
+        if sheets.len() < 2 {
+            return Ok(page);
+        }
+        let mut whole = String::new();
+        for sheet in &sheets {
+            whole.push_str(&String::from_utf8_lossy(&read(&dir.join(sheet))?));
+            whole.push('\n');
+        }
+        for sheet in &sheets {
+            let path = dir.join(sheet);
+            fs::remove_file(&path).map_err(|why| file_error(&path, &why))?;
+        }
+        let name = format!("base-{}.css", short(&Sha256::digest(&whole)));
+        write(&dir.join(&name), &whole)?;
+        Ok(styles::with_one(&page, &name, &integrity(whole.as_bytes())))
+    }
+
+    fn integrity(bytes: &[u8]) -> String {
+        format!("sha384-{}", base64(&Sha384::digest(bytes)))
+    }
+
+    /// The first eight bytes in hexadecimal.
+    fn short(digest: &[u8]) -> String {
+        digest.iter().take(8).fold(String::new(), |mut text, byte| {
+            let _ = write!(text, "{byte:02x}");
+            text
+        })
     }
 
     /// One file of the version: its address and the hash the browser must find.
@@ -92,7 +130,7 @@ mod host {
             if path.is_dir() {
                 collect(top, &path, files)?;
             } else {
-                let hash = format!("sha384-{}", base64(&Sha384::digest(read(&path)?)));
+                let hash = integrity(&read(&path)?);
                 // Some hosts redirect `index.html` to the folder, and a redirect is never kept.
                 let url = if name == "index.html" {
                     "./".to_owned()
@@ -130,10 +168,7 @@ mod host {
         list.push_str("];");
         let unversioned = with_line(worker, "const PRECACHE = ", &list)?;
         let unversioned = with_line(&unversioned, "const VERSION = ", "const VERSION = \"\";")?;
-        let mut version = String::new();
-        for byte in Sha256::digest(&unversioned).iter().take(8) {
-            let _ = write!(version, "{byte:02x}");
-        }
+        let version = short(&Sha256::digest(&unversioned));
         with_line(
             &unversioned,
             "const VERSION = ",
@@ -290,6 +325,23 @@ mod host {
                 )),
                 "{page}"
             );
+        }
+
+        #[test]
+        fn many_style_sheets_become_one() {
+            let dir = build("styles");
+            let link = |name: &str| format!("<link rel=\"stylesheet\" href=\"./{name}\"/>");
+            let page = fs::read_to_string(dir.join("index.html")).unwrap();
+            let page = [page, link("z.css"), link("a.css")].concat();
+            fs::write(dir.join("index.html"), page).unwrap();
+            fs::write(dir.join("z.css"), "@layer x;").unwrap();
+            assert_eq!(write_version(&dir), Ok(3));
+            let page = fs::read_to_string(dir.join("index.html")).unwrap();
+            let [one] = styles::sheets(&page).try_into().unwrap();
+            let text = fs::read_to_string(dir.join(&one)).unwrap();
+            assert_eq!(text, "@layer x;\na{}\n");
+            assert!(page.contains(&integrity(text.as_bytes())));
+            assert!(!dir.join("a.css").exists() && worker(&dir).contains(&one));
         }
 
         #[test]
