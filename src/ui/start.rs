@@ -1,5 +1,9 @@
 //! The start: crash panel first, then storage, then the screens.
 
+use std::future::poll_fn;
+use std::pin::pin;
+use std::task::Poll;
+
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
@@ -18,14 +22,28 @@ pub fn start() {
     spawn_local(async {
         let stale = ArcRwSignal::new(false);
         let closed = stale.clone();
-        let shelf = Shelf::open(move |_| closed.set(true)).await;
         let language = locale::language();
-        let settings = Settings::read(&shelf, &language, locale::decimal_mark(&language));
+        let (shelf, mark) = beside(Shelf::open(move |_| closed.set(true)), || {
+            locale::decimal_mark(&language)
+        })
+        .await;
+        let settings = Settings::read(&shelf, &language, mark);
         page::set_language("en");
         page::set_theme(settings.theme.code());
         mount(shelf, settings, stale);
         page::set_ready();
     });
+}
+
+/// Waits for `slow`, and does `work` as soon as that has been begun.
+async fn beside<S, W>(slow: impl Future<Output = S>, work: impl FnOnce() -> W) -> (S, W) {
+    let mut slow = pin!(slow);
+    let early = poll_fn(|context| Poll::Ready(slow.as_mut().poll(context))).await;
+    let done = work();
+    match early {
+        Poll::Ready(outcome) => (outcome, done),
+        Poll::Pending => (slow.await, done),
+    }
 }
 
 fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
