@@ -154,3 +154,28 @@ fn length(format: Format, length: Length) -> String {
 fn band(format: Format, of: &Comparison) -> String {
     length(format, of.u.times(of.g))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::trade::play::{Felt, StopSign, Test};
+
+    #[test]
+    fn every_code_of_a_reason_is_its_own() {
+        let reasons = [
+            Reason::MustNotDrive(StopSign::LockUp),
+            Reason::LooseInBearing(Felt::Seen),
+            Reason::LooseElsewhere(Felt::Seen),
+            Reason::LooseNotLocated(Felt::Seen),
+            Reason::Rough,
+            Reason::Noisy,
+            Reason::SetsDisagree,
+            Reason::NotLookedAt(Test::Ear),
+            Reason::SmoothAndQuiet,
+        ];
+        let mut codes: Vec<&str> = reasons.iter().map(code).collect();
+        codes.sort_unstable();
+        codes.dedup();
+        assert_eq!(codes.len(), reasons.len());
+    }
+}

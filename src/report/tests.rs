@@ -384,25 +384,3 @@ fn the_foot_has_the_jobs_short_name_and_the_digest() {
     let head = report(&sample::finished(None)).head;
     assert_eq!(head.foot, "Job 77aa31bc · digest 9f9f9f9f9f9f");
 }
-
-#[test]
-fn every_code_of_a_reason_is_its_own() {
-    use crate::trade::play::{Reason, StopSign, Test};
-    let reasons = [
-        Reason::MustNotDrive(StopSign::LockUp),
-        Reason::LooseInBearing(Felt::Seen),
-        Reason::LooseElsewhere(Felt::Seen),
-        Reason::LooseNotLocated(Felt::Seen),
-        Reason::Rough,
-        Reason::Noisy,
-        Reason::SetsDisagree,
-        Reason::NotLookedAt(Test::Ear),
-        Reason::SmoothAndQuiet,
-    ];
-    let mut codes: Vec<&str> = reasons.iter().map(reason::code).collect();
-    codes.sort_unstable();
-    codes.dedup();
-    assert_eq!(codes.len(), reasons.len());
-    let knocks = reason::sentence(Lang::English, METRIC, &reasons[1]);
-    says(&knocks, &["It knocks", "in the bearing"]);
-}

@@ -11,7 +11,12 @@ use crate::trade::wheel_end::Step;
 
 /// A drawing with a title for those who cannot see it.
 pub fn drawn(drawing: &Drawing, title: &str, class: &'static str) -> AnyView {
-    let svg = drawing.to_svg(title);
+    inserted(drawing.to_svg(title), class)
+}
+
+/// The only door through which text becomes markup: SVG that `drawing` or `report` made, whose
+/// words are escaped there and whose strokes are plain path data.
+pub fn inserted(svg: String, class: &'static str) -> AnyView {
     view! { <div class=class inner_html=svg></div> }.into_any()
 }
 

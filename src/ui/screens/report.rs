@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::report::{Block, Head, Report, Size};
 use crate::text::{self, Lang, ReportWord};
+use crate::ui::parts::picture::inserted;
 
 /// The report as a document: page one for the owner, then the technician's pages.
 #[component]
@@ -92,7 +93,7 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
             sentence,
         } => view! {
             <div class="report__decision" data-decision=decision.code()>
-                <div class="report__mark" aria-hidden="true" inner_html=mark></div>
+                <span aria-hidden="true">{inserted(mark, "report__mark")}</span>
                 <p><strong>{title}</strong> {sentence}</p>
             </div>
         }
@@ -114,7 +115,7 @@ fn drawing(size: Size, svg: String) -> AnyView {
         Size::Beside => "report__drawing report__drawing--beside",
         Size::Wide => "report__drawing report__drawing--wide",
     };
-    view! { <div class=class inner_html=svg></div> }.into_any()
+    inserted(svg, class)
 }
 
 /// Labels with their values.
@@ -155,7 +156,7 @@ fn row(cells: Vec<String>) -> AnyView {
 fn signature(caption: String, svg: Option<String>) -> AnyView {
     view! {
         <figure class="report__signature">
-            <div inner_html=svg.unwrap_or_default()></div>
+            {inserted(svg.unwrap_or_default(), "report__strokes")}
             <figcaption>{caption}</figcaption>
         </figure>
     }
