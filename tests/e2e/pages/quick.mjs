@@ -121,6 +121,14 @@ export class Quick {
     await expect(this.main).toHaveAttribute("aria-label", /: /);
   }
 
+  /** Goes to any step of the job by its name, from the list of all steps. */
+  async goTo(step) {
+    await this.key("More").tap();
+    await this.way("Where am I").tap();
+    await this.main.getByRole("listitem").getByRole("link").filter({ hasText: step }).first().tap();
+    await expect(this.main).toHaveAttribute("aria-label", new RegExp(`: ${step}$`));
+  }
+
   /** The report of the open job, as it stands on the glass. */
   async report() {
     await this.page.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/report"); });
@@ -143,11 +151,17 @@ export class Quick {
       const label = await this.label();
       await look(label);
       if (label === until) return;
-      const name = label.replace(/^[^:]*: /, "");
-      const answer = answers[label] ?? answers[name] ?? USUAL[name];
-      if (!answer) throw new Error(`Nothing is known to answer at "${label}".`);
-      await this.goOn(() => (typeof answer === "function" ? answer(this) : this.key(answer).tap()));
+      await this.step(answers);
     }
+  }
+
+  /** Answers what is on the glass and waits for the next thing to do. */
+  async step(answers = {}) {
+    const label = await this.label();
+    const name = label.replace(/^[^:]*: /, "");
+    const answer = answers[label] ?? answers[name] ?? USUAL[name];
+    if (!answer) throw new Error(`Nothing is known to answer at "${label}".`);
+    await this.goOn(() => (typeof answer === "function" ? answer(this) : this.key(answer).tap()));
   }
 
   /** Does something and waits until the glass shows another thing to do. */

@@ -1,0 +1,144 @@
+// The browser dies in the middle of the work, at once and with everything in it; opened again on
+// the same phone, without a signal, the job stands at the same step with every tap that read as done.
+import { readFileSync } from "node:fs";
+import { test, expect, kept, ready } from "./support/fixtures.mjs";
+import { Profile } from "./support/kill.mjs";
+import { Pack } from "./pages/pack.mjs";
+import { Quick } from "./pages/quick.mjs";
+
+/** Readings that condemn the old hub and pass the new one. */
+const WORN = {
+  "Gauge: Push, pull, read": (quick) => quick.round("6"),
+  "Prove: Push, pull, read": (quick) => quick.round("0"),
+};
+
+/** A phone of one's own with the app on it, without a signal from then on. */
+async function phone(host, use) {
+  const profile = await Profile.make();
+  try {
+    const page = await start(await profile.open(), host);
+    await kept(page);
+    await host.stop();
+    await use({ profile, page });
+  } finally {
+    await profile.remove();
+  }
+}
+
+/** The app in the first tab of a browser that has just been started. */
+async function start(context, host) {
+  const page = context.pages()[0] ?? await context.newPage();
+  page.setDefaultTimeout(15_000);
+  await page.goto(host.url);
+  await ready(page);
+  return page;
+}
+
+/** The browser dies, is started again, and the job is opened from the list. */
+async function killed(profile, host) {
+  await profile.kill();
+  const page = await start(await profile.open(), host);
+  await page.getByRole("listitem").getByRole("link").first().tap();
+  return { page, quick: new Quick(page) };
+}
+
+/** The file of the open job, taken along from its report. */
+async function exported(page, quick) {
+  await quick.report();
+  const download = page.waitForEvent("download");
+  await quick.key("Export the job").tap();
+  const { logs } = JSON.parse(readFileSync(await (await download).path(), "utf8"));
+  await page.goBack();
+  return logs[0].entries;
+}
+
+/** Which fasteners were brought to their card at a step, in the order of the taps. */
+const turned = (entries, step) => entries
+  .flatMap(({ what }) => (what.moved?.step.startsWith(`${step}@`) && what.moved.wrench ? what.moved.items : []))
+  .map(({ number }) => number);
+
+test("killed in the middle of Gauge, the phone comes back to round 3", async ({ host }) => {
+  test.setTimeout(120_000);
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    await quick.walk("Gauge: Push, pull, read");
+    const before = await exported(page, quick);
+    await quick.isAt("Gauge: Push, pull, read");
+    for (const key of ["Plus five, +5", "Plus one, +1", "Keep 6"]) await quick.key(key).tap();
+    await expect(page.getByText("Round 2 of 3")).toBeVisible();
+    await quick.key("½").tap();
+    await quick.key("Keep 6.5").tap();
+    await expect(page.getByText("Round 3 of 3")).toBeVisible();
+
+    const again = await killed(profile, host);
+    await again.quick.isAt("Gauge: Push, pull, read");
+    await expect(again.page.getByText("Round 3 of 3")).toBeVisible();
+    // The last round is where the next one starts.
+    await expect(again.quick.key("Same: 6.5")).toBeEnabled();
+    const after = await exported(again.page, again.quick);
+    expect(after.slice(0, before.length)).toEqual(before);
+    expect(after.slice(before.length).map(({ what }) => [what.reading.round, what.reading.side, what.reading.divisions]))
+      .toEqual([[1, "pull", "6"], [2, "pull", "6.5"]]);
+  });
+});
+
+test("killed after the third wheel nut, the pass starts again at 1 and forgets no tap", async ({ host }) => {
+  test.setTimeout(150_000);
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    await quick.walk("Tighten: Wheel nuts", WORN);
+    const before = await exported(page, quick);
+    for (const nut of [1, 2, 3]) await quick.key(`Wheel nut ${nut} clicked`).tap();
+    await expect(quick.key("Wheel nut 4 clicked")).toBeVisible();
+
+    const again = await killed(profile, host);
+    await again.quick.isAt("Tighten: Wheel nuts");
+    await expect(again.quick.alert("The pass was interrupted. Start again at 1")).toBeVisible();
+    await expect(again.quick.key("Wheel nut 4 clicked")).toHaveCount(0);
+    const after = await exported(again.page, again.quick);
+    expect(after.slice(0, before.length)).toEqual(before);
+    expect(turned(after, "turn_wheel_nuts")).toEqual([1, 2, 3]);
+
+    await again.quick.key("Start again at 1").tap();
+    for (const nut of [1, 2, 3, 4, 5]) await again.quick.key(`Wheel nut ${nut} clicked`).tap();
+    await again.quick.isAt("Prove: Pedal first");
+    expect(turned(await exported(again.page, again.quick), "turn_wheel_nuts")).toEqual([1, 2, 3, 1, 2, 3, 4, 5]);
+  });
+});
+
+test("killed between torque and angle, the axle nut asks for its angle", async ({ host }) => {
+  test.setTimeout(150_000);
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    await addAngle(page, quick);
+    await quick.walk("Tighten: Axle nut", WORN);
+    const before = await exported(page, quick);
+    await quick.key("Axle nut clicked").tap();
+    await expect(quick.key("Axle nut: 60°")).toBeVisible();
+
+    const again = await killed(profile, host);
+    await again.quick.isAt("Tighten: Axle nut");
+    await expect(again.quick.key("Axle nut: 60°")).toBeEnabled();
+    await expect(again.quick.key("Axle nut clicked")).toHaveCount(0);
+    const after = await exported(again.page, again.quick);
+    expect(after.slice(0, before.length)).toEqual(before);
+    expect(after.slice(before.length).map(({ what }) => what.moved?.step)).toEqual(["turn_axle_nut@front_left"]);
+    const loose = again.page.getByRole("link", { name: /loose$/ });
+    const count = Number.parseInt(await loose.textContent(), 10);
+    await again.quick.key("Axle nut: 60°").tap();
+    await again.quick.isAt("Prove: Caliper up again");
+    await expect(loose).toHaveText(new RegExp(`^${count - 1}\\D`));
+  });
+});
+
+/** The card of the axle nut is opened again from the list of steps, and an angle added to it. */
+async function addAngle(page, quick) {
+  await quick.goTo("Card: axle nut");
+  await quick.key("Then an angle").tap();
+  await new Pack(page).type("Angle after the torque, degrees", "60");
+  await quick.key("Keep the card").tap();
+  await quick.isAt("Site: The ground");
+}
