@@ -7,7 +7,7 @@ use super::measured::{dial_rows, readings};
 use super::time::when;
 use super::{Told, answers, fasteners, reason, record};
 use crate::job::Key;
-use crate::job::entry::{Decided, PersonField, Reply, VehicleField, What};
+use crate::job::entry::{Decided, Entry, PersonField, Reply, VehicleField, What};
 use crate::job::judge::{limit, verdict};
 use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::{CardItem, Wrench};
@@ -86,6 +86,16 @@ fn vehicle(told: &Told) -> Vec<(String, String)> {
     rows
 }
 
+/// When an entry was written, and by whom where the phone's holder has given a name.
+fn noted(told: &Told, entry: &Entry) -> String {
+    let time = when(told.lang, &entry.at);
+    if entry.by.is_empty() {
+        time
+    } else {
+        format!("{time}, {}", entry.by)
+    }
+}
+
 /// How the job began and ended, and by whom.
 fn course(told: &Told) -> Vec<(String, String)> {
     let mut rows = Vec::new();
@@ -94,11 +104,7 @@ fn course(told: &Told) -> Vec<(String, String)> {
         .counting()
         .find(|e| matches!(e.what, What::Opened(_)));
     if let Some(opened) = opened {
-        let time = when(told.lang, &opened.at);
-        rows.push((
-            told.word(ReportWord::Started),
-            format!("{time}, {}", opened.by),
-        ));
+        rows.push((told.word(ReportWord::Started), noted(told, opened)));
     }
     if let Some(opened) = told.sheet.opened() {
         let from = match opened.start {
@@ -111,7 +117,7 @@ fn course(told: &Told) -> Vec<(String, String)> {
         let line = ended_line(told, ended);
         rows.push((
             told.word(ReportWord::Ended),
-            format!("{line}, {}, {}", when(told.lang, &entry.at), entry.by),
+            format!("{line}, {}", noted(told, entry)),
         ));
     }
     rows
@@ -225,8 +231,7 @@ fn recorded(told: &Told, decided: &Decided) -> Vec<(String, String)> {
     let mut rows = Vec::new();
     let key = Key::Decided(decided.corner, decided.nth);
     if let Some(entry) = told.sheet.holds(&key) {
-        let time = when(told.lang, &entry.at);
-        rows.push((told.word(ReportWord::When), format!("{time}, {}", entry.by)));
+        rows.push((told.word(ReportWord::When), noted(told, entry)));
     }
     rows.push((told.word(ReportWord::Rules), decided.rules.to_string()));
     let codes: Vec<String> = decided
