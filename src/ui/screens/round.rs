@@ -19,7 +19,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
-use crate::ui::screens::swing::pacer;
+use crate::ui::screens::swing::{Begin, pacer};
 use crate::units::{Decimal, Length, LengthUnit, Shown, Unit};
 
 /// What is on the glass of one round.
@@ -308,7 +308,7 @@ fn keys(reading: &Reading) -> AnyView {
             {half(reading)}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
-            {pacer(&reading.at, Look::Plain)}
+            {pacer(&reading.at, Look::Plain, Begin::ByKey)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
         <button

@@ -1,11 +1,12 @@
 //! Paced swings with nothing to touch, then what the hands felt.
 //!
 //! Both hands are on the tyre and the phone lies on the ground: one large number, a tone and a
-//! vibration a swing; the answer is asked for afterwards.
+//! vibration a swing; the answer is asked for afterwards. The count begins by itself.
 
 use leptos::prelude::*;
 
 use crate::job::entry::Reply;
+use crate::job::{Status, status};
 use crate::platform::clock;
 use crate::platform::tone::{self, Sound};
 use crate::text::{self, Say};
@@ -13,9 +14,12 @@ use crate::trade::play::Felt;
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::state::App;
 
 /// Swings each way: five pushing, then five pulling.
-const SWINGS: u32 = 5;
+const SWINGS: i32 = 5;
+/// Beats to lay the phone down and take hold, before the first swing.
+const LEAD: i32 = 5;
 /// One swing a second, as hands do it.
 const PACE_MS: i32 = 1000;
 
@@ -28,36 +32,51 @@ pub fn swing(at: &At) -> AnyView {
         })
     });
     let keys = view! { <div class="keys-grid">{keys.collect_view()}</div> };
-    frame(at, pacer(at, Look::Primary), keys)
+    // Who comes back to an answered step has something else in mind.
+    let begin = match status(at.sheet(), &at.spec) {
+        Status::Open => Begin::ByItself,
+        _ => Begin::ByKey,
+    };
+    frame(at, pacer(at, Look::Primary, begin), keys)
+}
+
+/// How the count begins.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Begin {
+    /// Once the step is on the glass, after some beats.
+    ByItself,
+    /// When its key is pressed, at once.
+    ByKey,
 }
 
 /// The paced counter: push and five swings, then pull and five swings.
-pub fn pacer(at: &At, look: Look) -> AnyView {
-    let beat = RwSignal::new(None::<u32>);
+pub fn pacer(at: &At, look: Look, begin: Begin) -> AnyView {
+    let beat = RwSignal::new(None::<i32>);
     let timer = StoredValue::new_local(None);
     let app = at.app;
     let lang = at.lang;
-    let start = move || {
-        tone::unlock();
-        beat.set(Some(0));
-        app.sound(Sound::Push);
+    let count_from = move |first: i32| {
+        beat.set(Some(first));
+        sound_of(app, first);
         timer.set_value(Some(clock::every(PACE_MS, move || {
-            let next = beat.get_untracked().unwrap_or(0).saturating_add(1);
+            let next = beat.get_untracked().unwrap_or(first).saturating_add(1);
             if next > 2 * SWINGS {
                 timer.set_value(None);
                 beat.set(None);
                 app.sound(Sound::Kept);
                 return;
             }
-            app.sound(if next == SWINGS + 1 {
-                Sound::Pull
-            } else {
-                Sound::Count
-            });
-            tone::vibrate(&[60]);
+            sound_of(app, next);
             beat.set(Some(next));
         })));
     };
+    let start = move || {
+        tone::unlock();
+        count_from(0);
+    };
+    if begin == Begin::ByItself {
+        count_from(-LEAD);
+    }
     on_cleanup(move || {
         timer.try_set_value(None);
     });
@@ -72,16 +91,32 @@ pub fn pacer(at: &At, look: Look) -> AnyView {
     .into_any()
 }
 
-/// Which way the hands go at a beat, and the count of that way.
-const fn at_beat(beat: u32) -> (Say, u32) {
-    if beat <= SWINGS {
+/// A tone and a vibration a swing; the lead-in is silent.
+fn sound_of(app: App, beat: i32) {
+    let tone = match beat {
+        ..0 => return,
+        0 => Sound::Push,
+        _ if beat == SWINGS + 1 => Sound::Pull,
+        _ => Sound::Count,
+    };
+    app.sound(tone);
+    if beat > 0 {
+        tone::vibrate(&[60]);
+    }
+}
+
+/// Which way the hands go at a beat, and the count of that way; 0 while they take hold.
+const fn at_beat(beat: i32) -> (Say, i32) {
+    if beat < 0 {
+        (Say::PushWord, 0)
+    } else if beat <= SWINGS {
         (Say::PushWord, beat)
     } else {
         (Say::PullWord, beat - SWINGS)
     }
 }
 
-fn counted((way, count): (Say, u32), lang: text::Lang) -> AnyView {
+fn counted((way, count): (Say, i32), lang: text::Lang) -> AnyView {
     view! {
         <p class="pacer__count">{count.to_string()}</p>
         <p class="pacer__way">{text::say(lang, way)}</p>
