@@ -1,9 +1,35 @@
-// The technician's hands: every contact with the glass and every typed character is counted.
+// The technician's hands, as the glass feels them: every touch and every typed character is
+// counted by the page itself, whichever page object moved the finger.
+import { setTimeout as pause } from "node:timers/promises";
+import { expect } from "@playwright/test";
+
+/** Runs in the page: tells of touches and of what is typed, on the keyboard or on the app's pad. */
+function feel() {
+  addEventListener("pointerdown", (event) => {
+    if (!event.isTrusted) return;
+    const key = event.target.closest?.(".pad__key");
+    globalThis.felt(1, key && !key.disabled ? key.textContent.trim() : "");
+  }, { capture: true, passive: true });
+  addEventListener("input", (event) => {
+    if (event.isTrusted) globalThis.felt(0, event.data ?? "");
+  }, { capture: true, passive: true });
+}
 
 export class Hands {
-  constructor(page) {
-    this.page = page;
-    this.start();
+  #page;
+
+  /** Begins to feel; to be called before the app is opened. */
+  static async on(page) {
+    const hands = new Hands();
+    hands.#page = page;
+    hands.start();
+    await page.exposeFunction("felt", (touches, text) => {
+      hands.contacts += touches;
+      hands.letters += [...text].filter((sign) => /\p{L}/u.test(sign)).length;
+      hands.digits += [...text].filter((sign) => /\d/.test(sign)).length;
+    });
+    await page.addInitScript(feel);
+    return hands;
   }
 
   /** Begins to count anew. */
@@ -13,36 +39,43 @@ export class Hands {
     this.digits = 0;
   }
 
-  /** One touch of the glass. A key that is held back is waited for, as a person waits. */
-  async tap(locator) {
-    await locator.tap();
-    this.contacts += 1;
+  /** What was felt so far, in words. */
+  get told() {
+    return `${this.contacts} contacts, ${this.letters} letters, ${this.digits} digits`;
   }
 
-  /** A field is touched once and typed into. */
-  async type(locator, text) {
-    await locator.tap();
-    await locator.fill(text);
-    this.contacts += 1;
-    this.#count(text);
+  /** What is pasted is not typed; holding the field and choosing "paste" are two touches. */
+  async paste(act) {
+    const { letters, digits } = this;
+    await act();
+    await this.#page.evaluate(() => {});
+    Object.assign(this, { letters, digits });
+    this.contacts += 2;
   }
 
-  /** A field that has the focus already is typed into. */
-  async typeOn(locator, text) {
-    await locator.fill(text);
-    this.#count(text);
+  /** One touch opens the camera. What it sees here is the glass itself, a picture as good as any. */
+  async camera() {
+    const buffer = await this.#page.screenshot({ type: "jpeg", quality: 60 });
+    const chosen = this.#page.waitForEvent("filechooser");
+    await this.#page.getByText("Take a picture", { exact: true }).tap();
+    await (await chosen).setFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer });
   }
 
-  /** A number on the pad: every digit is a contact of its own. */
-  async pad(digits) {
-    for (const digit of digits) {
-      await this.tap(this.page.locator(".pad").getByRole("button", { name: digit, exact: true }));
-      this.digits += 1;
+  /** A name written with one stroke in the box for it. */
+  async sign() {
+    const pad = this.#page.getByRole("img", { name: "Signature" });
+    const { x, y, width, height } = await pad.boundingBox();
+    const at = (across, down) => [{ x: x + width * across, y: y + height * down }];
+    const glass = await this.#page.context().newCDPSession(this.#page);
+    const touch = (type, touchPoints) => glass.send("Input.dispatchTouchEvent", { type, touchPoints });
+    await touch("touchStart", at(0.2, 0.7));
+    for (const place of [at(0.35, 0.3), at(0.5, 0.7), at(0.65, 0.3), at(0.8, 0.6), at(0.8, 0.6)]) {
+      await touch("touchMove", place);
+      // As slow as a hand: the browser takes anything faster for a throw, and swallows the next tap.
+      await pause(60);
     }
-  }
-
-  #count(text) {
-    this.letters += [...text].filter((c) => /\p{L}/u.test(c)).length;
-    this.digits += [...text].filter((c) => /\d/.test(c)).length;
+    await touch("touchEnd", []);
+    await glass.detach();
+    await expect(pad.locator("path")).toHaveAttribute("d", /M [\d ]+(L [\d ]+){3,}/);
   }
 }
