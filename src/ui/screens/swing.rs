@@ -18,8 +18,8 @@ use crate::ui::state::App;
 
 /// Swings each way: five pushing, then five pulling.
 const SWINGS: i32 = 5;
-/// Beats to lay the phone down and take hold, before the first swing.
-const LEAD: i32 = 5;
+/// Beats to read the step, lay the phone down and take hold, before the first swing.
+const LEAD: i32 = 6;
 /// One swing a second, as hands do it.
 const PACE_MS: i32 = 1000;
 
@@ -83,7 +83,8 @@ pub fn pacer(at: &At, look: Look, begin: Begin) -> AnyView {
     view! {
         <div class="pacer" aria-live="off">
             {move || match beat.get() {
-                None => key(look, text::say(lang, Say::StartCount), start).into_any(),
+                // What to do stands on the glass until the count takes its place.
+                None | Some(..0) => key(look, text::say(lang, Say::StartCount), start).into_any(),
                 Some(beat) => counted(at_beat(beat), lang),
             }}
         </div>
@@ -105,11 +106,9 @@ fn sound_of(app: App, beat: i32) {
     }
 }
 
-/// Which way the hands go at a beat, and the count of that way; 0 while they take hold.
+/// Which way the hands go at a beat, and the count of that way.
 const fn at_beat(beat: i32) -> (Say, i32) {
-    if beat < 0 {
-        (Say::PushWord, 0)
-    } else if beat <= SWINGS {
+    if beat <= SWINGS {
         (Say::PushWord, beat)
     } else {
         (Say::PullWord, beat - SWINGS)
