@@ -71,9 +71,9 @@ async function packKnown(page, hands) {
 function answers(page, hands, quick, saved) {
   const camera = () => hands.camera();
   const swing = (felt, toTheEnd = false) => async () => {
-    await expect(page.getByText("PUSH, swing")).toBeVisible();
-    // Some beats to take hold, five pushing and five pulling, a second each, and nothing to touch.
+    // Some beats to read and take hold, five pushing, five pulling, and nothing to touch.
     if (toTheEnd) {
+      await expect(page.getByText("PUSH, swing")).toBeVisible();
       await expect(page.getByText("PULL, swing")).toBeVisible({ timeout: 13_000 });
       await expect(quick.key("Start the count")).toBeVisible({ timeout: 8_000 });
     }

@@ -10,6 +10,13 @@ function feel() {
     const key = event.target.closest?.(".pad__key");
     globalThis.felt(1, key && !key.disabled ? key.textContent.trim() : "");
   }, { capture: true, passive: true });
+  // Where something lies below the edge, a finger has to push the page up first.
+  let pushed = 0;
+  addEventListener("scroll", ({ target }) => {
+    const { scrollTop } = target === document ? document.scrollingElement : target;
+    if (scrollTop > 0 && performance.now() - pushed > 300) globalThis.felt(1, "", true);
+    if (scrollTop > 0) pushed = performance.now();
+  }, { capture: true, passive: true });
   addEventListener("input", (event) => {
     if (event.isTrusted) globalThis.felt(0, event.data ?? "");
   }, { capture: true, passive: true });
@@ -23,8 +30,9 @@ export class Hands {
     const hands = new Hands();
     hands.#page = page;
     hands.start();
-    await page.exposeFunction("felt", (touches, text) => {
+    await page.exposeFunction("felt", (touches, text, pushed) => {
       hands.contacts += touches;
+      if (pushed) hands.pushes += 1;
       hands.letters += [...text].filter((sign) => /\p{L}/u.test(sign)).length;
       hands.digits += [...text].filter((sign) => /\d/.test(sign)).length;
     });
@@ -35,13 +43,14 @@ export class Hands {
   /** Begins to count anew. */
   start() {
     this.contacts = 0;
+    this.pushes = 0;
     this.letters = 0;
     this.digits = 0;
   }
 
   /** What was felt so far, in words. */
   get told() {
-    return `${this.contacts} contacts, ${this.letters} letters, ${this.digits} digits`;
+    return `${this.contacts} contacts (${this.pushes} of them to push the page up), ${this.letters} letters, ${this.digits} digits`;
   }
 
   /** What is pasted is not typed; holding the field and choosing "paste" are two touches. */
