@@ -69,15 +69,15 @@ pub(super) const SIGN_PULSE: StepText = tell(
 );
 pub(super) const HEAT_HERE: StepText = tell(
     "Heat: this hub",
-    "Tape spot on this hub, soon after parking.",
+    "This hub, at its tape spot.",
     "Keep the heat",
     "A hub clearly hotter than the other side is a sign. Sun, drag and shiny metal fool the gauge.",
 )
-.caution("Rotor and hub can burn you after a drive.");
+.caution("Hot: it can burn you.");
 pub(super) const HEAT_OTHER: StepText = tell(
     "Heat: other side",
-    "The same spot across this axle, same distance.",
+    "The same spot, other side.",
     "Keep the heat",
     "Only the difference between the two sides says something.",
 )
-.caution("Rotor and hub can burn you after a drive.");
+.caution("Hot: it can burn you.");
