@@ -164,7 +164,7 @@ impl<'a> Told<'a> {
         marked.collect()
     }
 
-    /// A length with its twin: `0.051 mm = 0.0020 in`.
+    /// A length with its twin: `0.051 mm = 2.0 thou`.
     fn both(&self, length: Length, decimals: usize) -> String {
         let (one, twin) = (
             self.format.length(length, decimals),

@@ -119,11 +119,12 @@ impl Format {
         self.shown(length.in_unit(unit), unit, decimals)
     }
 
-    /// A length in millimetres with so many decimals, or in inches with one more.
+    /// A short length: in millimetres with so many decimals, or in thou with two fewer, which is
+    /// as fine and what an inch dial shows.
     pub fn length(self, length: Length, decimals: usize) -> Shown {
         match self.system {
             System::Metric => self.length_in(length, LengthUnit::Millimetre, decimals),
-            System::Us => self.length_in(length, LengthUnit::Inch, decimals + 1),
+            System::Us => self.length_in(length, LengthUnit::Thou, decimals.saturating_sub(2)),
         }
     }
 
@@ -257,7 +258,7 @@ mod tests {
     fn both_systems_show_one_quantity() {
         let play = Length::new(0.0508, LengthUnit::Millimetre).unwrap();
         assert_eq!(METRIC.length(play, 3).line(), "0.051\u{a0}mm");
-        assert_eq!(METRIC.length_twin(play, 3).line(), "0.0020\u{a0}in");
+        assert_eq!(METRIC.length_twin(play, 3).line(), "2.0\u{a0}thou");
         let nut = Torque::new(245.0, TorqueUnit::NewtonMetre).unwrap();
         assert_eq!(US_COMMA.torque(nut, 1).line(), "180,7\u{a0}lbf·ft");
         assert_eq!(US_COMMA.torque_twin(nut, 0).line(), "245\u{a0}N·m");

@@ -12,19 +12,19 @@ import { Quick, file } from "./pages/quick.mjs";
 // each is by the inch of 25.4 mm exactly.
 const REPLACED_OWNER = [
   "For the owner", "The repair is finished and was checked.", "The car may be driven.",
-  "The hub moved 0.0063 in before the repair and 0.0011 in after it.", "The limit is 2.0 thou",
+  "The hub moved 6.3 thou before the repair and 1.1 thou after it.", "The limit is 2.0 thou",
   "We replaced the front left wheel bearing.", "Have the wheel nuts tightened again after 50 mi",
   "486.00 USD", "Signature",
 ];
 const REPLACED_TECHNICIAN = [
-  "0.0063 in = 0.160 mm", "0.0064 in = 0.163 mm", "0.0010 in = 0.025 mm", "0.0012 in = 0.030 mm",
+  "6.3 thou = 0.160 mm", "6.4 thou = 0.163 mm", "1.0 thou = 0.025 mm", "1.2 thou = 0.030 mm",
   "2.0 thou = 0.051 mm", "Over the limit, proven", "What the uncertainty is made of",
 ];
 const DECLINED_TECHNICIAN = [
-  "0.0083 in = 0.210 mm", "0.0087 in = 0.220 mm", "0.004 in (house limit: common practice, no source)",
+  "8.3 thou = 0.210 mm", "8.7 thou = 0.220 mm", "0.004 in (house limit: common practice, no source)",
 ];
 const NOTHING_TECHNICIAN = [
-  "0.0008 in = 0.020 mm", "0.0006 in = 0.015 mm", "0.10 mm (the maker's service information)",
+  "0.8 thou = 0.020 mm", "0.6 thou = 0.015 mm", "0.10 mm (the maker's service information)",
 ];
 
 const NO_NEWS = "Everything in this file was here already.";
