@@ -69,7 +69,9 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
             limit,
             source,
         } => {
-            return format!("Play {play} ± {uncertainty} is over the limit of {limit} ({source}).");
+            return format!(
+                "Play {play} is over the limit of {limit} ({source}) by more than the {uncertainty} it may be wrong by."
+            );
         }
         ReasonWord::PlayOverNotProven {
             play,
@@ -77,7 +79,7 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
             limit,
         } => {
             return format!(
-                "Play {play} is over the limit of {limit}, but by less than the uncertainty of {uncertainty}."
+                "Play {play} is over the limit of {limit}, but by less than the {uncertainty} it may be wrong by."
             );
         }
         ReasonWord::PlayWithinProven {
@@ -87,7 +89,7 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
             source,
         } => {
             return format!(
-                "Play {play} ± {uncertainty} is within the limit of {limit} ({source})."
+                "Play {play} is within the limit of {limit} ({source}) by more than the {uncertainty} it may be wrong by."
             );
         }
         ReasonWord::PlayWithinNotProven {
@@ -96,7 +98,7 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
             limit,
         } => {
             return format!(
-                "Play {play} is within the limit of {limit}, but not proven: the uncertainty is {uncertainty}."
+                "Play {play} is within the limit of {limit}, but not proven: it may be wrong by {uncertainty}."
             );
         }
         ReasonWord::HouseLimitOver { play, limit } => {
