@@ -46,28 +46,6 @@ pub fn sentence(lang: Lang, format: Format, reason: &Reason) -> String {
     }
 }
 
-/// The stable code of a reason, as a recorded decision keeps it.
-pub const fn code(reason: &Reason) -> &'static str {
-    match reason {
-        Reason::MustNotDrive(sign) => sign.code(),
-        Reason::LooseInBearing(_) => "loose_in_bearing",
-        Reason::LooseElsewhere(_) => "loose_elsewhere",
-        Reason::LooseNotLocated(_) => "loose_not_located",
-        Reason::Rough => "rough",
-        Reason::Noisy => "noisy",
-        Reason::OverProven(_) => "over_proven",
-        Reason::OverNotProven { .. } => "over_not_proven",
-        Reason::SetsDisagree => "sets_disagree",
-        Reason::UnderNotProven(_) => "under_not_proven",
-        Reason::UnderProven(_) => "under_proven",
-        Reason::NoMakerLimit(_) => "no_maker_limit",
-        Reason::NoMovementSeen { .. } => "no_movement_seen",
-        Reason::NoComparison(_) => "no_comparison",
-        Reason::NotLookedAt(_) => "not_looked_at",
-        Reason::SmoothAndQuiet => "smooth_and_quiet",
-    }
-}
-
 /// Why reading and limit cannot be compared, in lower case.
 pub fn why_not(lang: Lang, why: WhyNot) -> &'static str {
     match why {
@@ -153,29 +131,4 @@ fn length(format: Format, length: Length) -> String {
 /// How far beyond the limit a play must be to be proven: the uncertainty that decides.
 fn band(format: Format, of: &Comparison) -> String {
     length(format, of.u.times(of.g))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::trade::play::{Felt, StopSign, Test};
-
-    #[test]
-    fn every_code_of_a_reason_is_its_own() {
-        let reasons = [
-            Reason::MustNotDrive(StopSign::LockUp),
-            Reason::LooseInBearing(Felt::Seen),
-            Reason::LooseElsewhere(Felt::Seen),
-            Reason::LooseNotLocated(Felt::Seen),
-            Reason::Rough,
-            Reason::Noisy,
-            Reason::SetsDisagree,
-            Reason::NotLookedAt(Test::Ear),
-            Reason::SmoothAndQuiet,
-        ];
-        let mut codes: Vec<&str> = reasons.iter().map(code).collect();
-        codes.sort_unstable();
-        codes.dedup();
-        assert_eq!(codes.len(), reasons.len());
-    }
 }
