@@ -277,6 +277,29 @@ fn erasing_a_person_keeps_the_digest_and_beats_the_original() {
 }
 
 #[test]
+fn only_a_persons_entry_can_be_erased_a_forged_one_empties_nothing() {
+    let here: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let mut forged = 0;
+    for record in &here {
+        if matches!(
+            decode(&record.text).unwrap().what,
+            What::Person(..) | What::Erased(_)
+        ) {
+            continue;
+        }
+        let emptied = [kept(&erased(&record.text))];
+        let change = merge(&here, &emptied);
+        assert_eq!(change.replace, [], "{}", record.text);
+        assert_eq!(change.edited, [EntryId(record.id.clone())]);
+        // Where both come at once the body stays.
+        let both = [emptied[0].clone(), record.clone()];
+        assert_eq!(merge(&[], &both).add, [record.clone()]);
+        forged += 1;
+    }
+    assert!(10 < forged, "only {forged} kinds were tried");
+}
+
+#[test]
 fn another_text_under_a_known_id_is_named_and_the_one_here_stays() {
     let (ours, theirs) = (
         kept(&raw(1, ID, r#"{"said":{"text":"a"}}"#)),
@@ -308,8 +331,8 @@ fn some() -> impl Strategy<Value = Vec<KeptText>> {
             let chosen = texts.iter().zip(picks).filter(|(_, (here, _))| *here);
             let mut some: Vec<KeptText> = chosen
                 .map(|(text, (_, gone))| {
-                    let is_there = !matches!(decode(text).unwrap().what, What::Erased(_));
-                    kept(&if gone && is_there {
+                    let personal = matches!(decode(text).unwrap().what, What::Person(..));
+                    kept(&if gone && personal {
                         erased(text)
                     } else {
                         text.clone()

@@ -6,7 +6,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, entry_digest, erased};
-use crate::job::entry::EntryId;
+use crate::exchange::wire::decode;
+use crate::job::entry::{EntryId, What};
 
 /// What is to be done so that this phone has all that came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -46,11 +47,18 @@ fn key(record: &KeptText) -> Key<'_> {
     (&record.log, &record.id)
 }
 
+fn is_personal(text: &str) -> bool {
+    decode(text).is_ok_and(|entry| matches!(entry.what, What::Person(..)))
+}
+
 /// Settles all that came with one id.
 fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
     // Erased texts first, then by their bytes: the choice does not depend on the order they came.
     came.sort_by_key(|record| (erased(&record.text).is_none(), &record.text));
-    let kept = here.or_else(|| came.first().copied());
+    let body = |record: &&&KeptText| erased(&record.text).is_none() && !is_personal(&record.text);
+    let kept = here
+        .or_else(|| came.iter().find(body).copied())
+        .or_else(|| came.first().copied());
     let Some(kept) = kept else { return };
     let digest = entry_digest(&kept.text);
     let others: BTreeSet<String> = came.iter().map(|r| entry_digest(&r.text)).collect();
@@ -62,10 +70,11 @@ fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) 
         (None, _) => merge.add.push(kept.clone()),
         (Some(_), None) => {}
         (Some(here), Some(fits)) => {
-            if erased(&here.text).is_none() && erased(&fits.text).is_some() {
-                merge.replace.push((*fits).clone());
-            } else {
-                merge.same += 1;
+            match (erased(&here.text), erased(&fits.text)) {
+                (None, Some(_)) if is_personal(&here.text) => merge.replace.push((*fits).clone()),
+                // Only a person's entries can be erased: a forged one must not empty a record.
+                (None, Some(_)) => merge.edited.push(EntryId(here.id.clone())),
+                _ => merge.same += 1,
             }
         }
     }
