@@ -111,6 +111,21 @@ impl Shelf {
         }
     }
 
+    /// Lets go of the second copy of a job that has ended, once the journal has all of it.
+    pub async fn close(&self, log: &str) {
+        let (Ok(journal), Some(local)) = (self.journal(), self.local()) else {
+            return;
+        };
+        let second = self.read_second(log);
+        let Ok(kept) = journal.read(log).await else {
+            return;
+        };
+        if second.iter().all(|record| kept.contains(record)) {
+            // What cannot be removed stays as a copy more, which harms nothing.
+            let _ = local.remove_log(log);
+        }
+    }
+
     /// Drops a practice job for good.
     pub async fn throw_away(&self, log: &str) {
         if let Ok(journal) = self.journal() {

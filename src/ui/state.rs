@@ -237,6 +237,7 @@ impl App {
                 self.tell_others(&open.log);
             }
             let kept = outcome.is_ok();
+            self.after_tap(&outcome);
             self.keeping.set(match outcome {
                 Ok(Kept::Safe) => Keeping::Kept,
                 Ok(Kept::NotYetSafe(problem)) => Keeping::NotYetSafe(problem),

@@ -216,3 +216,17 @@ test("a practice job is thrown away by holding a key for a second, and is gone f
   expect(await journal(app)).toEqual([]);
   expect(await localKeys(app, "hubslate:entry:")).toEqual([]);
 });
+
+test("the second copy leaves when a job has ended and the journal has all of it", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  expect((await localKeys(app, "hubslate:entry:")).length).toBeGreaterThan(0);
+  await quick.walk("Hand over: Report and file", { "The ground": "Not safe here" });
+  await quick.walk("Hand over: End of the job");
+  await quick.key("End the job here: Not safe here").tap();
+  await expect(quick.main).toContainText("The job has ended.");
+  await expect.poll(() => localKeys(app, "hubslate:entry:")).toEqual([]);
+  await app.reload();
+  await ready(app);
+  await expect(quick.main).toContainText("Not safe here");
+});

@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, LogId, What};
 use crate::job::{Sheet, book, fold, kit, practice};
+use crate::platform::keep;
 use crate::platform::record::Record;
 use crate::slate::{self, Kept, NotKept, Store};
 use crate::text;
@@ -34,6 +35,29 @@ impl App {
         };
         let shelf = self.shelf();
         Store::journal(&shelf, &records).await.is_ok() || Store::second(&shelf, &records).is_ok()
+    }
+
+    /// What follows a tap that is safe: the browser is asked once to keep the data, and the second
+    /// copy of an ended job is let go.
+    pub(super) fn after_tap(self, outcome: &Result<Kept, NotKept>) {
+        if *outcome != Ok(Kept::Safe) {
+            return;
+        }
+        let ended = self.open.with_untracked(|open| {
+            let open = open.as_ref().filter(|open| open.sheet.ended().is_some());
+            open.map(|open| open.log.0.clone())
+        });
+        let shelf = self.shelf();
+        spawn_local(async move {
+            if shelf.setting("asked_to_keep").is_none() {
+                shelf.set_setting("asked_to_keep", "yes");
+                // A refusal is normal; the settings screen says which it was.
+                let _ = keep::persist().await;
+            }
+            if let Some(log) = ended {
+                shelf.close(&log).await;
+            }
+        });
     }
 
     /// The instruments of the van, or a sensible kit to begin with.
