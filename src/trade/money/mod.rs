@@ -1,0 +1,11 @@
+//! What the work costs: typed amounts, an estimate in lines, and its tax, in whole minor units.
+//!
+//! No amount ever passes through a float.
+
+pub mod amount;
+pub mod estimate;
+
+pub use amount::{AmountSlip, minor_digits, parse_minor, plain, printed};
+pub use estimate::{
+    Estimate, EstimateFault, Line, LineKind, TaxRounding, TaxRule, Totals, line_amount, totals,
+};
