@@ -40,6 +40,8 @@ pub enum Key {
     Decided(Corner, u8),
     /// The price.
     Price,
+    /// The invoice's number.
+    Invoice,
     /// The owner's answer.
     Consent(StepKey),
     /// A signature.
@@ -76,15 +78,19 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
         What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
         What::Price(_) => vec![Key::Price],
+        What::Invoice(_) => vec![Key::Invoice],
         What::Consent(consent) => vec![Key::Consent(consent.step)],
         What::Signed(signed) => vec![Key::Signed(signed.step)],
         What::Part(part) => vec![Key::Part(part.corner)],
         What::Due(due) => vec![Key::Due(due.kind)],
         What::HandedOver(_) => vec![Key::HandedOver],
         What::Ended(_) => vec![Key::Ended],
-        What::Erased(_) | What::Photo(_) | What::Note(..) | What::Strike(_) | What::Unknown(_) => {
-            Vec::new()
-        }
+        What::Erased(_)
+        | What::Paid(_)
+        | What::Photo(_)
+        | What::Note(..)
+        | What::Strike(_)
+        | What::Unknown(_) => Vec::new(),
     }
 }
 

@@ -6,11 +6,12 @@ use std::path::Path;
 
 use hubslate::exchange::{LogKind, export};
 use hubslate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, LogId, PersonField, Scope, Side, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardItem, Condition, Position};
+use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
@@ -57,8 +58,10 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("hold", codes(Hold::ALL)),
         ("how", codes(How::ALL)),
         ("kit_item", codes(KitItem::ALL)),
+        ("line_kind", codes(LineKind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
+        ("paid_how", codes(PaidHow::ALL)),
         ("person_field", codes(PersonField::ALL)),
         ("pick", codes(Pick::ALL)),
         ("place", codes(Place::ALL)),
@@ -68,6 +71,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("scope", codes(Scope::ALL)),
         ("side", codes(Side::ALL)),
         ("start", codes(Start::ALL)),
+        ("tax_rounding", codes(TaxRounding::ALL)),
         ("unit_angle", codes(AngleUnit::ALL)),
         ("unit_distance", codes(DistanceUnit::ALL)),
         ("unit_length", codes(LengthUnit::ALL)),

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText, WrenchText};
+use crate::exchange::wire::money::{EstimateText, MoneyText};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -73,6 +74,15 @@ pub(super) enum What {
     Price {
         repair: MoneyText,
         refit: MoneyText,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        estimate: Option<EstimateText>,
+    },
+    Invoice {
+        number: String,
+    },
+    Paid {
+        how: String,
+        amount: MoneyText,
     },
     Consent {
         step: String,
@@ -123,7 +133,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 24] = [
+const KINDS: [&str; 26] = [
     "opened",
     "person",
     "erased",
@@ -139,6 +149,8 @@ const KINDS: [&str; 24] = [
     "reading",
     "decided",
     "price",
+    "invoice",
+    "paid",
     "consent",
     "signed",
     "photo",
@@ -180,12 +192,6 @@ pub(super) struct ItemText {
 pub(super) struct WrenchUse {
     pub(super) name: String,
     pub(super) set: TypedText,
-}
-
-#[derive(Serialize, Deserialize)]
-pub(super) struct MoneyText {
-    pub(super) minor: i64,
-    pub(super) currency: String,
 }
 
 /// The tag of a body, or an empty text if it has none.

@@ -5,7 +5,7 @@ use crate::job::typed_card::CardSlip;
 use crate::text::desk::Desk;
 use crate::trade::fastening::Misfit;
 use crate::trade::fastening::card::CardFault;
-use crate::trade::money::AmountSlip;
+use crate::trade::money::{AmountSlip, EstimateFault};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
 use crate::units::DecimalSlip;
 
@@ -112,6 +112,22 @@ pub(in crate::text) fn decimal_slip(slip: DecimalSlip) -> String {
         DecimalSlip::SignInside => "The sign belongs in front.".to_owned(),
         DecimalSlip::NotADigit { found } => format!("\"{found}\" is no digit."),
         DecimalSlip::TooLong { digits } => format!("{digits} digits are too many."),
+    }
+}
+
+pub(in crate::text) fn tax_of(percent: &str) -> String {
+    format!("Tax, {percent}\u{a0}%")
+}
+
+pub(in crate::text) fn estimate_fault(fault: EstimateFault) -> String {
+    match fault {
+        EstimateFault::Empty => "There is no line yet.".to_owned(),
+        EstimateFault::Quantity { line } => {
+            format!("Line {line}: the quantity must be above zero.")
+        }
+        EstimateFault::Tax => "The tax lies between 0 and 100 percent.".to_owned(),
+        EstimateFault::BelowNothing => "The lines come to less than nothing.".to_owned(),
+        EstimateFault::TooLarge => "That is more than an amount can be.".to_owned(),
     }
 }
 

@@ -148,7 +148,10 @@ pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateFault> {
         amounts.push((line_amount(line)?, line.taxed));
     }
     let net = sum(amounts.iter().map(|(amount, _)| *amount))?;
-    let taxed = amounts.iter().filter(|(_, t)| *t).map(|(amount, _)| *amount);
+    let taxed = amounts
+        .iter()
+        .filter(|(_, t)| *t)
+        .map(|(amount, _)| *amount);
     let tax = match &estimate.tax {
         Some(rule) => tax(rule, taxed)?,
         None => 0,
@@ -221,7 +224,10 @@ mod tests {
         assert_eq!(of(below, "0"), Err(EstimateFault::Quantity { line: 1 }));
         assert_eq!(of(vec![line("1", 5)], "-1"), Err(EstimateFault::Tax));
         assert_eq!(of(vec![line("1", 5)], "100.01"), Err(EstimateFault::Tax));
-        assert_eq!(of(vec![line("1", -5)], "0"), Err(EstimateFault::BelowNothing));
+        assert_eq!(
+            of(vec![line("1", -5)], "0"),
+            Err(EstimateFault::BelowNothing)
+        );
         let most = vec![line("1", i64::MAX), line("1", 1)];
         assert_eq!(of(most, "0"), Err(EstimateFault::TooLarge));
         let many = vec![line("999999999999999", i64::MAX)];
