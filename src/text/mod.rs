@@ -280,6 +280,10 @@ spoken! {
     desk::amount_slip(slip: AmountSlip) -> String;
     /// Why the lines have no sum.
     desk::estimate_fault(fault: EstimateFault) -> String;
+    /// The price lies above what the owner said yes to.
+    desk::above_agreed(agreed: &str) -> String;
+    /// How many, times the price of one.
+    desk::times(quantity: &str, each: &str) -> String;
     /// The label of the tax with its percentage.
     desk::tax_of(percent: &str) -> String;
     /// Why the fields give no card.
