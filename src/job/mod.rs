@@ -17,6 +17,7 @@ pub mod ready;
 pub mod reason;
 pub mod round;
 mod sheet;
+pub mod together;
 pub mod turn;
 pub mod typed_card;
 
@@ -26,3 +27,4 @@ pub use gate::{Held, held};
 pub use key::Key;
 pub use progress::{Status, count, group_items, is_tight, next, plan, status, was_loosened};
 pub use sheet::{Problem, Sheet};
+pub use together::together;

@@ -1,6 +1,6 @@
 //! Where a job stands: the plan folded from its entries, and the step that comes next.
 
-use crate::job::entry::{Reply, Side, VehicleField};
+use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -9,8 +9,8 @@ use crate::trade::play::Decision;
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Pick, Plan, Sign,
-    Start, Step, StepKey, StepSpec, items, sign_step,
+    Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Phase, Pick, Plan,
+    Sign, Start, Step, StepKey, StepSpec, items, sign_step,
 };
 
 /// How far a step is.
@@ -222,8 +222,17 @@ fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
 }
 
 /// The step that comes next: the first that is not settled.
+///
+/// A job that ended well is only looked back on: it may have been worked by a procedure that did
+/// not yet ask everything that this one asks.
 pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
-    steps.iter().find(|spec| !status(sheet, spec).is_settled())
+    let over = sheet
+        .ended()
+        .is_some_and(|ended| ended.ending != Ending::LeftUnfinished);
+    steps
+        .iter()
+        .filter(|spec| !over || spec.phase == Phase::LookBack)
+        .find(|spec| !status(sheet, spec).is_settled())
 }
 
 /// Whether an item was ever loosened.

@@ -81,6 +81,8 @@ sayings! {
         SignHere,
         /// Owner says yes.
         OwnerYes,
+        /// The owner's yes by word.
+        YesSpoken,
         /// Owner says no.
         OwnerNo,
         /// Show the owner.
@@ -115,6 +117,10 @@ sayings! {
         NotZeroed,
         /// Dial was set to zero.
         Zeroed,
+        /// Set the needle.
+        SetNeedle,
+        /// The needle is still at 0.
+        StillAtZero,
         /// Keep push reading.
         PushReading,
         /// Keep pull reading.
@@ -160,6 +166,8 @@ sayings! {
         TellLater,
         /// End the job here.
         EndNow,
+        /// Export and end.
+        ExportAndEnd,
         // Pad and stepper.
         /// Minus one.
         PadMinus,
@@ -281,6 +289,14 @@ sayings! {
         Paused,
         /// When was it done?
         ToldWhen,
+        /// Done: a row of a step told together with another.
+        RowDone,
+        /// Not yet.
+        RowNotYet,
+        /// No answer so far.
+        NotAnswered,
+        /// What the road told.
+        SignsSay,
         /// Done.
         StepsDone,
         /// Open.

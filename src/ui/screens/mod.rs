@@ -15,6 +15,7 @@ mod report;
 mod round;
 mod settings;
 mod sign;
+mod signs;
 mod step;
 mod swing;
 mod turn;
