@@ -1,6 +1,7 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
 mod act;
+mod again;
 pub mod book;
 pub mod ending;
 pub mod entry;
@@ -22,6 +23,7 @@ pub mod turn;
 pub mod typed_card;
 
 pub use act::done;
+pub use again::measure_again;
 pub use fold::fold;
 pub use gate::{Held, held};
 pub use key::Key;

@@ -119,14 +119,16 @@ sayings! {
         Zeroed,
         /// Set the needle.
         SetNeedle,
+        /// Take back the end.
+        UndoEnd,
         /// The needle is still at 0.
         StillAtZero,
         /// Keep push reading.
         PushReading,
         /// Keep pull reading.
         PullReading,
-        /// Set the dial up again.
-        ReRig,
+        /// Measure again.
+        MeasureAgain,
         // Moving about.
         /// Undo.
         Undo,

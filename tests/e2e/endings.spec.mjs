@@ -17,6 +17,8 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await quick.walk("Decide: Decision");
   await expect(quick.main).toContainText("KEEP");
   await quick.finish("Nothing wrong found");
+  for (const key of ["Undo", "Not done"]) await expect(quick.key(key)).toHaveCount(0);
+  await expect(quick.key("Take back the end")).toBeVisible();
   const page = await owners(quick);
   await expect(page).toContainText("We found nothing that must be repaired today.");
   await expect(page).toContainText(MAY);
@@ -109,6 +111,22 @@ async function isBlocked(quick) {
   await expect(report).toContainText("Owner, it stays on stands");
   await expect(report).not.toContainText(MAY);
 }
+
+test("a proof that fails is told at the open wheel end and can be measured again", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading?.when === "after")));
+  const rounds = (number) => ({ "Push, pull, read": (it) => it.round(number) });
+  await quick.walk("Prove: Before and after", rounds("7"));
+  await expect(quick.alert("The new part does not pass.")).toBeVisible();
+  await quick.goOn(() => quick.key("Measure again").tap());
+  await quick.isAt("Prove: Base on the knuckle");
+  await quick.goOn(() => quick.key("It stands still").tap());
+  await expect(quick.main).toContainText("Round 1 of 3");
+  await quick.walk("Tighten: Caliper down", rounds("0.5"));
+  const report = await quick.report();
+  await expect(report).toContainText("Taken back");
+});
 
 test("a new part that measures over is not finished work", async ({ app }) => {
   test.slow();

@@ -54,11 +54,12 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::SecondSet => "Take a second set",
         Say::NotZeroed => "Dial was not at zero",
         Say::Zeroed => "Dial was set to zero",
+        Say::UndoEnd => "Take back the end",
         Say::SetNeedle => "Set the needle",
         Say::StillAtZero => "Needle still at 0",
         Say::PushReading => "Keep push reading",
         Say::PullReading => "Keep pull reading",
-        Say::ReRig => "Set the dial up again",
+        Say::MeasureAgain => "Measure again",
         // Moving about.
         Say::Undo => "Undo",
         Say::Redo => "Do it again",

@@ -72,7 +72,7 @@ fn brake_held(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(nut_on(corner));
     steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
     steps.push(caliper_up(corner));
-    steps.extend(after(corner));
+    steps.extend(after(plan, corner));
     steps.push(caliper_down(corner));
     steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
     steps.push(stake(corner).with_next());
@@ -87,7 +87,7 @@ fn bar(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
         turn(Step::TurnAxleNut, corner, Group::AxleNut),
         at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do).moves(Group::Rotor, Hold::Done),
     ];
-    steps.extend(after(corner));
+    steps.extend(after(plan, corner));
     steps.push(stake(corner));
     steps.extend(bracket_on(plan, corner));
     steps.push(caliper_down(corner));
@@ -114,7 +114,7 @@ fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
     steps.extend(off_again(corner));
     steps.push(caliper_up(corner));
-    steps.extend(after(corner));
+    steps.extend(after(plan, corner));
     steps.push(caliper_down(corner));
     steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
     steps.push(stake(corner).with_next());
@@ -184,7 +184,8 @@ fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps
 }
 
-fn after(corner: Corner) -> Vec<StepSpec> {
+/// The proof at the open wheel end; one that fails is told at once, while all is still at hand.
+fn after(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut rig = at_corner(Phase::Prove, Step::RigPush, corner, Form::Choice(FLEX));
     rig.key = rig.key.nth(2);
     let mut steps = vec![rig];
@@ -202,6 +203,18 @@ fn after(corner: Corner) -> Vec<StepSpec> {
         corner,
         Form::Choice(SPIN),
     ));
+    if plan
+        .corners
+        .iter()
+        .any(|at| at.corner == corner && at.blocked)
+    {
+        steps.push(at_corner(
+            Phase::Prove,
+            Step::ProveResult,
+            corner,
+            Form::Result,
+        ));
+    }
     steps
 }
 

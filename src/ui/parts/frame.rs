@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::job::entry::What;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase};
 use crate::ui::at::At;
@@ -82,10 +83,22 @@ fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {
     let toggle = move |to: Panel| {
         panel.update(|now| *now = if *now == to { Panel::None } else { to });
     };
+    // A job that has ended has nothing left to do; only the ending itself can be taken back.
+    let over = at.spec.form == Form::End && at.sheet().ended().is_some();
+    let last = at.sheet().counting().last().map(|entry| &entry.what);
+    let undo = match last {
+        Some(What::Ended(_)) if over => Some(Say::UndoEnd),
+        _ => (!over).then_some(Say::Undo),
+    };
+    let not_done = (!over).then(|| {
+        key(Look::Foot, at.say(Say::NotDone), move || {
+            toggle(Panel::NotDone);
+        })
+    });
     view! {
         <nav class="step__foot">
-            {key(Look::Foot, at.say(Say::Undo), move || app.undo())}
-            {key(Look::Foot, at.say(Say::NotDone), move || toggle(Panel::NotDone))}
+            {undo.map(|say| key(Look::Foot, at.say(say), move || app.undo()))}
+            {not_done}
             {key(Look::Foot, at.say(Say::More), move || toggle(Panel::More))}
         </nav>
     }

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::job::entry::Reply;
 use crate::job::judge::{self, Measured};
+use crate::job::measure_again;
 use crate::job::reason::decided;
 use crate::report::{reason, scale};
 use crate::text::{self, Lang, Say};
@@ -138,9 +139,11 @@ fn not_done(at: &At, tests: &[Test]) -> Option<AnyView> {
     })
 }
 
-/// Before and after on one scale for every corner with a new hub.
+/// Before and after on one scale: at its corner where the proof failed, else for every corner
+/// with a new hub.
 pub fn result(at: &At) -> AnyView {
     let replaced = at.open.plan.corners.iter();
+    let replaced = replaced.filter(|of| at.corner().is_none_or(|here| here == of.corner));
     let replaced: Vec<(Corner, After)> = replaced
         .filter(|corner| corner.course == Course::Replace)
         .map(|at_corner| {
@@ -166,14 +169,11 @@ fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
             here.answer(Reply::Done)
         });
     };
-    let after = SetName {
-        when: When::After,
-        nth: 1,
-    };
-    let id = at.open.log.0.clone();
-    let rounds = Route::Step(id.clone(), judge::round_step(corner, after, 1));
+    let (here, id) = (at.clone(), at.open.log.0.clone());
     view! {
-        {link(Look::Primary, at.say(Say::ReRig), rounds.to_hash())}
+        {key(Look::Primary, at.say(Say::MeasureAgain), move || {
+            here.write_and_go_on(vec![measure_again(here.sheet(), corner)]);
+        })}
         {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id).to_hash())}
     }
     .into_any()
