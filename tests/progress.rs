@@ -351,3 +351,33 @@ fn a_first_decision_made_anew_puts_the_second_aside() {
     assert_eq!(job.sheet().decided(HERE).unwrap().nth, 2);
     assert_eq!(next_key(&job.sheet()), Some(at(Step::CaliperDown)));
 }
+
+#[test]
+fn a_bearing_that_is_watched_stands_in_the_list_of_jobs_until_it_is_looked_back_on() {
+    use hubslate::exchange::summary::Summary;
+    use hubslate::job::ending::recheck;
+    use hubslate::job::entry::{DueKind, LogId};
+
+    let story = Story {
+        decision: Decision::Watch,
+        ..Story::REPLACED
+    };
+    let mut job = walk_to(story, at(Step::Decide));
+    let due = What::Due(recheck("2026-02-20").unwrap());
+    job.tap(vec![technician::decided(1, story), due]);
+    let listed = |job: &Job| {
+        let sheet = job.sheet();
+        let steps = steps(&sheet);
+        Summary::of(&LogId("job".to_owned()), &sheet, next(&sheet, &steps))
+    };
+    assert_eq!(listed(&job).dues(), []);
+    while next_key(&job.sheet()) != Some(StepKey::once(Step::RetorqueDone)) {
+        assert!(step(&mut job, story));
+    }
+    let recheck = (DueKind::Recheck, "2026-03-22");
+    assert_eq!(listed(&job).dues()[1], recheck);
+    step(&mut job, story);
+    assert_eq!(listed(&job).dues(), [recheck]);
+    step(&mut job, story);
+    assert_eq!(listed(&job).dues(), []);
+}

@@ -3,11 +3,12 @@
 use serde::{Deserialize, Serialize};
 
 use crate::job::Sheet;
+use crate::job::ending::watched;
 use crate::job::entry::{DueKind, LogId, PersonField, VehicleField};
 use crate::trade::wheel_end::StepSpec;
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 
 /// One line of the list.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -31,6 +32,8 @@ pub struct Summary {
     pub ending: String,
     /// The day by which the wheel nuts are due, `YYYY-MM-DD`; empty if none.
     pub due: String,
+    /// The day by which a bearing that is watched is checked again; empty if none is.
+    pub recheck: String,
     /// Whether it is practice.
     pub practice: bool,
     /// When it was last written, milliseconds since 1970 in UTC.
@@ -64,6 +67,9 @@ impl Summary {
                 .due(DueKind::Retorque)
                 .map(|due| due.date.clone())
                 .unwrap_or_default(),
+            recheck: watched(sheet)
+                .map(|due| due.date.clone())
+                .unwrap_or_default(),
             practice: sheet
                 .opened()
                 .is_some_and(|opened| opened.practice.is_some()),
@@ -86,6 +92,20 @@ impl Summary {
     /// Whether the re-torque is still to be looked back on.
     pub fn next_is_due(&self) -> bool {
         self.next == "retorque_done"
+    }
+
+    /// What is due of a job that has ended, each with its day, until it is looked back on.
+    pub fn dues(&self) -> Vec<(DueKind, &str)> {
+        let retorque = (DueKind::Retorque, self.due.as_str());
+        let recheck = (DueKind::Recheck, self.recheck.as_str());
+        let open = |(kind, day): &(DueKind, &str)| {
+            let waits = match kind {
+                DueKind::Retorque => self.next_is_due(),
+                DueKind::Recheck => !self.ending.is_empty() && !self.next.is_empty(),
+            };
+            waits && !day.is_empty()
+        };
+        [retorque, recheck].into_iter().filter(open).collect()
     }
 
     /// Whether three typed characters find this job, by plate or by name.

@@ -781,6 +781,8 @@ sayings! {
         RetorqueDistance,
         /// Earliest of the published figures, unless the card or the shop says otherwise.
         RetorqueDefault,
+        /// A month, common practice.
+        RecheckDefault,
         /// Part number.
         PartNumber,
         /// Lot or date code.

@@ -443,6 +443,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::SignStillThere => "A sign is still there. Another corner or another part?",
         Say::RetorqueDate => "By date",
         Say::RetorqueDistance => "By distance",
+        Say::RecheckDefault => "A month is common practice, no source.",
         Say::RetorqueDefault => {
             "Earliest of the published figures, unless the card or the shop says otherwise."
         }

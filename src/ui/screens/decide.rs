@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::Reply;
+use crate::job::ending::recheck;
+use crate::job::entry::{Reply, What};
 use crate::job::judge::{self, Measured};
 use crate::job::measure_again;
 use crate::job::reason::decided;
@@ -16,6 +17,7 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
+use crate::ui::parts::today;
 use crate::ui::route::Route;
 
 /// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
@@ -31,12 +33,25 @@ pub fn decide(at: &At, nth: u8) -> AnyView {
         Decision::Keep | Decision::Watch => at.text().primary,
         Decision::Replace | Decision::Stop => at.say(Say::ShowOwner),
     };
+    let watch = verdict.decision == Decision::Watch && !again;
+    let due = watch.then(|| recheck(&today())).flatten();
+    let told = due.clone().map(|due| {
+        let what = text::due_kind(at.lang, due.kind);
+        let line = text::due_on(at.lang, what, &due.date);
+        view! { <p class="verdict__next">{line} ". " {at.say(Say::RecheckDefault)}</p> }
+    });
     let keep = move || {
-        here.write_and_go_on(vec![crate::job::entry::What::Decided(entry.clone())]);
+        let due = due.clone().map(What::Due);
+        here.write_and_go_on(
+            [What::Decided(entry.clone())]
+                .into_iter()
+                .chain(due)
+                .collect(),
+        );
     };
     frame(
         at,
-        sheet_of(at, corner, nth, &verdict),
+        view! { {sheet_of(at, corner, nth, &verdict)} {told} },
         key(Look::Primary, label, keep),
     )
 }
