@@ -1,7 +1,7 @@
 // What the phone refuses to keep is said on every screen, and no tap reads as kept that is not.
 import { readFileSync } from "node:fs";
 import { test, expect, open, ready } from "./support/fixtures.mjs";
-import { asides, journal, localKeys, plant } from "./support/journal.mjs";
+import { asides, journal, localKeys, pictures, plant, plantPicture } from "./support/journal.mjs";
 import { sampleEntries, sampleText } from "./support/jobs.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
@@ -227,4 +227,23 @@ test("the second copy leaves when a job has ended and the journal has all of it"
   await app.reload();
   await ready(app);
   await expect(quick.main).toContainText("Not safe here");
+});
+
+test("a picture whose entry never came is let go of, one that an entry names stays", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.goTo("Picture: stand");
+  const buffer = await app.screenshot({ type: "jpeg" });
+  await quick.goOn(() => app.getByLabel("Take a picture").setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer }));
+  const [named] = await pictures(app);
+  const orphan = "c".repeat(64);
+  await plantPicture(app, orphan);
+  expect(await pictures(app)).toHaveLength(2);
+  await app.clock.install();
+  await app.reload();
+  await ready(app);
+  await expect.poll(async () => {
+    await app.clock.runFor(5_000);
+    return pictures(app);
+  }).toEqual([named]);
 });
