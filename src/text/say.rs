@@ -291,8 +291,6 @@ sayings! {
         Paused,
         /// When was it done?
         ToldWhen,
-        /// Done: a row of a step told together with another.
-        RowDone,
         /// Not yet.
         RowNotYet,
         /// No answer so far.
@@ -358,6 +356,8 @@ sayings! {
         StorageNotKept,
         /// This browser keeps nothing. Export before you close it.
         StorageDenied,
+        /// This browser keeps taps late. Export before you close it.
+        StorageOnlyLocal,
         /// The phone's storage is full. Export jobs, then make room. New taps are not kept.
         StorageFull,
         /// This job can only be read. Nothing in it was changed.

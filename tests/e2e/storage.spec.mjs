@@ -6,6 +6,7 @@ import { sampleEntries, sampleText } from "./support/jobs.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
+const KEPT_LATE = "This browser keeps taps late: a crash can lose the last minute. Export often.";
 const FULL = "The phone's storage is full.";
 
 function denyJournal() {
@@ -44,11 +45,11 @@ test("without a journal every tap reads as kept but not yet safe, and the job is
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
   await quick.walk("Meet: Odometer");
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await isSaidEverywhere(quick, NOTHING_KEPT);
+  await isSaidEverywhere(quick, KEPT_LATE);
   await page.reload();
   await ready(page);
   await quick.isAt("Meet: Odometer");
-  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+  await expect(quick.alert(KEPT_LATE)).toBeVisible();
 });
 
 test("a browser without a journal at all is told like one that denies it", async ({ page, host, faults: _ }) => {
@@ -57,7 +58,7 @@ test("a browser without a journal at all is told like one that denies it", async
   const quick = new Quick(page);
   await quick.practice();
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+  await expect(quick.alert(KEPT_LATE)).toBeVisible();
 });
 
 test("without any storage the work goes on in memory, and no tap reads as kept", async ({ page, host, faults: _ }) => {

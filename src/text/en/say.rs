@@ -149,7 +149,6 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ComingBack => "Welcome back to the same step.",
         Say::Paused => "The job is paused. Every tap is kept.",
         Say::ToldWhen => "When was it done?",
-        Say::RowDone => "Done",
         Say::RowNotYet => "Not yet",
         Say::NotAnswered => "–",
         Say::SignsSay => "Tap what you noticed.",
@@ -194,6 +193,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::StorageKeeping => "Keeping…",
         Say::StorageNotKept => "Not kept",
         Say::StorageDenied => "This browser keeps nothing. Export before you close it.",
+        Say::StorageOnlyLocal => {
+            "This browser keeps taps late: a crash can lose the last minute. Export often."
+        }
         Say::StorageFull => {
             "The phone's storage is full. Export jobs, then make room. New taps are not safe."
         }

@@ -60,7 +60,7 @@ fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
         Some(Line {
             answer: Answer::Yes,
             ..
-        }) => text::say(lang, Say::RowDone),
+        }) => text::say(lang, Say::Done),
         _ => text::say(lang, Say::RowNotYet),
     };
     view! {

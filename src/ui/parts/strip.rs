@@ -88,10 +88,12 @@ pub fn banners(app: App) -> AnyView {
             Some(Say::OldTab)
         } else if full {
             Some(Say::StorageFull)
-        } else if app.storage.get() == Storage::Safe {
-            None
         } else {
-            Some(Say::StorageDenied)
+            match app.storage.get() {
+                Storage::Safe => None,
+                Storage::OnlyLocal => Some(Say::StorageOnlyLocal),
+                Storage::MemoryOnly => Some(Say::StorageDenied),
+            }
         }
     };
     view! {
