@@ -118,14 +118,20 @@ fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
     let here = at.clone();
     let (title, _) = text::ending(at.lang, ending);
     let (other, _) = text::ending(at.lang, Ending::LeftUnfinished);
-    let (end, out) = if at.rows.steps.is_empty() {
-        (Say::EndNow, None)
+    let alone = at.rows.steps.is_empty();
+    let end = if alone {
+        Say::EndNow
     } else {
-        (Say::ExportAndEnd, Some(see_and_print(at.app, &at.open)))
+        Say::ExportAndEnd
     };
+    let out = (!alone).then(|| see_and_print(at.app, &at.open));
     view! {
         {key(Look::Primary, format!("{}: {title}", at.say(end)), move || {
-            finish(&here, Ended { ending, charge: None });
+            finish(&here, Ended { ending, charge: None }, move |app| {
+                if !alone {
+                    whole::export(app);
+                }
+            });
         })}
         {out}
         {key(Look::Plain, other, move || leave.set(true))}
@@ -166,7 +172,7 @@ fn charges(at: &At) -> AnyView {
                 ending: Ending::LeftUnfinished,
                 charge: Some(charge),
             };
-            finish(&here, ended);
+            finish(&here, ended, |_| ());
         })
     });
     let list = Route::Loose(at.open.log.0.clone()).to_hash();
@@ -179,17 +185,14 @@ fn charges(at: &At) -> AnyView {
     .into_any()
 }
 
-/// Ends the job and stays, so that the file can be taken along; it is made at once where the
-/// report is handed over with the same tap.
-fn finish(at: &At, ended: Ended) {
+/// Ends the job and stays, so that the file can be taken along.
+fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
-    let (app, handed_over) = (at.app, !at.rows.steps.is_empty());
+    let app = at.app;
     let whats = [at.told(), vec![What::Ended(ended)]].concat();
     app.append_then(whats, move || {
         app.go_instead(&end);
-        if handed_over {
-            whole::export(app);
-        }
+        then(app);
     });
 }
 
