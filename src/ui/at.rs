@@ -103,7 +103,10 @@ impl At {
 
     /// What the rows above the step say; entries of the step itself follow these.
     pub fn told(&self) -> Vec<What> {
-        let lines = self.rows.lines.get_untracked();
+        // A picture may come when its screen is gone: then the rows are asked for again.
+        let Some(lines) = self.rows.lines.try_get_untracked() else {
+            return Vec::new();
+        };
         told(self.sheet(), &self.rows.steps, &lines, |spec| {
             beside(self, spec)
         })
