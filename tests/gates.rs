@@ -19,7 +19,7 @@ use hubslate::job::{Held, held};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, HoldPoint, NutPosition, Step, StepKey, StepSpec,
+    Because, Form, Group, Hold, HoldPoint, NutPosition, SHOVE_CRACKED, Step, StepKey, StepSpec,
 };
 use record::{HERE, Job, item, moved, said};
 use technician::{Story, answer, begin, consent, next_key, steps, turn, walk_to};
@@ -76,7 +76,7 @@ fn stays_closed(job: &Job, gated: StepKey, expected: HoldPoint, whats: Vec<What>
 
 #[test]
 fn the_wheel_stays_on_until_the_car_was_shoved_and_stood() {
-    let shove = at(Step::Shove);
+    let shove = at(Step::Shove).nth(SHOVE_CRACKED);
     let job = walk_to(Story::REPLACED, shove);
     let expected = Held {
         point: HoldPoint::Stand,
@@ -265,7 +265,7 @@ fn a_job_does_not_end_while_anything_is_loose() {
 
 #[test]
 fn an_undone_answer_closes_its_hold_point_again() {
-    let shove = at(Step::Shove);
+    let shove = at(Step::Shove).nth(SHOVE_CRACKED);
     let mut job = walk_to(Story::REPLACED, shove);
     let ids = job.tap(vec![said(shove, Answer::Yes)]);
     assert_eq!(before(&job, at(Step::WheelOff)), None);

@@ -15,8 +15,9 @@ mod record;
 mod technician;
 
 use hubslate::exchange::wire::{decode, encode};
-use hubslate::job::entry::{Reply, What};
-use hubslate::job::{Status, fold, group_items, held, next, status};
+use hubslate::job::ending::is_blocked;
+use hubslate::job::entry::{Decided, Reading, Reply, Side, What};
+use hubslate::job::{Status, fold, group_items, held, measure_again, next, status};
 use hubslate::slate::undo;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::Decision;
@@ -255,4 +256,128 @@ fn a_round_is_done_only_when_it_was_pulled() {
     assert_eq!(far(&pushed, key), Status::Open);
     pushed.tap(vec![whats[1].clone()]);
     assert_eq!(far(&pushed, key), Status::Done);
+}
+
+#[test]
+fn a_step_that_is_partly_turned_can_be_given_up_and_taken_up_again() {
+    let turn = at(Step::TurnWheelNuts);
+    let mut job = walk_to(Story::REPLACED, turn);
+    let all = technician::turn(&job.sheet(), turn, Group::WheelNuts);
+    job.tap(all[..3].to_vec());
+    assert_eq!(far(&job, turn), Status::Partly(2, 5));
+    let given_up = Reply::NotDone(Because::WillNotGo);
+    job.tap(vec![What::Answered(turn, given_up)]);
+    assert_eq!(far(&job, turn), Status::NotDone(Because::WillNotGo));
+    assert_ne!(next_key(&job.sheet()), Some(turn));
+    assert!(!job.sheet().loose().is_empty());
+    job.tap(all[3..4].to_vec());
+    assert_eq!(far(&job, turn), Status::Partly(3, 5));
+    job.tap(all[4..].to_vec());
+    assert_eq!(far(&job, turn), Status::Done);
+}
+
+/// A job whose new hub was measured and then spun rough.
+fn rough_again() -> Job {
+    let spin = at(Step::ProveSpin);
+    let mut job = walk_to(Story::REPLACED, spin);
+    job.tap(vec![What::Answered(spin, Reply::Picked(Pick::Rough))]);
+    job
+}
+
+#[test]
+fn a_proof_that_fails_is_told_at_the_open_wheel_end_and_measured_again_from_its_base() {
+    let mut job = rough_again();
+    let told = at(Step::ProveResult);
+    assert_eq!(next_key(&job.sheet()), Some(told));
+    let (entries, loose) = (job.entries.len(), job.sheet().loose());
+    let again = measure_again(&job.sheet(), HERE);
+    job.tap(vec![again]);
+    assert_eq!(job.entries.len(), entries + 1, "nothing leaves the record");
+    assert_eq!(job.sheet().loose(), loose);
+    let mut asked = Vec::new();
+    while asked.last() != Some(&at(Step::ProveSpin)) {
+        asked.push(next_key(&job.sheet()).unwrap());
+        step(&mut job, Story::REPLACED);
+    }
+    let rounds = [21, 22, 23].map(|nth| at(Step::Round).nth(nth));
+    assert_eq!(asked[0], at(Step::RigPush).nth(2));
+    assert_eq!(asked[1..4], rounds);
+    assert_eq!(asked.len(), 5);
+    // The walk's second spin is smooth, and its needle moves as far as before the work.
+    assert!(is_blocked(&job.sheet(), HERE));
+    let pulls = |what: &What| match what {
+        What::Reading(Reading {
+            set,
+            round,
+            side: Side::Pull,
+            ..
+        }) if set.when == hubslate::trade::wheel_end::When::After => Some(*round),
+        _ => None,
+    };
+    let counting: Vec<u8> = job
+        .sheet()
+        .counting()
+        .filter_map(|e| pulls(&e.what))
+        .collect();
+    assert_eq!(counting, [1, 2, 3]);
+}
+
+#[test]
+fn a_first_decision_made_anew_puts_the_second_aside() {
+    let story = Story {
+        decision: Decision::Keep,
+        again: true,
+        ..Story::REPLACED
+    };
+    let mut job = walk_to(story, at(Step::CaliperDown));
+    assert_eq!(job.sheet().decided(HERE).unwrap().nth, 2);
+    let anew = |again| {
+        What::Decided(Decided {
+            again,
+            ..match technician::decided(1, story) {
+                What::Decided(decided) => decided,
+                other => panic!("{other:?}"),
+            }
+        })
+    };
+    let mut stands = job.clone();
+    stands.tap(vec![anew(false)]);
+    assert_eq!(stands.sheet().decided(HERE).unwrap().nth, 1);
+    assert_eq!(next_key(&stands.sheet()), Some(at(Step::CaliperDown)));
+    // Asked for once more, the second set is decided once more.
+    job.tap(vec![anew(true)]);
+    assert_eq!(next_key(&job.sheet()), Some(at(Step::Decide).nth(2)));
+    job.tap(vec![technician::decided(2, story)]);
+    assert_eq!(job.sheet().decided(HERE).unwrap().nth, 2);
+    assert_eq!(next_key(&job.sheet()), Some(at(Step::CaliperDown)));
+}
+
+#[test]
+fn a_bearing_that_is_watched_stands_in_the_list_of_jobs_until_it_is_looked_back_on() {
+    use hubslate::exchange::summary::Summary;
+    use hubslate::job::ending::recheck;
+    use hubslate::job::entry::{DueKind, LogId};
+
+    let story = Story {
+        decision: Decision::Watch,
+        ..Story::REPLACED
+    };
+    let mut job = walk_to(story, at(Step::Decide));
+    let due = What::Due(recheck("2026-02-20").unwrap());
+    job.tap(vec![technician::decided(1, story), due]);
+    let listed = |job: &Job| {
+        let sheet = job.sheet();
+        let steps = steps(&sheet);
+        Summary::of(&LogId("job".to_owned()), &sheet, next(&sheet, &steps))
+    };
+    assert_eq!(listed(&job).dues(), []);
+    while next_key(&job.sheet()) != Some(StepKey::once(Step::RetorqueDone)) {
+        assert!(step(&mut job, story));
+    }
+    let recheck = (DueKind::Recheck, "2026-03-22");
+    assert_eq!(listed(&job).dues()[1], recheck);
+    step(&mut job, story);
+    assert_eq!(listed(&job).dues(), [recheck]);
+    step(&mut job, story);
+    assert_eq!(listed(&job).dues(), []);
 }

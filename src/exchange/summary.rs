@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::job::Sheet;
+use crate::job::ending::watched;
 use crate::job::entry::{DueKind, LogId, PersonField, VehicleField};
 use crate::trade::wheel_end::StepSpec;
 
@@ -33,6 +34,8 @@ pub struct Summary {
     pub due: String,
     /// The invoice's number; empty if it has none.
     pub invoice: String,
+    /// The day by which a bearing that is watched is checked again; empty if none is.
+    pub recheck: String,
     /// Whether it is practice.
     pub practice: bool,
     /// When it was last written, milliseconds since 1970 in UTC.
@@ -67,6 +70,9 @@ impl Summary {
                 .map(|due| due.date.clone())
                 .unwrap_or_default(),
             invoice: sheet.invoice().unwrap_or_default().to_owned(),
+            recheck: watched(sheet)
+                .map(|due| due.date.clone())
+                .unwrap_or_default(),
             practice: sheet
                 .opened()
                 .is_some_and(|opened| opened.practice.is_some()),
@@ -89,6 +95,20 @@ impl Summary {
     /// Whether the re-torque is still to be looked back on.
     pub fn next_is_due(&self) -> bool {
         self.next == "retorque_done"
+    }
+
+    /// What is due of a job that has ended, each with its day, until it is looked back on.
+    pub fn dues(&self) -> Vec<(DueKind, &str)> {
+        let retorque = (DueKind::Retorque, self.due.as_str());
+        let recheck = (DueKind::Recheck, self.recheck.as_str());
+        let open = |(kind, day): &(DueKind, &str)| {
+            let waits = match kind {
+                DueKind::Retorque => self.next_is_due(),
+                DueKind::Recheck => !self.ending.is_empty() && !self.next.is_empty(),
+            };
+            waits && !day.is_empty()
+        };
+        [retorque, recheck].into_iter().filter(open).collect()
     }
 
     /// Whether three typed characters find this job, by plate or by name.

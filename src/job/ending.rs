@@ -6,7 +6,7 @@ use crate::job::progress::was_loosened;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
-use crate::trade::play::After;
+use crate::trade::play::{After, Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey, procedure};
@@ -104,6 +104,29 @@ pub fn retorque(sheet: &Sheet, today: &str, unit: DistanceUnit) -> Option<Due> {
         date: due.by.to_string(),
         distance: Typed::parse(&after.to_string(), unit).ok(),
     })
+}
+
+/// When a bearing that is watched is due to be checked again; `today` is `YYYY-MM-DD`, `None` if
+/// it is no day.
+pub fn recheck(today: &str) -> Option<Due> {
+    Some(Due {
+        kind: DueKind::Recheck,
+        date: recheck_by(today.parse().ok()?).to_string(),
+        distance: None,
+    })
+}
+
+/// Whether the decision on a corner that stands is to watch it.
+pub fn is_watched(sheet: &Sheet, corner: Corner) -> bool {
+    sheet
+        .decided(corner)
+        .is_some_and(|decided| decided.decision == Decision::Watch && !decided.again)
+}
+
+/// What a bearing that is watched waits for; a decision made anew may have left nothing to watch.
+pub fn watched(sheet: &Sheet) -> Option<&Due> {
+    let any = sheet.corners().iter().any(|at| is_watched(sheet, *at));
+    sheet.due(DueKind::Recheck).filter(|_| any)
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Group, HoldPoint, Item, SetName, Step, StepKey, StepSpec, When,
+    Form, Group, HoldPoint, Item, SHOVE_CRACKED, SetName, Step, StepKey, StepSpec, When,
 };
 
 /// A hold point that is not answered, and the step that would answer it.
@@ -74,13 +74,13 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
     }
 }
 
-/// The shove that a wheel waits for; one that stood on the ground since is shoved again.
+/// The shove that a wheel waits for: the last one after the car was set down for its nuts.
 const fn shove_before(step: Step, corner: Corner) -> StepKey {
-    let first = StepKey::at(Step::Shove, corner);
-    match step {
-        Step::WheelOffAgain => first.nth(2),
-        _ => first,
-    }
+    let nth = match step {
+        Step::WheelOffAgain => 2,
+        _ => SHOVE_CRACKED,
+    };
+    StepKey::at(Step::Shove, corner).nth(nth)
 }
 
 fn yes(sheet: &Sheet, step: StepKey) -> bool {

@@ -1,6 +1,7 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
 mod act;
+mod again;
 pub mod bill;
 pub mod book;
 pub mod ending;
@@ -18,12 +19,15 @@ pub mod ready;
 pub mod reason;
 pub mod round;
 mod sheet;
+pub mod together;
 pub mod turn;
 pub mod typed_card;
 
 pub use act::done;
+pub use again::measure_again;
 pub use fold::fold;
 pub use gate::{Held, held};
 pub use key::Key;
 pub use progress::{Status, count, group_items, is_tight, next, plan, status, was_loosened};
 pub use sheet::{Problem, Sheet};
+pub use together::together;

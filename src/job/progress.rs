@@ -1,6 +1,7 @@
 //! Where a job stands: the plan folded from its entries, and the step that comes next.
 
-use crate::job::entry::{Reply, Side, VehicleField};
+use crate::job::ending::is_blocked;
+use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -9,8 +10,8 @@ use crate::trade::play::Decision;
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Pick, Plan, Sign,
-    Start, Step, StepKey, StepSpec, items, sign_step,
+    Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Phase, Pick, Plan,
+    Sign, Start, Step, StepKey, StepSpec, items, sign_step,
 };
 
 /// How far a step is.
@@ -67,6 +68,7 @@ fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
         second_set: sheet
             .decided_nth(corner, 1)
             .is_some_and(|decided| decided.again),
+        blocked: is_blocked(sheet, corner),
     }
 }
 
@@ -163,11 +165,7 @@ pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
         }),
         Form::Card(item) => done_if(sheet.card(*item).is_some()),
         Form::Corners => done_if(!sheet.corners().is_empty()),
-        Form::Decide(nth) => done_if(
-            spec.key
-                .corner
-                .is_some_and(|at| sheet.decided_nth(at, *nth).is_some()),
-        ),
+        Form::Decide(nth) => done_if(spec.key.corner.is_some_and(|at| sheet.decides(at, *nth))),
         Form::Consent => done_if(sheet.consent(spec.key).is_some()),
         Form::Price => done_if(sheet.price().is_some()),
         Form::Photo => done_if(sheet.photos(spec.key).next().is_some()),
@@ -176,9 +174,25 @@ pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
         _ => None,
     };
     match by_entry {
-        Some(status @ (Status::Done | Status::Partly(..))) => status,
+        Some(Status::Done) => Status::Done,
+        Some(begun @ Status::Partly(..)) => match replied(sheet, spec.key) {
+            given_up @ Status::NotDone(_) if was_given_up(sheet, spec) => given_up,
+            _ => begun,
+        },
         _ => replied(sheet, spec.key),
     }
+}
+
+/// Whether "not done" was said after the last fastener that was turned at this step.
+fn was_given_up(sheet: &Sheet, spec: &StepSpec) -> bool {
+    let (Form::Turn(group), Some(corner)) = (&spec.form, spec.key.corner) else {
+        return false;
+    };
+    let turned = group_items(sheet, corner, *group)
+        .into_iter()
+        .filter_map(|item| sheet.place(&Key::Turned(spec.key, item)))
+        .max();
+    turned < sheet.place(&Key::Step(spec.key))
 }
 
 fn done_if(done: bool) -> Option<Status> {
@@ -222,8 +236,17 @@ fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
 }
 
 /// The step that comes next: the first that is not settled.
+///
+/// A job that ended well is only looked back on: it may have been worked by a procedure that did
+/// not yet ask everything that this one asks.
 pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
-    steps.iter().find(|spec| !status(sheet, spec).is_settled())
+    let over = sheet
+        .ended()
+        .is_some_and(|ended| ended.ending != Ending::LeftUnfinished);
+    steps
+        .iter()
+        .filter(|spec| !over || spec.phase == Phase::LookBack)
+        .find(|spec| !status(sheet, spec).is_settled())
 }
 
 /// Whether an item was ever loosened.

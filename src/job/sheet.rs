@@ -233,11 +233,18 @@ impl Sheet {
         }
     }
 
-    /// The decision on a corner, the latest set first.
+    /// The decision on a corner: that of the second set, unless the first was made anew after it.
     pub fn decided(&self, corner: Corner) -> Option<&Decided> {
         [2, 1]
             .into_iter()
+            .filter(|nth| self.decides(corner, *nth))
             .find_map(|nth| self.decided_nth(corner, nth))
+    }
+
+    /// Whether the decision after the `nth` set stands: none before it was made anew since.
+    pub fn decides(&self, corner: Corner, nth: u8) -> bool {
+        let place = |nth| self.place(&Key::Decided(corner, nth));
+        place(nth).is_some() && (nth == 1 || place(1) < place(nth))
     }
 
     /// The decision after the `nth` set.

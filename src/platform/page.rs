@@ -42,6 +42,15 @@ fn set_root(name: &str, value: &str) {
     }
 }
 
+/// Whether the glass is so low that a screen has room for one step only. The screen's own height
+/// is asked for: a keyboard that comes up takes nothing from it.
+pub fn is_low() -> bool {
+    const LOW: i32 = 700;
+    let screen = js::window().and_then(|window| window.screen().ok());
+    let height = screen.and_then(|screen| screen.avail_height().ok());
+    height.is_some_and(|height| height < LOW)
+}
+
 /// The address after `#`, without it; empty at the start.
 pub fn hash() -> String {
     let hash = js::window()

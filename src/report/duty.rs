@@ -7,6 +7,7 @@ use super::owner::sets;
 use super::record::{consent_lines, scope, signatures};
 use super::standing::{self, must_not_drive};
 use super::{Told, answers, time};
+use crate::job::ending::{is_watched, watched};
 use crate::job::entry::{Consent, DueKind, Ending, Reply, What};
 use crate::job::judge::{after, verdict};
 use crate::text::{self, ReportWord};
@@ -78,11 +79,11 @@ pub(super) fn must_do(told: &Told) -> Vec<Block> {
     let stays = must_not_drive(told.sheet);
     // A car that must not move has no distance to cover; the date stands with the technician.
     let mut blocks = if stays { Vec::new() } else { retorque(told) };
-    if let Some(due) = told.sheet.due(DueKind::Recheck) {
+    if let Some(due) = watched(told.sheet) {
         blocks.extend(
             told.corners()
                 .iter()
-                .filter(|corner| !standing::is_repaired(told.sheet, &told.plan, **corner))
+                .filter(|corner| is_watched(told.sheet, **corner))
                 .map(|c| Block::Sentence(text::recheck_owner(told.lang, *c, &due.date))),
         );
     }

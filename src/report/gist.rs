@@ -4,10 +4,10 @@ use super::Told;
 use super::bill::paid_line;
 use super::cards::card_value;
 use super::money::money;
-use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, What};
-use crate::text::{self, ReportWord, Say};
-use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::Item;
+use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
+use crate::text::{self, Lang, ReportWord, Say};
+use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
+use crate::trade::wheel_end::{Item, Kind};
 
 /// An answer; a list gives one line a row.
 pub(super) fn reply(told: &Told, reply: &Reply) -> Vec<String> {
@@ -78,6 +78,27 @@ pub(super) fn items(told: &Told, items: &[Item]) -> String {
     runs.iter().map(one).collect::<Vec<_>>().join("; ")
 }
 
+/// A fact of the vehicle in words; what is no code of ours is shown as it was typed.
+pub(super) fn vehicle_value(lang: Lang, field: VehicleField, value: &str) -> String {
+    let word = match field {
+        VehicleField::Kind => Kind::from_code(value).map(|kind| text::kind(lang, kind)),
+        VehicleField::Fixing => Fixing::from_code(value).map(|fixing| text::fixing(lang, fixing)),
+        VehicleField::Power => Power::from_code(value).map(|power| text::power(lang, power)),
+        VehicleField::ParkingBrake => {
+            ParkingBrake::from_code(value).map(|brake| text::parking_brake(lang, brake))
+        }
+        VehicleField::Caliper => match value {
+            "sliding" => Some(text::say(lang, Say::CaliperSliding)),
+            "fixed" => Some(text::say(lang, Say::CaliperFixed)),
+            _ => None,
+        },
+        VehicleField::Vin | VehicleField::Family | VehicleField::Studs | VehicleField::HubBolts => {
+            None
+        }
+    };
+    word.unwrap_or(value).to_owned()
+}
+
 /// What an entry says, in one line, for the list of what was taken back or told twice.
 pub(super) fn entry(told: &Told, what: &What) -> String {
     let lang = told.lang;
@@ -87,7 +108,11 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Person(field, value) => format!("{}: {value}", text::person_field(lang, *field)),
         What::Erased(_) => told.word(ReportWord::EntryErased),
         What::Said(words) => labelled(ReportWord::YourWords, words),
-        What::Vehicle(field, value) => format!("{}: {value}", text::vehicle_field(lang, *field)),
+        What::Vehicle(field, value) => format!(
+            "{}: {}",
+            text::vehicle_field(lang, *field),
+            vehicle_value(lang, *field, value)
+        ),
         What::Corners(all) => labelled(ReportWord::Corners, &corners(told, all)),
         What::Card(card) => format!(
             "{}: {}",
@@ -175,5 +200,27 @@ pub(super) fn ended_line(told: &Told, ended: &Ended) -> String {
     match ended.charge {
         Some(charge) => format!("{title}: {}", text::charge(told.lang, charge)),
         None => title.to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn facts_of_the_vehicle_are_told_in_words() {
+        let told = |field, value| vehicle_value(Lang::English, field, value);
+        for (field, code) in [
+            (VehicleField::Kind, "bolted_driven"),
+            (VehicleField::Fixing, "nuts"),
+            (VehicleField::Power, "combustion"),
+            (VehicleField::ParkingBrake, "rear"),
+            (VehicleField::Caliper, "sliding"),
+        ] {
+            assert_ne!(told(field, code), code);
+            assert_eq!(told(field, "typed by hand"), "typed by hand");
+        }
+        assert_eq!(told(VehicleField::Caliper, "sliding"), "Sliding caliper");
+        assert_eq!(told(VehicleField::Studs, "5"), "5");
     }
 }

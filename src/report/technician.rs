@@ -2,7 +2,7 @@
 
 use super::block::Block;
 use super::cards::{card_lines, limit_value, not_looked_up};
-use super::gist::{corners, ended_line, number};
+use super::gist::{corners, ended_line, number, vehicle_value};
 use super::measured::{dial_rows, readings};
 use super::time::when;
 use super::{Told, answers, fasteners, reason, record};
@@ -13,7 +13,7 @@ use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::{CardItem, Wrench};
 use crate::trade::play::Verdict;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{CARDS, Kind, Start, Step, StepKey};
+use crate::trade::wheel_end::{CARDS, Start, Step, StepKey};
 use crate::units::{LengthUnit, Unit};
 
 /// All of them, in the order in which they are looked for.
@@ -67,13 +67,7 @@ fn vehicle(told: &Told) -> Vec<(String, String)> {
         let Some(value) = told.sheet.vehicle(*field) else {
             continue;
         };
-        let value = match field {
-            VehicleField::Kind => Kind::from_code(value).map_or_else(
-                || value.to_owned(),
-                |kind| text::kind(told.lang, kind).to_owned(),
-            ),
-            _ => value.replace('_', " "),
-        };
+        let value = vehicle_value(told.lang, *field, value);
         rows.push((text::vehicle_field(told.lang, *field).to_owned(), value));
     }
     rows.push((

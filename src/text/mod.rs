@@ -159,6 +159,8 @@ spoken! {
     screen::nut_clicked(item: &str) -> String;
     /// Which fastener is next.
     screen::next_fastener(item: &str) -> String;
+    /// The key that says no to what was not tapped in a list of questions.
+    screen::no_to_rest(open: usize, of: usize) -> String;
     /// How many of a pass are done.
     screen::pass_progress(done: usize, of: usize) -> String;
     /// The torque in the wrench's own unit.

@@ -81,6 +81,8 @@ sayings! {
         SignHere,
         /// Owner says yes.
         OwnerYes,
+        /// The owner's yes by word.
+        YesSpoken,
         /// Owner says no.
         OwnerNo,
         /// Show the owner.
@@ -115,12 +117,18 @@ sayings! {
         NotZeroed,
         /// Dial was set to zero.
         Zeroed,
+        /// Set the needle.
+        SetNeedle,
+        /// Take back the end.
+        UndoEnd,
+        /// The needle is still at 0.
+        StillAtZero,
         /// Keep push reading.
         PushReading,
         /// Keep pull reading.
         PullReading,
-        /// Set the dial up again.
-        ReRig,
+        /// Measure again.
+        MeasureAgain,
         // Moving about.
         /// Undo.
         Undo,
@@ -160,6 +168,8 @@ sayings! {
         TellLater,
         /// End the job here.
         EndNow,
+        /// Export and end.
+        ExportAndEnd,
         // Pad and stepper.
         /// Minus one.
         PadMinus,
@@ -281,6 +291,12 @@ sayings! {
         Paused,
         /// When was it done?
         ToldWhen,
+        /// Not yet.
+        RowNotYet,
+        /// No answer so far.
+        NotAnswered,
+        /// What the road told.
+        SignsSay,
         /// Done.
         StepsDone,
         /// Open.
@@ -340,6 +356,8 @@ sayings! {
         StorageNotKept,
         /// This browser keeps nothing. Export before you close it.
         StorageDenied,
+        /// This browser keeps taps late. Export before you close it.
+        StorageOnlyLocal,
         /// The phone's storage is full. Export jobs, then make room. New taps are not kept.
         StorageFull,
         /// This job can only be read. Nothing in it was changed.
@@ -763,6 +781,8 @@ sayings! {
         RetorqueDistance,
         /// Earliest of the published figures, unless the card or the shop says otherwise.
         RetorqueDefault,
+        /// A month, common practice.
+        RecheckDefault,
         /// Part number.
         PartNumber,
         /// Lot or date code.

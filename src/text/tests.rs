@@ -315,6 +315,7 @@ fn plan(nut: NutPosition) -> Plan {
             course: Course::Replace,
             play_felt: true,
             second_set: true,
+            blocked: true,
         }],
         nut,
         site_refused: false,

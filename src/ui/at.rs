@@ -5,10 +5,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::job::entry::{Reply, What};
+use crate::job::together::{Line, lines, not_asked, told};
 use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, StepSpec};
+use crate::trade::wheel_end::{Because, StepSpec, sign_of};
+use crate::ui::beside::beside;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
 use crate::units::Format;
@@ -26,11 +28,27 @@ pub struct At {
     pub lang: Lang,
     /// How quantities are shown.
     pub fmt: Format,
+    /// What is told on the same screen before the step.
+    pub rows: Rows,
+}
+
+/// The steps that are told together with the one after them, and how their rows stand.
+#[derive(Clone)]
+pub struct Rows {
+    /// The steps; none where one step stands alone.
+    pub steps: Arc<[StepSpec]>,
+    /// Their rows.
+    pub lines: RwSignal<Vec<Line>>,
 }
 
 impl At {
-    /// A step of the open job.
+    /// A step of the open job, alone.
     pub fn new(app: App, open: Arc<Open>, spec: StepSpec) -> Self {
+        Self::after(app, open, Vec::new(), spec)
+    }
+
+    /// A step with the rows of those that are told before it.
+    pub fn after(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Self {
         let settings = app.settings.read_untracked();
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
@@ -40,6 +58,10 @@ impl At {
             spec,
             lang,
             fmt,
+            rows: Rows {
+                lines: RwSignal::new(lines(&rows)),
+                steps: rows.into(),
+            },
         }
     }
 
@@ -51,6 +73,17 @@ impl At {
     /// The step's texts.
     pub fn text(&self) -> StepText {
         text::step_for(self.lang, self.spec.key, self.open.plan.nut)
+    }
+
+    /// The name of the screen: of what is done first.
+    pub fn name(&self) -> &'static str {
+        let first = self.rows.steps.first().unwrap_or(&self.spec);
+        text::step_for(self.lang, first.key, self.open.plan.nut).name
+    }
+
+    /// Whether the screen asks for several signs of the road at once.
+    pub fn asks_signs(&self) -> bool {
+        !self.rows.steps.is_empty() && sign_of(self.spec.key.step).is_some()
     }
 
     /// A sentence or a label.
@@ -68,9 +101,26 @@ impl At {
         self.app.append(whats);
     }
 
-    /// Writes entries and goes on to the step that comes next.
+    /// What the rows above the step say; entries of the step itself follow these.
+    pub fn told(&self) -> Vec<What> {
+        // A picture may come when its screen is gone: then the rows are asked for again.
+        let Some(lines) = self.rows.lines.try_get_untracked() else {
+            return Vec::new();
+        };
+        told(self.sheet(), &self.rows.steps, &lines, |spec| {
+            beside(self, spec)
+        })
+    }
+
+    /// Writes what the rows say and these entries, and stays at the step.
+    pub fn tell(&self, whats: Vec<What>) {
+        self.write([self.told(), whats].concat());
+    }
+
+    /// Writes what the rows say and these entries, and goes on to the step that comes next.
     pub fn write_and_go_on(&self, whats: Vec<What>) {
         let (app, log) = (self.app, self.open.log.0.clone());
+        let whats = [self.told(), whats].concat();
         app.append_then(whats, move || app.go_instead(&Route::Job(log)));
     }
 
@@ -82,6 +132,8 @@ impl At {
     /// Says that the step was not done, and why, and goes on.
     pub fn not_done(&self, because: Because) {
         let reply = Reply::NotDone(because);
-        self.write_and_go_on(vec![What::Answered(self.spec.key, reply)]);
+        let mut whats = not_asked(&self.rows.steps, because);
+        whats.push(What::Answered(self.spec.key, reply));
+        self.write_and_go_on(whats);
     }
 }

@@ -5,6 +5,8 @@ pub mod route;
 #[cfg(target_arch = "wasm32")]
 mod at;
 #[cfg(target_arch = "wasm32")]
+mod beside;
+#[cfg(target_arch = "wasm32")]
 mod files;
 #[cfg(target_arch = "wasm32")]
 mod parts;

@@ -8,7 +8,7 @@ use crate::platform::journal::{Closed, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
 use crate::platform::record::{Photo, Record, Storage, StoreProblem};
-use crate::slate::Store;
+use crate::slate::{Store, orphans};
 
 /// The phone's storage, as far as it was granted.
 #[derive(Clone)]
@@ -108,6 +108,45 @@ impl Shelf {
         match self.journal() {
             Ok(journal) => journal.photo(sha).await.ok().flatten(),
             Err(_) => self.0.memory.photo(sha),
+        }
+    }
+
+    /// The pictures that no entry of this phone names; none where not everything could be read.
+    pub async fn orphans(&self) -> Vec<String> {
+        let Ok(journal) = self.journal() else {
+            return Vec::new();
+        };
+        // Pictures first: one whose entry comes while the entries are read is not listed.
+        let (Ok(pictures), Ok(kept)) = (journal.photo_keys().await, journal.read_all().await)
+        else {
+            return Vec::new();
+        };
+        let Ok(asides) = journal.asides().await else {
+            return Vec::new();
+        };
+        let second: Vec<Record> = self
+            .local()
+            .and_then(|local| local.logs().ok())
+            .unwrap_or_default()
+            .iter()
+            .flat_map(|log| self.read_second(log))
+            .collect();
+        let entries = kept
+            .iter()
+            .chain(&second)
+            .map(|record| record.text.as_str());
+        orphans(
+            pictures,
+            entries.chain(asides.iter().map(|aside| aside.text.as_str())),
+        )
+    }
+
+    /// Drops pictures by their digest.
+    pub async fn drop_photos(&self, shas: &[String]) {
+        let Ok(journal) = self.journal() else { return };
+        for sha in shas {
+            // What cannot be dropped is found again at the next start.
+            let _ = journal.delete_photo(sha).await;
         }
     }
 

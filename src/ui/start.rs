@@ -9,7 +9,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
 
 use crate::platform::wake_lock::WakeLock;
-use crate::platform::{crash_panel, locale, page, tone};
+use crate::platform::{clock, crash_panel, locale, page, tone};
 use crate::ui::route::Route;
 use crate::ui::screens;
 use crate::ui::settings::Settings;
@@ -57,9 +57,31 @@ fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
         app.read_list();
         follow_route(app);
         stay_awake(app);
+        sweep(app);
         screens::root()
     });
     handle.forget();
+}
+
+/// Drops the pictures that no entry names, once the start is long over. They are looked for twice:
+/// another tab may be between the bytes of a picture and its entry.
+fn sweep(app: App) {
+    const CALM_MS: i32 = 10_000;
+    clock::later(CALM_MS, move || {
+        spawn_local(async move {
+            let first = app.shelf().orphans().await;
+            if first.is_empty() {
+                return;
+            }
+            clock::later(CALM_MS, move || {
+                spawn_local(async move {
+                    let mut still = app.shelf().orphans().await;
+                    still.retain(|sha| first.contains(sha));
+                    app.shelf().drop_photos(&still).await;
+                });
+            });
+        });
+    });
 }
 
 /// Keeps the glass awake while a job is on it; a refusal is normal and nothing depends on it.

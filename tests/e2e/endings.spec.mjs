@@ -6,14 +6,6 @@ import { Quick } from "./pages/quick.mjs";
 const MUST_NOT = "Do not drive this car.";
 const MAY = "The car may be driven.";
 
-/** Hands over as usual and ends with the one ending that the app proposes. */
-async function end(quick, ending) {
-  await quick.walk("Hand over: End of the job");
-  await expect(quick.main.getByRole("heading", { name: ending, exact: true })).toBeVisible();
-  await quick.key(`End the job here: ${ending}`).tap();
-  await expect(quick.main).toContainText("The job has ended.");
-}
-
 async function owners(quick) {
   return (await quick.report()).getByRole("region", { name: "For the owner" });
 }
@@ -24,7 +16,9 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await quick.practice();
   await quick.walk("Decide: Decision");
   await expect(quick.main).toContainText("KEEP");
-  await end(quick, "Nothing wrong found");
+  await quick.finish("Nothing wrong found");
+  for (const key of ["Undo", "Not done"]) await expect(quick.key(key)).toHaveCount(0);
+  await expect(quick.key("Take back the end")).toBeVisible();
   const page = await owners(quick);
   await expect(page).toContainText("We found nothing that must be repaired today.");
   await expect(page).toContainText(MAY);
@@ -43,7 +37,7 @@ test("a STOP that is declined is put back, and its consequence is said and print
   await quick.key("No").tap();
   await expect(quick.alert(`You chose not to have it repaired. ${consequence}`)).toBeVisible();
   await quick.goOn(() => quick.key("Would not sign").tap());
-  await end(quick, "Declined, put back");
+  await quick.finish("Declined, put back");
   const page = await owners(quick);
   await expect(page).toContainText(MUST_NOT);
   await expect(page).toContainText("You said no to the repair.");
@@ -61,7 +55,7 @@ test("a REPLACE that is declined names what can follow from it", async ({ app })
   const consequence = "You chose not to have the worn bearing replaced. It will get worse, and it can become unsafe.";
   await expect(quick.alert(consequence)).toBeVisible();
   await quick.goOn(() => quick.sign("Keep"));
-  await end(quick, "Declined, put back");
+  await quick.finish("Declined, put back");
   await expect(await owners(quick)).toContainText(consequence);
 });
 
@@ -69,7 +63,7 @@ test("a place that is not safe ends the job before the car is touched", async ({
   const quick = new Quick(app);
   await quick.practice();
   await quick.walk("Hand over: Report and file", { "The ground": "Not safe here" });
-  await end(quick, "Not safe here");
+  await quick.finish("Not safe here");
   const page = await owners(quick);
   await expect(page).toContainText("We did not open anything: the place was not safe for this work.");
 });
@@ -117,6 +111,22 @@ async function isBlocked(quick) {
   await expect(report).toContainText("Owner, it stays on stands");
   await expect(report).not.toContainText(MAY);
 }
+
+test("a proof that fails is told at the open wheel end and can be measured again", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading?.when === "after")));
+  const rounds = (number) => ({ "Push, pull, read": (it) => it.round(number) });
+  await quick.walk("Prove: Before and after", rounds("7"));
+  await expect(quick.alert("The new part does not pass.")).toBeVisible();
+  await quick.goOn(() => quick.key("Measure again").tap());
+  await quick.isAt("Prove: Base on the knuckle");
+  await quick.goOn(() => quick.key("It stands still").tap());
+  await expect(quick.main).toContainText("Round 1 of 3");
+  await quick.walk("Tighten: Caliper down", rounds("0.5"));
+  const report = await quick.report();
+  await expect(report).toContainText("Taken back");
+});
 
 test("a new part that measures over is not finished work", async ({ app }) => {
   test.slow();

@@ -1,11 +1,12 @@
 // What the phone refuses to keep is said on every screen, and no tap reads as kept that is not.
 import { readFileSync } from "node:fs";
 import { test, expect, open, ready } from "./support/fixtures.mjs";
-import { asides, journal, localKeys, plant } from "./support/journal.mjs";
+import { asides, journal, localKeys, pictures, plant, plantPicture } from "./support/journal.mjs";
 import { sampleEntries, sampleText } from "./support/jobs.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
+const KEPT_LATE = "This browser keeps taps late: a crash can lose the last minute. Export often.";
 const FULL = "The phone's storage is full.";
 
 function denyJournal() {
@@ -44,11 +45,11 @@ test("without a journal every tap reads as kept but not yet safe, and the job is
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
   await quick.walk("Meet: Odometer");
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await isSaidEverywhere(quick, NOTHING_KEPT);
+  await isSaidEverywhere(quick, KEPT_LATE);
   await page.reload();
   await ready(page);
   await quick.isAt("Meet: Odometer");
-  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+  await expect(quick.alert(KEPT_LATE)).toBeVisible();
 });
 
 test("a browser without a journal at all is told like one that denies it", async ({ page, host, faults: _ }) => {
@@ -57,7 +58,7 @@ test("a browser without a journal at all is told like one that denies it", async
   const quick = new Quick(page);
   await quick.practice();
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
+  await expect(quick.alert(KEPT_LATE)).toBeVisible();
 });
 
 test("without any storage the work goes on in memory, and no tap reads as kept", async ({ page, host, faults: _ }) => {
@@ -222,11 +223,28 @@ test("the second copy leaves when a job has ended and the journal has all of it"
   await quick.practice();
   expect((await localKeys(app, "hubslate:entry:")).length).toBeGreaterThan(0);
   await quick.walk("Hand over: Report and file", { "The ground": "Not safe here" });
-  await quick.walk("Hand over: End of the job");
-  await quick.key("End the job here: Not safe here").tap();
-  await expect(quick.main).toContainText("The job has ended.");
+  await quick.finish("Not safe here");
   await expect.poll(() => localKeys(app, "hubslate:entry:")).toEqual([]);
   await app.reload();
   await ready(app);
   await expect(quick.main).toContainText("Not safe here");
+});
+
+test("a picture whose entry never came is let go of, one that an entry names stays", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.goTo("Picture: stand");
+  const buffer = await app.screenshot({ type: "jpeg" });
+  await quick.goOn(() => app.getByLabel("Take a picture").setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer }));
+  const [named] = await pictures(app);
+  const orphan = "c".repeat(64);
+  await plantPicture(app, orphan);
+  expect(await pictures(app)).toHaveLength(2);
+  await app.clock.install();
+  await app.reload();
+  await ready(app);
+  await expect.poll(async () => {
+    await app.clock.runFor(5_000);
+    return pictures(app);
+  }).toEqual([named]);
 });

@@ -65,7 +65,7 @@ async function packKnown(page, hands) {
 }
 
 /** What this job answers at the car where it is not what an uneventful one answers. */
-function answers(page, hands, quick, saved) {
+function answers(page, hands, quick) {
   const camera = () => hands.camera();
   const swing = (felt, toTheEnd = false) => async () => {
     // Some beats to read and take hold, five pushing, five pulling, and nothing to touch.
@@ -85,7 +85,7 @@ function answers(page, hands, quick, saved) {
   ];
   const after = [round(["½"], "Keep 0.5"), round([], "Same: 0.5"), round([], "Same: 0.5")];
   return {
-    "Picture: stand": camera,
+    "Jack and stand": camera,
     "Rock: 12 and 6": swing("Nothing"),
     "Rock: 9 and 3": swing("Nothing"),
     "Push and pull": swing("Just felt", true),
@@ -93,23 +93,17 @@ function answers(page, hands, quick, saved) {
     "Decision": "Show the owner",
     "The owner's answer": async () => {
       await expect(page.getByText("This wheel bearing is worn and should be replaced.")).toBeVisible();
-      await quick.key(/^Yes, for/).tap();
+      await expect(quick.key(/^Yes, for/)).toBeDisabled();
       await hands.sign();
-      await quick.key("Keep").tap();
+      await quick.key(/^Yes, for/).tap();
     },
     "Picture: sensor wire": camera,
-    "Picture: old and new": camera,
-    "Axle nut": /^Axle nut( clicked|: 60°)$/,
+    "New beside old": camera,
+    "Axle nut": "Axle nut: 60°",
     "Prove: Push, pull, read": () => after.shift()(),
-    "Signature": async () => {
+    "Re-torque due": async () => {
       await hands.sign();
       await quick.key("Keep the signature").tap();
-    },
-    "Report and file": async () => {
-      const download = page.waitForEvent("download");
-      await quick.key("Export the job").tap();
-      saved.push(await (await download).path());
-      await quick.key("Handed over").tap();
     },
   };
 }
@@ -147,6 +141,13 @@ function holdsEverything(entries) {
   expect(of("consent").map(({ scope, yes, how }) => [scope, yes, how]))
     .toEqual([["teardown", true, "spoken"], ["repair", true, "written"]]);
   expect(of("decided").map(({ decision }) => decision)).toEqual(["replace"]);
+  // What one tap says of several steps is kept for each of them.
+  const answered = of("answered").map(({ step }) => step.replace("@front_left", ""));
+  for (const step of [
+    "lift_stand", "crack_wheel_nuts", "shove.3", "gauge_clean", "rig_tip", "rig_push", "compare", "seat", "offer",
+    "route_sensor", "rotor_on", "bracket_on", "caliper_on", "pedal", "nut_on", "caliper_down", "stake", "pedal.2",
+    "wheel_on", "lower", "retorque", "report", "sign_speed", "sign_swerve", "sign_coast", "sign_surface", "sign_brake",
+  ]) expect(answered, step).toContain(step);
   expect(of("ended").map(({ ending }) => ending)).toEqual(["finished"]);
 }
 
@@ -177,28 +178,24 @@ test("the whole job in a driveway without a signal, its contacts counted", async
   expect.soft(hands.contacts, "contacts in Pack").toBeLessThanOrEqual(MOST.pack);
 
   const quick = new Quick(page);
-  const saved = [];
   let most = 0;
   const loose = page.getByRole("link", { name: /loose$/ });
   hands.start();
-  await quick.walk("Hand over: End of the job", answers(page, hands, quick, saved), async () => {
+  await quick.walk("Hand over: Report and file", answers(page, hands, quick), async () => {
     if (await loose.count()) most = Math.max(most, Number.parseInt(await loose.textContent(), 10));
   });
   expect(most).toBe(ALL_LOOSE);
   await expect(loose).toHaveText(/^0/);
-  await quick.key("End the job here: Finished").tap();
+  const download = page.waitForEvent("download");
+  await quick.key("Export and end: Finished").tap();
   await expect(page.getByText("The job has ended.")).toBeVisible();
   await expect(page.getByText("Everything is at its card and proved. The car may be driven.")).toBeVisible();
-  // The goal of MOST.car is not met yet: until it is, it is told here and in the README, not held.
-  console.log(`At the car: ${hands.told}; the goal is ${MOST.car}`);
+  console.log(`At the car: ${hands.told}`);
+  expect.soft(hands.contacts, "contacts at the car").toBeLessThanOrEqual(MOST.car);
   expect.soft(hands.letters, "letters at the car").toBeLessThanOrEqual(MOST.carLetters);
   expect.soft(hands.digits, "digits at the car").toBeLessThanOrEqual(MOST.carDigits);
 
-  const download = page.waitForEvent("download");
-  await quick.key("Export the job").tap();
-  const whole = entriesOf(await (await download).path());
-  expect(entriesOf(saved[0]).length).toBeLessThan(whole.length);
-  holdsEverything(whole);
+  holdsEverything(entriesOf(await (await download).path()));
 
   await reports(await quick.report());
 
@@ -220,7 +217,7 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
   await quick.key("Show the owner").tap();
   await quick.isAt("Gauge: Crack the wheel nuts");
   await quick.goTo("The owner's answer");
-  await quick.owner(/^Yes/, "Spoken");
+  await quick.key("Yes, by word").tap();
   await quick.isAt("Gauge: Crack the wheel nuts");
   await quick.goTo("Axle nut off");
   await expect(quick.alert("The reading first")).toBeVisible();
@@ -229,7 +226,10 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
   await quick.isAt("Gauge: Push, pull, read");
   await expect(app.getByText("Round 1 of 3")).toBeVisible();
 
+  // Opened from the list a step stands alone.
   await quick.goTo("Crack the wheel nuts");
+  await quick.key("Cracked, on the stand").tap();
+  await quick.isAt("Gauge: Shove again");
   await quick.walk("Gauge: Push, pull, read");
   for (const round of [1, 2, 3]) {
     await expect(app.getByText(`Round ${round} of 3`)).toBeVisible();

@@ -25,6 +25,7 @@ fn corners(corner: Corner) -> Vec<CornerPlan> {
                     course,
                     play_felt,
                     second_set,
+                    blocked: second_set,
                 });
             }
         }

@@ -9,7 +9,6 @@
 use super::*;
 use crate::job::entry::{At, Consent, Decided, Entry, EntryId, How, LogId, Moved, Scope, What};
 use crate::job::{fold, plan};
-use crate::trade::play::Decision;
 use crate::trade::wheel_end::Pick;
 
 const CORNER: Corner = Corner::FrontLeft;
@@ -175,4 +174,23 @@ fn the_retorque_is_due_in_the_unit_of_the_odometer() {
     let unread = due(&sheet(&[]));
     assert_eq!(told(&unread), ("80".to_owned(), DistanceUnit::Kilometre));
     assert_eq!(retorque(&sheet(&[]), "soon", DistanceUnit::Mile), None);
+}
+
+#[test]
+fn a_bearing_is_checked_again_only_while_it_is_watched() {
+    let due = recheck("2026-02-20").unwrap();
+    // February 2026 has 28 days.
+    assert_eq!(
+        (due.kind, due.date.as_str()),
+        (DueKind::Recheck, "2026-03-22")
+    );
+    assert_eq!(recheck("soon"), None);
+    let mut whats = vec![
+        What::Corners(vec![CORNER]),
+        decided(Decision::Watch),
+        What::Due(due.clone()),
+    ];
+    assert_eq!(watched(&sheet(&whats)), Some(&due));
+    whats.push(decided(Decision::Replace));
+    assert_eq!(watched(&sheet(&whats)), None);
 }

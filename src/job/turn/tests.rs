@@ -47,6 +47,7 @@ fn spec(step: Step, group: Group) -> StepSpec {
         form: Form::Turn(group),
         holds: Vec::new(),
         changes: Vec::new(),
+        joins: false,
     }
 }
 

@@ -36,6 +36,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::Clear => "Clear",
         Say::SignHere => "Sign here",
         Say::OwnerYes => "Owner says yes",
+        Say::YesSpoken => "Yes, by word",
         Say::OwnerNo => "Owner says no",
         Say::ShowOwner => "Show the owner",
         Say::BackToTech => "Back to the work",
@@ -53,9 +54,12 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::SecondSet => "Take a second set",
         Say::NotZeroed => "Dial was not at zero",
         Say::Zeroed => "Dial was set to zero",
+        Say::UndoEnd => "Take back the end",
+        Say::SetNeedle => "Set the needle",
+        Say::StillAtZero => "Needle still at 0",
         Say::PushReading => "Keep push reading",
         Say::PullReading => "Keep pull reading",
-        Say::ReRig => "Set the dial up again",
+        Say::MeasureAgain => "Measure again",
         // Moving about.
         Say::Undo => "Undo",
         Say::Redo => "Do it again",
@@ -76,6 +80,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::GoThere => "Go to that step",
         Say::TellLater => "Done at another time",
         Say::EndNow => "End the job here",
+        Say::ExportAndEnd => "Export and end",
         // Pad and stepper.
         Say::PadMinus => "Minus one",
         Say::PadPlus => "Plus one",
@@ -144,6 +149,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ComingBack => "Welcome back to the same step.",
         Say::Paused => "The job is paused. Every tap is kept.",
         Say::ToldWhen => "When was it done?",
+        Say::RowNotYet => "Not yet",
+        Say::NotAnswered => "–",
+        Say::SignsSay => "Tap what you noticed.",
         Say::StepsDone => "Done",
         Say::StepsOpen => "Open",
         Say::StepsSkipped => "Not done",
@@ -185,6 +193,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::StorageKeeping => "Keeping…",
         Say::StorageNotKept => "Not kept",
         Say::StorageDenied => "This browser keeps nothing. Export before you close it.",
+        Say::StorageOnlyLocal => {
+            "This browser keeps taps late: a crash can lose the last minute. Export often."
+        }
         Say::StorageFull => {
             "The phone's storage is full. Export jobs, then make room. New taps are not safe."
         }
@@ -434,6 +445,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::SignStillThere => "A sign is still there. Another corner or another part?",
         Say::RetorqueDate => "By date",
         Say::RetorqueDistance => "By distance",
+        Say::RecheckDefault => "A month is common practice, no source.",
         Say::RetorqueDefault => {
             "Earliest of the published figures, unless the card or the shop says otherwise."
         }

@@ -42,6 +42,15 @@ pub(in crate::text) fn next_fastener(item: &str) -> String {
     format!("Next: {}", inside(item))
 }
 
+pub(in crate::text) fn no_to_rest(open: usize, of: usize) -> String {
+    match open {
+        0 => "Keep the answers".to_owned(),
+        all if all == of => format!("No to all {of}"),
+        1 => "No to the other one".to_owned(),
+        some => format!("No to the other {some}"),
+    }
+}
+
 pub(in crate::text) fn pass_progress(done: usize, of: usize) -> String {
     format!("{done} of {of} at their card")
 }

@@ -16,6 +16,7 @@ pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
         (Step::TurnAxleNut, NutPosition::AirBar) => tighten::TURN_AXLE_NUT_BAR,
         (Step::TurnAxleNut, NutPosition::OnGround) => tighten::TURN_AXLE_NUT_GROUND,
         (Step::Lower, NutPosition::OnGround) if !again => tighten::LOWER_FIRST_STAGE,
+        (Step::Shove, _) if again => gauge::SHOVE_AGAIN,
         (Step::RigPush, _) if again => gauge::RIG_PUSH_AFTER,
         (other, _) => step(other),
     }

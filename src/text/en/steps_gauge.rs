@@ -7,11 +7,21 @@ const GIVES: &str = "A base that gives is the largest error of all.";
 
 pub(super) const CRACK_WHEEL_NUTS: StepText = tell(
     "Crack the wheel nuts",
-    "Lower until the tire bites. Center cap off, each wheel nut a quarter turn. Lift, stand, shove again.",
+    "Lower until the tire bites. Center cap off, each wheel nut a quarter turn. Lift, back onto the stand.",
     "Cracked, on the stand",
     "Pulling on a tight nut in the air can pull the car off its stand.",
 )
 .caution("The axle nut stays tight. It is loosened only after the reading.");
+pub(super) const SHOVE_AGAIN: StepText = tell(
+    "Shove again",
+    "It stood on its wheel since: stand clear and shove the car hard, along and across.",
+    "It stands firm",
+    "The stand was set anew, and nobody knows yet how it stands.",
+)
+.no("It moved")
+.caution(
+    "If it moved: lower it, chock again, set the stand again. No wheel comes off before this yes.",
+);
 pub(super) const WHEEL_OFF: StepText = tell(
     "Wheel off",
     "Mark the wheel to a stud. Nuts off, wheel off, lay it under the sill.",

@@ -75,7 +75,7 @@ pub(super) const OFFER: StepText = tell(
     "In, bolts by hand",
     "A hub that needs force stands crooked.",
 )
-.caution("No force on the splines. Never pull it in with crooked bolts, never with the axle nut. New bolts and threadlocker as the card says.");
+.caution("No force on the splines: never pull it in by crooked bolts or by the axle nut. New bolts, threadlocker as the card says.");
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",
     "Wire into every clip as in the picture, plug in until it clicks. At both locks it touches nothing.",

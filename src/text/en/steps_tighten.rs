@@ -62,7 +62,7 @@ pub(super) const NUT_ON: StepText = tell(
     "Seated by hand",
     "A nut that turns hard by hand is crooked, or the thread is hurt.",
 )
-.caution("A new nut where the maker says so, each time it was loosened. No impact tool.");
+.caution("A new nut where the maker says so. No impact tool.");
 pub(super) const NUT_ON_BAR: StepText = NUT_ON.say(
     "Clean, dry thread. Nut on by hand until it seats. Wheel nuts onto two studs for the bar.",
 );

@@ -23,13 +23,15 @@ pub(super) fn fit(corner: Corner) -> Vec<StepSpec> {
                 Check::Splines,
                 Check::Plug,
             ]),
-        ),
+        )
+        .with_next(),
         step(Step::ComparePhoto, Form::Photo),
-        step(Step::Seat, Form::Do),
+        step(Step::Seat, Form::Do).with_next(),
         step(Step::Offer, Form::Do)
             .moves(Group::Plate, Hold::Done)
             .moves(Group::Hub, Hold::Done)
-            .moves(Group::HubBolts, Hold::ByHand),
+            .moves(Group::HubBolts, Hold::ByHand)
+            .with_next(),
         step(Step::RouteSensor, Form::Do).moves(Group::SensorWire, Hold::Done),
     ]
 }
@@ -70,10 +72,10 @@ fn brake_held(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(nut_on(corner));
     steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
     steps.push(caliper_up(corner));
-    steps.extend(after(corner));
+    steps.extend(after(plan, corner));
     steps.push(caliper_down(corner));
     steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
-    steps.push(stake(corner));
+    steps.push(stake(corner).with_next());
     steps.push(pedal_again(corner));
     steps.extend(wheel(plan, corner));
     steps
@@ -85,7 +87,7 @@ fn bar(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
         turn(Step::TurnAxleNut, corner, Group::AxleNut),
         at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do).moves(Group::Rotor, Hold::Done),
     ];
-    steps.extend(after(corner));
+    steps.extend(after(plan, corner));
     steps.push(stake(corner));
     steps.extend(bracket_on(plan, corner));
     steps.push(caliper_down(corner));
@@ -112,10 +114,10 @@ fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
     steps.extend(off_again(corner));
     steps.push(caliper_up(corner));
-    steps.extend(after(corner));
+    steps.extend(after(plan, corner));
     steps.push(caliper_down(corner));
     steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
-    steps.push(stake(corner));
+    steps.push(stake(corner).with_next());
     steps.push(pedal_again(corner));
     steps.extend(wheel_to_card(plan, corner, 2));
     steps
@@ -130,7 +132,9 @@ fn off_again(corner: Corner) -> Vec<StepSpec> {
         spec
     };
     vec![
-        again(Step::CrackWheelNuts, Form::Do).moves(Group::WheelNuts, Hold::Loosened),
+        again(Step::CrackWheelNuts, Form::Do)
+            .moves(Group::WheelNuts, Hold::Loosened)
+            .with_next(),
         again(Step::Shove, Form::Ask),
         at_corner(Phase::Tighten, Step::WheelOffAgain, corner, Form::Do)
             .held_by(HoldPoint::Stand)
@@ -142,14 +146,17 @@ fn off_again(corner: Corner) -> Vec<StepSpec> {
 /// Rotor, bracket, caliper and a pumped pedal, before the nut is tightened against the brake.
 fn brake_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut steps = vec![
-        at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do).moves(Group::Rotor, Hold::Done),
+        at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do)
+            .moves(Group::Rotor, Hold::Done)
+            .with_next(),
     ];
     steps.extend(bracket_on(plan, corner));
     steps.push(
         at_corner(Phase::Tighten, Step::CaliperOn, corner, Form::Do)
             .moves(Group::Pads, Hold::Done)
             .moves(Group::Caliper, Hold::Done)
-            .moves(Group::CaliperPins, Hold::Snug),
+            .moves(Group::CaliperPins, Hold::Snug)
+            .with_next(),
     );
     steps.extend(card(
         plan,
@@ -177,7 +184,8 @@ fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps
 }
 
-fn after(corner: Corner) -> Vec<StepSpec> {
+/// The proof at the open wheel end; one that fails is told at once, while all is still at hand.
+fn after(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut rig = at_corner(Phase::Prove, Step::RigPush, corner, Form::Choice(FLEX));
     rig.key = rig.key.nth(2);
     let mut steps = vec![rig];
@@ -195,6 +203,18 @@ fn after(corner: Corner) -> Vec<StepSpec> {
         corner,
         Form::Choice(SPIN),
     ));
+    if plan
+        .corners
+        .iter()
+        .any(|at| at.corner == corner && at.blocked)
+    {
+        steps.push(at_corner(
+            Phase::Prove,
+            Step::ProveResult,
+            corner,
+            Form::Result,
+        ));
+    }
     steps
 }
 
@@ -211,10 +231,13 @@ fn caliper_down(corner: Corner) -> StepSpec {
         .moves(Group::Pads, Hold::Done)
         .moves(Group::Caliper, Hold::Done)
         .moves(Group::CaliperPins, Hold::Snug)
+        .with_next()
 }
 
 fn nut_on(corner: Corner) -> StepSpec {
-    at_corner(Phase::Tighten, Step::NutOn, corner, Form::Do).moves(Group::AxleNut, Hold::ByHand)
+    at_corner(Phase::Tighten, Step::NutOn, corner, Form::Do)
+        .moves(Group::AxleNut, Hold::ByHand)
+        .with_next()
 }
 
 fn stake(corner: Corner) -> StepSpec {
@@ -244,7 +267,8 @@ fn wheel_to_card(plan: &Plan, corner: Corner, nth: u8) -> Vec<StepSpec> {
     let mut steps = vec![
         at_corner(Phase::Tighten, Step::WheelOn, corner, Form::Do)
             .moves(Group::Wheel, Hold::Done)
-            .moves(Group::WheelNuts, Hold::Snug),
+            .moves(Group::WheelNuts, Hold::Snug)
+            .with_next(),
         lower,
     ];
     if nth == 1 {

@@ -10,8 +10,8 @@ mod step;
 
 pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
-pub use procedure::{CARDS, ROUNDS, procedure, round_number};
-pub use road::{sign_gone, sign_step};
+pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};
+pub use road::{sign_gone, sign_of, sign_step};
 pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,

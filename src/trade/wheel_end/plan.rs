@@ -59,6 +59,8 @@ pub struct CornerPlan {
     pub play_felt: bool,
     /// Whether a second set of readings was asked for.
     pub second_set: bool,
+    /// Whether the proof after the work speaks against the new part.
+    pub blocked: bool,
 }
 
 /// The facts that pick and order the steps.

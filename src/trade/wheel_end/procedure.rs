@@ -14,6 +14,9 @@ use crate::trade::wheel_end::step::{
     Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepSpec, When,
 };
 
+/// Which shove stands between the cracked wheel nuts and the wheel coming off.
+pub const SHOVE_CRACKED: u8 = 3;
+
 /// How many rounds one set of readings has.
 pub const ROUNDS: u8 = 3;
 
@@ -29,7 +32,7 @@ pub fn procedure(plan: &Plan) -> Vec<StepSpec> {
         Form::Checks(vec![Check::Slope, Check::Surface, Check::Traffic]),
     ));
     if plan.site_refused {
-        steps.push(once(Phase::HandOver, Step::Report, Form::Report));
+        steps.push(once(Phase::HandOver, Step::Report, Form::Report).with_next());
         steps.push(once(Phase::HandOver, Step::End, Form::End));
         return steps;
     }
@@ -198,7 +201,8 @@ fn lift(corner: Corner) -> Vec<StepSpec> {
                 Check::StandUnder,
                 Check::WheelUnderSill,
             ]),
-        ),
+        )
+        .with_next(),
         at_corner(Phase::Lift, Step::StandPhoto, corner, Form::Photo),
         at_corner(Phase::Lift, Step::Shove, corner, Form::Ask),
     ]
@@ -249,7 +253,10 @@ fn gauge(corner: Corner) -> Vec<StepSpec> {
 fn open_for_gauge(corner: Corner) -> Vec<StepSpec> {
     let step = |step, form| at_corner(Phase::Gauge, step, corner, form);
     vec![
-        step(Step::CrackWheelNuts, Form::Do).moves(Group::WheelNuts, Hold::Loosened),
+        step(Step::CrackWheelNuts, Form::Do)
+            .moves(Group::WheelNuts, Hold::Loosened)
+            .with_next(),
+        shove_cracked(corner),
         step(Step::WheelOff, Form::Do)
             .held_by(HoldPoint::Stand)
             .moves(Group::WheelNuts, Hold::Off)
@@ -263,10 +270,18 @@ fn open_for_gauge(corner: Corner) -> Vec<StepSpec> {
             Step::NutFound,
             Form::Choice(&[Pick::NutTight, Pick::NutRetorqued, Pick::NutSlack]),
         ),
-        step(Step::GaugeClean, Form::Do),
+        step(Step::GaugeClean, Form::Do).with_next(),
+        step(Step::RigTip, Form::Do).with_next(),
         step(Step::RigPush, Form::Choice(FLEX)),
-        step(Step::RigTip, Form::Do),
     ]
+}
+
+/// The shove after the car was set down for its wheel nuts. Its number is 3: in files, 2 has
+/// always been the shove before the wheel comes off for the reading after.
+fn shove_cracked(corner: Corner) -> StepSpec {
+    let mut spec = at_corner(Phase::Gauge, Step::Shove, corner, Form::Ask);
+    spec.key = spec.key.nth(SHOVE_CRACKED);
+    spec
 }
 
 /// The rounds of one set of readings.
@@ -342,9 +357,9 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
                 Check::OldPart,
             ]),
         ),
-        once(Phase::HandOver, Step::Retorque, Form::Retorque),
+        once(Phase::HandOver, Step::Retorque, Form::Retorque).with_next(),
         once(Phase::HandOver, Step::Sign, Form::Sign),
-        once(Phase::HandOver, Step::Report, Form::Report),
+        once(Phase::HandOver, Step::Report, Form::Report).with_next(),
         once(Phase::HandOver, Step::End, Form::End)
             .held_by(HoldPoint::Pedal)
             .held_by(HoldPoint::Loose),

@@ -25,7 +25,10 @@ pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
         let asked = Sign::ALL
             .iter()
             .filter(|sign| sign.is_first() || plan.more_questions);
-        steps.extend(asked.map(|sign| question(*sign)));
+        steps.extend(asked.map(|sign| question(*sign).with_next()));
+        if let Some(last) = steps.last_mut() {
+            last.joins = false;
+        }
     }
     steps.push(once(
         Phase::Listen,
@@ -46,6 +49,14 @@ fn question(sign: Sign) -> StepSpec {
         _ => Form::Ask,
     };
     once(Phase::Listen, sign_step(sign), form)
+}
+
+/// The sign that a question asks for.
+pub fn sign_of(step: Step) -> Option<Sign> {
+    Sign::ALL
+        .iter()
+        .copied()
+        .find(|sign| sign_step(*sign) == step)
 }
 
 /// The question that asks for a sign.

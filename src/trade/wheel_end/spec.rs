@@ -12,6 +12,7 @@ pub(super) fn once(phase: Phase, step: Step, form: Form) -> StepSpec {
         form,
         holds: Vec::new(),
         changes: Vec::new(),
+        joins: false,
     }
 }
 
@@ -23,10 +24,19 @@ pub(super) fn at_corner(phase: Phase, step: Step, corner: Corner, form: Form) ->
         form,
         holds: Vec::new(),
         changes: Vec::new(),
+        joins: false,
     }
 }
 
 impl StepSpec {
+    /// Told on one screen with the step after it.
+    pub(super) fn with_next(self) -> Self {
+        Self {
+            joins: true,
+            ..self
+        }
+    }
+
     pub(super) fn held_by(mut self, hold: HoldPoint) -> Self {
         self.holds.push(hold);
         self

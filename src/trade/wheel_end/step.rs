@@ -353,4 +353,7 @@ pub struct StepSpec {
     pub holds: Vec<HoldPoint>,
     /// What doing it does to the loose list.
     pub changes: Vec<Change>,
+    /// Whether one screen may tell it together with the step after it: the same hands do both at
+    /// the same place, and the glass is touched after the second.
+    pub joins: bool,
 }

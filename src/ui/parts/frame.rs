@@ -2,12 +2,14 @@
 
 use leptos::prelude::*;
 
+use crate::job::entry::What;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase};
 use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
 use crate::ui::parts::picture::{drawn, of_step};
+use crate::ui::parts::rows::rows;
 use crate::ui::parts::strip::{banners, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
@@ -16,16 +18,21 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
     let body = StoredValue::new_local(Some(body.into_any()));
     let keys = StoredValue::new_local(Some(keys.into_any()));
     let app = at.app;
-    let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.text().name);
+    let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.name());
     let desk = if at.spec.phase == Phase::Pack {
         "step step--desk"
     } else {
         "step"
     };
+    let told = if at.rows.steps.is_empty() {
+        "no"
+    } else {
+        "yes"
+    };
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
     view! {
-        <main class=desk aria-label=name>
+        <main class=desk aria-label=name data-rows=told>
             {strip(at)}
             {banners(app)}
             <section class="step__thing" tabindex="0" hidden=hidden>
@@ -48,9 +55,14 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
 
 /// What to do, its picture and its caution.
 fn words(at: &At) -> AnyView {
+    if at.asks_signs() {
+        return view! { <h1 class="step__say">{at.say(Say::SignsSay)}</h1> }.into_any();
+    }
     let text = at.text();
-    let picture = of_step(at.spec.key.step).filter(|_| has_picture(&at.spec.form));
+    let alone = at.rows.steps.is_empty() && has_picture(&at.spec.form);
+    let picture = of_step(at.spec.key.step).filter(|_| alone);
     view! {
+        {rows(at)}
         <h1 class="step__say">{text.say}</h1>
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
         {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}
@@ -71,10 +83,22 @@ fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {
     let toggle = move |to: Panel| {
         panel.update(|now| *now = if *now == to { Panel::None } else { to });
     };
+    // A job that has ended has nothing left to do; only the ending itself can be taken back.
+    let over = at.spec.form == Form::End && at.sheet().ended().is_some();
+    let last = at.sheet().counting().last().map(|entry| &entry.what);
+    let undo = match last {
+        Some(What::Ended(_)) if over => Some(Say::UndoEnd),
+        _ => (!over).then_some(Say::Undo),
+    };
+    let not_done = (!over).then(|| {
+        key(Look::Foot, at.say(Say::NotDone), move || {
+            toggle(Panel::NotDone);
+        })
+    });
     view! {
         <nav class="step__foot">
-            {key(Look::Foot, at.say(Say::Undo), move || app.undo())}
-            {key(Look::Foot, at.say(Say::NotDone), move || toggle(Panel::NotDone))}
+            {undo.map(|say| key(Look::Foot, at.say(say), move || app.undo()))}
+            {not_done}
             {key(Look::Foot, at.say(Say::More), move || toggle(Panel::More))}
         </nav>
     }

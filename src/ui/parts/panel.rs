@@ -54,9 +54,12 @@ fn not_done(at: &At, open: RwSignal<Panel>) -> AnyView {
             at.not_done(because);
         })
     });
+    // Where several steps are told together, it is the last that was not done.
+    let of = (!at.rows.steps.is_empty() && !at.asks_signs()).then(|| at.text().name);
     view! {
         <section class="panel">
             <h2>{at.say(Say::WhyNotDone)}</h2>
+            {of.map(|name| view! { <p>{name}</p> })}
             <div class="panel__keys">{reasons.collect_view()} {close(at, open)}</div>
         </section>
     }

@@ -33,7 +33,7 @@ pub fn strip(at: &At) -> AnyView {
                     {text::phase(lang, at.spec.phase)} " · " {storage_mark(app)}
                     {practice.then(|| format!(" · {}", text::say(lang, Say::Practice)))}
                 </p>
-                <p class="strip__name">{at.text().name}</p>
+                <p class="strip__name">{at.name()}</p>
             </div>
             <a class="strip__loose" href=Route::Loose(id).to_hash()>
                 <b>{loose.to_string()}</b>
@@ -88,10 +88,12 @@ pub fn banners(app: App) -> AnyView {
             Some(Say::OldTab)
         } else if full {
             Some(Say::StorageFull)
-        } else if app.storage.get() == Storage::Safe {
-            None
         } else {
-            Some(Say::StorageDenied)
+            match app.storage.get() {
+                Storage::Safe => None,
+                Storage::OnlyLocal => Some(Say::StorageOnlyLocal),
+                Storage::MemoryOnly => Some(Say::StorageDenied),
+            }
         }
     };
     view! {

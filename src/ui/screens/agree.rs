@@ -28,8 +28,8 @@ enum Page {
     Work,
     /// The owner reads.
     Owner,
-    /// The owner has answered; how it is kept is open.
-    Answered(bool),
+    /// The owner has said no; how it is kept is open.
+    Refused,
 }
 
 /// The question at one step: what for, and for how much.
@@ -69,7 +69,7 @@ pub fn consent(at: &At) -> AnyView {
     (move || match question.page.get() {
         Page::Work => work(&question),
         Page::Owner => owner(&question),
-        Page::Answered(yes) => answered(&question, yes),
+        Page::Refused => refused(&question),
     })
     .into_any()
 }
@@ -119,6 +119,15 @@ impl Question {
             text::agree_to(self.at.lang, &money(self.at.fmt, amount))
         })
     }
+
+    /// The answer with the name that was written in the box.
+    fn keep_signed(&self, yes: bool, strokes: RwSignal<String>) {
+        let signature = What::Signed(Signed {
+            step: self.at.spec.key,
+            strokes: strokes.get_untracked(),
+        });
+        self.keep(vec![self.said(yes, How::Written), signature], yes);
+    }
 }
 
 /// A page with nothing on it but what the owner needs.
@@ -146,9 +155,10 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
     .into_any()
 }
 
+/// The question with a box for a name under it: a yes is kept with the name, or by word.
 fn owner(question: &Question) -> AnyView {
     let at = &question.at;
-    let (yes, no) = (question.page, question.page);
+    let strokes = RwSignal::new(String::new());
     let found = at
         .corner()
         .zip(question.decision)
@@ -160,17 +170,36 @@ fn owner(question: &Question) -> AnyView {
         <h1 class="owner__ask">{at.say(question.ask())}</h1>
         {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
         {refit}
+        {pad(at, strokes)}
     };
-    let app = at.app;
-    let turn = move |page: RwSignal<Page>, answer| {
-        page.set(Page::Answered(answer));
+    let (spoken, page, app) = (question.clone(), question.page, at.app);
+    let speak = move || spoken.keep(vec![spoken.said(true, How::Spoken)], true);
+    let refuse = move || {
+        page.set(Page::Refused);
         app.lock();
     };
     let keys = view! {
-        {key(Look::Primary, question.yes_label(), move || turn(yes, true))}
-        {key(Look::Plain, at.say(Say::No), move || turn(no, false))}
+        {signing(question, true, question.yes_label(), strokes)}
+        {key(Look::Plain, at.say(Say::YesSpoken), speak)}
+        {key(Look::Plain, at.say(Say::No), refuse)}
     };
     locked(question, body.into_any(), keys.into_any())
+}
+
+/// The key that keeps an answer with the name in the box; there is none before it was written.
+fn signing(question: &Question, yes: bool, label: String, strokes: RwSignal<String>) -> AnyView {
+    let signed = question.clone();
+    view! {
+        <button
+            type="button"
+            class="key key--primary"
+            prop:disabled=move || strokes.with(String::is_empty)
+            on:click=move |_| signed.keep_signed(yes, strokes)
+        >
+            {label}
+        </button>
+    }
+    .into_any()
 }
 
 /// Where, what was decided, in the owner's words, and the bar with its limit.
@@ -190,51 +219,33 @@ fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
     .into_any()
 }
 
-/// The answer was given: a name in the box, or the spoken word.
-fn answered(question: &Question, yes: bool) -> AnyView {
+/// The owner said no: what comes of it, and a name in the box, or the spoken word.
+fn refused(question: &Question) -> AnyView {
     let at = &question.at;
     let strokes = RwSignal::new(String::new());
     let consequence = question
         .decision
-        .filter(|_| !yes)
         .map(|decision| text::declined_consequence(at.lang, decision));
     let body = view! {
-        <h1 class="owner__ask">{if yes { question.yes_label() } else { at.say(Say::No).to_owned() }}</h1>
+        <h1 class="owner__ask">{at.say(Say::No)}</h1>
         {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
-        <p>{at.say(Say::SignBox)}</p>
         {pad(at, strokes)}
     };
-    let (signed, spoken, back) = (question.clone(), question.clone(), question.page);
-    let sign = move |_| {
-        let signature = What::Signed(Signed {
-            step: signed.at.spec.key,
-            strokes: strokes.get_untracked(),
-        });
-        signed.keep(vec![signed.said(yes, How::Written), signature], yes);
+    let (spoken, back) = (question.clone(), question.page);
+    let unsigned = match question.decision {
+        None => text::how(at.lang, How::Spoken),
+        Some(_) => at.say(Say::SignRefused),
     };
-    let unsigned = if yes || question.decision.is_none() {
-        text::how(at.lang, How::Spoken)
-    } else {
-        at.say(Say::SignRefused)
-    };
-    let refused = !yes && question.decision.is_some();
     let speak = move || {
-        let mut whats = vec![spoken.said(yes, How::Spoken)];
-        if refused {
+        let mut whats = vec![spoken.said(false, How::Spoken)];
+        if spoken.decision.is_some() {
             let note = spoken.at.say(Say::SignRefused).to_owned();
             whats.push(What::Note(Some(spoken.at.spec.key), note));
         }
-        spoken.keep(whats, yes);
+        spoken.keep(whats, false);
     };
     let keys = view! {
-        <button
-            type="button"
-            class="key key--primary"
-            prop:disabled=move || strokes.with(String::is_empty)
-            on:click=sign
-        >
-            {at.say(Say::Keep)}
-        </button>
+        {signing(question, false, at.say(Say::Keep).to_owned(), strokes)}
         {key(Look::Plain, unsigned, speak)}
         {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
     };

@@ -4,77 +4,47 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::job::ending::{proposed, retorque as due};
-use crate::job::entry::{Charge, Ended, Ending, HandedOver, Reply, What};
+use crate::job::ending::proposed;
+use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::platform::{clock, files};
 use crate::text::{self, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Form, Phase, Step, StepKey, StepSpec};
 use crate::ui::at::At;
+use crate::ui::beside::beside;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
-use crate::ui::parts::today;
+use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
-use crate::ui::screens::whole::digest_of;
 use crate::ui::screens::{wherever, whole};
 use crate::ui::state::{App, Open};
-use crate::units::{DistanceUnit, System};
 
 /// How long a page takes at most to show the report.
 const PRINT_MS: i32 = 400;
 
 /// When the wheel nuts are due again; one key keeps it.
 pub fn retorque(at: &At) -> AnyView {
-    let unit = match at.fmt.system {
-        System::Metric => DistanceUnit::Kilometre,
-        System::Us => DistanceUnit::Mile,
-    };
-    let Some(due) = due(at.sheet(), &today(), unit) else {
-        return frame(at, (), ());
-    };
-    let distance = due.distance.as_ref().map(|typed| {
-        let (shown, twin) = (at.fmt.typed(typed), at.fmt.typed_twin(typed));
-        view! {
-            <dt>{at.say(Say::RetorqueDistance)}</dt>
-            <dd>
-                {shown.line()} " " <small>{text::also_value(at.lang, &twin.line())}</small>
-            </dd>
-        }
-    });
-    let body = view! {
-        <dl class="due">
-            {distance}
-            <dt>{at.say(Say::RetorqueDate)}</dt>
-            <dd>{due.date.clone()}</dd>
-        </dl>
-        <p>{at.say(Say::RetorqueDefault)}</p>
-    };
     let here = at.clone();
-    let keep = move || {
-        here.write_and_go_on(vec![
-            What::Due(due.clone()),
-            What::Answered(here.spec.key, Reply::Done),
-        ]);
-    };
-    frame(at, body, key(Look::Primary, at.text().primary, keep))
+    let keep = move || keep_beside(&here);
+    frame(at, due(at), key(Look::Primary, at.text().primary, keep))
+}
+
+/// Keeps what the step writes and that it is done.
+fn keep_beside(at: &At) {
+    let mut whats = beside(at, &at.spec);
+    whats.push(What::Answered(at.spec.key, Reply::Done));
+    at.write_and_go_on(whats);
 }
 
 /// The report and the file; handing them over is one key.
 pub fn report(at: &At) -> AnyView {
     let here = at.clone();
-    let hand_over = move || {
-        let digest = digest_of(here.sheet().entries());
-        here.write_and_go_on(vec![
-            What::HandedOver(HandedOver { digest }),
-            What::Answered(here.spec.key, Reply::Done),
-        ]);
-    };
     frame(
         at,
         view! { <p class="closing__ready">{at.say(Say::ReportReady)}</p> },
         view! {
-            {key(Look::Primary, at.text().primary, hand_over)}
+            {key(Look::Primary, at.text().primary, move || keep_beside(&here))}
             {ways_out(at.app, &at.open)}
         },
     )
@@ -82,6 +52,15 @@ pub fn report(at: &At) -> AnyView {
 
 /// See it, print it, take it along as a file.
 fn ways_out(app: App, open: &Open) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    view! {
+        {see_and_print(app, open)}
+        {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
+    }
+    .into_any()
+}
+
+fn see_and_print(app: App, open: &Open) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let report = Route::Report(open.log.0.clone());
     let hash = report.to_hash();
@@ -95,7 +74,6 @@ fn ways_out(app: App, open: &Open) -> AnyView {
     view! {
         {link(Look::Plain, text::say(lang, Say::ShowReport), hash)}
         {key(Look::Plain, text::say(lang, Say::Print), print)}
-        {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
     }
     .into_any()
 }
@@ -140,10 +118,22 @@ fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
     let here = at.clone();
     let (title, _) = text::ending(at.lang, ending);
     let (other, _) = text::ending(at.lang, Ending::LeftUnfinished);
+    let alone = at.rows.steps.is_empty();
+    let end = if alone {
+        Say::EndNow
+    } else {
+        Say::ExportAndEnd
+    };
+    let out = (!alone).then(|| see_and_print(at.app, &at.open));
     view! {
-        {key(Look::Primary, format!("{}: {title}", at.say(Say::EndNow)), move || {
-            finish(&here, Ended { ending, charge: None });
+        {key(Look::Primary, format!("{}: {title}", at.say(end)), move || {
+            finish(&here, Ended { ending, charge: None }, move |app| {
+                if !alone {
+                    whole::export(app);
+                }
+            });
         })}
+        {out}
         {key(Look::Plain, other, move || leave.set(true))}
     }
     .into_any()
@@ -182,7 +172,7 @@ fn charges(at: &At) -> AnyView {
                 ending: Ending::LeftUnfinished,
                 charge: Some(charge),
             };
-            finish(&here, ended);
+            finish(&here, ended, |_| ());
         })
     });
     let list = Route::Loose(at.open.log.0.clone()).to_hash();
@@ -196,10 +186,14 @@ fn charges(at: &At) -> AnyView {
 }
 
 /// Ends the job and stays, so that the file can be taken along.
-fn finish(at: &At, ended: Ended) {
+fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     let app = at.app;
-    app.append_then(vec![What::Ended(ended)], move || app.go_instead(&end));
+    let whats = [at.told(), vec![What::Ended(ended)]].concat();
+    app.append_then(whats, move || {
+        app.go_instead(&end);
+        then(app);
+    });
 }
 
 /// The job has ended.
@@ -236,6 +230,7 @@ pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> AnyView {
         form: Form::End,
         holds: Vec::new(),
         changes: Vec::new(),
+        joins: false,
     };
     app.lock();
     end(&At::new(app, open, spec))

@@ -2,8 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::Reply;
+use crate::job::ending::recheck;
+use crate::job::entry::{Reply, What};
 use crate::job::judge::{self, Measured};
+use crate::job::measure_again;
 use crate::job::reason::decided;
 use crate::report::{reason, scale};
 use crate::text::{self, Lang, Say};
@@ -15,6 +17,7 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
+use crate::ui::parts::today;
 use crate::ui::route::Route;
 
 /// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
@@ -30,12 +33,25 @@ pub fn decide(at: &At, nth: u8) -> AnyView {
         Decision::Keep | Decision::Watch => at.text().primary,
         Decision::Replace | Decision::Stop => at.say(Say::ShowOwner),
     };
+    let watch = verdict.decision == Decision::Watch && !again;
+    let due = watch.then(|| recheck(&today())).flatten();
+    let told = due.clone().map(|due| {
+        let what = text::due_kind(at.lang, due.kind);
+        let line = text::due_on(at.lang, what, &due.date);
+        view! { <p class="verdict__next">{line} ". " {at.say(Say::RecheckDefault)}</p> }
+    });
     let keep = move || {
-        here.write_and_go_on(vec![crate::job::entry::What::Decided(entry.clone())]);
+        let due = due.clone().map(What::Due);
+        here.write_and_go_on(
+            [What::Decided(entry.clone())]
+                .into_iter()
+                .chain(due)
+                .collect(),
+        );
     };
     frame(
         at,
-        sheet_of(at, corner, nth, &verdict),
+        view! { {sheet_of(at, corner, nth, &verdict)} {told} },
         key(Look::Primary, label, keep),
     )
 }
@@ -138,9 +154,11 @@ fn not_done(at: &At, tests: &[Test]) -> Option<AnyView> {
     })
 }
 
-/// Before and after on one scale for every corner with a new hub.
+/// Before and after on one scale: at its corner where the proof failed, else for every corner
+/// with a new hub.
 pub fn result(at: &At) -> AnyView {
     let replaced = at.open.plan.corners.iter();
+    let replaced = replaced.filter(|of| at.corner().is_none_or(|here| here == of.corner));
     let replaced: Vec<(Corner, After)> = replaced
         .filter(|corner| corner.course == Course::Replace)
         .map(|at_corner| {
@@ -166,14 +184,11 @@ fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
             here.answer(Reply::Done)
         });
     };
-    let after = SetName {
-        when: When::After,
-        nth: 1,
-    };
-    let id = at.open.log.0.clone();
-    let rounds = Route::Step(id.clone(), judge::round_step(corner, after, 1));
+    let (here, id) = (at.clone(), at.open.log.0.clone());
     view! {
-        {link(Look::Primary, at.say(Say::ReRig), rounds.to_hash())}
+        {key(Look::Primary, at.say(Say::MeasureAgain), move || {
+            here.write_and_go_on(vec![measure_again(here.sheet(), corner)]);
+        })}
         {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id).to_hash())}
     }
     .into_any()

@@ -65,7 +65,10 @@ fn lists(app: App, jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
         };
         return view! { <p class="home__empty">{empty}</p> }.into_any();
     }
-    let overdue = |job: &&&Summary| !job.due.is_empty() && job.due < today && job.next_is_due();
+    let overdue = |job: &&&Summary| {
+        let mut dues = job.dues().into_iter();
+        dues.any(|(_, day)| day < today.as_str())
+    };
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
     let open: Vec<&Summary> = jobs
         .iter()
@@ -143,16 +146,20 @@ fn throw_away(app: App, job: &Summary, lang: Lang) -> AnyView {
 fn what_next(job: &Summary, lang: Lang) -> String {
     if let Some(ending) = Ending::from_code(&job.ending) {
         let (title, _) = text::ending(lang, ending);
-        if job.due.is_empty() || !job.next_is_due() {
-            return title.to_owned();
-        }
-        let what = text::due_kind(lang, crate::job::entry::DueKind::Retorque);
-        let due = if job.due < today() {
-            text::overdue_since(lang, what, &job.due)
-        } else {
-            text::due_on(lang, what, &job.due)
-        };
-        return format!("{title} · {due}");
+        let today = today();
+        let dues = job.dues().into_iter().map(|(kind, day)| {
+            let what = text::due_kind(lang, kind);
+            if day < today.as_str() {
+                text::overdue_since(lang, what, day)
+            } else {
+                text::due_on(lang, what, day)
+            }
+        });
+        return [title.to_owned()]
+            .into_iter()
+            .chain(dues)
+            .collect::<Vec<_>>()
+            .join(" · ");
     }
     let step = StepKey::from_code(&job.next);
     match (Phase::from_code(&job.phase), step) {

@@ -16,6 +16,7 @@ mod report;
 mod round;
 mod settings;
 mod sign;
+mod signs;
 mod step;
 mod swing;
 mod turn;

@@ -20,7 +20,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::swing::{Begin, pacer};
-use crate::units::{Decimal, Length, LengthUnit, Shown, Unit};
+use crate::units::{Decimal, Format, Length, LengthUnit, Shown, Unit};
 
 /// What is on the glass of one round.
 #[derive(Clone)]
@@ -35,6 +35,8 @@ struct Reading {
     /// Which of the two readings is being set.
     side: RwSignal<Side>,
     typing: RwSignal<bool>,
+    /// Whether the needle was brought anywhere: where it stands by itself nobody has read it.
+    set: RwSignal<bool>,
     last: Option<String>,
 }
 
@@ -51,6 +53,7 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
         push: RwSignal::new(None),
         side: RwSignal::new(Side::Pull),
         typing: RwSignal::new(false),
+        set: RwSignal::new(last.is_some()),
         last,
         at: at.clone(),
     };
@@ -68,7 +71,21 @@ impl Reading {
         self.side.get() == Side::Push
     }
 
+    /// Whether there is a reading: the needle was set, or a number is being typed.
+    fn is_read(&self) -> bool {
+        self.set.get() || self.typing.get()
+    }
+
+    /// Brings the needle to a place.
+    fn put(&self, text: String) {
+        self.text.set(text);
+        self.set.set(true);
+    }
+
     fn can_keep(&self) -> bool {
+        if !self.is_read() {
+            return false;
+        }
         if self.is_pushing() {
             return self.text.with(|text| Decimal::parse(text).is_ok());
         }
@@ -95,6 +112,9 @@ impl Reading {
         if self.is_pushing() {
             return self.at.say(Say::PushReading).to_owned();
         }
+        if !self.is_read() {
+            return self.at.say(Say::SetNeedle).to_owned();
+        }
         let text = self.text.get();
         let value = self.at.fmt.marked(&text);
         if self.last == Some(text) {
@@ -102,6 +122,15 @@ impl Reading {
         } else {
             text::keep_value(lang, &value)
         }
+    }
+
+    /// The number as it is read; a dash before there is one.
+    fn shown(&self, fmt: Format) -> String {
+        let text = self.text.get();
+        if text.is_empty() || !self.is_read() {
+            return "–".to_owned();
+        }
+        fmt.marked(&text)
     }
 
     /// The second way; the number begins anew.
@@ -115,6 +144,8 @@ impl Reading {
         if self.text.with_untracked(String::is_empty) {
             let start = self.last.clone().unwrap_or_else(|| "0".to_owned());
             self.text.set(start);
+        } else {
+            self.set.set(true);
         }
         self.typing.set(false);
     }
@@ -216,15 +247,11 @@ fn value(reading: &Reading) -> AnyView {
             title=reading.at.say(Say::PadKeys)
             on:click=move |_| pressed.show_pad()
         >
-            <output>{move || number.text.with(|text| shown(&fmt.marked(text)))}</output>
+            <output>{move || number.shown(fmt)}</output>
             <span class="round__unit">{unit(reading)}</span>
         </button>
     }
     .into_any()
-}
-
-fn shown(text: &str) -> String {
-    if text.is_empty() { "–" } else { text }.to_owned()
 }
 
 /// What follows from the number: the play in both systems, or why it is none.
@@ -234,6 +261,7 @@ fn told(reading: &Reading) -> AnyView {
         let (at, fmt) = (&reading.at, reading.at.fmt);
         match reading.play() {
             _ if reading.is_pushing() => line(at.say(Say::FirstReading).to_owned()),
+            Some(Ok(_)) if !reading.is_read() => line(at.say(Say::SecondReading).to_owned()),
             None => line(at.say(Say::SecondReading).to_owned()),
             Some(Err(RoundError::AskTurns { .. } | RoundError::OffTheDial { .. })) => {
                 view! { <p class="round__trouble" role="alert">{at.say(Say::TooFar)}</p> }
@@ -301,6 +329,7 @@ fn pad_of(reading: &Reading) -> AnyView {
 
 fn keys(reading: &Reading) -> AnyView {
     let (can, press, label) = (reading.clone(), reading.clone(), reading.clone());
+    let zero = reading.clone();
     let typing = reading.typing;
     view! {
         <div class="round__steps" hidden=move || typing.get()>
@@ -311,6 +340,7 @@ fn keys(reading: &Reading) -> AnyView {
             {pacer(&reading.at, Look::Plain, Begin::ByKey)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
+        {move || (!zero.is_read()).then(|| at_zero(&zero))}
         <button
             type="button"
             class="key key--primary"
@@ -323,6 +353,14 @@ fn keys(reading: &Reading) -> AnyView {
     .into_any()
 }
 
+/// A needle that did not move is a reading too, and it is said.
+fn at_zero(reading: &Reading) -> AnyView {
+    let here = reading.clone();
+    key(Look::Plain, reading.at.say(Say::StillAtZero), move || {
+        here.put("0".to_owned());
+    })
+}
+
 /// A key that moves the needle by so many half divisions.
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
     let reading = reading.clone();
@@ -330,7 +368,7 @@ fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyVi
     let name = format!("{}, {label}", reading.at.say(name));
     let press = move |_| {
         let text = reading.text.get_untracked();
-        reading.text.set(stepped(&text, halves, &reading.dial));
+        reading.put(stepped(&text, halves, &reading.dial));
     };
     view! {
         <button type="button" class="key round__step" aria-label=name on:click=press>
@@ -342,8 +380,8 @@ fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyVi
 
 /// The half division, put on and taken off.
 fn half(reading: &Reading) -> AnyView {
-    let text = reading.text;
-    let press = move |_| text.update(|text| *text = halved(text));
+    let reading = reading.clone();
+    let press = move |_| reading.put(halved(&reading.text.get_untracked()));
     view! {
         <button type="button" class="key round__step" on:click=press>
             "½"

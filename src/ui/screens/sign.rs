@@ -26,7 +26,7 @@ pub fn sign(at: &At) -> AnyView {
     };
     frame(
         at,
-        view! { <p>{at.say(Say::SignBox)}</p> {pad(at, strokes)} },
+        pad(at, strokes),
         view! {
             <button
                 type="button"
@@ -68,7 +68,11 @@ pub fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
             strokes.update(|d| *d += &format!("L {place} "));
         }
     };
-    let name = at.say(Say::AriaSignature);
+    let (name, hint, clear) = (
+        at.say(Say::AriaSignature),
+        at.say(Say::SignBox),
+        at.say(Say::Clear),
+    );
     view! {
         <div
             node_ref=box_ref
@@ -79,12 +83,21 @@ pub fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
             on:pointermove=go_on
             on:pointerup=move |_| drawing.set(false)
             on:pointercancel=move |_| drawing.set(false)
+            // A quick stroke is no throw: the browser would take the next tap for its end.
+            on:touchstart=move |event| event.prevent_default()
+            on:touchmove=move |event| event.prevent_default()
         >
+            <span class="sign__hint" hidden=move || strokes.with(|strokes| !strokes.is_empty())>
+                {hint}
+            </span>
             <svg class="sign__ink" viewBox=format!("0 0 {WIDTH} {HEIGHT}") aria-hidden="true">
                 <path d=move || strokes.get()></path>
             </svg>
         </div>
-        {key(Look::Foot, at.say(Say::Clear), move || strokes.set(String::new()))}
+        {move || {
+            let ink = strokes.with(|strokes| !strokes.is_empty());
+            ink.then(|| key(Look::Foot, clear, move || strokes.set(String::new())))
+        }}
     }
     .into_any()
 }

@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::job::{Held, held};
+use crate::job::{Held, held, together};
+use crate::platform::page;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, StepKey, StepSpec};
 use crate::ui::at::At;
@@ -13,7 +14,8 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::{
-    agree, answer, cards, closing, decide, number, pack, photo, round, sign, swing, turn, wherever,
+    agree, answer, cards, closing, decide, number, pack, photo, round, sign, signs, swing, turn,
+    wherever,
 };
 use crate::ui::state::{App, Open};
 
@@ -22,7 +24,15 @@ pub fn next(app: App) -> AnyView {
     (move || match app.open.get() {
         None => not_here(app),
         Some(open) => match open.next().cloned() {
-            Some(spec) => shown(app, open, spec),
+            Some(first) if page::is_low() => shown(app, open, Vec::new(), first),
+            Some(first) => {
+                let mut told: Vec<StepSpec> = together(&open.sheet, &open.steps, &first)
+                    .into_iter()
+                    .cloned()
+                    .collect();
+                let last = told.pop().unwrap_or(first);
+                shown(app, open, told, last)
+            }
             None => wherever::wherever(app),
         },
     })
@@ -34,7 +44,7 @@ pub fn one(app: App, key: StepKey) -> AnyView {
     (move || match app.open.get() {
         None => not_here(app),
         Some(open) => match open.steps.iter().find(|spec| spec.key == key).cloned() {
-            Some(spec) => shown(app, open, spec),
+            Some(spec) => shown(app, open, Vec::new(), spec),
             None => closing::end_from_anywhere(app, open, key),
         },
     })
@@ -53,10 +63,10 @@ fn not_here(app: App) -> AnyView {
     .into_any()
 }
 
-fn shown(app: App, open: Arc<Open>, spec: StepSpec) -> AnyView {
+fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyView {
     app.lock();
     let held = held(&open.sheet, &open.steps, &spec);
-    let at = At::new(app, open, spec);
+    let at = At::after(app, open, rows, spec);
     match held {
         Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
         _ => form(&at),
@@ -64,6 +74,9 @@ fn shown(app: App, open: Arc<Open>, spec: StepSpec) -> AnyView {
 }
 
 fn form(at: &At) -> AnyView {
+    if at.asks_signs() {
+        return signs::signs(at);
+    }
     match &at.spec.form {
         Form::Booking => pack::booking(at),
         Form::Vehicle => pack::vehicle(at),

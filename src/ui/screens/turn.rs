@@ -248,7 +248,7 @@ fn primary(at: &At, turning: &Turning) -> AnyView {
             here.write_and_go_on(whats);
         } else {
             begin_pass(&here);
-            here.write(whats);
+            here.tell(whats);
         }
     })
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::job::entry::What;
 use crate::job::{Problem, Status, status};
 use crate::text::{self, Desk, Lang, Say};
-use crate::trade::wheel_end::{Phase, StepSpec};
+use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
@@ -83,6 +83,10 @@ fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Any
     let name = match spec.key.corner {
         Some(corner) => text::step_at(lang, text.name, corner),
         None => text.name.to_owned(),
+    };
+    let name = match spec.form {
+        Form::Round(_, round) => format!("{name} · {}", text::round_of(lang, round, ROUNDS)),
+        _ => name,
     };
     let current = if here { "step" } else { "false" };
     view! {

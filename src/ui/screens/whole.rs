@@ -6,13 +6,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::exchange;
-use crate::job::entry::{Entry, PersonField, What};
+use crate::job::entry::{PersonField, What};
 use crate::platform::picture::ObjectUrl;
 use crate::platform::{files, page};
 use crate::report::{Reader, Report};
-use crate::slate;
 use crate::text::{self, Say};
+use crate::ui::beside::digest_of;
 use crate::ui::files::exported;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
@@ -73,12 +72,6 @@ fn print() {
 
 fn plate(open: &Open) -> &str {
     open.sheet.person(PersonField::Plate).unwrap_or_default()
-}
-
-/// The digest of these entries, as an export gives it.
-pub fn digest_of(entries: &[Entry]) -> String {
-    let records = slate::records(entries).unwrap_or_default();
-    exchange::digest(records.iter().map(|record| record.text.as_str()))
 }
 
 fn read_pictures(app: App, open: &Open, pictures: RwSignal<BTreeMap<String, Picture>>) {

@@ -1,28 +1,29 @@
 // The quickest way into a state: a practice job that is walked, or a file that is opened.
 import { expect } from "@playwright/test";
 
-/** What an uneventful job answers at each step, by the step's name on the glass. */
+/** What an uneventful job answers at each screen, by its name on the glass. Where one screen tells
+ * several steps together that is the name of the first; on a low glass each stands alone. */
 const USUAL = {
   "The ground": "Safe to work here",
   "The right car": "Same car",
   "Odometer": (quick) => quick.number("81204", "Keep the odometer"),
   "Warning lamps": "No lamps",
   "Key, box and car": "All answered",
-  "Yes to inspection": (quick) => quick.owner(/^Yes/, "Spoken"),
+  "Yes to inspection": "Yes, by word",
   "Four looks first": "All four looked at",
   "Road test": "Back and parked",
-  "Rises with speed": "Yes",
+  "Rises with speed": (quick) => quick.signs("rise with road speed", "gentle swerve", "coasting in neutral"),
+  "Full lock": (quick) => quick.signs(),
   "Gentle swerve": "Steering right",
   "Coasting": "Yes",
   "Road surface": "No",
   "Light brake": "No",
-  "Full lock": "No",
   "Shake": "No",
   "Pulse": "No",
   "Heat: this hub": (quick) => quick.number("97", "Keep the heat"),
   "Heat: other side": (quick) => quick.number("95", "Keep the heat"),
   "Hold the car": "Held and chocked",
-  "Jack and stand": "On the stand",
+  "Jack and stand": (quick) => quick.pictured("On the stand"),
   "Picture: stand": (quick) => quick.notDone("No time"),
   "Shove": "It stands firm",
   "Wheel nuts tight": "All tight",
@@ -32,41 +33,42 @@ const USUAL = {
   "Brake held": "The play is gone",
   "Spin by hand": "Smooth and quiet",
   "Compare other side": "Both the same",
-  "Crack the wheel nuts": "Cracked, on the stand",
+  "Crack the wheel nuts": /^(It stands firm|Cracked, on the stand)$/,
+  "Shove again": "It stands firm",
   "Wheel off": "Wheel is off",
   "Caliper up": "Caliper is tied up",
   "Axle nut as found": "Tight, not touched",
-  "Clean for the dial": "Clean and dry",
+  "Clean for the dial": /^(It stands still|Clean and dry)$/,
+  "Tip on the pilot": "Tip is square",
   "Base on the knuckle": "It stands still",
   "Set the base again": "It stands still",
-  "Tip on the pilot": "Tip is square",
   "Push, pull, read": (quick) => quick.round("0"),
   "Decision": /^(Keep the decision|Show the owner|Take a second set)$/,
-  "The owner's answer": (quick) => quick.owner(/^Yes/, "Spoken"),
+  "The owner's answer": "Yes, by word",
   "Axle nut off": "Nut is off",
   "Brake off": "Brake is off",
   "Picture: sensor wire": (quick) => quick.notDone("No time"),
   "Free the sensor wire": "Wire is free",
   "Hub out": "Hub is out",
-  "New beside old": "All compared",
+  "New beside old": (quick) => quick.pictured("All compared"),
   "Picture: old and new": (quick) => quick.notDone("No time"),
-  "Clean the seat": "Seat is bright",
+  "Clean the seat": /^(Wire is clipped in|Seat is bright)$/,
   "Offer the hub": "In, bolts by hand",
   "Sensor wire back": "Wire is clipped in",
   "Hub bolts": /clicked$|°$/,
-  "Rotor on": "Rotor sits flat",
+  "Rotor on": /^(Bolts in by hand|Rotor sits flat)$/,
   "Bracket on": "Bolts in by hand",
   "Bracket bolts": /clicked$/,
-  "Caliper on": "Caliper is on",
+  "Caliper on": /^(Pedal is firm|Caliper is on)$/,
   "Pump the pedal": "Pedal is firm",
-  "Axle nut on": "Seated by hand",
+  "Axle nut on": /clicked$|^Seated by hand$/,
   "Axle nut": /clicked$/,
   "Caliper up again": "Caliper is tied up",
   "Spin the hub": "Smooth and quiet",
-  "Caliper down": "Caliper is on",
+  "Caliper down": /clicked$|^Caliper is on$/,
   "Caliper pins": /clicked$/,
-  "Stake the nut": "Nut is staked",
-  "Wheel on": "All nuts are snug",
+  "Stake the nut": /^(Pedal is firm|Nut is staked)$/,
+  "Wheel on": /^(On its wheels|All nuts are snug)$/,
   "Lower": "On its wheels",
   "Wheel nuts": /clicked$/,
   "Pedal first": "Pedal is firm",
@@ -74,7 +76,7 @@ const USUAL = {
   "Road test again": "All answered",
   "Before and after": "Go on",
   "Nothing left behind": "All counted",
-  "Re-torque due": "Keep the date",
+  "Re-torque due": (quick) => quick.due(),
   "Signature": (quick) => quick.sign("Keep the signature"),
   "Report and file": "Handed over",
 };
@@ -192,10 +194,27 @@ export class Quick {
     await this.key(because).tap();
   }
 
-  /** The owner's page: the answer, then how it was given. */
-  async owner(answer, how) {
-    await this.key(answer).tap();
-    await this.key(how).tap();
+  /** Where a picture is asked for too there is no time for it. */
+  async pictured(alone) {
+    if (await this.key(alone).count()) await this.key(alone).tap();
+    else await this.notDone("No time");
+  }
+
+  /** The date of the re-torque, with the signature where both are on the glass. */
+  async due() {
+    if (await this.key("Keep the date").count()) await this.key("Keep the date").tap();
+    else await this.sign("Keep the signature");
+  }
+
+  /** The list of the signs of the road: a tap on each that was noticed, and no to the rest. */
+  async signs(...noticed) {
+    const alone = this.key(noticed.length ? "Yes" : "No");
+    if (await alone.count()) {
+      await alone.tap();
+      return;
+    }
+    for (const sign of noticed) await this.key(new RegExp(sign)).tap();
+    await this.key(/^No to /).tap();
   }
 
   async sign(keep) {
@@ -207,6 +226,15 @@ export class Quick {
     await mouse.move(x + width * 0.8, y + height * 0.7);
     await mouse.up();
     await this.key(keep).tap();
+  }
+
+  /** Hands over and ends with the one ending that the app proposes. */
+  async finish(ending) {
+    await this.walk("Hand over: Report and file");
+    if (await this.key("Handed over").count()) await this.walk("Hand over: End of the job");
+    await expect(this.main.getByRole("heading", { name: ending, exact: true })).toBeVisible();
+    await this.key(new RegExp(`^(Export and end|End the job here): ${ending}$`)).tap();
+    await expect(this.main).toContainText("The job has ended.");
   }
 
   /** From any step: More, then the end. */

@@ -1,0 +1,146 @@
+//! Steps that one screen tells together, and what its one tap writes of them.
+//!
+//! Each keeps its own name and its own answer in the record. The last is answered with its own
+//! keys; those before it are rows that say "done" and can be turned, and a row that was turned
+//! stays open: its step comes next, alone, where it can be answered with no or "not done".
+
+use crate::job::act::done;
+use crate::job::entry::{Reply, What};
+use crate::job::gate::held;
+use crate::job::progress::{Status, status};
+use crate::job::sheet::Sheet;
+use crate::job::turn::Turning;
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::{Because, Check, Form, Pick, StepSpec};
+
+/// One row of the steps that stand before the last.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Line {
+    /// Which of the steps, from 0.
+    pub step: usize,
+    /// The one thing of a list; none where the step is done or not.
+    pub check: Option<Check>,
+    /// How it stands.
+    pub answer: Answer,
+}
+
+/// The steps from `first` on that one screen tells: all but the last are rows.
+///
+/// They follow one another without a gap; a step that is settled, begun or held ends them, and so
+/// does one that cannot be answered before something else is known.
+pub fn together<'a>(
+    sheet: &Sheet,
+    steps: &'a [StepSpec],
+    first: &'a StepSpec,
+) -> Vec<&'a StepSpec> {
+    let mut told = vec![first];
+    let after = steps
+        .iter()
+        .skip_while(|spec| spec.key != first.key)
+        .skip(1);
+    for spec in after {
+        let joins = told.last().is_some_and(|last| last.joins);
+        if !joins || !can_follow(sheet, steps, spec) {
+            break;
+        }
+        told.push(spec);
+    }
+    told
+}
+
+fn can_follow(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> bool {
+    let untouched = status(sheet, spec) == Status::Open && held(sheet, steps, spec).is_none();
+    untouched
+        && match spec.form {
+            Form::Card(_) => false,
+            Form::Turn(group) => Turning::of(sheet, spec, group)
+                .is_some_and(|turning| turning.next().is_some() && !turning.is_begun()),
+            _ => true,
+        }
+}
+
+/// The rows of steps: each says that it is done until it is turned.
+pub fn lines(steps: &[StepSpec]) -> Vec<Line> {
+    let of_step = |(step, spec): (usize, &StepSpec)| -> Vec<Line> {
+        let line = |check| Line {
+            step,
+            check,
+            answer: Answer::Yes,
+        };
+        match &spec.form {
+            Form::Checks(checks) => checks.iter().map(|check| line(Some(*check))).collect(),
+            _ => vec![line(None)],
+        }
+    };
+    steps.iter().enumerate().flat_map(of_step).collect()
+}
+
+impl Line {
+    /// The next answer in turn; what is done or not has no "no" here.
+    pub const fn turned(self) -> Self {
+        let answer = match (self.answer, self.check) {
+            (Answer::Yes, Some(_)) => Answer::No,
+            (Answer::Yes, None) | (Answer::No, _) => Answer::NotDone,
+            (Answer::NotDone, _) => Answer::Yes,
+        };
+        Self { answer, ..self }
+    }
+}
+
+/// Whether a row may say that a step is done; a question is answered or stays open.
+const fn is_work(spec: &StepSpec) -> bool {
+    !matches!(spec.form, Form::Ask | Form::Choice(_))
+}
+
+/// What "not done" writes of the questions among the rows.
+pub fn not_asked(steps: &[StepSpec], because: Because) -> Vec<What> {
+    let questions = steps.iter().filter(|spec| !is_work(spec));
+    questions
+        .map(|spec| What::Answered(spec.key, Reply::NotDone(because)))
+        .collect()
+}
+
+/// What a tap turns a question of a list to, one after the other, before it is open again.
+pub fn turns(spec: &StepSpec) -> Vec<Reply> {
+    let mut turns: Vec<Reply> = match &spec.form {
+        Form::Choice(picks) => picks
+            .iter()
+            .filter(|pick| **pick != Pick::NoChange)
+            .map(|pick| Reply::Picked(*pick))
+            .collect(),
+        _ => vec![Reply::Said(Answer::Yes)],
+    };
+    turns.push(Reply::NotDone(Because::Other));
+    turns
+}
+
+/// What "no to the rest" answers to a question of a list.
+pub const fn no_to(spec: &StepSpec) -> Reply {
+    match spec.form {
+        Form::Choice(_) => Reply::Picked(Pick::NoChange),
+        _ => Reply::Said(Answer::No),
+    }
+}
+
+/// What the rows write; `beside` gives what a step writes before its own answer.
+pub fn told(
+    sheet: &Sheet,
+    steps: &[StepSpec],
+    lines: &[Line],
+    beside: impl Fn(&StepSpec) -> Vec<What>,
+) -> Vec<What> {
+    let of_step = |(step, spec): (usize, &StepSpec)| {
+        let mut rows = lines.iter().filter(|line| line.step == step);
+        if let Form::Checks(_) = spec.form {
+            let checked = rows.filter_map(|line| Some((line.check?, line.answer)));
+            return done(sheet, spec, Reply::Checked(checked.collect()));
+        }
+        if is_work(spec) && rows.any(|line| line.answer == Answer::Yes) {
+            let mut whats = beside(spec);
+            whats.extend(done(sheet, spec, Reply::Done));
+            return whats;
+        }
+        Vec::new()
+    };
+    steps.iter().enumerate().flat_map(of_step).collect()
+}

@@ -1,0 +1,103 @@
+//! The steps that are told together with the one whose keys are on the glass.
+
+use leptos::prelude::*;
+
+use crate::job::together::Line;
+use crate::text::{self, Say};
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::{Form, StepSpec};
+use crate::ui::at::At;
+use crate::ui::beside::retorque;
+
+/// Every step above the last with its sentence, its caution and its rows; nothing if there is none.
+pub fn rows(at: &At) -> Option<AnyView> {
+    let steps = at.rows.steps.iter().enumerate();
+    let shown = steps.map(|(step, spec)| of_step(at, step, spec));
+    (!at.rows.steps.is_empty()).then(|| shown.collect_view().into_any())
+}
+
+fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
+    let text = text::step_for(at.lang, spec.key, at.open.plan.nut);
+    let lines = at.rows.lines.get_untracked();
+    let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
+    let lines: Vec<AnyView> = lines
+        .map(|(row, line)| match line.check {
+            Some(check) => turned(at, row, text::check(at.lang, check)),
+            None => turned(at, row, text.say),
+        })
+        .collect();
+    let say =
+        matches!(spec.form, Form::Checks(_)).then(|| view! { <p class="rows__say">{text.say}</p> });
+    let due = matches!(spec.form, Form::Retorque).then(|| due(at));
+    let many = if lines.len() > 3 { "yes" } else { "no" };
+    view! {
+        {say}
+        {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
+        {due}
+        <ul class="checks" data-many=many>{lines}</ul>
+    }
+    .into_any()
+}
+
+/// One row: a tap turns it, and the word says how it stands.
+fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
+    let (all, lang) = (at.rows.lines, at.lang);
+    let line = move || all.with(|all| all.get(row).copied());
+    let answer = move || line().map_or(Answer::NotDone, |line| line.answer);
+    let turn = move |_| {
+        all.update(|all| {
+            if let Some(line) = all.get_mut(row) {
+                *line = line.turned();
+            }
+        });
+    };
+    let word = move || match line() {
+        Some(Line {
+            check: Some(_),
+            answer,
+            ..
+        }) => text::answer(lang, answer),
+        Some(Line {
+            answer: Answer::Yes,
+            ..
+        }) => text::say(lang, Say::Done),
+        _ => text::say(lang, Say::RowNotYet),
+    };
+    view! {
+        <li>
+            <button
+                type="button"
+                class="checks__row"
+                data-answer=move || answer().code()
+                on:click=turn
+            >
+                <span class="checks__what">{what}</span>
+                <b class="checks__answer">{word}</b>
+            </button>
+        </li>
+    }
+    .into_any()
+}
+
+/// The distance and the day of the re-torque, whichever comes first.
+pub fn due(at: &At) -> Option<AnyView> {
+    let due = retorque(at)?;
+    let distance = due.distance.as_ref().map(|typed| {
+        let (shown, twin) = (at.fmt.typed(typed), at.fmt.typed_twin(typed));
+        view! {
+            <dt>{at.say(Say::RetorqueDistance)}</dt>
+            <dd>
+                {shown.line()} " " <small>{text::also_value(at.lang, &twin.line())}</small>
+            </dd>
+        }
+    });
+    let shown = view! {
+        <dl class="due">
+            {distance}
+            <dt>{at.say(Say::RetorqueDate)}</dt>
+            <dd>{due.date}</dd>
+        </dl>
+        <p>{at.say(Say::RetorqueDefault)}</p>
+    };
+    Some(shown.into_any())
+}

@@ -1,0 +1,80 @@
+//! The signs of the road in one list: what was noticed is tapped, and one key says no to the rest.
+//!
+//! A row that was not tapped has no answer until that key, and the key says for how many it stands.
+
+use leptos::prelude::*;
+
+use crate::job::entry::{Reply, What};
+use crate::job::together::{no_to, turns};
+use crate::text::{self, Say};
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::StepSpec;
+use crate::ui::at::At;
+use crate::ui::parts::frame::frame;
+
+/// The questions that are open, in their order.
+pub fn signs(at: &At) -> AnyView {
+    let mut asked: Vec<StepSpec> = at.rows.steps.to_vec();
+    asked.push(at.spec.clone());
+    let given = RwSignal::new(vec![None::<Reply>; asked.len()]);
+    let rows = asked.iter().enumerate();
+    let rows = rows.map(|(row, spec)| sign_row(at, given, row, spec));
+    let rows = view! { <ul class="checks">{rows.collect_view()}</ul> };
+    let lang = at.lang;
+    let open = move || given.with(|given| given.iter().filter(|reply| reply.is_none()).count());
+    let label = move || text::no_to_rest(lang, open(), given.with(Vec::len));
+    let here = at.clone();
+    let keep = move |_| {
+        let replies = given.get_untracked();
+        let answered = asked
+            .iter()
+            .zip(replies)
+            .map(|(spec, reply)| What::Answered(spec.key, reply.unwrap_or_else(|| no_to(spec))));
+        here.write_and_go_on(answered.collect());
+    };
+    frame(
+        at,
+        rows,
+        view! {
+            <button type="button" class="key key--primary" on:click=keep>
+                {label}
+            </button>
+        },
+    )
+}
+
+/// One sign: untouched it has no answer.
+fn sign_row(at: &At, given: RwSignal<Vec<Option<Reply>>>, row: usize, spec: &StepSpec) -> AnyView {
+    let lang = at.lang;
+    let turns = turns(spec);
+    let reply = move || given.with(|all| all.get(row).cloned().flatten());
+    let turn = move |_| {
+        given.update(|all| {
+            if let Some(reply) = all.get_mut(row) {
+                let place = turns.iter().position(|turn| Some(turn) == reply.as_ref());
+                *reply = turns.get(place.map_or(0, |place| place + 1)).cloned();
+            }
+        });
+    };
+    let word = move || match reply() {
+        None => text::say(lang, Say::NotAnswered),
+        Some(Reply::Picked(pick)) => text::pick(lang, pick),
+        Some(Reply::Said(answer)) => text::answer(lang, answer),
+        Some(_) => text::answer(lang, Answer::NotDone),
+    };
+    let state = move || match reply() {
+        None => "open",
+        Some(Reply::NotDone(_)) => Answer::NotDone.code(),
+        Some(_) => "noticed",
+    };
+    let what = text::step_for(lang, spec.key, at.open.plan.nut).say;
+    view! {
+        <li>
+            <button type="button" class="checks__row" data-answer=state on:click=turn>
+                <span class="checks__what">{what}</span>
+                <b class="checks__answer">{word}</b>
+            </button>
+        </li>
+    }
+    .into_any()
+}

@@ -1,0 +1,72 @@
+// One screen that tells several steps: its rows can be turned, and no question is answered by one.
+import { test, expect } from "./support/fixtures.mjs";
+import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
+import { Quick } from "./pages/quick.mjs";
+
+/** A finished job up to a step, opened at it. */
+async function at(app, step) {
+  const quick = new Quick(app);
+  await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.answered?.step.startsWith(step))));
+  return quick;
+}
+
+test("a row that was turned stays open and comes next alone", async ({ app }) => {
+  const quick = await at(app, "gauge_clean");
+  await quick.isAt("Gauge: Clean for the dial");
+  const tip = quick.key(/^Tip square/);
+  await expect(tip).toContainText("Done");
+  await tip.tap();
+  await expect(tip).toContainText("Not yet");
+  await quick.key("It stands still").tap();
+  await quick.isAt("Gauge: Tip on the pilot");
+  await quick.key("Tip is square").tap();
+  await quick.isAt("Gauge: Push, pull, read");
+});
+
+test("after the nuts were cracked no wheel comes off before the car was shoved", async ({ app }) => {
+  const quick = await at(app, "crack_wheel_nuts");
+  await quick.isAt("Gauge: Crack the wheel nuts");
+  await quick.key("It moved").tap();
+  // The nuts are cracked; only the shove is asked again.
+  await quick.isAt("Gauge: Shove again");
+  await quick.goTo("Wheel off");
+  await expect(quick.main.getByRole("alert")).toBeVisible();
+  await expect(quick.key("Wheel is off")).toHaveCount(0);
+  await quick.way("Go to that step").tap();
+  await quick.key("It stands firm").tap();
+  await quick.isAt("Gauge: Wheel off");
+  await expect(quick.key("Wheel is off")).toBeEnabled();
+});
+
+test("a sign of the road has no answer before it is tapped or said no to", async ({ app }) => {
+  const quick = await at(app, "sign_speed");
+  await quick.isAt("Listen: Rises with speed");
+  const [speed, swerve] = [quick.key(/rise with road speed/), quick.key(/gentle swerve/)];
+  await expect(speed).toContainText("–");
+  await expect(quick.key("No to all 5")).toBeEnabled();
+  await speed.tap();
+  await expect(speed).toContainText("Yes");
+  await swerve.tap();
+  await swerve.tap();
+  await expect(swerve).toContainText("Steering left");
+  await speed.tap();
+  await expect(speed).toContainText("Not done");
+  await quick.key("No to the other 3").tap();
+  const report = await quick.report();
+  await expect(report).toContainText("Steering left");
+});
+
+test("nothing is read before the needle was set, or was said to stand still", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading)));
+  await quick.isAt("Gauge: Push, pull, read");
+  await expect(quick.key("Set the needle")).toBeDisabled();
+  await expect(quick.key(/^(Keep|Same:)/)).toHaveCount(0);
+  await quick.key("Plus one, +1").tap();
+  await expect(quick.key("Keep 1")).toBeEnabled();
+  await app.reload();
+  await quick.key("Needle still at 0").tap();
+  await expect(quick.key("Keep 0")).toBeEnabled();
+  await quick.goOn(() => quick.key("Keep 0").tap());
+  await expect(quick.key("Same: 0")).toBeEnabled();
+});

@@ -1,0 +1,291 @@
+//! Steps that one screen tells together: which they are, and what one tap writes of them.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/plans.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod plans;
+#[path = "support/record.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod record;
+#[path = "support/technician.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod technician;
+
+use hubslate::job::entry::{Reply, What};
+use hubslate::job::together::{Line, lines, no_to, not_asked, told, turns};
+use hubslate::job::{Sheet, done, next, status, together};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::wheel_end::{
+    Because, Check, Form, NutPosition, Pick, SHOVE_CRACKED, Start, Step, StepKey, StepSpec,
+    procedure, sign_of,
+};
+use record::{HERE, Job, said};
+use technician::{Story, begin, next_key, step, steps, walk_to};
+
+fn at(step: Step) -> StepKey {
+    StepKey::at(step, HERE)
+}
+
+/// What the screen tells that comes next.
+fn screen(sheet: &Sheet) -> Vec<StepSpec> {
+    let steps = steps(sheet);
+    let first = next(sheet, &steps).unwrap();
+    together(sheet, &steps, first)
+        .into_iter()
+        .cloned()
+        .collect()
+}
+
+fn keys(specs: &[StepSpec]) -> Vec<StepKey> {
+    specs.iter().map(|spec| spec.key).collect()
+}
+
+/// The steps, without their corner, of the screen at which a plain job meets `first`.
+fn told_at(story: Story, first: StepKey) -> Vec<Step> {
+    let screen = screen(&walk_to(story, first).sheet());
+    screen.iter().map(|spec| spec.key.step).collect()
+}
+
+fn nothing(_: &StepSpec) -> Vec<What> {
+    Vec::new()
+}
+
+#[test]
+fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
+    use Step::*;
+    let expected: &[&[Step]] = &[
+        &[SignSpeed, SignSwerve, SignCoast, SignSurface, SignBrake],
+        &[LiftStand, StandPhoto],
+        &[CrackWheelNuts, Shove],
+        &[GaugeClean, RigTip, RigPush],
+        &[Compare, ComparePhoto],
+        &[Seat, Offer, RouteSensor],
+        &[RotorOn, BracketOn],
+        &[CaliperOn, Pedal],
+        &[NutOn, TurnAxleNut],
+        &[CaliperDown, TurnCaliperPins],
+        &[Stake, Pedal],
+        &[WheelOn, Lower],
+        &[Retorque, Sign],
+        &[Report, End],
+    ];
+    for told in expected {
+        let first = match told[0] {
+            once @ (SignSpeed | Retorque | Report) => StepKey::once(once),
+            here => at(here),
+        };
+        assert_eq!(told_at(Story::REPLACED, first), *told);
+    }
+}
+
+#[test]
+fn only_the_last_of_a_screen_is_a_question_but_for_the_signs_of_the_road() {
+    let mut joined = 0;
+    plans::each_plan(|plan| {
+        for pair in procedure(plan).windows(2) {
+            let (row, after) = (&pair[0], &pair[1]);
+            if !row.joins {
+                continue;
+            }
+            joined += 1;
+            assert_eq!(row.key.corner, after.key.corner, "{row:?}");
+            if sign_of(row.key.step).is_some() {
+                assert!(sign_of(after.key.step).is_some(), "{after:?}");
+            } else {
+                assert!(!matches!(row.form, Form::Ask | Form::Choice(_)), "{row:?}");
+                assert_eq!(row.holds, [], "{row:?}");
+            }
+        }
+    });
+    assert!(0 < joined);
+}
+
+#[test]
+fn a_row_writes_what_its_step_would_have_written_alone() {
+    let sheet = walk_to(Story::REPLACED, at(Step::Seat)).sheet();
+    let mut told_specs = screen(&sheet);
+    told_specs.pop().unwrap();
+    let whats = told(&sheet, &told_specs, &lines(&told_specs), nothing);
+    let alone: Vec<What> = told_specs
+        .iter()
+        .flat_map(|spec| done(&sheet, spec, Reply::Done))
+        .collect();
+    assert_eq!(whats, alone);
+    assert!(whats.len() > 2);
+}
+
+#[test]
+fn a_row_that_was_turned_stays_open_and_comes_next_alone() {
+    let mut job = walk_to(Story::REPLACED, at(Step::Seat));
+    let sheet = job.sheet();
+    let mut rows = screen(&sheet);
+    let last = rows.pop().unwrap();
+    let mut lines = lines(&rows);
+    assert_eq!(lines.len(), 2);
+    lines[1] = lines[1].turned();
+    assert_eq!(lines[1].answer, Answer::NotDone);
+    let mut whats = told(&sheet, &rows, &lines, nothing);
+    whats.extend(done(&sheet, &last, Reply::Done));
+    job.tap(whats);
+    assert_eq!(keys(&screen(&job.sheet())), [at(Step::Offer)]);
+    assert_eq!(lines[1].turned().answer, Answer::Yes);
+}
+
+#[test]
+fn a_row_of_a_list_is_turned_to_no_and_to_not_done() {
+    let sheet = walk_to(Story::REPLACED, at(Step::LiftStand)).sheet();
+    let rows = &screen(&sheet)[..1];
+    let mut lines = lines(rows);
+    lines[0] = lines[0].turned();
+    lines[1] = lines[1].turned().turned();
+    let whats = told(&sheet, rows, &lines, nothing);
+    let expected = Reply::Checked(vec![
+        (Check::JackPoint, Answer::No),
+        (Check::StandUnder, Answer::NotDone),
+        (Check::WheelUnderSill, Answer::Yes),
+    ]);
+    assert_eq!(whats, [What::Answered(at(Step::LiftStand), expected)]);
+}
+
+#[test]
+fn a_shove_after_cracking_is_answered_by_itself() {
+    let mut job = walk_to(Story::REPLACED, at(Step::CrackWheelNuts));
+    let sheet = job.sheet();
+    let mut rows = screen(&sheet);
+    let shove = rows.pop().unwrap();
+    assert_eq!(shove.key, at(Step::Shove).nth(SHOVE_CRACKED));
+    let whats = told(&sheet, &rows, &lines(&rows), nothing);
+    let answers = |what: &What| matches!(what, What::Answered(step, _) if *step == shove.key);
+    assert!(!whats.iter().any(answers));
+    // The nuts are cracked and it moved: it is asked again, alone.
+    job.tap([whats, vec![said(shove.key, Answer::No)]].concat());
+    assert_eq!(keys(&screen(&job.sheet())), [shove.key]);
+}
+
+#[test]
+fn a_card_that_is_not_known_ends_a_screen_and_so_does_a_fastener_without_a_figure() {
+    let at_car = Story {
+        start: Start::AtCar,
+        ..Story::REPLACED
+    };
+    let first = at(Step::CaliperOn);
+    assert_eq!(told_at(at_car, first), [Step::CaliperOn]);
+    let mut job = walk_to(Story::REPLACED, at(Step::NutOn));
+    job.tap(vec![What::Card(hubslate::trade::fastening::SpecCard {
+        item: hubslate::trade::fastening::CardItem::AxleNut,
+        body: hubslate::trade::fastening::CardBody::NotFound {
+            reason: "not in the document".to_owned(),
+        },
+    })]);
+    assert_eq!(keys(&screen(&job.sheet())), [at(Step::NutOn)]);
+}
+
+#[test]
+fn weight_that_is_held_back_is_not_told_with_the_wheel() {
+    let mut job = walk_to(Story::REPLACED, at(Step::WheelOn));
+    let nut = record::item(hubslate::trade::wheel_end::Group::AxleNut, 1);
+    job.tap(vec![record::moved(
+        Step::TurnAxleNut,
+        vec![nut],
+        hubslate::trade::wheel_end::Hold::Snug,
+    )]);
+    let told = keys(&screen(&job.sheet()));
+    assert!(!told.contains(&at(Step::Lower)), "{told:?}");
+}
+
+#[test]
+fn a_job_with_something_loose_is_not_ended_with_its_report() {
+    let mut job = walk_to(Story::REPLACED, StepKey::once(Step::Report));
+    let nut = record::item(hubslate::trade::wheel_end::Group::WheelNuts, 1);
+    job.tap(vec![record::moved(
+        Step::WheelOff,
+        vec![nut],
+        hubslate::trade::wheel_end::Hold::Loosened,
+    )]);
+    job.tap(vec![What::Answered(
+        at(Step::TurnWheelNuts),
+        Reply::NotDone(Because::NoTool),
+    )]);
+    let told = screen(&job.sheet());
+    assert!(!told.iter().any(|spec| spec.key.step == Step::End));
+}
+
+#[test]
+fn a_sign_has_no_answer_until_it_is_tapped_or_said_no_to() {
+    let sheet = walk_to(Story::REPLACED, StepKey::once(Step::SignSpeed)).sheet();
+    let signs = screen(&sheet);
+    // As rows they write nothing by themselves.
+    assert_eq!(told(&sheet, &signs, &lines(&signs), nothing), []);
+    let not_done = Reply::NotDone(Because::Other);
+    for spec in &signs {
+        let (first, no) = match spec.key.step {
+            Step::SignSwerve => (
+                Reply::Picked(Pick::LouderRight),
+                Reply::Picked(Pick::NoChange),
+            ),
+            _ => (Reply::Said(Answer::Yes), Reply::Said(Answer::No)),
+        };
+        assert_eq!(turns(spec)[0], first);
+        assert_eq!(turns(spec).last(), Some(&not_done));
+        assert_eq!(no_to(spec), no);
+        assert!(!turns(spec).contains(&no));
+    }
+    assert_eq!(not_asked(&signs, Because::NoTime).len(), signs.len());
+    let done = |line: &Line| line.answer == Answer::Yes;
+    assert!(lines(&signs).iter().all(done));
+}
+
+/// A whole job told screen by screen is the job told step by step.
+#[test]
+fn screens_and_steps_come_to_the_same_end() {
+    for nut in NutPosition::ALL.iter().copied() {
+        let story = Story {
+            nut,
+            ..Story::REPLACED
+        };
+        let mut by_screen = begin(story);
+        let mut screens = 0;
+        while next_key(&by_screen.sheet()).is_some() {
+            tap_screen(&mut by_screen, story);
+            screens += 1;
+            assert!(screens < 300);
+        }
+        let mut by_step = begin(story);
+        let mut count = 0;
+        while step(&mut by_step, story) {
+            count += 1;
+        }
+        assert!(screens < count);
+        let (one, other) = (by_screen.sheet(), by_step.sheet());
+        assert_eq!(one.loose(), other.loose());
+        for spec in steps(&other) {
+            assert_eq!(status(&one, &spec), status(&other, &spec), "{:?}", spec.key);
+        }
+    }
+}
+
+fn tap_screen(job: &mut Job, story: Story) {
+    let sheet = job.sheet();
+    let mut rows = screen(&sheet);
+    let last = rows.pop().unwrap();
+    let mut whats = if sign_of(last.key.step).is_some() {
+        let asked = rows
+            .iter()
+            .map(|spec| What::Answered(spec.key, turns(spec)[0].clone()));
+        asked.collect()
+    } else {
+        told(&sheet, &rows, &lines(&rows), |spec| {
+            let mut beside = technician::answer(&sheet, spec, story);
+            beside.retain(|what| matches!(what, What::Due(_)));
+            beside
+        })
+    };
+    whats.extend(technician::answer(&sheet, &last, story));
+    job.tap(whats);
+}
