@@ -16,6 +16,8 @@ mod fasteners;
 mod money;
 #[path = "reference/rows.rs"]
 mod rows;
+#[path = "reference/shares.rs"]
+mod shares;
 #[path = "reference/uncertainty.rs"]
 mod uncertainty;
 #[path = "reference/units.rs"]
@@ -53,6 +55,11 @@ fn vehicle_numbers_as_regulated() {
 #[test]
 fn estimates_as_reckoned_by_decimal_arithmetic() {
     check_file("13_money.json", 47, &[], money::computed);
+}
+
+#[test]
+fn shares_as_reckoned_by_a_library() {
+    check_file("14_shares.json", 26, &[], shares::computed);
 }
 
 #[test]

@@ -4,8 +4,10 @@ pub mod envelope;
 pub mod export;
 pub mod import;
 pub mod merge;
+pub mod reach;
 pub mod summary;
 pub mod wire;
+pub mod yard;
 
 pub use envelope::{KeptText, LogKind, digest, entry_digest, sha256_hex};
 pub use export::{ExportError, export};

@@ -3,25 +3,41 @@
 use serde::{Deserialize, Serialize};
 
 use crate::job::Sheet;
+use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
-use crate::job::entry::{DueKind, LogId, PersonField, VehicleField};
-use crate::trade::wheel_end::StepSpec;
+use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField};
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 2;
+const VERSION: u32 = 3;
+
+/// A part that was fitted.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Fitted {
+    /// Its number.
+    pub number: String,
+    /// The maker's lot; empty if it has none.
+    pub lot: String,
+}
 
 /// One line of the list.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Summary {
-    v: u32,
+    pub(super) v: u32,
     /// The job.
     pub log: String,
     /// The plate, as typed.
     pub plate: String,
     /// The owner's name.
     pub name: String,
+    /// The owner's telephone, as typed.
+    pub phone: String,
     /// The vehicle family.
     pub family: String,
+    /// The VIN, as typed.
+    pub vin: String,
     /// The code of the step that comes next; empty if none does.
     pub next: String,
     /// The code of its phase.
@@ -32,6 +48,16 @@ pub struct Summary {
     pub ending: String,
     /// The day by which the wheel nuts are due, `YYYY-MM-DD`; empty if none.
     pub due: String,
+    /// The repair was advised and nobody has said yes or no yet.
+    pub waiting: bool,
+    /// The owner said no to the repair of what must not be driven.
+    pub declined_stop: bool,
+    /// What is still to pay in minor units, and its currency; after the end only.
+    pub unpaid: Option<(i64, String)>,
+    /// The parts that were fitted.
+    pub parts: Vec<Fitted>,
+    /// Whether it came back with the same corner; nothing if that was not asked yet.
+    pub came_back: Option<bool>,
     /// The invoice's number; empty if it has none.
     pub invoice: String,
     /// The day by which a bearing that is watched is checked again; empty if none is.
@@ -46,16 +72,17 @@ impl Summary {
     /// The line of a job.
     pub fn of(log: &LogId, sheet: &Sheet, next: Option<&StepSpec>) -> Self {
         let person = |field| sheet.person(field).unwrap_or_default().to_owned();
+        let vehicle = |field| sheet.vehicle(field).unwrap_or_default().to_owned();
+        let day = |due: Option<&Due>| due.map(|due| due.date.clone()).unwrap_or_default();
         let times = sheet.entries().iter().map(|entry| entry.at.utc_ms);
         Self {
             v: VERSION,
             log: log.0.clone(),
             plate: person(PersonField::Plate),
             name: person(PersonField::Name),
-            family: sheet
-                .vehicle(VehicleField::Family)
-                .unwrap_or_default()
-                .to_owned(),
+            phone: person(PersonField::Phone),
+            family: vehicle(VehicleField::Family),
+            vin: vehicle(VehicleField::Vin),
             next: next.map(|spec| spec.key.code()).unwrap_or_default(),
             phase: next
                 .map(|spec| spec.phase.code().to_owned())
@@ -65,14 +92,14 @@ impl Summary {
                 .ended()
                 .map(|e| e.ending.code().to_owned())
                 .unwrap_or_default(),
-            due: sheet
-                .due(DueKind::Retorque)
-                .map(|due| due.date.clone())
-                .unwrap_or_default(),
+            due: day(sheet.due(DueKind::Retorque)),
+            waiting: sheet.ended().is_none() && answered(sheet, None),
+            declined_stop: answered(sheet, Some(false)),
+            unpaid: unpaid(sheet),
+            parts: parts(sheet),
+            came_back: came_back(sheet),
             invoice: sheet.invoice().unwrap_or_default().to_owned(),
-            recheck: watched(sheet)
-                .map(|due| due.date.clone())
-                .unwrap_or_default(),
+            recheck: day(watched(sheet)),
             practice: sheet
                 .opened()
                 .is_some_and(|opened| opened.practice.is_some()),
@@ -93,7 +120,7 @@ impl Summary {
     }
 
     /// Whether the re-torque is still to be looked back on.
-    pub fn next_is_due(&self) -> bool {
+    fn next_is_due(&self) -> bool {
         self.next == "retorque_done"
     }
 
@@ -111,7 +138,7 @@ impl Summary {
         [retorque, recheck].into_iter().filter(open).collect()
     }
 
-    /// Whether three typed characters find this job, by plate or by name.
+    /// Whether typed characters find this job: plate, name, family, VIN, part, lot or invoice.
     pub fn is_found_by(&self, typed: &str) -> bool {
         let plain = |text: &str| {
             text.chars()
@@ -120,7 +147,58 @@ impl Summary {
                 .collect()
         };
         let typed: String = plain(typed);
-        let fields: [String; 3] = [plain(&self.plate), plain(&self.name), plain(&self.family)];
-        fields.iter().any(|field| field.contains(&typed))
+        let fields = [
+            &self.plate,
+            &self.name,
+            &self.family,
+            &self.vin,
+            &self.invoice,
+        ];
+        let parts = self.parts.iter().flat_map(|part| [&part.number, &part.lot]);
+        fields
+            .into_iter()
+            .chain(parts)
+            .any(|field| plain(field).contains(&typed))
+    }
+}
+
+/// Whether a repair that was advised has this answer; a no counts where it leaves a STOP.
+fn answered(sheet: &Sheet, answer: Option<bool>) -> bool {
+    sheet.corners().iter().any(|corner| {
+        let decision = sheet.decided(*corner).map(|decided| decided.decision);
+        let consent = sheet.consent(StepKey::at(Step::Agree, *corner));
+        let advised = match answer {
+            Some(false) => decision == Some(Decision::Stop),
+            _ => matches!(decision, Some(Decision::Stop | Decision::Replace)),
+        };
+        advised && consent.map(|consent| consent.yes) == answer
+    })
+}
+
+fn unpaid(sheet: &Sheet) -> Option<(i64, String)> {
+    sheet.ended()?;
+    let open = still_to_pay(sheet).filter(|open| open.minor > 0)?;
+    Some((open.minor, open.currency))
+}
+
+/// The numbers of what was fitted, where the job was finished.
+fn parts(sheet: &Sheet) -> Vec<Fitted> {
+    let finished = sheet
+        .ended()
+        .is_some_and(|it| it.ending == Ending::Finished);
+    let corners = Corner::ALL.iter().filter(|_| finished);
+    corners
+        .filter_map(|corner| sheet.part(*corner))
+        .map(|part| Fitted {
+            number: part.number.clone(),
+            lot: part.lot.clone(),
+        })
+        .collect()
+}
+
+fn came_back(sheet: &Sheet) -> Option<bool> {
+    match sheet.reply(StepKey::once(Step::Comeback))? {
+        Reply::Picked(pick) => Some(*pick == Pick::SameCorner),
+        _ => None,
     }
 }

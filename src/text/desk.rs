@@ -137,4 +137,46 @@ desk_sayings! {
     TaxHint,
     /// Where the tax is rounded.
     TaxRounded,
+    /// A part's number.
+    PartNumber,
+    /// A part's lot.
+    PartLot,
+    /// Keep the part.
+    KeepPart,
+    /// The yard.
+    YardTitle,
+    /// Nothing to follow.
+    YardNothing,
+    /// Wheel nuts overdue.
+    YardOverdue,
+    /// Wheel nuts due.
+    YardDue,
+    /// A STOP was declined.
+    YardDeclined,
+    /// Left unfinished.
+    YardUnfinished,
+    /// To be looked at again.
+    YardRecheck,
+    /// Waiting for a yes.
+    YardWaiting,
+    /// Not paid.
+    YardUnpaid,
+    /// Parts and what came back.
+    YardParts,
+    /// What the table can say.
+    YardPartsSay,
+    /// Part and lot.
+    PartAndLot,
+    /// On how many jobs.
+    FittedOn,
+    /// How many came back.
+    CameBack,
+    /// Between which shares.
+    ShareHead,
+    /// Beyond chance.
+    StandsOut,
+    /// Call.
+    Call,
+    /// Write.
+    Write,
 }

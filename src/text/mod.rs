@@ -282,6 +282,14 @@ spoken! {
     desk::amount_slip(slip: AmountSlip) -> String;
     /// Why the lines have no sum.
     desk::estimate_fault(fault: EstimateFault) -> String;
+    /// A list's title with how many are in it.
+    desk::counted(title: &str, n: usize) -> String;
+    /// How many came back, of those that were asked.
+    desk::of_asked(n: usize, asked: usize) -> String;
+    /// The ends of a share.
+    desk::share_between(low: &str, high: &str) -> String;
+    /// A message to the owner about the wheel nuts.
+    desk::retorque_message(plate: &str, date: &str) -> String;
     /// The price lies above what the owner said yes to.
     desk::above_agreed(agreed: &str) -> String;
     /// How many, times the price of one.

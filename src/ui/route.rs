@@ -25,6 +25,8 @@ pub enum Route {
     Notes(String),
     /// Opening files.
     Import,
+    /// What a shop follows over all its jobs.
+    Yard,
     /// Units, tools, sound.
     Settings,
 }
@@ -37,6 +39,7 @@ impl Route {
         match (parts.next(), parts.next(), parts.next()) {
             (Some("new"), None, _) => Self::New,
             (Some("import"), None, _) => Self::Import,
+            (Some("yard"), None, _) => Self::Yard,
             (Some("settings"), None, _) => Self::Settings,
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
@@ -58,6 +61,7 @@ impl Route {
             Self::Home => "#/".to_owned(),
             Self::New => "#/new".to_owned(),
             Self::Import => "#/import".to_owned(),
+            Self::Yard => "#/yard".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
@@ -79,7 +83,7 @@ impl Route {
             | Self::Bill(id)
             | Self::Report(id)
             | Self::Notes(id) => Some(id),
-            Self::Home | Self::New | Self::Import | Self::Settings => None,
+            Self::Home | Self::New | Self::Import | Self::Yard | Self::Settings => None,
         }
     }
 }
@@ -104,6 +108,7 @@ mod tests {
             Route::Home,
             Route::New,
             Route::Import,
+            Route::Yard,
             Route::Settings,
             Route::Job(id()),
             Route::Step(id(), key),

@@ -71,6 +71,11 @@ impl Format {
         })
     }
 
+    /// A share of 1 as whole percent.
+    pub fn percent(self, share: f64) -> String {
+        format!("{}\u{a0}%", self.number(share * 100.0, 0))
+    }
+
     /// A decimal text with the chosen mark and a true minus, its digits untouched.
     pub fn marked(self, text: &str) -> String {
         let mark = match self.decimal {

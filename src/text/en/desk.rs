@@ -76,6 +76,29 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::TaxPercent => "Tax, percent",
         Desk::TaxHint => "As your tax office has it; empty for none.",
         Desk::TaxRounded => "Tax is rounded",
+        Desk::PartNumber => "Part number",
+        Desk::PartLot => "Lot or date code",
+        Desk::KeepPart => "Keep the part",
+        Desk::YardTitle => "Yard",
+        Desk::YardNothing => "Nothing is due, nothing waits.",
+        Desk::YardOverdue => "Wheel nuts overdue",
+        Desk::YardDue => "Wheel nuts to check",
+        Desk::YardDeclined => "Said no to a STOP",
+        Desk::YardUnfinished => "Left unfinished",
+        Desk::YardRecheck => "To be looked at again",
+        Desk::YardWaiting => "Waiting for a yes",
+        Desk::YardUnpaid => "Not paid",
+        Desk::YardParts => "Parts, and what came back",
+        Desk::YardPartsSay => {
+            "The share that comes back lies between the two ends, at 95 percent. Few jobs say little: the ends lie far apart."
+        }
+        Desk::PartAndLot => "Part and lot",
+        Desk::FittedOn => "Fitted",
+        Desk::CameBack => "Came back",
+        Desk::ShareHead => "Share",
+        Desk::StandsOut => "Stands out",
+        Desk::Call => "Call",
+        Desk::Write => "Write",
     }
 }
 
@@ -135,6 +158,24 @@ pub(in crate::text) fn decimal_slip(slip: DecimalSlip) -> String {
         DecimalSlip::NotADigit { found } => format!("\"{found}\" is no digit."),
         DecimalSlip::TooLong { digits } => format!("{digits} digits are too many."),
     }
+}
+
+pub(in crate::text) fn counted(title: &str, n: usize) -> String {
+    format!("{title} ({n})")
+}
+
+pub(in crate::text) fn of_asked(n: usize, asked: usize) -> String {
+    format!("{n} of {asked}")
+}
+
+pub(in crate::text) fn share_between(low: &str, high: &str) -> String {
+    format!("{low} to {high}")
+}
+
+pub(in crate::text) fn retorque_message(plate: &str, date: &str) -> String {
+    format!(
+        "The wheel nuts of your car {plate} have to be tightened again by {date}, since a wheel was off. When does it suit you?"
+    )
 }
 
 pub(in crate::text) fn above_agreed(agreed: &str) -> String {

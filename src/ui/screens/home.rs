@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
-use crate::text::{self, Lang, Say};
+use crate::text::{self, Desk, Lang, Say};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key, link};
@@ -31,6 +31,7 @@ pub fn home(app: App) -> AnyView {
                 <input type="search" autocapitalize="characters" bind:value=typed/>
             </label>
             {move || lists(app, &app.jobs.get(), &typed.get(), lang)}
+            {link(Look::Foot, text::desk(lang, Desk::YardTitle), Route::Yard.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
         </main>
     }

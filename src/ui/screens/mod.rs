@@ -22,6 +22,7 @@ mod swing;
 mod turn;
 mod wherever;
 mod whole;
+mod yard;
 
 use leptos::prelude::*;
 
@@ -35,6 +36,7 @@ pub fn root() -> impl IntoView {
         Route::Home => home::home(app),
         Route::New => home::new(app),
         Route::Import => import::import(app),
+        Route::Yard => yard::yard(app),
         Route::Settings => settings::settings(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),

@@ -1,8 +1,9 @@
-//! Price and payment: the repair in lines, the invoice's number, what came in.
+//! Price, part and payment: the repair in lines, what was fitted, the invoice's number, what came in.
 //!
 //! A desk screen: it is used at home, or beside the car when the gloves are off.
 
 mod lines;
+mod parts;
 mod payment;
 
 use leptos::prelude::*;
@@ -86,6 +87,7 @@ pub fn bill(app: App) -> AnyView {
                 {banners(app)}
                 {warning(&bill)}
                 {lines::lines(&bill)}
+                {parts::parts(&bill)}
                 {payment::payment(&bill)}
                 {link(Look::Primary, text::say(bill.lang, Say::Resume), back)}
             </main>
