@@ -6,10 +6,11 @@ use serde::Deserialize;
 use serde_json::error::Category;
 use uuid::Uuid;
 
+use crate::exchange::canonical::{canonical_digest, canonical_entry};
 use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest,
 };
-use crate::exchange::wire::{WireError, decode};
+use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::LogId;
 use crate::text::Say;
 
@@ -84,6 +85,8 @@ pub struct IncomingLog {
     pub records: Vec<KeptText>,
     /// Entries of a known kind with a body that does not fit it: set aside and named.
     pub unreadable: Vec<(KeptText, WireError)>,
+    /// Another program laid the file out anew; no value of it was changed.
+    pub reformatted: bool,
 }
 
 impl ImportError {
@@ -122,15 +125,61 @@ impl core::fmt::Display for ImportError {
 /// # Errors
 /// [`ImportError`] says what is wrong with the file as a whole, or with its first bad entry.
 pub fn read(text: &str) -> Result<Incoming, ImportError> {
-    // Some programs put a mark in front of a text that they pass on.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    head(text)?;
-    let envelope: Envelope = serde_json::from_str(text).map_err(|error| damaged(&error))?;
+    let envelope = envelope(text)?;
     let logs = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
     Ok(Incoming {
         made_by: envelope.made_by,
         logs,
     })
+}
+
+/// The envelope alone, nothing in it looked at.
+pub(super) fn envelope(text: &str) -> Result<Envelope, ImportError> {
+    // Some programs put a mark in front of a text that they pass on.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    head(text)?;
+    serde_json::from_str(text).map_err(|error| damaged(&error))
+}
+
+/// The entries of a log as they were exported, or that they are others.
+pub(super) enum Texts {
+    /// Byte for byte.
+    Same(Vec<String>),
+    /// Laid out anew by another program and, as far as this version wrote them, brought back.
+    Reformatted(Vec<String>),
+    /// Not those it was exported with.
+    Edited(Vec<String>),
+}
+
+/// What came of the entries of a log. A layout is undone by writing each entry as this program
+/// does; where that does not give the digest, the canonical one still tells layout from edit.
+pub(super) fn texts(stored: &StoredLog) -> Texts {
+    let came: Vec<String> = stored
+        .entries
+        .iter()
+        .map(|raw| raw.get().to_owned())
+        .collect();
+    if digest(&came) == stored.digest {
+        return Texts::Same(came);
+    }
+    let restored: Vec<String> = came.iter().map(|text| restored(text)).collect();
+    let stands = digest(&restored) == stored.digest
+        || stored.canonical.is_some()
+            && stored.canonical == canonical_digest(came.iter().map(String::as_str));
+    if stands {
+        Texts::Reformatted(restored)
+    } else {
+        Texts::Edited(came)
+    }
+}
+
+/// An entry as this program writes it, if that says the very same.
+fn restored(came: &str) -> String {
+    let again = decode(came).and_then(|entry| encode(&entry));
+    match again {
+        Ok(again) if canonical_entry(&again) == canonical_entry(came) => again,
+        _ => came.to_owned(),
+    }
 }
 
 /// Format and version come first: a newer file may look otherwise in all else.
@@ -182,24 +231,27 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
         .ok_or_else(|| ImportError::BadLog {
             id: stored.id.clone(),
         })?;
-    if digest(stored.entries.iter().map(|raw| raw.get())) != stored.digest {
-        return Err(ImportError::Edited { log: id });
-    }
+    let (texts, reformatted) = match texts(stored) {
+        Texts::Same(texts) => (texts, false),
+        Texts::Reformatted(texts) => (texts, true),
+        Texts::Edited(_) => return Err(ImportError::Edited { log: id }),
+    };
     let mut log = IncomingLog {
         kind,
         id,
         records: Vec::new(),
         unreadable: Vec::new(),
+        reformatted,
     };
     let mut seen = BTreeMap::new();
-    for (place, raw) in (1..).zip(&stored.entries) {
+    for (place, text) in (1..).zip(&texts) {
         let fault = |fault| ImportError::BadEntry {
             log: LogId(stored.id.clone()),
             place,
             fault,
         };
-        let (record, unreadable) = record(&stored.id, raw.get()).map_err(fault)?;
-        let digest = entry_digest(raw.get());
+        let (record, unreadable) = record(&stored.id, text).map_err(fault)?;
+        let digest = entry_digest(text);
         match seen.insert(record.id.clone(), digest.clone()) {
             None => {}
             Some(before) if before == digest => continue,
@@ -213,7 +265,7 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
     Ok(log)
 }
 
-fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
+pub(super) fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
     #[derive(Deserialize)]
     struct Named {
         id: String,

@@ -1,0 +1,249 @@
+//! The command on a computer: files looked at again, joined, or freed of a person.
+//!
+//! Nothing is judged here; `exchange` does it, and this reads, prints and writes.
+
+mod order;
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use hubslate::exchange::erase::{erased, pseudonym};
+use hubslate::exchange::gather::Gathered;
+use hubslate::exchange::verify::{Checked, verify};
+use hubslate::exchange::{ImportError, export, read};
+use hubslate::text::{self, Lang, Yard};
+use serde_json::{Value, json};
+
+use order::Order;
+
+const LANG: Lang = Lang::English;
+/// Nothing was done.
+const NOTHING_DONE: u8 = 2;
+
+/// Reads the command line and carries it out; [`order::HELP`] says what the endings mean.
+pub fn main() -> ExitCode {
+    match order::read(std::env::args_os().skip(1)) {
+        Ok(order) => ExitCode::from(carry_out(&order)),
+        Err(slip) => {
+            eprintln!("{slip}.\n{}", order::HELP);
+            ExitCode::from(NOTHING_DONE)
+        }
+    }
+}
+
+fn carry_out(order: &Order) -> u8 {
+    match order {
+        Order::Help => {
+            tell(order::HELP);
+            0
+        }
+        Order::Verify { files, json } => verify_all(files, *json),
+        Order::Merge { files, out, json } => {
+            let gathering = gather(files, *json);
+            gathering.write(out, *json)
+        }
+        Order::Erase { job, files, out } => {
+            let mut gathering = gather(files, false);
+            if let Err(why) = gathering.erase(job) {
+                eprintln!("{why}");
+                return NOTHING_DONE;
+            }
+            gathering.write(out, false)
+        }
+    }
+}
+
+fn say(yard: Yard) -> String {
+    text::yard(LANG, yard)
+}
+
+/// Prints a line; a reader that has gone away is no fault of ours.
+fn tell(line: &str) {
+    let _ = writeln!(std::io::stdout(), "{line}");
+}
+
+fn read_text(path: &Path) -> Result<String, String> {
+    let bytes = fs::read(path).map_err(|why| say(Yard::NotRead(&why.to_string())))?;
+    String::from_utf8(bytes).map_err(|_| say(Yard::NotOurs))
+}
+
+fn why(error: &ImportError) -> String {
+    match error {
+        ImportError::NotOurs => say(Yard::NotOurs),
+        ImportError::Newer { version } => say(Yard::Newer { version: *version }),
+        ImportError::CutOff => say(Yard::CutOff),
+        ImportError::Damaged { line } => say(Yard::Damaged { line: *line }),
+        ImportError::BadLog { id } => say(Yard::LogKind(id)),
+        ImportError::Edited { .. } => say(Yard::Edited),
+        ImportError::BadEntry { place, fault, .. } => say(Yard::EntryBad {
+            place: *place,
+            why: &format!("{fault:?}"),
+        }),
+    }
+}
+
+fn verify_all(files: &[PathBuf], as_json: bool) -> u8 {
+    let mut ending = 0;
+    for path in files {
+        let checked = read_text(path).and_then(|text| verify(&text).map_err(|error| why(&error)));
+        let well = checked
+            .as_ref()
+            .is_ok_and(|logs| logs.iter().all(|log| log.findings.is_empty()));
+        if !well {
+            ending = 1;
+        }
+        tell(&if as_json {
+            value(path, &checked, well).to_string()
+        } else {
+            line(path, &checked, well)
+        });
+    }
+    ending
+}
+
+/// One line of a file.
+fn line(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> String {
+    let name = path.display();
+    let logs = match checked {
+        Err(why) => return format!("{name}: {}: {why}", say(Yard::Refused)),
+        Ok(logs) => logs,
+    };
+    let sum = |of: fn(&Checked) -> usize| logs.iter().map(of).sum();
+    let head = say(if well {
+        Yard::Holds {
+            logs: logs.len(),
+            entries: sum(|log| log.entries),
+            sets: sum(|log| log.sets),
+            decisions: sum(|log| log.decisions),
+        }
+    } else {
+        Yard::Differs
+    });
+    let findings = logs.iter().flat_map(|log| &log.findings);
+    let remarks = logs.iter().flat_map(|log| &log.remarks);
+    let mut told: Vec<String> = findings.map(|finding| finding.say(LANG)).collect();
+    told.extend(remarks.map(|remark| remark.say(LANG)));
+    // What holds for every log of a file is said once.
+    let mut said = BTreeSet::new();
+    told.retain(|sentence| said.insert(sentence.clone()));
+    if told.is_empty() {
+        format!("{name}: {head}")
+    } else {
+        format!("{name}: {head}: {}", told.join("; "))
+    }
+}
+
+/// The same as JSON, one object a line.
+fn value(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> Value {
+    let file = path.display().to_string();
+    match checked {
+        Err(why) => json!({ "file": file, "status": "refused", "why": why }),
+        Ok(logs) => json!({
+            "file": file,
+            "status": if well { "holds" } else { "differs" },
+            "logs": logs.iter().map(|log| log.to_value(LANG)).collect::<Vec<_>>(),
+        }),
+    }
+}
+
+/// Files on the way to become one.
+struct Gathering {
+    all: Gathered,
+    /// What was said about single files.
+    refused: bool,
+}
+
+fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
+    let mut gathering = Gathering {
+        all: Gathered::default(),
+        refused: false,
+    };
+    for path in files {
+        match read_text(path).and_then(|text| read(&text).map_err(|error| why(&error))) {
+            Ok(incoming) => gathering.all.take(&incoming),
+            Err(why) => {
+                gathering.refused = true;
+                let file = path.display().to_string();
+                tell(&if as_json {
+                    json!({ "file": file, "status": "refused", "why": why }).to_string()
+                } else {
+                    format!("{file}: {}: {why}", say(Yard::Refused))
+                });
+            }
+        }
+    }
+    gathering
+}
+
+impl Gathering {
+    fn erase(&mut self, begins: &str) -> Result<(), String> {
+        let jobs = self.all.jobs(begins);
+        let [job] = jobs.as_slice() else {
+            return Err(say(Yard::NoSuchJob(begins)));
+        };
+        let gone = erased(&self.all.records(job)).map_err(|error| format!("{error:?}"))?;
+        self.all.replace(&gone);
+        tell(&say(Yard::Erased {
+            entries: gone.len(),
+            pseudonym: &pseudonym(job),
+        }));
+        Ok(())
+    }
+
+    /// Writes the one file and says what is to be known about it.
+    fn write(&self, out: &Path, as_json: bool) -> u8 {
+        let logs = self.all.logs();
+        if logs.is_empty() {
+            return 1;
+        }
+        let written = export(&logs)
+            .map_err(|error| error.to_string())
+            .and_then(|text| put(out, &text).map_err(|why| why.to_string()));
+        if let Err(why) = written {
+            eprintln!("{}: {}", out.display(), say(Yard::NotWritten(&why)));
+            return NOTHING_DONE;
+        }
+        let entries = logs.iter().map(|(_, _, texts)| texts.len()).sum();
+        let notes = self.notes();
+        let logs = logs.len();
+        if as_json {
+            let file = out.display().to_string();
+            let told = json!({
+                "file": file, "status": "written", "logs": logs, "entries": entries, "notes": notes,
+            });
+            tell(&told.to_string());
+        } else {
+            let head = say(Yard::Written { logs, entries });
+            tell(&format!("{}: {head}", out.display()));
+            notes.iter().for_each(|note| tell(note));
+        }
+        let whole = self.all.edited.is_empty() && self.all.unreadable.is_empty();
+        u8::from(self.refused || !whole)
+    }
+
+    /// What is to be known about the union.
+    fn notes(&self) -> Vec<String> {
+        let gaps = self.all.gaps();
+        let gaps = gaps.iter().map(|gap| Yard::Gap {
+            device: &gap.device,
+            from: gap.from,
+            to: gap.to,
+        });
+        let edited = self.all.edited.iter().map(|id| Yard::EntryTwice(&id.0));
+        let unreadable = self.all.unreadable.keys();
+        let unreadable = unreadable.map(|id| Yard::EntryUnreadable(&id.0));
+        gaps.chain(edited).chain(unreadable).map(say).collect()
+    }
+}
+
+/// Writes beside and renames, so that a full disk leaves no half file under the name.
+fn put(out: &Path, text: &str) -> std::io::Result<()> {
+    let mut beside = out.as_os_str().to_owned();
+    beside.push(".part");
+    let beside = PathBuf::from(beside);
+    fs::write(&beside, text)?;
+    fs::rename(&beside, out)
+}
