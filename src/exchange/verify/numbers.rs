@@ -8,7 +8,7 @@ use super::Again;
 use crate::job::entry::{Decided, DueKind};
 use crate::job::judge::{self, Measured};
 use crate::job::{Sheet, reason};
-use crate::trade::play::{Comparison, Conformity, SeriesFault};
+use crate::trade::play::{After, Comparison, Conformity, SeriesFault};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
 use crate::units::{Length, LengthUnit};
@@ -44,6 +44,7 @@ pub(super) fn job(sheet: &Sheet, sets: Vec<Value>, again: &[Again]) -> Value {
     json!({
         "sets": sets,
         "decisions": again.iter().map(decision).collect::<Vec<_>>(),
+        "proved": sheet.corners().iter().map(|corner| proved(sheet, *corner)).collect::<Vec<_>>(),
         "loose": sheet.loose().len(),
         "ending": sheet.ended().map(|ended| ended.ending.code()),
         "retorque": sheet.due(DueKind::Retorque).map(|due| due.date.clone()),
@@ -108,6 +109,22 @@ fn why_not(conformity: &Conformity) -> Option<&'static str> {
         Conformity::NoComparison(why) => Some(reason::why_not(*why)),
         _ => None,
     }
+}
+
+/// What the proof after the work says of a corner.
+fn proved(sheet: &Sheet, corner: Corner) -> Value {
+    let after = judge::after(sheet, corner);
+    let (result, against) = match &after {
+        After::Pass { .. } => ("pass", &[][..]),
+        After::Blocked { against } => ("blocked", against.as_slice()),
+        After::NotJudged { .. } => ("not_judged", &[][..]),
+    };
+    json!({
+        "corner": corner.code(),
+        "result": result,
+        "proven": matches!(after, After::Pass { proven: true, .. }),
+        "against": against.iter().map(|against| against.code()).collect::<Vec<_>>(),
+    })
 }
 
 const fn fault_code(fault: &SeriesFault) -> &'static str {
