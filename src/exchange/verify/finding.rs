@@ -147,6 +147,7 @@ fn record(lang: Lang, problem: &Problem) -> String {
     let say = match problem {
         Problem::Missing(id) => Yard::EntryMissing(&id.0),
         Problem::Edited(id) => Yard::EntryTwice(&id.0),
+        Problem::Circle(id) => Yard::EntryCircle(&id.0),
         Problem::Unknown(id) => Yard::EntryUnknown(&id.0),
         Problem::Disagree(_) => Yard::ToldTwice,
     };
