@@ -10,6 +10,7 @@
 #[path = "support/python.rs"]
 mod python;
 #[path = "support/random_jobs.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
 mod random_jobs;
 
 use std::collections::BTreeSet;

@@ -10,8 +10,8 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use hubslate::exchange::erase::{erased, pseudonym};
-use hubslate::exchange::gather::Gathered;
+use hubslate::exchange::erase::pseudonym;
+use hubslate::exchange::gather::{Gathered, Union};
 use hubslate::exchange::verify::{Checked, verify};
 use hubslate::exchange::{ImportError, export, read};
 use hubslate::text::{self, Lang, Yard};
@@ -184,10 +184,9 @@ impl Gathering {
         let [job] = jobs.as_slice() else {
             return Err(say(Yard::NoSuchJob(begins)));
         };
-        let gone = erased(&self.all.records(job)).map_err(|error| format!("{error:?}"))?;
-        self.all.replace(&gone);
+        let entries = self.all.erase(job).map_err(|error| format!("{error:?}"))?;
         tell(&say(Yard::Erased {
-            entries: gone.len(),
+            entries,
             pseudonym: &pseudonym(job),
         }));
         Ok(())
@@ -195,10 +194,15 @@ impl Gathering {
 
     /// Writes the one file and says what is to be known about it.
     fn write(&self, out: &Path, as_json: bool) -> u8 {
-        let logs = self.all.logs();
-        if logs.is_empty() {
+        let unions = self.all.unions();
+        if unions.is_empty() {
             return 1;
         }
+        let texts = |union: &Union| union.records.iter().map(|r| r.text.clone()).collect();
+        let logs: Vec<_> = unions
+            .iter()
+            .map(|union| (union.kind, union.id.clone(), texts(union)))
+            .collect();
         let written = export(&logs)
             .map_err(|error| error.to_string())
             .and_then(|text| put(out, &text).map_err(|why| why.to_string()));
@@ -206,9 +210,9 @@ impl Gathering {
             eprintln!("{}: {}", out.display(), say(Yard::NotWritten(&why)));
             return NOTHING_DONE;
         }
-        let entries = logs.iter().map(|(_, _, texts)| texts.len()).sum();
-        let notes = self.notes();
-        let logs = logs.len();
+        let entries = unions.iter().map(|union| union.records.len()).sum();
+        let notes = self.notes(&unions);
+        let logs = unions.len();
         if as_json {
             let file = out.display().to_string();
             let told = json!({
@@ -220,19 +224,20 @@ impl Gathering {
             tell(&format!("{}: {head}", out.display()));
             notes.iter().for_each(|note| tell(note));
         }
-        let whole = self.all.edited.is_empty() && self.all.unreadable.is_empty();
-        u8::from(self.refused || !whole)
+        let edited = unions.iter().any(|union| !union.edited.is_empty());
+        u8::from(self.refused || edited || !self.all.unreadable.is_empty())
     }
 
-    /// What is to be known about the union.
-    fn notes(&self) -> Vec<String> {
+    /// What is to be known about the unions.
+    fn notes(&self, unions: &[Union]) -> Vec<String> {
         let gaps = self.all.gaps();
         let gaps = gaps.iter().map(|gap| Yard::Gap {
             device: &gap.device,
             from: gap.from,
             to: gap.to,
         });
-        let edited = self.all.edited.iter().map(|id| Yard::EntryTwice(&id.0));
+        let edited = unions.iter().flat_map(|union| &union.edited);
+        let edited = edited.map(|id| Yard::EntryTwice(&id.0));
         let unreadable = self.all.unreadable.keys();
         let unreadable = unreadable.map(|id| Yard::EntryUnreadable(&id.0));
         gaps.chain(edited).chain(unreadable).map(say).collect()

@@ -3,19 +3,31 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, LogKind};
+use crate::exchange::erase::erased;
 use crate::exchange::import::Incoming;
 use crate::exchange::merge::merge;
 use crate::exchange::wire::{WireError, decode};
 use crate::job::entry::{EntryId, LogId};
 
-/// The logs of many files.
+/// The logs of many files, of whatever names and in whatever order they came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Gathered {
-    logs: BTreeMap<(LogKind, LogId), Vec<KeptText>>,
-    /// Entries of which the files hold different contents; the one that came first is kept.
-    pub edited: BTreeSet<EntryId>,
+    logs: BTreeMap<(LogKind, LogId), BTreeSet<KeptText>>,
     /// Entries that cannot be read; they are kept byte for byte all the same.
     pub unreadable: BTreeMap<EntryId, WireError>,
+}
+
+/// The union of one log.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Union {
+    /// What it is.
+    pub kind: LogKind,
+    /// Its identity.
+    pub id: LogId,
+    /// Its entries, one an id.
+    pub records: Vec<KeptText>,
+    /// Entries of which the files hold different contents; one of them is kept, by its bytes.
+    pub edited: Vec<EntryId>,
 }
 
 /// Running numbers of a device that are in no file.
@@ -33,30 +45,44 @@ impl Gathered {
     /// Takes in what a file holds.
     pub fn take(&mut self, incoming: &Incoming) {
         for log in &incoming.logs {
-            let mut came = log.records.clone();
+            let here = self.logs.entry((log.kind, log.id.clone())).or_default();
+            here.extend(log.records.iter().cloned());
             for (record, why) in &log.unreadable {
                 let id = EntryId(record.id.clone());
                 self.unreadable.insert(id, why.clone());
-                came.push(record.clone());
+                here.insert(record.clone());
             }
-            let here = self.logs.entry((log.kind, log.id.clone())).or_default();
-            self.edited.extend(union(here, &came));
         }
     }
 
-    /// The logs, as an export wants them.
-    pub fn logs(&self) -> Vec<(LogKind, LogId, Vec<String>)> {
-        let texts = |records: &[KeptText]| records.iter().map(|r| r.text.clone()).collect();
-        self.logs
-            .iter()
-            .map(|((kind, id), records)| (*kind, id.clone(), texts(records)))
-            .collect()
+    /// The union of each log.
+    pub fn unions(&self) -> Vec<Union> {
+        let unions = self.logs.iter().map(|((kind, id), records)| {
+            let records: Vec<KeptText> = records.iter().cloned().collect();
+            let union = merge(&[], &records);
+            Union {
+                kind: *kind,
+                id: id.clone(),
+                records: union.add,
+                edited: union.edited,
+            }
+        });
+        unions.collect()
     }
 
-    /// The entries of one log.
-    pub fn records(&self, id: &LogId) -> Vec<KeptText> {
-        let of = self.logs.iter().filter(|((_, log), _)| log == id);
-        of.flat_map(|(_, records)| records.clone()).collect()
+    /// Erases the owner of a job; gives how many entries that were.
+    ///
+    /// # Errors
+    /// [`WireError`] as in [`erased`].
+    pub fn erase(&mut self, job: &LogId) -> Result<usize, WireError> {
+        let Some(here) = self.logs.get_mut(&(LogKind::Job, job.clone())) else {
+            return Ok(0);
+        };
+        let records: Vec<KeptText> = here.iter().cloned().collect();
+        let gone = erased(&records)?;
+        let count = gone.len();
+        here.extend(gone);
+        Ok(count)
     }
 
     /// The jobs whose id begins so.
@@ -65,13 +91,6 @@ impl Gathered {
             *kind == LogKind::Job && !begins.is_empty() && id.0.starts_with(begins)
         });
         jobs.map(|(_, id)| id.clone()).collect()
-    }
-
-    /// Puts erased entries in the place of their originals.
-    pub fn replace(&mut self, erased: &[KeptText]) {
-        for here in self.logs.values_mut() {
-            union(here, erased_of(here, erased).as_slice());
-        }
     }
 
     /// The running numbers that are missing between the first and the last of each device.
@@ -95,22 +114,4 @@ impl Gathered {
         });
         gaps.collect()
     }
-}
-
-fn erased_of(here: &[KeptText], erased: &[KeptText]) -> Vec<KeptText> {
-    let is_here = |gone: &&KeptText| here.iter().any(|r| r.id == gone.id && r.log == gone.log);
-    erased.iter().filter(is_here).cloned().collect()
-}
-
-/// Adds what came to what is here, by id; gives those that are not the same entry.
-fn union(here: &mut Vec<KeptText>, came: &[KeptText]) -> Vec<EntryId> {
-    let change = merge(here, came);
-    for erased in change.replace {
-        if let Some(original) = here.iter_mut().find(|record| record.id == erased.id) {
-            *original = erased;
-        }
-    }
-    here.extend(change.add);
-    here.sort();
-    change.edited
 }

@@ -141,35 +141,32 @@ pub(super) fn envelope(text: &str) -> Result<Envelope, ImportError> {
     serde_json::from_str(text).map_err(|error| damaged(&error))
 }
 
-/// The entries of a log as they were exported, or that they are others.
-pub(super) enum Texts {
-    /// Byte for byte.
-    Same(Vec<String>),
+/// How the entries of a log came.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Came {
+    /// Byte for byte as they were exported.
+    Same,
     /// Laid out anew by another program and, as far as this version wrote them, brought back.
-    Reformatted(Vec<String>),
-    /// Not those it was exported with.
-    Edited(Vec<String>),
+    Reformatted,
+    /// Not those that were exported.
+    Edited,
 }
 
-/// What came of the entries of a log. A layout is undone by writing each entry as this program
-/// does; where that does not give the digest, the canonical one still tells layout from edit.
-pub(super) fn texts(stored: &StoredLog) -> Texts {
-    let came: Vec<String> = stored
-        .entries
-        .iter()
-        .map(|raw| raw.get().to_owned())
-        .collect();
+/// The entries of a log, and how they came. A layout is undone by writing each entry as this
+/// program does; where that does not give the digest, the canonical one tells layout from edit.
+pub(super) fn texts(stored: &StoredLog) -> (Vec<String>, Came) {
+    let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
+    let plain = || came.iter().map(|text| (*text).to_owned()).collect();
     if digest(&came) == stored.digest {
-        return Texts::Same(came);
+        return (plain(), Came::Same);
     }
     let restored: Vec<String> = came.iter().map(|text| restored(text)).collect();
     let stands = digest(&restored) == stored.digest
-        || stored.canonical.is_some()
-            && stored.canonical == canonical_digest(came.iter().map(String::as_str));
+        || stored.canonical.is_some() && stored.canonical == canonical_digest(came.iter().copied());
     if stands {
-        Texts::Reformatted(restored)
+        (restored, Came::Reformatted)
     } else {
-        Texts::Edited(came)
+        (plain(), Came::Edited)
     }
 }
 
@@ -231,17 +228,16 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
         .ok_or_else(|| ImportError::BadLog {
             id: stored.id.clone(),
         })?;
-    let (texts, reformatted) = match texts(stored) {
-        Texts::Same(texts) => (texts, false),
-        Texts::Reformatted(texts) => (texts, true),
-        Texts::Edited(_) => return Err(ImportError::Edited { log: id }),
-    };
+    let (texts, came) = texts(stored);
+    if came == Came::Edited {
+        return Err(ImportError::Edited { log: id });
+    }
     let mut log = IncomingLog {
         kind,
         id,
         records: Vec::new(),
         unreadable: Vec::new(),
-        reformatted,
+        reformatted: came == Came::Reformatted,
     };
     let mut seen = BTreeMap::new();
     for (place, text) in (1..).zip(&texts) {

@@ -14,7 +14,7 @@ pub use finding::{Finding, Remark};
 
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
-use crate::exchange::import::{ImportError, Texts, envelope, record, texts};
+use crate::exchange::import::{Came, ImportError, envelope, record, texts};
 use crate::exchange::wire::decode;
 use crate::job::entry::{Decided, Entry, EntryId, LogId, What};
 use crate::job::reason::{RULES_VERSION, decided};
@@ -96,17 +96,13 @@ fn log(stored: &StoredLog) -> Checked {
 }
 
 fn digests(checked: &mut Checked, stored: &StoredLog) -> Vec<String> {
-    let (texts, as_exported) = match texts(stored) {
-        Texts::Same(texts) => (texts, true),
-        Texts::Reformatted(texts) => {
-            checked.remarks.push(Remark::Reformatted);
-            (texts, true)
-        }
-        Texts::Edited(texts) => (texts, false),
-    };
+    let (texts, came) = texts(stored);
+    if came == Came::Reformatted {
+        checked.remarks.push(Remark::Reformatted);
+    }
     checked.digest = digest(&texts);
     checked.canonical = canonical_digest(texts.iter().map(String::as_str));
-    if !as_exported {
+    if came == Came::Edited {
         checked.findings.push(Finding::Digest {
             stated: stored.digest.clone(),
             computed: checked.digest.clone(),

@@ -57,16 +57,13 @@ impl RandomJob {
     /// The job of a seed.
     pub fn of(seed: u64) -> Self {
         let mut job = Self::begin(seed, "van-7");
-        job.before();
-        for nth in [1, 2] {
-            let name = SetName {
+        job.go_on();
+        if job.chance.often(40) {
+            job.set(SetName {
                 when: When::Before,
-                nth,
-            };
-            if nth == 1 || job.chance.often(40) {
-                job.set(name);
-                job.decide(nth);
-            }
+                nth: 2,
+            });
+            job.decide(2);
         }
         if job.chance.often(60) {
             job.work();
@@ -109,6 +106,33 @@ impl RandomJob {
             What::Corners(corners.to_vec()),
         ]);
         job
+    }
+
+    /// The same job on another phone.
+    pub fn on(&self, device: &str, seed: u64) -> Self {
+        let mut pen = self.pen.clone();
+        pen.device = device.to_owned();
+        Self {
+            // Two phones never have the same chance.
+            chance: Chance(
+                device
+                    .bytes()
+                    .fold(seed, |sum, byte| sum * 31 + u64::from(byte)),
+            ),
+            entries: self.entries.clone(),
+            log: self.log.clone(),
+            pen,
+        }
+    }
+
+    /// What comes before the work, and a set.
+    pub fn go_on(&mut self) {
+        self.before();
+        self.set(SetName {
+            when: When::Before,
+            nth: 1,
+        });
+        self.decide(1);
     }
 
     pub fn texts(&self) -> Vec<String> {
