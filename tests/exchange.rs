@@ -12,6 +12,9 @@ mod each;
 mod every;
 #[path = "support/parts.rs"]
 mod parts;
+#[path = "support/random_jobs.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod random_jobs;
 #[path = "support/schema.rs"]
 mod schema;
 

@@ -3,7 +3,10 @@
 //! The texts themselves are kept as they are; only a digest is taken of the canonical ones, so
 //! that a file which another program has laid out anew can still be told from an edited one.
 
-use serde_json::Value;
+use std::fmt;
+
+use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+use serde_json::{Map, Value};
 
 use crate::exchange::envelope::sha256_hex;
 
@@ -30,11 +33,72 @@ pub fn canonical_digest<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<
     Some(sha256_hex(digests.join("\n").as_bytes()))
 }
 
-/// The canonical text of one entry, if it is JSON.
+/// The canonical text of one entry, if it is JSON and names nothing twice.
 pub(super) fn canonical_entry(text: &str) -> Option<String> {
-    serde_json::from_str(text)
-        .ok()
-        .map(|value| canonical(&value))
+    let unique: Unique = serde_json::from_str(text).ok()?;
+    Some(canonical(&unique.0))
+}
+
+/// A value in which no object has a name twice: the canonical form is of such values alone
+/// (RFC 8785 3.1), and of two values under one name each reader would take another.
+struct Unique(Value);
+
+impl<'de> Deserialize<'de> for Unique {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        from.deserialize_any(Values).map(Self)
+    }
+}
+
+struct Values;
+
+impl<'de> Visitor<'de> for Values {
+    type Value = Value;
+
+    fn expecting(&self, out: &mut fmt::Formatter) -> fmt::Result {
+        out.write_str("a value without a name that stands twice")
+    }
+
+    fn visit_unit<E>(self) -> Result<Value, E> {
+        Ok(Value::Null)
+    }
+
+    fn visit_bool<E>(self, yes: bool) -> Result<Value, E> {
+        Ok(yes.into())
+    }
+
+    fn visit_i64<E>(self, number: i64) -> Result<Value, E> {
+        Ok(number.into())
+    }
+
+    fn visit_u64<E>(self, number: u64) -> Result<Value, E> {
+        Ok(number.into())
+    }
+
+    fn visit_f64<E>(self, number: f64) -> Result<Value, E> {
+        Ok(number.into())
+    }
+
+    fn visit_str<E>(self, text: &str) -> Result<Value, E> {
+        Ok(text.into())
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Value, A::Error> {
+        let mut all = Vec::new();
+        while let Some(Unique(item)) = items.next_element()? {
+            all.push(item);
+        }
+        Ok(Value::Array(all))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut fields: A) -> Result<Value, A::Error> {
+        let mut all = Map::new();
+        while let Some((name, Unique(value))) = fields.next_entry::<String, _>()? {
+            if all.insert(name, value).is_some() {
+                return Err(A::Error::custom("a name that stands twice"));
+            }
+        }
+        Ok(Value::Object(all))
+    }
 }
 
 fn write(out: &mut String, value: &Value) {

@@ -8,7 +8,7 @@ use uuid::Uuid;
 
 use crate::exchange::canonical::{canonical_digest, canonical_entry};
 use crate::exchange::envelope::{
-    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest,
+    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, erased,
 };
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::LogId;
@@ -154,16 +154,29 @@ pub(super) enum Came {
 
 /// The entries of a log, and how they came. A layout is undone by writing each entry as this
 /// program does; where that does not give the digest, the canonical one tells layout from edit.
+///
+/// The canonical digest also covers what stands around an erased body, which the other does not.
 pub(super) fn texts(stored: &StoredLog) -> (Vec<String>, Came) {
     let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
     let plain = || came.iter().map(|text| (*text).to_owned()).collect();
+    let canonical = canonical_digest(came.iter().copied());
+    let holds = stored
+        .canonical
+        .as_ref()
+        .map(|_| stored.canonical == canonical);
+    if holds == Some(false) {
+        return (plain(), Came::Edited);
+    }
     if digest(&came) == stored.digest {
-        return (plain(), Came::Same);
+        // The digest of an erased entry is not that of its text, which another layout leaves alone.
+        let text = |text: &&str| match erased(text) {
+            Some(_) => restored(text),
+            None => (*text).to_owned(),
+        };
+        return (came.iter().map(text).collect(), Came::Same);
     }
     let restored: Vec<String> = came.iter().map(|text| restored(text)).collect();
-    let stands = digest(&restored) == stored.digest
-        || stored.canonical.is_some() && stored.canonical == canonical_digest(came.iter().copied());
-    if stands {
+    if holds == Some(true) || digest(&restored) == stored.digest {
         (restored, Came::Reformatted)
     } else {
         (plain(), Came::Edited)

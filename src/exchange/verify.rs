@@ -102,7 +102,7 @@ fn digests(checked: &mut Checked, stored: &StoredLog) -> Vec<String> {
     }
     checked.digest = digest(&texts);
     checked.canonical = canonical_digest(texts.iter().map(String::as_str));
-    if came == Came::Edited {
+    if came == Came::Edited && checked.digest != stored.digest {
         checked.findings.push(Finding::Digest {
             stated: stored.digest.clone(),
             computed: checked.digest.clone(),
