@@ -10,16 +10,27 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
+use hubslate::exchange::calendar::calendar;
 use hubslate::exchange::erase::pseudonym;
 use hubslate::exchange::gather::{Gathered, Union};
+use hubslate::exchange::table::{lines, table};
 use hubslate::exchange::verify::{Checked, verify};
-use hubslate::exchange::{ImportError, export, read};
+use hubslate::exchange::wire::decode;
+use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
+use hubslate::job::entry::Entry;
+use hubslate::job::{Sheet, fold};
 use hubslate::text::{self, Lang, Yard};
+use hubslate::units::{DecimalMark, Format, System};
 use serde_json::{Value, json};
 
-use order::Order;
+use order::{Make, Order};
 
 const LANG: Lang = Lang::English;
+/// Typed numbers are shown as they were typed.
+const FORMAT: Format = Format {
+    system: System::Metric,
+    decimal: DecimalMark::Dot,
+};
 /// Nothing was done.
 const NOTHING_DONE: u8 = 2;
 
@@ -41,17 +52,15 @@ fn carry_out(order: &Order) -> u8 {
             0
         }
         Order::Verify { files, json } => verify_all(files, *json),
-        Order::Merge { files, out, json } => {
-            let gathering = gather(files, *json);
-            gathering.write(out, *json)
-        }
-        Order::Erase { job, files, out } => {
-            let mut gathering = gather(files, false);
-            if let Err(why) = gathering.erase(job) {
-                eprintln!("{why}");
-                return NOTHING_DONE;
-            }
-            gathering.write(out, false)
+        Order::Make {
+            make,
+            files,
+            out,
+            json,
+        } => {
+            let mut gathering = gather(files, *json);
+            let made = gathering.make(make);
+            gathering.write(made, out, *json)
         }
     }
 }
@@ -149,6 +158,10 @@ fn value(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> Val
     }
 }
 
+fn entry(record: &KeptText) -> Option<Entry> {
+    decode(&record.text).ok()
+}
+
 /// Files on the way to become one.
 struct Gathering {
     all: Gathered,
@@ -179,6 +192,32 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
 }
 
 impl Gathering {
+    /// The text of what is made, or why it cannot be.
+    fn make(&mut self, make: &Make) -> Result<String, String> {
+        if let Make::Erased(begins) = make {
+            self.erase(begins)?;
+        }
+        let unions = self.all.unions();
+        let jobs = || unions.iter().filter(|union| union.kind == LogKind::Job);
+        match make {
+            Make::Union | Make::Erased(_) => {
+                let texts = |union: &Union| union.records.iter().map(|r| r.text.clone()).collect();
+                let logs = unions.iter().map(|u| (u.kind, u.id.clone(), texts(u)));
+                export(&logs.collect::<Vec<_>>()).map_err(|error| error.to_string())
+            }
+            Make::Calendar => {
+                let entries = |union: &Union| fold(union.records.iter().filter_map(entry));
+                let sheets: Vec<Sheet> = jobs().map(entries).collect();
+                calendar(LANG, FORMAT, &sheets).ok_or_else(|| say(Yard::NothingDue))
+            }
+            Make::Table => {
+                let jobs = jobs().map(|union| (&union.id, union.records.as_slice()));
+                table(jobs).map_err(|error| error.to_string())
+            }
+            Make::Lines => Ok(lines(unions.iter().flat_map(|union| &union.records))),
+        }
+    }
+
     fn erase(&mut self, begins: &str) -> Result<(), String> {
         let jobs = self.all.jobs(begins);
         let [job] = jobs.as_slice() else {
@@ -192,22 +231,17 @@ impl Gathering {
         Ok(())
     }
 
-    /// Writes the one file and says what is to be known about it.
-    fn write(&self, out: &Path, as_json: bool) -> u8 {
+    /// Writes what was made and says what is to be known about it.
+    fn write(&self, made: Result<String, String>, out: &Path, as_json: bool) -> u8 {
         let unions = self.all.unions();
         if unions.is_empty() {
             return 1;
         }
-        let texts = |union: &Union| union.records.iter().map(|r| r.text.clone()).collect();
-        let logs: Vec<_> = unions
-            .iter()
-            .map(|union| (union.kind, union.id.clone(), texts(union)))
-            .collect();
-        let written = export(&logs)
-            .map_err(|error| error.to_string())
-            .and_then(|text| put(out, &text).map_err(|why| why.to_string()));
+        let written = made.and_then(|text| {
+            put(out, &text).map_err(|why| say(Yard::NotWritten(&why.to_string())))
+        });
         if let Err(why) = written {
-            eprintln!("{}: {}", out.display(), say(Yard::NotWritten(&why)));
+            eprintln!("{}: {why}", out.display());
             return NOTHING_DONE;
         }
         let entries = unions.iter().map(|union| union.records.len()).sum();

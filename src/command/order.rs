@@ -8,8 +8,11 @@ pub const HELP: &str = "\
 hubslate verify [--json] FILES…          compute every digest, reading, uncertainty and decision again
 hubslate merge [--json] FILES… -o OUT    the union of the files in one file
 hubslate erase JOB FILES… -o OUT         the same, the owner of one job let go of
+hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
+hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)
+hubslate lines FILES… -o OUT             one entry a line, for a data warehouse (.jsonl)
 
-One line a file; a bad file never stops the rest.
+One line a file; a bad file never stops the rest. JOB is the id of a job or how it begins.
 Ends with 0 if all is well, with 1 if a file differs or is refused, with 2 if nothing was done:
 the command line is not understood, or OUT cannot be written.";
 
@@ -20,18 +23,28 @@ pub enum Order {
     Help,
     /// Look at files again.
     Verify { files: Vec<PathBuf>, json: bool },
-    /// Join files.
-    Merge {
+    /// Make one file out of many.
+    Make {
+        make: Make,
         files: Vec<PathBuf>,
         out: PathBuf,
         json: bool,
     },
-    /// Join files and let go of the owner of the job that begins so.
-    Erase {
-        job: String,
-        files: Vec<PathBuf>,
-        out: PathBuf,
-    },
+}
+
+/// What is made out of many files.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Make {
+    /// One file of the same kind.
+    Union,
+    /// The same, without the owner of the job that begins so.
+    Erased(String),
+    /// A calendar.
+    Calendar,
+    /// A table.
+    Table,
+    /// Lines.
+    Lines,
 }
 
 /// Why a command line is not understood.
@@ -80,39 +93,34 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
         return Ok(Order::Help);
     }
     let word = first.unwrap_or_default().to_string_lossy().into_owned();
-    let job = (word == "erase").then(|| plain.next().unwrap_or_default());
-    let files: Vec<PathBuf> = plain.map(PathBuf::from).collect();
-    if !["verify", "merge", "erase"].contains(&word.as_str()) {
-        return Err(Slip::Unknown(word));
-    }
+    let make = match word.as_str() {
+        "verify" => None,
+        "merge" => Some(Make::Union),
+        "erase" => {
+            let job = plain.next().unwrap_or_default();
+            Some(Make::Erased(job.to_string_lossy().into_owned()))
+        }
+        "calendar" => Some(Make::Calendar),
+        "table" => Some(Make::Table),
+        "lines" => Some(Make::Lines),
+        _ => return Err(Slip::Unknown(word)),
+    };
+    let (files, json): (Vec<PathBuf>, bool) = (plain.map(PathBuf::from).collect(), words.json);
     if files.is_empty() {
         return Err(Slip::NoFile);
     }
-    if word == "verify" {
-        return match words.out {
-            Some(_) => Err(Slip::Unknown("-o".to_owned())),
-            None => Ok(Order::Verify {
-                files,
-                json: words.json,
-            }),
-        };
-    }
-    let out = words.out.ok_or(Slip::NoOut)?;
-    if files.contains(&out) {
-        return Err(Slip::OutIsIn(out));
-    }
-    Ok(match job {
-        Some(job) => Order::Erase {
-            job: job.to_string_lossy().into_owned(),
+    match (make, words.out) {
+        (None, None) => Ok(Order::Verify { files, json }),
+        (None, Some(_)) => Err(Slip::Unknown("-o".to_owned())),
+        (Some(_), None) => Err(Slip::NoOut),
+        (Some(_), Some(out)) if files.contains(&out) => Err(Slip::OutIsIn(out)),
+        (Some(make), Some(out)) => Ok(Order::Make {
+            make,
             files,
             out,
-        },
-        None => Order::Merge {
-            files,
-            out,
-            json: words.json,
-        },
-    })
+            json,
+        }),
+    }
 }
 
 fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, Slip> {
@@ -158,18 +166,25 @@ mod tests {
             json: true,
         };
         assert_eq!(read_line("verify a --json -- --odd"), Ok(verify));
-        let merge = Order::Merge {
-            files: paths(&["a", "b"]),
+        let made = |make, names: &[&str]| Order::Make {
+            make,
+            files: paths(names),
             out: PathBuf::from("c"),
             json: false,
         };
-        assert_eq!(read_line("merge a -o c b"), Ok(merge));
-        let erase = Order::Erase {
-            job: "019c".to_owned(),
-            files: paths(&["a"]),
-            out: PathBuf::from("c"),
-        };
-        assert_eq!(read_line("erase 019c a -o c"), Ok(erase));
+        assert_eq!(
+            read_line("merge a -o c b"),
+            Ok(made(Make::Union, &["a", "b"]))
+        );
+        let erased = Make::Erased("019c".to_owned());
+        assert_eq!(read_line("erase 019c a -o c"), Ok(made(erased, &["a"])));
+        for (word, make) in [
+            ("calendar", Make::Calendar),
+            ("table", Make::Table),
+            ("lines", Make::Lines),
+        ] {
+            assert_eq!(read_line(&format!("{word} a -o c")), Ok(made(make, &["a"])));
+        }
         for line in ["", "help", "verify --help"] {
             assert_eq!(read_line(line), Ok(Order::Help));
         }

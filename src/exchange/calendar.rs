@@ -37,7 +37,10 @@ pub fn calendar<'a>(
     let mut lines = vec![
         "BEGIN:VCALENDAR".to_owned(),
         "VERSION:2.0".to_owned(),
-        format!("PRODID:-//{MADE_BY}//{}", lang.code().to_uppercase()),
+        format!(
+            "PRODID:-//hubslate//{MADE_BY}//{}",
+            lang.code().to_uppercase()
+        ),
     ];
     lines.extend(events);
     lines.push("END:VCALENDAR".to_owned());

@@ -11,6 +11,8 @@ pub mod import;
 pub mod merge;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
+pub mod table;
+#[cfg(not(target_arch = "wasm32"))]
 pub mod verify;
 pub mod wire;
 

@@ -108,6 +108,8 @@ pub enum Yard<'a> {
         /// The name that the job has now.
         pseudonym: &'a str,
     },
+    /// No job has anything due.
+    NothingDue,
     /// No job, or more than one, begins so.
     NoSuchJob(&'a str),
 }

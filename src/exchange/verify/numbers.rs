@@ -5,7 +5,7 @@
 use serde_json::{Value, json};
 
 use super::Again;
-use crate::job::entry::{Decided, DueKind};
+use crate::job::entry::{Decided, DueKind, What};
 use crate::job::judge::{self, Measured};
 use crate::job::{Sheet, reason};
 use crate::trade::play::{After, Comparison, Conformity, SeriesFault};
@@ -45,6 +45,7 @@ pub(super) fn job(sheet: &Sheet, sets: Vec<Value>, again: &[Again]) -> Value {
         "sets": sets,
         "decisions": again.iter().map(decision).collect::<Vec<_>>(),
         "proved": sheet.corners().iter().map(|corner| proved(sheet, *corner)).collect::<Vec<_>>(),
+        "photos": photos(sheet),
         "loose": sheet.loose().len(),
         "ending": sheet.ended().map(|ended| ended.ending.code()),
         "retorque": sheet.due(DueKind::Retorque).map(|due| due.date.clone()),
@@ -125,6 +126,18 @@ fn proved(sheet: &Sheet, corner: Corner) -> Value {
         "proven": matches!(after, After::Pass { proven: true, .. }),
         "against": against.iter().map(|against| against.code()).collect::<Vec<_>>(),
     })
+}
+
+/// The pictures that the job names, so that a script can look for them.
+fn photos(sheet: &Sheet) -> Vec<Value> {
+    let photos = sheet.counting().filter_map(|entry| match &entry.what {
+        What::Photo(photo) => Some(json!({
+            "step": photo.step.code(),
+            "sha256": photo.sha256,
+        })),
+        _ => None,
+    });
+    photos.collect()
 }
 
 const fn fault_code(fault: &SeriesFault) -> &'static str {

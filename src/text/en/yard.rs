@@ -72,6 +72,7 @@ pub(in crate::text) fn yard(say: Yard) -> String {
             "{} erased; the job is kept as {pseudonym}",
             count(entries, "personal entry", "personal entries"),
         ),
+        Yard::NothingDue => "nothing is due in these files".to_owned(),
         Yard::NoSuchJob(begin) => format!("not exactly one job begins with \"{begin}\""),
     }
 }
