@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { test, expect, open } from "./support/fixtures.mjs";
 import { everything } from "./support/journal.mjs";
-import { fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
+import { fileOf, sampleEntries, sampleText, verified } from "./support/jobs.mjs";
 import { sheets } from "./support/paper.mjs";
 import { phone } from "./support/phone.mjs";
 import { Quick, file } from "./pages/quick.mjs";
@@ -52,7 +52,7 @@ async function exported(quick) {
     quick.key("Export the job").tap(),
   ]);
   await expect(report).toBeVisible();
-  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+  return { name: download.suggestedFilename(), text: verified(await download.path()) };
 }
 
 /** The report of a sample has these words on page one and these on the pages after it. */
