@@ -320,6 +320,14 @@ fn an_erased_owner_is_gone_for_good_and_the_work_stays() {
         "{:?}",
         ran.lines
     );
+    // Free words may name somebody: they stay, and are shown so that a person can look.
+    let stays: Vec<&String> = ran
+        .lines
+        .iter()
+        .filter(|l| l.starts_with("stays"))
+        .collect();
+    assert_eq!(stays.len(), 3, "{:?}", ran.lines);
+    assert!(stays[0].contains("A hum from the front left") && stays[1].contains("Seat cleaned"));
     let personal = ["Quill", "Alder Lane", "555-0142", "KLM 4821"];
     let there = |text: &str| personal.iter().filter(|fact| text.contains(**fact)).count();
     assert_eq!(there(&sample("replaced-hub")), 4);

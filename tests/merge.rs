@@ -90,7 +90,7 @@ fn one_file(files: &[&str]) -> String {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(48))]
+    #![proptest_config(ProptestConfig::with_cases(32))]
     #[test]
     fn joining_is_commutative_associative_and_idempotent(seed in 0_u64..10_000) {
         let mut chance = Chance(seed);

@@ -223,11 +223,18 @@ impl Gathering {
         let [job] = jobs.as_slice() else {
             return Err(say(Yard::NoSuchJob(begins)));
         };
-        let entries = self.all.erase(job).map_err(|error| format!("{error:?}"))?;
+        let erased = self.all.erase(job);
+        let (entries, left) = erased.map_err(|error| format!("{error:?}"))?;
         tell(&say(Yard::Erased {
             entries,
             pseudonym: &pseudonym(job),
         }));
+        for text in &left.texts {
+            tell(&say(Yard::FreeText(text)));
+        }
+        if left.signatures > 0 {
+            tell(&say(Yard::Signatures(left.signatures)));
+        }
         Ok(())
     }
 

@@ -27,6 +27,28 @@ pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
         .collect()
 }
 
+/// What stays when a person is let go of and may still name them: only a person can tell.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Left {
+    /// The complaint and the notes, word for word.
+    pub texts: Vec<String>,
+    /// How many signatures.
+    pub signatures: usize,
+}
+
+/// What stays of a job beside its findings.
+pub fn left(records: &[KeptText]) -> Left {
+    let mut left = Left::default();
+    for entry in records.iter().filter_map(|r| decode(&r.text).ok()) {
+        match entry.what {
+            What::Said(text) | What::Note(_, text) if !text.is_empty() => left.texts.push(text),
+            What::Signed(_) => left.signatures += 1,
+            _ => {}
+        }
+    }
+    left
+}
+
 /// The name under which a job is kept when its owner has none, or none any more.
 pub fn pseudonym(job: &LogId) -> String {
     let plain = job.0.chars().filter(char::is_ascii_alphanumeric);

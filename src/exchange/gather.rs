@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, LogKind};
-use crate::exchange::erase::erased;
+use crate::exchange::erase::{Left, erased, left};
 use crate::exchange::import::Incoming;
 use crate::exchange::merge::merge;
 use crate::exchange::wire::{WireError, decode};
@@ -70,19 +70,19 @@ impl Gathered {
         unions.collect()
     }
 
-    /// Erases the owner of a job; gives how many entries that were.
+    /// Erases the owner of a job; gives how many entries that were, and what stays.
     ///
     /// # Errors
     /// [`WireError`] as in [`erased`].
-    pub fn erase(&mut self, job: &LogId) -> Result<usize, WireError> {
+    pub fn erase(&mut self, job: &LogId) -> Result<(usize, Left), WireError> {
         let Some(here) = self.logs.get_mut(&(LogKind::Job, job.clone())) else {
-            return Ok(0);
+            return Ok(Default::default());
         };
         let records: Vec<KeptText> = here.iter().cloned().collect();
         let gone = erased(&records)?;
         let count = gone.len();
         here.extend(gone);
-        Ok(count)
+        Ok((count, left(&records)))
     }
 
     /// The jobs whose id begins so.

@@ -108,6 +108,10 @@ pub enum Yard<'a> {
         /// The name that the job has now.
         pseudonym: &'a str,
     },
+    /// A text that stays when a person is let go of.
+    FreeText(&'a str),
+    /// So many signatures stay.
+    Signatures(usize),
     /// No job has anything due.
     NothingDue,
     /// No job, or more than one, begins so.

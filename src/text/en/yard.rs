@@ -72,6 +72,8 @@ pub(in crate::text) fn yard(say: Yard) -> String {
             "{} erased; the job is kept as {pseudonym}",
             count(entries, "personal entry", "personal entries"),
         ),
+        Yard::FreeText(text) => format!("stays, see whether it names somebody: {text:?}"),
+        Yard::Signatures(n) => format!("stays: {}", count(n, "signature", "signatures")),
         Yard::NothingDue => "nothing is due in these files".to_owned(),
         Yard::NoSuchJob(begin) => format!("not exactly one job begins with \"{begin}\""),
     }
