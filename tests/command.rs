@@ -316,7 +316,7 @@ fn an_erased_owner_is_gone_for_good_and_the_work_stays() {
     let ran = run(&here, &["erase", &job[..13], old, "-o", "gone.json"]);
     assert_eq!(ran.ending, 0, "{}", ran.errors);
     assert!(
-        ran.lines[0].starts_with("4 personal entries erased"),
+        ran.lines[1].starts_with("4 personal entries erased"),
         "{:?}",
         ran.lines
     );

@@ -165,14 +165,17 @@ fn entry(record: &KeptText) -> Option<Entry> {
 /// Files on the way to become one.
 struct Gathering {
     all: Gathered,
-    /// What was said about single files.
+    /// Whether one of them was refused.
     refused: bool,
+    /// What is to be known about an erasing.
+    erased: Vec<String>,
 }
 
 fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
     let mut gathering = Gathering {
         all: Gathered::default(),
         refused: false,
+        erased: Vec::new(),
     };
     for path in files {
         match read_text(path).and_then(|text| read(&text).map_err(|error| why(&error))) {
@@ -225,15 +228,14 @@ impl Gathering {
         };
         let erased = self.all.erase(job);
         let (entries, left) = erased.map_err(|error| format!("{error:?}"))?;
-        tell(&say(Yard::Erased {
+        self.erased.push(say(Yard::Erased {
             entries,
             pseudonym: &pseudonym(job),
         }));
-        for text in &left.texts {
-            tell(&say(Yard::FreeText(text)));
-        }
+        let texts = left.texts.iter().map(|text| say(Yard::FreeText(text)));
+        self.erased.extend(texts);
         if left.signatures > 0 {
-            tell(&say(Yard::Signatures(left.signatures)));
+            self.erased.push(say(Yard::Signatures(left.signatures)));
         }
         Ok(())
     }
@@ -269,7 +271,7 @@ impl Gathering {
         u8::from(self.refused || edited || !self.all.unreadable.is_empty())
     }
 
-    /// What is to be known about the unions.
+    /// What is to be known about the unions and the erasing.
     fn notes(&self, unions: &[Union]) -> Vec<String> {
         let gaps = self.all.gaps();
         let gaps = gaps.iter().map(|gap| Yard::Gap {
@@ -281,7 +283,8 @@ impl Gathering {
         let edited = edited.map(|id| Yard::EntryTwice(&id.0));
         let unreadable = self.all.unreadable.keys();
         let unreadable = unreadable.map(|id| Yard::EntryUnreadable(&id.0));
-        gaps.chain(edited).chain(unreadable).map(say).collect()
+        let notes = gaps.chain(edited).chain(unreadable).map(say);
+        self.erased.iter().cloned().chain(notes).collect()
     }
 }
 
