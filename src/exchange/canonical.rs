@@ -3,10 +3,7 @@
 //! The texts themselves are kept as they are; only a digest is taken of the canonical ones, so
 //! that a file which another program has laid out anew can still be told from an edited one.
 
-use std::fmt;
-
-use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor};
-use serde_json::{Map, Value};
+use serde_json::Value;
 
 use crate::exchange::envelope::sha256_hex;
 
@@ -33,72 +30,28 @@ pub fn canonical_digest<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<
     Some(sha256_hex(digests.join("\n").as_bytes()))
 }
 
-/// The canonical text of one entry, if it is JSON and names nothing twice.
+/// The canonical text of one entry, if it is JSON and names nothing twice in one object: of two
+/// values under one name each reader would take another (RFC 8785 3.1).
 pub(super) fn canonical_entry(text: &str) -> Option<String> {
-    let unique: Unique = serde_json::from_str(text).ok()?;
-    Some(canonical(&unique.0))
+    let value = serde_json::from_str(text).ok()?;
+    let canonical = canonical(&value);
+    // A name that stands twice is once in the value, so that the text has one more.
+    (names(text) == names(&canonical)).then_some(canonical)
 }
 
-/// A value in which no object has a name twice: the canonical form is of such values alone
-/// (RFC 8785 3.1), and of two values under one name each reader would take another.
-struct Unique(Value);
-
-impl<'de> Deserialize<'de> for Unique {
-    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
-        from.deserialize_any(Values).map(Self)
-    }
-}
-
-struct Values;
-
-impl<'de> Visitor<'de> for Values {
-    type Value = Value;
-
-    fn expecting(&self, out: &mut fmt::Formatter) -> fmt::Result {
-        out.write_str("a value without a name that stands twice")
-    }
-
-    fn visit_unit<E>(self) -> Result<Value, E> {
-        Ok(Value::Null)
-    }
-
-    fn visit_bool<E>(self, yes: bool) -> Result<Value, E> {
-        Ok(yes.into())
-    }
-
-    fn visit_i64<E>(self, number: i64) -> Result<Value, E> {
-        Ok(number.into())
-    }
-
-    fn visit_u64<E>(self, number: u64) -> Result<Value, E> {
-        Ok(number.into())
-    }
-
-    fn visit_f64<E>(self, number: f64) -> Result<Value, E> {
-        Ok(number.into())
-    }
-
-    fn visit_str<E>(self, text: &str) -> Result<Value, E> {
-        Ok(text.into())
-    }
-
-    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Value, A::Error> {
-        let mut all = Vec::new();
-        while let Some(Unique(item)) = items.next_element()? {
-            all.push(item);
+/// How many names a JSON text has: its colons that stand in no string.
+fn names(text: &str) -> usize {
+    let (mut count, mut in_string, mut escaped) = (0, false, false);
+    for byte in text.bytes() {
+        match byte {
+            _ if escaped => escaped = false,
+            b'\\' if in_string => escaped = true,
+            b'"' => in_string = !in_string,
+            b':' if !in_string => count += 1,
+            _ => {}
         }
-        Ok(Value::Array(all))
     }
-
-    fn visit_map<A: MapAccess<'de>>(self, mut fields: A) -> Result<Value, A::Error> {
-        let mut all = Map::new();
-        while let Some((name, Unique(value))) = fields.next_entry::<String, _>()? {
-            if all.insert(name, value).is_some() {
-                return Err(A::Error::custom("a name that stands twice"));
-            }
-        }
-        Ok(Value::Object(all))
-    }
+    count
 }
 
 fn write(out: &mut String, value: &Value) {
@@ -201,4 +154,19 @@ fn zeros(count: i32) -> String {
 fn pointed(digits: &str, point: i32) -> Option<String> {
     let (whole, rest) = digits.split_at_checked(usize::try_from(point).ok()?)?;
     Some(format!("{whole}.{rest}"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_that_stands_twice_has_no_canonical_form() {
+        let same = Some(r#"{"a":":","b":[{"a":"\\"}]}"#.to_owned());
+        assert_eq!(canonical_entry(r#"{"b": [{"a":"\\"}], "a": ":"}"#), same);
+        for twice in [r#"{"a":1,"a":1}"#, r#"[{"b":{"x":1,"\u0078":2}}]"#] {
+            assert_eq!(canonical_entry(twice), None, "{twice}");
+        }
+        assert_eq!(canonical_entry("{\"a\""), None);
+    }
 }
