@@ -1,4 +1,7 @@
-//! The app in the browser; on a computer, a word on how to start it.
+//! The app in the browser; on a computer, the command for its files.
+
+#[cfg(not(target_arch = "wasm32"))]
+mod command;
 
 #[cfg(target_arch = "wasm32")]
 fn main() {
@@ -6,8 +9,6 @@ fn main() {
 }
 
 #[cfg(not(target_arch = "wasm32"))]
-fn main() {
-    println!(
-        "Hubslate runs in a browser: `cargo run` builds it and serves it on http://localhost:8080."
-    );
+fn main() -> std::process::ExitCode {
+    command::main()
 }

@@ -84,7 +84,8 @@ fn run(words: &[&str]) -> Result<Count, String> {
     }
     playwright
         .env("HUBSLATE_DIST_1", &first)
-        .env("HUBSLATE_DIST_2", &second);
+        .env("HUBSLATE_DIST_2", &second)
+        .env("HUBSLATE_COMMAND", env!("CARGO_BIN_EXE_hubslate"));
     playwright
         .env("HUBSLATE_RESULTS", &results)
         .env_remove("NO_COLOR");

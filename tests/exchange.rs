@@ -12,6 +12,9 @@ mod each;
 mod every;
 #[path = "support/parts.rs"]
 mod parts;
+#[path = "support/random_jobs.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod random_jobs;
 #[path = "support/schema.rs"]
 mod schema;
 
@@ -293,7 +296,7 @@ fn only_a_persons_entry_can_be_erased_a_forged_one_empties_nothing() {
         assert_eq!(change.edited, [EntryId(record.id.clone())]);
         // Where both come at once the body stays.
         let both = [emptied[0].clone(), record.clone()];
-        assert_eq!(merge(&[], &both).add, std::slice::from_ref(record));
+        assert_eq!(merge(&[], &both).add, both[1..]);
         forged += 1;
     }
     assert!(10 < forged, "only {forged} kinds were tried");
@@ -407,5 +410,8 @@ fn the_file_of_version_1_is_still_read_and_written() {
     )]));
     let texts = log.records.into_iter().map(|record| record.text).collect();
     let again = export(&[(log.kind, log.id, texts)]).unwrap();
+    // The first files of this version had no canonical digest.
+    let lines = again.lines().filter(|line| !line.contains("\"canonical\""));
+    let again: String = lines.map(|line| format!("{line}\n")).collect();
     assert_eq!(again.replacen(MADE_BY, "hubslate 0.1.0", 1), fixture);
 }

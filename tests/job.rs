@@ -14,10 +14,12 @@ mod record;
 use hubslate::job::entry::{
     Consent, Decided, Entry, EntryId, How, PersonField, Reply, Scope, VehicleField, What,
 };
-use hubslate::job::{Key, Problem, fold};
+use hubslate::job::{Key, Problem, fold, judge};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Felt};
-use hubslate::trade::wheel_end::{Because, Group, Hold, Pick, Step, StepKey};
+use hubslate::trade::wheel_end::{
+    Because, Check, Group, Hold, Pick, Sign, Step, StepKey, sign_step,
+};
 use record::{HERE, Job, item, moved, note, said};
 
 const LONG_AGO: i64 = 1_000;
@@ -150,6 +152,62 @@ fn no_beats_yes_until_it_is_settled() {
     for joined in either_clock(&Job::opened(), &agreed(false), &agreed(true)) {
         let sheet = joined.sheet();
         assert!(!sheet.consent(StepKey::at(Step::Agree, HERE)).unwrap().yes);
+    }
+}
+
+#[test]
+fn a_sign_on_the_road_that_was_there_beats_one_that_was_not() {
+    for sign in Sign::ALL.iter().filter(|sign| **sign != Sign::Swerve) {
+        let step = StepKey::once(sign_step(*sign));
+        let answers = [Answer::Yes, Answer::NotDone, Answer::No];
+        for (place, graver) in answers.iter().enumerate() {
+            for milder in &answers[place + 1..] {
+                let (graver, milder) = (said(step, *graver), said(step, *milder));
+                for joined in either_clock(&Job::opened(), &graver, &milder) {
+                    let held = joined.sheet().answered(step).cloned().unwrap();
+                    assert_eq!(held.what, graver);
+                }
+            }
+        }
+    }
+    let swerve = StepKey::once(Step::SignSwerve);
+    let picked = |pick| What::Answered(swerve, Reply::Picked(pick));
+    let louder = picked(Pick::LouderRight);
+    for joined in either_clock(&Job::opened(), &louder, &picked(Pick::NoChange)) {
+        assert_eq!(joined.sheet().answered(swerve).unwrap().what, louder);
+    }
+}
+
+#[test]
+fn a_row_that_means_stop_is_not_lost_to_another_phones_list() {
+    let step = StepKey::once(Step::BeforeDriving);
+    let list = |check| {
+        let all = [
+            Check::NutsAsFound,
+            Check::WheelUpright,
+            Check::PedalFirm,
+            Check::Tyres,
+        ];
+        let rows = all.map(|row| {
+            (
+                row,
+                if row == check {
+                    Answer::No
+                } else {
+                    Answer::Yes
+                },
+            )
+        });
+        What::Answered(step, Reply::Checked(rows.to_vec()))
+    };
+    for stop in [Check::WheelUpright, Check::NutsAsFound] {
+        for other in [Check::PedalFirm, Check::Tyres] {
+            for joined in either_clock(&Job::opened(), &list(stop), &list(other)) {
+                let sheet = joined.sheet();
+                assert_eq!(sheet.answered(step).unwrap().what, list(stop));
+                assert_eq!(judge::verdict(&sheet, HERE).decision, Decision::Stop);
+            }
+        }
     }
 }
 
@@ -356,6 +414,14 @@ fn a_circle_neither_hangs_nor_loses_an_entry() {
     assert_eq!(sheet.entries().len(), 4);
     assert_eq!(sheet.loose(), [(pin(), Hold::Off)]);
     assert_eq!(sheet.vehicle(VehicleField::Studs), Some("6"));
+    // The tap that opened the job is in no circle, and none is named that only follows one.
+    let circles: Vec<Problem> = sheet.problems().to_vec();
+    let inside = [&first[0], &second[0], &third[0]].map(|id| Problem::Circle(id.clone()));
+    assert_eq!(circles, inside);
+    let mut more = job.on("slate two", LONG_AGO);
+    let mut after = more.phone.tap(&third, vec![note("after")]);
+    more.entries.append(&mut after);
+    assert_eq!(more.sheet().problems(), inside);
     job.entries.reverse();
     assert_eq!(job.sheet(), sheet);
 }

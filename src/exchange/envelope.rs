@@ -52,6 +52,9 @@ pub(super) struct StoredLog {
     pub(super) kind: String,
     pub(super) id: String,
     pub(super) digest: String,
+    /// By RFC 8785, so that any program can check it; the first files of version 1 lack it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) canonical: Option<String>,
     pub(super) entries: Vec<Box<RawValue>>,
 }
 

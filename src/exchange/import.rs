@@ -6,11 +6,12 @@ use serde::Deserialize;
 use serde_json::error::Category;
 use uuid::Uuid;
 
+use crate::exchange::canonical::{canonical_digest, canonical_entry};
 use crate::exchange::envelope::{
-    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest,
+    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, erased,
 };
-use crate::exchange::wire::{WireError, decode};
-use crate::job::entry::LogId;
+use crate::exchange::wire::{WireError, decode, encode};
+use crate::job::entry::{LogId, Photo, What};
 use crate::text::Say;
 
 /// Why a file is refused.
@@ -84,6 +85,22 @@ pub struct IncomingLog {
     pub records: Vec<KeptText>,
     /// Entries of a known kind with a body that does not fit it: set aside and named.
     pub unreadable: Vec<(KeptText, WireError)>,
+    /// Another program laid the file out anew; no value of it was changed.
+    pub reformatted: bool,
+}
+
+impl IncomingLog {
+    /// The pictures that its entries name; a file never carries their bytes.
+    pub fn photos(&self) -> Vec<Photo> {
+        let photos =
+            self.records
+                .iter()
+                .filter_map(|record| match decode(&record.text).ok()?.what {
+                    What::Photo(photo) => Some(photo),
+                    _ => None,
+                });
+        photos.collect()
+    }
 }
 
 impl ImportError {
@@ -122,15 +139,71 @@ impl core::fmt::Display for ImportError {
 /// # Errors
 /// [`ImportError`] says what is wrong with the file as a whole, or with its first bad entry.
 pub fn read(text: &str) -> Result<Incoming, ImportError> {
-    // Some programs put a mark in front of a text that they pass on.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    head(text)?;
-    let envelope: Envelope = serde_json::from_str(text).map_err(|error| damaged(&error))?;
+    let envelope = envelope(text)?;
     let logs = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
     Ok(Incoming {
         made_by: envelope.made_by,
         logs,
     })
+}
+
+/// The envelope alone, nothing in it looked at.
+pub(super) fn envelope(text: &str) -> Result<Envelope, ImportError> {
+    // Some programs put a mark in front of a text that they pass on.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    head(text)?;
+    serde_json::from_str(text).map_err(|error| damaged(&error))
+}
+
+/// How the entries of a log came.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Came {
+    /// Byte for byte as they were exported.
+    Same,
+    /// Laid out anew by another program and, as far as this version wrote them, brought back.
+    Reformatted,
+    /// Not those that were exported.
+    Edited,
+}
+
+/// The entries of a log, and how they came. A layout is undone by writing each entry as this
+/// program does; where that does not give the digest, the canonical one tells layout from edit.
+///
+/// The canonical digest also covers what stands around an erased body, which the other does not.
+pub(super) fn texts(stored: &StoredLog) -> (Vec<String>, Came) {
+    let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
+    let plain = || came.iter().map(|text| (*text).to_owned()).collect();
+    let canonical = canonical_digest(came.iter().copied());
+    let holds = stored
+        .canonical
+        .as_ref()
+        .map(|_| stored.canonical == canonical);
+    if holds == Some(false) {
+        return (plain(), Came::Edited);
+    }
+    if digest(&came) == stored.digest {
+        // The digest of an erased entry is not that of its text, which another layout leaves alone.
+        let text = |text: &&str| match erased(text) {
+            Some(_) => restored(text),
+            None => (*text).to_owned(),
+        };
+        return (came.iter().map(text).collect(), Came::Same);
+    }
+    let restored: Vec<String> = came.iter().map(|text| restored(text)).collect();
+    if holds == Some(true) || digest(&restored) == stored.digest {
+        (restored, Came::Reformatted)
+    } else {
+        (plain(), Came::Edited)
+    }
+}
+
+/// An entry as this program writes it, if that says the very same.
+fn restored(came: &str) -> String {
+    let again = decode(came).and_then(|entry| encode(&entry));
+    match again {
+        Ok(again) if canonical_entry(&again) == canonical_entry(came) => again,
+        _ => came.to_owned(),
+    }
 }
 
 /// Format and version come first: a newer file may look otherwise in all else.
@@ -182,7 +255,8 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
         .ok_or_else(|| ImportError::BadLog {
             id: stored.id.clone(),
         })?;
-    if digest(stored.entries.iter().map(|raw| raw.get())) != stored.digest {
+    let (texts, came) = texts(stored);
+    if came == Came::Edited {
         return Err(ImportError::Edited { log: id });
     }
     let mut log = IncomingLog {
@@ -190,16 +264,17 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
         id,
         records: Vec::new(),
         unreadable: Vec::new(),
+        reformatted: came == Came::Reformatted,
     };
     let mut seen = BTreeMap::new();
-    for (place, raw) in (1..).zip(&stored.entries) {
+    for (place, text) in (1..).zip(&texts) {
         let fault = |fault| ImportError::BadEntry {
             log: LogId(stored.id.clone()),
             place,
             fault,
         };
-        let (record, unreadable) = record(&stored.id, raw.get()).map_err(fault)?;
-        let digest = entry_digest(raw.get());
+        let (record, unreadable) = record(&stored.id, text).map_err(fault)?;
+        let digest = entry_digest(text);
         match seen.insert(record.id.clone(), digest.clone()) {
             None => {}
             Some(before) if before == digest => continue,
@@ -213,7 +288,7 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
     Ok(log)
 }
 
-fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
+pub(super) fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
     #[derive(Deserialize)]
     struct Named {
         id: String,

@@ -3,8 +3,9 @@
 //! Works on entries of every kind, unknown ones too, since it never looks into a body but for the
 //! mark of an erasing.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
+use crate::exchange::canonical::canonical_entry;
 use crate::exchange::envelope::{KeptText, entry_digest, erased};
 use crate::exchange::wire::decode;
 use crate::job::entry::{EntryId, What};
@@ -51,6 +52,15 @@ fn is_personal(text: &str) -> bool {
     decode(text).is_ok_and(|entry| matches!(entry.what, What::Person(..)))
 }
 
+/// Whether two texts are one entry: one of them may be erased, or laid out anew.
+fn is_same(kept: &str, other: &str) -> bool {
+    if entry_digest(kept) == entry_digest(other) {
+        return true;
+    }
+    let canonical = canonical_entry(kept);
+    canonical.is_some() && canonical == canonical_entry(other)
+}
+
 /// Settles all that came with one id.
 fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
     // Erased texts first, then by their bytes: the choice does not depend on the order they came.
@@ -60,12 +70,10 @@ fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) 
         .or_else(|| came.iter().find(body).copied())
         .or_else(|| came.first().copied());
     let Some(kept) = kept else { return };
-    let digest = entry_digest(&kept.text);
-    let others: BTreeSet<String> = came.iter().map(|r| entry_digest(&r.text)).collect();
-    if others.iter().any(|other| *other != digest) {
+    if came.iter().any(|other| !is_same(&kept.text, &other.text)) {
         merge.edited.push(EntryId(kept.id.clone()));
     }
-    let fits = came.iter().find(|r| entry_digest(&r.text) == digest);
+    let fits = came.iter().find(|r| is_same(&kept.text, &r.text));
     match (here, fits) {
         (None, _) => merge.add.push(kept.clone()),
         (Some(_), None) => {}

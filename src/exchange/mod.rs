@@ -1,14 +1,24 @@
-//! Files in and out: the only serde types, schema, export, import, merge.
+//! Files in and out: the only serde types, schema, export, import, merge, verification.
 
+pub mod calendar;
+pub mod canonical;
 pub mod envelope;
+pub mod erase;
 pub mod export;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod gather;
 pub mod import;
 pub mod merge;
 pub mod reach;
 pub mod summary;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod table;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod verify;
 pub mod wire;
 pub mod yard;
 
+pub use canonical::canonical_digest;
 pub use envelope::{KeptText, LogKind, digest, entry_digest, sha256_hex};
 pub use export::{ExportError, export};
 pub use import::{EntryFault, ImportError, Incoming, IncomingLog, read};

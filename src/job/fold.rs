@@ -15,6 +15,7 @@ pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
     let by_id = unique(entries, &mut problems);
     let ordered = order(by_id);
     problems.extend(ordered.missing.iter().cloned().map(Problem::Missing));
+    problems.extend(ordered.circles.iter().cloned().map(Problem::Circle));
     let effective = effective(&ordered);
     let mut registers = registers(&ordered, &effective);
     begin_again(&ordered, &mut registers);

@@ -5,7 +5,7 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{Decision, Felt};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, Pick, SetName, StepKey};
+use crate::trade::wheel_end::{Check, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
 
 /// The name of one fact of a job.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -96,8 +96,8 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
 
 /// How careful a value is: of two that cannot both be true, the smaller holds until it is settled.
 ///
-/// Loose beats tight, STOP beats WATCH, no beats yes; what is wrong beats "not done", and that
-/// beats what is well.
+/// Loose beats tight, STOP beats WATCH, no beats yes, and the yes to a sign of the road test its
+/// no; what is wrong beats "not done", and that beats what is well.
 pub(super) fn care(what: &What) -> u8 {
     match what {
         What::Moved(moved) => moved.to as u8,
@@ -107,6 +107,7 @@ pub(super) fn care(what: &What) -> u8 {
             Decision::Watch => 2,
             Decision::Keep => 3,
         },
+        What::Answered(key, Reply::Said(answer)) if is_sign(key.step) => care_of_sign(*answer),
         What::Answered(_, reply) => care_of_reply(reply),
         What::Consent(consent) => u8::from(consent.yes),
         What::Ended(ended) => u8::from(ended.ending != Ending::LeftUnfinished),
@@ -116,6 +117,24 @@ pub(super) fn care(what: &What) -> u8 {
 
 const NOT_DONE: u8 = 4;
 const WELL: u8 = 5;
+
+/// Whether a step asks for a sign that something is wrong: there "yes" is the bad news.
+fn is_sign(step: Step) -> bool {
+    Sign::ALL.iter().any(|sign| sign_step(*sign) == step)
+}
+
+const fn care_of_sign(answer: Answer) -> u8 {
+    match answer {
+        Answer::Yes => 0,
+        Answer::NotDone => NOT_DONE,
+        Answer::No => WELL,
+    }
+}
+
+/// A row that must not be lost to another phone's list, since its "no" alone means STOP.
+fn is_stop((check, answer): &(Check, Answer)) -> bool {
+    *answer == Answer::No && matches!(check, Check::WheelUpright | Check::NutsAsFound)
+}
 
 fn care_of_reply(reply: &Reply) -> u8 {
     match reply {
@@ -128,7 +147,8 @@ fn care_of_reply(reply: &Reply) -> u8 {
             Felt::Nothing => WELL,
         },
         Reply::Picked(pick) => care_of_pick(*pick),
-        Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 0,
+        Reply::Checked(checks) if checks.iter().any(is_stop) => 0,
+        Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 1,
         Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::NotDone) => NOT_DONE,
         Reply::Done | Reply::Said(Answer::Yes) | Reply::Number(_) | Reply::Checked(_) => WELL,
     }

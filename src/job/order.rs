@@ -1,7 +1,7 @@
 //! The order of entries: what each device had seen, never what its clock said.
 
 use std::cmp::Reverse;
-use std::collections::{BTreeMap, BinaryHeap};
+use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
 
 use crate::job::entry::{Entry, EntryId};
 
@@ -13,6 +13,8 @@ pub(super) struct Ordered {
     pub(super) seen: Vec<Places>,
     /// Ids that entries name and that are not here.
     pub(super) missing: Vec<EntryId>,
+    /// Entries that have seen themselves, directly or through others; no program writes them.
+    pub(super) circles: Vec<EntryId>,
 }
 
 /// A set of places, one bit each.
@@ -50,7 +52,8 @@ impl Places {
 /// Puts entries in order. Ids must differ; an entry of a circle comes last, by id.
 pub(super) fn order(by_id: BTreeMap<EntryId, Entry>) -> Ordered {
     let (waiting, children, missing) = links(&by_id);
-    let ids = topological(&by_id, waiting, &children);
+    let (ids, stuck) = topological(&by_id, waiting, &children);
+    let circles = circles(stuck, &children);
     let place: BTreeMap<&EntryId, usize> = ids.iter().enumerate().map(|(i, id)| (id, i)).collect();
     let mut seen: Vec<Places> = Vec::with_capacity(ids.len());
     for (here, id) in ids.iter().enumerate() {
@@ -72,6 +75,7 @@ pub(super) fn order(by_id: BTreeMap<EntryId, Entry>) -> Ordered {
         entries,
         seen,
         missing,
+        circles,
     }
 }
 
@@ -106,7 +110,7 @@ fn topological(
     by_id: &BTreeMap<EntryId, Entry>,
     mut waiting: BTreeMap<EntryId, usize>,
     children: &BTreeMap<EntryId, Vec<EntryId>>,
-) -> Vec<EntryId> {
+) -> (Vec<EntryId>, BTreeSet<EntryId>) {
     let ready = waiting.iter().filter(|(_, count)| **count == 0);
     let mut heap: BinaryHeap<Reverse<EntryId>> = ready.map(|(id, _)| Reverse(id.clone())).collect();
     let mut ids = Vec::with_capacity(by_id.len());
@@ -122,6 +126,26 @@ fn topological(
         waiting.remove(&id);
         ids.push(id);
     }
-    ids.extend(waiting.into_keys());
-    ids
+    let stuck: BTreeSet<EntryId> = waiting.into_keys().collect();
+    ids.extend(stuck.iter().cloned());
+    (ids, stuck)
+}
+
+/// Of the entries that never came free, those in a circle; the others only come after one.
+fn circles(
+    mut stuck: BTreeSet<EntryId>,
+    children: &BTreeMap<EntryId, Vec<EntryId>>,
+) -> Vec<EntryId> {
+    loop {
+        let leads_on = |id: &EntryId| {
+            let mut next = children.get(id).into_iter().flatten();
+            next.any(|child| stuck.contains(child))
+        };
+        let (inside, ends): (BTreeSet<EntryId>, BTreeSet<EntryId>) =
+            stuck.iter().cloned().partition(leads_on);
+        if ends.is_empty() {
+            return inside.into_iter().collect();
+        }
+        stuck = inside;
+    }
 }

@@ -91,7 +91,8 @@ fn parts(reason: &Reason) -> (Rule, &'static str) {
     }
 }
 
-const fn why_not(why: WhyNot) -> &'static str {
+/// The code of why a reading and a limit cannot be compared.
+pub const fn why_not(why: WhyNot) -> &'static str {
     match why {
         WhyNot::Way(Difference::Method) => "method",
         WhyNot::Way(Difference::Place) => "place",

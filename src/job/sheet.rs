@@ -20,6 +20,9 @@ pub enum Problem {
     Edited(EntryId),
     /// An entry of a kind that this version does not know: the job can be read, not written.
     Unknown(EntryId),
+    /// An entry that claims to have seen itself, directly or through others: the file is forged or
+    /// broken, and the order of these entries is not known.
+    Circle(EntryId),
     /// Two statements of one fact, neither of which had seen the other.
     Disagree(Key),
 }

@@ -221,6 +221,7 @@ fn problems(told: &Told) -> Vec<String> {
             }
             Problem::Edited(id) => format!("{}: {}", told.word(ReportWord::EntryEdited), id.0),
             Problem::Unknown(id) => format!("{}: {}", told.word(ReportWord::EntryUnknown), id.0),
+            Problem::Circle(id) => format!("{}: {}", told.word(ReportWord::EntryCircle), id.0),
             Problem::Disagree(key) => {
                 let said = told
                     .sheet

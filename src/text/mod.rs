@@ -12,12 +12,14 @@ mod say;
 mod step;
 #[cfg(test)]
 mod tests;
+mod yard;
 
 pub use desk::Desk;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use say::Say;
 pub use step::StepText;
+pub use yard::Yard;
 
 use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
@@ -71,6 +73,9 @@ spoken! {
     /// What the screen of a step says, for steps that differ by where the axle nut gets its last
     /// torque or by which time they are asked.
     steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
+
+    /// What the command on a computer says.
+    yard::yard(say: Yard<'_>) -> String;
 
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;

@@ -335,6 +335,8 @@ report_words! {
     EntryEdited,
     /// An entry of a kind that this version does not know.
     EntryUnknown,
+    /// An entry claims to have seen what came after it: forged or broken.
+    EntryCircle,
     /// A personal entry was erased.
     EntryErased,
     /// Device.

@@ -408,6 +408,8 @@ sayings! {
         ProblemClock,
         /// One entry is there twice with different contents.
         ProblemEdited,
+        /// Entries claim to have seen what came after them. The file is forged or broken.
+        ProblemCircle,
         // Import errors.
         /// This is not a Hubslate file. Nothing was changed.
         ImportNotOurs,

@@ -10,6 +10,7 @@ use crate::platform::files;
 use crate::platform::record::{Record, StoreProblem};
 use crate::slate::{self, Store};
 use crate::text::Say;
+use crate::trade::wheel_end::StepKey;
 use crate::ui::shelf::Shelf;
 
 /// What became of one file.
@@ -27,6 +28,8 @@ pub enum Outcome {
         aside: usize,
         /// Entries that are here with another text; what was here is kept.
         edited: usize,
+        /// The steps whose pictures are named and not on this phone.
+        no_picture: Vec<StepKey>,
     },
     /// It was refused, and nothing was changed.
     Refused(Say),
@@ -77,11 +80,17 @@ async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StorePr
     let (mut add, mut replace) = (Vec::new(), Vec::new());
     let (mut entries, mut aside, mut edited) = (0, 0, 0);
     let mut jobs = BTreeSet::new();
+    let mut no_picture = Vec::new();
     for log in &incoming.logs {
         let merged = exchange::merge(&here(shelf, &log.id.0).await?, &log.records);
         entries += log.records.len();
         edited += merged.edited.len();
         aside += set_aside(shelf, log).await;
+        for photo in log.photos() {
+            if shelf.photo(&photo.sha256).await.is_none() {
+                no_picture.push(photo.step);
+            }
+        }
         add.extend(merged.add.into_iter().map(record));
         replace.extend(merged.replace.into_iter().map(record));
         if log.kind == LogKind::Job {
@@ -102,6 +111,7 @@ async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StorePr
         new: add.len(),
         aside,
         edited,
+        no_picture,
     })
 }
 

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { test, expect, open } from "./support/fixtures.mjs";
 import { everything } from "./support/journal.mjs";
-import { fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
+import { fileOf, sampleEntries, sampleText, verified } from "./support/jobs.mjs";
 import { sheets } from "./support/paper.mjs";
 import { phone } from "./support/phone.mjs";
 import { Quick, file } from "./pages/quick.mjs";
@@ -52,7 +52,7 @@ async function exported(quick) {
     quick.key("Export the job").tap(),
   ]);
   await expect(report).toBeVisible();
-  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+  return { name: download.suggestedFilename(), text: verified(await download.path()) };
 }
 
 /** The report of a sample has these words on page one and these on the pages after it. */
@@ -116,6 +116,31 @@ test("a job begun on one phone goes on at the same step on another", async ({ ap
   } finally {
     await other.close();
   }
+});
+
+test("the pictures that a file only names are told by their steps", async ({ app }) => {
+  const quick = new Quick(app);
+  const outcome = await quick.take([file("job.json", sampleText("replaced-hub"))]);
+  await expect(outcome).toContainText("Some pictures are not in the file. The record is whole. (");
+  const named = sampleEntries("replaced-hub").filter(({ what }) => what.photo).length;
+  expect((await outcome.innerText()).split(" · ")).toHaveLength(named);
+  const none = await quick.take([file("job.json", sampleText("declined-stop"))]);
+  await expect(none).not.toContainText("Some pictures");
+});
+
+test("what is due leaves as a calendar file", async ({ app }) => {
+  const quick = new Quick(app);
+  await opened(quick, sampleText("replaced-hub"));
+  await quick.report();
+  const [download] = await Promise.all([
+    app.waitForEvent("download"),
+    quick.key("Add to the calendar").tap(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/^hubslate-job-\d{4}-\d\d-\d\d-KLM4821\.ics$/);
+  const text = readFileSync(await download.path(), "utf8");
+  expect(text).toContain("DTSTART;VALUE=DATE:20260222\r\n");
+  expect(text).toContain("SUMMARY:Re-torque the wheel nuts KLM 4821\r\n");
+  expect(text).not.toContain("Quill");
 });
 
 test("importing a file twice changes nothing", async ({ app }) => {

@@ -1,7 +1,7 @@
 // The browser dies in the middle of the work, at once and with everything in it; opened again on
 // the same phone, without a signal, the job stands at the same step with every tap that read as done.
-import { readFileSync } from "node:fs";
 import { test, expect, kept, ready } from "./support/fixtures.mjs";
+import { verified } from "./support/jobs.mjs";
 import { Profile } from "./support/kill.mjs";
 import { Pack } from "./pages/pack.mjs";
 import { Quick } from "./pages/quick.mjs";
@@ -47,7 +47,7 @@ async function exported(page, quick) {
   await quick.report();
   const download = page.waitForEvent("download");
   await quick.key("Export the job").tap();
-  const { logs } = JSON.parse(readFileSync(await (await download).path(), "utf8"));
+  const { logs } = JSON.parse(verified(await (await download).path()));
   await page.goBack();
   return logs[0].entries;
 }

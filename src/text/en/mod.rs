@@ -17,6 +17,7 @@ mod steps_site;
 mod steps_strip;
 mod steps_tighten;
 pub(super) mod words;
+pub(super) mod yard;
 
 use crate::text::step::StepText;
 

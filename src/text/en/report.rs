@@ -194,6 +194,9 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
             "Two different entries carry one name: one of them was changed outside the app"
         }
         ReportWord::EntryUnknown => "An entry of a kind that this version does not know",
+        ReportWord::EntryCircle => {
+            "An entry claims to have seen what came after it: forged or broken"
+        }
         ReportWord::EntryErased => "A personal entry was erased",
         ReportWord::Device => "Device",
         ReportWord::Due => "Due",

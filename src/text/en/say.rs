@@ -231,6 +231,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ProblemClock => {
             "The clock of one device was wrong. The order is taken from the entries."
         }
+        Say::ProblemCircle => {
+            "Entries claim to have seen what came after them. The file is forged or broken."
+        }
         Say::ProblemEdited => "One entry is there twice with different contents.",
         // Import errors.
         Say::ImportNotOurs => "This is not a Hubslate file. Nothing was changed.",

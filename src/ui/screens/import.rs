@@ -70,6 +70,7 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             new,
             aside,
             edited,
+            no_picture,
         } => {
             let mut sentences = vec![text::imported(lang, *entries, *new)];
             if *new == 0 {
@@ -80,6 +81,12 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             }
             if *edited > 0 {
                 sentences.push(text::say(lang, Say::ProblemEdited).to_owned());
+            }
+            if !no_picture.is_empty() {
+                let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);
+                let steps: Vec<&str> = steps.collect();
+                let why = text::say(lang, Say::ImportPhotosMissing);
+                sentences.push(format!("{why} ({})", steps.join(" · ")));
             }
             (sentences, jobs.clone())
         }

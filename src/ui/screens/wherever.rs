@@ -149,6 +149,7 @@ const fn problem_text(problem: &Problem) -> Say {
     match problem {
         Problem::Missing(_) => Say::ProblemMissing,
         Problem::Edited(_) => Say::ProblemEdited,
+        Problem::Circle(_) => Say::ProblemCircle,
         Problem::Unknown(_) => Say::ProblemUnknown,
         Problem::Disagree(_) => Say::ProblemConflict,
     }

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::exchange;
 use crate::job::entry::{PersonField, What};
 use crate::platform::picture::ObjectUrl;
 use crate::platform::{files, page};
@@ -46,6 +47,7 @@ pub fn report(app: App) -> AnyView {
                 <nav class="whole__ways" data-print="no">
                     {key(Look::Primary, text::say(lang, Say::Print), print)}
                     {key(Look::Plain, text::say(lang, Say::Export), move || export(app))}
+                    {calendar_key(app, &open)}
                     {link(
                         Look::Plain,
                         text::say(lang, Say::Back),
@@ -106,6 +108,16 @@ pub fn export(app: App) {
     save(app, vec![open.log.0.clone()], name);
 }
 
+/// Makes the calendar file of what is due, where something is.
+fn calendar_key(app: App, open: &Open) -> Option<AnyView> {
+    let settings = app.settings.get_untracked();
+    let lang = settings.lang;
+    let made = exchange::calendar::calendar(lang, settings.format(), [&open.sheet])?;
+    let name = format!("{}.ics", text::job_file_stem(lang, &today(), plate(open)));
+    let save = move || offer(app, &name, "text/calendar", Some(&made));
+    Some(key(Look::Plain, text::say(lang, Say::Calendar), save))
+}
+
 /// Makes one file of everything on this phone.
 pub fn export_all(app: App) {
     let lang = app.settings.with_untracked(|settings| settings.lang);
@@ -118,13 +130,17 @@ pub fn export_all(app: App) {
 
 fn save(app: App, logs: Vec<String>, name: String) {
     spawn_local(async move {
-        let made = exported(&app.shelf(), &logs).await;
-        let saved =
-            made.is_ok_and(|file| files::save_text(&name, "application/json", &file).is_ok());
-        app.told.set(Some(if saved {
-            Say::ExportDone
-        } else {
-            Say::ExportFailed
-        }));
+        let made = exported(&app.shelf(), &logs).await.ok();
+        offer(app, &name, "application/json", made.as_deref());
     });
+}
+
+/// Offers a file as a download and says what became of it.
+fn offer(app: App, name: &str, mime: &str, made: Option<&str>) {
+    let saved = made.is_some_and(|text| files::save_text(name, mime, text).is_ok());
+    app.told.set(Some(if saved {
+        Say::ExportDone
+    } else {
+        Say::ExportFailed
+    }));
 }

@@ -1,4 +1,5 @@
 // Files of jobs for the tests: the samples as they are, cut short, or changed and sealed again.
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 
@@ -7,6 +8,12 @@ const sha256 = (text) => createHash("sha256").update(text).digest("hex");
 /** The text of one of the published samples. */
 export function sampleText(name) {
   return readFileSync(new URL(`../../../public/sample/${name}.json`, import.meta.url), "utf8");
+}
+
+/** The text of an exported file; the command on a computer must compute the same of it. */
+export function verified(path) {
+  execFileSync(process.env.HUBSLATE_COMMAND, ["verify", path]);
+  return readFileSync(path, "utf8");
 }
 
 /** The entries of a sample, in the order in which they were written. */

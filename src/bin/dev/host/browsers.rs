@@ -118,12 +118,16 @@ fn find_chromium() -> Option<PathBuf> {
 }
 
 /// Packages of the system are installed only where nobody has to be asked: Debian, as root.
-fn may_install() -> bool {
+pub fn may_install() -> bool {
     Path::new("/etc/debian_version").is_file()
         && step::answer("id", &["-u"]).is_some_and(|user| user == "0")
 }
 
-fn apt_get(step_name: &str, about: &str, names: &[&str]) -> Result<(), Trouble> {
+/// Installs packages of the system.
+///
+/// # Errors
+/// [`Trouble::Failed`] if the system refuses.
+pub fn apt_get(step_name: &str, about: &str, names: &[&str]) -> Result<(), Trouble> {
     let script = format!(
         "apt-get update && apt-get install -y --no-install-recommends {}",
         names.join(" ")

@@ -4,6 +4,7 @@ mod browsers;
 mod cache;
 mod http;
 mod order;
+mod python;
 mod serve;
 mod site;
 mod step;
@@ -36,6 +37,8 @@ fn carry_out(order: Order) -> Result<(), Trouble> {
         Order::Build { dir } => site::build(site::APP, &dir),
         Order::Floor { dir } => site::build(site::FLOOR, &dir),
         Order::Browsers => browsers::ready(),
+        // The last line is the interpreter, for whoever runs this in a script.
+        Order::Python => python::ready().map(|python| println!("{}", python.display())),
         Order::Tools => tools::ready().map(|_| ()),
         Order::Serve { dir, port, build } => {
             let dir = dir.unwrap_or_else(|| root().join("dist"));

@@ -12,7 +12,8 @@ cargo run -- serve --dir DIR     serve a folder as it is, without building
 cargo run -- build DIR           build the release of the app into DIR
 cargo run -- floor DIR           build the empty page that `cargo bench` compares with into DIR
 cargo run -- tools               make ready what a build needs
-cargo run -- browsers            make ready what the browser tests need";
+cargo run -- browsers            make ready what the browser tests need
+cargo run -- python              make ready what the tests in Python need, and name the interpreter";
 
 /// The port that is served when none is named.
 const PORT: u16 = 8080;
@@ -28,6 +29,8 @@ pub enum Order {
     Floor { dir: PathBuf },
     /// Make Node's packages and Chromium ready.
     Browsers,
+    /// Make Python's packages ready.
+    Python,
     /// Make the tools of a build ready.
     Tools,
     /// Serve `dir` (`dist` if none is named), after a build if `build`.
@@ -54,6 +57,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, Trouble> {
         "build" => folder(arguments).map(|dir| Order::Build { dir }),
         "floor" => folder(arguments).map(|dir| Order::Floor { dir }),
         "browsers" => nothing_more(arguments, Order::Browsers),
+        "python" => nothing_more(arguments, Order::Python),
         "tools" => nothing_more(arguments, Order::Tools),
         "help" => nothing_more(arguments, Order::Help),
         other => Err(unknown(other)),

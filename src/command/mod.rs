@@ -1,0 +1,298 @@
+//! The command on a computer: files looked at again, joined, or freed of a person.
+//!
+//! Nothing is judged here; `exchange` does it, and this reads, prints and writes.
+
+mod order;
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use hubslate::exchange::calendar::calendar;
+use hubslate::exchange::erase::pseudonym;
+use hubslate::exchange::gather::{Gathered, Union};
+use hubslate::exchange::table::{lines, table};
+use hubslate::exchange::verify::{Checked, verify};
+use hubslate::exchange::wire::decode;
+use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
+use hubslate::job::entry::Entry;
+use hubslate::job::{Sheet, fold};
+use hubslate::text::{self, Lang, Yard};
+use hubslate::units::{DecimalMark, Format, System};
+use serde_json::{Value, json};
+
+use order::{Make, Order};
+
+const LANG: Lang = Lang::English;
+/// Typed numbers are shown as they were typed.
+const FORMAT: Format = Format {
+    system: System::Metric,
+    decimal: DecimalMark::Dot,
+};
+/// Nothing was done.
+const NOTHING_DONE: u8 = 2;
+
+/// Reads the command line and carries it out; [`order::HELP`] says what the endings mean.
+pub fn main() -> ExitCode {
+    match order::read(std::env::args_os().skip(1)) {
+        Ok(order) => ExitCode::from(carry_out(&order)),
+        Err(slip) => {
+            eprintln!("{slip}.\n{}", order::HELP);
+            ExitCode::from(NOTHING_DONE)
+        }
+    }
+}
+
+fn carry_out(order: &Order) -> u8 {
+    match order {
+        Order::Help => {
+            tell(order::HELP);
+            0
+        }
+        Order::Verify { files, json } => verify_all(files, *json),
+        Order::Make {
+            make,
+            files,
+            out,
+            json,
+        } => {
+            let mut gathering = gather(files, *json);
+            let made = gathering.make(make);
+            gathering.write(made, out, *json)
+        }
+    }
+}
+
+fn say(yard: Yard) -> String {
+    text::yard(LANG, yard)
+}
+
+/// Prints a line; a reader that has gone away is no fault of ours.
+fn tell(line: &str) {
+    let _ = writeln!(std::io::stdout(), "{line}");
+}
+
+fn read_text(path: &Path) -> Result<String, String> {
+    let bytes = fs::read(path).map_err(|why| say(Yard::NotRead(&why.to_string())))?;
+    String::from_utf8(bytes).map_err(|_| say(Yard::NotOurs))
+}
+
+fn why(error: &ImportError) -> String {
+    match error {
+        ImportError::NotOurs => say(Yard::NotOurs),
+        ImportError::Newer { version } => say(Yard::Newer { version: *version }),
+        ImportError::CutOff => say(Yard::CutOff),
+        ImportError::Damaged { line } => say(Yard::Damaged { line: *line }),
+        ImportError::BadLog { id } => say(Yard::LogKind(id)),
+        ImportError::Edited { .. } => say(Yard::Edited),
+        ImportError::BadEntry { place, fault, .. } => say(Yard::EntryBad {
+            place: *place,
+            why: &format!("{fault:?}"),
+        }),
+    }
+}
+
+fn verify_all(files: &[PathBuf], as_json: bool) -> u8 {
+    let mut ending = 0;
+    for path in files {
+        let checked = read_text(path).and_then(|text| verify(&text).map_err(|error| why(&error)));
+        let well = checked
+            .as_ref()
+            .is_ok_and(|logs| logs.iter().all(|log| log.findings.is_empty()));
+        if !well {
+            ending = 1;
+        }
+        tell(&if as_json {
+            value(path, &checked, well).to_string()
+        } else {
+            line(path, &checked, well)
+        });
+    }
+    ending
+}
+
+/// One line of a file.
+fn line(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> String {
+    let name = path.display();
+    let logs = match checked {
+        Err(why) => return format!("{name}: {}: {why}", say(Yard::Refused)),
+        Ok(logs) => logs,
+    };
+    let sum = |of: fn(&Checked) -> usize| logs.iter().map(of).sum();
+    let head = say(if well {
+        Yard::Holds {
+            logs: logs.len(),
+            entries: sum(|log| log.entries),
+            sets: sum(|log| log.sets),
+            decisions: sum(|log| log.decisions),
+        }
+    } else {
+        Yard::Differs
+    });
+    let findings = logs.iter().flat_map(|log| &log.findings);
+    let remarks = logs.iter().flat_map(|log| &log.remarks);
+    let mut told: Vec<String> = findings.map(|finding| finding.say(LANG)).collect();
+    told.extend(remarks.map(|remark| remark.say(LANG)));
+    // What holds for every log of a file is said once.
+    let mut said = BTreeSet::new();
+    told.retain(|sentence| said.insert(sentence.clone()));
+    if told.is_empty() {
+        format!("{name}: {head}")
+    } else {
+        format!("{name}: {head}: {}", told.join("; "))
+    }
+}
+
+/// The same as JSON, one object a line.
+fn value(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> Value {
+    let file = path.display().to_string();
+    match checked {
+        Err(why) => json!({ "file": file, "status": "refused", "why": why }),
+        Ok(logs) => json!({
+            "file": file,
+            "status": if well { "holds" } else { "differs" },
+            "logs": logs.iter().map(|log| log.to_value(LANG)).collect::<Vec<_>>(),
+        }),
+    }
+}
+
+fn entry(record: &KeptText) -> Option<Entry> {
+    decode(&record.text).ok()
+}
+
+/// Files on the way to become one.
+struct Gathering {
+    all: Gathered,
+    /// Whether one of them was refused.
+    refused: bool,
+    /// What is to be known about an erasing.
+    erased: Vec<String>,
+}
+
+fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
+    let mut gathering = Gathering {
+        all: Gathered::default(),
+        refused: false,
+        erased: Vec::new(),
+    };
+    for path in files {
+        match read_text(path).and_then(|text| read(&text).map_err(|error| why(&error))) {
+            Ok(incoming) => gathering.all.take(&incoming),
+            Err(why) => {
+                gathering.refused = true;
+                let file = path.display().to_string();
+                tell(&if as_json {
+                    json!({ "file": file, "status": "refused", "why": why }).to_string()
+                } else {
+                    format!("{file}: {}: {why}", say(Yard::Refused))
+                });
+            }
+        }
+    }
+    gathering
+}
+
+impl Gathering {
+    /// The text of what is made, or why it cannot be.
+    fn make(&mut self, make: &Make) -> Result<String, String> {
+        if let Make::Erased(begins) = make {
+            self.erase(begins)?;
+        }
+        let unions = self.all.unions();
+        let jobs = || unions.iter().filter(|union| union.kind == LogKind::Job);
+        match make {
+            Make::Union | Make::Erased(_) => {
+                let texts = |union: &Union| union.records.iter().map(|r| r.text.clone()).collect();
+                let logs = unions.iter().map(|u| (u.kind, u.id.clone(), texts(u)));
+                export(&logs.collect::<Vec<_>>()).map_err(|error| error.to_string())
+            }
+            Make::Calendar => {
+                let entries = |union: &Union| fold(union.records.iter().filter_map(entry));
+                let sheets: Vec<Sheet> = jobs().map(entries).collect();
+                calendar(LANG, FORMAT, &sheets).ok_or_else(|| say(Yard::NothingDue))
+            }
+            Make::Table => {
+                let jobs = jobs().map(|union| (&union.id, union.records.as_slice()));
+                table(jobs).map_err(|error| error.to_string())
+            }
+            Make::Lines => Ok(lines(unions.iter().flat_map(|union| &union.records))),
+        }
+    }
+
+    fn erase(&mut self, begins: &str) -> Result<(), String> {
+        let jobs = self.all.jobs(begins);
+        let [job] = jobs.as_slice() else {
+            return Err(say(Yard::NoSuchJob(begins)));
+        };
+        let erased = self.all.erase(job);
+        let (entries, left) = erased.map_err(|error| format!("{error:?}"))?;
+        self.erased.push(say(Yard::Erased {
+            entries,
+            pseudonym: &pseudonym(job),
+        }));
+        let texts = left.texts.iter().map(|text| say(Yard::FreeText(text)));
+        self.erased.extend(texts);
+        if left.signatures > 0 {
+            self.erased.push(say(Yard::Signatures(left.signatures)));
+        }
+        Ok(())
+    }
+
+    /// Writes what was made and says what is to be known about it.
+    fn write(&self, made: Result<String, String>, out: &Path, as_json: bool) -> u8 {
+        let unions = self.all.unions();
+        if unions.is_empty() {
+            return 1;
+        }
+        let written = made.and_then(|text| {
+            put(out, &text).map_err(|why| say(Yard::NotWritten(&why.to_string())))
+        });
+        if let Err(why) = written {
+            eprintln!("{}: {why}", out.display());
+            return NOTHING_DONE;
+        }
+        let entries = unions.iter().map(|union| union.records.len()).sum();
+        let notes = self.notes(&unions);
+        let logs = unions.len();
+        if as_json {
+            let file = out.display().to_string();
+            let told = json!({
+                "file": file, "status": "written", "logs": logs, "entries": entries, "notes": notes,
+            });
+            tell(&told.to_string());
+        } else {
+            let head = say(Yard::Written { logs, entries });
+            tell(&format!("{}: {head}", out.display()));
+            notes.iter().for_each(|note| tell(note));
+        }
+        let edited = unions.iter().any(|union| !union.edited.is_empty());
+        u8::from(self.refused || edited || !self.all.unreadable.is_empty())
+    }
+
+    /// What is to be known about the unions and the erasing.
+    fn notes(&self, unions: &[Union]) -> Vec<String> {
+        let gaps = self.all.gaps();
+        let gaps = gaps.iter().map(|gap| Yard::Gap {
+            device: &gap.device,
+            from: gap.from,
+            to: gap.to,
+        });
+        let edited = unions.iter().flat_map(|union| &union.edited);
+        let edited = edited.map(|id| Yard::EntryTwice(&id.0));
+        let unreadable = self.all.unreadable.keys();
+        let unreadable = unreadable.map(|id| Yard::EntryUnreadable(&id.0));
+        let notes = gaps.chain(edited).chain(unreadable).map(say);
+        self.erased.iter().cloned().chain(notes).collect()
+    }
+}
+
+/// Writes beside and renames, so that a full disk leaves no half file under the name.
+fn put(out: &Path, text: &str) -> std::io::Result<()> {
+    let mut beside = out.as_os_str().to_owned();
+    beside.push(".part");
+    let beside = PathBuf::from(beside);
+    fs::write(&beside, text)?;
+    fs::rename(&beside, out)
+}

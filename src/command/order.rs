@@ -1,0 +1,206 @@
+//! The command line as a value.
+
+use std::ffi::OsString;
+use std::path::PathBuf;
+
+/// What `--help` prints.
+pub const HELP: &str = "\
+hubslate verify [--json] FILES…          compute every digest, reading, uncertainty and decision again
+hubslate merge [--json] FILES… -o OUT    the union of the files in one file
+hubslate erase JOB FILES… -o OUT         the same, the owner of one job let go of
+hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
+hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)
+hubslate lines FILES… -o OUT             one entry a line, for a data warehouse (.jsonl)
+
+One line a file; a bad file never stops the rest. JOB is the id of a job or how it begins.
+Ends with 0 if all is well, with 1 if a file differs or is refused, with 2 if nothing was done:
+the command line is not understood, or OUT cannot be written.";
+
+/// What the command can be asked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Order {
+    /// Print [`HELP`].
+    Help,
+    /// Look at files again.
+    Verify { files: Vec<PathBuf>, json: bool },
+    /// Make one file out of many.
+    Make {
+        make: Make,
+        files: Vec<PathBuf>,
+        out: PathBuf,
+        json: bool,
+    },
+}
+
+/// What is made out of many files.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Make {
+    /// One file of the same kind.
+    Union,
+    /// The same, without the owner of the job that begins so.
+    Erased(String),
+    /// A calendar.
+    Calendar,
+    /// A table.
+    Table,
+    /// Lines.
+    Lines,
+}
+
+/// Why a command line is not understood.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Slip {
+    /// No such word or flag.
+    Unknown(String),
+    /// No file is named.
+    NoFile,
+    /// No file to write to is named.
+    NoOut,
+    /// The file to write to is one of those that are read.
+    OutIsIn(PathBuf),
+}
+
+impl std::fmt::Display for Slip {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Unknown(word) => write!(f, "`{word}` is not understood"),
+            Self::NoFile => write!(f, "no file is named"),
+            Self::NoOut => write!(f, "no file to write to is named: add `-o OUT`"),
+            Self::OutIsIn(path) => {
+                write!(f, "{} is read and would be written over", path.display())
+            }
+        }
+    }
+}
+
+#[derive(Default)]
+struct Words {
+    plain: Vec<OsString>,
+    out: Option<PathBuf>,
+    json: bool,
+    help: bool,
+}
+
+/// Reads the arguments that follow the program's name.
+///
+/// # Errors
+/// [`Slip`] names the first thing that is not understood.
+pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
+    let words = words(arguments)?;
+    let mut plain = words.plain.into_iter();
+    let first = plain.next();
+    if words.help || first.as_ref().is_none_or(|word| word == "help") {
+        return Ok(Order::Help);
+    }
+    let word = first.unwrap_or_default().to_string_lossy().into_owned();
+    let make = match word.as_str() {
+        "verify" => None,
+        "merge" => Some(Make::Union),
+        "erase" => {
+            let job = plain.next().unwrap_or_default();
+            Some(Make::Erased(job.to_string_lossy().into_owned()))
+        }
+        "calendar" => Some(Make::Calendar),
+        "table" => Some(Make::Table),
+        "lines" => Some(Make::Lines),
+        _ => return Err(Slip::Unknown(word)),
+    };
+    let (files, json): (Vec<PathBuf>, bool) = (plain.map(PathBuf::from).collect(), words.json);
+    if files.is_empty() {
+        return Err(Slip::NoFile);
+    }
+    match (make, words.out) {
+        (None, None) => Ok(Order::Verify { files, json }),
+        (None, Some(_)) => Err(Slip::Unknown("-o".to_owned())),
+        (Some(_), None) => Err(Slip::NoOut),
+        (Some(_), Some(out)) if files.contains(&out) => Err(Slip::OutIsIn(out)),
+        (Some(make), Some(out)) => Ok(Order::Make {
+            make,
+            files,
+            out,
+            json,
+        }),
+    }
+}
+
+fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, Slip> {
+    let mut words = Words::default();
+    while let Some(argument) = arguments.next() {
+        match argument.to_str() {
+            Some("--json") => words.json = true,
+            Some("--help" | "-h") => words.help = true,
+            Some("-o" | "--out") => {
+                words.out = Some(arguments.next().map(PathBuf::from).ok_or(Slip::NoOut)?);
+            }
+            // What follows are files, whatever they are called.
+            Some("--") => words.plain.extend(arguments.by_ref()),
+            Some(flag) if flag.starts_with('-') => return Err(Slip::Unknown(flag.to_owned())),
+            _ => words.plain.push(argument),
+        }
+    }
+    Ok(words)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+
+    fn read_line(line: &str) -> Result<Order, Slip> {
+        read(line.split_whitespace().map(OsString::from))
+    }
+
+    fn paths(names: &[&str]) -> Vec<PathBuf> {
+        names.iter().map(PathBuf::from).collect()
+    }
+
+    #[test]
+    fn files_and_flags_are_taken_in_any_order() {
+        let verify = Order::Verify {
+            files: paths(&["a", "--odd"]),
+            json: true,
+        };
+        assert_eq!(read_line("verify a --json -- --odd"), Ok(verify));
+        let made = |make, names: &[&str]| Order::Make {
+            make,
+            files: paths(names),
+            out: PathBuf::from("c"),
+            json: false,
+        };
+        assert_eq!(
+            read_line("merge a -o c b"),
+            Ok(made(Make::Union, &["a", "b"]))
+        );
+        let erased = Make::Erased("019c".to_owned());
+        assert_eq!(read_line("erase 019c a -o c"), Ok(made(erased, &["a"])));
+        for (word, make) in [
+            ("calendar", Make::Calendar),
+            ("table", Make::Table),
+            ("lines", Make::Lines),
+        ] {
+            assert_eq!(read_line(&format!("{word} a -o c")), Ok(made(make, &["a"])));
+        }
+        for line in ["", "help", "verify --help"] {
+            assert_eq!(read_line(line), Ok(Order::Help));
+        }
+    }
+
+    #[test]
+    fn what_is_not_understood_is_named() {
+        let unknown = |word: &str| Err(Slip::Unknown(word.to_owned()));
+        assert_eq!(read_line("dance a"), unknown("dance"));
+        assert_eq!(read_line("verify --loud a"), unknown("--loud"));
+        assert_eq!(read_line("verify a -o b"), unknown("-o"));
+        assert_eq!(read_line("verify"), Err(Slip::NoFile));
+        assert_eq!(read_line("erase 019c -o b"), Err(Slip::NoFile));
+        assert_eq!(read_line("merge a"), Err(Slip::NoOut));
+        assert_eq!(read_line("merge a -o"), Err(Slip::NoOut));
+        let over = Err(Slip::OutIsIn(PathBuf::from("a")));
+        assert_eq!(read_line("merge a -o a"), over);
+    }
+}

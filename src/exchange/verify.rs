@@ -1,0 +1,250 @@
+//! A file looked at again from its raw entries: every digest, reading, uncertainty and decision.
+//!
+//! Nothing that the file concludes is taken on trust, and nothing is refused here that can still
+//! be read: what differs is said, entry by entry.
+
+mod finding;
+mod numbers;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde_json::{Value, json};
+
+pub use finding::{Finding, Remark};
+
+use crate::exchange::canonical::canonical_digest;
+use crate::exchange::envelope::{LogKind, StoredLog, digest};
+use crate::exchange::import::{Came, ImportError, envelope, record, texts};
+use crate::exchange::wire::decode;
+use crate::job::entry::{Decided, Entry, EntryId, LogId, What};
+use crate::job::reason::{RULES_VERSION, decided};
+use crate::job::{Problem, Sheet, fold, judge};
+use crate::text::Lang;
+
+/// One log of a file, looked at again.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Checked {
+    /// What it is; `None` for a kind that this version does not know.
+    pub kind: Option<LogKind>,
+    /// Its identity.
+    pub id: LogId,
+    /// How many entries it has.
+    pub entries: usize,
+    /// What differs.
+    pub findings: Vec<Finding>,
+    /// What could not be checked, or should be known.
+    pub remarks: Vec<Remark>,
+    /// How many sets of readings were computed again.
+    pub sets: usize,
+    /// How many decisions were made again.
+    pub decisions: usize,
+    /// The digest of the entries.
+    pub digest: String,
+    /// The digest of their canonical texts.
+    pub canonical: Option<String>,
+    /// Every number computed from the entries.
+    pub numbers: Value,
+}
+
+/// Looks at a file again.
+///
+/// # Errors
+/// [`ImportError`] for a text that is no file of this program, or no whole one.
+pub fn verify(text: &str) -> Result<Vec<Checked>, ImportError> {
+    Ok(envelope(text)?.logs.iter().map(log).collect())
+}
+
+impl Checked {
+    /// All of it as a value that a script can read; `lang` is that of the sentences.
+    pub fn to_value(&self, lang: Lang) -> Value {
+        let finding = |f: &Finding| json!({ "code": f.code(), "say": f.say(lang) });
+        let remark = |r: &Remark| json!({ "code": r.code(), "say": r.say(lang) });
+        json!({
+            "kind": self.kind.map(LogKind::code),
+            "id": self.id.0,
+            "entries": self.entries,
+            "differs": self.findings.iter().map(finding).collect::<Vec<_>>(),
+            "remarks": self.remarks.iter().map(remark).collect::<Vec<_>>(),
+            "digest": self.digest,
+            "canonical": self.canonical,
+            "computed": self.numbers,
+        })
+    }
+}
+
+fn log(stored: &StoredLog) -> Checked {
+    let mut checked = Checked {
+        kind: LogKind::from_code(&stored.kind),
+        id: LogId(stored.id.clone()),
+        entries: stored.entries.len(),
+        findings: Vec::new(),
+        remarks: Vec::new(),
+        sets: 0,
+        decisions: 0,
+        digest: String::new(),
+        canonical: None,
+        numbers: Value::Null,
+    };
+    let texts = digests(&mut checked, stored);
+    let entries = entries(&mut checked, &texts);
+    match checked.kind {
+        Some(LogKind::Job) => job(&mut checked, &entries),
+        Some(_) => {}
+        None => checked.findings.push(Finding::Kind(stored.kind.clone())),
+    }
+    checked
+}
+
+fn digests(checked: &mut Checked, stored: &StoredLog) -> Vec<String> {
+    let (texts, came) = texts(stored);
+    if came == Came::Reformatted {
+        checked.remarks.push(Remark::Reformatted);
+    }
+    checked.digest = digest(&texts);
+    checked.canonical = canonical_digest(texts.iter().map(String::as_str));
+    if came == Came::Edited && checked.digest != stored.digest {
+        checked.findings.push(Finding::Digest {
+            stated: stored.digest.clone(),
+            computed: checked.digest.clone(),
+        });
+    }
+    match (&stored.canonical, &checked.canonical) {
+        (Some(stated), Some(computed)) if stated != computed => {
+            checked.findings.push(Finding::Canonical {
+                stated: stated.clone(),
+                computed: computed.clone(),
+            });
+        }
+        _ => {}
+    }
+    texts
+}
+
+/// An entry with its text.
+type Told = (Entry, String);
+
+fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Told> {
+    let mut told = Vec::new();
+    for (place, text) in (1..).zip(texts) {
+        match (record(&checked.id.0, text), decode(text)) {
+            (Err(fault), _) => checked.findings.push(Finding::Entry { place, fault }),
+            (_, Err(error)) => checked.findings.push(Finding::Unreadable { place, error }),
+            (Ok(_), Ok(entry)) => told.push((entry, text.clone())),
+        }
+    }
+    told
+}
+
+fn job(checked: &mut Checked, told: &[Told]) {
+    let sheet = fold(told.iter().map(|(entry, _)| entry.clone()));
+    for problem in sheet.problems() {
+        match problem {
+            Problem::Unknown(id) => checked.remarks.push(Remark::Unknown(id.clone())),
+            Problem::Disagree(_) => checked.remarks.push(Remark::Disagree),
+            problem => checked.findings.push(Finding::Record(problem.clone())),
+        }
+    }
+    let history = History::of(told);
+    let mut again = Vec::new();
+    for (entry, _) in told {
+        match &entry.what {
+            What::Decided(recorded) => {
+                again.extend(decision(checked, &history, entry, recorded));
+            }
+            What::HandedOver(recorded) => {
+                handed_over(checked, &history, entry, &recorded.digest);
+            }
+            _ => {}
+        }
+    }
+    let sets = numbers::sets(&sheet);
+    checked.sets = sets.len();
+    checked.decisions = again.len();
+    checked.numbers = numbers::job(&sheet, sets, &again);
+}
+
+/// What an entry rested on: the entries that it had seen.
+struct History<'a> {
+    by_id: BTreeMap<&'a EntryId, &'a Told>,
+}
+
+impl<'a> History<'a> {
+    fn of(told: &'a [Told]) -> Self {
+        let by_id = told.iter().map(|one| (&one.0.id, one));
+        Self {
+            by_id: by_id.collect(),
+        }
+    }
+
+    /// Everything that an entry had seen; `None` if some of it is not here.
+    fn before(&self, entry: &Entry) -> Option<Vec<&'a Told>> {
+        let mut seen = BTreeSet::new();
+        let mut told = Vec::new();
+        let mut open: Vec<&EntryId> = entry.after.iter().collect();
+        while let Some(id) = open.pop() {
+            if seen.insert(id.clone()) {
+                let one = self.by_id.get(id)?;
+                open.extend(&one.0.after);
+                told.push(*one);
+            }
+        }
+        Some(told)
+    }
+}
+
+/// A decision with what the rules say of the entries that it had seen.
+struct Again {
+    entry: EntryId,
+    sheet: Sheet,
+    computed: Decided,
+}
+
+fn decision(
+    checked: &mut Checked,
+    history: &History,
+    entry: &Entry,
+    recorded: &Decided,
+) -> Option<Again> {
+    let id = entry.id.clone();
+    let Some(before) = history.before(entry) else {
+        checked.remarks.push(Remark::NotChecked(id));
+        return None;
+    };
+    if recorded.rules != RULES_VERSION {
+        checked.remarks.push(Remark::OtherRules {
+            entry: id,
+            rules: recorded.rules,
+        });
+        return None;
+    }
+    let sheet = fold(before.into_iter().map(|(entry, _)| entry.clone()));
+    let verdict = judge::verdict(&sheet, recorded.corner);
+    let computed = decided(recorded.corner, recorded.nth, &verdict);
+    if computed != *recorded {
+        checked.findings.push(Finding::Decision {
+            entry: id.clone(),
+            recorded: recorded.clone(),
+            computed: computed.clone(),
+        });
+    }
+    Some(Again {
+        entry: id,
+        sheet,
+        computed,
+    })
+}
+
+fn handed_over(checked: &mut Checked, history: &History, entry: &Entry, recorded: &str) {
+    let Some(before) = history.before(entry) else {
+        checked.remarks.push(Remark::NotChecked(entry.id.clone()));
+        return;
+    };
+    let computed = digest(before.into_iter().map(|(_, text)| text));
+    if computed != recorded {
+        checked.findings.push(Finding::HandedOver {
+            entry: entry.id.clone(),
+            recorded: recorded.to_owned(),
+            computed,
+        });
+    }
+}

@@ -1,0 +1,170 @@
+//! What a second look at a file can find, and the sentence for each.
+
+use crate::exchange::import::EntryFault;
+use crate::exchange::wire::WireError;
+use crate::job::Problem;
+use crate::job::entry::{Decided, EntryId};
+use crate::text::{self, Lang, Yard};
+
+/// Something in a file that is not what its entries give.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Finding {
+    /// A log of a kind that this version does not know.
+    Kind(String),
+    /// The entries are not those that the log was exported with.
+    Digest {
+        /// As the file says.
+        stated: String,
+        /// As its entries give it.
+        computed: String,
+    },
+    /// The canonical digest is another.
+    Canonical {
+        /// As the file says.
+        stated: String,
+        /// As its entries give it.
+        computed: String,
+    },
+    /// An entry that cannot be kept.
+    Entry {
+        /// Its place in the log, from 1.
+        place: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// An entry with a body that does not fit its kind.
+    Unreadable {
+        /// Its place in the log, from 1.
+        place: usize,
+        /// What is wrong with it.
+        error: WireError,
+    },
+    /// The record does not hang together.
+    Record(Problem),
+    /// The rules give another decision for what was seen.
+    Decision {
+        /// The entry.
+        entry: EntryId,
+        /// What it says.
+        recorded: Decided,
+        /// What the rules give.
+        computed: Decided,
+    },
+    /// The report was made from other entries.
+    HandedOver {
+        /// The entry.
+        entry: EntryId,
+        /// The digest that it says.
+        recorded: String,
+        /// The digest of what it had seen.
+        computed: String,
+    },
+}
+
+/// Something to know about a file in which nothing differs for it.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Remark {
+    /// Another program laid it out anew.
+    Reformatted,
+    /// An entry of a kind that this version does not know.
+    Unknown(EntryId),
+    /// Two phones told one fact differently.
+    Disagree,
+    /// What this entry rested on is not all here.
+    NotChecked(EntryId),
+    /// A decision by another version of the rules.
+    OtherRules {
+        /// The entry.
+        entry: EntryId,
+        /// The version.
+        rules: u32,
+    },
+}
+
+impl Finding {
+    /// The stable code, for scripts.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::Kind(_) => "kind",
+            Self::Digest { .. } => "digest",
+            Self::Canonical { .. } => "canonical",
+            Self::Entry { .. } => "entry",
+            Self::Unreadable { .. } => "unreadable",
+            Self::Record(_) => "record",
+            Self::Decision { .. } => "decision",
+            Self::HandedOver { .. } => "handed_over",
+        }
+    }
+
+    /// The sentence that a person reads.
+    pub fn say(&self, lang: Lang) -> String {
+        text::yard(
+            lang,
+            match self {
+                Self::Kind(kind) => Yard::LogKind(kind),
+                Self::Digest { .. } => Yard::Edited,
+                Self::Canonical { .. } => Yard::Canonical,
+                Self::HandedOver { .. } => Yard::HandedOver,
+                Self::Record(problem) => return record(lang, problem),
+                Self::Entry { place, fault } => return bad(lang, *place, &format!("{fault:?}")),
+                Self::Unreadable { place, error } => {
+                    return bad(lang, *place, &format!("{error:?}"));
+                }
+                Self::Decision {
+                    recorded, computed, ..
+                } => return decision(lang, recorded, computed),
+            },
+        )
+    }
+}
+
+impl Remark {
+    /// The stable code, for scripts.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::Reformatted => "reformatted",
+            Self::Unknown(_) => "unknown",
+            Self::Disagree => "disagree",
+            Self::NotChecked(_) => "not_checked",
+            Self::OtherRules { .. } => "other_rules",
+        }
+    }
+
+    /// The sentence that a person reads.
+    pub fn say(&self, lang: Lang) -> String {
+        let say = match self {
+            Self::Reformatted => Yard::Reformatted,
+            Self::Unknown(id) => Yard::EntryUnknown(&id.0),
+            Self::Disagree => Yard::ToldTwice,
+            Self::NotChecked(id) => Yard::NotChecked(&id.0),
+            Self::OtherRules { rules, .. } => Yard::OtherRules(*rules),
+        };
+        text::yard(lang, say)
+    }
+}
+
+fn record(lang: Lang, problem: &Problem) -> String {
+    let say = match problem {
+        Problem::Missing(id) => Yard::EntryMissing(&id.0),
+        Problem::Edited(id) => Yard::EntryTwice(&id.0),
+        Problem::Circle(id) => Yard::EntryCircle(&id.0),
+        Problem::Unknown(id) => Yard::EntryUnknown(&id.0),
+        Problem::Disagree(_) => Yard::ToldTwice,
+    };
+    text::yard(lang, say)
+}
+
+fn bad(lang: Lang, place: usize, why: &str) -> String {
+    text::yard(lang, Yard::EntryBad { place, why })
+}
+
+fn decision(lang: Lang, recorded: &Decided, computed: &Decided) -> String {
+    let say = Yard::Decision {
+        corner: recorded.corner,
+        recorded: recorded.decision,
+        because: &recorded.reasons.join(", "),
+        computed: computed.decision,
+        rather: &computed.reasons.join(", "),
+    };
+    text::yard(lang, say)
+}

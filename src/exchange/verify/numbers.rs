@@ -1,0 +1,169 @@
+//! Every number of a job, computed from its entries, as a value that a script can read.
+//!
+//! Lengths in millimetres, unrounded; infinite degrees of freedom are `null`.
+
+use serde_json::{Value, json};
+
+use super::Again;
+use crate::job::entry::{Decided, DueKind, What};
+use crate::job::judge::{self, Measured};
+use crate::job::{Sheet, reason};
+use crate::trade::play::{After, Comparison, Conformity, SeriesFault};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{SetName, When};
+use crate::units::{Length, LengthUnit};
+
+/// Every set of readings of the sheet as it stands.
+pub(super) fn sets(sheet: &Sheet) -> Vec<Value> {
+    let names = Corner::ALL.iter().flat_map(|corner| {
+        let names = When::ALL
+            .iter()
+            .flat_map(|when| [1, 2].map(|nth| SetName { when: *when, nth }));
+        names.map(|name| (*corner, name))
+    });
+    names
+        .filter_map(|(corner, name)| {
+            let measured = judge::measured(sheet, corner, name)?;
+            let (numbers, fault) = match &measured {
+                Ok(measured) => (Some(set(measured)), None),
+                Err(fault) => (None, Some(fault_code(fault))),
+            };
+            Some(json!({
+                "corner": corner.code(),
+                "when": name.when.code(),
+                "nth": name.nth,
+                "measured": numbers,
+                "fault": fault,
+            }))
+        })
+        .collect()
+}
+
+/// The numbers of a job.
+pub(super) fn job(sheet: &Sheet, sets: Vec<Value>, again: &[Again]) -> Value {
+    json!({
+        "sets": sets,
+        "decisions": again.iter().map(decision).collect::<Vec<_>>(),
+        "proved": sheet.corners().iter().map(|corner| proved(sheet, *corner)).collect::<Vec<_>>(),
+        "photos": photos(sheet),
+        "loose": sheet.loose().len(),
+        "ending": sheet.ended().map(|ended| ended.ending.code()),
+        "retorque": sheet.due(DueKind::Retorque).map(|due| due.date.clone()),
+    })
+}
+
+fn mm(length: Length) -> f64 {
+    length.in_unit(LengthUnit::Millimetre)
+}
+
+fn set(measured: &Measured) -> Value {
+    let Measured {
+        set,
+        budget,
+        limit,
+        conformity,
+    } = measured;
+    let settling = set.settling(Some(limit.value));
+    let components: serde_json::Map<String, Value> = budget
+        .components
+        .iter()
+        .map(|part| {
+            let value = json!({ "u": mm(part.u), "dof": part.dof });
+            (part.source.code().to_owned(), value)
+        })
+        .collect();
+    json!({
+        "plays": set.plays().iter().map(|play| mm(*play)).collect::<Vec<_>>(),
+        "mean": mm(set.mean()),
+        "median": mm(set.median()),
+        "spread": mm(settling.spread),
+        "drift": mm(settling.drift),
+        "trend": settling.trend.code(),
+        "asks_to_rig_again": settling.asks_to_rig_again(),
+        "components": components,
+        "u": mm(budget.u_c),
+        "dof": budget.dof_eff,
+        "expanded95": mm(budget.expanded95),
+        "g": budget.g,
+        "guard_band": mm(budget.guard_band()),
+        "limit": mm(limit.value),
+        "limit_source": limit.source.code(),
+        "conformity": conformity.code(),
+        "conformance": comparison(conformity).map(|compared| compared.conformance),
+        "no_comparison": why_not(conformity),
+    })
+}
+
+const fn comparison(conformity: &Conformity) -> Option<&Comparison> {
+    match conformity {
+        Conformity::ProvenIn(comparison)
+        | Conformity::InNotProven(comparison)
+        | Conformity::OutNotProven(comparison)
+        | Conformity::ProvenOut(comparison)
+        | Conformity::MovementSeen { comparison, .. } => Some(comparison),
+        Conformity::NoMovementSeen { .. } | Conformity::NoComparison(_) => None,
+    }
+}
+
+fn why_not(conformity: &Conformity) -> Option<&'static str> {
+    match conformity {
+        Conformity::NoComparison(why) => Some(reason::why_not(*why)),
+        _ => None,
+    }
+}
+
+/// What the proof after the work says of a corner.
+fn proved(sheet: &Sheet, corner: Corner) -> Value {
+    let after = judge::after(sheet, corner);
+    let (result, against) = match &after {
+        After::Pass { .. } => ("pass", &[][..]),
+        After::Blocked { against } => ("blocked", against.as_slice()),
+        After::NotJudged { .. } => ("not_judged", &[][..]),
+    };
+    json!({
+        "corner": corner.code(),
+        "result": result,
+        "proven": matches!(after, After::Pass { proven: true, .. }),
+        "against": against.iter().map(|against| against.code()).collect::<Vec<_>>(),
+    })
+}
+
+/// The pictures that the job names, so that a script can look for them.
+fn photos(sheet: &Sheet) -> Vec<Value> {
+    let photos = sheet.counting().filter_map(|entry| match &entry.what {
+        What::Photo(photo) => Some(json!({
+            "step": photo.step.code(),
+            "sha256": photo.sha256,
+        })),
+        _ => None,
+    });
+    photos.collect()
+}
+
+const fn fault_code(fault: &SeriesFault) -> &'static str {
+    match fault {
+        SeriesFault::NoRound => "no_round",
+        SeriesFault::Round { .. } => "round",
+    }
+}
+
+fn decision(again: &Again) -> Value {
+    let Decided {
+        corner,
+        nth,
+        decision,
+        again: second,
+        reasons,
+        rules,
+    } = &again.computed;
+    json!({
+        "entry": again.entry.0,
+        "corner": corner.code(),
+        "nth": nth,
+        "decision": decision.code(),
+        "again": second,
+        "reasons": reasons,
+        "rules": rules,
+        "sets": sets(&again.sheet),
+    })
+}

@@ -1,0 +1,84 @@
+//! What the command on a computer says of files.
+
+use super::decide::decision;
+use super::words::corner;
+use crate::text::yard::Yard;
+
+/// One sentence; those that follow another on the same line begin small.
+pub(in crate::text) fn yard(say: Yard) -> String {
+    match say {
+        Yard::Holds {
+            logs,
+            entries,
+            sets,
+            decisions,
+        } => format!(
+            "holds ({}, {}, {}, {} computed again)",
+            count(logs, "log", "logs"),
+            count(entries, "entry", "entries"),
+            count(sets, "set of readings", "sets of readings"),
+            count(decisions, "decision", "decisions"),
+        ),
+        Yard::Differs => "DIFFERS".to_owned(),
+        Yard::Refused => "REFUSED".to_owned(),
+        Yard::NotOurs => "this is not a Hubslate file".to_owned(),
+        Yard::Newer { version } => {
+            format!("made by a newer version ({version}); update this program first")
+        }
+        Yard::CutOff => "the end of the file is missing".to_owned(),
+        Yard::Damaged { line } => format!("damaged at line {line}"),
+        Yard::NotRead(why) => format!("it cannot be read: {why}"),
+        Yard::NotWritten(why) => format!("it cannot be written: {why}"),
+        Yard::EntryUnreadable(id) => format!("entry {id} cannot be read; it is kept as it came"),
+        Yard::LogKind(kind) => format!("a log of the unknown kind \"{kind}\""),
+        Yard::Edited => {
+            "the entries were changed after the export: their digest differs".to_owned()
+        }
+        Yard::Canonical => "the canonical digest differs".to_owned(),
+        Yard::EntryBad { place, why } => format!("entry {place} cannot be read ({why})"),
+        Yard::EntryMissing(id) => format!("entry {id} is named by another and missing"),
+        Yard::EntryTwice(id) => format!("entry {id} is there twice with different contents"),
+        Yard::EntryCircle(id) => format!("entry {id} claims to have seen what came after it"),
+        Yard::Decision {
+            corner: at,
+            recorded,
+            because,
+            computed,
+            rather,
+        } => format!(
+            "decision {}: the file says {} ({because}), its entries give {} ({rather})",
+            corner(at),
+            decision(recorded),
+            decision(computed),
+        ),
+        Yard::HandedOver => "the report was made from other entries than these".to_owned(),
+        Yard::Reformatted => "laid out anew by another program, no value changed".to_owned(),
+        Yard::EntryUnknown(id) => format!("entry {id} is of a newer kind and was not checked"),
+        Yard::ToldTwice => "two phones told one fact differently; the safer one counts".to_owned(),
+        Yard::NotChecked(id) => format!("entry {id} was not checked: what it saw is not all here"),
+        Yard::OtherRules(rules) => {
+            format!("a decision by version {rules} of the rules was not made again")
+        }
+        Yard::Written { logs, entries } => format!(
+            "written ({}, {})",
+            count(logs, "log", "logs"),
+            count(entries, "entry", "entries"),
+        ),
+        Yard::Gap { device, from, to } if from == to => {
+            format!("{device}: entry {from} missing")
+        }
+        Yard::Gap { device, from, to } => format!("{device}: entries {from}\u{2013}{to} missing"),
+        Yard::Erased { entries, pseudonym } => format!(
+            "{} erased; the job is kept as {pseudonym}",
+            count(entries, "personal entry", "personal entries"),
+        ),
+        Yard::FreeText(text) => format!("stays, see whether it names somebody: {text:?}"),
+        Yard::Signatures(n) => format!("stays: {}", count(n, "signature", "signatures")),
+        Yard::NothingDue => "nothing is due in these files".to_owned(),
+        Yard::NoSuchJob(begin) => format!("not exactly one job begins with \"{begin}\""),
+    }
+}
+
+fn count(n: usize, one: &str, many: &str) -> String {
+    format!("{n} {}", if n == 1 { one } else { many })
+}

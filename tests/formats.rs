@@ -1,0 +1,145 @@
+//! The calendar, the table and the lines, as programs that are not ours read them: icalendar,
+//! Python's csv and DuckDB, in `other_formats.py` and `warehouse.sql`.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/python.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod python;
+#[path = "support/random_jobs.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod random_jobs;
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use hubslate::job::entry::{Due, DueKind, PersonField, Reply, VehicleField, What};
+use hubslate::trade::wheel_end::{Pick, Step, StepKey};
+use random_jobs::RandomJob;
+use serde_json::{Value, json};
+
+fn folder(name: &str) -> PathBuf {
+    let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("formats-{name}"));
+    let _ = std::fs::remove_dir_all(&path);
+    std::fs::create_dir_all(&path).unwrap();
+    path
+}
+
+/// What other programs read in the three forms of these files.
+fn read(folder: &Path, files: &[PathBuf]) -> Value {
+    for (word, out) in [
+        ("calendar", "due.ics"),
+        ("table", "jobs.csv"),
+        ("lines", "entries.jsonl"),
+    ] {
+        let made = Command::new(env!("CARGO_BIN_EXE_hubslate"))
+            .arg(word)
+            .args(files)
+            .args(["-o", out])
+            .current_dir(folder)
+            .output()
+            .unwrap();
+        assert!(made.status.success(), "{word}: {made:?}");
+    }
+    serde_json::from_str(&python::run("other_formats.py", &[folder])).unwrap()
+}
+
+fn samples() -> Vec<PathBuf> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("public/sample");
+    ["replaced-hub", "declined-stop", "nothing-wrong"]
+        .iter()
+        .map(|name| folder.join(format!("{name}.json")))
+        .collect()
+}
+
+#[test]
+fn the_samples_answer_the_questions_of_a_shop() {
+    let told = read(&folder("samples"), &samples());
+    let answers = told["answers"].as_array().unwrap();
+    assert_eq!(answers.len(), 4);
+    let endings = json!([["declined", "1"], ["finished", "1"], ["nothing_wrong", "1"]]);
+    assert_eq!(answers[0], endings);
+    // 6.3, 6.4, 6.3 and 1.0, 1.0, 1.2 thousandths of an inch; a slip of 64 was taken back.
+    let mean = |thou: [f64; 3]| format!("{:.4}", thou.iter().sum::<f64>() / 3.0 * 0.0254);
+    let before = mean([6.3, 6.4, 6.3]);
+    let after = mean([1.0, 1.0, 1.2]);
+    assert_eq!(
+        answers[1],
+        json!([["before", "3", before], ["after", "3", after]])
+    );
+    assert_eq!(answers[2].as_array().unwrap().len(), 2);
+    // Five days after 17, 19 and 24 February 2026.
+    let days: Vec<&Value> = answers[3]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|row| &row[1])
+        .collect();
+    assert_eq!(days, ["2026-02-22", "2026-02-24", "2026-03-01"]);
+    let events = told["events"].as_array().unwrap();
+    assert_eq!(events.iter().map(|e| &e["day"]).collect::<Vec<_>>(), days);
+    assert_eq!(events[0]["summary"], "Re-torque the wheel nuts KLM 4821");
+    // 11:29 at five hours behind UTC; nine in the morning of the day.
+    assert_eq!(events[0]["stamp"], "2026-02-17T16:29:00+00:00");
+    assert_eq!(events[0]["alarm_s"], 9.0 * 3600.0);
+    let row = &told["table"][0];
+    assert_eq!(
+        (&row["before_mm"], &row["after_mm"]),
+        (&json!(before), &json!(after))
+    );
+    assert_eq!(
+        (&row["repair_amount"], &row["currency"]),
+        (&json!("486"), &json!("USD"))
+    );
+    assert_eq!(row["customer"], "Dana Quill");
+}
+
+/// Commas, quotes, lines, a backslash, letters of two and four octets, and what a spreadsheet
+/// would carry out.
+const AWKWARD: &str = "=1+1, \"Größe\"; C:\\x\nzweite Zeile \u{1f527} und noch viel mehr Wörter, bis die Zeile lang genug ist";
+
+#[test]
+fn awkward_texts_come_through_as_they_were() {
+    let here = folder("awkward");
+    let mut job = RandomJob::begin(5, "van-9");
+    job.tap(vec![
+        What::Person(PersonField::Plate, AWKWARD.to_owned()),
+        What::Vehicle(VehicleField::Family, "-2 a".to_owned()),
+        What::Due(Due {
+            kind: DueKind::Retorque,
+            date: "2026-03-09".to_owned(),
+            distance: None,
+        }),
+        What::Due(Due {
+            kind: DueKind::Recheck,
+            date: "2026-06-01".to_owned(),
+            distance: None,
+        }),
+    ]);
+    let path = here.join("job.json");
+    std::fs::write(&path, job.file()).unwrap();
+    let told = read(&here, std::slice::from_ref(&path));
+    assert_eq!(told["table"][0]["plate"], format!("'{AWKWARD}"));
+    assert_eq!(told["table"][0]["family"], "'-2 a");
+    let events = told["events"].as_array().unwrap();
+    assert_eq!(events.len(), 2);
+    let title = format!("Re-torque the wheel nuts {AWKWARD}");
+    assert_eq!(events[0]["summary"], title);
+    assert_eq!(events[1]["day"], "2026-06-01");
+    let ics = std::fs::read_to_string(here.join("due.ics")).unwrap();
+    assert!(ics.split("\r\n").all(|line| line.len() <= 75));
+    // What was looked back on is due no more.
+    let done = Reply::Picked(Pick::NoneLoose);
+    job.tap(vec![What::Answered(
+        StepKey::once(Step::RetorqueDone),
+        done,
+    )]);
+    std::fs::write(&path, job.file()).unwrap();
+    let told = read(&here, &[path]);
+    assert_eq!(told["events"].as_array().unwrap().len(), 1);
+    assert_eq!(told["answers"][3], json!([]));
+}

@@ -1,0 +1,285 @@
+//! What becomes of one job on many phones: the laws of joining, over jobs by chance.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/random_jobs.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod random_jobs;
+
+use std::collections::BTreeSet;
+
+use hubslate::exchange::erase::{erased, pseudonym};
+use hubslate::exchange::gather::{Gap, Gathered};
+use hubslate::exchange::wire::decode;
+use hubslate::exchange::{ImportError, KeptText, LogKind, export, merge, read};
+use hubslate::job::entry::{Entry, EntryId, LogId, PersonField, Reply, What};
+use hubslate::job::{Key, Problem, fold, judge};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::play::Decision;
+use hubslate::trade::wheel_end::{Check, Step, StepKey};
+use proptest::prelude::*;
+use random_jobs::{Chance, HERE, RandomJob};
+
+fn kept(text: &str) -> KeptText {
+    let entry = decode(text).unwrap();
+    KeptText {
+        log: entry.log.0,
+        id: entry.id.0,
+        text: text.to_owned(),
+    }
+}
+
+fn all(job: &RandomJob) -> Vec<KeptText> {
+    job.texts().iter().map(|text| kept(text)).collect()
+}
+
+/// Some of the records of a job, some of the personal ones erased.
+fn some(records: &[KeptText], chance: &mut Chance) -> Vec<KeptText> {
+    let gone = erased(records).unwrap();
+    let here = records.iter().filter(|_| chance.often(60));
+    let here: Vec<KeptText> = here.cloned().collect();
+    let let_go = chance.often(50);
+    here.into_iter()
+        .map(|record| {
+            let erased = gone.iter().find(|gone| let_go && gone.id == record.id);
+            erased.cloned().unwrap_or(record)
+        })
+        .collect()
+}
+
+/// What a phone has after it took something in.
+fn joined(here: &[KeptText], came: &[KeptText]) -> Vec<KeptText> {
+    let change = merge(here, came);
+    assert_eq!(change.edited, []);
+    let gone: BTreeSet<&String> = change.replace.iter().map(|r| &r.id).collect();
+    let stay = here.iter().filter(|record| !gone.contains(&record.id));
+    let set: BTreeSet<KeptText> = stay
+        .chain(&change.add)
+        .chain(&change.replace)
+        .cloned()
+        .collect();
+    set.into_iter().collect()
+}
+
+fn file(records: &[KeptText]) -> String {
+    let log = LogId(records[0].log.clone());
+    let texts = records.iter().map(|r| r.text.clone()).collect();
+    export(&[(LogKind::Job, log, texts)]).unwrap()
+}
+
+/// The one file of many, in the order in which they are given.
+fn one_file(files: &[&str]) -> String {
+    let mut gathered = Gathered::default();
+    for text in files {
+        gathered.take(&read(text).unwrap());
+    }
+    let logs: Vec<_> = gathered
+        .unions()
+        .into_iter()
+        .map(|union| {
+            assert_eq!(union.edited, []);
+            let texts = union.records.into_iter().map(|r| r.text).collect();
+            (union.kind, union.id, texts)
+        })
+        .collect();
+    export(&logs).unwrap()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(32))]
+    #[test]
+    fn joining_is_commutative_associative_and_idempotent(seed in 0_u64..10_000) {
+        let mut chance = Chance(seed);
+        let records = all(&RandomJob::of(seed));
+        let [a, b, c] = [0; 3].map(|_| some(&records, &mut chance));
+        let ab = joined(&a, &b);
+        prop_assert_eq!(&ab, &joined(&b, &a));
+        prop_assert_eq!(&ab, &joined(&ab, &b));
+        prop_assert_eq!(&ab, &joined(&ab, &a));
+        prop_assert_eq!(joined(&ab, &c), joined(&a, &joined(&b, &c)));
+    }
+
+    /// Names never come in; order and repetition give the same file, and the same sheet.
+    #[test]
+    fn files_of_any_name_in_any_order_any_number_of_times_give_the_same_file(seed in 0_u64..10_000) {
+        let mut chance = Chance(seed);
+        let (one, two) = (all(&RandomJob::of(seed)), all(&RandomJob::of(seed + 10_000)));
+        let parts = [some(&one, &mut chance), some(&one, &mut chance), some(&two, &mut chance)];
+        let files: Vec<String> = parts.iter().filter(|part| !part.is_empty()).map(|part| file(part)).collect();
+        let files: Vec<&str> = files.iter().map(String::as_str).collect();
+        prop_assume!(files.len() == 3);
+        let whole = one_file(&files);
+        for order in [[2, 1, 0], [1, 0, 2], [0, 2, 1]] {
+            let turned = order.map(|place| files[place]);
+            prop_assert_eq!(&one_file(&turned), &whole);
+            prop_assert_eq!(&one_file(&[&whole, turned[0], turned[0]]), &whole);
+        }
+        let sheet = |text: &str| {
+            let logs = read(text).unwrap().logs;
+            logs.into_iter().map(|log| fold(log.records.iter().map(|r| decode(&r.text).unwrap()))).collect::<Vec<_>>()
+        };
+        prop_assert_eq!(sheet(&whole), sheet(&one_file(&[&whole])));
+    }
+
+    /// Each phone goes on with what both had; joined, nothing of either is lost.
+    #[test]
+    fn two_phones_on_one_job_are_both_kept(seed in 0_u64..10_000) {
+        let base = RandomJob::begin(seed, "van-1");
+        let [mut one, mut two] = ["van-1", "van-2"].map(|device| base.on(device, seed + 1));
+        one.go_on();
+        two.go_on();
+        let (ours, theirs) = (all(&one), all(&two));
+        let whole = joined(&ours, &theirs);
+        for record in ours.iter().chain(&theirs) {
+            prop_assert!(whole.contains(record));
+        }
+        let entries: Vec<Entry> = whole.iter().map(|r| decode(&r.text).unwrap()).collect();
+        let sheet = fold(entries);
+        prop_assert_eq!(sheet.entries().len(), one.entries.len() + two.entries.len() - base.entries.len());
+        let broken = |problem: &&Problem| !matches!(problem, Problem::Disagree(_));
+        prop_assert_eq!(sheet.problems().iter().find(broken), None);
+    }
+}
+
+#[test]
+fn two_phones_that_disagree_are_both_shown_and_the_graver_one_holds() {
+    let base = RandomJob::begin(7, "van-1");
+    let step = StepKey::once(Step::BeforeDriving);
+    let looked = |answer| What::Answered(step, Reply::Checked(vec![(Check::WheelUpright, answer)]));
+    let [mut one, mut two] = ["van-1", "van-2"].map(|device| base.on(device, 8));
+    one.tap(vec![looked(Answer::Yes)]);
+    two.tap(vec![looked(Answer::No)]);
+    for files in [[one.file(), two.file()], [two.file(), one.file()]] {
+        let [first, second] = &files;
+        let whole = read(&one_file(&[first, second])).unwrap().logs.remove(0);
+        let sheet = fold(whole.records.iter().map(|r| decode(&r.text).unwrap()));
+        assert_eq!(sheet.stated(&Key::Step(step)).count(), 2);
+        assert_eq!(sheet.problems(), [Problem::Disagree(Key::Step(step))]);
+        assert_eq!(judge::verdict(&sheet, HERE).decision, Decision::Stop);
+    }
+}
+
+#[test]
+fn a_broken_record_is_named_and_the_rest_is_kept() {
+    let job = RandomJob::of(3);
+    let mut texts = job.texts();
+    let broken = texts[5].clone();
+    let id = decode(&broken).unwrap().id;
+    texts[5] = broken.split("\"what\"").next().unwrap().to_owned()
+        + r#""what":{"ended":{"ending":"in_tears"}}}"#;
+    let records: Vec<KeptText> = texts
+        .iter()
+        .enumerate()
+        .map(|(at, text)| {
+            let id = job.entries[at].id.0.clone();
+            KeptText {
+                log: job.entries[at].log.0.clone(),
+                id,
+                text: text.clone(),
+            }
+        })
+        .collect();
+    let mut gathered = Gathered::default();
+    gathered.take(&read(&file(&records)).unwrap());
+    assert_eq!(gathered.unreadable.keys().collect::<Vec<_>>(), [&id]);
+    let union = gathered.unions().remove(0);
+    let came: BTreeSet<&String> = union.records.iter().map(|r| &r.text).collect();
+    assert_eq!(came, texts.iter().collect());
+}
+
+#[test]
+fn contents_that_differ_under_one_id_are_named_whichever_came_first() {
+    let job = RandomJob::of(5);
+    let records = all(&job);
+    let mut other = records.clone();
+    let place = other
+        .iter()
+        .position(|r| r.text.contains("Nobody At All"))
+        .unwrap();
+    other[place].text = other[place].text.replace("At All", "Else");
+    let files = [file(&records), file(&other)];
+    let gather = |order: [usize; 2]| {
+        let mut gathered = Gathered::default();
+        for at in order {
+            gathered.take(&read(&files[at]).unwrap());
+        }
+        gathered.unions().remove(0)
+    };
+    let union = gather([0, 1]);
+    assert_eq!(union.edited, [EntryId(records[place].id.clone())]);
+    assert_eq!(union, gather([1, 0]));
+}
+
+#[test]
+fn running_numbers_that_are_in_no_file_are_named() {
+    let mut job = RandomJob::begin(11, "van 3");
+    for _ in 0..60 {
+        job.tap(vec![What::Answered(
+            StepKey::once(Step::Drive),
+            Reply::Done,
+        )]);
+    }
+    for (place, entry) in (400..).zip(&mut job.entries) {
+        entry.n = place;
+    }
+    let records = all(&job);
+    let number = |record: &KeptText| decode(&record.text).unwrap().n;
+    let gaps = |missing: &dyn Fn(u64) -> bool| {
+        let here = records.iter().filter(|r| !missing(number(r))).cloned();
+        let here: Vec<KeptText> = here.collect();
+        let mut gathered = Gathered::default();
+        gathered.take(&read(&file(&here)).unwrap());
+        gathered.gaps()
+    };
+    let gap = |from, to| Gap {
+        device: "van 3".to_owned(),
+        from,
+        to,
+    };
+    assert_eq!(gaps(&|_| false), []);
+    assert_eq!(gaps(&|n| (412..=430).contains(&n)), [gap(412, 430)]);
+    assert_eq!(
+        gaps(&|n| n == 405 || n == 407),
+        [gap(405, 405), gap(407, 407)]
+    );
+    // What is missing at either end cannot be known.
+    assert_eq!(gaps(&|n| !(410..=450).contains(&n)), []);
+}
+
+#[test]
+fn a_newer_file_is_refused_with_its_version() {
+    let text = RandomJob::of(1).file();
+    let newer = text.replacen("\"version\": 1", "\"version\": 3", 1);
+    let error = read(&newer).unwrap_err();
+    assert_eq!(error, ImportError::Newer { version: 3 });
+    let said = hubslate::text::say(hubslate::text::Lang::English, error.say());
+    assert!(
+        said.contains("Update first") && said.contains("Nothing was changed"),
+        "{said}"
+    );
+}
+
+#[test]
+fn an_erased_owner_leaves_a_pseudonym_and_every_finding() {
+    let job = RandomJob::of(21);
+    let records = all(&job);
+    let gone = erased(&records).unwrap();
+    assert_eq!(gone.len(), 1);
+    let after = joined(&records, &gone);
+    let sheet = |records: &[KeptText]| fold(records.iter().map(|r| decode(&r.text).unwrap()));
+    let (was, is) = (sheet(&records), sheet(&after));
+    assert_eq!(was.person(PersonField::Name), Some("Nobody At All"));
+    assert_eq!(is.person(PersonField::Name), None);
+    assert_eq!(is.decided(HERE), was.decided(HERE));
+    assert_eq!(is.problems(), was.problems());
+    // The old file changes nothing any more.
+    assert_eq!(joined(&after, &records), after);
+    let log = job.entries[0].log.clone();
+    let name = pseudonym(&log);
+    assert!(name.starts_with("owner-") && log.0.replace('-', "").ends_with(&name[6..]));
+    assert_ne!(name, pseudonym(&RandomJob::of(22).entries[0].log));
+}

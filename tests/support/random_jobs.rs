@@ -1,0 +1,443 @@
+//! Practice jobs by chance, the same for the same seed: every dial, way, limit and answer that the
+//! measuring rules look at, also where they do not fit together.
+//!
+//! They follow no procedure: what cannot happen at the car can still stand in a file.
+
+use hubslate::exchange::wire::encode;
+use hubslate::exchange::{LogKind, digest, export};
+use hubslate::job::entry::{
+    Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Reading, Reply, Side,
+    What,
+};
+use hubslate::job::{fold, judge, reason};
+use hubslate::slate::{Pen, compose, log_id};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
+use hubslate::trade::play::{Dial, DialKind, Felt, Method, Place, Rig, Way};
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::{
+    Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
+};
+use hubslate::units::{Decimal, Force, ForceUnit, Length, LengthUnit, Typed};
+
+/// Knuth's MMIX generator: no more chance than a test needs.
+pub struct Chance(pub u64);
+
+impl Chance {
+    /// A number below `end`.
+    pub fn below(&mut self, end: u64) -> u64 {
+        self.0 = self
+            .0
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        (self.0 >> 33) % end
+    }
+
+    /// True so many times in a hundred.
+    pub fn often(&mut self, percent: u64) -> bool {
+        self.below(100) < percent
+    }
+
+    /// One of these.
+    pub fn of<T: Clone>(&mut self, all: &[T]) -> T {
+        let place = usize::try_from(self.below(all.len() as u64)).unwrap();
+        all[place].clone()
+    }
+}
+
+/// A job on the way.
+pub struct RandomJob {
+    pub chance: Chance,
+    pub entries: Vec<Entry>,
+    pen: Pen,
+    log: hubslate::job::entry::LogId,
+}
+
+impl RandomJob {
+    /// The job of a seed.
+    pub fn of(seed: u64) -> Self {
+        let mut job = Self::begin(seed, "van-7");
+        job.go_on();
+        if job.chance.often(40) {
+            job.set(SetName {
+                when: When::Before,
+                nth: 2,
+            });
+            job.decide(2);
+        }
+        if job.chance.often(60) {
+            job.work();
+        }
+        job.undo();
+        let texts = job.texts();
+        let digest = digest(&texts);
+        job.tap(vec![What::HandedOver(HandedOver { digest })]);
+        job
+    }
+
+    /// A job that was opened and nothing else.
+    pub fn begin(seed: u64, device: &str) -> Self {
+        let mut chance = Chance(seed);
+        chance.below(2);
+        let utc_ms = 1_771_000_000_000 + i64::try_from(chance.below(1_000_000_000)).unwrap();
+        let mut job = Self {
+            pen: Pen {
+                by: "P. Nobody".to_owned(),
+                device: device.to_owned(),
+                n: 1 + chance.below(5_000),
+                utc_ms,
+                offset_min: chance.of(&[-300, 0, 60, 330]),
+                told: None,
+                chance: [0; 10],
+            },
+            chance,
+            entries: Vec::new(),
+            log: hubslate::job::entry::LogId(String::new()),
+        };
+        job.shake();
+        job.log = log_id(&job.pen);
+        let corners = job.chance.of(&[&[HERE][..], &[HERE, Corner::RearRight]]);
+        job.tap(vec![
+            What::Opened(Opened {
+                start: Start::AtHome,
+                practice: Some(format!("seed {seed}")),
+            }),
+            What::Person(PersonField::Name, "Nobody At All".to_owned()),
+            What::Corners(corners.to_vec()),
+        ]);
+        job
+    }
+
+    /// The same job on another phone.
+    pub fn on(&self, device: &str, seed: u64) -> Self {
+        let mut pen = self.pen.clone();
+        pen.device = device.to_owned();
+        Self {
+            // Two phones never have the same chance.
+            chance: Chance(
+                device
+                    .bytes()
+                    .fold(seed, |sum, byte| sum * 31 + u64::from(byte)),
+            ),
+            entries: self.entries.clone(),
+            log: self.log.clone(),
+            pen,
+        }
+    }
+
+    /// What comes before the work, and a set.
+    pub fn go_on(&mut self) {
+        self.before();
+        self.set(SetName {
+            when: When::Before,
+            nth: 1,
+        });
+        self.decide(1);
+    }
+
+    pub fn texts(&self) -> Vec<String> {
+        self.entries.iter().map(|e| encode(e).unwrap()).collect()
+    }
+
+    pub fn file(&self) -> String {
+        export(&[(LogKind::Job, self.log.clone(), self.texts())]).unwrap()
+    }
+
+    pub fn tap(&mut self, whats: Vec<What>) {
+        self.shake();
+        self.pen.utc_ms += 1_000;
+        let heads = fold(self.entries.iter().cloned()).heads().to_vec();
+        let new = compose(&self.log, &heads, &self.pen, whats);
+        self.pen.n += new.len() as u64;
+        self.entries.extend(new);
+    }
+
+    fn shake(&mut self) {
+        for place in 0..10 {
+            self.pen.chance[place] = u8::try_from(self.chance.below(256)).unwrap();
+        }
+    }
+
+    fn answer(&mut self, step: StepKey, reply: Reply) {
+        self.tap(vec![What::Answered(step, reply)]);
+    }
+
+    /// An answer most of the time.
+    fn perhaps(&mut self, percent: u64, step: StepKey, all: &[Reply]) {
+        if self.chance.often(percent) {
+            let reply = self.chance.of(all);
+            self.answer(step, reply);
+        }
+    }
+
+    fn before(&mut self) {
+        if self.chance.often(85) {
+            let card = self.card();
+            self.tap(vec![What::Card(card)]);
+        }
+        if self.chance.often(95) {
+            let dial = self.dial();
+            self.tap(vec![What::Carried(Carried {
+                wrenches: vec![],
+                dial,
+            })]);
+        }
+        let looks = [
+            Answer::Yes,
+            Answer::Yes,
+            Answer::Yes,
+            Answer::No,
+            Answer::NotDone,
+        ];
+        let checks = [Check::NutsAsFound, Check::WheelUpright];
+        let checks = checks.map(|check| (check, self.chance.of(&looks)));
+        self.perhaps(
+            80,
+            StepKey::once(Step::BeforeDriving),
+            &[Reply::Checked(checks.to_vec())],
+        );
+        let not = Reply::NotDone(Because::NoTime);
+        self.perhaps(70, StepKey::once(Step::Drive), &[Reply::Done, not.clone()]);
+        for step in [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial] {
+            let nothing = Reply::Felt(Felt::Nothing);
+            let just = Reply::Felt(Felt::JustFelt);
+            let rare = Reply::Felt(self.chance.of(&[Felt::JustFelt, Felt::Seen, Felt::Knocks]));
+            let all = [
+                nothing.clone(),
+                nothing.clone(),
+                nothing,
+                just,
+                rare,
+                not.clone(),
+            ];
+            self.perhaps(85, at(step), &all);
+        }
+        let picks = |all: &[Pick]| all.iter().map(|p| Reply::Picked(*p)).collect::<Vec<_>>();
+        let gone = picks(&[Pick::PlayGone, Pick::PlayGone, Pick::PlayStays]);
+        self.perhaps(70, at(Step::BrakeHeld), &gone);
+        let spins = picks(&SPINS);
+        self.perhaps(90, at(Step::SpinHand), &spins);
+        let nuts = [
+            Pick::NutTight,
+            Pick::NutTight,
+            Pick::NutTight,
+            Pick::NutRetorqued,
+            Pick::NutSlack,
+        ];
+        self.perhaps(90, at(Step::NutFound), &picks(&nuts));
+        self.perhaps(90, at(Step::RigPush), &picks(&FLEXES));
+        if self.chance.often(8) {
+            self.loosen_nut();
+        }
+    }
+
+    fn card(&mut self) -> SpecCard {
+        let source = CardSource {
+            document: "Practice pages (invented)".to_owned(),
+            page: "1".to_owned(),
+            looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
+            who: "P. Nobody".to_owned(),
+        };
+        let (text, unit) = self.chance.of(&[
+            ("0.05", LengthUnit::Millimetre),
+            ("0,10", LengthUnit::Millimetre),
+            ("0", LengthUnit::Millimetre),
+            ("50", LengthUnit::Micrometre),
+            ("2.0", LengthUnit::Thou),
+            ("0.004", LengthUnit::Inch),
+        ]);
+        let mut way = Way {
+            rig: None,
+            ..Way::DEFAULT
+        };
+        if self.chance.often(25) {
+            way = self.other(way);
+        }
+        let body = if self.chance.often(15) {
+            CardBody::NotFound {
+                reason: "not in the pages".to_owned(),
+            }
+        } else {
+            CardBody::Play {
+                most: Typed::parse(text, unit).unwrap(),
+                way,
+                source,
+            }
+        };
+        SpecCard {
+            item: CardItem::PlayLimit,
+            body,
+        }
+    }
+
+    /// Another way than `way`, in one thing.
+    fn other(&mut self, way: Way) -> Way {
+        let newtons = self.chance.of(&[98.1, 105.0, 150.0]);
+        let force = Some(Force::new(newtons, ForceUnit::Newton).unwrap());
+        let rigs = [
+            None,
+            Some(Rig::CaliperUp),
+            Some(Rig::RotorOff),
+            Some(Rig::WheelOn),
+        ];
+        match self.chance.below(4) {
+            0 => Way {
+                method: self.chance.of(Method::ALL),
+                ..way
+            },
+            1 => Way {
+                place: self.chance.of(Place::ALL),
+                ..way
+            },
+            2 => Way {
+                rig: self.chance.of(&rigs),
+                ..way
+            },
+            _ => Way { force, ..way },
+        }
+    }
+
+    fn dial(&mut self) -> Dial {
+        let fine = Dial::new(
+            Length::new(0.002, LengthUnit::Millimetre).unwrap(),
+            200,
+            DialKind::Lever,
+        )
+        .unwrap();
+        self.chance
+            .of(&[Dial::HUNDREDTH_MM, Dial::THOU, Dial::HALF_THOU, fine])
+    }
+
+    /// Up to three rounds about one play, on either side of the zero of the face.
+    fn set(&mut self, name: SetName) {
+        if name.nth == 2 {
+            let flexes: Vec<_> = FLEXES.iter().map(|pick| Reply::Picked(*pick)).collect();
+            self.perhaps(90, at(Step::RigAgain), &flexes);
+        }
+        let sheet = fold(self.entries.iter().cloned());
+        let (dial, mut way) = (judge::dial(&sheet), judge::way(&sheet));
+        if self.chance.often(15) {
+            way = self.other(way);
+        }
+        let face = f64::from(dial.divisions_per_turn());
+        let graduation = dial.graduation().in_unit(LengthUnit::Millimetre);
+        let most = (0.16 / graduation).min(face * 0.3) * 10.0;
+        let nothing = self.chance.often(15);
+        let play = if nothing {
+            0
+        } else {
+            self.chance.below(most as u64)
+        };
+        let spread = if nothing {
+            1
+        } else {
+            self.chance.of(&[1, 3, 8, 30])
+        };
+        let rounds = self.chance.of(&[1, 2, 3, 3, 3, 3]);
+        for round in 1..=rounds {
+            let push = self.chance.of(&[0.0, 0.0, 0.0, 2.5, face - 1.5, -1.0]);
+            let jitter = self.chance.below(spread) as f64 / 10.0;
+            let way_round = self.chance.of(&[1.0, 1.0, 1.0, -1.0]);
+            let mut pull = push + way_round * (play as f64 / 10.0 + jitter);
+            if pull.abs() > face {
+                pull -= face.copysign(pull);
+            }
+            let typed = |divisions: f64| Decimal::parse(&format!("{divisions:.1}")).unwrap();
+            let reading = |side, divisions| {
+                What::Reading(Reading {
+                    corner: HERE,
+                    set: name,
+                    round,
+                    side,
+                    divisions,
+                    dial,
+                    way,
+                })
+            };
+            let mut whats = vec![reading(Side::Pull, typed(pull))];
+            if push != 0.0 || self.chance.often(70) {
+                whats.insert(0, reading(Side::Push, typed(push)));
+            }
+            self.tap(whats);
+        }
+    }
+
+    fn decide(&mut self, nth: u8) {
+        let sheet = fold(self.entries.iter().cloned());
+        let verdict = judge::verdict(&sheet, HERE);
+        self.tap(vec![What::Decided(reason::decided(HERE, nth, &verdict))]);
+    }
+
+    fn loosen_nut(&mut self) {
+        let items = vec![Item {
+            corner: HERE,
+            group: Group::AxleNut,
+            number: 1,
+        }];
+        let to = Hold::Off;
+        let step = at(Step::NutFirst);
+        self.tap(vec![What::Moved(Moved {
+            step,
+            items,
+            to,
+            wrench: None,
+        })]);
+    }
+
+    fn work(&mut self) {
+        self.loosen_nut();
+        let flexes: Vec<_> = FLEXES.iter().map(|pick| Reply::Picked(*pick)).collect();
+        self.perhaps(90, at(Step::RigPush).nth(2), &flexes);
+        if self.chance.often(80) {
+            self.set(SetName {
+                when: When::After,
+                nth: 1,
+            });
+        }
+        let spins: Vec<_> = SPINS.iter().map(|pick| Reply::Picked(*pick)).collect();
+        self.perhaps(80, at(Step::ProveSpin), &spins);
+        self.tap(vec![What::Due(Due {
+            kind: DueKind::Retorque,
+            date: "2026-03-01".to_owned(),
+            distance: None,
+        })]);
+    }
+
+    /// Strikes an entry now and then, and now and then strikes the strike.
+    fn undo(&mut self) {
+        for _ in 0..2 {
+            if self.chance.often(30) {
+                let from = self.entries.len() / 3;
+                let place = from
+                    + usize::try_from(self.chance.below((self.entries.len() - from) as u64))
+                        .unwrap();
+                let hit = self.entries[place].id.clone();
+                self.tap(vec![What::Strike(vec![hit])]);
+            }
+        }
+    }
+}
+
+/// The corner that all this is about.
+pub const HERE: Corner = Corner::FrontLeft;
+
+const fn at(step: Step) -> StepKey {
+    StepKey::at(step, HERE)
+}
+
+const FLEXES: [Pick; 5] = [
+    Pick::FlexNone,
+    Pick::FlexNone,
+    Pick::FlexHalf,
+    Pick::FlexOne,
+    Pick::FlexMore,
+];
+const SPINS: [Pick; 7] = [
+    Pick::SmoothQuiet,
+    Pick::SmoothQuiet,
+    Pick::SmoothQuiet,
+    Pick::Rough,
+    Pick::Noisy,
+    Pick::RoughNoisy,
+    Pick::GrindsHot,
+];
