@@ -14,6 +14,8 @@
 mod fasteners;
 #[path = "reference/rows.rs"]
 mod rows;
+#[path = "reference/runout.rs"]
+mod runout;
 #[path = "reference/uncertainty.rs"]
 mod uncertainty;
 #[path = "reference/units.rs"]
@@ -31,6 +33,16 @@ fn uncertainty_and_decisions_as_published() {
 #[test]
 fn units_and_geometry_as_defined() {
     check_file("02_units_geometry.json", 44, &[], units::computed);
+}
+
+#[test]
+fn waves_and_positions_as_computed_by_numpy() {
+    check_file("03_runout.json", 23, &[], runout::computed);
+}
+
+#[test]
+fn means_and_deviations_as_certified() {
+    check_file("13_univariate.json", 5, &[], uncertainty::certified);
 }
 
 #[test]
