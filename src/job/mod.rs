@@ -16,6 +16,7 @@ mod progress;
 pub mod ready;
 pub mod reason;
 pub mod round;
+pub mod runout;
 mod sheet;
 pub mod turn;
 pub mod typed_card;

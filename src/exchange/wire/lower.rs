@@ -1,6 +1,7 @@
 //! From what happened to how it is stored.
 
 use crate::exchange::wire::card;
+use crate::exchange::wire::runout;
 use crate::exchange::wire::what::{CheckText, ItemText, MoneyText, Reply, What, WrenchUse};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
@@ -107,6 +108,8 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         entry::What::Strike(hits) => What::Strike {
             hits: hits.iter().map(|id| id.0.clone()).collect(),
         },
+        entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
+        entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
         entry::What::Unknown(_) => return None,
     })
 }

@@ -6,6 +6,7 @@
 mod card;
 mod lower;
 mod raise;
+mod runout;
 mod what;
 
 use serde::{Deserialize, Serialize};

@@ -1,6 +1,7 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::card;
+use crate::exchange::wire::runout;
 use crate::exchange::wire::what::{ItemText, MoneyText, Reply, What};
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
@@ -159,6 +160,8 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
+        What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
+        What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText, WrenchText};
+use crate::exchange::wire::runout;
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -120,10 +121,12 @@ pub(super) enum What {
     Strike {
         hits: Vec<String>,
     },
+    Runout(runout::ReadingText),
+    RunoutLimit(runout::CardText),
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 24] = [
+const KINDS: [&str; 26] = [
     "opened",
     "person",
     "erased",
@@ -148,6 +151,8 @@ const KINDS: [&str; 24] = [
     "handed_over",
     "ended",
     "strike",
+    "runout",
+    "runout_limit",
 ];
 
 /// The answer to a step.

@@ -67,6 +67,19 @@ impl Studs {
         self.0
     }
 
+    /// The studs, from 0, on both sides of an angle; one of them twice within a tenth of a step.
+    pub fn beside(self, angle: Angle) -> (u8, u8) {
+        let steps = angle.in_unit(AngleUnit::Turn).rem_euclid(1.0) * f64::from(self.0);
+        let near = steps.round();
+        // At most ten studs; the cast only drops what is behind the point.
+        let stud = |steps: f64| steps as u8 % self.0;
+        if (steps - near).abs() <= 0.1 {
+            (stud(near), stud(near))
+        } else {
+            (stud(steps), stud(steps + 1.0))
+        }
+    }
+
     /// The angle from stud 1 to a stud counted from 0.
     pub fn angle(self, stud: u8) -> Angle {
         let turn = f64::from(stud) / f64::from(self.0);
@@ -211,6 +224,16 @@ mod tests {
         assert_eq!(separate(studs, one, other), Err(IndexFault::SamePosition));
         let told = Told::Assembled { one, other };
         assert_eq!(positions(&told, studs), Err(IndexFault::SamePosition));
+    }
+
+    #[test]
+    fn an_angle_lies_between_two_studs_or_at_one() {
+        let studs = Studs::new(5).unwrap();
+        let beside = |degrees| studs.beside(Angle::new(degrees, AngleUnit::Degree).unwrap());
+        assert_eq!(beside(101.0), (1, 2));
+        assert_eq!(beside(75.0), (1, 1));
+        assert_eq!(beside(355.0), (0, 0));
+        assert_eq!(beside(330.0), (4, 0));
     }
 
     // u² = (u_a² |w_b − w|² + u_b² |w − w_a|²) / |w_b − w_a|², GUM 5.1.2 with independent readings.
