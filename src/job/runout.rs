@@ -91,6 +91,14 @@ impl Run<'_> {
             .find_map(|reading| reading.divisions.as_ref())
     }
 
+    /// How far a needle stands from the first place's, while the number is one.
+    pub fn from_first(&self, text: &str) -> Option<Length> {
+        let first = Divisions::typed(self.at(1)?.divisions.as_ref()?);
+        let here = Divisions::typed(&Decimal::parse(text).ok()?);
+        let here = self.dial.worth(self.dial.nearest(here, first));
+        Some(here.minus(self.dial.worth(first)))
+    }
+
     /// The readings as a series; a needle past zero is told on from the first.
     ///
     /// # Errors
@@ -114,11 +122,13 @@ impl Run<'_> {
 
 /// Where a reading was taken, from stud 1 in the numbering direction.
 pub fn angle(reading: &RunoutReading) -> Angle {
-    let step = || {
-        let place = usize::from(reading.place.saturating_sub(1));
-        equal_step(place, usize::from(reading.setup.places))
-    };
+    let step = || place_angle(reading.place, reading.setup.places);
     reading.angle.as_ref().map_or_else(step, Typed::angle)
+}
+
+/// The equal step of a place, from stud 1.
+pub fn place_angle(place: u8, places: u8) -> Angle {
+    equal_step(usize::from(place.saturating_sub(1)), usize::from(places))
 }
 
 /// How many studs the vehicle's wheels have, if that is known.

@@ -168,7 +168,7 @@ fn closure(told: &Told, found: &Found) -> String {
 fn waves(told: &Told, shape: &Shape) -> Vec<(String, String)> {
     let fit = &shape.fit;
     let wave = |arrow: &Arrow| {
-        let sure = told.format.length(arrow.u().times(2.0), 4).line();
+        let sure = told.format.length(arrow.u_of_reach(), 4).line();
         format!("{} (u {sure})", told.both(arrow.reach(), 3))
     };
     let mut rows = vec![
@@ -230,7 +230,7 @@ fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
     let now = run.setup.stud.saturating_sub(1);
     let rows = positions.iter().map(|position| {
         let name = text::hole_on_stud(told.lang, position.stud + 1);
-        let sure = told.format.length(position.wobble.u().times(2.0), 4).line();
+        let sure = told.format.length(position.wobble.u_of_reach(), 4).line();
         let note = if position.stud == now {
             face(told, FaceWord::Now)
         } else {

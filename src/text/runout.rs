@@ -105,4 +105,8 @@ face_words! {
     Common,
     /// Read and marked readings.
     Readings,
+    /// Does not count because of.
+    LeaveOut,
+    /// Begin at stud 1 with the dial at zero.
+    Zero,
 }

@@ -21,6 +21,8 @@ pub enum Route {
     Report(String),
     /// The job's notes, and what is wrong with its record.
     Notes(String),
+    /// The run-out of a job's corners.
+    Runout(String),
     /// Opening files.
     Import,
     /// Units, tools, sound.
@@ -40,6 +42,7 @@ impl Route {
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
+            (Some("job"), Some(id), Some("runout")) => Self::Runout(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
             (Some("job"), Some(id), Some(step)) => StepKey::from_code(step).map_or_else(
                 || Self::Job(id.to_owned()),
@@ -61,6 +64,7 @@ impl Route {
             Self::Where(id) => format!("#/job/{id}/where"),
             Self::Loose(id) => format!("#/job/{id}/loose"),
             Self::Report(id) => format!("#/job/{id}/report"),
+            Self::Runout(id) => format!("#/job/{id}/runout"),
             Self::Notes(id) => format!("#/job/{id}/notes"),
         }
     }
@@ -73,6 +77,7 @@ impl Route {
             | Self::Where(id)
             | Self::Loose(id)
             | Self::Report(id)
+            | Self::Runout(id)
             | Self::Notes(id) => Some(id),
             Self::Home | Self::New | Self::Import | Self::Settings => None,
         }
@@ -106,6 +111,7 @@ mod tests {
             Route::Where(id()),
             Route::Loose(id()),
             Route::Report(id()),
+            Route::Runout(id()),
             Route::Notes(id()),
         ] {
             assert_eq!(Route::from_hash(&route.to_hash()), route);

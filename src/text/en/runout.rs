@@ -57,6 +57,8 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Next => "Next",
         FaceWord::Common => "The order of the next steps is common practice, no source.",
         FaceWord::Readings => "Readings",
+        FaceWord::LeaveOut => "Leave it out:",
+        FaceWord::Zero => "Dial to zero at stud 1.",
     }
 }
 

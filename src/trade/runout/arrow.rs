@@ -69,6 +69,11 @@ impl Arrow {
         self.u
     }
 
+    /// Standard uncertainty of the reach.
+    pub fn u_of_reach(&self) -> Length {
+        self.u.times(2.0)
+    }
+
     /// Degrees of freedom of the uncertainty; `None` is infinite.
     pub const fn dof(&self) -> Option<f64> {
         self.dof

@@ -13,6 +13,7 @@ mod pack;
 mod photo;
 mod report;
 mod round;
+mod runout;
 mod settings;
 mod sign;
 mod step;
@@ -39,6 +40,7 @@ pub fn root() -> impl IntoView {
         Route::Where(_) => wherever::wherever(app),
         Route::Loose(_) => loose::loose(app),
         Route::Report(_) => whole::report(app),
+        Route::Runout(_) => runout::runout(app),
         Route::Notes(_) => wherever::notes(app),
     }
 }

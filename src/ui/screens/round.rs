@@ -20,7 +20,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::swing::{Begin, pacer};
-use crate::units::{Decimal, Length, LengthUnit, Shown, Unit};
+use crate::units::{Decimal, Format, Length, LengthUnit, Shown, Unit};
 
 /// What is on the glass of one round.
 #[derive(Clone)]
@@ -129,12 +129,11 @@ impl Reading {
 }
 
 /// The unit of the number: thousandths where the dial has them, else its own division.
-fn unit(reading: &Reading) -> String {
-    let graduation = reading.dial.graduation();
+pub(super) fn unit(dial: &Dial, fmt: Format) -> String {
+    let graduation = dial.graduation();
     if graduation == Dial::THOU.graduation() {
         return LengthUnit::Thou.symbol().to_owned();
     }
-    let fmt = reading.at.fmt;
     let one: Shown = if graduation == Dial::HALF_THOU.graduation() {
         fmt.length_in(graduation, LengthUnit::Thou, 1)
     } else {
@@ -217,7 +216,7 @@ fn value(reading: &Reading) -> AnyView {
             on:click=move |_| pressed.show_pad()
         >
             <output>{move || number.text.with(|text| shown(&fmt.marked(text)))}</output>
-            <span class="round__unit">{unit(reading)}</span>
+            <span class="round__unit">{unit(&reading.dial, reading.at.fmt)}</span>
         </button>
     }
     .into_any()
@@ -284,7 +283,8 @@ fn pad_of(reading: &Reading) -> AnyView {
             Say::NotZeroed
         })
     };
-    let unit = view! { <span class="round__unit">{unit(reading)}</span> };
+    let unit = unit(&reading.dial, reading.at.fmt);
+    let unit = view! { <span class="round__unit">{unit}</span> };
     view! {
         <p class="round__nth">{label}</p>
         {pad(at, reading.text, unit, true)}
@@ -305,7 +305,7 @@ fn keys(reading: &Reading) -> AnyView {
     view! {
         <div class="round__steps" hidden=move || typing.get()>
             {step(reading, "−5", Say::PadMinusFive, -10)}
-            {half(reading)}
+            {half(reading.text)}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
             {pacer(&reading.at, Look::Plain, Begin::ByKey)}
@@ -323,15 +323,22 @@ fn keys(reading: &Reading) -> AnyView {
     .into_any()
 }
 
-/// A key that moves the needle by so many half divisions.
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
-    let reading = reading.clone();
+    let name = reading.at.say(name);
+    needle_key(reading.text, reading.dial, label, name, halves)
+}
+
+/// A key that moves the needle by so many half divisions.
+pub(super) fn needle_key(
+    text: RwSignal<String>,
+    dial: Dial,
+    label: &'static str,
+    name: &str,
+    halves: i64,
+) -> AnyView {
     // The name holds what is seen, so that it can also be spoken to the phone.
-    let name = format!("{}, {label}", reading.at.say(name));
-    let press = move |_| {
-        let text = reading.text.get_untracked();
-        reading.text.set(stepped(&text, halves, &reading.dial));
-    };
+    let name = format!("{name}, {label}");
+    let press = move |_| text.update(|text| *text = stepped(text, halves, &dial));
     view! {
         <button type="button" class="key round__step" aria-label=name on:click=press>
             {label}
@@ -341,8 +348,7 @@ fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyVi
 }
 
 /// The half division, put on and taken off.
-fn half(reading: &Reading) -> AnyView {
-    let text = reading.text;
+pub(super) fn half(text: RwSignal<String>) -> AnyView {
     let press = move |_| text.update(|text| *text = halved(text));
     view! {
         <button type="button" class="key round__step" on:click=press>
