@@ -284,7 +284,7 @@ pub fn answer(lang: Lang, format: Format, found: &Found, shape: &Shape) -> Strin
         (Some(judged), Some(card)) => {
             text::against_limit(lang, judged.result, &format.typed(&card.most).line())
         }
-        _ => text::face(lang, FaceWord::NoLimit).to_lowercase(),
+        _ => text::face(lang, FaceWord::NoLimitTail).to_owned(),
     };
     text::run_answer(lang, &tir(format, found), shape.form, &against)
 }

@@ -49,6 +49,8 @@ face_words! {
     LimitTitle,
     /// No limit looked up.
     NoLimit,
+    /// The same, at the end of a sentence.
+    NoLimitTail,
     /// Type the limit.
     TypeLimit,
     /// Keep the limit.

@@ -27,6 +27,7 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::AnotherRun => "Another run",
         FaceWord::LimitTitle => "The maker's limit",
         FaceWord::NoLimit => "No limit looked up.",
+        FaceWord::NoLimitTail => "no limit looked up.",
         FaceWord::TypeLimit => "Type the limit",
         FaceWord::KeepLimit => "Keep the limit",
         FaceWord::Place => "Place",

@@ -112,6 +112,15 @@ fn keys(bench: &Bench, spotted: Spotted, dial: Dial, text: RwSignal<String>) -> 
             keeping.keep(what);
         }
     };
+    let begin = text.get_untracked();
+    let label = move |text: &str| {
+        let value = fmt.marked(text);
+        if text == begin && spotted.place > 1 {
+            text::same_value(lang, &value)
+        } else {
+            text::keep_value(lang, &value)
+        }
+    };
     let skip = move || skipping.keep(skipped(skipping.at.sheet(), spotted));
     view! {
         <div class="round__steps">
@@ -120,7 +129,7 @@ fn keys(bench: &Bench, spotted: Spotted, dial: Dial, text: RwSignal<String>) -> 
             {step("+1", Say::PadPlus, 2)}
         </div>
         <button type="button" class="key key--primary" on:click=keep>
-            {move || text.with(|text| text::keep_value(lang, &fmt.marked(text)))}
+            {move || text.with(|text| label(text))}
         </button>
     }
     .into_any()
