@@ -12,6 +12,8 @@
 
 #[path = "reference/fasteners.rs"]
 mod fasteners;
+#[path = "reference/money.rs"]
+mod money;
 #[path = "reference/rows.rs"]
 mod rows;
 #[path = "reference/runout.rs"]
@@ -42,7 +44,7 @@ fn waves_and_positions_as_computed_by_numpy() {
 
 #[test]
 fn means_and_deviations_as_certified() {
-    check_file("13_univariate.json", 5, &[], uncertainty::certified);
+    check_file("14_univariate.json", 5, &[], uncertainty::certified);
 }
 
 #[test]
@@ -58,6 +60,11 @@ fn adapters_and_preload_scatter_as_published() {
 #[test]
 fn vehicle_numbers_as_regulated() {
     check_file("05_vin.json", 69, &[], vin::computed);
+}
+
+#[test]
+fn estimates_as_reckoned_by_decimal_arithmetic() {
+    check_file("13_money.json", 47, &[], money::computed);
 }
 
 #[test]

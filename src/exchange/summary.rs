@@ -7,7 +7,7 @@ use crate::job::entry::{DueKind, LogId, PersonField, VehicleField};
 use crate::trade::wheel_end::StepSpec;
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 
 /// One line of the list.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -31,6 +31,8 @@ pub struct Summary {
     pub ending: String,
     /// The day by which the wheel nuts are due, `YYYY-MM-DD`; empty if none.
     pub due: String,
+    /// The invoice's number; empty if it has none.
+    pub invoice: String,
     /// Whether it is practice.
     pub practice: bool,
     /// When it was last written, milliseconds since 1970 in UTC.
@@ -64,6 +66,7 @@ impl Summary {
                 .due(DueKind::Retorque)
                 .map(|due| due.date.clone())
                 .unwrap_or_default(),
+            invoice: sheet.invoice().unwrap_or_default().to_owned(),
             practice: sheet
                 .opened()
                 .is_some_and(|opened| opened.practice.is_some()),

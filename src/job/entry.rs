@@ -6,6 +6,7 @@ pub use runout::{RunoutCard, RunoutReading, Setup};
 
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, Wrench};
+use crate::trade::money::Estimate;
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
@@ -85,6 +86,10 @@ pub enum What {
     Decided(Decided),
     /// What the work costs.
     Price(Price),
+    /// The invoice's number.
+    Invoice(String),
+    /// Money that came in.
+    Paid(Paid),
     /// The owner's yes or no.
     Consent(Consent),
     /// A signature.
@@ -253,6 +258,24 @@ pub struct Price {
     pub repair: Money,
     /// Inspection with putting it back, if the repair is refused.
     pub refit: Money,
+    /// The repair in lines, in its currency; they come to the amount above.
+    pub estimate: Option<Estimate>,
+}
+
+words! {
+    /// How money came in. A card's number is never asked for.
+    pub enum PaidHow {
+        Cash = "cash", Card = "card", Transfer = "transfer", Other = "other",
+    }
+}
+
+/// Money that came in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Paid {
+    /// How.
+    pub how: PaidHow,
+    /// How much.
+    pub amount: Money,
 }
 
 words! {

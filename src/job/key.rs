@@ -41,6 +41,8 @@ pub enum Key {
     Decided(Corner, u8),
     /// The price.
     Price,
+    /// The invoice's number.
+    Invoice,
     /// The owner's answer.
     Consent(StepKey),
     /// A signature.
@@ -81,6 +83,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
         What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
         What::Price(_) => vec![Key::Price],
+        What::Invoice(_) => vec![Key::Invoice],
         What::Consent(consent) => vec![Key::Consent(consent.step)],
         What::Signed(signed) => vec![Key::Signed(signed.step)],
         What::Part(part) => vec![Key::Part(part.corner)],
@@ -89,9 +92,12 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
         What::Ended(_) => vec![Key::Ended],
-        What::Erased(_) | What::Photo(_) | What::Note(..) | What::Strike(_) | What::Unknown(_) => {
-            Vec::new()
-        }
+        What::Erased(_)
+        | What::Paid(_)
+        | What::Photo(_)
+        | What::Note(..)
+        | What::Strike(_)
+        | What::Unknown(_) => Vec::new(),
     }
 }
 

@@ -1,6 +1,7 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
 mod act;
+pub mod bill;
 pub mod book;
 pub mod ending;
 pub mod entry;

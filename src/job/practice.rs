@@ -35,6 +35,7 @@ pub fn packed(source: &CardSource, carried: Carried, currency: &str) -> Vec<What
     whats.push(What::Price(Price {
         repair: money(38_000),
         refit: money(9_000),
+        estimate: None,
     }));
     whats.push(What::Missing(Vec::new()));
     whats.push(What::Carried(carried));

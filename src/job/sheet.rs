@@ -3,8 +3,9 @@
 use std::collections::BTreeMap;
 
 use crate::job::entry::{
-    Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Part, PersonField,
-    Photo, Price, Reading, Reply, RunoutCard, RunoutReading, Side, Signed, VehicleField, What,
+    Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Paid, Part,
+    PersonField, Photo, Price, Reading, Reply, RunoutCard, RunoutReading, Side, Signed,
+    VehicleField, What,
 };
 use crate::job::key::{Key, care};
 use crate::trade::fastening::{CardItem, SpecCard};
@@ -274,6 +275,22 @@ impl Sheet {
             Some(What::Price(price)) => Some(price),
             _ => None,
         }
+    }
+
+    /// The invoice's number.
+    pub fn invoice(&self) -> Option<&str> {
+        match self.what(&Key::Invoice) {
+            Some(What::Invoice(number)) => Some(number),
+            _ => None,
+        }
+    }
+
+    /// What came in, in the order in which it came.
+    pub fn payments(&self) -> impl Iterator<Item = (&Entry, &Paid)> {
+        self.counting().filter_map(|entry| match &entry.what {
+            What::Paid(paid) => Some((entry, paid)),
+            _ => None,
+        })
     }
 
     /// The owner's answer at a step.

@@ -1,5 +1,6 @@
 //! The rest of page one: what was declined, what is left to do, what it costs, what to mind.
 
+use super::bill::bill;
 use super::block::Block;
 use super::money::money;
 use super::owner::sets;
@@ -139,20 +140,7 @@ fn retorque(told: &Told) -> Vec<Block> {
 
 /// The price, every yes and no, and the signatures.
 pub(super) fn price(told: &Told) -> Vec<Block> {
-    let mut blocks = Vec::new();
-    if let Some(price) = told.sheet.price() {
-        blocks.push(told.heading(ReportWord::PriceHead));
-        blocks.push(Block::Rows(vec![
-            (
-                told.word(ReportWord::PriceRepair),
-                money(told.format, &price.repair),
-            ),
-            (
-                told.word(ReportWord::PriceRefit),
-                money(told.format, &price.refit),
-            ),
-        ]));
-    }
+    let mut blocks = bill(told);
     let answers = consent_lines(told);
     if !answers.is_empty() {
         blocks.push(told.heading(ReportWord::Consents));

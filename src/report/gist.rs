@@ -1,6 +1,7 @@
 //! What an entry or an answer says, in one line.
 
 use super::Told;
+use super::bill::paid_line;
 use super::cards::card_value;
 use super::money::money;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, What};
@@ -106,6 +107,8 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Reading(reading) => reading_line(told, reading),
         What::Decided(decided) => text::corner_decision(lang, decided.corner, decided.decision),
         What::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
+        What::Invoice(number) => labelled(ReportWord::InvoiceHead, number),
+        What::Paid(paid) => labelled(ReportWord::PaidHead, &paid_line(told, paid)),
         What::Consent(consent) => format!(
             "{}: {}",
             text::scope(lang, consent.scope),

@@ -5,6 +5,7 @@
 //! clock and knows no browser. Screens and paper render the same [`Block`]s.
 
 mod answers;
+mod bill;
 mod block;
 pub mod cards;
 mod duty;

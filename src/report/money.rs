@@ -1,33 +1,12 @@
 //! Amounts as they are printed; whole minor units all the way, never a float.
 
 use crate::job::entry::Money;
+use crate::trade::money::{minor_digits, printed};
 use crate::units::Format;
-
-/// Currencies without a minor unit (ISO 4217, from memory).
-const NO_MINOR: [&str; 9] = [
-    "JPY", "KRW", "ISK", "VND", "CLP", "PYG", "UGX", "XAF", "XOF",
-];
-/// Currencies with thousandths (ISO 4217, from memory).
-const THOUSANDTHS: [&str; 5] = ["BHD", "KWD", "OMR", "JOD", "TND"];
 
 /// `420.00 USD`, with the reader's decimal mark.
 pub fn money(format: Format, money: &Money) -> String {
-    let digits = match money.currency.as_str() {
-        code if NO_MINOR.contains(&code) => 0,
-        code if THOUSANDTHS.contains(&code) => 3,
-        _ => 2,
-    };
-    let size = 10_u64.pow(digits);
-    let (whole, rest) = (
-        money.minor.unsigned_abs() / size,
-        money.minor.unsigned_abs() % size,
-    );
-    let sign = if money.minor < 0 { "-" } else { "" };
-    let width = digits as usize;
-    let number = match digits {
-        0 => format!("{sign}{whole}"),
-        _ => format!("{sign}{whole}.{rest:0width$}"),
-    };
+    let number = printed(money.minor, minor_digits(&money.currency));
     format!("{}\u{a0}{}", format.marked(&number), money.currency)
 }
 

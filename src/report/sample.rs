@@ -241,6 +241,7 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
         What::Price(Price {
             repair: money(48_050),
             refit: money(9_000),
+            estimate: None,
         }),
         What::Carried(Carried {
             wrenches: vec![Wrench {

@@ -101,4 +101,40 @@ desk_sayings! {
     DateHint,
     /// Currency code hint.
     CurrencyHint,
+    /// Price and payment.
+    BillTitle,
+    /// The repair in lines.
+    BillLines,
+    /// What lines are good for.
+    BillHint,
+    /// The lines of the job before this.
+    LastLines,
+    /// What the next line is for.
+    NextLine,
+    /// Tax is added.
+    Taxed,
+    /// Keep the line.
+    KeepLine,
+    /// Take a line away.
+    RemoveLine,
+    /// Write the price out in lines.
+    InLines,
+    /// Invoice and payment.
+    BillPayment,
+    /// What is not paid yet.
+    StillToPay,
+    /// Give the invoice its number.
+    GiveInvoice,
+    /// Numbers need the van's mark.
+    VanMarkNeeded,
+    /// The van's mark.
+    VanMark,
+    /// What the mark is for.
+    VanMarkHint,
+    /// The shop's tax.
+    TaxPercent,
+    /// What to type as tax.
+    TaxHint,
+    /// Where the tax is rounded.
+    TaxRounded,
 }

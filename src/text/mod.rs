@@ -21,12 +21,14 @@ pub use runout::FaceWord;
 pub use say::Say;
 pub use step::StepText;
 
-use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
+use crate::job::entry::{
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
+};
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardItem, Condition, Misfit};
-use crate::trade::money::AmountSlip;
+use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::way::Difference;
@@ -114,6 +116,12 @@ spoken! {
     words::ending(ending: Ending) -> (&'static str, &'static str);
     /// Who took charge of the vehicle.
     words::charge(charge: Charge) -> &'static str;
+    /// What a line of an estimate is for.
+    words::line_kind(kind: LineKind) -> &'static str;
+    /// Where the tax is rounded.
+    words::tax_rounding(rounding: TaxRounding) -> &'static str;
+    /// How money came in.
+    words::paid_how(how: PaidHow) -> &'static str;
     /// How a yes was given.
     words::how(how: How) -> &'static str;
     /// What a yes is for.
@@ -303,6 +311,14 @@ spoken! {
     desk::decimal_slip(slip: DecimalSlip) -> String;
     /// Why a typed text is no amount.
     desk::amount_slip(slip: AmountSlip) -> String;
+    /// Why the lines have no sum.
+    desk::estimate_fault(fault: EstimateFault) -> String;
+    /// The price lies above what the owner said yes to.
+    desk::above_agreed(agreed: &str) -> String;
+    /// How many, times the price of one.
+    desk::times(quantity: &str, each: &str) -> String;
+    /// The label of the tax with its percentage.
+    desk::tax_of(percent: &str) -> String;
     /// Why the fields give no card.
     desk::card_slip(slip: CardSlip) -> String;
     /// Why the fields give no instrument.

@@ -68,6 +68,20 @@ report_words! {
     PriceRefit,
     /// The whole repair.
     PriceRepair,
+    /// What a line is for.
+    LineFor,
+    /// How many.
+    LineQuantity,
+    /// Price of one.
+    LineEach,
+    /// Before tax.
+    BeforeTax,
+    /// Tax.
+    Tax,
+    /// Invoice number.
+    InvoiceHead,
+    /// Paid.
+    PaidHead,
     /// Signature.
     Signature,
     /// Would not sign.

@@ -17,6 +17,8 @@ pub enum Route {
     Where(String),
     /// What is loose on a job.
     Loose(String),
+    /// Price and payment of a job.
+    Bill(String),
     /// The report of a job.
     Report(String),
     /// The job's notes, and what is wrong with its record.
@@ -41,6 +43,7 @@ impl Route {
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
+            (Some("job"), Some(id), Some("bill")) => Self::Bill(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
             (Some("job"), Some(id), Some("runout")) => Self::Runout(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
@@ -63,6 +66,7 @@ impl Route {
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
             Self::Where(id) => format!("#/job/{id}/where"),
             Self::Loose(id) => format!("#/job/{id}/loose"),
+            Self::Bill(id) => format!("#/job/{id}/bill"),
             Self::Report(id) => format!("#/job/{id}/report"),
             Self::Runout(id) => format!("#/job/{id}/runout"),
             Self::Notes(id) => format!("#/job/{id}/notes"),
@@ -76,6 +80,7 @@ impl Route {
             | Self::Step(id, _)
             | Self::Where(id)
             | Self::Loose(id)
+            | Self::Bill(id)
             | Self::Report(id)
             | Self::Runout(id)
             | Self::Notes(id) => Some(id),
@@ -110,6 +115,7 @@ mod tests {
             Route::Step(id(), StepKey::once(Step::Odometer)),
             Route::Where(id()),
             Route::Loose(id()),
+            Route::Bill(id()),
             Route::Report(id()),
             Route::Runout(id()),
             Route::Notes(id()),

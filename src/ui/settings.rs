@@ -1,6 +1,7 @@
 //! What the phone's holder chose: units, decimal mark, hand, sound, name. Kept as plain codes.
 
 use crate::text::Lang;
+use crate::trade::money::TaxRounding;
 use crate::ui::shelf::Shelf;
 use crate::units::{DecimalMark, Format, System};
 use crate::words;
@@ -32,6 +33,12 @@ pub struct Settings {
     pub by: String,
     /// The currency's ISO 4217 code.
     pub currency: String,
+    /// The shop's tax in percent, as typed; empty for none.
+    pub tax_percent: String,
+    /// Where the tax is rounded.
+    pub tax_rounding: TaxRounding,
+    /// This van's mark on invoices; empty for none.
+    pub van: String,
 }
 
 impl Settings {
@@ -57,6 +64,10 @@ impl Settings {
             currency: shelf
                 .setting("currency")
                 .unwrap_or_else(|| if us { "USD" } else { "EUR" }.to_owned()),
+            tax_percent: word("tax_percent"),
+            tax_rounding: TaxRounding::from_code(&word("tax_rounding"))
+                .unwrap_or(TaxRounding::Total),
+            van: word("van"),
         }
     }
 
@@ -68,6 +79,9 @@ impl Settings {
         shelf.set_setting("sound", self.sound.code());
         shelf.set_setting("by", &self.by);
         shelf.set_setting("currency", &self.currency);
+        shelf.set_setting("tax_percent", &self.tax_percent);
+        shelf.set_setting("tax_rounding", self.tax_rounding.code());
+        shelf.set_setting("van", &self.van);
     }
 
     /// How quantities are shown.

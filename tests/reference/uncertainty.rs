@@ -33,7 +33,7 @@ pub fn computed(row: &Row) -> Option<Value> {
     Some(json!(number))
 }
 
-/// 13: series of which mean and standard deviation are certified.
+/// 14: series of which mean and standard deviation are certified.
 pub fn certified(row: &Row) -> Option<Value> {
     let readings = match row.has("readings") {
         true => row.numbers("readings"),

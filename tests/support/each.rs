@@ -5,8 +5,8 @@ use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
 use hubslate::job::entry::{
     Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
-    KitItem, Moved, Opened, Part, PersonField, Photo, Reading, Reply, RunoutCard, RunoutReading,
-    Scope, Setup, Side, Signed, VehicleField, What,
+    KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
+    RunoutReading, Scope, Setup, Side, Signed, VehicleField, What,
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
@@ -89,7 +89,9 @@ fn before_the_work() -> Vec<What> {
     whats.extend(cards.into_iter().map(What::Card));
     whats.push(What::Missing(vec![KitItem::SpareNut, KitItem::PedalProp]));
     whats.push(What::Carried(parts::carried(Dial::HALF_THOU)));
-    whats.push(What::Price(parts::price(48_600, 9_500)));
+    let mut price = parts::price(48_600, 9_500);
+    price.estimate = Some(parts::estimate());
+    whats.push(What::Price(price));
     whats
 }
 
@@ -231,6 +233,11 @@ fn at_the_end() -> Vec<What> {
             kind: DueKind::Retorque,
             date: "2026-02-22".to_owned(),
             distance: Some(Typed::parse("50", DistanceUnit::Mile).unwrap()),
+        }),
+        What::Invoice("N0042".to_owned()),
+        What::Paid(Paid {
+            how: PaidHow::Transfer,
+            amount: parts::price(48_600, 9_500).repair,
         }),
         What::HandedOver(HandedOver {
             digest: entry_digest("what was handed over"),

@@ -3,14 +3,16 @@
 use chrono::{Days, NaiveDate};
 use hubslate::job::entry::{
     At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
-    How, KitItem, LogId, Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading,
-    Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField, What,
+    How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
+    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField,
+    What,
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
 };
+use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
@@ -304,6 +306,23 @@ fn told() -> impl Strategy<Value = What> {
     ]
 }
 
+fn estimate() -> impl Strategy<Value = Estimate> {
+    let decimal = || typed_text().prop_map(|text| Decimal::parse(&text).unwrap());
+    let kind = select(LineKind::ALL);
+    let line = (kind, text(), decimal(), any::<i64>(), any::<bool>()).prop_map(
+        |(kind, text, quantity, each, taxed)| Line {
+            kind,
+            text,
+            quantity,
+            each,
+            taxed,
+        },
+    );
+    let tax = (decimal(), select(TaxRounding::ALL))
+        .prop_map(|(percent, rounding)| TaxRule { percent, rounding });
+    (vec(line, 0..4), option::of(tax)).prop_map(|(lines, tax)| Estimate { lines, tax })
+}
+
 fn worked() -> impl Strategy<Value = What> {
     let ended = (select(Ending::ALL), option::of(select(Charge::ALL)));
     let part = (select(Corner::ALL), text(), text());
@@ -315,7 +334,15 @@ fn worked() -> impl Strategy<Value = What> {
         decided().prop_map(What::Decided),
         runout().prop_map(What::Runout),
         runout_card().prop_map(What::RunoutLimit),
-        (money(), money()).prop_map(|(repair, refit)| What::Price(Price { repair, refit })),
+        (money(), money(), option::of(estimate())).prop_map(|(repair, refit, estimate)| {
+            What::Price(Price {
+                repair,
+                refit,
+                estimate,
+            })
+        }),
+        text().prop_map(What::Invoice),
+        (select(PaidHow::ALL), money()).prop_map(|(how, amount)| What::Paid(Paid { how, amount })),
         consent().prop_map(What::Consent),
         (step(), text()).prop_map(|(step, strokes)| What::Signed(Signed { step, strokes })),
         (step(), hex(), 1_u32..1600, 1_u32..1600).prop_map(|(step, sha256, width, height)| {

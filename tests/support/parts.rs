@@ -5,9 +5,10 @@ use hubslate::job::entry::{Carried, Money, Price, Quantity, Reply};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
 };
+use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Dial, Way};
 use hubslate::units::{
-    AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, Torque, TorqueUnit, Typed,
+    AngleUnit, Decimal, DistanceUnit, LengthUnit, TemperatureUnit, Torque, TorqueUnit, Typed,
 };
 
 /// A spec card for each fastener out of one invented document, and one for the play.
@@ -118,6 +119,32 @@ pub fn price(repair: i64, refit: i64) -> Price {
     Price {
         repair: dollars(repair),
         refit: dollars(refit),
+        estimate: None,
+    }
+}
+
+/// Lines that come to 486.00 with their tax.
+pub fn estimate() -> Estimate {
+    let line = |kind, text: &str, quantity: &str, each| Line {
+        kind,
+        text: text.to_owned(),
+        quantity: Decimal::parse(quantity).unwrap(),
+        each,
+        taxed: true,
+    };
+    Estimate {
+        lines: vec![
+            line(LineKind::Part, "Hub with bearing", "1", 21_000),
+            line(LineKind::Labour, "", "2.5", 9_200),
+            Line {
+                taxed: false,
+                ..line(LineKind::Travel, "", "1", 970)
+            },
+        ],
+        tax: Some(TaxRule {
+            percent: Decimal::parse("8.25").unwrap(),
+            rounding: TaxRounding::Total,
+        }),
     }
 }
 

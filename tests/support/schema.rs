@@ -6,11 +6,12 @@ use std::path::Path;
 
 use hubslate::exchange::{LogKind, export};
 use hubslate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, LogId, PersonField, Scope, Side, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardItem, Condition, Position};
+use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
@@ -59,8 +60,10 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("how", codes(How::ALL)),
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
+        ("line_kind", codes(LineKind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
+        ("paid_how", codes(PaidHow::ALL)),
         ("person_field", codes(PersonField::ALL)),
         ("pick", codes(Pick::ALL)),
         ("place", codes(Place::ALL)),
@@ -71,6 +74,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("side", codes(Side::ALL)),
         ("start", codes(Start::ALL)),
         ("surface", codes(Surface::ALL)),
+        ("tax_rounding", codes(TaxRounding::ALL)),
         ("unit_angle", codes(AngleUnit::ALL)),
         ("unit_distance", codes(DistanceUnit::ALL)),
         ("unit_length", codes(LengthUnit::ALL)),

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use hubslate::job::entry::{Ending, PersonField, Reply, VehicleField};
+use hubslate::job::entry::{Ending, PersonField, Price, Reply, VehicleField};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, Position};
 use hubslate::trade::play::{Dial, Felt};
@@ -10,7 +10,7 @@ use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Pick, Start, When};
 use hubslate::units::LengthUnit;
 
-use crate::parts::{cards, carried, day, fahrenheit, miles, play, price};
+use crate::parts::{cards, carried, day, estimate, fahrenheit, miles, play, price};
 use crate::story::Story;
 
 /// Front left hums and rocks; the hub is replaced and the new one proven.
@@ -53,7 +53,10 @@ pub fn replaced_hub() -> Story {
             play("2.0", LengthUnit::Thou),
         ),
         carried: carried(Dial::THOU),
-        price: price(48_600, 9_500),
+        price: Price {
+            estimate: Some(estimate()),
+            ..price(48_600, 9_500)
+        },
         replies,
         readings: BTreeMap::from([
             ((When::Before, 1), ["6.3", "6.4", "6.3"]),

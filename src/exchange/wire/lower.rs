@@ -1,8 +1,7 @@
 //! From what happened to how it is stored.
 
-use crate::exchange::wire::card;
-use crate::exchange::wire::runout;
-use crate::exchange::wire::what::{CheckText, ItemText, MoneyText, Reply, What, WrenchUse};
+use crate::exchange::wire::what::{CheckText, ItemText, Reply, What, WrenchUse};
+use crate::exchange::wire::{card, money, runout};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -63,15 +62,23 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             rules: d.rules,
         },
         entry::What::Price(p) => What::Price {
-            repair: money(&p.repair),
-            refit: money(&p.refit),
+            repair: money::lower(&p.repair),
+            refit: money::lower(&p.refit),
+            estimate: p.estimate.as_ref().map(money::lower_estimate),
+        },
+        entry::What::Invoice(number) => What::Invoice {
+            number: number.clone(),
+        },
+        entry::What::Paid(p) => What::Paid {
+            how: p.how.code().to_owned(),
+            amount: money::lower(&p.amount),
         },
         entry::What::Consent(c) => What::Consent {
             step: c.step.code(),
             scope: c.scope.code().to_owned(),
             yes: c.yes,
             how: c.how.code().to_owned(),
-            amount: c.amount.as_ref().map(money),
+            amount: c.amount.as_ref().map(money::lower),
         },
         entry::What::Signed(s) => What::Signed {
             step: s.step.code(),
@@ -131,13 +138,6 @@ fn item(item: &Item) -> ItemText {
         corner: item.corner.code().to_owned(),
         group: item.group.code().to_owned(),
         number: item.number,
-    }
-}
-
-fn money(money: &entry::Money) -> MoneyText {
-    MoneyText {
-        minor: money.minor,
-        currency: money.currency.clone(),
     }
 }
 

@@ -5,6 +5,7 @@
 
 mod card;
 mod lower;
+mod money;
 mod raise;
 mod runout;
 mod what;

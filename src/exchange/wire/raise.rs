@@ -1,12 +1,11 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
-use crate::exchange::wire::card;
-use crate::exchange::wire::runout;
-use crate::exchange::wire::what::{ItemText, MoneyText, Reply, What};
+use crate::exchange::wire::what::{ItemText, Reply, What};
+use crate::exchange::wire::{card, money, runout};
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
-    Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed,
-    VehicleField,
+    Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side,
+    Signed, VehicleField,
 };
 use crate::trade::answer::Answer;
 use crate::trade::play::Decision;
@@ -92,9 +91,22 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             reasons,
             rules,
         }),
-        What::Price { repair, refit } => entry::What::Price(Price {
-            repair: money(repair),
-            refit: money(refit),
+        What::Price {
+            repair,
+            refit,
+            estimate: lines,
+        } => entry::What::Price(Price {
+            repair: money::raise(repair),
+            refit: money::raise(refit),
+            estimate: match lines {
+                Some(lines) => Some(money::raise_estimate(lines)?),
+                None => None,
+            },
+        }),
+        What::Invoice { number } => entry::What::Invoice(number),
+        What::Paid { how, amount } => entry::What::Paid(Paid {
+            how: PaidHow::from_code(&how)?,
+            amount: money::raise(amount),
         }),
         What::Consent {
             step,
@@ -107,7 +119,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             scope: Scope::from_code(&scope)?,
             yes,
             how: How::from_code(&how)?,
-            amount: amount.map(money),
+            amount: amount.map(money::raise),
         }),
         What::Signed { step, strokes } => entry::What::Signed(Signed {
             step: StepKey::from_code(&step)?,
@@ -176,13 +188,6 @@ fn item(stored: &ItemText) -> Option<Item> {
         group: Group::from_code(&stored.group)?,
         number: stored.number,
     })
-}
-
-fn money(stored: MoneyText) -> Money {
-    Money {
-        minor: stored.minor,
-        currency: stored.currency,
-    }
 }
 
 fn reply(stored: Reply) -> Option<entry::Reply> {

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText, WrenchText};
+use crate::exchange::wire::money::{EstimateText, MoneyText};
 use crate::exchange::wire::runout;
 
 /// The body of an entry.
@@ -74,6 +75,15 @@ pub(super) enum What {
     Price {
         repair: MoneyText,
         refit: MoneyText,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        estimate: Option<EstimateText>,
+    },
+    Invoice {
+        number: String,
+    },
+    Paid {
+        how: String,
+        amount: MoneyText,
     },
     Consent {
         step: String,
@@ -126,7 +136,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 26] = [
+const KINDS: [&str; 28] = [
     "opened",
     "person",
     "erased",
@@ -142,6 +152,8 @@ const KINDS: [&str; 26] = [
     "reading",
     "decided",
     "price",
+    "invoice",
+    "paid",
     "consent",
     "signed",
     "photo",
@@ -185,12 +197,6 @@ pub(super) struct ItemText {
 pub(super) struct WrenchUse {
     pub(super) name: String,
     pub(super) set: TypedText,
-}
-
-#[derive(Serialize, Deserialize)]
-pub(super) struct MoneyText {
-    pub(super) minor: i64,
-    pub(super) currency: String,
 }
 
 /// The tag of a body, or an empty text if it has none.

@@ -5,7 +5,7 @@ use crate::job::typed_card::CardSlip;
 use crate::text::desk::Desk;
 use crate::trade::fastening::Misfit;
 use crate::trade::fastening::card::CardFault;
-use crate::trade::money::AmountSlip;
+use crate::trade::money::{AmountSlip, EstimateFault};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
 use crate::units::DecimalSlip;
 
@@ -54,6 +54,28 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::StorageUnknown => "This browser does not tell how much room there is.",
         Desk::DateHint => "Year, month, day: 2026-03-31",
         Desk::CurrencyHint => "Three letters: USD, EUR, GBP",
+        Desk::BillTitle => "Price and payment",
+        Desk::BillLines => "The repair in lines",
+        Desk::BillHint => {
+            "Lines are added up, with the tax of the settings; the sum becomes the price."
+        }
+        Desk::LastLines => "The lines of the last job",
+        Desk::NextLine => "Next line",
+        Desk::Taxed => "Tax is added",
+        Desk::KeepLine => "Keep the line",
+        Desk::RemoveLine => "Take away",
+        Desk::InLines => "Write it out in lines",
+        Desk::BillPayment => "Invoice and payment",
+        Desk::StillToPay => "Still to pay",
+        Desk::GiveInvoice => "Give the invoice its number",
+        Desk::VanMarkNeeded => "An invoice number begins with this van's letters: see Settings.",
+        Desk::VanMark => "Letters of this van",
+        Desk::VanMarkHint => {
+            "One to three, no other van has them: two phones never give one number."
+        }
+        Desk::TaxPercent => "Tax, percent",
+        Desk::TaxHint => "As your tax office has it; empty for none.",
+        Desk::TaxRounded => "Tax is rounded",
     }
 }
 
@@ -112,6 +134,30 @@ pub(in crate::text) fn decimal_slip(slip: DecimalSlip) -> String {
         DecimalSlip::SignInside => "The sign belongs in front.".to_owned(),
         DecimalSlip::NotADigit { found } => format!("\"{found}\" is no digit."),
         DecimalSlip::TooLong { digits } => format!("{digits} digits are too many."),
+    }
+}
+
+pub(in crate::text) fn above_agreed(agreed: &str) -> String {
+    format!("The owner said yes to {agreed}. More needs a further yes before it is done.")
+}
+
+pub(in crate::text) fn times(quantity: &str, each: &str) -> String {
+    format!("{quantity} × {each}")
+}
+
+pub(in crate::text) fn tax_of(percent: &str) -> String {
+    format!("Tax, {percent}\u{a0}%")
+}
+
+pub(in crate::text) fn estimate_fault(fault: EstimateFault) -> String {
+    match fault {
+        EstimateFault::Empty => "There is no line yet.".to_owned(),
+        EstimateFault::Quantity { line } => {
+            format!("Line {line}: the quantity must be above zero.")
+        }
+        EstimateFault::Tax => "The tax lies between 0 and 100 percent.".to_owned(),
+        EstimateFault::BelowNothing => "The lines come to less than nothing.".to_owned(),
+        EstimateFault::TooLarge => "That is more than an amount can be.".to_owned(),
     }
 }
 

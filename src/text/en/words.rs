@@ -1,8 +1,11 @@
 //! The trade's words as a person reads them.
 
-use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
+use crate::job::entry::{
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
+};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
+use crate::trade::money::{LineKind, TaxRounding};
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -286,6 +289,31 @@ pub(in crate::text) fn charge(charge: Charge) -> &'static str {
         Charge::OwnerOnStands => "Owner, it stays on stands",
         Charge::Towed => "Towed away",
         Charge::WeComeBack => "We come back to finish",
+    }
+}
+
+pub(in crate::text) fn line_kind(kind: LineKind) -> &'static str {
+    match kind {
+        LineKind::Part => "Part",
+        LineKind::Labour => "Labor",
+        LineKind::Travel => "Travel",
+        LineKind::Other => "Other",
+    }
+}
+
+pub(in crate::text) fn tax_rounding(rounding: TaxRounding) -> &'static str {
+    match rounding {
+        TaxRounding::Line => "On each line",
+        TaxRounding::Total => "On the sum",
+    }
+}
+
+pub(in crate::text) fn paid_how(how: PaidHow) -> &'static str {
+    match how {
+        PaidHow::Cash => "Cash",
+        PaidHow::Card => "Card",
+        PaidHow::Transfer => "Transfer",
+        PaidHow::Other => "Another way",
     }
 }
 

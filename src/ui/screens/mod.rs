@@ -2,6 +2,7 @@
 
 mod agree;
 mod answer;
+mod bill;
 mod cards;
 mod closing;
 mod decide;
@@ -39,6 +40,7 @@ pub fn root() -> impl IntoView {
         Route::Step(_, key) => step::one(app, key),
         Route::Where(_) => wherever::wherever(app),
         Route::Loose(_) => loose::loose(app),
+        Route::Bill(_) => bill::bill(app),
         Route::Report(_) => whole::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Notes(_) => wherever::notes(app),

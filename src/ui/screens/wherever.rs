@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::job::entry::What;
 use crate::job::{Problem, Status, status};
-use crate::text::{self, FaceWord, Lang, Say};
+use crate::text::{self, Desk, FaceWord, Lang, Say};
 use crate::trade::wheel_end::{Phase, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
@@ -35,6 +35,11 @@ pub fn wherever(app: App) -> AnyView {
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
                     {link(Look::Plain, text::face(lang, FaceWord::Title), Route::Runout(id()).to_hash())}
+                    {link(
+                        Look::Plain,
+                        text::desk(lang, Desk::BillTitle),
+                        Route::Bill(id()).to_hash(),
+                    )}
                     {link(Look::Plain, text::say(lang, Say::Note), Route::Notes(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
                 </nav>

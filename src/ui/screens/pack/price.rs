@@ -3,13 +3,14 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{Money, Price, What};
-use crate::text::{self, Say};
+use crate::text::{self, Desk, Say};
 use crate::trade::money::{AmountSlip, minor_digits, parse_minor, plain};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::frame::frame;
-use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::route::Route;
 use crate::ui::screens::pack::keep;
 
 /// The fields, and the currency they are in.
@@ -34,6 +35,7 @@ pub fn price(at: &At) -> AnyView {
         }
     };
     let label = |say| text::amount_in(lang, at.say(say), &currency);
+    let bill = Route::Bill(at.open.log.0.clone()).to_hash();
     focus("repair");
     frame(
         at,
@@ -48,6 +50,7 @@ pub fn price(at: &At) -> AnyView {
                 {move || form.slip.get().map(|slip| text::amount_slip(lang, slip))}
             </p>
             {key(Look::Primary, at.text().primary, keep_it)}
+            {link(Look::Foot, text::desk(lang, Desk::InLines), bill)}
         },
     )
 }
@@ -82,6 +85,7 @@ fn amounts(form: Form, currency: &str) -> Result<Price, AmountSlip> {
     Ok(Price {
         repair: money(form.repair)?,
         refit: money(form.refit)?,
+        estimate: None,
     })
 }
 

@@ -5,11 +5,12 @@ use leptos::prelude::*;
 use crate::platform::page;
 use crate::platform::tone::{self, Sound as Tone};
 use crate::text::{self, Desk, Lang, Say};
+use crate::trade::money::{TaxRounding, is_van_mark};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::ui::settings::{Settings, Sound, Theme};
 use crate::ui::state::App;
-use crate::units::{DecimalMark, System};
+use crate::units::{Decimal, DecimalMark, System};
 
 /// The choices; each is kept when it is made.
 pub fn choices(app: App) -> AnyView {
@@ -36,6 +37,11 @@ pub fn choices(app: App) -> AnyView {
         (Sound::On, say(Say::SoundOn)),
         (Sound::Off, say(Say::SoundOff)),
     ];
+    let rounding = RwSignal::new(settings.tax_rounding);
+    let roundings = TaxRounding::ALL
+        .iter()
+        .map(|it| (*it, text::tax_rounding(lang, *it).to_owned()))
+        .collect();
     let dress = move |theme: Theme| {
         page::set_theme(theme.code());
         change(app, move |it| it.theme = theme);
@@ -59,6 +65,21 @@ pub fn choices(app: App) -> AnyView {
             Typed::Currency,
             say(Say::SettingsCurrency),
             text::desk(lang, Desk::CurrencyHint).to_owned(),
+        )}
+        {typed(
+            app,
+            Typed::Tax,
+            text::desk(lang, Desk::TaxPercent).to_owned(),
+            text::desk(lang, Desk::TaxHint).to_owned(),
+        )}
+        {picks(text::desk(lang, Desk::TaxRounded), roundings, rounding, move |it| {
+            change(app, move |settings| settings.tax_rounding = it);
+        })}
+        {typed(
+            app,
+            Typed::Van,
+            text::desk(lang, Desk::VanMark).to_owned(),
+            text::desk(lang, Desk::VanMarkHint).to_owned(),
         )}
     }
     .into_any()
@@ -92,12 +113,16 @@ fn language(lang: Lang) -> AnyView {
 enum Typed {
     Name,
     Currency,
+    Tax,
+    Van,
 }
 
 fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
     let now = app.settings.with_untracked(|settings| match which {
         Typed::Name => settings.by.clone(),
         Typed::Currency => settings.currency.clone(),
+        Typed::Tax => settings.tax_percent.clone(),
+        Typed::Van => settings.van.clone(),
     });
     let write = move |event| {
         let text = event_target_value(&event);
@@ -105,12 +130,20 @@ fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
         change(app, move |settings| match which {
             Typed::Name => settings.by = text,
             Typed::Currency if is_code(&text) => settings.currency = text.to_uppercase(),
-            Typed::Currency => {}
+            Typed::Tax if text.is_empty() || Decimal::parse(&text).is_ok() => {
+                settings.tax_percent = text;
+            }
+            Typed::Van if text.is_empty() || is_van_mark(&text.to_uppercase()) => {
+                settings.van = text.to_uppercase();
+            }
+            Typed::Currency | Typed::Tax | Typed::Van => {}
         });
     };
     let (name, capitals) = match which {
         Typed::Name => ("name", "words"),
         Typed::Currency => ("currency", "characters"),
+        Typed::Tax => ("tax_percent", "off"),
+        Typed::Van => ("van", "characters"),
     };
     view! {
         <label class="field">

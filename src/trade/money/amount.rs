@@ -49,16 +49,25 @@ pub fn parse_minor(typed: &str, digits: u8) -> Result<i64, AmountSlip> {
     figures.parse().map_err(|_| AmountSlip::TooLarge)
 }
 
-/// Minor units as a plain decimal text with a point, as a field would hold it.
+/// Minor units as a plain decimal text with a point, as a field would hold it: no digits behind
+/// the point where they are all nothing.
 pub fn plain(minor: i64, digits: u8) -> String {
+    let all = printed(minor, digits);
+    match all.split_once('.') {
+        Some((whole, rest)) if rest.bytes().all(|digit| digit == b'0') => whole.to_owned(),
+        _ => all,
+    }
+}
+
+/// Minor units as they are printed: with every digit of the currency, a point and its own sign.
+pub fn printed(minor: i64, digits: u8) -> String {
     let size = 10_u64.pow(u32::from(digits));
     let sign = if minor < 0 { "-" } else { "" };
     let (whole, rest) = (minor.unsigned_abs() / size, minor.unsigned_abs() % size);
     let width = usize::from(digits);
-    if digits == 0 || rest == 0 {
-        format!("{sign}{whole}")
-    } else {
-        format!("{sign}{whole}.{rest:0width$}")
+    match digits {
+        0 => format!("{sign}{whole}"),
+        _ => format!("{sign}{whole}.{rest:0width$}"),
     }
 }
 

@@ -1,0 +1,193 @@
+//! What the price of a job comes to: what was agreed to, what came in, what is still to pay.
+
+use crate::job::Sheet;
+use crate::job::entry::{Ending, Money, Price};
+use crate::trade::money::{Estimate, EstimateFault, totals};
+use crate::trade::wheel_end::{Step, StepKey};
+
+/// The price of an estimate; what putting it back costs stays as it was.
+///
+/// # Errors
+/// The [`EstimateFault`] for which the lines have no sum.
+pub fn priced(estimate: Estimate, refit: Money) -> Result<Price, EstimateFault> {
+    let repair = Money {
+        minor: totals(&estimate)?.gross,
+        currency: refit.currency.clone(),
+    };
+    Ok(Price {
+        repair,
+        refit,
+        estimate: Some(estimate),
+    })
+}
+
+/// What the owner has to pay by how the job ended: the repair, putting it back, or nothing yet.
+pub fn to_pay(sheet: &Sheet) -> Option<&Money> {
+    let price = sheet.price()?;
+    match sheet.ended().map(|ended| ended.ending) {
+        None | Some(Ending::Finished) => Some(&price.repair),
+        Some(Ending::NothingWrong | Ending::Declined) => Some(&price.refit),
+        Some(Ending::NotSafeHere | Ending::LeftUnfinished) => None,
+    }
+}
+
+/// What is still to pay after what came in; nothing where more came in.
+pub fn still_to_pay(sheet: &Sheet) -> Option<Money> {
+    let to_pay = to_pay(sheet)?;
+    let same = sheet
+        .payments()
+        .filter(|(_, paid)| paid.amount.currency == to_pay.currency);
+    let came_in = same.fold(0_i64, |sum, (_, paid)| {
+        sum.saturating_add(paid.amount.minor)
+    });
+    Some(Money {
+        minor: to_pay.minor.saturating_sub(came_in).max(0),
+        currency: to_pay.currency.clone(),
+    })
+}
+
+/// What the owner said yes to, if the price is higher now: then a further yes is needed.
+pub fn above_what_was_agreed(sheet: &Sheet) -> Option<&Money> {
+    let price = &sheet.price()?.repair;
+    let agreed = sheet
+        .corners()
+        .iter()
+        .filter_map(|corner| {
+            let step = StepKey::at(Step::Agree, *corner);
+            sheet.consent(step).filter(|consent| consent.yes)
+        })
+        .filter_map(|consent| consent.amount.as_ref())
+        .filter(|amount| amount.currency == price.currency)
+        .max_by_key(|amount| amount.minor)?;
+    (agreed.minor < price.minor).then_some(agreed)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::job::entry::{
+        At, Consent, Ended, Entry, EntryId, How, LogId, Paid, PaidHow, Scope, What,
+    };
+    use crate::job::fold;
+    use crate::trade::money::{Line, LineKind};
+    use crate::trade::vehicle::Corner;
+    use crate::units::Decimal;
+
+    fn sheet(whats: Vec<What>) -> Sheet {
+        fold(whats.into_iter().enumerate().map(|(at, what)| {
+            Entry {
+                id: EntryId(format!("{at:03}")),
+                log: LogId("job".to_owned()),
+                at: At {
+                    utc_ms: 0,
+                    offset_min: 0,
+                    told: None,
+                },
+                by: String::new(),
+                device: "d".to_owned(),
+                n: 1,
+                after: at
+                    .checked_sub(1)
+                    .map(|before| EntryId(format!("{before:03}")))
+                    .into_iter()
+                    .collect(),
+                what,
+            }
+        }))
+    }
+
+    fn dollars(minor: i64) -> Money {
+        let currency = "USD".to_owned();
+        Money { minor, currency }
+    }
+
+    fn price(repair: i64) -> What {
+        What::Price(Price {
+            repair: dollars(repair),
+            refit: dollars(9_000),
+            estimate: None,
+        })
+    }
+
+    fn paid(amount: Money) -> What {
+        let how = PaidHow::Cash;
+        What::Paid(Paid { how, amount })
+    }
+
+    fn ended(ending: Ending) -> What {
+        let charge = None;
+        What::Ended(Ended { ending, charge })
+    }
+
+    fn yes(amount: i64) -> What {
+        What::Consent(Consent {
+            step: StepKey::at(Step::Agree, Corner::FrontLeft),
+            scope: Scope::Repair,
+            yes: true,
+            how: How::Spoken,
+            amount: Some(dollars(amount)),
+        })
+    }
+
+    #[test]
+    fn lines_make_the_price_and_leave_the_refit() {
+        let line = Line {
+            kind: LineKind::Labour,
+            text: String::new(),
+            quantity: Decimal::parse("2").unwrap(),
+            each: 9_000,
+            taxed: false,
+        };
+        let estimate = Estimate {
+            lines: vec![line],
+            tax: None,
+        };
+        let made = priced(estimate, dollars(4_000)).unwrap();
+        assert_eq!((made.repair, made.refit), (dollars(18_000), dollars(4_000)));
+        let none = Estimate {
+            lines: Vec::new(),
+            tax: None,
+        };
+        assert_eq!(priced(none, dollars(0)), Err(EstimateFault::Empty));
+    }
+
+    #[test]
+    fn what_is_to_pay_follows_the_ending() {
+        let of = |ending| still_to_pay(&sheet(vec![price(48_000), ended(ending)]));
+        assert_eq!(of(Ending::Finished), Some(dollars(48_000)));
+        assert_eq!(of(Ending::Declined), Some(dollars(9_000)));
+        assert_eq!(of(Ending::NothingWrong), Some(dollars(9_000)));
+        assert_eq!(of(Ending::LeftUnfinished), None);
+        assert_eq!(still_to_pay(&sheet(vec![])), None);
+    }
+
+    #[test]
+    fn what_came_in_is_taken_off_in_its_own_currency_only() {
+        let euro = Money {
+            minor: 30_000,
+            currency: "EUR".to_owned(),
+        };
+        let some = vec![price(48_000), paid(dollars(18_000)), paid(euro)];
+        assert_eq!(still_to_pay(&sheet(some)), Some(dollars(30_000)));
+        let more = vec![price(48_000), paid(dollars(50_000))];
+        assert_eq!(still_to_pay(&sheet(more)), Some(dollars(0)));
+    }
+
+    #[test]
+    fn a_price_above_the_yes_is_told() {
+        let corners = || What::Corners(vec![Corner::FrontLeft]);
+        let of = |before, after| {
+            let all = sheet(vec![corners(), price(before), yes(before), price(after)]);
+            above_what_was_agreed(&all).cloned()
+        };
+        assert_eq!(of(48_000, 52_000), Some(dollars(48_000)));
+        assert_eq!(of(48_000, 48_000), None);
+        assert_eq!(of(48_000, 40_000), None);
+    }
+}

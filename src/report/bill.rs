@@ -1,0 +1,182 @@
+//! The price on paper: in lines where it was written out, what came in, what is still to pay.
+
+use super::Told;
+use super::block::Block;
+use super::money::money;
+use super::time::day;
+use crate::job::entry::{Money, Paid, Price};
+use crate::text::{self, ReportWord};
+use crate::trade::money::{Estimate, Line, line_amount, totals};
+
+/// Price, invoice and payments; nothing where no price was told.
+pub(super) fn bill(told: &Told) -> Vec<Block> {
+    let Some(price) = told.sheet.price() else {
+        return Vec::new();
+    };
+    let mut blocks = vec![told.heading(ReportWord::PriceHead)];
+    if let Some(estimate) = &price.estimate {
+        blocks.push(lines(told, estimate, &price.repair.currency));
+    }
+    blocks.push(Block::Rows(rows(told, price)));
+    blocks
+}
+
+fn rows(told: &Told, price: &Price) -> Vec<(String, String)> {
+    let mut rows = Vec::new();
+    let mut row = |word, amount: &Money| rows.push((told.word(word), money(told.format, amount)));
+    if let Some(Ok(sums)) = price.estimate.as_ref().map(totals) {
+        let of = |minor| Money {
+            minor,
+            currency: price.repair.currency.clone(),
+        };
+        row(ReportWord::BeforeTax, &of(sums.net));
+        row(ReportWord::Tax, &of(sums.tax));
+    }
+    row(ReportWord::PriceRepair, &price.repair);
+    row(ReportWord::PriceRefit, &price.refit);
+    if let Some(number) = told.sheet.invoice() {
+        rows.push((told.word(ReportWord::InvoiceHead), number.to_owned()));
+    }
+    for (entry, paid) in told.sheet.payments() {
+        let on = day(&entry.at)
+            .map(|day| day.to_string())
+            .unwrap_or_default();
+        let line = format!("{}, {on}", paid_line(told, paid));
+        rows.push((told.word(ReportWord::PaidHead), line));
+    }
+    rows
+}
+
+/// `420.00 USD, cash`.
+pub(super) fn paid_line(told: &Told, paid: &Paid) -> String {
+    let how = text::paid_how(told.lang, paid.how);
+    format!("{}, {how}", money(told.format, &paid.amount))
+}
+
+fn lines(told: &Told, estimate: &Estimate, currency: &str) -> Block {
+    let amount = |minor| {
+        let currency = currency.to_owned();
+        money(told.format, &Money { minor, currency })
+    };
+    let row = |line: &Line| {
+        let kind = text::line_kind(told.lang, line.kind);
+        let what = match line.text.as_str() {
+            "" => kind.to_owned(),
+            text => format!("{kind}: {text}"),
+        };
+        vec![
+            what,
+            told.numerals(line.quantity.as_typed()),
+            amount(line.each),
+            line_amount(line).map_or_else(|_| told.word(ReportWord::NotRecorded), amount),
+        ]
+    };
+    Block::Table {
+        head: [
+            ReportWord::LineFor,
+            ReportWord::LineQuantity,
+            ReportWord::LineEach,
+            ReportWord::Amount,
+        ]
+        .map(|word| told.word(word))
+        .to_vec(),
+        rows: estimate.lines.iter().map(row).collect(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::super::sample;
+    use super::super::{Reader, Report};
+    use super::*;
+    use crate::job::entry::{PaidHow, What};
+    use crate::text::Lang;
+    use crate::trade::money::{LineKind, TaxRounding, TaxRule};
+    use crate::units::{Decimal, DecimalMark, Format, System};
+
+    const COMMA: Format = Format {
+        system: System::Metric,
+        decimal: DecimalMark::Comma,
+    };
+
+    fn decimal(text: &str) -> Decimal {
+        Decimal::parse(text).unwrap()
+    }
+
+    fn euro(minor: i64) -> Money {
+        let currency = "EUR".to_owned();
+        Money { minor, currency }
+    }
+
+    fn line(kind: LineKind, text: &str, quantity: &str, each: i64) -> Line {
+        Line {
+            kind,
+            text: text.to_owned(),
+            quantity: decimal(quantity),
+            each,
+            taxed: true,
+        }
+    }
+
+    /// 170 and 1.5 times 90 are 305; 19 % of it are 57.95.
+    fn price() -> Price {
+        let tax = TaxRule {
+            percent: decimal("19"),
+            rounding: TaxRounding::Total,
+        };
+        Price {
+            repair: euro(36_295),
+            refit: euro(9_000),
+            estimate: Some(Estimate {
+                lines: vec![
+                    line(LineKind::Part, "Hub", "1", 17_000),
+                    line(LineKind::Labour, "", "1.5", 9_000),
+                ],
+                tax: Some(tax),
+            }),
+        }
+    }
+
+    #[test]
+    fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
+        let mut job = sample::finished(None);
+        job.tap(vec![
+            What::Price(price()),
+            What::Invoice("N0042".to_owned()),
+            What::Paid(Paid {
+                how: PaidHow::Cash,
+                amount: euro(36_295),
+            }),
+        ]);
+        let reader = Reader {
+            job: "0195-log-77aa31bc".to_owned(),
+            digest: "9f".repeat(32),
+            made_by: String::new(),
+            contact: String::new(),
+        };
+        let report = Report::of(&job.sheet(), Lang::English, COMMA, &reader);
+        let page: Vec<&str> = report.page_one.iter().flat_map(Block::texts).collect();
+        for text in [
+            "Part: Hub",
+            "Labor",
+            "1,5",
+            "135,00\u{a0}EUR",
+            "305,00\u{a0}EUR",
+            "57,95\u{a0}EUR",
+            "362,95\u{a0}EUR",
+            "N0042",
+        ] {
+            assert!(page.contains(&text), "{text}: {page:?}");
+        }
+        assert!(
+            page.iter()
+                .any(|text| text.starts_with("362,95\u{a0}EUR, Cash, "))
+        );
+    }
+}

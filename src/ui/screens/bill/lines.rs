@@ -1,0 +1,263 @@
+//! The repair in lines: each with what it comes to, a form for the next, and the sums.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::Bill;
+use crate::job::bill::priced;
+use crate::job::entry::{Price, What};
+use crate::text::{self, Desk, ReportWord};
+use crate::trade::money::{
+    AmountSlip, Estimate, EstimateFault, Line, LineKind, TaxRule, Totals, line_amount, parse_minor,
+    totals,
+};
+use crate::ui::parts::field::Field;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picks::{picks, toggle};
+use crate::units::{Decimal, DecimalSlip};
+
+/// Why a line was not taken.
+#[derive(Clone, Copy)]
+enum Slip {
+    Quantity(DecimalSlip),
+    Each(AmountSlip),
+    Sum(EstimateFault),
+}
+
+/// The lines and their sums.
+pub(super) fn lines(bill: &Bill) -> AnyView {
+    let price = bill.open.sheet.price();
+    let estimate = price.and_then(|price| price.estimate.as_ref());
+    let body = match estimate {
+        Some(estimate) => written_out(bill, estimate),
+        None => not_yet(bill, price),
+    };
+    view! {
+        <section class="bill__part">
+            <h2>{bill.desk(Desk::BillLines)}</h2>
+            {body}
+            {next_line(bill)}
+        </section>
+    }
+    .into_any()
+}
+
+fn written_out(bill: &Bill, estimate: &Estimate) -> AnyView {
+    let rows = estimate
+        .lines
+        .iter()
+        .enumerate()
+        .map(|(place, line)| row(bill, estimate, place, line));
+    let rows = rows.collect_view();
+    view! {
+        <ol class="bill__lines">{rows}</ol>
+        {totals(estimate).ok().map(|sums| foot(bill, estimate, sums))}
+    }
+    .into_any()
+}
+
+fn row(bill: &Bill, estimate: &Estimate, place: usize, line: &Line) -> AnyView {
+    let name = match line.text.as_str() {
+        "" => text::line_kind(bill.lang, line.kind).to_owned(),
+        text => text.to_owned(),
+    };
+    let quantity = bill.fmt.marked(line.quantity.as_typed());
+    let times = text::times(bill.lang, &quantity, &bill.amount(line.each));
+    let comes_to = line_amount(line)
+        .map(|minor| bill.amount(minor))
+        .unwrap_or_default();
+    let remove = format!("{}: {name}", bill.desk(Desk::RemoveLine));
+    let (here, mut rest) = (bill.clone(), estimate.clone());
+    rest.lines.remove(place);
+    let press = move |_| write(&here, rest.clone()).unwrap_or_default();
+    view! {
+        <li>
+            <span>
+                <b>{name}</b>
+                <span class="bill__reckoned"><span>{times}</span><span>{comes_to}</span></span>
+            </span>
+            <button type="button" class="key key--foot" aria-label=remove on:click=press>
+                "✕"
+            </button>
+        </li>
+    }
+    .into_any()
+}
+
+fn foot(bill: &Bill, estimate: &Estimate, sums: Totals) -> AnyView {
+    let tax = estimate.tax.as_ref().map(|tax| {
+        let percent = bill.fmt.marked(tax.percent.as_typed());
+        view! {
+            <dt>{bill.word(ReportWord::BeforeTax)}</dt>
+            <dd>{bill.amount(sums.net)}</dd>
+            <dt>{text::tax_of(bill.lang, &percent)}</dt>
+            <dd>{bill.amount(sums.tax)}</dd>
+        }
+    });
+    view! {
+        <dl class="bill__sums">
+            {tax}
+            <dt><b>{bill.word(ReportWord::PriceRepair)}</b></dt>
+            <dd><b>{bill.amount(sums.gross)}</b></dd>
+        </dl>
+    }
+    .into_any()
+}
+
+/// One amount so far: it stays until the first line is kept.
+fn not_yet(bill: &Bill, price: Option<&Price>) -> AnyView {
+    let amount = price.map(|price| {
+        view! {
+            <dl class="bill__sums">
+                <dt>{bill.word(ReportWord::PriceRepair)}</dt>
+                <dd>{bill.amount(price.repair.minor)}</dd>
+            </dl>
+        }
+    });
+    view! {
+        {amount}
+        <p class="hint">{bill.desk(Desk::BillHint)}</p>
+        {last_lines(bill)}
+    }
+    .into_any()
+}
+
+/// The lines of the latest other job, offered with one key.
+fn last_lines(bill: &Bill) -> AnyView {
+    let (app, log) = (bill.app, bill.open.log.0.clone());
+    let offered = RwSignal::new(None::<Estimate>);
+    spawn_local(async move {
+        let jobs = app.jobs.with_untracked(|list| {
+            let mut jobs: Vec<(i64, String)> = list
+                .iter()
+                .filter(|job| job.log != log && !job.practice)
+                .map(|job| (job.touched, job.log.clone()))
+                .collect();
+            jobs.sort_unstable();
+            jobs
+        });
+        for (_, log) in jobs.into_iter().rev().take(MOST_LOOKED_AT) {
+            let sheet = app.read_log(&log).await;
+            if let Some(estimate) = sheet.price().and_then(|price| price.estimate.clone()) {
+                let _ = offered.try_set(Some(estimate));
+                return;
+            }
+        }
+    });
+    let here = bill.clone();
+    (move || {
+        let estimate = offered.get()?;
+        let here = here.clone();
+        Some(key(Look::Plain, here.desk(Desk::LastLines), move || {
+            let _ = write(&here, taxed(&here, estimate.lines.clone()));
+        }))
+    })
+    .into_any()
+}
+
+/// How many jobs back lines are looked for.
+const MOST_LOOKED_AT: usize = 10;
+
+/// The form of one more line.
+fn next_line(bill: &Bill) -> AnyView {
+    let drafts = bill.drafts;
+    let kind = RwSignal::new(LineKind::Part);
+    let [words, quantity, each] = [("line_text", ""), ("line_quantity", "1"), ("line_each", "")]
+        .map(|(name, text)| drafts.text(name, text));
+    let taxed_now = RwSignal::new(true);
+    let slip = RwSignal::new(None::<Slip>);
+    let here = bill.clone();
+    let add = move || {
+        let line = typed(
+            &here,
+            kind.get_untracked(),
+            words,
+            quantity,
+            each,
+            taxed_now.get_untracked(),
+        );
+        let outcome = line.and_then(|line| {
+            let price = here.open.sheet.price();
+            let known = price.and_then(|price| price.estimate.clone());
+            let mut lines = known.map(|it| it.lines).unwrap_or_default();
+            lines.push(line);
+            write(&here, taxed(&here, lines)).map_err(Slip::Sum)
+        });
+        match outcome {
+            Ok(()) => drafts.dropping()(),
+            Err(wrong) => slip.set(Some(wrong)),
+        }
+    };
+    let lang = bill.lang;
+    let kinds = LineKind::ALL
+        .iter()
+        .map(|it| (*it, text::line_kind(lang, *it).to_owned()));
+    let each_label = text::amount_in(lang, bill.word(ReportWord::LineEach), &bill.currency);
+    let say = move || {
+        slip.get().map(|slip| match slip {
+            Slip::Quantity(slip) => text::decimal_slip(lang, slip),
+            Slip::Each(slip) => text::amount_slip(lang, slip),
+            Slip::Sum(fault) => text::estimate_fault(lang, fault),
+        })
+    };
+    view! {
+        {picks(bill.desk(Desk::NextLine), kinds.collect(), kind, |_| {})}
+        {Field::words("line_text", words).show(bill.word(ReportWord::LineFor), "", drafts, add.clone())}
+        {Field::decimal("line_quantity", quantity)
+            .show(bill.word(ReportWord::LineQuantity), "", drafts, add.clone())}
+        {Field::decimal("line_each", each).show(each_label, "", drafts, add.clone())}
+        {toggle(bill.desk(Desk::Taxed), move || taxed_now.get(), move || {
+            taxed_now.update(|it| *it = !*it);
+        })}
+        <p class="slip" role="alert">{say}</p>
+        {key(Look::Plain, bill.desk(Desk::KeepLine), add)}
+    }
+    .into_any()
+}
+
+fn typed(
+    bill: &Bill,
+    kind: LineKind,
+    words: RwSignal<String>,
+    quantity: RwSignal<String>,
+    each: RwSignal<String>,
+    taxed: bool,
+) -> Result<Line, Slip> {
+    let quantity = Decimal::parse(&quantity.get_untracked()).map_err(Slip::Quantity)?;
+    let each = parse_minor(&each.get_untracked(), bill.digits()).map_err(Slip::Each)?;
+    Ok(Line {
+        kind,
+        text: words.get_untracked().trim().to_owned(),
+        quantity,
+        each,
+        taxed,
+    })
+}
+
+/// Lines with the tax that the shop has set.
+fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
+    let tax = bill.app.settings.with_untracked(|settings| {
+        Decimal::parse(&settings.tax_percent)
+            .ok()
+            .map(|percent| TaxRule {
+                percent,
+                rounding: settings.tax_rounding,
+            })
+    });
+    Estimate { lines, tax }
+}
+
+/// Writes the price that the lines come to; the last line taken away leaves the amount as it is.
+fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateFault> {
+    let known = bill.open.sheet.price();
+    let refit = known.map_or_else(|| bill.money(0), |price| price.refit.clone());
+    let price = match (estimate.lines.is_empty(), known) {
+        (true, Some(known)) => Price {
+            estimate: None,
+            ..known.clone()
+        },
+        _ => priced(estimate, refit)?,
+    };
+    bill.app.append(vec![What::Price(price)]);
+    Ok(())
+}
