@@ -98,11 +98,11 @@ impl Polar<'_> {
 /// The studs of a hub with hole 1 of the rotor on one of them, counted from 0.
 pub fn position(count: u8, stud: u8) -> Drawing {
     let mut drawing = Drawing::new(SIZE, SIZE);
-    drawing.circle(CENTRE, 140.0, Ink::LINE);
-    drawing.circle(CENTRE, 44.0, Ink::LINE);
+    drawing.circle(CENTRE, 122.0, Ink::LINE);
+    drawing.circle(CENTRE, 40.0, Ink::LINE);
     for nth in 0..count {
         let angle = stud_angle(nth, count);
-        let at = clock(CENTRE, 92.0, angle);
+        let at = clock(CENTRE, 84.0, angle);
         let here = nth == stud;
         let (ink, role) = if here {
             (Ink::SOLID.bold(), Role::Paper)
