@@ -101,7 +101,7 @@ test("a limit is typed with its source, a place is skipped, another is left out"
   await bench.read(WOBBLE.slice(0, 6));
   await bench.key("Skip this place").tap();
   await bench.read(["+"], 8);
-  await bench.says(/a wobble, high on one side/);
+  await bench.says(/in all, a wobble, high on one side: /);
 
   await bench.key("Type the limit").tap();
   await bench.main.getByLabel("Value").fill("0.01");

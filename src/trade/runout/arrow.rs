@@ -1,6 +1,6 @@
 //! A wave round a face as an arrow: as long as its height, pointing to its high spot.
 
-use crate::trade::play::uncertainty::{Combined, Contribution, combine, t_one_sided};
+use crate::trade::play::uncertainty::{Combined, Contribution, combine, t_two_sided};
 use crate::units::{Angle, AngleUnit, Length};
 
 /// The amplitude and high spot of one wave, and how sure they are.
@@ -74,6 +74,11 @@ impl Arrow {
         self.u.times(2.0)
     }
 
+    /// Half width of the two-sided 95 % interval of the reach.
+    pub fn reach_within(&self) -> Length {
+        self.u_of_reach().times(t_two_sided(0.95, self.dof))
+    }
+
     /// Degrees of freedom of the uncertainty; `None` is infinite.
     pub const fn dof(&self) -> Option<f64> {
         self.dof
@@ -83,7 +88,7 @@ impl Arrow {
     /// `None` where the arrow is too short to say.
     pub fn sure_to(&self) -> Option<Angle> {
         self.phase()?;
-        let share = t_one_sided(0.975, self.dof) * self.u.mm() / self.amplitude().mm();
+        let share = t_two_sided(0.95, self.dof) * self.u.mm() / self.amplitude().mm();
         (share < 1.0).then(|| Angle::new(share.asin().to_degrees(), AngleUnit::Degree).ok())?
     }
 

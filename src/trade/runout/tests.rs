@@ -190,6 +190,8 @@ fn the_uncertainty_of_a_wobble_is_carried_through_the_fit() {
     let one = 0.005_f64.hypot(0.01 / 12_f64.sqrt());
     assert!((fit.first.u().mm() - one * (2.0 / 8.0_f64).sqrt()).abs() < 1e-12);
     assert_eq!(fit.first.dof(), None);
+    let within = 1.959_964 * 2.0 * fit.first.u().mm();
+    assert!((fit.first.reach_within().mm() - within).abs() < 1e-8);
     let scattered = super::fit(
         &equal(&[0.0, 9.0, 1.0, 8.0, 0.0, 9.0, 1.0, 8.0]),
         Order::First,

@@ -94,14 +94,14 @@ fn positions(bench: &Bench, run: &Run, found: &Found, count: Option<Studs>) -> O
 fn row(bench: &Bench, one: &Position, best: u8, now: u8) -> AnyView {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let reach = scale::play(fmt, one.reach()).line();
-    let sure = scale::play(fmt, one.wobble.u_of_reach()).line();
+    let sure = scale::play(fmt, one.wobble.reach_within()).line();
     let notes = [(best, FaceWord::Best), (now, FaceWord::Now)];
     let notes = notes.into_iter().filter(|(stud, _)| *stud == one.stud);
     let notes: Vec<_> = notes.map(|(_, word)| bench.face(word)).collect();
     view! {
         <li>
             <b>{text::hole_on_stud(lang, one.stud + 1)}</b>
-            <span>{reach} " (u " {sure} ")"</span>
+            <span>{reach} " ± " {sure}</span>
             <span>{notes.join(", ")}</span>
         </li>
     }
