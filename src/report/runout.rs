@@ -141,7 +141,7 @@ fn says(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
             rows.extend(waves(told, shape));
             let alt = text::polar_alt(told.lang, &tir(told.format, found), shape.form);
             blocks.push(Block::Drawing {
-                size: Size::Beside,
+                size: Size::Hand,
                 svg: polar(run, found, studs(told.sheet)).to_svg(&alt),
             });
         }
@@ -209,7 +209,7 @@ fn limit_rows(told: &Told, found: &Found) -> Vec<(String, String)> {
     if let Some(judged) = found.judged {
         let percent = told.format.number(100.0 * judged.conformance, 1);
         rows.push((
-            told.word(ReportWord::Probability),
+            face(told, FaceWord::Probability),
             format!("{percent}\u{a0}%"),
         ));
     }

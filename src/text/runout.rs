@@ -107,8 +107,8 @@ face_words! {
     Common,
     /// Read and marked readings.
     Readings,
-    /// Does not count because of.
-    LeaveOut,
+    /// Probability that it is within the limit.
+    Probability,
     /// Begin at stud 1 with the dial at zero.
     Zero,
 }

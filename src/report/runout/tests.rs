@@ -116,6 +116,7 @@ fn a_limit_stands_with_its_source_and_the_positions_best_first() {
         &[
             "over its limit of 0.05\u{a0}mm, not proven.",
             "Workshop data 12",
+            "Probability that it is within the limit",
             "The rotor on each stud",
             "Only a new reading proves it.",
             "it sits here now",

@@ -58,7 +58,7 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Next => "Next",
         FaceWord::Common => "The order of the next steps is common practice, no source.",
         FaceWord::Readings => "Readings",
-        FaceWord::LeaveOut => "Leave it out:",
+        FaceWord::Probability => "Probability that it is within the limit",
         FaceWord::Zero => "Dial to zero at stud 1.",
     }
 }
