@@ -31,6 +31,7 @@ use hubslate::exchange::{
 use hubslate::job::entry::{Charge, EntryId, LogId, Quantity, Reply, Side, What};
 use hubslate::job::fold;
 use hubslate::trade::play::{Decision, Dial};
+use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{SetName, Step, StepKey, When};
 use hubslate::units::{DistanceUnit, Typed};
@@ -413,5 +414,27 @@ fn the_file_of_version_1_is_still_read_and_written() {
     // The first files of this version had no canonical digest.
     let lines = again.lines().filter(|line| !line.contains("\"canonical\""));
     let again: String = lines.map(|line| format!("{line}\n")).collect();
+    assert_eq!(again.replacen(MADE_BY, "hubslate 0.1.0", 1), fixture);
+}
+
+#[test]
+fn a_file_with_runs_round_a_face_is_still_read_and_written() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-runout.json");
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
+    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
+    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let places: Vec<_> = sheet.runout(Corner::FrontLeft).collect();
+    let needles = places.iter().map(|place| place.divisions.as_ref());
+    let needles: Vec<_> = needles
+        .map(|needle| needle.map(|it| it.as_typed()))
+        .collect();
+    assert_eq!(needles, [Some("\u{2212}2.50"), None]);
+    assert_eq!((places[0].setup.stud, places[0].setup.places), (3, 8));
+    assert_eq!(places[0].left_out, Some(LeftOut::StudHole));
+    let limit = sheet.runout_limit(Surface::Rotor).unwrap();
+    assert_eq!(limit.most.number.as_typed(), "0.05");
+    let again = export(&[(log.kind, log.id, texts)]).unwrap();
     assert_eq!(again.replacen(MADE_BY, "hubslate 0.1.0", 1), fixture);
 }

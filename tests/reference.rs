@@ -18,6 +18,8 @@ mod interop;
 mod money;
 #[path = "reference/rows.rs"]
 mod rows;
+#[path = "reference/runout.rs"]
+mod runout;
 #[path = "reference/shares.rs"]
 mod shares;
 #[path = "reference/uncertainty.rs"]
@@ -37,6 +39,16 @@ fn uncertainty_and_decisions_as_published() {
 #[test]
 fn units_and_geometry_as_defined() {
     check_file("02_units_geometry.json", 44, &[], units::computed);
+}
+
+#[test]
+fn waves_and_positions_as_computed_by_numpy() {
+    check_file("03_runout.json", 23, &[], runout::computed);
+}
+
+#[test]
+fn means_and_deviations_as_certified() {
+    check_file("14_univariate.json", 5, &[], uncertainty::certified);
 }
 
 #[test]

@@ -18,6 +18,7 @@ pub mod mark;
 pub mod pen;
 pub mod piece;
 pub mod place;
+pub mod polar;
 pub mod rig;
 pub mod shape;
 pub mod star;

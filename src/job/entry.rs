@@ -1,5 +1,9 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
+mod runout;
+
+pub use runout::{RunoutCard, RunoutReading, Setup};
+
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, Wrench};
 use crate::trade::money::Estimate;
@@ -104,6 +108,10 @@ pub enum What {
     Ended(Ended),
     /// Earlier entries no longer count.
     Strike(Vec<EntryId>),
+    /// One place of a run round a face.
+    Runout(RunoutReading),
+    /// The most run-out that the maker allows.
+    RunoutLimit(RunoutCard),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }

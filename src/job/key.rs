@@ -4,6 +4,7 @@ use crate::job::entry::{DueKind, Ending, PersonField, Reply, Side, VehicleField,
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{Decision, Felt};
+use crate::trade::runout::Surface;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Check, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
 
@@ -52,6 +53,10 @@ pub enum Key {
     Due(DueKind),
     /// The handing over.
     HandedOver,
+    /// One place of a run round a face.
+    Runout(Corner, u8, u8),
+    /// A limit of run-out.
+    RunoutLimit(Surface),
     /// The ending.
     Ended,
 }
@@ -84,6 +89,8 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Part(part) => vec![Key::Part(part.corner)],
         What::Due(due) => vec![Key::Due(due.kind)],
         What::HandedOver(_) => vec![Key::HandedOver],
+        What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
+        What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
         What::Ended(_) => vec![Key::Ended],
         What::Erased(_)
         | What::Paid(_)

@@ -18,6 +18,7 @@ mod progress;
 pub mod ready;
 pub mod reason;
 pub mod round;
+pub mod runout;
 mod sheet;
 pub mod together;
 pub mod turn;

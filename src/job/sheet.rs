@@ -4,10 +4,12 @@ use std::collections::BTreeMap;
 
 use crate::job::entry::{
     Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Paid, Part,
-    PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
+    PersonField, Photo, Price, Reading, Reply, RunoutCard, RunoutReading, Side, Signed,
+    VehicleField, What,
 };
 use crate::job::key::{Key, care};
 use crate::trade::fastening::{CardItem, SpecCard};
+use crate::trade::runout::Surface;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
 
@@ -237,6 +239,26 @@ impl Sheet {
     }
 
     /// The decision on a corner: that of the second set, unless the first was made anew after it.
+    /// Every place that was read or skipped round a face of a corner, run by run.
+    pub fn runout(&self, corner: Corner) -> impl Iterator<Item = &RunoutReading> {
+        let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
+        self.registers
+            .range(places)
+            .filter_map(|(key, _)| match self.what(key) {
+                Some(What::Runout(reading)) => Some(reading),
+                _ => None,
+            })
+    }
+
+    /// The most run-out that the maker allows on a surface, if it was looked up.
+    pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutCard> {
+        match self.what(&Key::RunoutLimit(surface)) {
+            Some(What::RunoutLimit(card)) => Some(card),
+            _ => None,
+        }
+    }
+
+    /// The decision on a corner, the latest set first.
     pub fn decided(&self, corner: Corner) -> Option<&Decided> {
         [2, 1]
             .into_iter()

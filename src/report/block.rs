@@ -7,6 +7,8 @@ use crate::trade::play::Decision;
 pub enum Size {
     /// Beside the text: the corner on the vehicle.
     Beside,
+    /// On its own, as wide as a hand: a face seen from the front.
+    Hand,
     /// As wide as the text: readings on their scale.
     Wide,
 }

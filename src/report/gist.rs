@@ -147,6 +147,8 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::HandedOver(_) => told.word(ReportWord::HandedOver),
         What::Ended(ended) => ended_line(told, ended),
         What::Strike(_) => told.word(ReportWord::TakenBack),
+        What::Runout(reading) => super::runout::reading_line(told, reading),
+        What::RunoutLimit(card) => super::runout::limit_line(told, card),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

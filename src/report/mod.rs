@@ -16,6 +16,7 @@ mod money;
 mod owner;
 pub mod reason;
 mod record;
+pub mod runout;
 #[cfg(test)]
 mod sample;
 pub mod scale;

@@ -28,6 +28,7 @@ pub(super) fn pages(told: &Told) -> Vec<Block> {
     for corner in told.corners() {
         blocks.extend(readings(told, *corner));
     }
+    blocks.extend(super::runout::runs_round(told));
     blocks.push(told.heading(ReportWord::Answers));
     blocks.extend(answers::answers(told));
     blocks.push(told.heading(ReportWord::NotDoneHead));

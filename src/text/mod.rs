@@ -8,6 +8,7 @@ mod desk;
 mod en;
 mod reason;
 mod report;
+mod runout;
 mod say;
 mod step;
 #[cfg(test)]
@@ -17,6 +18,7 @@ mod yard;
 pub use desk::Desk;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
+pub use runout::FaceWord;
 pub use say::Say;
 pub use step::StepText;
 pub use yard::Yard;
@@ -30,11 +32,13 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardItem, Condition, Misfit};
 use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
 use crate::trade::play::budget::Source;
+use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{
     Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
     RoundError, Test,
 };
+use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
 use crate::trade::vehicle::{CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
@@ -148,6 +152,35 @@ spoken! {
     decide::corner_decision(corner: Corner, decision: Decision) -> String;
     /// One reason of a decision, as the technician reads it.
     decide::reason(reason: ReasonWord<'_>) -> String;
+
+    /// A word or sentence of the run-out.
+    runout::face(word: FaceWord) -> &'static str;
+    /// What turns under the tip.
+    runout::surface(surface: Surface) -> &'static str;
+    /// Why a reading does not count.
+    runout::left_out(why: LeftOut) -> &'static str;
+    /// What the readings look like.
+    runout::form(form: Form) -> &'static str;
+    /// What comes next at a face that turns.
+    runout::next_at_face(next: Next) -> &'static str;
+    /// Why readings are no series.
+    runout::series_fault(fault: SeriesFault) -> String;
+    /// Why the places do not tell the waves.
+    runout::undetermined(why: Undetermined) -> String;
+    /// A run with its number and what turns.
+    runout::run_title(nth: u8, surface: Surface) -> String;
+    /// Which place is read, and at which angle.
+    runout::place_of(place: u8, places: u8, angle: &str) -> String;
+    /// The answer of a run in one sentence: how far, what it looks like, what it says.
+    runout::run_answer(tir: &str, form: Form, against: &str) -> String;
+    /// What a run-out says against its limit.
+    runout::against_limit(result: Guarded, limit: &str) -> String;
+    /// Where it is highest, and between which studs.
+    runout::high_spot(angle: &str, sure: Option<&str>, studs: Option<(u8, u8)>) -> String;
+    /// The rotor on a stud with what is to be expected there.
+    runout::hole_on_stud(stud: u8) -> String;
+    /// The alternative text of the drawing.
+    runout::polar_alt(tir: &str, form: Form) -> String;
 
     /// A sentence or key of the shell.
     say::say(say: Say) -> &'static str;

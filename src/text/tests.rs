@@ -70,7 +70,14 @@ fn fixed(lang: Lang) -> Vec<Found> {
         ground(Ground),
         test(Test),
         test_owner(Test),
+        face(FaceWord),
+        surface(Surface),
+        left_out(LeftOut),
+        next_at_face(Next),
     );
+    for value in crate::trade::runout::Form::ALL {
+        found.push(Found(format!("{value:?}"), form(lang, *value).to_owned()));
+    }
     for hold in HoldPoint::ALL {
         let (title, sentence) = hold_point(lang, *hold);
         found.push(Found(format!("{hold:?} title"), title.to_owned()));

@@ -23,6 +23,8 @@ pub enum Route {
     Report(String),
     /// The job's notes, and what is wrong with its record.
     Notes(String),
+    /// The run-out of a job's corners.
+    Runout(String),
     /// Opening files.
     Import,
     /// What a shop follows over all its jobs.
@@ -46,6 +48,7 @@ impl Route {
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
             (Some("job"), Some(id), Some("bill")) => Self::Bill(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
+            (Some("job"), Some(id), Some("runout")) => Self::Runout(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
             (Some("job"), Some(id), Some(step)) => StepKey::from_code(step).map_or_else(
                 || Self::Job(id.to_owned()),
@@ -69,6 +72,7 @@ impl Route {
             Self::Loose(id) => format!("#/job/{id}/loose"),
             Self::Bill(id) => format!("#/job/{id}/bill"),
             Self::Report(id) => format!("#/job/{id}/report"),
+            Self::Runout(id) => format!("#/job/{id}/runout"),
             Self::Notes(id) => format!("#/job/{id}/notes"),
         }
     }
@@ -82,6 +86,7 @@ impl Route {
             | Self::Loose(id)
             | Self::Bill(id)
             | Self::Report(id)
+            | Self::Runout(id)
             | Self::Notes(id) => Some(id),
             Self::Home | Self::New | Self::Import | Self::Yard | Self::Settings => None,
         }
@@ -117,6 +122,7 @@ mod tests {
             Route::Loose(id()),
             Route::Bill(id()),
             Route::Report(id()),
+            Route::Runout(id()),
             Route::Notes(id()),
         ] {
             assert_eq!(Route::from_hash(&route.to_hash()), route);

@@ -25,6 +25,10 @@ impl<'a> Row<'a> {
         value
     }
 
+    pub fn has(&self, name: &str) -> bool {
+        !self.row["in"][name].is_null()
+    }
+
     pub fn number(&self, name: &str) -> f64 {
         self.input(name).as_f64().unwrap()
     }
@@ -61,7 +65,7 @@ pub fn check_file(
     for row in rows.iter().filter(|row| !is_left_out(row)) {
         let got = computed(&Row { row })
             .unwrap_or_else(|| panic!("{name} {}: nothing computes it", row["id"]));
-        let agrees = within(&got, &row["expected"], row["tol"].as_f64().unwrap());
+        let agrees = within(&got, &row["expected"], &row["tol"], "");
         assert!(agrees, "{name} {}: got {got}, row {row}", row["id"]);
         if let (Some(got), Some(printed)) = (got.as_f64(), row["published"].as_f64()) {
             let half_a_digit = row["published_tol"].as_f64().unwrap() * (1.0 + 1e-9);
@@ -83,10 +87,29 @@ pub fn check_file(
 }
 
 /// Numbers within the row's own absolute tolerance, everything else equal.
-fn within(got: &Value, expected: &Value, tol: f64) -> bool {
-    match (got.as_f64(), expected.as_f64()) {
-        (Some(got), Some(expected)) => (got - expected).abs() <= tol,
-        (None, None) => got == expected,
-        _ => false,
+///
+/// Lists and objects are held to it part by part. A row with several tolerances names them by the
+/// part or by its kind: `deg` for what ends in it, where 360 is 0, and `length` for the rest.
+fn within(got: &Value, expected: &Value, tol: &Value, name: &str) -> bool {
+    match (got, expected) {
+        (Value::Array(got), Value::Array(expected)) => {
+            let mut pairs = got.iter().zip(expected);
+            got.len() == expected.len() && pairs.all(|(got, one)| within(got, one, tol, name))
+        }
+        (Value::Object(got), Value::Object(expected)) => {
+            let mut parts = expected.iter();
+            got.len() == expected.len()
+                && parts
+                    .all(|(name, one)| got.get(name).is_some_and(|got| within(got, one, tol, name)))
+        }
+        (Value::Number(got), Value::Number(expected)) => {
+            let apart = (got.as_f64().unwrap() - expected.as_f64().unwrap()).abs();
+            let is_angle = name.ends_with("deg") || name.contains("phi");
+            let kind = if is_angle { "deg" } else { "length" };
+            let own = [&tol[name], &tol[kind], tol];
+            let tol = own.into_iter().find_map(Value::as_f64).unwrap();
+            apart <= tol || is_angle && (360.0 - apart).abs() <= tol
+        }
+        _ => got == expected,
     }
 }

@@ -33,6 +33,22 @@ pub fn computed(row: &Row) -> Option<Value> {
     Some(json!(number))
 }
 
+/// 14: series of which mean and standard deviation are certified.
+pub fn certified(row: &Row) -> Option<Value> {
+    let readings = match row.has("readings") {
+        true => row.numbers("readings"),
+        false => {
+            let pair = row.numbers("pair");
+            let pairs = row.number("pairs") as usize;
+            let first = [row.number("first")];
+            let rest = pair.iter().copied().cycle().take(2 * pairs);
+            first.into_iter().chain(rest).collect()
+        }
+    };
+    let series = type_a(&readings).unwrap();
+    Some(json!({ "mean": series.mean, "s": series.s }))
+}
+
 fn of_series(row: &Row, name: &str) -> Option<f64> {
     let series = type_a(&row.numbers("readings")).unwrap();
     match name {

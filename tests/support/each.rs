@@ -5,18 +5,21 @@ use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
 use hubslate::job::entry::{
     Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
-    KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, Scope, Side,
-    Signed, VehicleField, What,
+    KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
+    RunoutReading, Scope, Setup, Side, Signed, VehicleField, What,
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardBody, CardItem, Position, SpecCard};
+use hubslate::trade::fastening::{CardBody, CardItem, CardSource, Position, SpecCard};
 use hubslate::trade::play::{Decision, Dial, Felt, Way};
+use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Pick, SetName, Start, Step, StepKey, When, items,
 };
-use hubslate::units::{Decimal, DistanceUnit, Force, ForceUnit, LengthUnit, TorqueUnit, Typed};
+use hubslate::units::{
+    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, LengthUnit, TorqueUnit, Typed,
+};
 
 use crate::every::entry;
 use crate::parts;
@@ -31,6 +34,7 @@ pub fn entries() -> Vec<Entry> {
     let mut whats = before_the_work();
     whats.extend(at_the_corner());
     whats.extend(at_the_end());
+    whats.extend(round_a_face());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
     let note = whats.iter().position(|what| matches!(what, What::Note(..)));
@@ -159,6 +163,48 @@ fn at_the_corner() -> Vec<What> {
         lot: String::new(),
     }));
     whats
+}
+
+/// A place that was read, one that was skipped, and the limit.
+fn round_a_face() -> Vec<What> {
+    let setup = Setup {
+        surface: Surface::Rotor,
+        places: 8,
+        stud: 3,
+        cleaned: Answer::Yes,
+    };
+    let read = RunoutReading {
+        corner: FRONT_LEFT,
+        run: 1,
+        setup,
+        place: 2,
+        angle: Some(Typed::parse("47.5", AngleUnit::Degree).unwrap()),
+        divisions: Some(Decimal::parse("\u{2212}2.50").unwrap()),
+        dial: Dial::THOU,
+        left_out: Some(LeftOut::StudHole),
+    };
+    let skipped = RunoutReading {
+        place: 3,
+        angle: None,
+        divisions: None,
+        left_out: None,
+        ..read.clone()
+    };
+    let card = RunoutCard {
+        surface: Surface::Rotor,
+        most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
+        source: CardSource {
+            document: "Marlin Estate service book, brakes (invented)".to_owned(),
+            page: "4-12".to_owned(),
+            looked_up: parts::day(2026, 2, 16),
+            who: "R. Okafor".to_owned(),
+        },
+    };
+    vec![
+        What::Runout(read),
+        What::Runout(skipped),
+        What::RunoutLimit(card),
+    ]
 }
 
 fn at_the_end() -> Vec<What> {

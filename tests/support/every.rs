@@ -4,7 +4,8 @@ use chrono::{Days, NaiveDate};
 use hubslate::job::entry::{
     At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
     How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Reply, Scope, Side, Signed, VehicleField, What,
+    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField,
+    What,
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
@@ -13,6 +14,7 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
+use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
@@ -202,6 +204,48 @@ fn reading() -> impl Strategy<Value = Reading> {
     )
 }
 
+fn runout() -> impl Strategy<Value = RunoutReading> {
+    let setup = (
+        select(Surface::ALL),
+        4_u8..=24,
+        1_u8..=10,
+        select(Answer::ALL),
+    )
+        .prop_map(|(surface, places, stud, cleaned)| Setup {
+            surface,
+            places,
+            stud,
+            cleaned,
+        });
+    let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=25);
+    let read = (
+        option::of(typed(AngleUnit::ALL)),
+        option::of(typed_text()),
+        option::of(select(LeftOut::ALL)),
+    );
+    (at, setup, read, dial()).prop_map(
+        |((corner, run, place), setup, (angle, divisions, left_out), dial)| RunoutReading {
+            corner,
+            run,
+            setup,
+            place,
+            angle,
+            divisions: divisions.map(|text| Decimal::parse(&text).unwrap()),
+            dial,
+            left_out,
+        },
+    )
+}
+
+fn runout_card() -> impl Strategy<Value = RunoutCard> {
+    let most = typed(LengthUnit::ALL);
+    (select(Surface::ALL), most, source()).prop_map(|(surface, most, source)| RunoutCard {
+        surface,
+        most,
+        source,
+    })
+}
+
 fn decided() -> impl Strategy<Value = Decided> {
     let reasons = vec(select(reason::codes()), 0..4);
     let decision = select(Decision::ALL);
@@ -288,6 +332,8 @@ fn worked() -> impl Strategy<Value = What> {
         step().prop_map(What::Pass),
         reading().prop_map(What::Reading),
         decided().prop_map(What::Decided),
+        runout().prop_map(What::Runout),
+        runout_card().prop_map(What::RunoutLimit),
         (money(), money(), option::of(estimate())).prop_map(|(repair, refit, estimate)| {
             What::Price(Price {
                 repair,

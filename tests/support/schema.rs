@@ -14,6 +14,7 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardItem, Condition, Position};
 use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
+use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
 use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit};
@@ -62,6 +63,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("hold", codes(Hold::ALL)),
         ("how", codes(How::ALL)),
         ("kit_item", codes(KitItem::ALL)),
+        ("left_out", codes(LeftOut::ALL)),
         ("line_kind", codes(LineKind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
@@ -75,6 +77,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("scope", codes(Scope::ALL)),
         ("side", codes(Side::ALL)),
         ("start", codes(Start::ALL)),
+        ("surface", codes(Surface::ALL)),
         ("tax_rounding", codes(TaxRounding::ALL)),
         ("unit_angle", codes(AngleUnit::ALL)),
         ("unit_distance", codes(DistanceUnit::ALL)),
@@ -164,7 +167,9 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     let known = schema["$defs"]["what"]["properties"].as_object().unwrap();
     assert_eq!(kinds, known.keys().cloned().collect::<Vec<_>>());
     fits("one of each", &file);
-    fits("fixture", &read("tests/fixtures/job-1.json"));
+    for name in ["job-1", "job-1-runout"] {
+        fits(name, &read(&format!("tests/fixtures/{name}.json")));
+    }
     for name in ["replaced-hub", "declined-stop", "nothing-wrong"] {
         fits(name, &read(&format!("public/sample/{name}.json")));
     }

@@ -55,7 +55,7 @@ enum StageText {
 }
 
 #[derive(Serialize, Deserialize)]
-struct SourceText {
+pub(super) struct SourceText {
     document: String,
     page: String,
     looked_up: String,
@@ -163,7 +163,10 @@ pub(super) fn raise(stored: Card) -> Option<SpecCard> {
 
 /// `Some(None)` for a word that is not given, `None` for one that is not known.
 #[allow(clippy::option_option)]
-fn word<W>(code: Option<String>, from_code: impl Fn(&str) -> Option<W>) -> Option<Option<W>> {
+pub(super) fn word<W>(
+    code: Option<String>,
+    from_code: impl Fn(&str) -> Option<W>,
+) -> Option<Option<W>> {
     match code {
         None => Some(None),
         Some(code) => from_code(&code).map(Some),
@@ -184,7 +187,7 @@ fn raise_stage(stored: StageText) -> Option<Stage> {
     })
 }
 
-fn lower_source(source: &CardSource) -> SourceText {
+pub(super) fn lower_source(source: &CardSource) -> SourceText {
     SourceText {
         document: source.document.clone(),
         page: source.page.clone(),
@@ -193,7 +196,7 @@ fn lower_source(source: &CardSource) -> SourceText {
     }
 }
 
-fn raise_source(stored: SourceText) -> Option<CardSource> {
+pub(super) fn raise_source(stored: SourceText) -> Option<CardSource> {
     Some(CardSource {
         document: stored.document,
         page: stored.page,

@@ -1,7 +1,7 @@
 //! From what happened to how it is stored.
 
 use crate::exchange::wire::what::{CheckText, ItemText, Reply, What, WrenchUse};
-use crate::exchange::wire::{card, money};
+use crate::exchange::wire::{card, money, runout};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -115,6 +115,8 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         entry::What::Strike(hits) => What::Strike {
             hits: hits.iter().map(|id| id.0.clone()).collect(),
         },
+        entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
+        entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
         entry::What::Unknown(_) => return None,
     })
 }

@@ -7,6 +7,7 @@ mod card;
 mod lower;
 mod money;
 mod raise;
+mod runout;
 mod what;
 
 use serde::{Deserialize, Serialize};

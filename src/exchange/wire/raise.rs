@@ -1,7 +1,7 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::what::{ItemText, Reply, What};
-use crate::exchange::wire::{card, money};
+use crate::exchange::wire::{card, money, runout};
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
     Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side,
@@ -172,6 +172,8 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
+        What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
+        What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText, WrenchText};
 use crate::exchange::wire::money::{EstimateText, MoneyText};
+use crate::exchange::wire::runout;
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -130,10 +131,12 @@ pub(super) enum What {
     Strike {
         hits: Vec<String>,
     },
+    Runout(runout::ReadingText),
+    RunoutLimit(runout::CardText),
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 26] = [
+const KINDS: [&str; 28] = [
     "opened",
     "person",
     "erased",
@@ -160,6 +163,8 @@ const KINDS: [&str; 26] = [
     "handed_over",
     "ended",
     "strike",
+    "runout",
+    "runout_limit",
 ];
 
 /// The answer to a step.

@@ -108,19 +108,24 @@ impl Budget {
             },
             _ => floor,
         };
-        Self::with(repeatability, set.dial(), rig)
+        Self::of_difference(repeatability, set.dial().graduation(), rig)
     }
 
     /// The budget of `rounds` rounds that are still to be taken and will agree.
     pub fn in_advance(dial: &Dial, rig: &RigFacts, rounds: usize) -> Self {
-        Self::with(floor_of(rounds.max(1)), dial, rig)
+        Self::of_difference(floor_of(rounds.max(1)), dial.graduation(), rig)
     }
 
-    fn with(repeatability: Contribution, dial: &Dial, rig: &RigFacts) -> Self {
+    /// The budget of a difference of two readings in steps of `graduation`.
+    pub(in crate::trade) fn of_difference(
+        repeatability: Contribution,
+        graduation: Length,
+        rig: &RigFacts,
+    ) -> Self {
         let known = |u: f64| Contribution { u, dof: None };
-        let two_readings = resolution(dial.graduation().mm()) * 2_f64.sqrt();
+        let two_readings = resolution(graduation.mm()) * 2_f64.sqrt();
         let indicator = match rig.indicator {
-            IndicatorError::OneDivision => rectangle(dial.graduation().max(INDICATOR_FLOOR).mm()),
+            IndicatorError::OneDivision => rectangle(graduation.max(INDICATOR_FLOOR).mm()),
             IndicatorError::Certificate { u } => u.abs().mm(),
         };
         let mut rows = vec![

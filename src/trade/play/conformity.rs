@@ -92,16 +92,17 @@ pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
     if let Some(difference) = set.way().differs_from(&limit.way) {
         return Conformity::NoComparison(WhyNot::Way(difference));
     }
-    let (u, upper) = (budget.u_c.mm(), limit.value.mm());
-    let y = on_the_limit_is_on_it(set.mean().mm(), upper);
+    let Judged {
+        result,
+        conformance,
+    } = judged(set.mean(), budget, limit.value);
     let comparison = Comparison {
         play: set.mean(),
         limit: *limit,
         u: budget.u_c,
         g: budget.g,
-        conformance: conforms_below(y, u, upper),
+        conformance,
     };
-    let result = guarded(y, u, upper, budget.g);
     if limit.is_zero() {
         return against_zero(set, comparison, result);
     }
@@ -110,6 +111,32 @@ pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
         Guarded::InNotProven => Conformity::InNotProven(comparison),
         Guarded::OutNotProven => Conformity::OutNotProven(comparison),
         Guarded::ProvenOut => Conformity::ProvenOut(comparison),
+    }
+}
+
+/// What a value says against an upper limit, whatever it is a value of.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Judged {
+    /// Within or over, and whether that is proven.
+    pub result: Guarded,
+    /// Probability that the true value is at or under the limit (normal, JCGM 106).
+    pub conformance: f64,
+}
+
+impl Judged {
+    /// Whether it is over its limit, proven or not.
+    pub const fn is_over(&self) -> bool {
+        matches!(self.result, Guarded::OutNotProven | Guarded::ProvenOut)
+    }
+}
+
+/// The one rule: proven means beyond the limit by `g · u`.
+pub(in crate::trade) fn judged(value: Length, budget: &Budget, upper: Length) -> Judged {
+    let (u, upper) = (budget.u_c.mm(), upper.mm());
+    let y = on_the_limit_is_on_it(value.mm(), upper);
+    Judged {
+        result: guarded(y, u, upper, budget.g),
+        conformance: conforms_below(y, u, upper),
     }
 }
 

@@ -164,6 +164,14 @@ impl Dial {
         self.graduation.times(divisions.count())
     }
 
+    /// A reading told so that it lies within half a turn of another: on a dial zeroed at 0 the
+    /// needle at 98 of 100 stands at −2.
+    pub fn nearest(&self, reading: Divisions, to: Divisions) -> Divisions {
+        let face = f64::from(self.divisions_per_turn);
+        let way = (reading.0 - to.0 + face / 2.0).rem_euclid(face) - face / 2.0;
+        Divisions(to.0 + way)
+    }
+
     /// Play of one round: the shortest way round the face from push to pull, either way.
     ///
     /// With the turns counted it is the whole way, `(pull − push) + turns · divisions`.
@@ -213,6 +221,19 @@ mod tests {
             (play.mm() - divisions * 0.01).abs() < 1e-12,
             "{push} to {pull}"
         );
+    }
+
+    #[test]
+    fn a_needle_past_zero_stands_below_it() {
+        let near = |reading, to| {
+            Dial::THOU
+                .nearest(Divisions(reading), Divisions(to))
+                .count()
+        };
+        assert_eq!(near(98.0, 0.0), -2.0);
+        assert_eq!(near(-2.0, 0.0), -2.0);
+        assert_eq!(near(2.5, 99.0), 102.5);
+        assert_eq!(near(30.0, 0.0), 30.0);
     }
 
     #[test]

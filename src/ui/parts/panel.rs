@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::What;
-use crate::text::{self, Say};
+use crate::text::{self, FaceWord, Say};
 use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key, link};
@@ -77,6 +77,7 @@ fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
                 {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}
                 {link(Look::Plain, at.say(Say::Where), Route::Where(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id()).to_hash())}
+                {link(Look::Plain, text::face(at.lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::Pause), Route::Home.to_hash())}
                 {link(Look::Plain, at.say(Say::EndNow), end_here(at))}
                 {close(at, open)}

@@ -14,6 +14,7 @@ mod pack;
 mod photo;
 mod report;
 mod round;
+mod runout;
 mod settings;
 mod sign;
 mod signs;
@@ -44,6 +45,7 @@ pub fn root() -> impl IntoView {
         Route::Loose(_) => loose::loose(app),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => whole::report(app),
+        Route::Runout(_) => runout::runout(app),
         Route::Notes(_) => wherever::notes(app),
     }
 }

@@ -113,6 +113,7 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
 fn drawing(size: Size, svg: String) -> AnyView {
     let class = match size {
         Size::Beside => "report__drawing report__drawing--beside",
+        Size::Hand => "report__drawing report__drawing--hand",
         Size::Wide => "report__drawing report__drawing--wide",
     };
     inserted(svg, class)

@@ -160,12 +160,11 @@ impl Reading {
 }
 
 /// The unit of the number: thousandths where the dial has them, else its own division.
-fn unit(reading: &Reading) -> String {
-    let graduation = reading.dial.graduation();
+pub(super) fn unit(dial: &Dial, fmt: Format) -> String {
+    let graduation = dial.graduation();
     if graduation == Dial::THOU.graduation() {
         return LengthUnit::Thou.symbol().to_owned();
     }
-    let fmt = reading.at.fmt;
     let one: Shown = if graduation == Dial::HALF_THOU.graduation() {
         fmt.length_in(graduation, LengthUnit::Thou, 1)
     } else {
@@ -248,7 +247,7 @@ fn value(reading: &Reading) -> AnyView {
             on:click=move |_| pressed.show_pad()
         >
             <output>{move || number.shown(fmt)}</output>
-            <span class="round__unit">{unit(reading)}</span>
+            <span class="round__unit">{unit(&reading.dial, reading.at.fmt)}</span>
         </button>
     }
     .into_any()
@@ -312,7 +311,8 @@ fn pad_of(reading: &Reading) -> AnyView {
             Say::NotZeroed
         })
     };
-    let unit = view! { <span class="round__unit">{unit(reading)}</span> };
+    let unit = unit(&reading.dial, reading.at.fmt);
+    let unit = view! { <span class="round__unit">{unit}</span> };
     view! {
         <p class="round__nth">{label}</p>
         {pad(at, reading.text, unit, true)}
@@ -331,10 +331,11 @@ fn keys(reading: &Reading) -> AnyView {
     let (can, press, label) = (reading.clone(), reading.clone(), reading.clone());
     let zero = reading.clone();
     let typing = reading.typing;
+    let halving = reading.clone();
     view! {
         <div class="round__steps" hidden=move || typing.get()>
             {step(reading, "−5", Say::PadMinusFive, -10)}
-            {half(reading)}
+            {half(reading.text, move |text| halving.put(text))}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
             {pacer(&reading.at, Look::Plain, Begin::ByKey)}
@@ -361,15 +362,25 @@ fn at_zero(reading: &Reading) -> AnyView {
     })
 }
 
-/// A key that moves the needle by so many half divisions.
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
-    let reading = reading.clone();
+    let name = reading.at.say(name);
+    let here = reading.clone();
+    let put = move |text| here.put(text);
+    needle_key(reading.text, reading.dial, label, name, halves, put)
+}
+
+/// A key that moves the needle by so many half divisions.
+pub(super) fn needle_key(
+    text: RwSignal<String>,
+    dial: Dial,
+    label: &'static str,
+    name: &str,
+    halves: i64,
+    put: impl Fn(String) + 'static,
+) -> AnyView {
     // The name holds what is seen, so that it can also be spoken to the phone.
-    let name = format!("{}, {label}", reading.at.say(name));
-    let press = move |_| {
-        let text = reading.text.get_untracked();
-        reading.put(stepped(&text, halves, &reading.dial));
-    };
+    let name = format!("{name}, {label}");
+    let press = move |_| put(stepped(&text.get_untracked(), halves, &dial));
     view! {
         <button type="button" class="key round__step" aria-label=name on:click=press>
             {label}
@@ -379,9 +390,8 @@ fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyVi
 }
 
 /// The half division, put on and taken off.
-fn half(reading: &Reading) -> AnyView {
-    let reading = reading.clone();
-    let press = move |_| reading.put(halved(&reading.text.get_untracked()));
+pub(super) fn half(text: RwSignal<String>, put: impl Fn(String) + 'static) -> AnyView {
+    let press = move |_| put(halved(&text.get_untracked()));
     view! {
         <button type="button" class="key round__step" on:click=press>
             "½"

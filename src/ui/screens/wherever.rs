@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::job::entry::What;
 use crate::job::{Problem, Status, status};
-use crate::text::{self, Desk, Lang, Say};
+use crate::text::{self, Desk, FaceWord, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
@@ -34,6 +34,7 @@ pub fn wherever(app: App) -> AnyView {
                 <nav class="where__ways">
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
+                    {link(Look::Plain, text::face(lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                     {link(
                         Look::Plain,
                         text::desk(lang, Desk::BillTitle),

@@ -19,6 +19,8 @@ use crate::ui::parts::frame::frame;
 use crate::ui::screens::cards::form::CardForm;
 use crate::ui::screens::pack::keep;
 
+pub use source::SourceFields;
+
 /// What the screen of a card shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Mode {

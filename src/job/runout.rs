@@ -1,0 +1,269 @@
+//! From the entries of a corner to its runs round a face, and what the trade says of each.
+
+use crate::job::entry::{RunoutCard, RunoutReading, Setup, VehicleField, What};
+use crate::job::judge::dial;
+use crate::job::sheet::Sheet;
+use crate::job::typed_card::CardSlip;
+use crate::trade::answer::Answer;
+use crate::trade::fastening::CardSource;
+use crate::trade::fastening::card::CardFault;
+use crate::trade::play::conformity::Judged;
+use crate::trade::play::{Budget, Dial, Divisions, IndicatorError};
+use crate::trade::runout::series::equal_step;
+use crate::trade::runout::{
+    Known, LeftOut, Next, Position, RunoutLimit, Series, SeriesFault, Shape, Spot, Studs, Surface,
+    Told, Undetermined, budget, compare, next, positions, shape,
+};
+use crate::trade::vehicle::Corner;
+use crate::units::{Angle, Decimal, Length, LengthUnit, Typed};
+
+/// The places that are offered, the usual number first in mind: eight.
+pub const PLACES: [u8; 7] = [4, 5, 6, 8, 10, 12, 24];
+/// As many places as are read where nobody chose.
+pub const USUAL_PLACES: u8 = 8;
+
+/// One run round a face: its readings by place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Run<'a> {
+    /// Which run at this corner, from 1.
+    pub nth: u8,
+    /// How it is set up.
+    pub setup: Setup,
+    /// The dial it is read on.
+    pub dial: Dial,
+    /// Read or skipped, by place.
+    pub readings: Vec<&'a RunoutReading>,
+}
+
+/// What a run says.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Found<'a> {
+    /// The readings.
+    pub series: Series,
+    /// The waves and the shape, or why the places do not tell them.
+    pub shape: Result<Shape, Undetermined>,
+    /// How sure the total reading is.
+    pub budget: Budget,
+    /// The limit that was looked up.
+    pub limit: Option<&'a RunoutCard>,
+    /// What the comparison says.
+    pub judged: Option<Judged>,
+    /// The rotor on every stud, the best first, once it was read in two positions.
+    pub positions: Option<Vec<Position>>,
+    /// What comes next; none while the shape cannot be told.
+    pub next: Option<Next>,
+}
+
+/// The runs of a corner, in order. The set-up of a run is that of its first reading.
+pub fn runs(sheet: &Sheet, corner: Corner) -> Vec<Run<'_>> {
+    let mut runs: Vec<Run> = Vec::new();
+    for reading in sheet.runout(corner) {
+        match runs.last_mut() {
+            Some(run) if run.nth == reading.run => run.readings.push(reading),
+            _ => runs.push(Run {
+                nth: reading.run,
+                setup: reading.setup,
+                dial: reading.dial,
+                readings: vec![reading],
+            }),
+        }
+    }
+    runs
+}
+
+impl Run<'_> {
+    /// The reading of a place, if it was read or skipped.
+    pub fn at(&self, place: u8) -> Option<&RunoutReading> {
+        let mut readings = self.readings.iter().copied();
+        readings.find(|reading| reading.place == place)
+    }
+
+    /// The first place that was neither read nor skipped; none when the run is whole.
+    pub fn next_place(&self) -> Option<u8> {
+        (1..=self.setup.places).find(|place| self.at(*place).is_none())
+    }
+
+    /// Where the needle stood last before a place, to begin from.
+    pub fn needle_before(&self, place: u8) -> Option<&Decimal> {
+        let before = self.readings.iter().rev().copied();
+        before
+            .filter(|reading| reading.place < place)
+            .find_map(|reading| reading.divisions.as_ref())
+    }
+
+    /// How far a needle stands from the first place's, while the number is one.
+    pub fn from_first(&self, text: &str) -> Option<Length> {
+        let first = Divisions::typed(self.at(1)?.divisions.as_ref()?);
+        let here = Divisions::typed(&Decimal::parse(text).ok()?);
+        let here = self.dial.worth(self.dial.nearest(here, first));
+        Some(here.minus(self.dial.worth(first)))
+    }
+
+    /// The readings as a series; a needle past zero is told on from the first.
+    ///
+    /// # Errors
+    /// [`SeriesFault`] where they are none.
+    pub fn series(&self) -> Result<Series, SeriesFault> {
+        let read = || {
+            self.readings
+                .iter()
+                .filter_map(|r| Some((*r, r.divisions.as_ref()?)))
+        };
+        let first = read().next().map(|(_, needle)| Divisions::typed(needle));
+        let first = first.unwrap_or(Divisions::ZERO);
+        let spots = read().map(|(reading, needle)| Spot {
+            angle: angle(reading),
+            needle: self.dial.nearest(Divisions::typed(needle), first),
+            left_out: reading.left_out,
+        });
+        Series::read(self.dial, spots.collect())
+    }
+}
+
+/// Where a reading was taken, from stud 1 in the numbering direction.
+pub fn angle(reading: &RunoutReading) -> Angle {
+    let step = || place_angle(reading.place, reading.setup.places);
+    reading.angle.as_ref().map_or_else(step, Typed::angle)
+}
+
+/// The equal step of a place, from stud 1.
+pub fn place_angle(place: u8, places: u8) -> Angle {
+    equal_step(usize::from(place.saturating_sub(1)), usize::from(places))
+}
+
+/// How many studs the vehicle's wheels have, if that is known.
+pub fn studs(sheet: &Sheet) -> Option<Studs> {
+    let count = sheet.vehicle(VehicleField::Studs)?;
+    Studs::new(count.parse().ok()?).ok()
+}
+
+/// What one run says, beside the other runs of its corner.
+///
+/// # Errors
+/// [`SeriesFault`] while there are too few readings.
+pub fn found<'a>(sheet: &'a Sheet, runs: &[Run], run: &Run) -> Result<Found<'a>, SeriesFault> {
+    let series = run.series()?;
+    let shape = shape(&series);
+    let budget = budget(&series, IndicatorError::OneDivision);
+    let surface = run.setup.surface;
+    let limit = sheet.runout_limit(surface);
+    let most = limit.and_then(|card| RunoutLimit::maker(surface, card.most.length()).ok());
+    let judged = most.and_then(|most| compare(surface, series.tir(), &budget, &most).ok());
+    let positions = told(runs, run, &shape)
+        .zip(studs(sheet))
+        .and_then(|(told, studs)| positions(&told, studs).ok());
+    let next = shape.as_ref().ok().map(|shape| {
+        let best = positions.as_ref().and_then(|all| all.first().copied());
+        next(&Known {
+            surface,
+            form: shape.form,
+            judged,
+            limit: most.map(|most| most.value()),
+            cleaned: run.setup.cleaned == Answer::Yes,
+            without_wobble: shape.fit.without_wobble(),
+            best: best.map(|best| (best, run.setup.stud.saturating_sub(1))),
+        })
+    });
+    Ok(Found {
+        series,
+        shape,
+        budget,
+        limit,
+        judged,
+        positions,
+        next,
+    })
+}
+
+/// The rotor in this position and, from an earlier run in the same state, in another.
+fn told(runs: &[Run], run: &Run, shape: &Result<Shape, Undetermined>) -> Option<Told> {
+    let is_rotor = |run: &Run| run.setup.surface == Surface::Rotor;
+    let stud = |run: &Run| run.setup.stud.saturating_sub(1);
+    let now = shape.as_ref().ok().filter(|_| is_rotor(run))?;
+    let earlier = runs.iter().rev().filter(|other| {
+        is_rotor(other)
+            && other.nth < run.nth
+            && other.next_place().is_none()
+            && other.setup.cleaned == run.setup.cleaned
+            && other.setup.stud != run.setup.stud
+    });
+    let mut known = earlier.filter_map(|other| {
+        let shape = crate::trade::runout::shape(&other.series().ok()?).ok()?;
+        Some((stud(other), shape.fit.first))
+    });
+    Some(Told::Assembled {
+        one: known.next()?,
+        other: (stud(run), now.fit.first),
+    })
+}
+
+/// The place and run of a reading that is to be kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Spotted {
+    /// Where.
+    pub corner: Corner,
+    /// Which run, from 1.
+    pub run: u8,
+    /// How it is set up.
+    pub setup: Setup,
+    /// Which place, from 1.
+    pub place: u8,
+}
+
+/// The entry of one place; `None` while the number is not finished.
+pub fn kept(sheet: &Sheet, at: Spotted, text: &str) -> Option<What> {
+    Some(reading(sheet, at, Some(Decimal::parse(text).ok()?)))
+}
+
+/// The entry of a place that could not be read.
+pub fn skipped(sheet: &Sheet, at: Spotted) -> What {
+    reading(sheet, at, None)
+}
+
+fn reading(sheet: &Sheet, at: Spotted, divisions: Option<Decimal>) -> What {
+    What::Runout(RunoutReading {
+        corner: at.corner,
+        run: at.run,
+        setup: at.setup,
+        place: at.place,
+        angle: None,
+        divisions,
+        dial: dial(sheet),
+        left_out: None,
+    })
+}
+
+/// The same reading, counting or left out.
+pub fn marked(reading: &RunoutReading, left_out: Option<LeftOut>) -> What {
+    What::Runout(RunoutReading {
+        left_out,
+        ..reading.clone()
+    })
+}
+
+/// The card of a limit of run-out.
+///
+/// # Errors
+/// The first [`CardSlip`].
+pub fn limit_card(
+    surface: Surface,
+    value: &str,
+    unit: LengthUnit,
+    source: CardSource,
+) -> Result<RunoutCard, CardSlip> {
+    let most = Typed::parse(value, unit).map_err(CardSlip::Value)?;
+    if most.length() < Length::ZERO {
+        return Err(CardSlip::Fault(CardFault::NegativeLimit));
+    }
+    if source.document.trim().is_empty() || source.who.trim().is_empty() {
+        return Err(CardSlip::Fault(CardFault::NoSource));
+    }
+    Ok(RunoutCard {
+        surface,
+        most,
+        source,
+    })
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,188 @@
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+use super::*;
+use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
+use crate::job::fold;
+use crate::trade::play::uncertainty::Guarded;
+use crate::trade::runout::Form;
+use crate::units::{AngleUnit, LengthUnit};
+
+const LEFT: Corner = Corner::FrontLeft;
+
+fn sheet(whats: Vec<What>) -> Sheet {
+    let id = |n: usize| EntryId(format!("{n:04}"));
+    fold(whats.into_iter().enumerate().map(|(n, what)| Entry {
+        id: id(n),
+        log: LogId("log".to_owned()),
+        at: At {
+            utc_ms: 0,
+            offset_min: 0,
+            told: None,
+        },
+        by: String::new(),
+        device: "d".to_owned(),
+        n: n as u64,
+        after: n.checked_sub(1).map(id).into_iter().collect(),
+        what,
+    }))
+}
+
+fn setup(surface: Surface, stud: u8) -> Setup {
+    Setup {
+        surface,
+        places: 8,
+        stud,
+        cleaned: Answer::Yes,
+    }
+}
+
+/// The entries of a run; a place without a needle was skipped.
+fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<What> {
+    let before = sheet(before());
+    let each = needles.iter().zip(1..).map(|(needle, place)| {
+        let at = Spotted {
+            corner: LEFT,
+            run: nth,
+            setup,
+            place,
+        };
+        kept(&before, at, needle).unwrap_or_else(|| skipped(&before, at))
+    });
+    each.collect()
+}
+
+/// A dial of 0.01 mm and five studs.
+fn before() -> Vec<What> {
+    vec![
+        What::Carried(Carried {
+            wrenches: Vec::new(),
+            dial: Dial::HUNDREDTH_MM,
+        }),
+        What::Vehicle(VehicleField::Studs, "5".to_owned()),
+    ]
+}
+
+/// A wobble of 0.06 mm, high at 90°, read on a face whose zero is at place 1.
+const WOBBLE: [&str; 8] = ["0", "2", "3", "2", "0", "98", "97", "98"];
+
+fn job(runs: Vec<Vec<What>>) -> Sheet {
+    sheet(
+        before()
+            .into_iter()
+            .chain(runs.into_iter().flatten())
+            .collect(),
+    )
+}
+
+#[test]
+fn a_needle_past_zero_is_told_on_from_the_first_place() {
+    let sheet = job(vec![run(1, setup(Surface::HubFace, 1), &WOBBLE)]);
+    let runs = runs(&sheet, LEFT);
+    let found = found(&sheet, &runs, &runs[0]).unwrap();
+    assert!((found.series.tir().mm() - 0.06).abs() < 1e-12);
+    let shape = found.shape.unwrap();
+    assert_eq!(shape.form, Form::Wobble);
+    let high = shape.high_spot.unwrap().in_unit(AngleUnit::Degree);
+    assert!((high - 90.0).abs() < 1e-6);
+}
+
+#[test]
+fn the_next_place_is_the_first_that_was_neither_read_nor_skipped() {
+    let some = run(1, setup(Surface::HubFace, 1), &["0", "-", "2"]);
+    let sheet = job(vec![some]);
+    let runs = runs(&sheet, LEFT);
+    assert_eq!(runs[0].next_place(), Some(4));
+    assert_eq!(runs[0].needle_before(4).unwrap().as_typed(), "2");
+    assert_eq!(runs[0].at(2).unwrap().divisions, None);
+    assert_eq!(runs[0].series().unwrap().spots().len(), 2);
+    let refused = found(&sheet, &runs, &runs[0]).unwrap();
+    assert!(matches!(
+        refused.shape,
+        Err(Undetermined::Rank { rank: 2, needed: 3 })
+    ));
+    assert_eq!(refused.next, None);
+}
+
+#[test]
+fn without_a_limit_nothing_is_judged() {
+    let sheet = job(vec![run(1, setup(Surface::Rotor, 1), &WOBBLE)]);
+    let runs = runs(&sheet, LEFT);
+    let found = found(&sheet, &runs, &runs[0]).unwrap();
+    assert_eq!((found.limit, found.judged), (None, None));
+    assert_eq!(found.next, Some(Next::LookUp));
+    assert_eq!(found.positions, None);
+}
+
+fn source(document: &str) -> CardSource {
+    CardSource {
+        document: document.to_owned(),
+        page: "4-12".to_owned(),
+        looked_up: Default::default(),
+        who: "R. Okafor".to_owned(),
+    }
+}
+
+fn limit(surface: Surface, value: &str) -> Vec<What> {
+    let card = limit_card(surface, value, LengthUnit::Millimetre, source("Book"));
+    vec![What::RunoutLimit(card.unwrap())]
+}
+
+#[test]
+fn a_limit_of_another_surface_is_not_used() {
+    let read = run(1, setup(Surface::Rotor, 1), &WOBBLE);
+    let sheet = job(vec![read, limit(Surface::HubFace, "0.02")]);
+    let runs = runs(&sheet, LEFT);
+    assert_eq!(found(&sheet, &runs, &runs[0]).unwrap().judged, None);
+}
+
+#[test]
+fn a_rotor_read_in_two_positions_is_known_on_every_stud() {
+    // The hub alone moves the needle; the rotor is true, so that every stud is alike.
+    let first = run(1, setup(Surface::Rotor, 1), &WOBBLE);
+    let second = run(2, setup(Surface::Rotor, 3), &WOBBLE);
+    let sheet = job(vec![first, second, limit(Surface::Rotor, "0.02")]);
+    let runs = runs(&sheet, LEFT);
+    assert_eq!(found(&sheet, &runs, &runs[0]).unwrap().positions, None);
+    assert_eq!(
+        found(&sheet, &runs, &runs[0]).unwrap().next,
+        Some(Next::ReadTurned)
+    );
+    let last = found(&sheet, &runs, &runs[1]).unwrap();
+    assert_eq!(last.judged.unwrap().result, Guarded::ProvenOut);
+    let positions = last.positions.unwrap();
+    assert_eq!(positions.len(), 5);
+    let reach = |index: usize| positions[index].reach().mm();
+    assert!((reach(0) - reach(4)).abs() < 1e-9);
+    assert_eq!(last.next, Some(Next::Plate));
+}
+
+#[test]
+fn a_reading_can_be_left_out_and_counts_again() {
+    let mut whats = run(1, setup(Surface::HubFace, 1), &WOBBLE);
+    let third = |sheet: &Sheet| runs(sheet, LEFT)[0].at(3).unwrap().clone();
+    let read = third(&job(vec![whats.clone()]));
+    whats.push(marked(&read, Some(LeftOut::StudHole)));
+    let out = job(vec![whats.clone()]);
+    assert_eq!(third(&out).left_out, Some(LeftOut::StudHole));
+    assert!((runs(&out, LEFT)[0].series().unwrap().tir().mm() - 0.05).abs() < 1e-12);
+    whats.push(marked(&third(&out), None));
+    let again = job(vec![whats]);
+    assert!((runs(&again, LEFT)[0].series().unwrap().tir().mm() - 0.06).abs() < 1e-12);
+}
+
+#[test]
+fn each_slip_of_a_limit_is_named() {
+    let card = |value, document| {
+        limit_card(Surface::Rotor, value, LengthUnit::Thou, source(document)).unwrap_err()
+    };
+    assert!(matches!(card("", "Book"), CardSlip::Value(_)));
+    assert_eq!(
+        card("-1", "Book"),
+        CardSlip::Fault(CardFault::NegativeLimit)
+    );
+    assert_eq!(card("2", " "), CardSlip::Fault(CardFault::NoSource));
+}

@@ -1,0 +1,356 @@
+//! The runs round a face: every reading, the waves in it, the limit with its source, and the
+//! rotor on every stud.
+
+use super::Told;
+use super::block::{Block, Size};
+use super::cards::source_line;
+use super::measured::dial_rows;
+use super::time::when;
+use crate::drawing::Drawing;
+use crate::drawing::polar::{Dot, Polar};
+use crate::job::Key;
+use crate::job::entry::{RunoutCard, RunoutReading};
+use crate::job::runout::{Found, Run, angle, found, runs, studs};
+use crate::text::{self, FaceWord, Lang, ReportWord, Say};
+use crate::trade::runout::{Arrow, Form, Shape, Studs};
+use crate::trade::vehicle::Corner;
+use crate::units::{Angle, AngleUnit, Format, Length, LengthUnit, Unit};
+
+/// Points of the drawn wave.
+const CURVE: u8 = 36;
+
+/// Every run of every corner; nothing where nobody read one.
+pub(super) fn runs_round(told: &Told) -> Vec<Block> {
+    let corners = told.corners().iter();
+    let blocks: Vec<Block> = corners
+        .flat_map(|corner| at_corner(told, *corner))
+        .collect();
+    if blocks.is_empty() {
+        return blocks;
+    }
+    let head = Block::Heading(face(told, FaceWord::Title));
+    std::iter::once(head).chain(blocks).collect()
+}
+
+fn face(told: &Told, word: FaceWord) -> String {
+    text::face(told.lang, word).to_owned()
+}
+
+fn at_corner(told: &Told, corner: Corner) -> Vec<Block> {
+    let runs = runs(told.sheet, corner);
+    runs.iter()
+        .flat_map(|run| one(told, corner, &runs, run))
+        .collect()
+}
+
+fn one(told: &Told, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
+    let title = text::run_title(told.lang, run.nth, run.setup.surface);
+    let corner_title = text::corner_title(told.lang, corner);
+    let mut blocks = vec![
+        Block::Subheading(format!("{corner_title}, {title}")),
+        Block::Rows(taken(told, run)),
+        readings(told, corner, run),
+    ];
+    match found(told.sheet, runs, run) {
+        Ok(found) => blocks.extend(says(told, run, &found)),
+        Err(fault) => blocks.push(Block::Sentence(text::series_fault(told.lang, fault))),
+    }
+    blocks
+}
+
+fn taken(told: &Told, run: &Run) -> Vec<(String, String)> {
+    let cleaned = text::answer(told.lang, run.setup.cleaned).to_owned();
+    let mut rows = vec![
+        (face(told, FaceWord::Stud), run.setup.stud.to_string()),
+        (face(told, FaceWord::Cleaned), cleaned),
+    ];
+    rows.extend(dial_rows(told, &run.dial));
+    rows
+}
+
+/// Every place, in the needle's own divisions and from the first one on.
+fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
+    let heights: Vec<Length> = run.series().map_or_else(
+        |_| Vec::new(),
+        |series| {
+            let spots = series.spots().iter();
+            spots.map(|spot| run.dial.worth(spot.needle)).collect()
+        },
+    );
+    let first = heights.first().copied();
+    let mut heights = heights.into_iter();
+    let rows = run.readings.iter().map(|reading| {
+        let key = Key::Runout(corner, run.nth, reading.place);
+        let entry = told.sheet.holds(&key);
+        let (needle, height) = match &reading.divisions {
+            None => (face(told, FaceWord::Skipped), String::new()),
+            Some(needle) => {
+                let height = heights.next().zip(first);
+                let height = height.map(|(height, first)| told.both(height.minus(first), 3));
+                (
+                    told.format.marked(needle.as_typed()),
+                    height.unwrap_or_default(),
+                )
+            }
+        };
+        let counts = match reading.left_out {
+            Some(why) => text::left_out(told.lang, why).to_owned(),
+            None => told.say(Say::Yes),
+        };
+        vec![
+            reading.place.to_string(),
+            degrees(told.format, angle(reading)),
+            needle,
+            height,
+            counts,
+            entry.map_or_else(String::new, |entry| when(told.lang, &entry.at)),
+        ]
+    });
+    let rows = rows.collect();
+    let mut head: Vec<String> = [
+        FaceWord::Place,
+        FaceWord::Angle,
+        FaceWord::Needle,
+        FaceWord::FromFirst,
+        FaceWord::Counts,
+    ]
+    .map(|word| face(told, word))
+    .to_vec();
+    head.push(told.word(ReportWord::When));
+    Block::Table { head, rows }
+}
+
+fn says(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
+    let mut rows = vec![
+        (face(told, FaceWord::Tir), told.both(found.series.tir(), 3)),
+        (
+            told.word(ReportWord::Combined),
+            told.both(found.budget.u_c, 4),
+        ),
+        (face(told, FaceWord::Closure), closure(told, found)),
+    ];
+    let mut blocks = Vec::new();
+    match &found.shape {
+        Ok(shape) => {
+            blocks.push(Block::Sentence(answer(
+                told.lang,
+                told.format,
+                found,
+                shape,
+            )));
+            rows.extend(waves(told, shape));
+            let alt = text::polar_alt(told.lang, &tir(told.format, found), shape.form);
+            blocks.push(Block::Drawing {
+                size: Size::Hand,
+                svg: polar(run, found, studs(told.sheet)).to_svg(&alt),
+            });
+        }
+        Err(why) => blocks.push(Block::Sentence(text::undetermined(told.lang, *why))),
+    }
+    rows.extend(limit_rows(told, found));
+    if let Some(next) = found.next {
+        let next = text::next_at_face(told.lang, next).to_owned();
+        rows.push((face(told, FaceWord::Next), next));
+    }
+    blocks.push(Block::Rows(rows));
+    blocks.extend(positions(told, run, found));
+    blocks
+}
+
+fn closure(told: &Told, found: &Found) -> String {
+    found
+        .series
+        .closure()
+        .map_or_else(|| face(told, FaceWord::NotClosed), |off| told.both(off, 3))
+}
+
+/// The waves: how far each moves the needle, how sure, and where it is high.
+fn waves(told: &Told, shape: &Shape) -> Vec<(String, String)> {
+    let fit = &shape.fit;
+    let wave = |arrow: &Arrow| {
+        let sure = told.format.length(arrow.u_of_reach(), 4).line();
+        format!("{} (u {sure})", told.both(arrow.reach(), 3))
+    };
+    let mut rows = vec![
+        (face(told, FaceWord::Mean), told.both(fit.mean, 3)),
+        (face(told, FaceWord::Wobble), wave(&fit.first)),
+    ];
+    if let Some(second) = &fit.second {
+        rows.push((face(told, FaceWord::Warp), wave(second)));
+    }
+    rows.push((face(told, FaceWord::Rest), told.both(fit.rms, 4)));
+    if let Some(by) = shape.stands_out {
+        rows.push((face(told, FaceWord::StandsOut), told.both(by, 3)));
+    }
+    let place = high_spot(told.lang, told.format, shape, studs(told.sheet));
+    rows.push((face(told, FaceWord::HighSpot), place));
+    rows
+}
+
+fn limit_rows(told: &Told, found: &Found) -> Vec<(String, String)> {
+    let Some(card) = found.limit else {
+        let none = face(told, FaceWord::NoLimit);
+        return vec![(told.word(ReportWord::Limit), none)];
+    };
+    let mut rows = vec![
+        (
+            told.word(ReportWord::Limit),
+            most(told.lang, told.format, card),
+        ),
+        (
+            told.word(ReportWord::Source),
+            source_line(told.lang, &card.source),
+        ),
+        (
+            told.word(ReportWord::GuardBand),
+            told.both(found.budget.guard_band(), 4),
+        ),
+    ];
+    if let Some(judged) = found.judged {
+        let percent = told.format.number(100.0 * judged.conformance, 1);
+        rows.push((
+            face(told, FaceWord::Probability),
+            format!("{percent}\u{a0}%"),
+        ));
+    }
+    rows
+}
+
+/// A limit as printed, with its twin.
+pub fn most(lang: Lang, format: Format, card: &RunoutCard) -> String {
+    let twin = format.typed_twin(&card.most).line();
+    let value = format.typed(&card.most).line();
+    format!("{value} {}", text::also_value(lang, &twin))
+}
+
+fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
+    let Some(positions) = &found.positions else {
+        return Vec::new();
+    };
+    let now = run.setup.stud.saturating_sub(1);
+    let rows = positions.iter().map(|position| {
+        let name = text::hole_on_stud(told.lang, position.stud + 1);
+        let sure = told.format.length(position.wobble.u_of_reach(), 4).line();
+        let note = if position.stud == now {
+            face(told, FaceWord::Now)
+        } else {
+            String::new()
+        };
+        vec![name, told.both(position.reach(), 3), sure, note]
+    });
+    let rows = rows.collect();
+    let head = vec![
+        face(told, FaceWord::Position),
+        face(told, FaceWord::Expected),
+        told.word(ReportWord::Standard),
+        String::new(),
+    ];
+    vec![
+        Block::Subheading(face(told, FaceWord::Positions)),
+        Block::Sentence(face(told, FaceWord::PositionsSay)),
+        Block::Table { head, rows },
+        Block::Sentence(face(told, FaceWord::Common)),
+    ]
+}
+
+/// One place in one line, for the list of what was taken back or told twice.
+pub(super) fn reading_line(told: &Told, reading: &RunoutReading) -> String {
+    let run = text::run_title(told.lang, reading.run, reading.setup.surface);
+    let place = degrees(told.format, angle(reading));
+    let place = text::place_of(told.lang, reading.place, reading.setup.places, &place);
+    let needle = match &reading.divisions {
+        Some(needle) => told.format.marked(needle.as_typed()),
+        None => face(told, FaceWord::Skipped),
+    };
+    let corner = text::corner_title(told.lang, reading.corner);
+    format!("{corner}, {run}, {place}: {needle}")
+}
+
+/// A limit in one line.
+pub(super) fn limit_line(told: &Told, card: &RunoutCard) -> String {
+    let of = text::surface(told.lang, card.surface);
+    let most = most(told.lang, told.format, card);
+    format!("{}, {of}: {most}", face(told, FaceWord::LimitTitle))
+}
+
+/// The total reading in the reader's unit.
+pub fn tir(format: Format, found: &Found) -> String {
+    format.length(found.series.tir(), 3).line()
+}
+
+/// The answer of a run in one sentence.
+pub fn answer(lang: Lang, format: Format, found: &Found, shape: &Shape) -> String {
+    let against = match (found.judged, found.limit) {
+        (Some(judged), Some(card)) => {
+            text::against_limit(lang, judged.result, &format.typed(&card.most).line())
+        }
+        _ => text::face(lang, FaceWord::NoLimitTail).to_owned(),
+    };
+    text::run_answer(lang, &tir(format, found), shape.form, &against)
+}
+
+/// Where it is highest and between which studs, or that it is too small to say.
+pub fn high_spot(lang: Lang, format: Format, shape: &Shape, studs: Option<Studs>) -> String {
+    let Some(high) = shape.high_spot else {
+        return text::face(lang, FaceWord::NoHighSpot).to_owned();
+    };
+    let sure = match shape.form {
+        Form::Wobble => shape.fit.first.sure_to(),
+        _ => None,
+    };
+    let is_vague = shape.form == Form::Wobble && sure.is_none();
+    if is_vague {
+        return text::face(lang, FaceWord::NoHighSpot).to_owned();
+    }
+    let between = studs.map(|studs| {
+        let (one, other) = studs.beside(high);
+        (one + 1, other + 1)
+    });
+    let sure = sure.map(|sure| degrees(format, sure));
+    text::high_spot(lang, &degrees(format, high), sure.as_deref(), between)
+}
+
+/// An angle to the degree.
+pub fn degrees(format: Format, angle: Angle) -> String {
+    let degree = AngleUnit::Degree;
+    let number = format.number(angle.in_unit(degree), 0);
+    format!("{number}{}", degree.symbol())
+}
+
+/// A run as it is drawn, on glass and on paper.
+pub fn polar(run: &Run, found: &Found, studs: Option<Studs>) -> Drawing {
+    let height = |length: Length| length.in_unit(LengthUnit::Micrometre);
+    let place = |angle: Angle| angle.in_unit(AngleUnit::Degree);
+    let spots = found.series.spots().iter().map(|spot| {
+        let dot = match spot.left_out {
+            Some(_) => Dot::LeftOut,
+            None => Dot::Counts,
+        };
+        (place(spot.angle), height(run.dial.worth(spot.needle)), dot)
+    });
+    let readings: Vec<_> = spots.collect();
+    let shape = found.shape.as_ref().ok();
+    let steps = (0..CURVE).map(|step| f64::from(step) / f64::from(CURVE));
+    let wave: Vec<f64> = shape.map_or_else(Vec::new, |shape| {
+        steps
+            .filter_map(|turn| Angle::new(turn, AngleUnit::Turn).ok())
+            .map(|angle| height(shape.fit.at(angle)))
+            .collect()
+    });
+    let high = shape.and_then(|shape| Some((shape.form, place(shape.high_spot?))));
+    let high = match high {
+        Some((Form::Warp, one)) => vec![one, one + 180.0],
+        Some((_, one)) => vec![one],
+        None => Vec::new(),
+    };
+    Polar {
+        readings: &readings,
+        wave: &wave,
+        high: &high,
+        studs: studs.map_or(0, Studs::count),
+    }
+    .drawing()
+}
+
+#[cfg(test)]
+mod tests;

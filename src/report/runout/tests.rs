@@ -1,0 +1,127 @@
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+use super::*;
+use crate::job::entry::{Setup, VehicleField, What};
+use crate::job::runout::{Spotted, kept, limit_card, marked, skipped};
+use crate::report::sample::{self, Job};
+use crate::report::{Reader, Report};
+use crate::trade::answer::Answer;
+use crate::trade::runout::{LeftOut, Surface};
+use crate::units::{DecimalMark, System};
+
+const METRIC: Format = Format {
+    system: System::Metric,
+    decimal: DecimalMark::Dot,
+};
+
+const WOBBLE: [&str; 8] = ["0", "2", "3", "2", "0", "98", "97", "98"];
+
+fn run(job: &mut Job, nth: u8, stud: u8, needles: &[&str]) {
+    for (needle, place) in needles.iter().zip(1..) {
+        let sheet = job.sheet();
+        let at = Spotted {
+            corner: sheet.corners()[0],
+            run: nth,
+            setup: Setup {
+                surface: Surface::Rotor,
+                places: 8,
+                stud,
+                cleaned: Answer::Yes,
+            },
+            place,
+        };
+        let what = kept(&sheet, at, needle).unwrap_or_else(|| skipped(&sheet, at));
+        job.tap(vec![what]);
+    }
+}
+
+fn blocks(job: &Job) -> Vec<Block> {
+    Report::of(&job.sheet(), Lang::English, METRIC, &Reader::default()).technician
+}
+
+fn text(job: &Job) -> String {
+    let blocks = blocks(job);
+    let texts: Vec<&str> = blocks.iter().flat_map(Block::texts).collect();
+    texts.join("\n")
+}
+
+#[track_caller]
+fn says(text: &str, wanted: &[&str]) {
+    for want in wanted {
+        assert!(text.contains(want), "{want:?} is not in:\n{text}");
+    }
+}
+
+#[test]
+fn a_job_without_a_run_says_nothing_of_run_out() {
+    assert!(!text(&sample::finished(None)).contains("Run-out"));
+}
+
+#[test]
+fn every_reading_the_wave_and_the_missing_limit_are_told() {
+    let mut job = sample::finished(None);
+    run(&mut job, 1, 1, &WOBBLE);
+    says(
+        &text(&job),
+        &[
+            "Run-out",
+            "Run 1: Rotor on the hub",
+            "0.060\u{a0}mm in all, a wobble, high on one side: no limit looked up.",
+            "No limit looked up.",
+            "High 90° on from stud 1",
+            "Look up the maker's limit.",
+            "not read again",
+            "\n97\n\u{2212}0.030\u{a0}mm",
+        ],
+    );
+    let drawn = blocks(&job).into_iter().filter_map(|block| match block {
+        Block::Drawing { svg, .. } if svg.contains("Readings round the face") => Some(svg),
+        _ => None,
+    });
+    assert_eq!(drawn.count(), 1);
+}
+
+#[test]
+fn skipped_and_marked_places_stand_with_their_reasons() {
+    let mut job = sample::finished(None);
+    let mut needles = WOBBLE;
+    needles[4] = "";
+    run(&mut job, 1, 1, &needles);
+    let sheet = job.sheet();
+    let third = sheet.runout(sheet.corners()[0]).nth(2).unwrap();
+    job.tap(vec![marked(third, Some(LeftOut::StudHole))]);
+    says(&text(&job), &["5\n180°\nskipped", "Stud hole"]);
+}
+
+#[test]
+fn a_limit_stands_with_its_source_and_the_positions_best_first() {
+    let mut job = sample::finished(None);
+    let most = limit_card(
+        Surface::Rotor,
+        "0.05",
+        LengthUnit::Millimetre,
+        sample::source(3),
+    );
+    let studs = What::Vehicle(VehicleField::Studs, "5".to_owned());
+    job.tap(vec![studs, What::RunoutLimit(most.unwrap())]);
+    run(&mut job, 1, 1, &WOBBLE);
+    run(&mut job, 2, 2, &["0", "1", "1", "1", "0", "99", "99", "99"]);
+    let text = text(&job);
+    says(
+        &text,
+        &[
+            "over its limit of 0.05\u{a0}mm, not proven.",
+            "Workshop data 12",
+            "Probability that it is within the limit",
+            "The rotor on each stud",
+            "Only a new reading proves it.",
+            "it sits here now",
+        ],
+    );
+    let at = |stud: u8| text.find(&format!("Hole 1 on stud {stud}\n")).unwrap();
+    assert!(at(2) < at(1));
+}

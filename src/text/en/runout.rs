@@ -1,0 +1,179 @@
+//! English for the run-out.
+
+use crate::text::runout::FaceWord;
+use crate::trade::play::uncertainty::Guarded;
+use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
+
+pub(in crate::text) fn face(word: FaceWord) -> &'static str {
+    match word {
+        FaceWord::Title => "Run-out",
+        FaceWord::Say => {
+            "Base on the knuckle, tip square on the face, dial at zero at stud 1. Turn the hub by hand in the order of the studs."
+        }
+        FaceWord::Caution => {
+            "Vehicle on its stand, engine off, fingers away from the caliper while it turns. The maker's service information wins."
+        }
+        FaceWord::Surface => "What turns under the tip?",
+        FaceWord::Places => "How many places?",
+        FaceWord::Stud => "Hole 1 of the rotor sits on stud",
+        FaceWord::Cleaned => "Both faces cleaned to bare metal?",
+        FaceWord::Start => "Start reading",
+        FaceWord::TurnTo => "Turn to this place, let the needle rest, read.",
+        FaceWord::Skip => "Skip this place",
+        FaceWord::ReadFirstAgain => "Read place 1 again",
+        FaceWord::FirstAgain => "Place 1 again: did the needle come back?",
+        FaceWord::ReadAgain => "Read it again",
+        FaceWord::CountAgain => "Let it count",
+        FaceWord::AnotherRun => "Another run",
+        FaceWord::LimitTitle => "The maker's limit",
+        FaceWord::NoLimit => "No limit looked up.",
+        FaceWord::NoLimitTail => "no limit looked up.",
+        FaceWord::TypeLimit => "Type the limit",
+        FaceWord::KeepLimit => "Keep the limit",
+        FaceWord::Place => "Place",
+        FaceWord::Angle => "Angle",
+        FaceWord::Needle => "Needle, divisions",
+        FaceWord::FromFirst => "From the first place",
+        FaceWord::Skipped => "skipped",
+        FaceWord::Counts => "Counts",
+        FaceWord::Tir => "Total indicator reading",
+        FaceWord::Mean => "Mean",
+        FaceWord::Wobble => "Wobble, once a turn",
+        FaceWord::Warp => "Warp, twice a turn",
+        FaceWord::Rest => "Not explained by either",
+        FaceWord::HighSpot => "High spot",
+        FaceWord::StandsOut => "Stands out by",
+        FaceWord::NoHighSpot => "Too small to say where it is high.",
+        FaceWord::Closure => "Place 1 read again, off by",
+        FaceWord::NotClosed => "not read again",
+        FaceWord::Positions => "The rotor on each stud",
+        FaceWord::PositionsSay => {
+            "Worked out from the rotor read in two positions. Only a new reading proves it."
+        }
+        FaceWord::Position => "Position",
+        FaceWord::Expected => "Wobble to expect",
+        FaceWord::Now => "it sits here now",
+        FaceWord::Best => "best",
+        FaceWord::StudsUnknown => "How many studs the wheel has is not known.",
+        FaceWord::Next => "Next",
+        FaceWord::Common => "The order of the next steps is common practice, no source.",
+        FaceWord::Readings => "Readings",
+        FaceWord::Probability => "Probability that it is within the limit",
+        FaceWord::Zero => "Dial to zero at stud 1.",
+    }
+}
+
+pub(in crate::text) fn surface(surface: Surface) -> &'static str {
+    match surface {
+        Surface::HubFace => "Hub face",
+        Surface::Pilot => "Pilot",
+        Surface::Rotor => "Rotor on the hub",
+    }
+}
+
+pub(in crate::text) fn left_out(why: LeftOut) -> &'static str {
+    match why {
+        LeftOut::StudHole => "Stud hole",
+        LeftOut::Dirt => "Dirt",
+        LeftOut::Slip => "The tip slipped",
+    }
+}
+
+pub(in crate::text) fn form(form: Form) -> &'static str {
+    match form {
+        Form::True => "as true as this dial can show",
+        Form::Wobble => "a wobble, high on one side",
+        Form::Warp => "a warp, high twice a turn",
+        Form::Bump => "one place stands up: dirt or a burr",
+        Form::Hollow => "one place lies low: a stud hole or a pit",
+        Form::Uneven => "uneven, no one shape",
+    }
+}
+
+pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
+    match next {
+        Next::LookUp => "Look up the maker's limit.",
+        Next::GoOn => "Go on with the work.",
+        Next::Clean => "Clean both faces to bare metal, then read again.",
+        Next::ReadTurned => {
+            "Put the rotor on by half the studs, all nuts on and torqued, and read again: then every position is known."
+        }
+        Next::Index => "Put the rotor on its best stud, all nuts on and torqued, and read again.",
+        Next::Plate => {
+            "No stud takes enough away: a corrected plate, or the rotor machined on the hub, where the maker allows it."
+        }
+        Next::NewPart => {
+            "The part itself is out. Check that it is seated and its bolts are at torque; then a new part."
+        }
+    }
+}
+
+pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
+    match fault {
+        SeriesFault::TooFew { kept, needed } => {
+            format!("{kept} of the readings count. A run-out needs {needed} at least.")
+        }
+        SeriesFault::TooMany { given } => {
+            format!("{given} readings are more than go round a face.")
+        }
+        SeriesFault::OffTheDial { index } => {
+            format!("Reading {} is not on the face of this dial.", index + 1)
+        }
+    }
+}
+
+pub(in crate::text) fn undetermined(why: Undetermined) -> String {
+    match why {
+        Undetermined::Rank { rank, needed } => format!(
+            "These places tell {rank} of {needed} unknowns. Read {} more, away from them.",
+            needed - rank
+        ),
+        Undetermined::Bunched { .. } => {
+            "The places stand too close together. Read more, spread round the face.".to_owned()
+        }
+    }
+}
+
+pub(in crate::text) fn run_title(nth: u8, of: Surface) -> String {
+    format!("Run {nth}: {}", surface(of))
+}
+
+pub(in crate::text) fn place_of(place: u8, places: u8, angle: &str) -> String {
+    format!("Place {place} of {places}, {angle} on from stud 1")
+}
+
+pub(in crate::text) fn run_answer(tir: &str, of: Form, against: &str) -> String {
+    format!("{tir} in all, {}: {against}", form(of))
+}
+
+pub(in crate::text) fn against_limit(result: Guarded, limit: &str) -> String {
+    let (side, proof) = match result {
+        Guarded::ProvenIn => ("within", "proven"),
+        Guarded::InNotProven => ("within", "not proven"),
+        Guarded::OutNotProven => ("over", "not proven"),
+        Guarded::ProvenOut => ("over", "proven"),
+    };
+    format!("{side} its limit of {limit}, {proof}.")
+}
+
+pub(in crate::text) fn high_spot(
+    angle: &str,
+    sure: Option<&str>,
+    studs: Option<(u8, u8)>,
+) -> String {
+    let where_it_is = match studs {
+        Some((one, other)) if one == other => format!(", at stud {one}"),
+        Some((one, other)) => format!(", between studs {one} and {other}"),
+        None => String::new(),
+    };
+    let sure = sure.map_or_else(String::new, |sure| format!(" (± {sure})"));
+    format!("High {angle} on from stud 1{sure}{where_it_is}.")
+}
+
+pub(in crate::text) fn hole_on_stud(stud: u8) -> String {
+    format!("Hole 1 on stud {stud}")
+}
+
+pub(in crate::text) fn polar_alt(tir: &str, of: Form) -> String {
+    format!("Readings round the face, {tir} in all: {}", form(of))
+}

@@ -1,0 +1,79 @@
+//! What comes next: clean, index, a corrected plate, or a new part.
+//!
+//! The order is common practice, no source: what costs nothing comes first, and a bent part
+//! cannot be turned straight.
+
+use super::index::Position;
+use super::limit::Surface;
+use super::shape::Form;
+use crate::trade::play::conformity::Judged;
+use crate::units::Length;
+use crate::words;
+
+words! {
+    /// The next step at a face that turns.
+    pub enum Next {
+        /// No limit was looked up: nothing can be said of it.
+        LookUp = "look_up",
+        /// Within its limit: go on.
+        GoOn = "go_on",
+        /// Clean both faces to bare metal and read again.
+        Clean = "clean",
+        /// Turn the rotor by about half the studs and read again, then every position is known.
+        ReadTurned = "read_turned",
+        /// Put the rotor on its best stud.
+        Index = "index",
+        /// A corrected plate, or the rotor machined on the hub: no stud takes enough away.
+        Plate = "plate",
+        /// The part itself is bent or worn.
+        NewPart = "new_part",
+    }
+}
+
+/// What is known when the next step is asked for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Known {
+    /// What turns.
+    pub surface: Surface,
+    /// The shape it has.
+    pub form: Form,
+    /// What its limit says; `None` if none was looked up.
+    pub judged: Option<Judged>,
+    /// The limit itself, for what is to be expected after indexing.
+    pub limit: Option<Length>,
+    /// Whether both faces were cleaned to bare metal before this was read.
+    pub cleaned: bool,
+    /// How far the needle would still move with the wobble gone.
+    pub without_wobble: Length,
+    /// The position that is best, and the stud the rotor sits on now, once both are known.
+    pub best: Option<(Position, u8)>,
+}
+
+/// The next step.
+pub fn next(known: &Known) -> Next {
+    let (Some(judged), Some(limit)) = (known.judged, known.limit) else {
+        return Next::LookUp;
+    };
+    if !judged.is_over() {
+        return Next::GoOn;
+    }
+    let of_the_face = matches!(known.form, Form::Bump | Form::Hollow | Form::Uneven);
+    if !known.cleaned || of_the_face {
+        return Next::Clean;
+    }
+    if known.surface != Surface::Rotor || known.form == Form::Warp {
+        return Next::NewPart;
+    }
+    if known.without_wobble > limit {
+        return Next::NewPart;
+    }
+    match known.best {
+        None => Next::ReadTurned,
+        Some((best, now))
+            if best.reach().plus(known.without_wobble) <= limit && best.stud != now =>
+        {
+            Next::Index
+        }
+        Some(_) => Next::Plate,
+    }
+}

@@ -1,0 +1,137 @@
+//! One place of a run: the needle is brought to where it stands, and kept.
+
+use leptos::prelude::*;
+
+use crate::drawing::dial;
+use crate::job::entry::Setup;
+use crate::job::judge;
+use crate::job::runout::{Run, Spotted, kept, place_angle, skipped};
+use crate::report::runout::degrees;
+use crate::report::scale;
+use crate::text::{self, FaceWord, Say};
+use crate::trade::play::Dial;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picture::drawn;
+use crate::ui::screens::round::{half, needle_key, unit};
+use crate::ui::screens::runout::Bench;
+use crate::units::{Decimal, Length};
+
+/// The first place of a new run: the dial is set to zero there.
+pub(super) fn first(bench: &Bench, setup: Setup, nth: u8) -> AnyView {
+    let dial = judge::dial(bench.at.sheet());
+    let spotted = bench.spotted(setup, nth, 1);
+    shown(bench, spotted, dial, "0", |_| None)
+}
+
+/// A place of a run that was begun, from where the needle stood last.
+pub(super) fn one(bench: &Bench, run: &Run, place: u8) -> AnyView {
+    let begin = match run.at(place).and_then(|reading| reading.divisions.as_ref()) {
+        Some(read) => Some(read),
+        None => run.needle_before(place),
+    };
+    let begin = begin.map_or("0", Decimal::as_typed).to_owned();
+    let spotted = bench.spotted(run.setup, run.nth, place);
+    let (sheet, corner, nth) = (bench.at.open.clone(), bench.corner, run.nth);
+    let from_first = move |text: &str| {
+        let runs = crate::job::runout::runs(&sheet.sheet, corner);
+        runs.iter().find(|run| run.nth == nth)?.from_first(text)
+    };
+    shown(bench, spotted, run.dial, &begin, from_first)
+}
+
+fn shown(
+    bench: &Bench,
+    spotted: Spotted,
+    dial: Dial,
+    begin: &str,
+    from_first: impl Fn(&str) -> Option<Length> + Send + Sync + 'static,
+) -> AnyView {
+    let text = RwSignal::new(begin.to_owned());
+    let (fmt, places) = (bench.at.fmt, spotted.setup.places);
+    let title = if spotted.place > places {
+        bench.face(FaceWord::FirstAgain).to_owned()
+    } else {
+        let angle = degrees(fmt, place_angle(spotted.place, places));
+        text::place_of(bench.at.lang, spotted.place, places, &angle)
+    };
+    let hint = bench.face(if spotted.place == 1 {
+        FaceWord::Zero
+    } else {
+        FaceWord::TurnTo
+    });
+    let run = text::run_title(bench.at.lang, spotted.run, spotted.setup.surface);
+    let told = move || {
+        let away = text.with(|text| from_first(text));
+        away.map(|away| scale::play(fmt, away).line())
+    };
+    let label = bench.face(FaceWord::FromFirst);
+    let thing = view! {
+        <div class="round">
+            <div class="round__read">
+                <p class="round__nth">{run}</p>
+                <p class="round__value">
+                    <output>{move || text.with(|text| fmt.marked(text))}</output>
+                    <span class="round__unit">{unit(&dial, fmt)}</span>
+                </p>
+                <p class="round__play">
+                    {move || told().map_or_else(|| hint.to_owned(), |away| format!("{label}: {away}"))}
+                </p>
+            </div>
+            {face(bench, dial, text, begin)}
+        </div>
+    };
+    bench.frame(title, thing, keys(bench, spotted, dial, text))
+}
+
+/// The dial as it is seen on the car, with the needle of the place before behind it.
+fn face(bench: &Bench, dial: Dial, text: RwSignal<String>, last: &str) -> AnyView {
+    let (lang, fmt) = (bench.at.lang, bench.at.fmt);
+    let place = |text: &str| Decimal::parse(text).ok().map(|d| d.value());
+    let last = place(last);
+    (move || {
+        let face = dial::Dial {
+            divisions: dial.divisions_per_turn(),
+            value: text.with(|text| place(text)).unwrap_or_default(),
+            last,
+            swept: None,
+        };
+        let title = text::dial_alt(lang, &text.with(|text| fmt.marked(text)));
+        drawn(&face.drawing(), &title, "round__dial")
+    })
+    .into_any()
+}
+
+fn keys(bench: &Bench, spotted: Spotted, dial: Dial, text: RwSignal<String>) -> AnyView {
+    let at = &bench.at;
+    let (lang, fmt) = (at.lang, at.fmt);
+    let put = move |typed| text.set(typed);
+    let step = |label, name: Say, halves| needle_key(text, dial, label, at.say(name), halves, put);
+    let (keeping, skipping) = (bench.clone(), bench.clone());
+    let keep = move |_| {
+        let what = text.with_untracked(|text| kept(keeping.at.sheet(), spotted, text));
+        if let Some(what) = what {
+            keeping.keep(what);
+        }
+    };
+    let begin = text.get_untracked();
+    let label = move |text: &str| {
+        let value = fmt.marked(text);
+        if text == begin && spotted.place > 1 {
+            text::same_value(lang, &value)
+        } else {
+            text::keep_value(lang, &value)
+        }
+    };
+    let skip = move || skipping.keep(skipped(skipping.at.sheet(), spotted));
+    view! {
+        <div class="round__steps">
+            {step("−5", Say::PadMinusFive, -10)} {half(text, put)} {step("+5", Say::PadPlusFive, 10)}
+            {step("−1", Say::PadMinus, -2)} {key(Look::Plain, bench.face(FaceWord::Skip), skip)}
+            {step("+1", Say::PadPlus, 2)}
+        </div>
+        <button type="button" class="key key--primary" on:click=keep>
+            {move || text.with(|text| label(text))}
+        </button>
+    }
+    .into_any()
+}

@@ -1,0 +1,177 @@
+//! What a run says: the drawing, one sentence, the limit, the next step, the rotor on every stud.
+
+use leptos::prelude::*;
+
+use crate::drawing::polar::position;
+use crate::job::entry::RunoutReading;
+use crate::job::runout::{Found, Run, angle, found, marked, studs};
+use crate::report::runout::{answer, degrees, high_spot, most, polar, tir};
+use crate::report::scale;
+use crate::text::{self, FaceWord, Say};
+use crate::trade::runout::{LeftOut, Position, Studs};
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picture::drawn;
+use crate::ui::screens::runout::{Bench, Mode};
+
+/// The result of the last run.
+pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
+    let (lang, mode) = (bench.at.lang, bench.mode);
+    let title = text::run_title(lang, run.nth, run.setup.surface);
+    let said = match found(bench.at.sheet(), runs, run) {
+        Ok(found) => says(bench, run, &found),
+        Err(fault) => view! { <p>{text::series_fault(lang, fault)}</p> }.into_any(),
+    };
+    let thing = view! { {said} {readings(bench, run)} };
+    let again = run.setup.places + 1;
+    let to = |word, to| key(Look::Plain, bench.face(word), move || mode.set(to));
+    let keys = view! {
+        {key(Look::Primary, bench.face(FaceWord::AnotherRun), move || mode.set(Mode::Setup))}
+        {run.at(again).is_none().then(|| to(FaceWord::ReadFirstAgain, Mode::Place(again)))}
+        {to(FaceWord::TypeLimit, Mode::Limit)}
+    };
+    bench.frame(title, thing, keys)
+}
+
+fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
+    let (lang, fmt) = (bench.at.lang, bench.at.fmt);
+    let count = studs(bench.at.sheet());
+    let shape = match &found.shape {
+        Err(why) => view! { <p role="alert">{text::undetermined(lang, *why)}</p> }.into_any(),
+        Ok(shape) => {
+            let alt = text::polar_alt(lang, &tir(fmt, found), shape.form);
+            view! {
+                <p class="bench__answer">{answer(lang, fmt, found, shape)}</p>
+                {drawn(&polar(run, found, count), &alt, "bench__polar")}
+                <p class="bench__high">{high_spot(lang, fmt, shape, count)}</p>
+            }
+            .into_any()
+        }
+    };
+    let next = found.next.map(|next| {
+        view! {
+            <p class="bench__next">
+                <b>{bench.face(FaceWord::Next)} ": "</b>
+                {text::next_at_face(lang, next)}
+            </p>
+            <p class="hint">{bench.face(FaceWord::Common)}</p>
+        }
+    });
+    let limit = found.limit.map(|card| {
+        let source = &card.source;
+        let day = source.looked_up.to_string();
+        let from = text::from_page(lang, &source.document, &source.page, &day);
+        view! {
+            <p>
+                <b>{bench.face(FaceWord::LimitTitle)} ": "</b>
+                {most(lang, fmt, card)} ". " {from}
+            </p>
+        }
+    });
+    view! { {shape} {next} {limit} {positions(bench, run, found, count)} }.into_any()
+}
+
+/// The best position drawn, and every other in order.
+fn positions(bench: &Bench, run: &Run, found: &Found, count: Option<Studs>) -> Option<AnyView> {
+    let all = found.positions.as_ref()?;
+    let (best, count) = (all.first()?, count?.count());
+    let title = text::hole_on_stud(bench.at.lang, best.stud + 1);
+    let now = run.setup.stud.saturating_sub(1);
+    let rows = all
+        .iter()
+        .map(|one| row(bench, one, best.stud, now))
+        .collect_view();
+    Some(
+        view! {
+            <h2>{bench.face(FaceWord::Positions)}</h2>
+            <p>{bench.face(FaceWord::PositionsSay)}</p>
+            {drawn(&position(count, best.stud), &title, "bench__position")}
+            <ol class="bench__positions">{rows}</ol>
+        }
+        .into_any(),
+    )
+}
+
+fn row(bench: &Bench, one: &Position, best: u8, now: u8) -> AnyView {
+    let (lang, fmt) = (bench.at.lang, bench.at.fmt);
+    let reach = scale::play(fmt, one.reach()).line();
+    let sure = scale::play(fmt, one.wobble.reach_within()).line();
+    let notes = [(best, FaceWord::Best), (now, FaceWord::Now)];
+    let notes = notes.into_iter().filter(|(stud, _)| *stud == one.stud);
+    let notes: Vec<_> = notes.map(|(_, word)| bench.face(word)).collect();
+    view! {
+        <li>
+            <b>{text::hole_on_stud(lang, one.stud + 1)}</b>
+            <span>{reach} " ± " {sure}</span>
+            <span>{notes.join(", ")}</span>
+        </li>
+    }
+    .into_any()
+}
+
+/// Every place; a tap shows what can be done with it.
+fn readings(bench: &Bench, run: &Run) -> AnyView {
+    let rows = run.readings.iter().map(|reading| place(bench, reading));
+    view! {
+        <h2>{bench.face(FaceWord::Readings)}</h2>
+        <ol class="bench__readings">{rows.collect_view()}</ol>
+    }
+    .into_any()
+}
+
+fn place(bench: &Bench, reading: &RunoutReading) -> AnyView {
+    let (lang, fmt, chosen) = (bench.at.lang, bench.at.fmt, bench.marked);
+    let nth = reading.place;
+    let needle = match &reading.divisions {
+        Some(needle) => format!(
+            "{} {}",
+            fmt.marked(needle.as_typed()),
+            bench.at.say(Say::Divisions)
+        ),
+        None => bench.face(FaceWord::Skipped).to_owned(),
+    };
+    let why = reading.left_out.map(|why| text::left_out(lang, why));
+    let press = move |_| chosen.update(|now| *now = (*now != Some(nth)).then_some(nth));
+    let (keyed, of) = (bench.clone(), reading.clone());
+    view! {
+        <li>
+            <button
+                type="button"
+                class="bench__place"
+                aria-expanded=move || if chosen.get() == Some(nth) { "true" } else { "false" }
+                on:click=press
+            >
+                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {degrees(fmt, angle(reading))}</b>
+                <span>{needle}</span>
+                <span>{why}</span>
+            </button>
+            {move || (chosen.get() == Some(nth)).then(|| place_keys(&keyed, &of))}
+        </li>
+    }
+    .into_any()
+}
+
+fn place_keys(bench: &Bench, reading: &RunoutReading) -> AnyView {
+    let (mode, nth) = (bench.mode, reading.place);
+    let mark = |label: &'static str, why: Option<LeftOut>| {
+        let (bench, reading) = (bench.clone(), reading.clone());
+        key(Look::Plain, label, move || {
+            bench.keep(marked(&reading, why))
+        })
+    };
+    let reasons = LeftOut::ALL
+        .iter()
+        .map(|why| mark(text::left_out(bench.at.lang, *why), Some(*why)));
+    let counts = reading.left_out.is_none();
+    let marks = match counts {
+        true => reasons.collect_view().into_any(),
+        false => mark(bench.face(FaceWord::CountAgain), None),
+    };
+    let read = reading.divisions.is_some();
+    view! {
+        <div class="keys-grid">
+            {key(Look::Plain, bench.face(FaceWord::ReadAgain), move || mode.set(Mode::Place(nth)))}
+            {read.then_some(marks)}
+        </div>
+    }
+    .into_any()
+}

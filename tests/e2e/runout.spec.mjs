@@ -1,0 +1,120 @@
+// The run-out bench by touch: a rotor is read place by place, the browser dies in between, and in
+// the end every stud is known.
+import { test, expect, kept, ready } from "./support/fixtures.mjs";
+import { serious } from "./support/audit.mjs";
+import { Profile } from "./support/kill.mjs";
+import { Quick } from "./pages/quick.mjs";
+
+/** Steps of the needle before each place is kept: high at 90°, three divisions either way. */
+const WOBBLE = ["", "++", "+", "-", "--", "--", "-", "+"];
+/** The same from another stud, lower: one division either way. */
+const LOWER = ["", "+", "", "", "-", "-", "", ""];
+const KEYS = { "+": "Plus one, +1", "-": "Minus one, −1" };
+
+class Bench extends Quick {
+  /** From any step: More, then the run-out. */
+  async openBench() {
+    await this.key("More").tap();
+    await this.way("Run-out").tap();
+    await this.isAt("Run-out");
+  }
+
+  async setUp(surface, stud) {
+    await this.key(surface).tap();
+    await this.main.getByRole("group", { name: "Hole 1 of the rotor sits on stud" })
+      .getByRole("button", { name: stud, exact: true }).tap();
+    await this.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
+    await this.key("Start reading").tap();
+  }
+
+  /** Reads these places from `first` on, one number at a time. */
+  async read(steps, first = 1) {
+    for (const [nth, step] of steps.entries()) {
+      const title = this.main.getByRole("heading", { name: `Place ${first + nth} of 8` });
+      await expect(title).toBeVisible();
+      for (const sign of step) await this.key(KEYS[sign]).tap();
+      await this.key(/^(Keep|Same:) /).tap();
+      await expect(title).toHaveCount(0);
+    }
+  }
+
+  says(text) {
+    return expect(this.main.getByText(text)).toBeVisible();
+  }
+}
+
+async function start(context, url) {
+  const page = context.pages()[0] ?? await context.newPage();
+  page.setDefaultTimeout(15_000);
+  await page.goto(url);
+  await ready(page);
+  return page;
+}
+
+test("a rotor read in two positions shows its high spot and its best stud, and a kill loses nothing", async ({ host }) => {
+  test.setTimeout(150_000);
+  const profile = await Profile.make();
+  try {
+    let page = await start(await profile.open(), host.url);
+    await kept(page);
+    let bench = new Bench(page);
+    await bench.practice();
+    await bench.openBench();
+    await bench.setUp("Rotor on the hub", "1");
+    await bench.read(WOBBLE.slice(0, 5));
+    expect(await serious(page)).toEqual([]);
+    const place = page.url();
+
+    await profile.kill();
+    page = await start(await profile.open(), place);
+    bench = new Bench(page);
+    await bench.read(WOBBLE.slice(5), 6);
+    await bench.says(/in all, a wobble, high on one side: no limit looked up\./);
+    await bench.says(/^High 90° on from stud 1 \(± \d+°\), between studs 2 and 3\.$/);
+    await bench.says("Look up the maker's limit.");
+    await expect(bench.main.getByRole("img", { name: /^Readings round the face/ })).toBeVisible();
+
+    await bench.key("Another run").tap();
+    await bench.setUp("Rotor on the hub", "3");
+    await bench.read(LOWER);
+    await bench.says("The rotor on each stud");
+    const positions = bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on stud/ });
+    await expect(positions).toHaveCount(5);
+    await expect(positions.first()).toContainText("best");
+    await expect(positions.filter({ hasText: "Hole 1 on stud 3" })).toContainText("it sits here now");
+    expect(await serious(page)).toEqual([]);
+
+    await page.reload();
+    await ready(page);
+    await expect(positions).toHaveCount(5);
+  } finally {
+    await profile.remove();
+  }
+});
+
+test("a limit is typed with its source, a place is skipped, another is left out", async ({ app }) => {
+  test.setTimeout(90_000);
+  const bench = new Bench(app);
+  await bench.practice();
+  await bench.openBench();
+  await bench.setUp("Rotor on the hub", "1");
+  await bench.read(WOBBLE.slice(0, 6));
+  await bench.key("Skip this place").tap();
+  await bench.read(["+"], 8);
+  await bench.says(/in all, a wobble, high on one side: /);
+
+  await bench.key("Type the limit").tap();
+  await bench.main.getByLabel("Value").fill("0.01");
+  await bench.main.getByRole("group", { name: "Unit" }).getByRole("button", { name: "mm", exact: true }).tap();
+  await bench.key("Keep the limit").tap();
+  await bench.says(/over its limit of 0\.01/);
+
+  const place = bench.main.getByRole("button", { name: /^Place 3,/ });
+  await place.tap();
+  await bench.key("Stud hole").tap();
+  await expect(place).toContainText("Stud hole");
+  await expect(bench.main.getByRole("button", { name: /^Place 7,/ })).toContainText("skipped");
+  const report = await bench.report();
+  await expect(report.getByRole("heading", { name: "Run-out" })).toBeVisible();
+  await expect(report.getByRole("row").filter({ hasText: "Stud hole" })).toHaveCount(1);
+});
