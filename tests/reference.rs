@@ -34,7 +34,7 @@ fn units_and_geometry_as_defined() {
 }
 
 #[test]
-fn adapters_and_preload_scatter_as_published() {
+fn fasteners_and_adapters_as_published() {
     check_file(
         "04_fasteners.json",
         70,

@@ -7,7 +7,8 @@ use crate::job::entry::{Moved, What};
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::{
-    CardBody, CardItem, Fit, SpecCard, Stage, UsableShare, Wrench, cross_order, fit, star_order,
+    CardBody, CardItem, Fit, Pattern, SpecCard, Stage, UsableShare, Wrench, cross_order, fit,
+    star_order,
 };
 use crate::trade::wheel_end::{Form, Group, Hold, Item, StepKey, StepSpec};
 use crate::units::{DecimalMark, Format, System, Typed, TypedTorque};
@@ -25,8 +26,10 @@ pub struct Turning {
     pub stages: Vec<Stage>,
     /// Which stage is being gone through, from 0; the count of stages when all are done.
     pub stage: usize,
-    /// How many fasteners have this stage behind them.
+    /// How many fasteners in order have this stage behind them.
     pub done: usize,
+    /// How many have it before them.
+    left: usize,
     /// The wrench of each torque stage, if one on board fits them all.
     wrenches: Vec<Wrench>,
 }
@@ -68,10 +71,11 @@ impl Turning {
         let stage = taps.iter().copied().min().unwrap_or(0);
         Some(Self {
             step: spec.key,
-            places: places(group, items.len()),
+            places: places(group, items.len(), card.and_then(pattern)),
             wrenches: card.map(|card| fitting(sheet, card)).unwrap_or_default(),
             stage: stage.min(stages.len()),
-            done: taps.iter().filter(|taps| **taps > stage).count(),
+            done: taps.iter().take_while(|taps| **taps > stage).count(),
+            left: taps.iter().filter(|taps| **taps <= stage).count(),
             items,
             stages,
         })
@@ -100,7 +104,7 @@ impl Turning {
             .take(until)
             .filter_map(|stage| match stage {
                 Stage::Torque(torque) => Some(torque),
-                Stage::Angle(_) => None,
+                Stage::Snug | Stage::Angle(_) | Stage::Back(_) => None,
             })
     }
 
@@ -110,6 +114,11 @@ impl Turning {
         self.wrenches.get(torques.checked_sub(1)?)
     }
 
+    /// Whether a torque wrench is in hand in this stage.
+    pub fn uses_wrench(&self) -> bool {
+        matches!(self.asked(), Some(Stage::Torque(_) | Stage::Angle(_)))
+    }
+
     /// What the wrench is set to, in its own unit.
     pub fn set_to(&self) -> Option<TypedTorque> {
         Some(told_in_wrench(self.torque()?, self.wrench()?))
@@ -117,26 +126,31 @@ impl Turning {
 
     /// Whether the pass was begun and is not at its end.
     pub fn is_begun(&self) -> bool {
-        self.next().is_some() && (self.stage > 0 || self.done > 0)
+        self.next().is_some() && (self.stage > 0 || self.left < self.items.len())
     }
 
     /// Whether the next tap is the last of the step.
     pub fn is_last(&self) -> bool {
-        self.stage.saturating_add(1) == self.stages.len()
-            && self.done.saturating_add(1) == self.items.len()
+        self.stage.saturating_add(1) == self.stages.len() && self.left == 1
     }
 
     /// What one tap writes: the next fastener at its card, or one stage nearer to it.
     pub fn tap(&self) -> Option<What> {
         let item = self.next()?;
         let last_stage = self.stage.saturating_add(1) == self.stages.len();
+        let turns_back = matches!(self.asked(), Some(Stage::Back(_)));
         let wrench = self
             .wrench()
+            .filter(|_| self.uses_wrench())
             .and_then(|wrench| Some((wrench.name.clone(), self.set_to()?)));
         Some(What::Moved(Moved {
             step: self.step,
             items: vec![item],
-            to: if last_stage { Hold::Done } else { Hold::Snug },
+            to: match (last_stage, turns_back) {
+                (true, _) => Hold::Done,
+                (false, true) => Hold::Loosened,
+                (false, false) => Hold::Snug,
+            },
             wrench,
         }))
     }
@@ -149,19 +163,32 @@ fn stages(card: &SpecCard) -> Vec<Stage> {
     }
 }
 
-/// How often a fastener was tapped at a step since its pass began.
+/// How often a fastener was tapped at a step since its pass began; one that came off begins anew.
 fn taps(sheet: &Sheet, step: StepKey, item: Item) -> usize {
     sheet.counting().fold(0, |taps, entry| match &entry.what {
         What::Pass(passed) if *passed == step => 0,
+        What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::Off => 0,
+        What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::ByHand => taps,
         What::Moved(moved) if moved.step == step && moved.items.contains(&item) => taps + 1,
         _ => taps,
     })
 }
 
-/// From the order of the trade, numbered clockwise from 1, to places from 0.
-fn places(group: Group, count: usize) -> Vec<usize> {
+fn pattern(card: &SpecCard) -> Option<Pattern> {
+    match &card.body {
+        CardBody::Torque(body) => body.printed.pattern,
+        _ => None,
+    }
+}
+
+/// From the order of the trade, numbered clockwise from 1, to places from 0; where the page goes
+/// round the circle or by numbers of its own, one after the other.
+fn places(group: Group, count: usize, pattern: Option<Pattern>) -> Vec<usize> {
     let number = u8::try_from(count).unwrap_or(0);
     let order = match group {
+        _ if matches!(pattern, Some(Pattern::Round | Pattern::AsNumbered)) => {
+            return (0..count).collect();
+        }
         Group::WheelNuts => star_order(number),
         Group::HubBolts => cross_order(number),
         _ => return (0..count).collect(),

@@ -13,7 +13,8 @@ use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
+    Wrench,
 };
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
@@ -164,6 +165,7 @@ pub fn source(day: u32) -> CardSource {
         page: "204".to_owned(),
         looked_up: NaiveDate::from_ymd_opt(2025, 3, day).unwrap(),
         who: "Ada Rook".to_owned(),
+        kept_because: None,
     }
 }
 
@@ -183,6 +185,7 @@ fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> W
             } else {
                 vec![]
             },
+            printed: Printed::default(),
             source: source(day),
         }),
     })

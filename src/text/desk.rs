@@ -37,8 +37,42 @@ desk_sayings! {
     From,
     /// Change the source.
     ChangeSource,
-    /// Keep it as it is printed.
-    KeepAsPrinted,
+    /// A reason to keep a doubted figure: it was read twice.
+    ReadTwice,
+    /// A reason to keep a doubted figure: another document says the same.
+    SecondDocument,
+    /// A reason to keep a doubted figure: the maker was asked.
+    AskedMaker,
+    /// What else a torque card can say.
+    MoreStages,
+    /// It is seated before the first figure.
+    SeatedFirst,
+    /// One more torque.
+    AddTorque,
+    /// One more angle.
+    AddAngle,
+    /// One more turn back.
+    AddBack,
+    /// The last further stage goes.
+    TakeStageOut,
+    /// The label of a further torque.
+    FurtherTorque,
+    /// The label of a further angle.
+    FurtherAngle,
+    /// The label of a further turn back.
+    FurtherBack,
+    /// How many fasteners.
+    Count,
+    /// Their thread.
+    Thread,
+    /// Their class.
+    Class,
+    /// The order on the page.
+    PatternLegend,
+    /// The page does not say it.
+    NotSaid,
+    /// The threadlocker's grade.
+    ThreadlockerGrade,
     /// Another value than the one offered.
     OtherValue,
     /// Back to the value.

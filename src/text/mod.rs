@@ -23,7 +23,7 @@ use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scop
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardItem, Condition, Misfit};
+use crate::trade::fastening::{CardItem, Condition, Misfit, Pattern, PropertyClass};
 use crate::trade::money::AmountSlip;
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
@@ -157,8 +157,6 @@ spoken! {
     screen::set_wrench(wrench: &str, value: &str) -> String;
     /// The torque on the card, and what to set on the wrench.
     screen::card_and_wrench(card: &str, set: &str) -> String;
-    /// The angle that follows the torque.
-    screen::then_angle(angle: &str) -> String;
     /// The key that keeps a value.
     screen::keep_value(value: &str) -> String;
     /// The key that takes the last value again.
@@ -276,6 +274,14 @@ spoken! {
     desk::kit_slip(slip: KitSlip) -> String;
     /// A figure far from the usual, and the units in which it would not be.
     desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
+    /// That a torque would draw its bolt past the proof load.
+    desk::past_proof(value: &str, bolt: &str, most: &str) -> String;
+    /// That a wheel torque is far from what such a stud commonly gets.
+    desk::odd_for_stud(value: &str, thread: &str, low: &str, high: &str) -> String;
+    /// That a stage is lower than the one before it.
+    desk::lower_stage(value: &str, before: &str) -> String;
+    /// Why a doubted figure was kept.
+    desk::kept_because(reason: &str) -> String;
     /// A torque that no wrench on board serves, and why.
     desk::misfit(item: &str, value: &str, why: Misfit) -> String;
     /// A torque and the wrench for it.
@@ -358,6 +364,21 @@ spoken! {
     measure::rig(rig: Rig) -> &'static str;
     /// What a card asks for beside its figure.
     measure::condition(condition: Condition) -> &'static str;
+    /// That the page does not say whether the running torque is in the figure.
+    measure::running_torque_unknown() -> &'static str;
+    /// A stage without a figure: until it sits.
+    measure::until_it_sits() -> &'static str;
+    /// A stage that turns back, by an angle or until it is loose.
+    measure::back_by(angle: &str) -> String;
+    measure::back_until_loose() -> &'static str;
+    /// The class marked on a bolt.
+    measure::property_class(class: PropertyClass) -> &'static str;
+    /// In which order the page has them tightened.
+    measure::pattern(pattern: Pattern) -> &'static str;
+    /// How many fasteners of which thread and class the page names.
+    measure::fasteners(count: &str, thread: &str, class: &str) -> String;
+    /// The threadlocker's grade.
+    measure::threadlocker(grade: &str) -> String;
     /// How the tip moves the needle.
     measure::dial_kind(kind: DialKind) -> &'static str;
     /// What was not as it should be while a set was taken, in lower case.

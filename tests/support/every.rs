@@ -9,7 +9,8 @@ use hubslate::job::entry::{
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
+    Stage, Thread, TorqueBody, Wrench,
 };
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::vehicle::Corner;
@@ -121,35 +122,59 @@ fn wrench() -> impl Strategy<Value = Wrench> {
 }
 
 fn source() -> impl Strategy<Value = CardSource> {
-    (text(), text(), 0_u64..40_000, text()).prop_map(|(document, page, days, who)| CardSource {
+    let words = (text(), text(), text(), option::of(text()));
+    (words, 0_u64..40_000).prop_map(|((document, page, who, kept_because), days)| CardSource {
         document,
         page,
         looked_up: NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days),
         who,
+        kept_because,
     })
+}
+
+fn printed() -> impl Strategy<Value = Printed> {
+    let thread = select(&["M12x1.5", "m14 × 1,5", "1/2-20", "7/16-20 UNF"][..]);
+    (
+        option::of(any::<u8>()),
+        option::of(thread.prop_map(|text| Thread::parse(text).unwrap())),
+        option::of(select(PropertyClass::ALL)),
+        option::of(select(Pattern::ALL)),
+        option::of(text()),
+    )
+        .prop_map(|(count, thread, class, pattern, threadlocker)| Printed {
+            count,
+            thread,
+            class,
+            pattern,
+            threadlocker,
+        })
 }
 
 fn card() -> impl Strategy<Value = SpecCard> {
     let stage = prop_oneof![
         typed(TorqueUnit::ALL).prop_map(Stage::Torque),
         typed(AngleUnit::ALL).prop_map(Stage::Angle),
+        option::of(typed(AngleUnit::ALL)).prop_map(Stage::Back),
+        Just(Stage::Snug),
     ];
     let torque = (
         vec(stage, 0..4),
         option::of(select(Position::ALL)),
         vec(select(Condition::ALL), 0..4),
+        printed(),
         source(),
     );
     let body =
         prop_oneof![
-            torque.prop_map(|(stages, position, conditions, source)| CardBody::Torque(
-                TorqueBody {
+            torque.prop_map(
+                |(stages, position, conditions, printed, source)| CardBody::Torque(TorqueBody {
                     stages,
                     position,
                     conditions,
+                    printed,
                     source
-                }
-            )),
+                })
+            ),
             (typed(LengthUnit::ALL), way(), source())
                 .prop_map(|(most, way, source)| CardBody::Play { most, way, source }),
             text().prop_map(|reason| CardBody::NotFound { reason }),

@@ -3,7 +3,8 @@
 use chrono::NaiveDate;
 use hubslate::job::entry::{Carried, Money, Price, Quantity, Reply};
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
+    Wrench,
 };
 use hubslate::trade::play::{Dial, Way};
 use hubslate::units::{
@@ -23,6 +24,7 @@ pub fn cards(
         page: page.to_owned(),
         looked_up,
         who: who.to_owned(),
+        kept_because: None,
     };
     let torque = |item, torques: &[&str], angle: Option<&str>, conditions: &[Condition], page| {
         let stages = torques
@@ -35,6 +37,7 @@ pub fn cards(
                 stages: stages.chain(angle).collect(),
                 position: (item == CardItem::AxleNut).then_some(position),
                 conditions: conditions.to_vec(),
+                printed: Printed::default(),
                 source: source(page),
             }),
         }
@@ -88,6 +91,7 @@ pub fn play(most: &str, unit: LengthUnit) -> Play {
             page: String::new(),
             looked_up: day(2026, 1, 1),
             who: String::new(),
+            kept_because: None,
         },
     }
 }

@@ -10,7 +10,7 @@ use hubslate::job::entry::{
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardItem, Condition, Position};
+use hubslate::trade::fastening::{CardItem, Condition, Pattern, Position, PropertyClass};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
@@ -59,10 +59,12 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kit_item", codes(KitItem::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
+        ("pattern", codes(Pattern::ALL)),
         ("person_field", codes(PersonField::ALL)),
         ("pick", codes(Pick::ALL)),
         ("place", codes(Place::ALL)),
         ("position", codes(Position::ALL)),
+        ("property_class", codes(PropertyClass::ALL)),
         ("reason", reason::codes()),
         ("rig", codes(Rig::ALL)),
         ("scope", codes(Scope::ALL)),

@@ -6,7 +6,8 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::wire::what::What;
 use crate::job::entry::Carried;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
+    Stage, Thread, TorqueBody, Wrench,
 };
 use crate::trade::play::{Dial, DialKind, Method, Place, Rig, Way};
 use crate::units::{AngleUnit, Force, ForceUnit, Length, LengthUnit, Torque, TorqueUnit, Typed};
@@ -35,6 +36,8 @@ enum Body {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         position: Option<String>,
         conditions: Vec<String>,
+        #[serde(flatten)]
+        printed: PrintedText,
         source: SourceText,
     },
     Play {
@@ -50,8 +53,28 @@ enum Body {
 #[derive(Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 enum StageText {
+    Snug {},
     Torque(TypedText),
     Angle(TypedText),
+    Back {
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        angle: Option<TypedText>,
+    },
+}
+
+/// What a page says of the fasteners; what is not there is not known.
+#[derive(Serialize, Deserialize)]
+struct PrintedText {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    count: Option<u8>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    thread: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    class: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pattern: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    threadlocker: Option<String>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -60,6 +83,8 @@ struct SourceText {
     page: String,
     looked_up: String,
     who: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    kept_because: Option<String>,
 }
 
 /// A way.
@@ -114,6 +139,7 @@ pub(super) fn lower(card: &SpecCard) -> Card {
                 .iter()
                 .map(|c| c.code().to_owned())
                 .collect(),
+            printed: lower_printed(&body.printed),
             source: lower_source(&body.source),
         },
         CardBody::Play { most, way, source } => Body::Play {
@@ -138,6 +164,7 @@ pub(super) fn raise(stored: Card) -> Option<SpecCard> {
             stages,
             position,
             conditions,
+            printed,
             source,
         } => CardBody::Torque(TorqueBody {
             stages: stages.into_iter().map(raise_stage).collect::<Option<_>>()?,
@@ -146,6 +173,7 @@ pub(super) fn raise(stored: Card) -> Option<SpecCard> {
                 .iter()
                 .map(|code| Condition::from_code(code))
                 .collect::<Option<_>>()?,
+            printed: raise_printed(printed)?,
             source: raise_source(source)?,
         }),
         Body::Play { most, way, source } => CardBody::Play {
@@ -172,15 +200,49 @@ fn word<W>(code: Option<String>, from_code: impl Fn(&str) -> Option<W>) -> Optio
 
 fn lower_stage(stage: &Stage) -> StageText {
     match stage {
+        Stage::Snug => StageText::Snug {},
         Stage::Torque(torque) => StageText::Torque(typed(torque)),
         Stage::Angle(angle) => StageText::Angle(typed(angle)),
+        Stage::Back(angle) => StageText::Back {
+            angle: angle.as_ref().map(typed),
+        },
     }
 }
 
 fn raise_stage(stored: StageText) -> Option<Stage> {
     Some(match stored {
+        StageText::Snug {} => Stage::Snug,
         StageText::Torque(torque) => Stage::Torque(raise_typed::<TorqueUnit>(torque)?),
         StageText::Angle(angle) => Stage::Angle(raise_typed::<AngleUnit>(angle)?),
+        StageText::Back { angle: None } => Stage::Back(None),
+        StageText::Back { angle: Some(angle) } => {
+            Stage::Back(Some(raise_typed::<AngleUnit>(angle)?))
+        }
+    })
+}
+
+fn lower_printed(printed: &Printed) -> PrintedText {
+    let thread = printed.thread.as_ref();
+    PrintedText {
+        count: printed.count,
+        thread: thread.map(|thread| thread.as_typed().to_owned()),
+        class: printed.class.map(|class| class.code().to_owned()),
+        pattern: printed.pattern.map(|pattern| pattern.code().to_owned()),
+        threadlocker: printed.threadlocker.clone(),
+    }
+}
+
+fn raise_printed(stored: PrintedText) -> Option<Printed> {
+    let thread = match stored.thread {
+        None => None,
+        Some(text) => Some(Thread::parse(&text).ok()?),
+    };
+    Some(Printed {
+        count: stored.count,
+        thread,
+        class: word(stored.class, PropertyClass::from_code)?,
+        pattern: word(stored.pattern, Pattern::from_code)?,
+        threadlocker: stored.threadlocker,
     })
 }
 
@@ -190,6 +252,7 @@ fn lower_source(source: &CardSource) -> SourceText {
         page: source.page.clone(),
         looked_up: source.looked_up.to_string(),
         who: source.who.clone(),
+        kept_because: source.kept_because.clone(),
     }
 }
 
@@ -199,6 +262,7 @@ fn raise_source(stored: SourceText) -> Option<CardSource> {
         page: stored.page,
         looked_up: stored.looked_up.parse::<NaiveDate>().ok()?,
         who: stored.who,
+        kept_because: stored.kept_because,
     })
 }
 

@@ -9,7 +9,7 @@
 use super::*;
 use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
 use crate::job::{Status, fold, status};
-use crate::trade::fastening::{CardSource, Position, TorqueBody};
+use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody};
 use crate::trade::play::Dial;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Phase, Step};
@@ -65,11 +65,13 @@ fn card(item: CardItem, stages: Vec<Stage>) -> What {
             stages,
             position: (item == CardItem::AxleNut).then_some(Position::AirBrakeHeld),
             conditions: Vec::new(),
+            printed: Printed::default(),
             source: CardSource {
                 document: "Invented manual".to_owned(),
                 page: "12".to_owned(),
                 looked_up: "2026-03-02".parse().unwrap(),
                 who: "A. Wrench".to_owned(),
+                kept_because: None,
             },
         }),
     })
@@ -215,4 +217,82 @@ fn the_card_of_the_same_corner_is_asked_first() {
         Some(steps[0].key)
     );
     assert_eq!(card_step(&steps, &turn, Group::HubBolts), None);
+}
+
+fn wheel_card(stages: Vec<Stage>, pattern: Pattern) -> What {
+    let mut what = card(CardItem::WheelNuts, stages);
+    if let What::Card(SpecCard {
+        body: CardBody::Torque(body),
+        ..
+    }) = &mut what
+    {
+        body.printed.pattern = Some(pattern);
+    }
+    what
+}
+
+#[test]
+fn the_page_goes_before_the_star() {
+    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let places = |pattern| {
+        let sheet = sheet(&[wheel_card(vec![torque("120")], pattern)]);
+        Turning::of(&sheet, &spec, Group::WheelNuts).unwrap().places
+    };
+    assert_eq!(places(Pattern::Star), [0, 2, 4, 1, 3]);
+    assert_eq!(places(Pattern::Round), [0, 1, 2, 3, 4]);
+    assert_eq!(places(Pattern::AsNumbered), [0, 1, 2, 3, 4]);
+}
+
+#[test]
+fn a_nut_is_seated_turned_back_and_tightened_again() {
+    let stages = vec![
+        Stage::Snug,
+        torque("100"),
+        Stage::Back(None),
+        torque("60"),
+        angle("30"),
+    ];
+    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let start = vec![kit(), card(CardItem::AxleNut, stages)];
+    let (taps, whats) = walk(&spec, Group::AxleNut, start);
+    assert_eq!(taps, 5);
+    let told: Vec<(Hold, bool)> = whats
+        .iter()
+        .filter_map(|what| match what {
+            What::Moved(moved) => Some((moved.to, moved.wrench.is_some())),
+            _ => None,
+        })
+        .collect();
+    let expected = [
+        (Hold::Snug, false),
+        (Hold::Snug, true),
+        (Hold::Loosened, false),
+        (Hold::Snug, true),
+        (Hold::Done, true),
+    ];
+    assert_eq!(told, expected);
+}
+
+#[test]
+fn a_fastener_that_came_off_is_turned_from_its_first_stage() {
+    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let start = vec![card(CardItem::WheelNuts, vec![torque("60"), torque("120")])];
+    let (_, mut whats) = walk(&spec, Group::WheelNuts, start);
+    let third = crate::trade::wheel_end::items(CORNER, Group::WheelNuts, 5)[2];
+    let moved = |to| {
+        What::Moved(Moved {
+            step: spec.key,
+            items: vec![third],
+            to,
+            wrench: None,
+        })
+    };
+    whats.push(moved(Hold::Off));
+    whats.push(moved(Hold::ByHand));
+    let now = sheet(&whats);
+    assert_ne!(status(&now, &spec), Status::Done);
+    let turning = Turning::of(&now, &spec, Group::WheelNuts).unwrap();
+    assert_eq!((turning.stage, turning.next()), (0, Some(third)));
+    let (taps, _) = walk(&spec, Group::WheelNuts, whats);
+    assert_eq!(taps, 2);
 }

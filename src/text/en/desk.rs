@@ -3,8 +3,8 @@
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::text::desk::Desk;
-use crate::trade::fastening::Misfit;
 use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::{Misfit, ThreadSlip};
 use crate::trade::money::AmountSlip;
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
 use crate::units::DecimalSlip;
@@ -22,7 +22,24 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::HowMeasured => "How it is measured",
         Desk::From => "From",
         Desk::ChangeSource => "Change the source",
-        Desk::KeepAsPrinted => "Keep as printed",
+        Desk::ReadTwice => "Read twice, printed so",
+        Desk::SecondDocument => "A second document agrees",
+        Desk::AskedMaker => "Asked the maker",
+        Desk::MoreStages => "More stages, thread, count…",
+        Desk::SeatedFirst => "First until it sits",
+        Desk::AddTorque => "+ torque",
+        Desk::AddAngle => "+ angle",
+        Desk::AddBack => "+ back",
+        Desk::TakeStageOut => "Take the last one out",
+        Desk::FurtherTorque => "then to",
+        Desk::FurtherAngle => "then on by, degrees",
+        Desk::FurtherBack => "then back by, degrees; empty: until it is loose",
+        Desk::Count => "How many",
+        Desk::Thread => "Thread: M12x1.5 or 1/2-20",
+        Desk::Class => "Class on the head",
+        Desk::PatternLegend => "Order on the page",
+        Desk::NotSaid => "Not said",
+        Desk::ThreadlockerGrade => "Threadlocker's grade",
         Desk::OtherValue => "Another value",
         Desk::BackToValue => "Back to the value",
         Desk::NotInDocument => "Not in the document",
@@ -134,16 +151,26 @@ pub(in crate::text) fn card_slip(slip: CardSlip) -> String {
             "Type the angle, or say that there is none.".to_owned()
         }
         CardSlip::Angle(slip) => decimal_slip(slip),
+        CardSlip::Further(nth, slip) => format!("Further stage {nth}: {}", decimal_slip(slip)),
+        CardSlip::Count => "How many: a whole number, or leave it empty.".to_owned(),
+        CardSlip::Thread(slip) => thread_slip(slip).to_owned(),
         CardSlip::Fault(fault) => card_fault(fault).to_owned(),
+    }
+}
+
+fn thread_slip(slip: ThreadSlip) -> &'static str {
+    match slip {
+        ThreadSlip::NotAThread => "Write the thread as M12x1.5 or 1/2-20, or leave it empty.",
+        ThreadSlip::NoPitch => "The thread lacks its pitch: M12x1.5, or 1/2-20.",
+        ThreadSlip::OutOfRange => "No fastener here has such a thread.",
     }
 }
 
 fn card_fault(fault: CardFault) -> &'static str {
     match fault {
         CardFault::WrongKind => "This figure belongs to another card.",
-        CardFault::NoTorqueFirst => "An angle needs a torque before it.",
+        CardFault::NoTorqueFirst => "A turn on or back needs a torque before it.",
         CardFault::NotAboveZero { .. } => "The value must be above zero.",
-        CardFault::LowerThanBefore { .. } => "A later torque is lower than the one before it.",
         CardFault::NegativeLimit => "A limit is not below zero.",
         CardFault::NoPosition => "Say how the hub is held for the last torque.",
         CardFault::NoSource => "Name the document and who looked it up.",
@@ -171,6 +198,26 @@ pub(in crate::text) fn doubted(value: &str, low: &str, high: &str, fits: &[Strin
             fits.join(" or ")
         ),
     }
+}
+
+pub(in crate::text) fn past_proof(value: &str, bolt: &str, most: &str) -> String {
+    format!(
+        "{value} would stretch {bolt} past its proof load, which about {most} reaches (nut factor 0.2, or 0.18 oiled). Read the page and the bolt's head again."
+    )
+}
+
+pub(in crate::text) fn odd_for_stud(value: &str, thread: &str, low: &str, high: &str) -> String {
+    format!(
+        "{value} is far from what wheels on {thread} commonly get ({low} to {high}; common practice, no source). Read the page again."
+    )
+}
+
+pub(in crate::text) fn lower_stage(value: &str, before: &str) -> String {
+    format!("{value} comes after {before} and is lower. Is a turn back missing between them?")
+}
+
+pub(in crate::text) fn kept_because(reason: &str) -> String {
+    format!("Doubted, and kept: {reason}")
 }
 
 pub(in crate::text) fn misfit(item: &str, value: &str, why: Misfit) -> String {

@@ -10,6 +10,7 @@ use crate::drawing::Drawing;
 use crate::drawing::star::{Pattern, single, star};
 use crate::job::entry::What;
 use crate::job::turn::{Turning, card_item, card_step};
+use crate::report::cards::{stage_line, torque_conditions};
 use crate::text::{self, Say};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
@@ -162,6 +163,10 @@ fn value(at: &At, turning: &Turning) -> AnyView {
             let after = turning.torque().map(|torque| at.fmt.typed(torque).line());
             large(&shown, &after.unwrap_or_default())
         }
+        Some(stage @ (Stage::Snug | Stage::Back(_))) => {
+            let line = stage_line(at.lang, at.fmt, stage, false);
+            view! { <p class="turn__words">{line}</p> }.into_any()
+        }
         None => view! { <p class="turn__done">{text::pass_progress(
             at.lang,
             turning.items.len(),
@@ -189,7 +194,7 @@ fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
 /// The wrench with what it is set to, or that none on board fits.
 fn wrench(at: &At, turning: &Turning) -> AnyView {
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
-        (None, ..) => return ().into_any(),
+        (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
         (Some(Stage::Angle(_)), ..) => at.say(Say::AngleNext).to_owned(),
         (_, Some(wrench), Some(set)) => {
             text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line())
@@ -206,11 +211,7 @@ fn conditions(at: &At, group: Group) -> Option<AnyView> {
     let CardBody::Torque(body) = &card.body else {
         return None;
     };
-    let said: Vec<&str> = body
-        .conditions
-        .iter()
-        .map(|condition| text::condition(at.lang, *condition))
-        .collect();
+    let said = torque_conditions(at.lang, card.item, body);
     (!said.is_empty())
         .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
 }
@@ -238,7 +239,9 @@ fn primary(at: &At, turning: &Turning) -> AnyView {
     };
     let name = text::item(at.lang, item);
     let label = match turning.asked() {
-        Some(Stage::Angle(angle)) => format!("{name}: {}", at.fmt.typed(angle).line()),
+        Some(stage @ (Stage::Angle(_) | Stage::Snug | Stage::Back(_))) => {
+            format!("{name}: {}", stage_line(at.lang, at.fmt, stage, false))
+        }
         _ => text::nut_clicked(at.lang, &name),
     };
     let last = turning.is_last();

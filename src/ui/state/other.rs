@@ -125,6 +125,7 @@ impl App {
                 page: page.to_owned(),
                 looked_up,
                 who: document.to_owned(),
+                kept_because: None,
             };
             let carried = self.van_kit().await;
             self.start_job(practice::packed(&source, carried, &settings.currency));
