@@ -25,8 +25,10 @@ use hubslate::exchange::wire::{WireError, decode, encode};
 use hubslate::exchange::{
     EntryFault, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,
 };
+use hubslate::job::also::named;
 use hubslate::job::entry::{Charge, EntryId, LogId, Quantity, Reply, Side, What};
 use hubslate::job::fold;
+use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::{Decision, Dial};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{SetName, Step, StepKey, When};
@@ -382,7 +384,7 @@ fn the_file_of_version_1_is_still_read_and_written() {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1.json");
     let fixture = std::fs::read_to_string(path).unwrap();
     let log = read(&fixture).unwrap().logs.remove(0);
-    assert_eq!((log.unreadable.len(), log.records.len()), (0, 37));
+    assert_eq!((log.unreadable.len(), log.records.len()), (0, 43));
     let sheet = fold(
         log.records
             .iter()
@@ -400,6 +402,17 @@ fn the_file_of_version_1_is_still_read_and_written() {
     assert_eq!(reading.dial, Dial::THOU);
     assert_eq!(sheet.decided(front_left).unwrap().decision, Decision::Stop);
     assert_eq!(sheet.ended().unwrap().charge, Some(Charge::Towed));
+    let nut = sheet.card(CardItem::AxleNut).unwrap();
+    assert_eq!((nut.fault(), nut.stages().len()), (None, 5));
+    let turn = StepKey::at(Step::TurnWheelNuts, front_left);
+    assert!(sheet.lever(turn).is_some());
+    assert!(hubslate::job::mishap::open_mishaps(&sheet).is_empty());
+    let hose = sheet.loose().pop().unwrap().0;
+    let names: Vec<&str> = named(&sheet, hose)
+        .iter()
+        .map(|it| it.name.as_str())
+        .collect();
+    assert_eq!(names, ["brake hose bracket"]);
     let struck = sheet
         .entries()
         .iter()

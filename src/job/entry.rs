@@ -1,7 +1,9 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
+use crate::job::also::Also;
+use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{SpecCard, Wrench};
+use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
@@ -73,6 +75,14 @@ pub enum What {
     Answered(StepKey, Reply),
     /// Items were loosened, put in or tightened.
     Moved(Moved),
+    /// Something else is off, named by hand.
+    Also(Also),
+    /// The wrench is used with an adapter at a step, or without one again.
+    Lever(StepKey, Option<TypedLever>),
+    /// Something went wrong with a fastener.
+    Mishap(Mishap),
+    /// It is mended.
+    Mended(Item),
     /// A pass over several fasteners begins at the first.
     Pass(StepKey),
     /// One side of one round on the dial.
@@ -162,6 +172,8 @@ pub enum Reply {
     Picked(Pick),
     /// A number as typed, with its unit.
     Number(Quantity),
+    /// So many were found loose; zero is a found number.
+    FoundLoose(u8),
     /// A list, each with its own answer.
     Checked(Vec<(Check, Answer)>),
 }

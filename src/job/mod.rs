@@ -1,6 +1,7 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
 mod act;
+pub mod also;
 pub mod book;
 pub mod ending;
 pub mod entry;
@@ -10,6 +11,7 @@ mod gate;
 pub mod judge;
 mod key;
 pub mod kit;
+pub mod mishap;
 mod order;
 pub mod practice;
 mod progress;

@@ -4,11 +4,12 @@
 //! How far a fastener is follows from the taps at its step since the pass began.
 
 use crate::job::entry::{Moved, What};
+use crate::job::mishap::open_mishap;
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::{
-    CardBody, CardItem, Fit, Pattern, SpecCard, Stage, UsableShare, Wrench, cross_order, fit,
-    star_order,
+    CardBody, CardItem, Fit, Lever, LeverError, Pattern, SpecCard, Stage, TypedLever, UsableShare,
+    Wrench, cross_order, fit, star_order, wrench_setting,
 };
 use crate::trade::wheel_end::{Form, Group, Hold, Item, StepKey, StepSpec};
 use crate::units::{DecimalMark, Format, System, Typed, TypedTorque};
@@ -30,6 +31,10 @@ pub struct Turning {
     pub done: usize,
     /// How many have it before them.
     left: usize,
+    /// Whether a mishap stands in the way.
+    broken: bool,
+    /// The adapter on the wrench.
+    lever: Option<Lever>,
     /// The wrench of each torque stage, if one on board fits them all.
     wrenches: Vec<Wrench>,
 }
@@ -71,6 +76,8 @@ impl Turning {
         let stage = taps.iter().copied().min().unwrap_or(0);
         Some(Self {
             step: spec.key,
+            broken: items.iter().any(|item| open_mishap(sheet, *item).is_some()),
+            lever: sheet.lever(spec.key).map(TypedLever::lever),
             places: places(group, items.len(), card.and_then(pattern)),
             wrenches: card.map(|card| fitting(sheet, card)).unwrap_or_default(),
             stage: stage.min(stages.len()),
@@ -81,9 +88,13 @@ impl Turning {
         })
     }
 
-    /// The fastener whose turn it is; `None` when all are at their card or there is no figure.
+    /// The fastener whose turn it is; `None` when all are at their card, there is no figure, or
+    /// one of them is broken.
     pub fn next(&self) -> Option<Item> {
         self.stages.get(self.stage)?;
+        if self.broken {
+            return None;
+        }
         self.items.get(self.done).copied()
     }
 
@@ -119,9 +130,36 @@ impl Turning {
         matches!(self.asked(), Some(Stage::Torque(_) | Stage::Angle(_)))
     }
 
-    /// What the wrench is set to, in its own unit.
+    /// What the wrench is set to, in its own unit, so that the card's torque arrives; `None`
+    /// where no wrench fits or the adapter gives no setting.
     pub fn set_to(&self) -> Option<TypedTorque> {
-        Some(told_in_wrench(self.torque()?, self.wrench()?))
+        let (torque, wrench) = (self.torque()?, self.wrench()?);
+        match self.lever {
+            None => Some(told_in_wrench(torque, wrench)),
+            Some(lever) => {
+                let setting = wrench_setting(torque.torque(), lever).ok()?;
+                let shown = PLAIN.torque_in(setting, wrench.unit, 1);
+                Typed::parse(&shown.number, wrench.unit).ok()
+            }
+        }
+    }
+
+    /// Why the adapter gives no setting.
+    pub fn lever_slip(&self) -> Option<LeverError> {
+        wrench_setting(self.torque()?.torque(), self.lever?).err()
+    }
+
+    /// Whether an adapter is on the wrench.
+    pub const fn has_lever(&self) -> bool {
+        self.lever.is_some()
+    }
+
+    /// Whether with the adapter the wrench would be set outside its usable range.
+    pub fn is_out_of_range(&self) -> bool {
+        match (self.set_to(), self.wrench()) {
+            (Some(set), Some(wrench)) => !wrench.holds(set.torque(), UsableShare::DEFAULT),
+            _ => false,
+        }
     }
 
     /// Whether the pass was begun and is not at its end.
@@ -215,13 +253,15 @@ fn fitting(sheet: &Sheet, card: &SpecCard) -> Vec<Wrench> {
     }
 }
 
+/// How a setting is told in digits that [`Typed`] reads.
+const PLAIN: Format = Format {
+    system: System::Metric,
+    decimal: DecimalMark::Dot,
+};
+
 /// The card's torque in the wrench's unit, never coarser than the card gives it.
 fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
-    let plain = Format {
-        system: System::Metric,
-        decimal: DecimalMark::Dot,
-    };
-    let shown = plain.typed_in(torque, wrench.unit);
+    let shown = PLAIN.typed_in(torque, wrench.unit);
     Typed::parse(&shown.number, wrench.unit).unwrap_or_else(|_| torque.clone())
 }
 

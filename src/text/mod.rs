@@ -23,7 +23,7 @@ use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scop
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardItem, Condition, Misfit, Pattern, PropertyClass};
+use crate::trade::fastening::{CardItem, Condition, Misfit, MishapKind, Pattern, PropertyClass};
 use crate::trade::money::AmountSlip;
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
@@ -92,6 +92,31 @@ spoken! {
     words::item_at(item: Item) -> String;
     /// How far an item is from being back.
     words::hold_state(hold: Hold) -> &'static str;
+    /// What went wrong with a fastener, as a key label.
+    mishap::mishap(kind: MishapKind) -> &'static str;
+    /// What to do about it.
+    mishap::mishap_say(kind: MishapKind) -> &'static str;
+    /// The part that commonly mends it.
+    mishap::mishap_part(kind: MishapKind) -> &'static str;
+    /// A mishap in one line.
+    mishap::mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String;
+    /// That a fastener is mended.
+    mishap::mended(item: &str) -> String;
+    /// The key that says so.
+    mishap::mended_key(part: &str) -> String;
+    /// Something that was named by hand.
+    mishap::also_off(name: &str) -> String;
+    /// The adapter on a wrench, or that there is none.
+    mishap::adapter(wrench: &str, adapter: &str, angle: &str) -> String;
+    mishap::no_adapter() -> &'static str;
+    /// How many were found loose at the re-torque.
+    mishap::found_loose(count: u8) -> String;
+    /// How far a fastener is.
+    mishap::stage_of(stage: usize, all: usize) -> String;
+    /// Who did it, and when.
+    mishap::who_when(who: &str, when: &str) -> String;
+    /// With which wrench, and what it was set to.
+    mishap::with_wrench(wrench: &str, set: &str) -> String;
     /// A corner, in lower case: "front left".
     words::corner(corner: Corner) -> &'static str;
     /// A corner at the head of a line: "Front left".

@@ -1,16 +1,18 @@
 //! Entries of every kind: one of each, and any at all.
 
 use chrono::{Days, NaiveDate};
+use hubslate::job::also::Also;
 use hubslate::job::entry::{
     At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
     How, KitItem, LogId, Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading,
     Reply, Scope, Side, Signed, VehicleField, What,
 };
+use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
-    Stage, Thread, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
+    PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Wrench,
 };
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::vehicle::Corner;
@@ -194,6 +196,7 @@ pub fn reply() -> impl Strategy<Value = Reply> {
         select(Felt::ALL).prop_map(Reply::Felt),
         select(Pick::ALL).prop_map(Reply::Picked),
         number.prop_map(Reply::Number),
+        any::<u8>().prop_map(Reply::FoundLoose),
         vec((select(Check::ALL), select(Answer::ALL)), 0..5).prop_map(Reply::Checked),
     ]
 }
@@ -208,6 +211,33 @@ fn moved() -> impl Strategy<Value = Moved> {
             wrench,
         }
     })
+}
+
+fn also() -> impl Strategy<Value = Also> {
+    let card = option::of((typed(TorqueUnit::ALL), text()));
+    (item(), text(), card).prop_map(|(item, name, card)| Also { item, name, card })
+}
+
+fn lever() -> impl Strategy<Value = TypedLever> {
+    let lengths = (typed(LengthUnit::ALL), typed(LengthUnit::ALL));
+    (lengths, typed(AngleUnit::ALL)).prop_map(|((wrench, adapter), angle)| TypedLever {
+        wrench,
+        adapter,
+        angle,
+    })
+}
+
+fn mishap() -> impl Strategy<Value = Mishap> {
+    let work = (text(), any::<u16>());
+    (step(), item(), select(MishapKind::ALL), work).prop_map(
+        |(step, item, kind, (part, minutes))| Mishap {
+            step,
+            item,
+            kind,
+            part,
+            minutes,
+        },
+    )
 }
 
 fn reading() -> impl Strategy<Value = Reading> {
@@ -292,6 +322,10 @@ fn worked() -> impl Strategy<Value = What> {
     prop_oneof![
         (step(), reply()).prop_map(|(step, reply)| What::Answered(step, reply)),
         moved().prop_map(What::Moved),
+        also().prop_map(What::Also),
+        (step(), option::of(lever())).prop_map(|(step, lever)| What::Lever(step, lever)),
+        mishap().prop_map(What::Mishap),
+        item().prop_map(What::Mended),
         step().prop_map(What::Pass),
         reading().prop_map(What::Reading),
         decided().prop_map(What::Decided),

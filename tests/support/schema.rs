@@ -10,7 +10,9 @@ use hubslate::job::entry::{
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardItem, Condition, Pattern, Position, PropertyClass};
+use hubslate::trade::fastening::{
+    CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
+};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
@@ -59,6 +61,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kit_item", codes(KitItem::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
+        ("mishap_kind", codes(MishapKind::ALL)),
         ("pattern", codes(Pattern::ALL)),
         ("person_field", codes(PersonField::ALL)),
         ("pick", codes(Pick::ALL)),

@@ -2,12 +2,15 @@
 
 use crate::exchange::wire::card;
 use crate::exchange::wire::what::{ItemText, MoneyText, Reply, What};
+use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
     Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed,
     VehicleField,
 };
+use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
+use crate::trade::fastening::{MishapKind, TypedLever};
 use crate::trade::play::Decision;
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
@@ -54,6 +57,43 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
+        What::Also {
+            item: at,
+            name,
+            card,
+        } => entry::What::Also(Also {
+            item: item(&at)?,
+            name,
+            card: match card {
+                Some(card) => Some((card::raise_typed(card.torque)?, card.document)),
+                None => None,
+            },
+        }),
+        What::Lever { step, lever } => {
+            let lever = match lever {
+                Some(lever) => Some(TypedLever {
+                    wrench: card::raise_typed(lever.wrench)?,
+                    adapter: card::raise_typed(lever.adapter)?,
+                    angle: card::raise_typed(lever.angle)?,
+                }),
+                None => None,
+            };
+            entry::What::Lever(StepKey::from_code(&step)?, lever)
+        }
+        What::Mishap {
+            step,
+            item: at,
+            kind,
+            part,
+            minutes,
+        } => entry::What::Mishap(Mishap {
+            step: StepKey::from_code(&step)?,
+            item: item(&at)?,
+            kind: MishapKind::from_code(&kind)?,
+            part,
+            minutes,
+        }),
+        What::Mended { item: at } => entry::What::Mended(item(&at)?),
         What::Pass { step } => entry::What::Pass(StepKey::from_code(&step)?),
         What::Reading {
             corner,
@@ -193,6 +233,7 @@ fn reply(stored: Reply) -> Option<entry::Reply> {
             Some(distance) => Quantity::Distance(distance),
             None => Quantity::Temperature(card::raise_typed(value)?),
         }),
+        Reply::FoundLoose { count } => entry::Reply::FoundLoose(count),
         Reply::Checked { checks } => {
             let each = checks.iter().map(|stored| {
                 Some((

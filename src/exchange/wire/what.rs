@@ -49,6 +49,27 @@ pub(super) enum What {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         wrench: Option<WrenchUse>,
     },
+    Also {
+        item: ItemText,
+        name: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        card: Option<AlsoCard>,
+    },
+    Lever {
+        step: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        lever: Option<LeverText>,
+    },
+    Mishap {
+        step: String,
+        item: ItemText,
+        kind: String,
+        part: String,
+        minutes: u16,
+    },
+    Mended {
+        item: ItemText,
+    },
     Pass {
         step: String,
     },
@@ -123,7 +144,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 24] = [
+const KINDS: [&str; 28] = [
     "opened",
     "person",
     "erased",
@@ -135,6 +156,10 @@ const KINDS: [&str; 24] = [
     "carried",
     "answered",
     "moved",
+    "also",
+    "lever",
+    "mishap",
+    "mended",
     "pass",
     "reading",
     "decided",
@@ -160,6 +185,7 @@ pub(super) enum Reply {
     Felt { felt: String },
     Picked { pick: String },
     Number { value: TypedText },
+    FoundLoose { count: u8 },
     Checked { checks: Vec<CheckText> },
 }
 
@@ -180,6 +206,21 @@ pub(super) struct ItemText {
 pub(super) struct WrenchUse {
     pub(super) name: String,
     pub(super) set: TypedText,
+}
+
+/// The card of what was named by hand.
+#[derive(Serialize, Deserialize)]
+pub(super) struct AlsoCard {
+    pub(super) torque: TypedText,
+    pub(super) document: String,
+}
+
+/// A wrench with an adapter on it.
+#[derive(Serialize, Deserialize)]
+pub(super) struct LeverText {
+    pub(super) wrench: TypedText,
+    pub(super) adapter: TypedText,
+    pub(super) angle: TypedText,
 }
 
 #[derive(Serialize, Deserialize)]

@@ -7,13 +7,14 @@
 )]
 
 use super::*;
-use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
+use crate::job::entry::{At, Carried, Consent, Entry, EntryId, How, LogId, Scope};
+use crate::job::mishap::{Mending, Mishap, in_the_way, mended, mending};
 use crate::job::{Status, fold, status};
-use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody};
+use crate::trade::fastening::{CardSource, MishapKind, Position, Printed, TorqueBody};
 use crate::trade::play::Dial;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Phase, Step};
-use crate::units::{AngleUnit, Torque, TorqueUnit};
+use crate::units::{AngleUnit, LengthUnit, Torque, TorqueUnit};
 
 const CORNER: Corner = Corner::FrontLeft;
 
@@ -295,4 +296,141 @@ fn a_fastener_that_came_off_is_turned_from_its_first_stage() {
     assert_eq!((turning.stage, turning.next()), (0, Some(third)));
     let (taps, _) = walk(&spec, Group::WheelNuts, whats);
     assert_eq!(taps, 2);
+}
+
+#[test]
+fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
+    // US Army TM 5-3810-305-23: 300 lbf·ft with an 18 in wrench and a 6 in adapter: set 225.
+    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let inches = |text| Typed::parse(text, LengthUnit::Inch).unwrap();
+    let at = |degrees: &str| {
+        What::Lever(
+            spec.key,
+            Some(TypedLever {
+                wrench: inches("18"),
+                adapter: inches("6"),
+                angle: Typed::parse(degrees, AngleUnit::Degree).unwrap(),
+            }),
+        )
+    };
+    let stage = Stage::Torque(Typed::parse("300", TorqueUnit::PoundFoot).unwrap());
+    let long = What::Carried(Carried {
+        wrenches: vec![Wrench {
+            name: "long".to_owned(),
+            low: Torque::new(60.0, TorqueUnit::PoundFoot).unwrap(),
+            high: Torque::new(600.0, TorqueUnit::PoundFoot).unwrap(),
+            unit: TorqueUnit::PoundFoot,
+        }],
+        dial: Dial::THOU,
+    });
+    let start = vec![long, card(CardItem::AxleNut, vec![stage])];
+    let set = |lever: Option<What>| {
+        let whats: Vec<What> = start.iter().cloned().chain(lever).collect();
+        let turning = Turning::of(&sheet(&whats), &spec, Group::AxleNut).unwrap();
+        let written = match turning.tap().unwrap() {
+            What::Moved(moved) => moved.wrench.map(|(_, set)| set),
+            other => panic!("{other:?}"),
+        };
+        assert_eq!(written, turning.set_to());
+        (written.map(|set| set.number.value()), turning.lever_slip())
+    };
+    assert_eq!(set(None), (Some(300.0), None));
+    assert_eq!(set(Some(at("0"))), (Some(225.0), None));
+    assert_eq!(set(Some(at("90"))), (Some(300.0), None));
+    assert_eq!(set(Some(What::Lever(spec.key, None))), (Some(300.0), None));
+    let folded = What::Lever(
+        spec.key,
+        Some(TypedLever {
+            wrench: inches("6"),
+            adapter: inches("6"),
+            angle: Typed::parse("180", AngleUnit::Degree).unwrap(),
+        }),
+    );
+    assert_eq!(set(Some(folded)), (None, Some(LeverError::NotLonger)));
+}
+
+fn broken(spec: &StepSpec, item: Item) -> What {
+    What::Mishap(Mishap {
+        step: spec.key,
+        item,
+        kind: MishapKind::Sheared,
+        part: "stud".to_owned(),
+        minutes: 30,
+    })
+}
+
+fn extra(spec: &StepSpec, yes: bool) -> What {
+    What::Consent(Consent {
+        step: spec.key,
+        scope: Scope::Extra,
+        yes,
+        how: How::Spoken,
+        amount: None,
+    })
+}
+
+#[test]
+fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
+    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let third = crate::trade::wheel_end::items(CORNER, Group::WheelNuts, 5)[2];
+    let start = vec![kit(), card(CardItem::WheelNuts, vec![torque("120")])];
+    let (_, mut whats) = walk(&spec, Group::WheelNuts, start);
+    assert_eq!(sheet(&whats).loose(), []);
+    whats.push(broken(&spec, third));
+    let now = sheet(&whats);
+    assert_eq!(now.loose(), [(third, Hold::Off)]);
+    assert_eq!(status(&now, &spec), Status::Partly(4, 5));
+    assert_eq!(
+        Turning::of(&now, &spec, Group::WheelNuts).unwrap().tap(),
+        None
+    );
+    let mishap = in_the_way(&now, &spec).unwrap();
+    assert_eq!(mending(&now, mishap), Mending::Asking);
+    whats.push(extra(&spec, false));
+    let now = sheet(&whats);
+    assert_eq!(
+        mending(&now, in_the_way(&now, &spec).unwrap()),
+        Mending::Refused
+    );
+    whats.push(extra(&spec, true));
+    let now = sheet(&whats);
+    assert_eq!(
+        mending(&now, in_the_way(&now, &spec).unwrap()),
+        Mending::Agreed
+    );
+    whats.extend(mended(&spec, third));
+    let now = sheet(&whats);
+    assert_eq!(in_the_way(&now, &spec), None);
+    assert_eq!(now.loose(), [(third, Hold::ByHand)]);
+    let (taps, whats) = walk(&spec, Group::WheelNuts, whats);
+    assert_eq!((taps, sheet(&whats).loose()), (5, Vec::new()));
+    // A second one at the same step is asked for anew.
+    let mut again = whats;
+    again.push(broken(&spec, third));
+    let now = sheet(&again);
+    assert_eq!(
+        mending(&now, in_the_way(&now, &spec).unwrap()),
+        Mending::Asking
+    );
+}
+
+#[test]
+fn without_its_key_a_nut_that_was_never_touched_is_not_called_loose() {
+    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let crack = StepSpec {
+        form: Form::Do,
+        ..spec(Step::CrackWheelNuts, Group::WheelNuts)
+    };
+    let first = crate::trade::wheel_end::items(CORNER, Group::WheelNuts, 5)[0];
+    let missing = What::Mishap(Mishap {
+        step: crack.key,
+        item: first,
+        kind: MishapKind::LockKeyMissing,
+        part: String::new(),
+        minutes: 20,
+    });
+    let now = sheet(&[missing]);
+    assert_eq!(now.loose(), []);
+    assert!(in_the_way(&now, &crack).is_some());
+    assert!(in_the_way(&now, &turn).is_some());
 }

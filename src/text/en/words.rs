@@ -137,6 +137,7 @@ pub(in crate::text) fn group(group: Group) -> &'static str {
         Group::Plate => "Splash plate",
         Group::Hub => "Hub",
         Group::Stake => "Stake of the axle nut",
+        Group::Other => "Also off",
     }
 }
 
@@ -161,6 +162,7 @@ pub(in crate::text) fn item(item: Item) -> String {
         | Group::Plate
         | Group::Hub
         | Group::Stake => group(item.group).to_owned(),
+        Group::Other => format!("{} {number}", group(item.group)),
     }
 }
 

@@ -4,6 +4,7 @@ pub mod adapter;
 pub mod calibration;
 pub mod card;
 pub mod clamp;
+pub mod mishap;
 pub mod order;
 pub mod plausible;
 pub mod retorque;
@@ -11,11 +12,12 @@ pub mod strength;
 pub mod thread;
 pub mod wrench;
 
-pub use adapter::{Lever, LeverError, applied_torque, wrench_setting};
+pub use adapter::{Lever, LeverError, TypedLever, applied_torque, wrench_setting};
 pub use card::{
     CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, SpecCard, Stage,
     TorqueBody,
 };
+pub use mishap::MishapKind;
 pub use order::{OrderError, cross_order, star_order};
 pub use plausible::{Doubt, doubts};
 pub use retorque::{RetorqueDue, RetorqueRule, retorque_due};
