@@ -50,17 +50,15 @@ pub fn open_mishaps(sheet: &Sheet) -> Vec<&Mishap> {
     items.filter_map(|item| open_mishap(sheet, item)).collect()
 }
 
-/// The open mishap that stands in the way of a step: of a fastener that is turned there, at the
-/// step where it was seen, or loosened there.
+/// The open mishap that stands in the way of a step: where it was seen until the owner agreed, and
+/// wherever such a fastener is turned until it is mended. A broken stud may so be left until the
+/// new hub brings its own.
 pub fn in_the_way<'a>(sheet: &'a Sheet, spec: &StepSpec) -> Option<&'a Mishap> {
-    let group = match spec.form {
-        Form::Turn(group) => Some(group),
-        _ => None,
-    };
-    let concerns = |mishap: &&Mishap| {
-        let turned = group.is_some_and(|group| group == mishap.item.group);
-        let here = spec.key.corner == Some(mishap.item.corner);
-        mishap.step == spec.key || (here && turned)
+    let concerns = |mishap: &&Mishap| match spec.form {
+        Form::Turn(group) => {
+            group == mishap.item.group && spec.key.corner == Some(mishap.item.corner)
+        }
+        _ => mishap.step == spec.key && mending(sheet, mishap) != Mending::Agreed,
     };
     open_mishaps(sheet).into_iter().find(concerns)
 }
@@ -130,3 +128,6 @@ pub fn candidates(sheet: &Sheet, spec: &StepSpec) -> Vec<Item> {
         .flat_map(|group| group_items(sheet, corner, group))
         .collect()
 }
+
+#[cfg(test)]
+mod tests;

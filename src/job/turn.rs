@@ -267,4 +267,4 @@ fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
 
 #[cfg(test)]
 #[path = "turn/tests.rs"]
-mod tests;
+pub(crate) mod tests;

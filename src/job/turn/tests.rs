@@ -7,18 +7,17 @@
 )]
 
 use super::*;
-use crate::job::entry::{At, Carried, Consent, Entry, EntryId, How, LogId, Scope};
-use crate::job::mishap::{Mending, Mishap, in_the_way, mended, mending};
+use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
 use crate::job::{Status, fold, status};
-use crate::trade::fastening::{CardSource, MishapKind, Position, Printed, TorqueBody};
+use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody};
 use crate::trade::play::Dial;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Phase, Step};
 use crate::units::{AngleUnit, LengthUnit, Torque, TorqueUnit};
 
-const CORNER: Corner = Corner::FrontLeft;
+pub(crate) const CORNER: Corner = Corner::FrontLeft;
 
-fn sheet(whats: &[What]) -> Sheet {
+pub(crate) fn sheet(whats: &[What]) -> Sheet {
     fold(whats.iter().enumerate().map(|(n, what)| {
         Entry {
             id: EntryId(format!("{n:04}")),
@@ -41,7 +40,7 @@ fn sheet(whats: &[What]) -> Sheet {
     }))
 }
 
-fn spec(step: Step, group: Group) -> StepSpec {
+pub(crate) fn spec(step: Step, group: Group) -> StepSpec {
     StepSpec {
         key: StepKey::at(step, CORNER),
         phase: Phase::Tighten,
@@ -51,7 +50,7 @@ fn spec(step: Step, group: Group) -> StepSpec {
     }
 }
 
-fn torque(text: &str) -> Stage {
+pub(crate) fn torque(text: &str) -> Stage {
     Stage::Torque(Typed::parse(text, TorqueUnit::NewtonMetre).unwrap())
 }
 
@@ -59,7 +58,7 @@ fn angle(text: &str) -> Stage {
     Stage::Angle(Typed::parse(text, AngleUnit::Degree).unwrap())
 }
 
-fn card(item: CardItem, stages: Vec<Stage>) -> What {
+pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> What {
     What::Card(SpecCard {
         item,
         body: CardBody::Torque(TorqueBody {
@@ -78,7 +77,7 @@ fn card(item: CardItem, stages: Vec<Stage>) -> What {
     })
 }
 
-fn kit() -> What {
+pub(crate) fn kit() -> What {
     What::Carried(Carried {
         wrenches: vec![Wrench {
             name: "B".to_owned(),
@@ -91,7 +90,7 @@ fn kit() -> What {
 }
 
 /// Taps until the step is done, and how many taps that took.
-fn walk(spec: &StepSpec, group: Group, mut whats: Vec<What>) -> (usize, Vec<What>) {
+pub(crate) fn walk(spec: &StepSpec, group: Group, mut whats: Vec<What>) -> (usize, Vec<What>) {
     for taps in 0..100 {
         let now = sheet(&whats);
         let turning = Turning::of(&now, spec, group).unwrap();
@@ -323,7 +322,7 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
         }],
         dial: Dial::THOU,
     });
-    let start = vec![long, card(CardItem::AxleNut, vec![stage])];
+    let start = [long, card(CardItem::AxleNut, vec![stage])];
     let set = |lever: Option<What>| {
         let whats: Vec<What> = start.iter().cloned().chain(lever).collect();
         let turning = Turning::of(&sheet(&whats), &spec, Group::AxleNut).unwrap();
@@ -347,90 +346,4 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
         }),
     );
     assert_eq!(set(Some(folded)), (None, Some(LeverError::NotLonger)));
-}
-
-fn broken(spec: &StepSpec, item: Item) -> What {
-    What::Mishap(Mishap {
-        step: spec.key,
-        item,
-        kind: MishapKind::Sheared,
-        part: "stud".to_owned(),
-        minutes: 30,
-    })
-}
-
-fn extra(spec: &StepSpec, yes: bool) -> What {
-    What::Consent(Consent {
-        step: spec.key,
-        scope: Scope::Extra,
-        yes,
-        how: How::Spoken,
-        amount: None,
-    })
-}
-
-#[test]
-fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let third = crate::trade::wheel_end::items(CORNER, Group::WheelNuts, 5)[2];
-    let start = vec![kit(), card(CardItem::WheelNuts, vec![torque("120")])];
-    let (_, mut whats) = walk(&spec, Group::WheelNuts, start);
-    assert_eq!(sheet(&whats).loose(), []);
-    whats.push(broken(&spec, third));
-    let now = sheet(&whats);
-    assert_eq!(now.loose(), [(third, Hold::Off)]);
-    assert_eq!(status(&now, &spec), Status::Partly(4, 5));
-    assert_eq!(
-        Turning::of(&now, &spec, Group::WheelNuts).unwrap().tap(),
-        None
-    );
-    let mishap = in_the_way(&now, &spec).unwrap();
-    assert_eq!(mending(&now, mishap), Mending::Asking);
-    whats.push(extra(&spec, false));
-    let now = sheet(&whats);
-    assert_eq!(
-        mending(&now, in_the_way(&now, &spec).unwrap()),
-        Mending::Refused
-    );
-    whats.push(extra(&spec, true));
-    let now = sheet(&whats);
-    assert_eq!(
-        mending(&now, in_the_way(&now, &spec).unwrap()),
-        Mending::Agreed
-    );
-    whats.extend(mended(&spec, third));
-    let now = sheet(&whats);
-    assert_eq!(in_the_way(&now, &spec), None);
-    assert_eq!(now.loose(), [(third, Hold::ByHand)]);
-    let (taps, whats) = walk(&spec, Group::WheelNuts, whats);
-    assert_eq!((taps, sheet(&whats).loose()), (5, Vec::new()));
-    // A second one at the same step is asked for anew.
-    let mut again = whats;
-    again.push(broken(&spec, third));
-    let now = sheet(&again);
-    assert_eq!(
-        mending(&now, in_the_way(&now, &spec).unwrap()),
-        Mending::Asking
-    );
-}
-
-#[test]
-fn without_its_key_a_nut_that_was_never_touched_is_not_called_loose() {
-    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let crack = StepSpec {
-        form: Form::Do,
-        ..spec(Step::CrackWheelNuts, Group::WheelNuts)
-    };
-    let first = crate::trade::wheel_end::items(CORNER, Group::WheelNuts, 5)[0];
-    let missing = What::Mishap(Mishap {
-        step: crack.key,
-        item: first,
-        kind: MishapKind::LockKeyMissing,
-        part: String::new(),
-        minutes: 20,
-    });
-    let now = sheet(&[missing]);
-    assert_eq!(now.loose(), []);
-    assert!(in_the_way(&now, &crack).is_some());
-    assert!(in_the_way(&now, &turn).is_some());
 }

@@ -6,21 +6,38 @@ use crate::job::entry::{PersonField, Reply, VehicleField};
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Vin;
-use crate::trade::wheel_end::{Check, Pick, Step};
+use crate::trade::wheel_end::{Change, Check, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::mishap::{self, Telling};
 
-/// One key says that it is done.
+/// One key says that it is done; where fasteners are moved, another that one went wrong.
 pub fn act(at: &At) -> AnyView {
+    let fastens = |change: &Change| change.group.is_fastener();
+    if !at.spec.changes.iter().any(fastens) {
+        return frame(at, (), done(at));
+    }
+    let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
+    (move || match telling.get() {
+        Telling::Nothing => {
+            let keys = view! { {done(&here)} {mishap::begin(&here, telling)} };
+            frame(&here, (), keys)
+        }
+        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::What(kind) => {
+            let (body, keys) = mishap::told(&here, kind, None, telling);
+            frame(&here, body, keys)
+        }
+    })
+    .into_any()
+}
+
+fn done(at: &At) -> AnyView {
     let here = at.clone();
-    frame(
-        at,
-        (),
-        key(Look::Primary, at.text().primary, move || {
-            here.answer(Reply::Done)
-        }),
-    )
+    key(Look::Primary, at.text().primary, move || {
+        here.answer(Reply::Done)
+    })
 }
 
 /// Yes or no; "not done" stands at the foot of every step.

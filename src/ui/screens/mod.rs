@@ -8,6 +8,7 @@ mod decide;
 mod home;
 mod import;
 mod loose;
+mod mishap;
 mod number;
 mod pack;
 mod photo;

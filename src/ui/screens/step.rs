@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::job::mishap::in_the_way;
 use crate::job::{Held, held};
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, StepKey, StepSpec};
@@ -13,7 +14,8 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::{
-    agree, answer, cards, closing, decide, number, pack, photo, round, sign, swing, turn, wherever,
+    agree, answer, cards, closing, decide, mishap, number, pack, photo, round, sign, swing, turn,
+    wherever,
 };
 use crate::ui::state::{App, Open};
 
@@ -59,7 +61,10 @@ fn shown(app: App, open: Arc<Open>, spec: StepSpec) -> AnyView {
     let at = At::new(app, open, spec);
     match held {
         Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
-        _ => form(&at),
+        _ => match in_the_way(at.sheet(), &at.spec) {
+            Some(mishap) => mishap::in_the_way(&at, mishap),
+            None => form(&at),
+        },
     }
 }
 

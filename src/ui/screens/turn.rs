@@ -19,6 +19,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::route::Route;
+use crate::ui::screens::mishap::{self, Telling};
 use crate::units::{Shown, Typed, Unit};
 
 thread_local! {
@@ -39,20 +40,20 @@ pub fn turn(at: &At, group: Group) -> AnyView {
     if turning.is_begun() && turning.items.len() > 1 && !is_in_pass(at) {
         return interrupted(at, group, &turning);
     }
-    let trouble = RwSignal::new(None::<Trouble>);
-    let (body, keys) = (at.clone(), at.clone());
-    let (shown, asked) = (turning.clone(), turning);
-    frame(
-        at,
-        move || match trouble.get() {
-            Some(trouble) => told(&body, trouble),
-            None => next_fastener(&body, group, &shown),
-        },
-        move || match trouble.get() {
-            Some(now) => trouble_keys(&keys, now, trouble),
-            None => turn_keys(&keys, &asked, trouble),
-        },
-    )
+    let telling = RwSignal::new(Telling::Nothing);
+    let here = at.clone();
+    (move || match telling.get() {
+        Telling::Nothing => {
+            let body = next_fastener(&here, group, &turning);
+            frame(&here, body, turn_keys(&here, &turning, telling))
+        }
+        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::What(kind) => {
+            let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
+            frame(&here, body, keys)
+        }
+    })
+    .into_any()
 }
 
 /// A pass goes on only while its screen is shown; every tap shows it anew at the same place.
@@ -72,7 +73,8 @@ fn is_in_pass(at: &At) -> bool {
     })
 }
 
-fn begin_pass(at: &At) {
+/// The page is in the middle of the pass of this step.
+pub fn begin_pass(at: &At) {
     PASS.set(Some((at.open.log.0.clone(), at.spec.key)));
 }
 
@@ -216,17 +218,8 @@ fn conditions(at: &At, group: Group) -> Option<AnyView> {
         .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
 }
 
-fn turn_keys(at: &At, turning: &Turning, trouble: RwSignal<Option<Trouble>>) -> AnyView {
-    let others = Trouble::ALL.iter().map(|kind| {
-        key(Look::Plain, at.say(kind.label()), move || {
-            trouble.set(Some(*kind));
-        })
-    });
-    view! {
-        {primary(at, turning)}
-        <div class="turn__troubles">{others.collect_view()}</div>
-    }
-    .into_any()
+fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>) -> AnyView {
+    view! { {primary(at, turning)} {mishap::begin(at, telling)} }.into_any()
 }
 
 fn primary(at: &At, turning: &Turning) -> AnyView {
@@ -254,61 +247,4 @@ fn primary(at: &At, turning: &Turning) -> AnyView {
             here.write(whats);
         }
     })
-}
-
-/// What a fastener does when it does not simply click.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Trouble {
-    ClickedEarly,
-    TurnsOn,
-    WouldNotStart,
-}
-
-impl Trouble {
-    const ALL: &'static [Self] = &[Self::ClickedEarly, Self::TurnsOn, Self::WouldNotStart];
-
-    const fn label(self) -> Say {
-        match self {
-            Self::ClickedEarly => Say::ClickedEarly,
-            Self::TurnsOn => Say::TurnsOn,
-            Self::WouldNotStart => Say::WouldNotStart,
-        }
-    }
-
-    const fn what_to_do(self) -> Say {
-        match self {
-            Self::ClickedEarly => Say::ClickedEarlySay,
-            Self::TurnsOn => Say::TurnsOnSay,
-            Self::WouldNotStart => Say::WouldNotStartSay,
-        }
-    }
-}
-
-fn told(at: &At, trouble: Trouble) -> AnyView {
-    view! {
-        <aside class="hold" role="alert">
-            <h2>{at.say(trouble.label())}</h2>
-            <p>{at.say(trouble.what_to_do())}</p>
-        </aside>
-    }
-    .into_any()
-}
-
-/// Either way on notes what happened; only "back" says that it was a slip of the finger.
-fn trouble_keys(at: &At, now: Trouble, trouble: RwSignal<Option<Trouble>>) -> AnyView {
-    let note = What::Note(Some(at.spec.key), at.say(now.label()).to_owned());
-    let (again, on) = (at.clone(), at.clone());
-    let (noted, noted_too) = (note.clone(), note);
-    view! {
-        {key(Look::Primary, at.say(Say::StartPassAgain), move || {
-            begin_pass(&again);
-            again.write(vec![noted.clone(), What::Pass(again.spec.key)]);
-        })}
-        {key(Look::Plain, at.say(Say::Resume), move || {
-            begin_pass(&on);
-            on.write(vec![noted_too.clone()]);
-        })}
-        {key(Look::Plain, at.say(Say::Back), move || trouble.set(None))}
-    }
-    .into_any()
 }
