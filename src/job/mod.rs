@@ -11,6 +11,7 @@ mod gate;
 pub mod judge;
 mod key;
 pub mod kit;
+pub mod loose;
 pub mod mishap;
 mod order;
 pub mod practice;

@@ -31,6 +31,8 @@ pub struct Turning {
     pub done: usize,
     /// How many have it before them.
     left: usize,
+    /// How many stages each of them has behind it.
+    taps: Vec<usize>,
     /// Whether a mishap stands in the way.
     broken: bool,
     /// The adapter on the wrench.
@@ -85,6 +87,7 @@ impl Turning {
             left: taps.iter().filter(|taps| **taps <= stage).count(),
             items,
             stages,
+            taps,
         })
     }
 
@@ -96,6 +99,12 @@ impl Turning {
             return None;
         }
         self.items.get(self.done).copied()
+    }
+
+    /// How many stages a fastener has behind it.
+    pub fn reached(&self, item: Item) -> Option<usize> {
+        let place = self.items.iter().position(|one| *one == item)?;
+        self.taps.get(place).copied()
     }
 
     /// What is asked of the next fastener.
@@ -260,7 +269,7 @@ const PLAIN: Format = Format {
 };
 
 /// The card's torque in the wrench's unit, never coarser than the card gives it.
-fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
+pub fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
     let shown = PLAIN.typed_in(torque, wrench.unit);
     Typed::parse(&shown.number, wrench.unit).unwrap_or_else(|_| torque.clone())
 }

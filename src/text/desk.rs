@@ -73,6 +73,36 @@ desk_sayings! {
     NotSaid,
     /// The threadlocker's grade.
     ThreadlockerGrade,
+    /// An adapter on the wrench.
+    Adapter,
+    /// The wrench's length.
+    LeverWrench,
+    /// The adapter's length.
+    LeverAdapter,
+    /// The angle between them.
+    LeverAngle,
+    /// The unit of the lengths.
+    LeverUnit,
+    /// A lever without length.
+    LeverNoLength,
+    /// A lever that folds back past the grip.
+    LeverNotLonger,
+    /// The setting is outside the wrench's range.
+    LeverOutOfRange,
+    /// Something else is off.
+    AlsoOff,
+    /// What it is.
+    AlsoName,
+    /// Its torque.
+    AlsoTorque,
+    /// At which corner.
+    AtCorner,
+    /// Put it on the list.
+    PutOnList,
+    /// It is back in place.
+    BackInPlace,
+    /// It is at its card.
+    AtItsCard,
     /// Another value than the one offered.
     OtherValue,
     /// Back to the value.

@@ -40,6 +40,25 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::PatternLegend => "Order on the page",
         Desk::NotSaid => "Not said",
         Desk::ThreadlockerGrade => "Threadlocker's grade",
+        Desk::Adapter => "Adapter",
+        Desk::LeverWrench => "Wrench: middle of the grip to its square",
+        Desk::LeverAdapter => "Adapter: square to fastener",
+        Desk::LeverAngle => "Degrees between them: 0 straight on, 90 changes nothing",
+        Desk::LeverUnit => "Unit of the lengths",
+        Desk::LeverNoLength => "The wrench has a length above zero, the adapter none below.",
+        Desk::LeverNotLonger => {
+            "Folded back past the grip: no setting. Turn the adapter, or take a longer wrench."
+        }
+        Desk::LeverOutOfRange => {
+            "With the adapter this wrench would be set outside its range. Turn the adapter to 90 degrees."
+        }
+        Desk::AlsoOff => "Also off: add it",
+        Desk::AlsoName => "What it is: hose bracket, undertray clip 3",
+        Desk::AlsoTorque => "Its torque, if it has a card",
+        Desk::AtCorner => "At which corner",
+        Desk::PutOnList => "Put it on the list",
+        Desk::BackInPlace => "Back in place",
+        Desk::AtItsCard => "At its card",
         Desk::OtherValue => "Another value",
         Desk::BackToValue => "Back to the value",
         Desk::NotInDocument => "Not in the document",

@@ -123,7 +123,11 @@ pub fn fit(card: &SpecCard, kit: &[Wrench], share: UsableShare) -> Fit {
     }
 }
 
-fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize, Misfit> {
+/// The smallest wrench that holds a torque, by its place in the kit.
+///
+/// # Errors
+/// The [`Misfit`] that leaves none.
+pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize, Misfit> {
     let holding = kit
         .iter()
         .enumerate()

@@ -20,7 +20,7 @@ pub fn act(at: &At) -> AnyView {
     }
     let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
     (move || match telling.get() {
-        Telling::Nothing => {
+        Telling::Nothing | Telling::Adapter => {
             let keys = view! { {done(&here)} {mishap::begin(&here, telling)} };
             frame(&here, (), keys)
         }

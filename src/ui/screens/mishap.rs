@@ -27,6 +27,8 @@ pub enum Telling {
     Which,
     /// This one.
     What(MishapKind),
+    /// An adapter on the wrench.
+    Adapter,
 }
 
 /// The key that begins it.

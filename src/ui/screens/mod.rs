@@ -1,5 +1,6 @@
 //! The screens, one a file. Which one is shown follows from the route and the job alone.
 
+mod adapter;
 mod agree;
 mod answer;
 mod cards;

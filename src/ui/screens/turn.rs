@@ -6,12 +6,12 @@ use std::cell::RefCell;
 
 use leptos::prelude::*;
 
-use crate::drawing::Drawing;
 use crate::drawing::star::{Pattern, single, star};
+use crate::drawing::{Drawing, angle};
 use crate::job::entry::What;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
-use crate::text::{self, Say};
+use crate::text::{self, Desk, Say};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
@@ -19,8 +19,9 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::route::Route;
+use crate::ui::screens::adapter;
 use crate::ui::screens::mishap::{self, Telling};
-use crate::units::{Shown, Typed, Unit};
+use crate::units::{AngleUnit, Shown, Typed, TypedAngle, Unit};
 
 thread_local! {
     /// The pass that this page is in the middle of: its job and step. A page that was loaded
@@ -50,6 +51,10 @@ pub fn turn(at: &At, group: Group) -> AnyView {
         Telling::Which => frame(&here, (), mishap::which(&here, telling)),
         Telling::What(kind) => {
             let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
+            frame(&here, body, keys)
+        }
+        Telling::Adapter => {
+            let (body, keys) = adapter::fields(&here, telling);
             frame(&here, body, keys)
         }
     })
@@ -128,6 +133,10 @@ fn drawing(group: Group, turning: &Turning) -> Drawing {
     } else {
         turning.done
     };
+    let alone = turning.items.len() == 1;
+    if let Some(turn) = angle_drawing(turning).filter(|_| alone) {
+        return turn;
+    }
     let pattern = match group {
         Group::WheelNuts => Pattern::Wheel,
         Group::HubBolts => Pattern::Hub,
@@ -135,6 +144,16 @@ fn drawing(group: Group, turning: &Turning) -> Drawing {
         _ => return single(turning.next().is_none()),
     };
     star(pattern, &turning.places, done)
+}
+
+/// How far an angle stage turns; nothing for the others.
+fn angle_drawing(turning: &Turning) -> Option<Drawing> {
+    let degrees = |typed: &TypedAngle| typed.angle().in_unit(AngleUnit::Degree);
+    match turning.asked()? {
+        Stage::Angle(typed) => Some(angle::on(degrees(typed))),
+        Stage::Back(typed) => Some(angle::back(typed.as_ref().map(degrees))),
+        Stage::Snug | Stage::Torque(_) => None,
+    }
 }
 
 fn picture(at: &At, group: Group, turning: &Turning) -> AnyView {
@@ -148,12 +167,20 @@ fn next_fastener(at: &At, group: Group, turning: &Turning) -> AnyView {
             {picture(at, group, turning)}
             <div class="turn__value">
                 {value(at, turning)}
+                {angle_beside(turning)}
                 {wrench(at, turning)}
                 {conditions(at, group)}
             </div>
         </div>
     }
     .into_any()
+}
+
+/// Where several are turned the star stands at the left, so that the angle stands here.
+fn angle_beside(turning: &Turning) -> Option<AnyView> {
+    let several = turning.items.len() > 1;
+    let turn = angle_drawing(turning).filter(|_| several)?;
+    Some(drawn(&turn, "", "turn__angle"))
 }
 
 /// The figure of this stage: the torque, or the angle that follows it.
@@ -198,12 +225,26 @@ fn wrench(at: &At, turning: &Turning) -> AnyView {
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
         (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
         (Some(Stage::Angle(_)), ..) => at.say(Say::AngleNext).to_owned(),
-        (_, Some(wrench), Some(set)) => {
-            text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line())
+        (_, Some(wrench), Some(set)) if !turning.is_out_of_range() => {
+            let line = text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line());
+            with_adapter(at, turning, line)
         }
+        (_, Some(_), Some(_)) => text::desk(at.lang, Desk::LeverOutOfRange).to_owned(),
+        (_, Some(_), None) => match turning.lever_slip() {
+            Some(slip) => text::desk(at.lang, adapter::refusal(slip)).to_owned(),
+            None => at.say(Say::NoWrenchFits).to_owned(),
+        },
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
     view! { <p class="turn__wrench">{line}</p> }.into_any()
+}
+
+fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
+    if turning.has_lever() {
+        format!("{line} · {}", text::desk(at.lang, Desk::Adapter))
+    } else {
+        line
+    }
 }
 
 /// What else the card asks for.
@@ -219,7 +260,12 @@ fn conditions(at: &At, group: Group) -> Option<AnyView> {
 }
 
 fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>) -> AnyView {
-    view! { {primary(at, turning)} {mishap::begin(at, telling)} }.into_any()
+    let with_wrench = turning.wrench().is_some() && turning.uses_wrench();
+    let adapter = with_wrench.then(|| {
+        let label = text::desk(at.lang, Desk::Adapter);
+        key(Look::Plain, label, move || telling.set(Telling::Adapter))
+    });
+    view! { {primary(at, turning)} {mishap::begin(at, telling)} {adapter} }.into_any()
 }
 
 fn primary(at: &At, turning: &Turning) -> AnyView {
