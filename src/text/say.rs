@@ -305,6 +305,8 @@ sayings! {
         /// The car must not be driven.
         MustNotBeDriven,
         // Trouble at a step.
+        /// How many were loose.
+        HowManyLoose,
         /// Which one.
         WhichFastener,
         /// Part needed.

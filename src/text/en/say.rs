@@ -157,6 +157,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::WhoTakesCharge => "Who takes charge of the car?",
         Say::MustNotBeDriven => "The car must not be driven.",
         // Trouble at a step.
+        Say::HowManyLoose => "How many were loose?",
         Say::WhichFastener => "Which one",
         Say::PartNeeded => "Part needed",
         Say::MinutesMore => "Minutes more",

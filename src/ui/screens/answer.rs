@@ -2,11 +2,12 @@
 
 use leptos::prelude::*;
 
+use crate::job::count;
 use crate::job::entry::{PersonField, Reply, VehicleField};
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Vin;
-use crate::trade::wheel_end::{Change, Check, Pick, Step};
+use crate::trade::wheel_end::{Change, Check, Group, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
@@ -132,9 +133,10 @@ fn refuse_site(at: &At) -> Option<AnyView> {
     })
 }
 
-/// One word of a few.
+/// One word of a few; "some were loose" asks how many.
 pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
-    let keys = picks.iter().enumerate().map(|(place, pick)| {
+    let counting = RwSignal::new(false);
+    let words = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
         let look = if place == 0 {
             Look::Primary
@@ -142,12 +144,39 @@ pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
             Look::Plain
         };
         key(look, text::pick(at.lang, pick), move || {
-            here.answer(Reply::Picked(pick))
+            if pick == Pick::SomeLoose {
+                counting.set(true);
+            } else {
+                here.answer(Reply::Picked(pick));
+            }
         })
     });
+    let words = words.collect_view();
+    let here = at.clone();
     frame(
         at,
-        (),
-        view! { <div class="keys-grid">{keys.collect_view()}</div> },
+        move || counting.get().then(|| how_many(&here)),
+        view! {
+            <div class="keys-grid" hidden=move || counting.get()>
+                {words}
+            </div>
+        },
     )
+}
+
+/// How many of the wheel fasteners of this job were found loose: one key a number.
+fn how_many(at: &At) -> AnyView {
+    let wheel = count(at.sheet(), Group::WheelNuts);
+    let wheels = u8::try_from(at.sheet().corners().len()).unwrap_or(1);
+    let keys = (1..=wheel.saturating_mul(wheels.max(1))).map(|loose| {
+        let here = at.clone();
+        key(Look::Plain, loose.to_string(), move || {
+            here.answer(Reply::FoundLoose(loose));
+        })
+    });
+    view! {
+        <h2>{at.say(Say::HowManyLoose)}</h2>
+        <div class="keys-grid">{keys.collect_view()}</div>
+    }
+    .into_any()
 }
