@@ -1,6 +1,7 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
 use crate::job::also::Also;
+use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
@@ -134,6 +135,7 @@ words! {
     pub enum VehicleField {
         Vin = "vin", Family = "family", Kind = "kind", Studs = "studs", HubBolts = "hub_bolts",
         Fixing = "fixing", Power = "power", ParkingBrake = "parking_brake", Caliper = "caliper",
+        Mass = "mass",
     }
 }
 
@@ -155,6 +157,8 @@ pub struct Carried {
     pub wrenches: Vec<Wrench>,
     /// The dial gauge.
     pub dial: Dial,
+    /// What else is on board.
+    pub more: MoreKit,
 }
 
 /// How a step was answered.

@@ -9,8 +9,8 @@ use crate::job::mishap::{Mishap, open_mishap};
 use crate::job::progress::status;
 use crate::job::sheet::Sheet;
 use crate::job::turn::{Turning, told_in_wrench};
+use crate::trade::fastening::Wrench;
 use crate::trade::fastening::wrench::pick;
-use crate::trade::fastening::{UsableShare, Wrench};
 use crate::trade::wheel_end::{Form, Hold, Item, StepKey, StepSpec};
 use crate::units::{TorqueUnit, Typed, TypedTorque};
 
@@ -87,8 +87,9 @@ pub fn put_back(step: StepKey, item: Item, set: Option<(String, TypedTorque)>) -
 
 /// The wrench on board for a torque, and what it is set to.
 pub fn wrench_for(sheet: &Sheet, torque: &TypedTorque) -> Option<(String, TypedTorque)> {
-    let kit: &[Wrench] = &sheet.carried()?.wrenches;
-    let place = pick(torque.torque(), kit, UsableShare::DEFAULT).ok()?;
+    let carried = sheet.carried()?;
+    let kit: &[Wrench] = &carried.wrenches;
+    let place = pick(torque.torque(), kit, carried.share()).ok()?;
     let wrench = kit.get(place)?;
     Some((wrench.name.clone(), told_in_wrench(torque, wrench)))
 }

@@ -3,7 +3,7 @@
 //! A stage of the card is gone through for every fastener of the group before the next begins.
 //! How far a fastener is follows from the taps at its step since the pass began.
 
-use crate::job::entry::{Moved, What};
+use crate::job::entry::{Carried, Moved, What};
 use crate::job::mishap::open_mishap;
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
@@ -37,6 +37,8 @@ pub struct Turning {
     broken: bool,
     /// The adapter on the wrench.
     lever: Option<Lever>,
+    /// Which share of a wrench's range is used.
+    share: UsableShare,
     /// The wrench of each torque stage, if one on board fits them all.
     wrenches: Vec<Wrench>,
 }
@@ -79,6 +81,7 @@ impl Turning {
         Some(Self {
             step: spec.key,
             broken: items.iter().any(|item| open_mishap(sheet, *item).is_some()),
+            share: sheet.carried().map_or(UsableShare::DEFAULT, Carried::share),
             lever: sheet.lever(spec.key).map(TypedLever::lever),
             places: places(group, items.len(), card.and_then(pattern)),
             wrenches: card.map(|card| fitting(sheet, card)).unwrap_or_default(),
@@ -166,7 +169,7 @@ impl Turning {
     /// Whether with the adapter the wrench would be set outside its usable range.
     pub fn is_out_of_range(&self) -> bool {
         match (self.set_to(), self.wrench()) {
-            (Some(set), Some(wrench)) => !wrench.holds(set.torque(), UsableShare::DEFAULT),
+            (Some(set), Some(wrench)) => !wrench.holds(set.torque(), self.share),
             _ => false,
         }
     }
@@ -250,10 +253,11 @@ fn places(group: Group, count: usize, pattern: Option<Pattern>) -> Vec<usize> {
 }
 
 fn fitting(sheet: &Sheet, card: &SpecCard) -> Vec<Wrench> {
-    let kit = sheet
-        .carried()
-        .map_or(&[][..], |carried| carried.wrenches.as_slice());
-    match fit(card, kit, UsableShare::DEFAULT) {
+    let Some(carried) = sheet.carried() else {
+        return Vec::new();
+    };
+    let kit = carried.wrenches.as_slice();
+    match fit(card, kit, carried.share()) {
         Fit::Fits { wrenches } => wrenches
             .iter()
             .filter_map(|index| kit.get(*index).cloned())

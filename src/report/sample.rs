@@ -9,12 +9,13 @@
 use chrono::NaiveDate;
 
 use crate::job::entry::*;
+use crate::job::kit::MoreKit;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
-    Wrench,
+    Upkeep, Wrench,
 };
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
@@ -251,8 +252,10 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
                 low: Torque::newton_metres(40.0),
                 high: Torque::newton_metres(340.0),
                 unit: TorqueUnit::NewtonMetre,
+                upkeep: Upkeep::default(),
             }],
             dial: Dial::HUNDREDTH_MM,
+            more: MoreKit::default(),
         }),
     ]);
     job.answer(

@@ -103,6 +103,42 @@ desk_sayings! {
     BackInPlace,
     /// It is at its card.
     AtItsCard,
+    /// A wrench's finest mark.
+    WrenchMark,
+    /// When it was last checked.
+    WrenchChecked,
+    /// Its clicks since then.
+    WrenchClicks,
+    /// Wrenches that are to be checked.
+    WrenchChecks,
+    /// The share of a wrench's range.
+    ShareTitle,
+    /// Its lower end.
+    ShareLow,
+    /// Its upper end.
+    ShareHigh,
+    /// The stands.
+    Stands,
+    /// One more stand.
+    AddStand,
+    /// Its name.
+    StandName,
+    /// Its rating.
+    StandRating,
+    /// The unit of the rating.
+    StandUnit,
+    /// A stand goes.
+    RemoveStand,
+    /// There is an angle gauge.
+    AngleGauge,
+    /// Dials beside the one in use.
+    OtherDials,
+    /// The dial in use is kept beside others.
+    LayDialBy,
+    /// A card has no wrench: nobody leaves.
+    NoWrenchNoLeaving,
+    /// Leave all the same.
+    LeaveWithout,
     /// Another value than the one offered.
     OtherValue,
     /// Back to the value.
@@ -157,6 +193,8 @@ desk_sayings! {
     KitNoName,
     /// The range is turned round.
     KitRange,
+    /// A share of a range is typed wrongly.
+    KitShare,
     /// There is no such dial.
     KitDial,
     /// How much storage is used cannot be told.

@@ -23,6 +23,7 @@ use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scop
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
+use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Condition, Misfit, MishapKind, Pattern, PropertyClass};
 use crate::trade::money::AmountSlip;
 use crate::trade::play::budget::Source;
@@ -299,6 +300,14 @@ spoken! {
     desk::kit_slip(slip: KitSlip) -> String;
     /// A figure far from the usual, and the units in which it would not be.
     desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
+    /// When a wrench was checked and how often it clicked since.
+    desk::wrench_checked(day: &str, clicks: u32) -> String;
+    /// Why a wrench is to be checked.
+    desk::check_due(due: CheckDue) -> String;
+    /// Which share of a wrench's range the shop lets be used.
+    desk::share_used(low: u8, high: u8) -> String;
+    /// Stands that are marked for less than an axle's share.
+    desk::weak_stands(stands: &str, axle: &str) -> String;
     /// That a torque would draw its bolt past the proof load.
     desk::past_proof(value: &str, bolt: &str, most: &str) -> String;
     /// That a wheel torque is far from what such a stud commonly gets.

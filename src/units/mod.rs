@@ -14,7 +14,9 @@ pub use format::{DecimalMark, Format, Shown, System};
 pub use quantity::{
     Angle, Area, Distance, Force, Length, Mass, NotFinite, Pressure, Speed, Temperature, Torque,
 };
-pub use typed::{Typed, TypedAngle, TypedDistance, TypedLength, TypedTemperature, TypedTorque};
+pub use typed::{
+    Typed, TypedAngle, TypedDistance, TypedLength, TypedMass, TypedTemperature, TypedTorque,
+};
 pub use unit::{
     AngleUnit, AreaUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,
     TemperatureUnit, TorqueUnit, Unit,

@@ -7,12 +7,13 @@ use hubslate::job::entry::{
     How, KitItem, LogId, Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading,
     Reply, Scope, Side, Signed, VehicleField, What,
 };
+use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
-    PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Wrench,
+    PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
 };
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::vehicle::Corner;
@@ -20,8 +21,8 @@ use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
 };
 use hubslate::units::{
-    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, TemperatureUnit,
-    Torque, TorqueUnit, Typed,
+    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, MassUnit,
+    TemperatureUnit, Torque, TorqueUnit, Typed,
 };
 use proptest::collection::vec;
 use proptest::option;
@@ -110,17 +111,49 @@ fn dial() -> impl Strategy<Value = Dial> {
 }
 
 fn wrench() -> impl Strategy<Value = Wrench> {
-    (text(), 1_u32..5000, 1_u32..5000, select(TorqueUnit::ALL)).prop_map(
-        |(name, low, more, unit)| {
-            let torque = |tenths: u32| Torque::new(f64::from(tenths) / 10.0, unit).unwrap();
-            Wrench {
-                name,
-                low: torque(low),
-                high: torque(low + more),
-                unit,
-            }
-        },
+    let range = (1_u32..5000, 1_u32..5000, select(TorqueUnit::ALL));
+    (text(), range, upkeep()).prop_map(|(name, (low, more, unit), upkeep)| {
+        let torque = |tenths: u32| Torque::new(f64::from(tenths) / 10.0, unit).unwrap();
+        Wrench {
+            name,
+            low: torque(low),
+            high: torque(low + more),
+            unit,
+            upkeep,
+        }
+    })
+}
+
+fn carried() -> impl Strategy<Value = Carried> {
+    let stand = (text(), typed(MassUnit::ALL)).prop_map(|(name, rating)| Stand { name, rating });
+    let more = (
+        vec(dial(), 0..3),
+        vec(stand, 0..3),
+        option::of(any::<bool>()),
+        option::of((0_u8..50, 50_u8..=100)),
     )
+        .prop_map(|(dials, stands, angle_gauge, share)| MoreKit {
+            dials,
+            stands,
+            angle_gauge,
+            share,
+        });
+    (vec(wrench(), 0..3), dial(), more).prop_map(|(wrenches, dial, more)| Carried {
+        wrenches,
+        dial,
+        more,
+    })
+}
+
+fn upkeep() -> impl Strategy<Value = Upkeep> {
+    let day = (0_u64..40_000)
+        .prop_map(|days| NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days));
+    let marks = option::of(typed(TorqueUnit::ALL));
+    (marks, option::of(day), any::<u32>()).prop_map(|(graduation, checked, clicks)| Upkeep {
+        graduation,
+        checked,
+        clicks,
+    })
 }
 
 fn source() -> impl Strategy<Value = CardSource> {
@@ -308,8 +341,7 @@ fn told() -> impl Strategy<Value = What> {
         vec(select(Corner::ALL), 0..5).prop_map(What::Corners),
         card().prop_map(What::Card),
         vec(select(KitItem::ALL), 0..5).prop_map(What::Missing),
-        (vec(wrench(), 0..3), dial())
-            .prop_map(|(wrenches, dial)| What::Carried(Carried { wrenches, dial })),
+        carried().prop_map(What::Carried),
         (option::of(step()), text()).prop_map(|(step, text)| What::Note(step, text)),
         hex().prop_map(|digest| What::HandedOver(HandedOver { digest })),
         vec(uuid().prop_map(EntryId), 0..4).prop_map(What::Strike),

@@ -2,9 +2,10 @@
 
 use chrono::NaiveDate;
 use hubslate::job::entry::{Carried, Money, Price, Quantity, Reply};
+use hubslate::job::kit::MoreKit;
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
-    Wrench,
+    Upkeep, Wrench,
 };
 use hubslate::trade::play::{Dial, Way};
 use hubslate::units::{
@@ -103,6 +104,7 @@ pub fn carried(dial: Dial) -> Carried {
         low: Torque::new(low, TorqueUnit::NewtonMetre).unwrap(),
         high: Torque::new(high, TorqueUnit::NewtonMetre).unwrap(),
         unit: TorqueUnit::NewtonMetre,
+        upkeep: Upkeep::default(),
     };
     Carried {
         wrenches: vec![
@@ -111,6 +113,7 @@ pub fn carried(dial: Dial) -> Carried {
             wrench("long", 60.0, 340.0),
         ],
         dial,
+        more: MoreKit::default(),
     }
 }
 

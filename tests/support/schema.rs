@@ -16,7 +16,7 @@ use hubslate::trade::fastening::{
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
-use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit};
+use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
 use hubslate::word::Word;
 use jsonschema::{Validator, draft202012};
 use serde_json::{Value, json};
@@ -76,6 +76,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("unit_angle", codes(AngleUnit::ALL)),
         ("unit_distance", codes(DistanceUnit::ALL)),
         ("unit_length", codes(LengthUnit::ALL)),
+        ("unit_mass", codes(MassUnit::ALL)),
         ("unit_temperature", codes(TemperatureUnit::ALL)),
         ("unit_torque", codes(TorqueUnit::ALL)),
         ("vehicle_field", codes(VehicleField::ALL)),

@@ -3,11 +3,12 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::wire::what::What;
+use crate::exchange::wire::what::{StandText, What};
 use crate::job::entry::Carried;
+use crate::job::kit::MoreKit;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
-    Stage, Thread, TorqueBody, Wrench,
+    Stage, Thread, TorqueBody, Upkeep, Wrench,
 };
 use crate::trade::play::{Dial, DialKind, Method, Place, Rig, Way};
 use crate::units::{AngleUnit, Force, ForceUnit, Length, LengthUnit, Torque, TorqueUnit, Typed};
@@ -105,6 +106,12 @@ pub(super) struct WrenchText {
     low: f64,
     high: f64,
     unit: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    graduation: Option<TypedText>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    checked: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    clicks: Option<u32>,
 }
 
 /// A dial gauge: its graduation in millimetres.
@@ -297,10 +304,25 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
         low: as_marked(wrench.low, wrench.unit),
         high: as_marked(wrench.high, wrench.unit),
         unit: wrench.unit.code().to_owned(),
+        graduation: wrench.upkeep.graduation.as_ref().map(typed),
+        checked: wrench.upkeep.checked.map(|day| day.to_string()),
+        clicks: (wrench.upkeep.clicks > 0).then_some(wrench.upkeep.clicks),
     };
+    let more = &carried.more;
     What::Carried {
         wrenches: carried.wrenches.iter().map(wrench).collect(),
         dial: lower_dial(&carried.dial),
+        dials: more.dials.iter().map(lower_dial).collect(),
+        stands: more
+            .stands
+            .iter()
+            .map(|stand| StandText {
+                name: stand.name.clone(),
+                rating: typed(&stand.rating),
+            })
+            .collect(),
+        angle_gauge: more.angle_gauge,
+        share: more.share.map(|(low, high)| [low, high]),
     }
 }
 
@@ -337,18 +359,36 @@ pub(super) fn raise_dial(stored: &Gauge) -> Option<Dial> {
 }
 
 /// The instruments of a stored form.
-pub(super) fn raise_carried(wrenches: Vec<WrenchText>, dial: &Gauge) -> Option<Carried> {
+pub(super) fn raise_carried(
+    wrenches: Vec<WrenchText>,
+    dial: &Gauge,
+    more: MoreKit,
+) -> Option<Carried> {
     let wrench = |stored: WrenchText| {
         let unit = TorqueUnit::from_code(&stored.unit)?;
+        let graduation = match stored.graduation {
+            Some(typed) => Some(raise_typed::<TorqueUnit>(typed)?),
+            None => None,
+        };
+        let checked = match stored.checked {
+            Some(day) => Some(day.parse::<NaiveDate>().ok()?),
+            None => None,
+        };
         Some(Wrench {
             name: stored.name,
             low: Torque::new(stored.low, unit).ok()?,
             high: Torque::new(stored.high, unit).ok()?,
             unit,
+            upkeep: Upkeep {
+                graduation,
+                checked,
+                clicks: stored.clicks.unwrap_or(0),
+            },
         })
     };
     Some(Carried {
         wrenches: wrenches.into_iter().map(wrench).collect::<Option<_>>()?,
         dial: raise_dial(dial)?,
+        more,
     })
 }

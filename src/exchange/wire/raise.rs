@@ -1,13 +1,14 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::card;
-use crate::exchange::wire::what::{ItemText, MoneyText, Reply, What};
+use crate::exchange::wire::what::{ItemText, MoneyText, Reply, StandText, What};
 use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
     Money, Moved, Opened, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed,
     VehicleField,
 };
+use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{MishapKind, TypedLever};
@@ -37,8 +38,28 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         What::Corners { corners } => entry::What::Corners(all(corners, Corner::from_code)?),
         What::Card(stored) => entry::What::Card(card::raise(stored)?),
         What::Missing { items } => entry::What::Missing(all(items, KitItem::from_code)?),
-        What::Carried { wrenches, dial } => {
-            entry::What::Carried(card::raise_carried(wrenches, &dial)?)
+        What::Carried {
+            wrenches,
+            dial,
+            dials,
+            stands,
+            angle_gauge,
+            share,
+        } => {
+            let stand = |stored: StandText| {
+                let rating = card::raise_typed(stored.rating)?;
+                Some(Stand {
+                    name: stored.name,
+                    rating,
+                })
+            };
+            let more = MoreKit {
+                dials: dials.iter().map(card::raise_dial).collect::<Option<_>>()?,
+                stands: stands.into_iter().map(stand).collect::<Option<_>>()?,
+                angle_gauge,
+                share: share.map(|[low, high]| (low, high)),
+            };
+            entry::What::Carried(card::raise_carried(wrenches, &dial, more)?)
         }
         What::Answered { step, reply: said } => {
             entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)

@@ -37,6 +37,14 @@ pub(super) enum What {
     Carried {
         wrenches: Vec<WrenchText>,
         dial: Gauge,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        dials: Vec<Gauge>,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        stands: Vec<StandText>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        angle_gauge: Option<bool>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        share: Option<[u8; 2]>,
     },
     Answered {
         step: String,
@@ -206,6 +214,13 @@ pub(super) struct ItemText {
 pub(super) struct WrenchUse {
     pub(super) name: String,
     pub(super) set: TypedText,
+}
+
+/// A stand: what one of them may carry.
+#[derive(Serialize, Deserialize)]
+pub(super) struct StandText {
+    pub(super) name: String,
+    pub(super) rating: TypedText,
 }
 
 /// The card of what was named by hand.

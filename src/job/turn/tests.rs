@@ -8,8 +8,9 @@
 
 use super::*;
 use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
+use crate::job::kit::MoreKit;
 use crate::job::{Status, fold, status};
-use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody};
+use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody, Upkeep};
 use crate::trade::play::Dial;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Phase, Step};
@@ -84,8 +85,10 @@ pub(crate) fn kit() -> What {
             low: Torque::new(30.0, TorqueUnit::PoundFoot).unwrap(),
             high: Torque::new(150.0, TorqueUnit::PoundFoot).unwrap(),
             unit: TorqueUnit::PoundFoot,
+            upkeep: Upkeep::default(),
         }],
         dial: Dial::THOU,
+        more: MoreKit::default(),
     })
 }
 
@@ -319,8 +322,10 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
             low: Torque::new(60.0, TorqueUnit::PoundFoot).unwrap(),
             high: Torque::new(600.0, TorqueUnit::PoundFoot).unwrap(),
             unit: TorqueUnit::PoundFoot,
+            upkeep: Upkeep::default(),
         }],
         dial: Dial::THOU,
+        more: MoreKit::default(),
     });
     let start = [long, card(CardItem::AxleNut, vec![stage])];
     let set = |lever: Option<What>| {

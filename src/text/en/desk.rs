@@ -3,6 +3,7 @@
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::text::desk::Desk;
+use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::card::CardFault;
 use crate::trade::fastening::{Misfit, ThreadSlip};
 use crate::trade::money::AmountSlip;
@@ -59,6 +60,24 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::PutOnList => "Put it on the list",
         Desk::BackInPlace => "Back in place",
         Desk::AtItsCard => "At its card",
+        Desk::WrenchMark => "Finest mark on it, if known",
+        Desk::WrenchChecked => "Last checked: 2026-03-31",
+        Desk::WrenchClicks => "Clicks since then, before this phone",
+        Desk::WrenchChecks => "Wrenches to be checked",
+        Desk::ShareTitle => "Share of a wrench's range",
+        Desk::ShareLow => "From, percent of full scale",
+        Desk::ShareHigh => "To, percent of full scale",
+        Desk::Stands => "Stands",
+        Desk::AddStand => "Add a stand",
+        Desk::StandName => "Name of the stand",
+        Desk::StandRating => "One of them carries",
+        Desk::StandUnit => "Unit of the rating",
+        Desk::RemoveStand => "Remove the stand",
+        Desk::AngleGauge => "Angle gauge on board",
+        Desk::OtherDials => "Dials on board",
+        Desk::LayDialBy => "Keep this dial beside others",
+        Desk::NoWrenchNoLeaving => "No wrench on board fits a card. Do not leave like this.",
+        Desk::LeaveWithout => "Leave without it",
         Desk::OtherValue => "Another value",
         Desk::BackToValue => "Back to the value",
         Desk::NotInDocument => "Not in the document",
@@ -86,6 +105,7 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::WrenchRange => "From a fifth of its full scale up a wrench is used here.",
         Desk::KitNoName => "Give the wrench a name.",
         Desk::KitRange => "The lower mark must be above zero and below the upper one.",
+        Desk::KitShare => "Two whole numbers up to 100, the lower one first.",
         Desk::KitDial => "A division is at most 1 mm, and a turn has 10 to 1000 divisions.",
         Desk::StorageUnknown => "This browser does not tell how much room there is.",
         Desk::DateHint => "Year, month, day: 2026-03-31",
@@ -202,6 +222,8 @@ pub(in crate::text) fn kit_slip(slip: KitSlip) -> String {
         KitSlip::NoName => desk(Desk::KitNoName).to_owned(),
         KitSlip::Number(slip) => decimal_slip(slip),
         KitSlip::Range => desk(Desk::KitRange).to_owned(),
+        KitSlip::Day => desk(Desk::DateHint).to_owned(),
+        KitSlip::Share => desk(Desk::KitShare).to_owned(),
         KitSlip::Dial(_) => desk(Desk::KitDial).to_owned(),
     }
 }
@@ -217,6 +239,34 @@ pub(in crate::text) fn doubted(value: &str, low: &str, high: &str, fits: &[Strin
             fits.join(" or ")
         ),
     }
+}
+
+pub(in crate::text) fn wrench_checked(day: &str, clicks: u32) -> String {
+    if day.is_empty() {
+        format!("{clicks} clicks counted")
+    } else {
+        format!("checked {day}, {clicks} clicks since")
+    }
+}
+
+pub(in crate::text) fn check_due(due: CheckDue) -> String {
+    match due {
+        CheckDue::Day(day) => format!("Check due since {day} (ISO 6789-1: twelve months)"),
+        CheckDue::Clicks(clicks) => {
+            format!("Check due: {clicks} clicks (ISO 6789-1: 5000)")
+        }
+        CheckDue::Unknown => "Nobody noted its last check".to_owned(),
+    }
+}
+
+pub(in crate::text) fn share_used(low: u8, high: u8) -> String {
+    format!("From {low} to {high} percent of its full scale a wrench is used here.")
+}
+
+pub(in crate::text) fn weak_stands(stands: &str, axle: &str) -> String {
+    format!(
+        "{stands}: marked for less than one axle may weigh here, {axle} (six tenths of the mass; common practice, no source)."
+    )
 }
 
 pub(in crate::text) fn past_proof(value: &str, bolt: &str, most: &str) -> String {

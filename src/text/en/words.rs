@@ -255,6 +255,7 @@ pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
         VehicleField::Power => "Power",
         VehicleField::ParkingBrake => "Parking brake acts on",
         VehicleField::Caliper => "Caliper",
+        VehicleField::Mass => "Mass of the vehicle: 1500 kg or 3300 lb",
     }
 }
 

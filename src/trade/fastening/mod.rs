@@ -23,4 +23,4 @@ pub use plausible::{Doubt, doubts};
 pub use retorque::{RetorqueDue, RetorqueRule, retorque_due};
 pub use strength::PropertyClass;
 pub use thread::{Thread, ThreadSlip};
-pub use wrench::{Fit, Misfit, UsableShare, Wrench, fit};
+pub use wrench::{Fit, Misfit, Upkeep, UsableShare, Wrench, fit};
