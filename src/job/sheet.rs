@@ -288,6 +288,14 @@ impl Sheet {
         }
     }
 
+    /// The owner's answer about extra work seen at a step.
+    pub fn extra(&self, step: StepKey) -> Option<&Consent> {
+        match self.what(&Key::Extra(step)) {
+            Some(What::Consent(consent)) => Some(consent),
+            _ => None,
+        }
+    }
+
     /// The signature at a step.
     pub fn signed(&self, step: StepKey) -> Option<&Signed> {
         match self.what(&Key::Signed(step)) {

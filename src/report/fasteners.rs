@@ -190,3 +190,6 @@ fn other_move(told: &Told, entry: &Entry) -> Option<Vec<String>> {
         _ => None,
     }
 }
+
+#[cfg(test)]
+mod tests;

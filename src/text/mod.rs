@@ -302,6 +302,8 @@ spoken! {
     desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
     /// When a wrench was checked and how often it clicked since.
     desk::wrench_checked(day: &str, clicks: u32) -> String;
+    /// When a wrench was last checked.
+    desk::checked_on(day: &str) -> String;
     /// Why a wrench is to be checked.
     desk::check_due(due: CheckDue) -> String;
     /// Which share of a wrench's range the shop lets be used.

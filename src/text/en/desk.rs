@@ -249,6 +249,10 @@ pub(in crate::text) fn wrench_checked(day: &str, clicks: u32) -> String {
     }
 }
 
+pub(in crate::text) fn checked_on(day: &str) -> String {
+    format!("checked {day}")
+}
+
 pub(in crate::text) fn check_due(due: CheckDue) -> String {
     match due {
         CheckDue::Day(day) => format!("Check due since {day} (ISO 6789-1: twelve months)"),
