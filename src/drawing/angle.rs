@@ -7,24 +7,28 @@ const SIZE: f64 = 300.0;
 const CENTRE: Point = (SIZE / 2.0, SIZE / 2.0);
 const RIM: f64 = 140.0;
 
-/// On by an angle, in degrees.
-pub fn on(degrees: f64) -> Drawing {
-    angle(degrees)
+/// On by an angle, in degrees, of which so many are behind.
+pub fn on(degrees: f64, behind: f64) -> Drawing {
+    angle(degrees, behind)
 }
 
 /// Back by an angle; by a whole turn where the page gives none.
 pub fn back(degrees: Option<f64>) -> Drawing {
-    angle(-degrees.unwrap_or(360.0))
+    angle(-degrees.unwrap_or(360.0), 0.0)
 }
 
-/// The nut in the middle, a scale round it, and the angle filled from the top; counterclockwise
-/// for a turn back. More than a turn is drawn as a whole one.
-pub(super) fn angle(degrees: f64) -> Drawing {
+/// The nut in the middle, a scale round it, and the angle from the top, filled as far as it is
+/// behind; counterclockwise for a turn back. More than a turn is drawn as a whole one.
+pub(super) fn angle(degrees: f64, behind: f64) -> Drawing {
     let mut drawing = Drawing::new(SIZE, SIZE);
     let turned = degrees.clamp(-360.0, 360.0);
     drawing.circle(CENTRE, RIM, Ink::FACE.bold());
     if turned.abs() >= 1.0 {
-        drawing.path(sector(CENTRE, 74.0, 106.0, 0.0, turned), Ink::SOLID.thin());
+        drawing.path(sector(CENTRE, 74.0, 106.0, 0.0, turned), Ink::HATCH);
+    }
+    if behind >= 1.0 {
+        let swept = sector(CENTRE, 74.0, 106.0, 0.0, behind.min(turned));
+        drawing.path(swept, Ink::SOLID.thin());
     }
     for tick in 0..24 {
         let at = 15.0 * f64::from(tick);

@@ -129,7 +129,9 @@ mod tests {
     #[test]
     fn every_angle_is_sound() {
         for degrees in [-400.0, -180.0, -15.0, 0.0, 0.5, 45.0, 90.0, 360.0, 720.0] {
-            sound("angle", &angle::angle(degrees));
+            for behind in [0.0, 15.0, 500.0] {
+                sound("angle", &angle::angle(degrees, behind));
+            }
         }
     }
 

@@ -12,7 +12,7 @@ use crate::trade::fastening::{
     Wrench, cross_order, fit, star_order, wrench_setting,
 };
 use crate::trade::wheel_end::{Form, Group, Hold, Item, StepKey, StepSpec};
-use crate::units::{DecimalMark, Format, System, Typed, TypedTorque};
+use crate::units::{Angle, AngleUnit, DecimalMark, Format, System, Typed, TypedAngle, TypedTorque};
 
 /// What is turned at one step, and how far it is.
 #[derive(Clone, Debug, PartialEq)]
@@ -42,6 +42,9 @@ pub struct Turning {
     /// The wrench of each torque stage, if one on board fits them all.
     wrenches: Vec<Wrench>,
 }
+
+/// What one swing of the handle is counted as, where no angle gauge is on it: a quarter of a flat.
+pub const SWING_DEGREES: u8 = 15;
 
 /// The card that a group is turned to.
 pub const fn card_item(group: Group) -> Option<CardItem> {
@@ -135,6 +138,15 @@ impl Turning {
     pub fn wrench(&self) -> Option<&Wrench> {
         let torques = self.torques().count();
         self.wrenches.get(torques.checked_sub(1)?)
+    }
+
+    /// How far so many swings of the handle have turned it, out of the angle that is asked for.
+    pub fn swung(&self, swings: u8) -> Option<(Angle, &TypedAngle)> {
+        let Some(Stage::Angle(asked)) = self.asked() else {
+            return None;
+        };
+        let swing = Angle::new(f64::from(SWING_DEGREES), AngleUnit::Degree).ok()?;
+        Some((swing.times(f64::from(swings)).min(asked.angle()), asked))
     }
 
     /// Whether a torque wrench is in hand in this stage.

@@ -112,6 +112,10 @@ spoken! {
     mishap::no_adapter() -> &'static str;
     /// How many were found loose at the re-torque.
     mishap::found_loose(count: u8) -> String;
+    /// The key that counts one swing of the handle.
+    mishap::swing(angle: &str) -> String;
+    /// How much of an angle is behind.
+    mishap::angle_behind(behind: &str, asked: &str) -> String;
     /// How far a fastener is.
     mishap::stage_of(stage: usize, all: usize) -> String;
     /// Who did it, and when.

@@ -352,3 +352,19 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
     );
     assert_eq!(set(Some(folded)), (None, Some(LeverError::NotLonger)));
 }
+
+#[test]
+fn swings_are_counted_up_to_the_angle_and_no_further() {
+    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let start = [card(CardItem::AxleNut, vec![torque("80"), angle("40")])];
+    let turning = Turning::of(&sheet(&start), &spec, Group::AxleNut).unwrap();
+    assert_eq!(turning.swung(1), None);
+    let tapped = [start[0].clone(), turning.tap().unwrap()];
+    let turning = Turning::of(&sheet(&tapped), &spec, Group::AxleNut).unwrap();
+    let degrees = |swings| turning.swung(swings).unwrap().0.in_unit(AngleUnit::Degree);
+    assert_eq!(
+        [degrees(0), degrees(1), degrees(2), degrees(3)],
+        [0.0, 15.0, 30.0, 40.0]
+    );
+    assert_eq!(degrees(255), 40.0);
+}

@@ -94,6 +94,14 @@ pub(in crate::text) fn found_loose(count: u8) -> String {
     }
 }
 
+pub(in crate::text) fn swing(angle: &str) -> String {
+    format!("Swung {angle} more")
+}
+
+pub(in crate::text) fn angle_behind(behind: &str, asked: &str) -> String {
+    format!("{behind} of {asked}")
+}
+
 pub(in crate::text) fn stage_of(stage: usize, all: usize) -> String {
     format!("stage {stage} of {all}")
 }

@@ -42,11 +42,13 @@ pub fn turn(at: &At, group: Group) -> AnyView {
         return interrupted(at, group, &turning);
     }
     let telling = RwSignal::new(Telling::Nothing);
+    let swings = RwSignal::new(0_u8);
     let here = at.clone();
     (move || match telling.get() {
         Telling::Nothing => {
-            let body = next_fastener(&here, group, &turning);
-            frame(&here, body, turn_keys(&here, &turning, telling))
+            let (shown, with) = (turning.clone(), here.clone());
+            let body = move || next_fastener(&with, group, &shown, swings.get());
+            frame(&here, body, turn_keys(&here, &turning, telling, swings))
         }
         Telling::Which => frame(&here, (), mishap::which(&here, telling)),
         Telling::What(kind) => {
@@ -115,7 +117,7 @@ fn interrupted(at: &At, group: Group, turning: &Turning) -> AnyView {
         <aside class="hold" role="alert">
             <p>{at.say(Say::InterruptedPass)}</p>
         </aside>
-        {picture(at, group, turning)}
+        {picture(at, group, turning, 0)}
     };
     frame(
         at,
@@ -127,14 +129,14 @@ fn interrupted(at: &At, group: Group, turning: &Turning) -> AnyView {
     )
 }
 
-fn drawing(group: Group, turning: &Turning) -> Drawing {
+fn drawing(group: Group, turning: &Turning, swings: u8) -> Drawing {
     let done = if turning.next().is_none() {
         turning.items.len()
     } else {
         turning.done
     };
     let alone = turning.items.len() == 1;
-    if let Some(turn) = angle_drawing(turning).filter(|_| alone) {
+    if let Some(turn) = angle_drawing(turning, swings).filter(|_| alone) {
         return turn;
     }
     let pattern = match group {
@@ -147,27 +149,32 @@ fn drawing(group: Group, turning: &Turning) -> Drawing {
 }
 
 /// How far an angle stage turns; nothing for the others.
-fn angle_drawing(turning: &Turning) -> Option<Drawing> {
+fn angle_drawing(turning: &Turning, swings: u8) -> Option<Drawing> {
     let degrees = |typed: &TypedAngle| typed.angle().in_unit(AngleUnit::Degree);
     match turning.asked()? {
-        Stage::Angle(typed) => Some(angle::on(degrees(typed))),
+        Stage::Angle(typed) => {
+            let (behind, _) = turning.swung(swings)?;
+            let behind = behind.in_unit(AngleUnit::Degree);
+            Some(angle::on(degrees(typed), behind))
+        }
         Stage::Back(typed) => Some(angle::back(typed.as_ref().map(degrees))),
         Stage::Snug | Stage::Torque(_) => None,
     }
 }
 
-fn picture(at: &At, group: Group, turning: &Turning) -> AnyView {
+fn picture(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
     let title = text::star_alt(at.lang, turning.done, turning.items.len());
-    drawn(&drawing(group, turning), &title, "turn__star")
+    drawn(&drawing(group, turning, swings), &title, "turn__star")
 }
 
-fn next_fastener(at: &At, group: Group, turning: &Turning) -> AnyView {
+fn next_fastener(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
     view! {
         <div class="turn">
-            {picture(at, group, turning)}
+            {picture(at, group, turning, swings)}
             <div class="turn__value">
                 {value(at, turning)}
-                {angle_beside(turning)}
+                {counted(at, turning, swings)}
+                {angle_beside(turning, swings)}
                 {wrench(at, turning)}
                 {conditions(at, group)}
             </div>
@@ -176,10 +183,18 @@ fn next_fastener(at: &At, group: Group, turning: &Turning) -> AnyView {
     .into_any()
 }
 
+/// How many degrees of the angle are behind, once a swing was counted.
+fn counted(at: &At, turning: &Turning, swings: u8) -> Option<AnyView> {
+    let (behind, asked) = turning.swung(swings).filter(|_| swings != 0)?;
+    let (behind, asked) = (at.fmt.angle(behind, 0), at.fmt.typed(asked));
+    let line = text::angle_behind(at.lang, &behind.line(), &asked.line());
+    Some(view! { <p class="turn__counted" aria-live="polite">{line}</p> }.into_any())
+}
+
 /// Where several are turned the star stands at the left, so that the angle stands here.
-fn angle_beside(turning: &Turning) -> Option<AnyView> {
+fn angle_beside(turning: &Turning, swings: u8) -> Option<AnyView> {
     let several = turning.items.len() > 1;
-    let turn = angle_drawing(turning).filter(|_| several)?;
+    let turn = angle_drawing(turning, swings).filter(|_| several)?;
     Some(drawn(&turn, "", "turn__angle"))
 }
 
@@ -259,13 +274,25 @@ fn conditions(at: &At, group: Group) -> Option<AnyView> {
         .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
 }
 
-fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>) -> AnyView {
-    let with_wrench = turning.wrench().is_some() && turning.uses_wrench();
+fn turn_keys(
+    at: &At,
+    turning: &Turning,
+    telling: RwSignal<Telling>,
+    swings: RwSignal<u8>,
+) -> AnyView {
+    let swing = turning.swung(1).map(|(one, _)| {
+        let label = text::swing(at.lang, &at.fmt.angle(one, 0).line());
+        key(Look::Plain, label, move || {
+            swings.update(|count| *count = count.saturating_add(1));
+        })
+    });
+    let sets = turning.uses_wrench() && turning.swung(0).is_none();
+    let with_wrench = sets && turning.wrench().is_some();
     let adapter = with_wrench.then(|| {
         let label = text::desk(at.lang, Desk::Adapter);
         key(Look::Plain, label, move || telling.set(Telling::Adapter))
     });
-    view! { {primary(at, turning)} {mishap::begin(at, telling)} {adapter} }.into_any()
+    view! { {primary(at, turning)} {swing} {mishap::begin(at, telling)} {adapter} }.into_any()
 }
 
 fn primary(at: &At, turning: &Turning) -> AnyView {
