@@ -3,6 +3,7 @@
 
 use crate::job::entry::{Consent, Moved, Scope, What};
 use crate::job::key::Key;
+use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::mishap::MishapKind;
 use crate::trade::wheel_end::{Form, Hold, Item, StepKey, StepSpec};
@@ -105,7 +106,6 @@ pub fn mended(spec: &StepSpec, item: Item) -> Vec<What> {
 /// Which fasteners can have gone wrong at a step: those that it turns or moves, else all that
 /// were loosened at its corner.
 pub fn candidates(sheet: &Sheet, spec: &StepSpec) -> Vec<Item> {
-    use crate::job::progress::group_items;
     let Some(corner) = spec.key.corner else {
         return Vec::new();
     };

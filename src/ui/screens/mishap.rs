@@ -3,13 +3,13 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::{Consent, How, Scope, What};
+use crate::job::entry::{Consent, How, Money, Scope, What};
 use crate::job::mishap::{Mending, Mishap, candidates, mended, mending};
 use crate::report::item_name;
 use crate::text::{self, Say};
 use crate::trade::fastening::MishapKind;
 use crate::trade::money::{minor_digits, parse_minor};
-use crate::trade::wheel_end::Item;
+use crate::trade::wheel_end::{Form, Item, Step, StepKey};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
@@ -17,6 +17,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::picks;
 use crate::ui::route::Route;
+use crate::ui::screens::turn::begin_pass;
 
 /// What the screen of a step shows instead of its own while something is told.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -120,13 +121,12 @@ pub fn told(
 
 /// What may still come right by hand: it is noted, and the pass begins again.
 fn again(at: &At, kind: MishapKind) -> Option<AnyView> {
-    use crate::trade::wheel_end::Form;
     let by_hand = matches!(kind, MishapKind::ClickedEarly | MishapKind::WouldNotStart);
     (by_hand && matches!(at.spec.form, Form::Turn(_))).then(|| {
         let here = at.clone();
         let note = text::mishap(at.lang, kind).to_owned();
         key(Look::Plain, at.say(Say::StartPassAgain), move || {
-            super::turn::begin_pass(&here);
+            begin_pass(&here);
             let step = here.spec.key;
             here.write(vec![What::Note(Some(step), note.clone()), What::Pass(step)]);
         })
@@ -186,7 +186,7 @@ fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
         .map(|price| price.repair.currency.clone());
     let amount = currency.and_then(|currency| {
         let minor = parse_minor(&typed, minor_digits(&currency)).ok()?;
-        Some(crate::job::entry::Money { minor, currency })
+        Some(Money { minor, currency })
     });
     What::Consent(Consent {
         step: mishap.step,
@@ -216,7 +216,6 @@ fn consent_keys(at: &At, mishap: &Mishap, fields: Fields) -> AnyView {
 
 /// Refused: the vehicle is not handed over; the owner may still agree.
 fn refused_keys(at: &At, mishap: &Mishap, fields: Fields) -> AnyView {
-    use crate::trade::wheel_end::{Step, StepKey};
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     view! {
         {link(Look::Primary, at.say(Say::EndNow), end.to_hash())}
@@ -235,7 +234,7 @@ fn mended_keys(at: &At, mishap: &Mishap) -> AnyView {
     let leave = Route::Loose(at.open.log.0.clone()).to_hash();
     view! {
         {key(Look::Primary, text::mended_key(at.lang, &part), move || {
-            super::turn::begin_pass(&here);
+            begin_pass(&here);
             here.write(mended(&here.spec, item));
         })}
         {link(Look::Plain, at.say(Say::LooseList), leave)}
