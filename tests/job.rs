@@ -11,11 +11,14 @@
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod record;
 
+use hubslate::job::also::{self, Also};
 use hubslate::job::entry::{
     Consent, Decided, Entry, EntryId, How, PersonField, Reply, Scope, VehicleField, What,
 };
+use hubslate::job::mishap::Mishap;
 use hubslate::job::{Key, Problem, fold, judge};
 use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::MishapKind;
 use hubslate::trade::play::{Decision, Felt};
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Pick, Sign, Step, StepKey, sign_step,
@@ -455,4 +458,53 @@ fn the_heads_are_the_entries_that_none_has_seen() {
     heads.sort();
     ids.sort();
     assert_eq!(heads, ids);
+}
+
+fn named(name: &str) -> What {
+    What::Also(Also {
+        item: item(Group::Other, 1),
+        name: name.to_owned(),
+        card: None,
+    })
+}
+
+#[test]
+fn a_mishap_told_beside_its_mending_stays_open_until_it_is_settled() {
+    let broke = What::Mishap(Mishap {
+        step: StepKey::at(Step::TurnCaliperPins, HERE),
+        item: pin(),
+        kind: MishapKind::Sheared,
+        part: "pin bolt".to_owned(),
+        minutes: 20,
+    });
+    let mut base = Job::opened();
+    base.tap(vec![tight()]);
+    base.tap(vec![broke.clone()]);
+    for mut job in either_clock(&base, &broke, &What::Mended(pin())) {
+        assert_eq!(job.sheet().loose(), [(pin(), Hold::Off)]);
+        let problem = Problem::Disagree(Key::Mishap(pin()));
+        assert_eq!(job.sheet().problems(), [problem]);
+        job.tap(vec![What::Mended(pin())]);
+        assert_eq!(job.sheet().loose(), []);
+        assert_eq!(job.sheet().problems(), []);
+    }
+}
+
+#[test]
+fn two_things_named_by_one_number_are_both_told_and_put_back_together() {
+    let base = Job::opened();
+    for mut job in either_clock(&base, &named("hose bracket"), &named("undertray clip")) {
+        let other = item(Group::Other, 1);
+        let names = |job: &Job| {
+            let sheet = job.sheet();
+            let all = also::named(&sheet, other);
+            let mut names: Vec<String> = all.iter().map(|it| it.name.clone()).collect();
+            names.sort();
+            names
+        };
+        assert_eq!(names(&job), ["hose bracket", "undertray clip"]);
+        assert_eq!(job.sheet().loose(), [(other, Hold::Off)]);
+        job.tap(vec![moved(Step::Lower, vec![other], Hold::Done)]);
+        assert_eq!(job.sheet().loose(), []);
+    }
 }

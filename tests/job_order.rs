@@ -29,7 +29,7 @@ use record::{HERE, Job, Phone, item, moved, note, opened, said};
 #[derive(Clone, Debug)]
 enum Act {
     /// It taps; its clock shows this.
-    Tap(usize, i64, What),
+    Tap(usize, i64, Box<What>),
     /// It strikes entries, picked out of all there are by these numbers.
     Strike(usize, i64, Vec<usize>),
     /// It takes in all that another phone has.
@@ -80,7 +80,7 @@ fn act() -> impl Strategy<Value = Act> {
     let device = 0..DEVICES.len();
     let clock = 0..4_000_000_000_000_i64;
     prop_oneof![
-        6 => (device.clone(), clock.clone(), what()).prop_map(|(d, at, w)| Act::Tap(d, at, w)),
+        6 => (device.clone(), clock.clone(), what()).prop_map(|(d, at, w)| Act::Tap(d, at, Box::new(w))),
         2 => (device.clone(), clock, prop::collection::vec(any::<usize>(), 1..4))
             .prop_map(|(d, at, hits)| Act::Strike(d, at, hits)),
         2 => (device.clone(), device).prop_map(|(to, from)| Act::Sync(to, from)),
@@ -100,7 +100,7 @@ fn play(acts: Vec<Act>) -> Vec<Entry> {
                 phones[to].1.extend(theirs);
                 continue;
             }
-            Act::Tap(device, clock, what) => (device, clock, what),
+            Act::Tap(device, clock, what) => (device, clock, *what),
             Act::Strike(device, clock, hits) => {
                 let id = |hit: usize| all[hit % all.len()].id.clone();
                 let ids = hits.into_iter().map(id).collect();

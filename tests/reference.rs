@@ -52,7 +52,7 @@ fn means_and_deviations_as_certified() {
 }
 
 #[test]
-fn adapters_and_preload_scatter_as_published() {
+fn fasteners_and_adapters_as_published() {
     check_file(
         "04_fasteners.json",
         70,
@@ -73,7 +73,7 @@ fn estimates_as_reckoned_by_decimal_arithmetic() {
 
 #[test]
 fn shares_as_reckoned_by_a_library() {
-    check_file("14_shares.json", 26, &[], shares::computed);
+    check_file("15_shares.json", 26, &[], shares::computed);
 }
 
 #[test]

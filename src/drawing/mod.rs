@@ -4,6 +4,7 @@
 //! neither the trade nor a language: what depends on a car or a reading comes in as plain
 //! numbers, and words come in as text. Every line here is our own.
 
+pub mod angle;
 pub mod brake;
 #[cfg(test)]
 mod check;
@@ -124,6 +125,15 @@ mod tests {
             sound("corner", &corner::large(&[place]));
         }
         sound("corners", &corner::large(&Place::ALL));
+    }
+
+    #[test]
+    fn every_angle_is_sound() {
+        for degrees in [-400.0, -180.0, -15.0, 0.0, 0.5, 45.0, 90.0, 360.0, 720.0] {
+            for behind in [0.0, 15.0, 500.0] {
+                sound("angle", &angle::angle(degrees, behind));
+            }
+        }
     }
 
     #[test]

@@ -5,7 +5,7 @@
 use crate::job::entry::{LogId, VehicleField, What};
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard, Stage};
-use crate::units::TorqueUnit;
+use crate::units::{TorqueUnit, TypedAngle};
 
 /// What the log of every card book begins with; job logs hold no colon.
 pub const PREFIX: &str = "book:";
@@ -93,14 +93,16 @@ pub const fn may_have_angle(item: CardItem) -> bool {
     matches!(item, CardItem::AxleNut | CardItem::HubBolts)
 }
 
-/// The angle that a card ends with, as typed.
-pub fn angle_of(card: &SpecCard) -> Option<&crate::units::TypedAngle> {
-    match &card.body {
-        CardBody::Torque(body) => body.stages.iter().rev().find_map(|stage| match stage {
-            Stage::Angle(angle) => Some(angle),
-            Stage::Torque(_) => None,
-        }),
-        _ => None,
+/// The angle right behind the first torque, as typed.
+pub fn angle_of(card: &SpecCard) -> Option<&TypedAngle> {
+    let CardBody::Torque(body) = &card.body else {
+        return None;
+    };
+    let first = |stage: &Stage| matches!(stage, Stage::Torque(_));
+    let place = body.stages.iter().position(first)?;
+    match body.stages.get(place.saturating_add(1))? {
+        Stage::Angle(angle) => Some(angle),
+        Stage::Snug | Stage::Torque(_) | Stage::Back(_) => None,
     }
 }
 

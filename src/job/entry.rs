@@ -1,12 +1,16 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
+mod price;
 mod runout;
 
+pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
 
+use crate::job::also::Also;
+use crate::job::kit::MoreKit;
+use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{SpecCard, Wrench};
-use crate::trade::money::Estimate;
+use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
@@ -78,6 +82,14 @@ pub enum What {
     Answered(StepKey, Reply),
     /// Items were loosened, put in or tightened.
     Moved(Moved),
+    /// Something else is off, named by hand.
+    Also(Also),
+    /// The wrench is used with an adapter at a step, or without one again.
+    Lever(StepKey, Option<TypedLever>),
+    /// Something went wrong with a fastener.
+    Mishap(Mishap),
+    /// It is mended.
+    Mended(Item),
     /// A pass over several fasteners begins at the first.
     Pass(StepKey),
     /// One side of one round on the dial.
@@ -137,6 +149,7 @@ words! {
     pub enum VehicleField {
         Vin = "vin", Family = "family", Kind = "kind", Studs = "studs", HubBolts = "hub_bolts",
         Fixing = "fixing", Power = "power", ParkingBrake = "parking_brake", Caliper = "caliper",
+        Mass = "mass",
     }
 }
 
@@ -158,6 +171,8 @@ pub struct Carried {
     pub wrenches: Vec<Wrench>,
     /// The dial gauge.
     pub dial: Dial,
+    /// What else is on board.
+    pub more: MoreKit,
 }
 
 /// How a step was answered.
@@ -175,6 +190,8 @@ pub enum Reply {
     Picked(Pick),
     /// A number as typed, with its unit.
     Number(Quantity),
+    /// So many were found loose; zero is a found number.
+    FoundLoose(u8),
     /// A list, each with its own answer.
     Checked(Vec<(Check, Answer)>),
 }
@@ -240,42 +257,6 @@ pub struct Decided {
     pub reasons: Vec<String>,
     /// The version of the rules that made it.
     pub rules: u32,
-}
-
-/// Money in the smallest unit of its currency.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Money {
-    /// Cents, pence or the like.
-    pub minor: i64,
-    /// The currency's ISO 4217 code.
-    pub currency: String,
-}
-
-/// What the work costs.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Price {
-    /// The whole repair.
-    pub repair: Money,
-    /// Inspection with putting it back, if the repair is refused.
-    pub refit: Money,
-    /// The repair in lines, in its currency; they come to the amount above.
-    pub estimate: Option<Estimate>,
-}
-
-words! {
-    /// How money came in. A card's number is never asked for.
-    pub enum PaidHow {
-        Cash = "cash", Card = "card", Transfer = "transfer", Other = "other",
-    }
-}
-
-/// Money that came in.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Paid {
-    /// How.
-    pub how: PaidHow,
-    /// How much.
-    pub amount: Money,
 }
 
 words! {

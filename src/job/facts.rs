@@ -38,6 +38,8 @@ pub struct Facts {
     pub plate: String,
     /// The family in free words; empty if it is not known.
     pub family: String,
+    /// The vehicle's mass with its unit as typed; empty if it is not known.
+    pub mass: String,
     /// Fasteners of each wheel.
     pub studs: u8,
     /// Bolts of each hub.
@@ -69,6 +71,7 @@ impl Facts {
                 .unwrap_or_default()
                 .to_owned(),
             family: text(VehicleField::Family).to_owned(),
+            mass: text(VehicleField::Mass).to_owned(),
             studs: count(VehicleField::Studs, 5),
             hub_bolts: count(VehicleField::HubBolts, 4),
             fixing: Fixing::from_code(text(VehicleField::Fixing)).unwrap_or(Fixing::Nuts),
@@ -91,6 +94,7 @@ impl Facts {
         for (field, text) in [
             (VehicleField::Vin, &self.vin),
             (VehicleField::Family, &self.family),
+            (VehicleField::Mass, &self.mass),
         ] {
             if text.trim() != sheet.vehicle(field).unwrap_or_default() {
                 whats.push(fact(field, text));

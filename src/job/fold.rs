@@ -7,7 +7,7 @@ use crate::job::entry::{Entry, EntryId, What};
 use crate::job::key::{Key, keys};
 use crate::job::order::{Ordered, order};
 use crate::job::sheet::{Problem, Sheet};
-use crate::trade::wheel_end::StepKey;
+use crate::trade::wheel_end::{Hold, StepKey};
 
 /// Folds entries of one log into its sheet.
 pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
@@ -154,6 +154,7 @@ fn disagree(ordered: &Ordered, key: &Key, places: &[usize]) -> bool {
 fn stated(key: &Key, what: &What) -> String {
     match (key, what) {
         (Key::Item(_) | Key::Turned(..), What::Moved(moved)) => moved.to.code().to_owned(),
+        (Key::Item(_), What::Also(_)) => Hold::Off.code().to_owned(),
         (Key::Pass(_), _) => String::new(),
         _ => format!("{what:?}"),
     }

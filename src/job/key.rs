@@ -1,12 +1,12 @@
 //! Which facts an entry states. Two entries that state the same fact can disagree.
 
-use crate::job::entry::{DueKind, Ending, PersonField, Reply, Side, VehicleField, What};
+use crate::job::entry::{DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{Decision, Felt};
 use crate::trade::runout::Surface;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Check, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
+use crate::trade::wheel_end::{Check, Hold, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
 
 /// The name of one fact of a job.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -33,6 +33,12 @@ pub enum Key {
     Item(Item),
     /// That an item was turned at one step.
     Turned(StepKey, Item),
+    /// What went wrong with an item, or that it is mended.
+    Mishap(Item),
+    /// The adapter at a step.
+    Lever(StepKey),
+    /// The owner's answer about extra work seen at a step.
+    Extra(StepKey),
     /// Where a pass began.
     Pass(StepKey),
     /// One side of a round.
@@ -79,11 +85,16 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
                 .flat_map(|item| [Key::Item(*item), Key::Turned(moved.step, *item)])
                 .collect()
         }
+        What::Also(also) => vec![Key::Item(also.item)],
+        What::Lever(step, _) => vec![Key::Lever(*step)],
+        What::Mishap(mishap) => vec![Key::Mishap(mishap.item)],
+        What::Mended(item) => vec![Key::Mishap(*item)],
         What::Pass(step) => vec![Key::Pass(*step)],
         What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
         What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
         What::Price(_) => vec![Key::Price],
         What::Invoice(_) => vec![Key::Invoice],
+        What::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
         What::Consent(consent) => vec![Key::Consent(consent.step)],
         What::Signed(signed) => vec![Key::Signed(signed.step)],
         What::Part(part) => vec![Key::Part(part.corner)],
@@ -108,6 +119,8 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
 pub(super) fn care(what: &What) -> u8 {
     match what {
         What::Moved(moved) => moved.to as u8,
+        What::Also(_) => Hold::Off as u8,
+        What::Mishap(_) => 0,
         What::Decided(decided) => match decided.decision {
             Decision::Stop => 0,
             Decision::Replace => 1,
@@ -156,6 +169,12 @@ fn care_of_reply(reply: &Reply) -> u8 {
         Reply::Picked(pick) => care_of_pick(*pick),
         Reply::Checked(checks) if checks.iter().any(is_stop) => 0,
         Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 1,
+        Reply::FoundLoose(count) => care_of_pick(if *count > 0 {
+            Pick::SomeLoose
+        } else {
+            Pick::NoneLoose
+        }),
+        Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 0,
         Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::NotDone) => NOT_DONE,
         Reply::Done | Reply::Said(Answer::Yes) | Reply::Number(_) | Reply::Checked(_) => WELL,
     }

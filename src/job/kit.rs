@@ -1,13 +1,96 @@
 //! The van kit: a sensible one to begin with, and what the form of an instrument gives.
 
-use crate::job::entry::Carried;
-use crate::trade::fastening::Wrench;
+use chrono::NaiveDate;
+
+use crate::job::entry::{Carried, What};
+use crate::job::sheet::Sheet;
+use crate::trade::fastening::calibration::{CheckDue, check_due};
+use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
 use crate::trade::play::dial::DialError;
 use crate::trade::play::{Dial, DialKind};
-use crate::units::{DecimalSlip, LengthUnit, System, Torque, TorqueUnit, Typed, TypedTorque};
+use crate::units::{
+    DecimalSlip, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedMass,
+    TypedTorque,
+};
 
 /// The log of the van kit; job logs hold no colon.
 pub const LOG: &str = "kit:van";
+
+/// What else is on board; what is not there is not known.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct MoreKit {
+    /// Dials beside the one in use.
+    pub dials: Vec<Dial>,
+    /// The stands.
+    pub stands: Vec<Stand>,
+    /// Whether there is an angle gauge.
+    pub angle_gauge: Option<bool>,
+    /// Which share of a wrench's range the shop lets be used, in hundredths.
+    pub share: Option<(u8, u8)>,
+}
+
+/// A stand.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stand {
+    /// What it is called in the van.
+    pub name: String,
+    /// What one of them may carry, as marked.
+    pub rating: TypedMass,
+}
+
+impl Carried {
+    /// The share of a wrench's range that is used here.
+    pub fn share(&self) -> UsableShare {
+        let set = self.more.share;
+        set.and_then(|(low, high)| UsableShare::percent(low, high).ok())
+            .unwrap_or(UsableShare::DEFAULT)
+    }
+}
+
+/// How much of a vehicle one axle can carry: six tenths at most, common practice, no source.
+const AXLE_SHARE: f64 = 0.6;
+
+/// The vehicle's mass as it was noted: `1500 kg`, `3300 lb`.
+pub fn mass_of(text: &str) -> Option<Mass> {
+    let (number, unit) = text.trim().split_once(' ')?;
+    let typed: TypedMass = Typed::parse(number, MassUnit::from_code(unit.trim())?).ok()?;
+    (typed.number.value() > 0.0).then(|| typed.mass())
+}
+
+/// The stands that are marked for less than the share of one axle, and that share; nothing where
+/// the mass or the marks are not known.
+pub fn weak_stands(carried: &Carried, mass: Mass) -> Option<(Vec<&Stand>, Mass)> {
+    let axle = mass.times(AXLE_SHARE);
+    let stands = carried.more.stands.iter();
+    let weak: Vec<&Stand> = stands.filter(|stand| stand.rating.mass() < axle).collect();
+    (!weak.is_empty()).then_some((weak, axle))
+}
+
+/// How often a wrench clicked in a job since the day of its last check, by its name.
+pub fn clicks(sheet: &Sheet, wrench: &Wrench) -> u32 {
+    let since = wrench.upkeep.checked.map_or(i64::MIN, utc_ms);
+    let clicked = sheet.counting().filter(|entry| {
+        let when = entry.at.told.unwrap_or(entry.at.utc_ms);
+        let with = match &entry.what {
+            What::Moved(moved) => moved.wrench.as_ref().map(|(name, _)| name),
+            _ => None,
+        };
+        since <= when && with == Some(&wrench.name)
+    });
+    u32::try_from(clicked.count()).unwrap_or(u32::MAX)
+}
+
+/// The first moment of a day, in UTC; half a day more or less does not matter to a check.
+fn utc_ms(day: NaiveDate) -> i64 {
+    let epoch = NaiveDate::from_ymd_opt(1970, 1, 1).unwrap_or(NaiveDate::MIN);
+    day.signed_duration_since(epoch).num_milliseconds()
+}
+
+/// Why a wrench is to be checked, after the clicks of these jobs.
+pub fn wrench_due(wrench: &Wrench, counted: u32, today: NaiveDate) -> Option<CheckDue> {
+    let clicks = wrench.upkeep.clicks.saturating_add(counted);
+    check_due(wrench.upkeep.checked, clicks, today)
+}
 
 /// Why the fields give no instrument.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -20,6 +103,10 @@ pub enum KitSlip {
     Range,
     /// There is no such dial.
     Dial(DialError),
+    /// The day of the last check is none.
+    Day,
+    /// The two ends are no share of a range.
+    Share,
 }
 
 /// Three wrenches and the common dial of the unit system: invented, to be replaced by one's own.
@@ -32,6 +119,7 @@ pub fn first_kit(system: System) -> Carried {
             System::Metric => TorqueUnit::NewtonMetre,
             System::Us => TorqueUnit::PoundFoot,
         },
+        upkeep: Upkeep::default(),
     };
     Carried {
         wrenches: vec![
@@ -43,6 +131,7 @@ pub fn first_kit(system: System) -> Carried {
             System::Metric => Dial::HUNDREDTH_MM,
             System::Us => Dial::THOU,
         },
+        more: MoreKit::default(),
     }
 }
 
@@ -74,7 +163,60 @@ pub fn typed_wrench(
         low,
         high,
         unit,
+        upkeep: Upkeep::default(),
     })
+}
+
+/// What is known of a wrench's marks and checks, from its fields; empty is not known.
+///
+/// # Errors
+/// The first [`KitSlip`].
+pub fn typed_upkeep(
+    graduation: &str,
+    unit: TorqueUnit,
+    checked: &str,
+    clicks: &str,
+) -> Result<Upkeep, KitSlip> {
+    let given = |text: &str| (!text.trim().is_empty()).then(|| text.trim().to_owned());
+    let graduation = given(graduation).map(|text| Typed::parse(&text, unit));
+    let checked = given(checked).map(|text| text.parse::<NaiveDate>());
+    let clicks = given(clicks).map(|text| text.parse::<u32>());
+    Ok(Upkeep {
+        graduation: graduation.transpose().map_err(KitSlip::Number)?,
+        checked: checked.transpose().map_err(|_| KitSlip::Day)?,
+        clicks: clicks
+            .transpose()
+            .map_err(|_| KitSlip::Number(DecimalSlip::NoDigit))?
+            .unwrap_or(0),
+    })
+}
+
+/// The share of a wrench's range from its two fields, in hundredths.
+///
+/// # Errors
+/// [`KitSlip::Share`] unless they are a share.
+pub fn typed_share(low: &str, high: &str) -> Result<(u8, u8), KitSlip> {
+    let part = |text: &str| text.trim().parse::<u8>().map_err(|_| KitSlip::Share);
+    let (low, high) = (part(low)?, part(high)?);
+    UsableShare::percent(low, high).map_err(|_| KitSlip::Share)?;
+    Ok((low, high))
+}
+
+/// A stand from its fields.
+///
+/// # Errors
+/// The first [`KitSlip`].
+pub fn typed_stand(name: &str, rating: &str, unit: MassUnit) -> Result<Stand, KitSlip> {
+    let name = name.trim().to_owned();
+    if name.is_empty() {
+        return Err(KitSlip::NoName);
+    }
+    let rating = Typed::parse(rating, unit).map_err(KitSlip::Number)?;
+    if rating.number.value() > 0.0 {
+        Ok(Stand { name, rating })
+    } else {
+        Err(KitSlip::Range)
+    }
 }
 
 /// A dial from its fields.
@@ -138,5 +280,63 @@ mod tests {
         assert_eq!(first_kit(System::Metric).dial, Dial::HUNDREDTH_MM);
         assert_eq!(first_kit(System::Us).dial, Dial::THOU);
         assert_eq!(first_kit(System::Us).wrenches.len(), 3);
+    }
+
+    #[test]
+    fn clicks_are_counted_by_name_since_the_last_check() {
+        use crate::job::entry::Moved;
+        use crate::job::turn::tests::{CORNER, sheet};
+        use crate::trade::wheel_end::{Group, Hold, Step, StepKey, items};
+        let click = |name: &str| {
+            What::Moved(Moved {
+                step: StepKey::at(Step::TurnWheelNuts, CORNER),
+                items: items(CORNER, Group::WheelNuts, 1),
+                to: Hold::Done,
+                wrench: Some((
+                    name.to_owned(),
+                    Typed::parse("120", TorqueUnit::NewtonMetre).unwrap(),
+                )),
+            })
+        };
+        // The entries of this sheet were noted on the first day of 1970.
+        let now = sheet(&[click("A"), click("B"), click("A")]);
+        let mut wrench = typed_wrench("A", "20", "200", TorqueUnit::NewtonMetre).unwrap();
+        assert_eq!(clicks(&now, &wrench), 2);
+        wrench.upkeep = typed_upkeep("1", wrench.unit, "1970-01-01", "4998").unwrap();
+        let counted = clicks(&now, &wrench);
+        let today = "1970-02-01".parse().unwrap();
+        assert_eq!(
+            wrench_due(&wrench, counted, today),
+            Some(CheckDue::Clicks(5_000))
+        );
+        assert_eq!(wrench_due(&wrench, 0, today), None);
+        wrench.upkeep = typed_upkeep("", wrench.unit, "1970-01-02", "").unwrap();
+        assert_eq!(clicks(&now, &wrench), 0);
+        assert_eq!(typed_upkeep("", wrench.unit, "soon", ""), Err(KitSlip::Day));
+    }
+
+    #[test]
+    fn a_share_is_what_the_shop_sets_or_what_is_common() {
+        let mut kit = first_kit(System::Metric);
+        assert_eq!(kit.share(), UsableShare::DEFAULT);
+        kit.more.share = Some(typed_share("25", "90").unwrap());
+        assert_eq!(kit.share(), UsableShare::percent(25, 90).unwrap());
+        assert_eq!(typed_share("90", "25"), Err(KitSlip::Share));
+        assert_eq!(typed_share("", "100"), Err(KitSlip::Share));
+    }
+
+    #[test]
+    fn a_stand_bears_the_share_of_an_axle_or_is_named() {
+        let mut kit = first_kit(System::Metric);
+        let mass = mass_of("2000 kg").unwrap();
+        assert_eq!(weak_stands(&kit, mass), None);
+        let stand = |rating| typed_stand("S", rating, MassUnit::Kilogram).unwrap();
+        kit.more.stands = vec![stand("3000"), stand("1000")];
+        let (weak, axle) = weak_stands(&kit, mass).unwrap();
+        assert_eq!(weak, [&stand("1000")]);
+        assert!((axle.in_unit(MassUnit::Kilogram) - 1200.0).abs() < 1e-9);
+        assert_eq!(mass_of("heavy"), None);
+        assert_eq!(mass_of("0 kg"), None);
+        assert!(typed_stand("", "3000", MassUnit::Kilogram).is_err());
     }
 }

@@ -2,6 +2,7 @@
 
 mod act;
 mod again;
+pub mod also;
 pub mod bill;
 pub mod book;
 pub mod ending;
@@ -12,6 +13,8 @@ mod gate;
 pub mod judge;
 mod key;
 pub mod kit;
+pub mod loose;
+pub mod mishap;
 mod order;
 pub mod practice;
 mod progress;

@@ -4,7 +4,7 @@
 
 use crate::job::entry::{Carried, Money, Opened, PersonField, Price, Reply, VehicleField, What};
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody,
+    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
 };
 use crate::trade::play::{Method, Place, Way};
 use crate::trade::vehicle::Corner;
@@ -79,6 +79,7 @@ fn cards(source: &CardSource) -> impl Iterator<Item = SpecCard> {
             stages: stage.into_iter().collect(),
             position: (item == CardItem::AxleNut).then_some(Position::AirBrakeHeld),
             conditions: conditions.to_vec(),
+            printed: Printed::default(),
             source: source.clone(),
         };
         SpecCard {

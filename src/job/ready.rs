@@ -1,6 +1,6 @@
 //! What stands between a packed job and leaving: cards, wrenches, pictures of pages.
 
-use crate::job::entry::{KitItem, What};
+use crate::job::entry::{Carried, KitItem, What};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::{CardBody, CardItem, Fit, SpecCard, UsableShare, Wrench, fit};
@@ -47,6 +47,7 @@ pub fn ready_cards(sheet: &Sheet) -> Vec<ReadyCard> {
     let kit: &[Wrench] = sheet
         .carried()
         .map_or(&[], |carried| carried.wrenches.as_slice());
+    let share = sheet.carried().map_or(UsableShare::DEFAULT, Carried::share);
     CARDS
         .iter()
         .map(|(step, item)| {
@@ -55,9 +56,9 @@ pub fn ready_cards(sheet: &Sheet) -> Vec<ReadyCard> {
             ReadyCard {
                 item: *item,
                 step,
-                fit: card.as_ref().map_or(Fit::NothingToSet, |card| {
-                    fit(card, kit, UsableShare::DEFAULT)
-                }),
+                fit: card
+                    .as_ref()
+                    .map_or(Fit::NothingToSet, |card| fit(card, kit, share)),
                 pictured: sheet.photos(step).next().is_some(),
                 card,
             }

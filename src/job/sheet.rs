@@ -1,6 +1,6 @@
 //! The state of a job, derived from its entries; nothing here can be changed but by an entry.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
     Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Paid, Part,
@@ -8,7 +8,8 @@ use crate::job::entry::{
     VehicleField, What,
 };
 use crate::job::key::{Key, care};
-use crate::trade::fastening::{CardItem, SpecCard};
+use crate::job::mishap::open_mishap;
+use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::runout::Surface;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
@@ -185,21 +186,44 @@ impl Sheet {
         self.holds(&Key::Step(step))
     }
 
-    /// Where an item stands, if it was ever touched.
+    /// Where an item stands, if it was ever touched; what broke is off until it is mended.
     pub fn item(&self, item: Item) -> Option<Hold> {
-        match self.what(&Key::Item(item)) {
+        let moved = match self.what(&Key::Item(item)) {
             Some(What::Moved(moved)) => Some(moved.to),
+            Some(What::Also(_)) => Some(Hold::Off),
+            _ => None,
+        };
+        match open_mishap(self, item) {
+            Some(mishap) if mishap.kind.takes_off() => Some(Hold::Off),
+            Some(_) => moved.map(|hold| hold.min(Hold::Loosened)),
+            None => moved,
+        }
+    }
+
+    /// Every fact that was stated.
+    pub fn keys(&self) -> impl Iterator<Item = &Key> {
+        self.registers.keys()
+    }
+
+    /// The adapter with which the wrench is used at a step.
+    pub fn lever(&self, step: StepKey) -> Option<&TypedLever> {
+        match self.what(&Key::Lever(step)) {
+            Some(What::Lever(_, lever)) => lever.as_ref(),
             _ => None,
         }
     }
 
     /// Everything that is off or loosened and not yet back, in the order of the corners.
     pub fn loose(&self) -> Vec<(Item, Hold)> {
-        let items = self.registers.keys().filter_map(|key| match key {
-            Key::Item(item) => Some(*item),
-            _ => None,
-        });
+        let items: BTreeSet<Item> = self
+            .keys()
+            .filter_map(|key| match key {
+                Key::Item(item) | Key::Mishap(item) => Some(*item),
+                _ => None,
+            })
+            .collect();
         items
+            .into_iter()
             .filter_map(|item| Some((item, self.item(item)?)))
             .filter(|(_, h)| h.is_loose())
             .collect()
@@ -210,7 +234,7 @@ impl Sheet {
         matches!(
             self.what(&Key::Turned(step, item)),
             Some(What::Moved(moved)) if moved.to == Hold::Done
-        )
+        ) && open_mishap(self, item).is_none()
     }
 
     /// The place of the first counting entry of a kind, in the order of entries.
@@ -307,6 +331,14 @@ impl Sheet {
     /// The owner's answer at a step.
     pub fn consent(&self, step: StepKey) -> Option<&Consent> {
         match self.what(&Key::Consent(step)) {
+            Some(What::Consent(consent)) => Some(consent),
+            _ => None,
+        }
+    }
+
+    /// The owner's answer about extra work seen at a step.
+    pub fn extra(&self, step: StepKey) -> Option<&Consent> {
+        match self.what(&Key::Extra(step)) {
             Some(What::Consent(consent)) => Some(consent),
             _ => None,
         }

@@ -3,14 +3,16 @@
 //! A stage of the card is gone through for every fastener of the group before the next begins.
 //! How far a fastener is follows from the taps at its step since the pass began.
 
-use crate::job::entry::{Moved, What};
+use crate::job::entry::{Carried, Moved, What};
+use crate::job::mishap::open_mishap;
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::{
-    CardBody, CardItem, Fit, SpecCard, Stage, UsableShare, Wrench, cross_order, fit, star_order,
+    CardBody, CardItem, Fit, Lever, LeverError, Pattern, SpecCard, Stage, TypedLever, UsableShare,
+    Wrench, cross_order, fit, star_order, wrench_setting,
 };
 use crate::trade::wheel_end::{Form, Group, Hold, Item, StepKey, StepSpec};
-use crate::units::{DecimalMark, Format, System, Typed, TypedTorque};
+use crate::units::{Angle, AngleUnit, DecimalMark, Format, System, Typed, TypedAngle, TypedTorque};
 
 /// What is turned at one step, and how far it is.
 #[derive(Clone, Debug, PartialEq)]
@@ -25,11 +27,24 @@ pub struct Turning {
     pub stages: Vec<Stage>,
     /// Which stage is being gone through, from 0; the count of stages when all are done.
     pub stage: usize,
-    /// How many fasteners have this stage behind them.
+    /// How many fasteners in order have this stage behind them.
     pub done: usize,
+    /// How many have it before them.
+    left: usize,
+    /// How many stages each of them has behind it.
+    taps: Vec<usize>,
+    /// Whether a mishap stands in the way.
+    broken: bool,
+    /// The adapter on the wrench.
+    lever: Option<Lever>,
+    /// Which share of a wrench's range is used.
+    share: UsableShare,
     /// The wrench of each torque stage, if one on board fits them all.
     wrenches: Vec<Wrench>,
 }
+
+/// What one swing of the handle is counted as, where no angle gauge is on it: a quarter of a flat.
+pub const SWING_DEGREES: u8 = 15;
 
 /// The card that a group is turned to.
 pub const fn card_item(group: Group) -> Option<CardItem> {
@@ -68,19 +83,34 @@ impl Turning {
         let stage = taps.iter().copied().min().unwrap_or(0);
         Some(Self {
             step: spec.key,
-            places: places(group, items.len()),
+            broken: items.iter().any(|item| open_mishap(sheet, *item).is_some()),
+            share: sheet.carried().map_or(UsableShare::DEFAULT, Carried::share),
+            lever: sheet.lever(spec.key).map(TypedLever::lever),
+            places: places(group, items.len(), card.and_then(pattern)),
             wrenches: card.map(|card| fitting(sheet, card)).unwrap_or_default(),
             stage: stage.min(stages.len()),
-            done: taps.iter().filter(|taps| **taps > stage).count(),
+            done: taps.iter().take_while(|taps| **taps > stage).count(),
+            left: taps.iter().filter(|taps| **taps <= stage).count(),
             items,
             stages,
+            taps,
         })
     }
 
-    /// The fastener whose turn it is; `None` when all are at their card or there is no figure.
+    /// The fastener whose turn it is; `None` when all are at their card, there is no figure, or
+    /// one of them is broken.
     pub fn next(&self) -> Option<Item> {
         self.stages.get(self.stage)?;
+        if self.broken {
+            return None;
+        }
         self.items.get(self.done).copied()
+    }
+
+    /// How many stages a fastener has behind it.
+    pub fn reached(&self, item: Item) -> Option<usize> {
+        let place = self.items.iter().position(|one| *one == item)?;
+        self.taps.get(place).copied()
     }
 
     /// What is asked of the next fastener.
@@ -100,7 +130,7 @@ impl Turning {
             .take(until)
             .filter_map(|stage| match stage {
                 Stage::Torque(torque) => Some(torque),
-                Stage::Angle(_) => None,
+                Stage::Snug | Stage::Angle(_) | Stage::Back(_) => None,
             })
     }
 
@@ -110,33 +140,79 @@ impl Turning {
         self.wrenches.get(torques.checked_sub(1)?)
     }
 
-    /// What the wrench is set to, in its own unit.
+    /// How far so many swings of the handle have turned it, out of the angle that is asked for.
+    pub fn swung(&self, swings: u8) -> Option<(Angle, &TypedAngle)> {
+        let Some(Stage::Angle(asked)) = self.asked() else {
+            return None;
+        };
+        let swing = Angle::new(f64::from(SWING_DEGREES), AngleUnit::Degree).ok()?;
+        Some((swing.times(f64::from(swings)).min(asked.angle()), asked))
+    }
+
+    /// Whether a torque wrench is in hand in this stage.
+    pub fn uses_wrench(&self) -> bool {
+        matches!(self.asked(), Some(Stage::Torque(_) | Stage::Angle(_)))
+    }
+
+    /// What the wrench is set to, in its own unit, so that the card's torque arrives; `None`
+    /// where no wrench fits or the adapter gives no setting.
     pub fn set_to(&self) -> Option<TypedTorque> {
-        Some(told_in_wrench(self.torque()?, self.wrench()?))
+        let (torque, wrench) = (self.torque()?, self.wrench()?);
+        match self.lever {
+            None => Some(told_in_wrench(torque, wrench)),
+            Some(lever) => {
+                let setting = wrench_setting(torque.torque(), lever).ok()?;
+                let shown = PLAIN.torque_in(setting, wrench.unit, 1);
+                Typed::parse(&shown.number, wrench.unit).ok()
+            }
+        }
+    }
+
+    /// Why the adapter gives no setting.
+    pub fn lever_slip(&self) -> Option<LeverError> {
+        wrench_setting(self.torque()?.torque(), self.lever?).err()
+    }
+
+    /// Whether an adapter is on the wrench.
+    pub const fn has_lever(&self) -> bool {
+        self.lever.is_some()
+    }
+
+    /// Whether with the adapter the wrench would be set outside its usable range.
+    pub fn is_out_of_range(&self) -> bool {
+        match (self.set_to(), self.wrench()) {
+            (Some(set), Some(wrench)) => !wrench.holds(set.torque(), self.share),
+            _ => false,
+        }
     }
 
     /// Whether the pass was begun and is not at its end.
     pub fn is_begun(&self) -> bool {
-        self.next().is_some() && (self.stage > 0 || self.done > 0)
+        self.next().is_some() && (self.stage > 0 || self.left < self.items.len())
     }
 
     /// Whether the next tap is the last of the step.
     pub fn is_last(&self) -> bool {
-        self.stage.saturating_add(1) == self.stages.len()
-            && self.done.saturating_add(1) == self.items.len()
+        self.stage.saturating_add(1) == self.stages.len() && self.left == 1
     }
 
     /// What one tap writes: the next fastener at its card, or one stage nearer to it.
     pub fn tap(&self) -> Option<What> {
         let item = self.next()?;
         let last_stage = self.stage.saturating_add(1) == self.stages.len();
+        let turns_back = matches!(self.asked(), Some(Stage::Back(_)));
         let wrench = self
             .wrench()
+            .filter(|_| self.uses_wrench())
             .and_then(|wrench| Some((wrench.name.clone(), self.set_to()?)));
         Some(What::Moved(Moved {
             step: self.step,
             items: vec![item],
-            to: if last_stage { Hold::Done } else { Hold::Snug },
+            to: match (last_stage, turns_back) {
+                (true, _) => Hold::Done,
+                (false, true) => Hold::Loosened,
+                (false, false) => Hold::Snug,
+            },
             wrench,
         }))
     }
@@ -149,19 +225,32 @@ fn stages(card: &SpecCard) -> Vec<Stage> {
     }
 }
 
-/// How often a fastener was tapped at a step since its pass began.
+/// How often a fastener was tapped at a step since its pass began; one that came off begins anew.
 fn taps(sheet: &Sheet, step: StepKey, item: Item) -> usize {
     sheet.counting().fold(0, |taps, entry| match &entry.what {
         What::Pass(passed) if *passed == step => 0,
+        What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::Off => 0,
+        What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::ByHand => taps,
         What::Moved(moved) if moved.step == step && moved.items.contains(&item) => taps + 1,
         _ => taps,
     })
 }
 
-/// From the order of the trade, numbered clockwise from 1, to places from 0.
-fn places(group: Group, count: usize) -> Vec<usize> {
+fn pattern(card: &SpecCard) -> Option<Pattern> {
+    match &card.body {
+        CardBody::Torque(body) => body.printed.pattern,
+        _ => None,
+    }
+}
+
+/// From the order of the trade, numbered clockwise from 1, to places from 0; where the page goes
+/// round the circle or by numbers of its own, one after the other.
+fn places(group: Group, count: usize, pattern: Option<Pattern>) -> Vec<usize> {
     let number = u8::try_from(count).unwrap_or(0);
     let order = match group {
+        _ if matches!(pattern, Some(Pattern::Round | Pattern::AsNumbered)) => {
+            return (0..count).collect();
+        }
         Group::WheelNuts => star_order(number),
         Group::HubBolts => cross_order(number),
         _ => return (0..count).collect(),
@@ -176,10 +265,11 @@ fn places(group: Group, count: usize) -> Vec<usize> {
 }
 
 fn fitting(sheet: &Sheet, card: &SpecCard) -> Vec<Wrench> {
-    let kit = sheet
-        .carried()
-        .map_or(&[][..], |carried| carried.wrenches.as_slice());
-    match fit(card, kit, UsableShare::DEFAULT) {
+    let Some(carried) = sheet.carried() else {
+        return Vec::new();
+    };
+    let kit = carried.wrenches.as_slice();
+    match fit(card, kit, carried.share()) {
         Fit::Fits { wrenches } => wrenches
             .iter()
             .filter_map(|index| kit.get(*index).cloned())
@@ -188,16 +278,18 @@ fn fitting(sheet: &Sheet, card: &SpecCard) -> Vec<Wrench> {
     }
 }
 
+/// How a setting is told in digits that [`Typed`] reads.
+const PLAIN: Format = Format {
+    system: System::Metric,
+    decimal: DecimalMark::Dot,
+};
+
 /// The card's torque in the wrench's unit, never coarser than the card gives it.
-fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
-    let plain = Format {
-        system: System::Metric,
-        decimal: DecimalMark::Dot,
-    };
-    let shown = plain.typed_in(torque, wrench.unit);
+pub fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
+    let shown = PLAIN.typed_in(torque, wrench.unit);
     Typed::parse(&shown.number, wrench.unit).unwrap_or_else(|_| torque.clone())
 }
 
 #[cfg(test)]
 #[path = "turn/tests.rs"]
-mod tests;
+pub(crate) mod tests;

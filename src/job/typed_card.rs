@@ -2,10 +2,12 @@
 
 use crate::trade::fastening::card::CardFault;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody,
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
+    Stage, Thread, ThreadSlip, TorqueBody,
 };
 use crate::trade::play::Way;
 use crate::units::{AngleUnit, DecimalSlip, LengthUnit, TorqueUnit, Typed};
+use crate::words;
 
 /// Why the fields give no card.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,8 +16,77 @@ pub enum CardSlip {
     Value(DecimalSlip),
     /// The angle is no number.
     Angle(DecimalSlip),
+    /// A further stage, counted from 1, is no number.
+    Further(usize, DecimalSlip),
+    /// The count is no whole number from 1 to 20.
+    Count,
+    /// The thread is none.
+    Thread(ThreadSlip),
     /// The card would not be usable.
     Fault(CardFault),
+}
+
+words! {
+    /// What a further stage does.
+    pub enum Further {
+        /// To a torque, in the unit of the first.
+        Torque = "torque",
+        /// On by an angle.
+        Angle = "angle",
+        /// Back by an angle; without a number until it is loose.
+        Back = "back",
+    }
+}
+
+/// What the page says of the fasteners, as typed; an empty field is not known.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct TypedPrinted {
+    /// How many.
+    pub count: String,
+    /// The thread.
+    pub thread: String,
+    /// The class.
+    pub class: Option<PropertyClass>,
+    /// The order.
+    pub pattern: Option<Pattern>,
+    /// The threadlocker's grade.
+    pub threadlocker: String,
+}
+
+impl TypedPrinted {
+    /// The fields of a card that is kept.
+    pub fn of(printed: &Printed) -> Self {
+        let thread = printed.thread.as_ref();
+        Self {
+            count: printed
+                .count
+                .map(|count| count.to_string())
+                .unwrap_or_default(),
+            thread: thread
+                .map(|it| it.as_typed().to_owned())
+                .unwrap_or_default(),
+            class: printed.class,
+            pattern: printed.pattern,
+            threadlocker: printed.threadlocker.clone().unwrap_or_default(),
+        }
+    }
+
+    fn printed(self) -> Result<Printed, CardSlip> {
+        let given = |text: &str| (!text.trim().is_empty()).then(|| text.trim().to_owned());
+        let count = match given(&self.count).map(|text| text.parse()) {
+            None => None,
+            Some(Ok(count @ 1..=20)) => Some(count),
+            Some(_) => return Err(CardSlip::Count),
+        };
+        let thread = given(&self.thread).map(|text| Thread::parse(&text));
+        Ok(Printed {
+            count,
+            thread: thread.transpose().map_err(CardSlip::Thread)?,
+            class: self.class,
+            pattern: self.pattern,
+            threadlocker: given(&self.threadlocker),
+        })
+    }
 }
 
 /// The fields of a torque's form.
@@ -23,16 +94,22 @@ pub enum CardSlip {
 pub struct TypedTorqueCard {
     /// What it is for.
     pub item: CardItem,
-    /// The torque as typed.
+    /// Whether it is seated first, without a figure.
+    pub seated_first: bool,
+    /// The first torque as typed.
     pub value: String,
     /// The unit behind it.
     pub unit: TorqueUnit,
     /// The angle as typed, degrees, if one follows.
     pub angle: Option<String>,
+    /// The stages after these, as typed.
+    pub further: Vec<(Further, String)>,
     /// How the hub is held, for the axle nut.
     pub position: Position,
     /// What else the page asks for.
     pub conditions: Vec<Condition>,
+    /// What the page says of the fasteners.
+    pub printed: TypedPrinted,
     /// Where it was read.
     pub source: CardSource,
 }
@@ -43,22 +120,75 @@ impl TypedTorqueCard {
     /// # Errors
     /// The first [`CardSlip`].
     pub fn card(self) -> Result<SpecCard, CardSlip> {
-        let torque = Typed::parse(&self.value, self.unit).map_err(CardSlip::Value)?;
-        let mut stages = vec![Stage::Torque(torque)];
-        if let Some(angle) = &self.angle {
-            let angle = Typed::parse(angle, AngleUnit::Degree).map_err(CardSlip::Angle)?;
-            stages.push(Stage::Angle(angle));
-        }
+        let stages = self.stages()?;
         sound(SpecCard {
             item: self.item,
             body: CardBody::Torque(TorqueBody {
                 stages,
                 position: (self.item == CardItem::AxleNut).then_some(self.position),
                 conditions: self.conditions,
+                printed: self.printed.printed()?,
                 source: self.source,
             }),
         })
     }
+
+    fn stages(&self) -> Result<Vec<Stage>, CardSlip> {
+        let torque = Typed::parse(&self.value, self.unit).map_err(CardSlip::Value)?;
+        let mut stages = Vec::new();
+        stages.extend(self.seated_first.then_some(Stage::Snug));
+        stages.push(Stage::Torque(torque));
+        if let Some(angle) = &self.angle {
+            let angle = Typed::parse(angle, AngleUnit::Degree).map_err(CardSlip::Angle)?;
+            stages.push(Stage::Angle(angle));
+        }
+        for (place, (what, text)) in self.further.iter().enumerate() {
+            let slip = |slip| CardSlip::Further(place.saturating_add(1), slip);
+            stages.push(self.further_stage(*what, text).map_err(slip)?);
+        }
+        Ok(stages)
+    }
+
+    fn further_stage(&self, what: Further, text: &str) -> Result<Stage, DecimalSlip> {
+        Ok(match what {
+            Further::Torque => Stage::Torque(Typed::parse(text, self.unit)?),
+            Further::Angle => Stage::Angle(Typed::parse(text, AngleUnit::Degree)?),
+            Further::Back if text.trim().is_empty() => Stage::Back(None),
+            Further::Back => Stage::Back(Some(Typed::parse(text, AngleUnit::Degree)?)),
+        })
+    }
+}
+
+/// The stages of a kept card as the form has them: seated first, then what follows the first
+/// torque and the angle behind it.
+pub fn typed_stages(stages: &[Stage]) -> (bool, Vec<(Further, String)>) {
+    let mut rest = stages.iter().peekable();
+    let seated_first = rest.next_if(|stage| **stage == Stage::Snug).is_some();
+    rest.next_if(|stage| matches!(stage, Stage::Torque(_)));
+    rest.next_if(|stage| matches!(stage, Stage::Angle(_)));
+    let further = rest.filter_map(|stage| match stage {
+        Stage::Torque(torque) => Some((Further::Torque, torque.number.as_typed().to_owned())),
+        Stage::Angle(angle) => Some((Further::Angle, angle.number.as_typed().to_owned())),
+        Stage::Back(angle) => {
+            let typed = angle
+                .as_ref()
+                .map(|angle| angle.number.as_typed().to_owned());
+            Some((Further::Back, typed.unwrap_or_default()))
+        }
+        Stage::Snug => None,
+    });
+    (seated_first, further.collect())
+}
+
+/// The same card, with the reason for which it was kept although it was doubted.
+pub fn kept_because(mut card: SpecCard, reason: &str) -> SpecCard {
+    let reason = Some(reason.to_owned());
+    match &mut card.body {
+        CardBody::Torque(body) => body.source.kept_because = reason,
+        CardBody::Play { source, .. } => source.kept_because = reason,
+        CardBody::NotFound { .. } => {}
+    }
+    card
 }
 
 /// The card of the play limit.
@@ -112,11 +242,14 @@ mod tests {
     fn typed(value: &str, angle: Option<&str>) -> TypedTorqueCard {
         TypedTorqueCard {
             item: CardItem::AxleNut,
+            seated_first: false,
             value: value.to_owned(),
             unit: TorqueUnit::NewtonMetre,
             angle: angle.map(str::to_owned),
+            further: Vec::new(),
             position: Position::AirBar,
             conditions: vec![Condition::NewFastener],
+            printed: TypedPrinted::default(),
             source: source(),
         }
     }
@@ -131,6 +264,67 @@ mod tests {
         assert_eq!(body.position, Some(Position::AirBar));
         let kept = card.final_torque().unwrap();
         assert_eq!(kept.number, Decimal::parse("80").unwrap());
+    }
+
+    #[test]
+    fn many_stages_are_typed_and_come_back_into_the_form() {
+        let further = vec![
+            (Further::Back, String::new()),
+            (Further::Torque, "20".to_owned()),
+            (Further::Angle, "90".to_owned()),
+            (Further::Back, "15".to_owned()),
+        ];
+        let fields = TypedTorqueCard {
+            seated_first: true,
+            further: further.clone(),
+            ..typed("60", Some("30"))
+        };
+        let CardBody::Torque(body) = fields.card().unwrap().body else {
+            panic!("a torque")
+        };
+        assert_eq!(body.stages.len(), 7);
+        assert_eq!(body.stages[0], Stage::Snug);
+        assert_eq!(body.stages[3], Stage::Back(None));
+        assert_eq!(typed_stages(&body.stages), (true, further));
+    }
+
+    #[test]
+    fn what_the_page_says_of_the_fasteners_is_kept_and_comes_back() {
+        let printed = TypedPrinted {
+            count: "5".to_owned(),
+            thread: "M12x1.5".to_owned(),
+            class: Some(PropertyClass::Iso109),
+            pattern: Some(Pattern::Star),
+            threadlocker: "medium, blue".to_owned(),
+        };
+        let with = |printed: TypedPrinted| TypedTorqueCard {
+            printed,
+            ..typed("80", None)
+        };
+        let CardBody::Torque(body) = with(printed.clone()).card().unwrap().body else {
+            panic!("a torque")
+        };
+        assert_eq!(TypedPrinted::of(&body.printed), printed);
+        let slip = |change: fn(&mut TypedPrinted)| {
+            let mut fields = printed.clone();
+            change(&mut fields);
+            with(fields).card().unwrap_err()
+        };
+        assert_eq!(slip(|it| it.count = "0".to_owned()), CardSlip::Count);
+        assert_eq!(slip(|it| it.count = "five".to_owned()), CardSlip::Count);
+        assert_eq!(
+            slip(|it| it.thread = "M12".to_owned()),
+            CardSlip::Thread(ThreadSlip::NoPitch)
+        );
+    }
+
+    #[test]
+    fn a_doubted_card_carries_the_reason_for_which_it_was_kept() {
+        let card = kept_because(typed("80", None).card().unwrap(), "read twice");
+        let CardBody::Torque(body) = card.body else {
+            panic!("a torque")
+        };
+        assert_eq!(body.source.kept_because.as_deref(), Some("read twice"));
     }
 
     #[test]
@@ -150,6 +344,14 @@ mod tests {
         let slip = |value: &str, angle| typed(value, angle).card().unwrap_err();
         assert_eq!(slip("", None), CardSlip::Value(DecimalSlip::Empty));
         assert_eq!(slip("80", Some("")), CardSlip::Angle(DecimalSlip::Empty));
+        let further = TypedTorqueCard {
+            further: vec![
+                (Further::Back, String::new()),
+                (Further::Torque, "x".to_owned()),
+            ],
+            ..typed("80", None)
+        };
+        assert!(matches!(further.card(), Err(CardSlip::Further(2, _))));
         assert_eq!(
             slip("0", None),
             CardSlip::Fault(CardFault::NotAboveZero { stage: 0 })

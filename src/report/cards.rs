@@ -3,23 +3,25 @@
 use chrono::NaiveDate;
 
 use crate::text::{self, Lang, ReportWord, Say};
-use crate::trade::fastening::{CardBody, CardSource, SpecCard, Stage, TorqueBody};
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, SpecCard, Stage, Thread, TorqueBody,
+};
 use crate::trade::play::{Limit, LimitSource, Way};
 use crate::units::{Format, LengthUnit, System};
 
 /// A card's value with its unit as it was printed; "not found" is a value.
 pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
     match &card.body {
-        CardBody::Torque(body) => stages(format, body, false),
+        CardBody::Torque(body) => stages(lang, format, body, false),
         CardBody::Play { most, .. } => format.typed(most).line(),
         CardBody::NotFound { .. } => text::say(lang, Say::CardNotFound).to_owned(),
     }
 }
 
 /// The same value in the other unit; `None` where there is no value.
-pub fn card_twin(format: Format, card: &SpecCard) -> Option<String> {
+pub fn card_twin(lang: Lang, format: Format, card: &SpecCard) -> Option<String> {
     match &card.body {
-        CardBody::Torque(body) => Some(stages(format, body, true)),
+        CardBody::Torque(body) => Some(stages(lang, format, body, true)),
         CardBody::Play { most, .. } => Some(format.typed_twin(most).line()),
         CardBody::NotFound { .. } => None,
     }
@@ -29,7 +31,7 @@ pub fn card_twin(format: Format, card: &SpecCard) -> Option<String> {
 pub fn card_lines(lang: Lang, format: Format, card: &SpecCard) -> Vec<(String, String)> {
     let word = |word| text::report(lang, word).to_owned();
     let mut value = card_value(lang, format, card);
-    if let Some(twin) = card_twin(format, card) {
+    if let Some(twin) = card_twin(lang, format, card) {
         value = format!("{value} {}", text::also_value(lang, &twin));
     }
     let mut lines = vec![(text::card_item(lang, card.item).to_owned(), value)];
@@ -41,15 +43,9 @@ pub fn card_lines(lang: Lang, format: Format, card: &SpecCard) -> Vec<(String, S
                     text::nut_position(lang, position).to_owned(),
                 ));
             }
-            if !body.conditions.is_empty() {
-                let told = body
-                    .conditions
-                    .iter()
-                    .map(|condition| text::condition(lang, *condition));
-                lines.push((
-                    word(ReportWord::Condition),
-                    told.collect::<Vec<_>>().join(", "),
-                ));
+            let told = torque_conditions(lang, card.item, body);
+            if !told.is_empty() {
+                lines.push((word(ReportWord::Condition), told.join(", ")));
             }
             lines.push((word(ReportWord::Source), source_line(lang, &body.source)));
         }
@@ -62,6 +58,33 @@ pub fn card_lines(lang: Lang, format: Format, card: &SpecCard) -> Vec<(String, S
         }
     }
     lines
+}
+
+/// What a page says beside the figure: conditions, fasteners, order; for the axle nut also that
+/// it does not say whether the running torque is in the figure.
+pub fn torque_conditions(lang: Lang, item: CardItem, body: &TorqueBody) -> Vec<String> {
+    let says = |condition| body.conditions.contains(&condition);
+    let conditions = body.conditions.iter().map(|it| text::condition(lang, *it));
+    let mut told: Vec<String> = conditions.map(str::to_owned).collect();
+    let running = says(Condition::PrevailingIncluded) || says(Condition::PrevailingExtra);
+    if item == CardItem::AxleNut && !running {
+        told.push(text::running_torque_unknown(lang).to_owned());
+    }
+    let printed = &body.printed;
+    let count = printed.count.map(|count| count.to_string());
+    let thread = printed.thread.as_ref().map(Thread::as_typed);
+    let class = printed.class.map(|class| text::property_class(lang, class));
+    let fasteners = text::fasteners(
+        lang,
+        &count.unwrap_or_default(),
+        thread.unwrap_or_default(),
+        class.unwrap_or_default(),
+    );
+    told.extend((!fasteners.is_empty()).then_some(fasteners));
+    let grade = printed.threadlocker.as_ref();
+    told.extend(grade.map(|grade| text::threadlocker(lang, grade)));
+    told.extend(printed.pattern.map(|it| text::pattern(lang, it).to_owned()));
+    told
 }
 
 /// How a play is taken, label by label.
@@ -103,13 +126,17 @@ pub fn card_source(card: &SpecCard) -> Option<&CardSource> {
 
 /// Where a card was read: document, page, day and who.
 pub fn source_line(lang: Lang, source: &CardSource) -> String {
-    text::source_line(
+    let line = text::source_line(
         lang,
         &source.document,
         &source.page,
         &source.looked_up.to_string(),
         &source.who,
-    )
+    );
+    match &source.kept_because {
+        Some(reason) => format!("{line}. {}", text::kept_because(lang, reason)),
+        None => line,
+    }
 }
 
 /// That a card was taken over from an earlier job, if it was looked up before `job_day`.
@@ -132,11 +159,22 @@ pub fn limit_value(format: Format, limit: &Limit, card: Option<&SpecCard>) -> St
     }
 }
 
-fn stages(format: Format, body: &TorqueBody, twin: bool) -> String {
-    let told = body.stages.iter().map(|stage| match (stage, twin) {
-        (Stage::Torque(torque), false) => format.typed(torque).line(),
-        (Stage::Torque(torque), true) => format.typed_twin(torque).line(),
-        (Stage::Angle(angle), _) => format.typed(angle).line(),
-    });
+fn stages(lang: Lang, format: Format, body: &TorqueBody, twin: bool) -> String {
+    let told = body
+        .stages
+        .iter()
+        .map(|it| stage_line(lang, format, it, twin));
     told.collect::<Vec<_>>().join(" + ")
+}
+
+/// One stage in words, in its own unit or in the other one.
+pub fn stage_line(lang: Lang, format: Format, stage: &Stage, twin: bool) -> String {
+    match stage {
+        Stage::Snug => text::until_it_sits(lang).to_owned(),
+        Stage::Torque(torque) if twin => format.typed_twin(torque).line(),
+        Stage::Torque(torque) => format.typed(torque).line(),
+        Stage::Angle(angle) => format.typed(angle).line(),
+        Stage::Back(Some(angle)) => text::back_by(lang, &format.typed(angle).line()),
+        Stage::Back(None) => text::back_until_loose(lang).to_owned(),
+    }
 }

@@ -8,7 +8,7 @@ use super::record::{consent_lines, scope, signatures};
 use super::standing::{self, must_not_drive};
 use super::{Told, answers, time};
 use crate::job::ending::{is_watched, watched};
-use crate::job::entry::{Consent, DueKind, Ending, Reply, What};
+use crate::job::entry::{Consent, DueKind, Ending, Reply, Scope, What};
 use crate::job::judge::{after, verdict};
 use crate::text::{self, ReportWord};
 use crate::trade::play::{After, Conformity, Test};
@@ -22,7 +22,13 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
         let What::Consent(consent) = &entry.what else {
             continue;
         };
-        let stands = told.sheet.consent(consent.step) == Some(consent);
+        let is_extra = consent.scope == Scope::Extra;
+        let holds = if is_extra {
+            told.sheet.extra(consent.step)
+        } else {
+            told.sheet.consent(consent.step)
+        };
+        let stands = holds == Some(consent);
         if consent.yes || !stands {
             continue;
         }
@@ -33,7 +39,7 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
             &date.unwrap_or_default(),
         )));
         let decided = consent.step.corner.and_then(|c| told.sheet.decided(c));
-        if let Some(decided) = decided {
+        if let Some(decided) = decided.filter(|_| !is_extra) {
             let consequence = text::declined_consequence(told.lang, decided.decision);
             blocks.push(Block::Subheading(told.word(ReportWord::WhatCanHappen)));
             blocks.push(Block::Sentence(consequence.to_owned()));

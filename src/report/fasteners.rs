@@ -3,8 +3,9 @@
 use super::Told;
 use super::block::Block;
 use super::cards::card_value;
-use super::gist::items;
+use super::gist::{entry as gist, item_name, items};
 use super::time::when;
+use crate::job::also::named;
 use crate::job::entry::{Entry, Moved, What};
 use crate::text::{self, ReportWord};
 use crate::trade::fastening::CardItem;
@@ -33,6 +34,7 @@ pub(super) fn fasteners(told: &Told) -> Vec<Block> {
             rows: turned,
         });
     }
+    blocks.extend(mishaps(told));
     blocks.push(told.heading(ReportWord::LooseList));
     blocks.push(still_loose(told));
     let moves: Vec<Vec<String>> = told
@@ -57,6 +59,22 @@ pub(super) fn fasteners(told: &Told) -> Vec<Block> {
     blocks
 }
 
+/// What went wrong, with part and time, that it was mended, and with which adapter was turned.
+fn mishaps(told: &Told) -> Vec<Block> {
+    let lines = told.sheet.counting().filter_map(|entry| match &entry.what {
+        What::Mishap(_) | What::Mended(_) | What::Lever(..) => {
+            let line = gist(told, &entry.what);
+            Some(format!("{line} ({})", when(told.lang, &entry.at)))
+        }
+        _ => None,
+    });
+    let lines: Vec<String> = lines.collect();
+    if lines.is_empty() {
+        return Vec::new();
+    }
+    vec![told.heading(ReportWord::WentWrong), Block::List(lines)]
+}
+
 /// What is off or loosened and not back, or that nothing is.
 pub(super) fn still_loose(told: &Told) -> Block {
     let loose = told.sheet.loose();
@@ -64,7 +82,7 @@ pub(super) fn still_loose(told: &Told) -> Block {
         return told.sentence(ReportWord::NothingLoose);
     }
     let rows = loose.iter().map(|(item, hold)| {
-        let name = text::item_at(told.lang, *item);
+        let name = item_name(told.lang, told.sheet, *item);
         text::loose_row(told.lang, &name, text::hold_state(told.lang, *hold))
     });
     Block::List(rows.collect())
@@ -90,7 +108,7 @@ fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
             .map(|item| {
                 let (wrench, set) = wrench(told, moved);
                 vec![
-                    text::item_at(told.lang, *item),
+                    item_name(told.lang, told.sheet, *item),
                     target(told, *item),
                     wrench,
                     set,
@@ -103,7 +121,9 @@ fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
 }
 
 fn is_turn(moved: &Moved) -> bool {
-    let fastener = |item: &Item| item.group.is_fastener();
+    let fastener = |item: &Item| {
+        item.group.is_fastener() || (item.group == Group::Other && moved.wrench.is_some())
+    };
     moved.to == Hold::Done && moved.items.iter().any(fastener)
 }
 
@@ -125,6 +145,13 @@ fn wrench(told: &Told, moved: &Moved) -> (String, String) {
 }
 
 fn target(told: &Told, item: Item) -> String {
+    if item.group == Group::Other {
+        let cards = named(told.sheet, item).into_iter().filter_map(|also| {
+            let (torque, document) = also.card.as_ref()?;
+            Some(format!("{}, {document}", told.format.typed(torque).line()))
+        });
+        return cards.collect::<Vec<_>>().join("; ");
+    }
     let card = card_of(item.group).and_then(|card| told.sheet.card(card));
     card.map_or_else(
         || told.word(ReportWord::NoCard),
@@ -147,7 +174,8 @@ const fn card_of(group: Group) -> Option<CardItem> {
         | Group::SensorWire
         | Group::Plate
         | Group::Hub
-        | Group::Stake => None,
+        | Group::Stake
+        | Group::Other => None,
     }
 }
 
@@ -162,3 +190,6 @@ fn other_move(told: &Told, entry: &Entry) -> Option<Vec<String>> {
         _ => None,
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -4,10 +4,13 @@ use super::Told;
 use super::bill::paid_line;
 use super::cards::card_value;
 use super::money::money;
+use crate::job::Sheet;
+use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
 use crate::text::{self, Lang, ReportWord, Say};
+use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
-use crate::trade::wheel_end::{Item, Kind};
+use crate::trade::wheel_end::{Group, Item, Kind};
 
 /// An answer; a list gives one line a row.
 pub(super) fn reply(told: &Told, reply: &Reply) -> Vec<String> {
@@ -23,6 +26,7 @@ pub(super) fn reply(told: &Told, reply: &Reply) -> Vec<String> {
         Reply::Felt(felt) => text::felt(lang, *felt).to_owned(),
         Reply::Picked(pick) => text::pick(lang, *pick).to_owned(),
         Reply::Number(quantity) => number(told, quantity),
+        Reply::FoundLoose(count) => text::found_loose(lang, *count),
         Reply::Checked(checks) => {
             return checks
                 .iter()
@@ -49,6 +53,18 @@ pub(super) fn number(told: &Told, quantity: &Quantity) -> String {
     )
 }
 
+/// An item by its name with its corner; what was named by hand by that name.
+pub fn item_name(lang: Lang, sheet: &Sheet, item: Item) -> String {
+    let names: Vec<&str> = named(sheet, item)
+        .iter()
+        .map(|also| also.name.as_str())
+        .collect();
+    if names.is_empty() {
+        return text::item_at(lang, item);
+    }
+    format!("{}, {}", names.join(" + "), text::corner(lang, item.corner))
+}
+
 /// Items of one group together: "Wheel nuts 1–5, front left".
 pub(super) fn items(told: &Told, items: &[Item]) -> String {
     let mut runs: Vec<(Item, u8)> = Vec::new();
@@ -56,6 +72,7 @@ pub(super) fn items(told: &Told, items: &[Item]) -> String {
         match runs.last_mut() {
             Some((first, last))
                 if first.group == item.group
+                    && first.group != Group::Other
                     && first.corner == item.corner
                     && item.number == last.saturating_add(1) =>
             {
@@ -66,7 +83,7 @@ pub(super) fn items(told: &Told, items: &[Item]) -> String {
     }
     let one = |(first, last): &(Item, u8)| {
         if first.number == *last {
-            return text::item_at(told.lang, *first);
+            return item_name(told.lang, told.sheet, *first);
         }
         format!(
             "{} {}–{last}, {}",
@@ -92,9 +109,11 @@ pub(super) fn vehicle_value(lang: Lang, field: VehicleField, value: &str) -> Str
             "fixed" => Some(text::say(lang, Say::CaliperFixed)),
             _ => None,
         },
-        VehicleField::Vin | VehicleField::Family | VehicleField::Studs | VehicleField::HubBolts => {
-            None
-        }
+        VehicleField::Vin
+        | VehicleField::Family
+        | VehicleField::Studs
+        | VehicleField::HubBolts
+        | VehicleField::Mass => None,
     };
     word.unwrap_or(value).to_owned()
 }
@@ -128,6 +147,16 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
             format!("{}: {}", told.step(*step), reply(told, answer).join("; "))
         }
         What::Moved(moved) => moved_line(told, moved),
+        What::Also(also) => text::also_off(lang, &also.name),
+        What::Lever(step, lever) => {
+            format!("{}: {}", told.step(*step), adapter(told, lever.as_ref()))
+        }
+        What::Mishap(mishap) => {
+            let item = item_name(lang, told.sheet, mishap.item);
+            let what = text::mishap(lang, mishap.kind);
+            text::mishap_line(lang, &item, what, &mishap.part, mishap.minutes)
+        }
+        What::Mended(item) => text::mended(lang, &item_name(lang, told.sheet, *item)),
         What::Pass(step) => format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan)),
         What::Reading(reading) => reading_line(told, reading),
         What::Decided(decided) => text::corner_decision(lang, decided.corner, decided.decision),
@@ -151,6 +180,19 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::RunoutLimit(card) => super::runout::limit_line(told, card),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
+}
+
+fn adapter(told: &Told, lever: Option<&TypedLever>) -> String {
+    let Some(lever) = lever else {
+        return text::no_adapter(told.lang).to_owned();
+    };
+    let format = told.format;
+    text::adapter(
+        told.lang,
+        &format.typed(&lever.wrench).line(),
+        &format.typed(&lever.adapter).line(),
+        &format.typed(&lever.angle).line(),
+    )
 }
 
 /// Corners by name.

@@ -29,6 +29,7 @@ mod tests;
 mod time;
 
 pub use block::{Block, Size};
+pub use gist::item_name;
 pub use money::money;
 pub use signature::signature_svg;
 pub use standing::must_not_drive;

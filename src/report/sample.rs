@@ -9,11 +9,13 @@
 use chrono::NaiveDate;
 
 use crate::job::entry::*;
+use crate::job::kit::MoreKit;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
+    Upkeep, Wrench,
 };
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
@@ -164,6 +166,7 @@ pub fn source(day: u32) -> CardSource {
         page: "204".to_owned(),
         looked_up: NaiveDate::from_ymd_opt(2025, 3, day).unwrap(),
         who: "Ada Rook".to_owned(),
+        kept_because: None,
     }
 }
 
@@ -183,6 +186,7 @@ fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> W
             } else {
                 vec![]
             },
+            printed: Printed::default(),
             source: source(day),
         }),
     })
@@ -249,8 +253,10 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
                 low: Torque::newton_metres(40.0),
                 high: Torque::newton_metres(340.0),
                 unit: TorqueUnit::NewtonMetre,
+                upkeep: Upkeep::default(),
             }],
             dial: Dial::HUNDREDTH_MM,
+            more: MoreKit::default(),
         }),
     ]);
     job.answer(

@@ -137,12 +137,16 @@ fn instruments(told: &Told) -> Vec<Block> {
 
 fn range(told: &Told, wrench: &Wrench) -> String {
     let at = |torque| told.format.torque_in(torque, wrench.unit, 0).number;
-    format!(
+    let range = format!(
         "{} – {}\u{a0}{}",
         at(wrench.low),
         at(wrench.high),
         wrench.unit.symbol()
-    )
+    );
+    match wrench.upkeep.checked {
+        Some(day) => format!("{range}, {}", text::checked_on(told.lang, &day.to_string())),
+        None => range,
+    }
 }
 
 fn cards(told: &Told) -> Vec<Block> {

@@ -30,24 +30,24 @@ fn report_in(job: &Job, format: Format) -> Report {
     Report::of(&job.sheet(), Lang::English, format, &reader())
 }
 
-fn report(job: &Job) -> Report {
+pub(super) fn report(job: &Job) -> Report {
     report_in(job, METRIC)
 }
 
-fn told(blocks: &[Block]) -> String {
+pub(super) fn told(blocks: &[Block]) -> String {
     let texts: Vec<&str> = blocks.iter().flat_map(Block::texts).collect();
     texts.join("\n")
 }
 
 #[track_caller]
-fn says(text: &str, wanted: &[&str]) {
+pub(super) fn says(text: &str, wanted: &[&str]) {
     for want in wanted {
         assert!(text.contains(want), "{want:?} is not in:\n{text}");
     }
 }
 
 #[track_caller]
-fn never_says(text: &str, unwanted: &[&str]) {
+pub(super) fn never_says(text: &str, unwanted: &[&str]) {
     for word in unwanted {
         let found = text.to_lowercase().contains(&word.to_lowercase());
         assert!(!found, "{word:?} is in:\n{text}");

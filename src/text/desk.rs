@@ -37,8 +37,108 @@ desk_sayings! {
     From,
     /// Change the source.
     ChangeSource,
-    /// Keep it as it is printed.
-    KeepAsPrinted,
+    /// A reason to keep a doubted figure: it was read twice.
+    ReadTwice,
+    /// A reason to keep a doubted figure: another document says the same.
+    SecondDocument,
+    /// A reason to keep a doubted figure: the maker was asked.
+    AskedMaker,
+    /// What else a torque card can say.
+    MoreStages,
+    /// It is seated before the first figure.
+    SeatedFirst,
+    /// One more torque.
+    AddTorque,
+    /// One more angle.
+    AddAngle,
+    /// One more turn back.
+    AddBack,
+    /// The last further stage goes.
+    TakeStageOut,
+    /// The label of a further torque.
+    FurtherTorque,
+    /// The label of a further angle.
+    FurtherAngle,
+    /// The label of a further turn back.
+    FurtherBack,
+    /// How many fasteners.
+    Count,
+    /// Their thread.
+    Thread,
+    /// Their class.
+    Class,
+    /// The order on the page.
+    PatternLegend,
+    /// The page does not say it.
+    NotSaid,
+    /// The threadlocker's grade.
+    ThreadlockerGrade,
+    /// An adapter on the wrench.
+    Adapter,
+    /// The wrench's length.
+    LeverWrench,
+    /// The adapter's length.
+    LeverAdapter,
+    /// The angle between them.
+    LeverAngle,
+    /// The unit of the lengths.
+    LeverUnit,
+    /// A lever without length.
+    LeverNoLength,
+    /// A lever that folds back past the grip.
+    LeverNotLonger,
+    /// The setting is outside the wrench's range.
+    LeverOutOfRange,
+    /// Something else is off.
+    AlsoOff,
+    /// What it is.
+    AlsoName,
+    /// Its torque.
+    AlsoTorque,
+    /// At which corner.
+    AtCorner,
+    /// Put it on the list.
+    PutOnList,
+    /// It is back in place.
+    BackInPlace,
+    /// It is at its card.
+    AtItsCard,
+    /// A wrench's finest mark.
+    WrenchMark,
+    /// When it was last checked.
+    WrenchChecked,
+    /// Its clicks since then.
+    WrenchClicks,
+    /// Wrenches that are to be checked.
+    WrenchChecks,
+    /// The share of a wrench's range.
+    ShareTitle,
+    /// Its lower end.
+    ShareLow,
+    /// Its upper end.
+    ShareHigh,
+    /// The stands.
+    Stands,
+    /// One more stand.
+    AddStand,
+    /// Its name.
+    StandName,
+    /// Its rating.
+    StandRating,
+    /// The unit of the rating.
+    StandUnit,
+    /// A stand goes.
+    RemoveStand,
+    /// There is an angle gauge.
+    AngleGauge,
+    /// Dials beside the one in use.
+    OtherDials,
+    /// The dial in use is kept beside others.
+    LayDialBy,
+    /// A card has no wrench: nobody leaves.
+    NoWrenchNoLeaving,
+    /// Leave all the same.
+    LeaveWithout,
     /// Another value than the one offered.
     OtherValue,
     /// Back to the value.
@@ -93,6 +193,8 @@ desk_sayings! {
     KitNoName,
     /// The range is turned round.
     KitRange,
+    /// A share of a range is typed wrongly.
+    KitShare,
     /// There is no such dial.
     KitDial,
     /// How much storage is used cannot be told.

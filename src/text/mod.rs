@@ -29,7 +29,8 @@ use crate::job::entry::{
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardItem, Condition, Misfit};
+use crate::trade::fastening::calibration::CheckDue;
+use crate::trade::fastening::{CardItem, Condition, Misfit, MishapKind, Pattern, PropertyClass};
 use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
@@ -103,6 +104,35 @@ spoken! {
     words::item_at(item: Item) -> String;
     /// How far an item is from being back.
     words::hold_state(hold: Hold) -> &'static str;
+    /// What went wrong with a fastener, as a key label.
+    mishap::mishap(kind: MishapKind) -> &'static str;
+    /// What to do about it.
+    mishap::mishap_say(kind: MishapKind) -> &'static str;
+    /// The part that commonly mends it.
+    mishap::mishap_part(kind: MishapKind) -> &'static str;
+    /// A mishap in one line.
+    mishap::mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String;
+    /// That a fastener is mended.
+    mishap::mended(item: &str) -> String;
+    /// The key that says so.
+    mishap::mended_key(part: &str) -> String;
+    /// Something that was named by hand.
+    mishap::also_off(name: &str) -> String;
+    /// The adapter on a wrench, or that there is none.
+    mishap::adapter(wrench: &str, adapter: &str, angle: &str) -> String;
+    mishap::no_adapter() -> &'static str;
+    /// How many were found loose at the re-torque.
+    mishap::found_loose(count: u8) -> String;
+    /// The key that counts one swing of the handle.
+    mishap::swing(angle: &str) -> String;
+    /// How much of an angle is behind.
+    mishap::angle_behind(behind: &str, asked: &str) -> String;
+    /// How far a fastener is.
+    mishap::stage_of(stage: usize, all: usize) -> String;
+    /// Who did it, and when.
+    mishap::who_when(who: &str, when: &str) -> String;
+    /// With which wrench, and what it was set to.
+    mishap::with_wrench(wrench: &str, set: &str) -> String;
     /// A corner, in lower case: "front left".
     words::corner(corner: Corner) -> &'static str;
     /// A corner at the head of a line: "Front left".
@@ -205,8 +235,6 @@ spoken! {
     screen::set_wrench(wrench: &str, value: &str) -> String;
     /// The torque on the card, and what to set on the wrench.
     screen::card_and_wrench(card: &str, set: &str) -> String;
-    /// The angle that follows the torque.
-    screen::then_angle(angle: &str) -> String;
     /// The key that keeps a value.
     screen::keep_value(value: &str) -> String;
     /// The key that takes the last value again.
@@ -340,6 +368,24 @@ spoken! {
     desk::kit_slip(slip: KitSlip) -> String;
     /// A figure far from the usual, and the units in which it would not be.
     desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
+    /// When a wrench was checked and how often it clicked since.
+    desk::wrench_checked(day: &str, clicks: u32) -> String;
+    /// When a wrench was last checked.
+    desk::checked_on(day: &str) -> String;
+    /// Why a wrench is to be checked.
+    desk::check_due(due: CheckDue) -> String;
+    /// Which share of a wrench's range the shop lets be used.
+    desk::share_used(low: u8, high: u8) -> String;
+    /// Stands that are marked for less than an axle's share.
+    desk::weak_stands(stands: &str, axle: &str) -> String;
+    /// That a torque would draw its bolt past the proof load.
+    desk::past_proof(value: &str, bolt: &str, most: &str) -> String;
+    /// That a wheel torque is far from what such a stud commonly gets.
+    desk::odd_for_stud(value: &str, thread: &str, low: &str, high: &str) -> String;
+    /// That a stage is lower than the one before it.
+    desk::lower_stage(value: &str, before: &str) -> String;
+    /// Why a doubted figure was kept.
+    desk::kept_because(reason: &str) -> String;
     /// A torque that no wrench on board serves, and why.
     desk::misfit(item: &str, value: &str, why: Misfit) -> String;
     /// A torque and the wrench for it.
@@ -422,6 +468,21 @@ spoken! {
     measure::rig(rig: Rig) -> &'static str;
     /// What a card asks for beside its figure.
     measure::condition(condition: Condition) -> &'static str;
+    /// That the page does not say whether the running torque is in the figure.
+    measure::running_torque_unknown() -> &'static str;
+    /// A stage without a figure: until it sits.
+    measure::until_it_sits() -> &'static str;
+    /// A stage that turns back, by an angle or until it is loose.
+    measure::back_by(angle: &str) -> String;
+    measure::back_until_loose() -> &'static str;
+    /// The class marked on a bolt.
+    measure::property_class(class: PropertyClass) -> &'static str;
+    /// In which order the page has them tightened.
+    measure::pattern(pattern: Pattern) -> &'static str;
+    /// How many fasteners of which thread and class the page names.
+    measure::fasteners(count: &str, thread: &str, class: &str) -> String;
+    /// The threadlocker's grade.
+    measure::threadlocker(grade: &str) -> String;
     /// How the tip moves the needle.
     measure::dial_kind(kind: DialKind) -> &'static str;
     /// What was not as it should be while a set was taken, in lower case.

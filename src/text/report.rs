@@ -198,6 +198,8 @@ report_words! {
     SetTo,
     /// New.
     NewFastener,
+    /// What went wrong with a fastener, and adapters.
+    WentWrong,
     /// Loose list.
     LooseList,
     /// Nothing was left loose.

@@ -99,14 +99,12 @@ sayings! {
         Snug,
         /// It clicked.
         Clicked,
-        /// Clicked too early.
-        ClickedEarly,
-        /// It turns on and on.
-        TurnsOn,
-        /// It would not start.
-        WouldNotStart,
         /// It is cracked.
         Cracked,
+        /// Something is wrong.
+        WentWrong,
+        /// Record it.
+        RecordIt,
         /// Start again at 1.
         StartPassAgain,
         /// No figure found.
@@ -323,16 +321,26 @@ sayings! {
         /// The car must not be driven.
         MustNotBeDriven,
         // Trouble at a step.
+        /// How many were loose.
+        HowManyLoose,
+        /// Which one.
+        WhichFastener,
+        /// Part needed.
+        PartNeeded,
+        /// Minutes more.
+        MinutesMore,
+        /// Costs more.
+        CostsMore,
+        /// The owner is asked before work goes on.
+        AskFurtherYes,
+        /// The owner said no.
+        FurtherRefused,
+        /// The owner agreed: mend it.
+        MendNow,
         /// It won't go.
         WillNotGoTitle,
         /// Say what stands in the way. It goes into the record, and the step stays open.
         WillNotGoSay,
-        /// Clicked long before the last turn: thread, nut or wrench setting. Loosen, look, start again.
-        ClickedEarlySay,
-        /// It turns and does not click: stop. Bolt or thread is giving way.
-        TurnsOnSay,
-        /// Back off, clean the thread, start by hand. Never force it with the wrench.
-        WouldNotStartSay,
         /// Stop here. A cracked flange, knuckle or stud means STOP.
         CrackedSay,
         /// Why was it not done?

@@ -31,7 +31,7 @@ pub enum ShareError {
 /// [`ShareError`] for nothing counted, more than all, or no confidence.
 ///
 /// # Source
-/// Clopper and Pearson, 1934; checked against scipy in `tests/reference/14_shares.json`.
+/// Clopper and Pearson, 1934; checked against scipy in `tests/reference/15_shares.json`.
 pub fn share(k: usize, n: usize, confidence: f64) -> Result<Share, ShareError> {
     if n == 0 {
         return Err(ShareError::None);

@@ -4,8 +4,8 @@
 //! decimal mark. A minus is U+2212, as wide as the digits.
 
 use super::{
-    Distance, DistanceUnit, Force, ForceUnit, Length, LengthUnit, Temperature, TemperatureUnit,
-    Torque, TorqueUnit, Typed, Unit,
+    Angle, AngleUnit, Distance, DistanceUnit, Force, ForceUnit, Length, LengthUnit, Mass, MassUnit,
+    Temperature, TemperatureUnit, Torque, TorqueUnit, Typed, Unit,
 };
 use crate::words;
 
@@ -152,6 +152,20 @@ impl Format {
     /// The same torque in the other system.
     pub fn torque_twin(self, torque: Torque, decimals: usize) -> Shown {
         self.other().torque(torque, decimals)
+    }
+
+    /// An angle in degrees with so many decimals.
+    pub fn angle(self, angle: Angle, decimals: usize) -> Shown {
+        self.shown(
+            angle.in_unit(AngleUnit::Degree),
+            AngleUnit::Degree,
+            decimals,
+        )
+    }
+
+    /// A mass in one named unit with so many decimals.
+    pub fn mass_in(self, mass: Mass, unit: MassUnit, decimals: usize) -> Shown {
+        self.shown(mass.in_unit(unit), unit, decimals)
     }
 
     /// A temperature in °C or °F with so many decimals.

@@ -12,10 +12,12 @@ mod unit;
 pub use decimal::{Decimal, DecimalSlip};
 pub use format::{DecimalMark, Format, Shown, System};
 pub use quantity::{
-    Angle, Distance, Force, Length, Mass, NotFinite, Pressure, Speed, Temperature, Torque,
+    Angle, Area, Distance, Force, Length, Mass, NotFinite, Pressure, Speed, Temperature, Torque,
 };
-pub use typed::{Typed, TypedAngle, TypedDistance, TypedLength, TypedTemperature, TypedTorque};
+pub use typed::{
+    Typed, TypedAngle, TypedDistance, TypedLength, TypedMass, TypedTemperature, TypedTorque,
+};
 pub use unit::{
-    AngleUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,
+    AngleUnit, AreaUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,
     TemperatureUnit, TorqueUnit, Unit,
 };

@@ -4,7 +4,7 @@
 //! g0 = 9.806 65 m/s² (international yard and pound agreement; CGPM 1901). Nothing is rounded.
 
 use super::unit::{
-    AngleUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,
+    AngleUnit, AreaUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,
     TemperatureUnit, TorqueUnit, Unit,
 };
 
@@ -169,6 +169,14 @@ quantity! {
     Pressure, PressureUnit, base Kilopascal,
     Kilopascal: "kPa", twin Psi, 1.0, over 1.0;
     Psi: "psi", twin Kilopascal, POUND_N * 1000.0, over INCH_MM * INCH_MM;
+    Megapascal: "MPa", twin Psi, 1000.0, over 1.0;
+}
+
+quantity! {
+    /// An area of a cross section.
+    Area, AreaUnit, base SquareMillimetre,
+    SquareMillimetre: "mm²", twin SquareInch, 1.0, over 1.0;
+    SquareInch: "in²", twin SquareMillimetre, INCH_MM * INCH_MM, over 1.0;
 }
 
 impl Unit for TemperatureUnit {
@@ -234,6 +242,21 @@ impl Length {
     /// The value in millimetres.
     pub const fn mm(self) -> f64 {
         self.0
+    }
+}
+
+impl Pressure {
+    /// The force that this stress makes on a cross section.
+    pub(crate) fn on(self, area: Area) -> Force {
+        let newtons = self.in_unit(PressureUnit::Megapascal) * area.0;
+        Force(newtons.clamp(f64::MIN, f64::MAX))
+    }
+}
+
+impl Force {
+    /// The torque of this force at an arm.
+    pub(crate) fn at(self, arm: Length) -> Torque {
+        Torque((self.0 * arm.0 / 1000.0).clamp(f64::MIN, f64::MAX))
     }
 }
 

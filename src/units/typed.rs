@@ -1,8 +1,8 @@
 //! A typed number with its unit: what the record keeps of every measured value.
 
 use super::{
-    Angle, AngleUnit, Decimal, DecimalSlip, Distance, DistanceUnit, Length, LengthUnit,
-    Temperature, TemperatureUnit, Torque, TorqueUnit,
+    Angle, AngleUnit, Decimal, DecimalSlip, Distance, DistanceUnit, Length, LengthUnit, Mass,
+    MassUnit, Temperature, TemperatureUnit, Torque, TorqueUnit,
 };
 
 /// The decimal text as typed, and the unit it was typed in.
@@ -22,6 +22,8 @@ pub type TypedTorque = Typed<TorqueUnit>;
 pub type TypedAngle = Typed<AngleUnit>;
 /// A typed temperature.
 pub type TypedTemperature = Typed<TemperatureUnit>;
+/// A typed mass.
+pub type TypedMass = Typed<MassUnit>;
 /// A typed distance on the road.
 pub type TypedDistance = Typed<DistanceUnit>;
 
@@ -57,6 +59,7 @@ quantity_of!(TorqueUnit, torque, Torque);
 quantity_of!(AngleUnit, angle, Angle);
 quantity_of!(DistanceUnit, distance, Distance);
 quantity_of!(TemperatureUnit, temperature, Temperature);
+quantity_of!(MassUnit, mass, Mass);
 
 #[cfg(test)]
 mod tests {

@@ -111,5 +111,17 @@ words! {
         Kilopascal = "kpa",
         /// Pound-force per square inch.
         Psi = "psi",
+        /// Newton per square millimetre.
+        Megapascal = "mpa",
+    }
+}
+
+words! {
+    /// Units of a small area.
+    pub enum AreaUnit {
+        /// Square millimetre.
+        SquareMillimetre = "mm2",
+        /// Square inch.
+        SquareInch = "in2",
     }
 }

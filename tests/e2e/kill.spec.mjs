@@ -1,61 +1,9 @@
 // The browser dies in the middle of the work, at once and with everything in it; opened again on
 // the same phone, without a signal, the job stands at the same step with every tap that read as done.
-import { test, expect, kept, ready } from "./support/fixtures.mjs";
-import { verified } from "./support/jobs.mjs";
-import { Profile } from "./support/kill.mjs";
+import { test, expect } from "./support/fixtures.mjs";
+import { WORN, exported, killed, phone, turned } from "./support/revived.mjs";
 import { Pack } from "./pages/pack.mjs";
 import { Quick } from "./pages/quick.mjs";
-
-/** Readings that condemn the old hub and pass the new one. */
-const WORN = {
-  "Gauge: Push, pull, read": (quick) => quick.round("6"),
-  "Prove: Push, pull, read": (quick) => quick.round("0"),
-};
-
-/** A phone of one's own with the app on it, without a signal from then on. */
-async function phone(host, use) {
-  const profile = await Profile.make();
-  try {
-    const page = await start(await profile.open(), host);
-    await kept(page);
-    await host.stop();
-    await use({ profile, page });
-  } finally {
-    await profile.remove();
-  }
-}
-
-/** The app in the first tab of a browser that has just been started. */
-async function start(context, host) {
-  const page = context.pages()[0] ?? await context.newPage();
-  page.setDefaultTimeout(15_000);
-  await page.goto(host.url);
-  await ready(page);
-  return page;
-}
-
-/** The browser dies, is started again, and the job is opened from the list. */
-async function killed(profile, host) {
-  await profile.kill();
-  const page = await start(await profile.open(), host);
-  await page.getByRole("listitem").getByRole("link").first().tap();
-  return { page, quick: new Quick(page) };
-}
-
-/** The file of the open job, taken along from its report. */
-async function exported(page, quick) {
-  await quick.report();
-  const download = page.waitForEvent("download");
-  await quick.key("Export the job").tap();
-  const { logs } = JSON.parse(verified(await (await download).path()));
-  await page.goBack();
-  return logs[0].entries;
-}
-
-/** Which fasteners were brought to their card at a step, in the order of the taps. */
-const turned = (entries, step) => entries
-  .flatMap(({ what }) => (what.moved?.step.startsWith(`${step}@`) && what.moved.wrench ? what.moved.items : []))
-  .map(({ number }) => number);
 
 test("killed in the middle of Gauge, the phone comes back to round 3", async ({ host }) => {
   test.setTimeout(120_000);

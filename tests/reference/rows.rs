@@ -19,6 +19,10 @@ impl<'a> Row<'a> {
         self.row["quantity"].as_str().unwrap()
     }
 
+    pub fn unit(&self) -> &'a str {
+        self.row["unit"].as_str().unwrap()
+    }
+
     pub fn input(&self, name: &str) -> &'a Value {
         let value = &self.row["in"][name];
         assert!(!value.is_null(), "{}: no input {name}", self.row["id"]);

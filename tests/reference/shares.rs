@@ -1,4 +1,4 @@
-//! 14: shares with their intervals.
+//! 15: shares with their intervals.
 
 use hubslate::trade::share::share;
 use serde_json::{Value, json};

@@ -3,19 +3,23 @@
 
 use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
+use hubslate::job::also::Also;
 use hubslate::job::entry::{
     Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
     KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
     RunoutReading, Scope, Setup, Side, Signed, VehicleField, What,
 };
+use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardBody, CardItem, CardSource, Position, SpecCard};
+use hubslate::trade::fastening::{
+    CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
+};
 use hubslate::trade::play::{Decision, Dial, Felt, Way};
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
-    Because, Check, Group, Hold, Pick, SetName, Start, Step, StepKey, When, items,
+    Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When, items,
 };
 use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, LengthUnit, TorqueUnit, Typed,
@@ -128,6 +132,43 @@ fn at_the_corner() -> Vec<What> {
             Typed::parse("120", TorqueUnit::NewtonMetre).unwrap(),
         )),
     }));
+    let fourth = Item {
+        corner: FRONT_LEFT,
+        group: Group::WheelNuts,
+        number: 4,
+    };
+    let millimetres = |text| Typed::parse(text, LengthUnit::Millimetre).unwrap();
+    whats.extend([
+        What::Also(Also {
+            item: Item {
+                corner: FRONT_LEFT,
+                group: Group::Other,
+                number: 1,
+            },
+            name: "brake hose bracket".to_owned(),
+            card: Some((
+                Typed::parse("25", TorqueUnit::NewtonMetre).unwrap(),
+                "Marlin Estate service book, BR-9 (invented)".to_owned(),
+            )),
+        }),
+        What::Lever(
+            turn,
+            Some(TypedLever {
+                wrench: millimetres("420"),
+                adapter: millimetres("60"),
+                angle: Typed::parse("0", AngleUnit::Degree).unwrap(),
+            }),
+        ),
+        What::Mishap(Mishap {
+            step: turn,
+            item: fourth,
+            kind: MishapKind::Sheared,
+            part: "wheel stud, nut".to_owned(),
+            minutes: 40,
+        }),
+        What::Mended(fourth),
+        What::Answered(once(Step::RetorqueDone), Reply::FoundLoose(1)),
+    ]);
     whats.push(What::Reading(Reading {
         corner: FRONT_LEFT,
         set: SetName {
@@ -198,6 +239,7 @@ fn round_a_face() -> Vec<What> {
             page: "4-12".to_owned(),
             looked_up: parts::day(2026, 2, 16),
             who: "R. Okafor".to_owned(),
+            kept_because: None,
         },
     };
     vec![

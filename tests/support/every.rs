@@ -1,16 +1,20 @@
 //! Entries of every kind: one of each, and any at all.
 
 use chrono::{Days, NaiveDate};
+use hubslate::job::also::Also;
 use hubslate::job::entry::{
     At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
     How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
     Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField,
     What,
 };
+use hubslate::job::kit::{MoreKit, Stand};
+use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
+    PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
 };
 use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
@@ -20,8 +24,8 @@ use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
 };
 use hubslate::units::{
-    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, TemperatureUnit,
-    Torque, TorqueUnit, Typed,
+    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, MassUnit,
+    TemperatureUnit, Torque, TorqueUnit, Typed,
 };
 use proptest::collection::vec;
 use proptest::option;
@@ -110,49 +114,105 @@ fn dial() -> impl Strategy<Value = Dial> {
 }
 
 fn wrench() -> impl Strategy<Value = Wrench> {
-    (text(), 1_u32..5000, 1_u32..5000, select(TorqueUnit::ALL)).prop_map(
-        |(name, low, more, unit)| {
-            let torque = |tenths: u32| Torque::new(f64::from(tenths) / 10.0, unit).unwrap();
-            Wrench {
-                name,
-                low: torque(low),
-                high: torque(low + more),
-                unit,
-            }
-        },
+    let range = (1_u32..5000, 1_u32..5000, select(TorqueUnit::ALL));
+    (text(), range, upkeep()).prop_map(|(name, (low, more, unit), upkeep)| {
+        let torque = |tenths: u32| Torque::new(f64::from(tenths) / 10.0, unit).unwrap();
+        Wrench {
+            name,
+            low: torque(low),
+            high: torque(low + more),
+            unit,
+            upkeep,
+        }
+    })
+}
+
+fn carried() -> impl Strategy<Value = Carried> {
+    let stand = (text(), typed(MassUnit::ALL)).prop_map(|(name, rating)| Stand { name, rating });
+    let more = (
+        vec(dial(), 0..3),
+        vec(stand, 0..3),
+        option::of(any::<bool>()),
+        option::of((0_u8..50, 50_u8..=100)),
     )
+        .prop_map(|(dials, stands, angle_gauge, share)| MoreKit {
+            dials,
+            stands,
+            angle_gauge,
+            share,
+        });
+    (vec(wrench(), 0..3), dial(), more).prop_map(|(wrenches, dial, more)| Carried {
+        wrenches,
+        dial,
+        more,
+    })
+}
+
+fn upkeep() -> impl Strategy<Value = Upkeep> {
+    let day = (0_u64..40_000)
+        .prop_map(|days| NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days));
+    let marks = option::of(typed(TorqueUnit::ALL));
+    (marks, option::of(day), any::<u32>()).prop_map(|(graduation, checked, clicks)| Upkeep {
+        graduation,
+        checked,
+        clicks,
+    })
 }
 
 fn source() -> impl Strategy<Value = CardSource> {
-    (text(), text(), 0_u64..40_000, text()).prop_map(|(document, page, days, who)| CardSource {
+    let words = (text(), text(), text(), option::of(text()));
+    (words, 0_u64..40_000).prop_map(|((document, page, who, kept_because), days)| CardSource {
         document,
         page,
         looked_up: NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days),
         who,
+        kept_because,
     })
+}
+
+fn printed() -> impl Strategy<Value = Printed> {
+    let thread = select(&["M12x1.5", "m14 × 1,5", "1/2-20", "7/16-20 UNF"][..]);
+    (
+        option::of(any::<u8>()),
+        option::of(thread.prop_map(|text| Thread::parse(text).unwrap())),
+        option::of(select(PropertyClass::ALL)),
+        option::of(select(Pattern::ALL)),
+        option::of(text()),
+    )
+        .prop_map(|(count, thread, class, pattern, threadlocker)| Printed {
+            count,
+            thread,
+            class,
+            pattern,
+            threadlocker,
+        })
 }
 
 fn card() -> impl Strategy<Value = SpecCard> {
     let stage = prop_oneof![
         typed(TorqueUnit::ALL).prop_map(Stage::Torque),
         typed(AngleUnit::ALL).prop_map(Stage::Angle),
+        option::of(typed(AngleUnit::ALL)).prop_map(Stage::Back),
+        Just(Stage::Snug),
     ];
     let torque = (
         vec(stage, 0..4),
         option::of(select(Position::ALL)),
         vec(select(Condition::ALL), 0..4),
+        printed(),
         source(),
     );
     let body =
         prop_oneof![
-            torque.prop_map(|(stages, position, conditions, source)| CardBody::Torque(
-                TorqueBody {
+            torque.prop_map(
+                |(stages, position, conditions, printed, source)| CardBody::Torque(TorqueBody {
                     stages,
                     position,
                     conditions,
+                    printed,
                     source
-                }
-            )),
+                })
+            ),
             (typed(LengthUnit::ALL), way(), source())
                 .prop_map(|(most, way, source)| CardBody::Play { most, way, source }),
             text().prop_map(|reason| CardBody::NotFound { reason }),
@@ -172,6 +232,7 @@ pub fn reply() -> impl Strategy<Value = Reply> {
         select(Felt::ALL).prop_map(Reply::Felt),
         select(Pick::ALL).prop_map(Reply::Picked),
         number.prop_map(Reply::Number),
+        any::<u8>().prop_map(Reply::FoundLoose),
         vec((select(Check::ALL), select(Answer::ALL)), 0..5).prop_map(Reply::Checked),
     ]
 }
@@ -186,6 +247,33 @@ fn moved() -> impl Strategy<Value = Moved> {
             wrench,
         }
     })
+}
+
+fn also() -> impl Strategy<Value = Also> {
+    let card = option::of((typed(TorqueUnit::ALL), text()));
+    (item(), text(), card).prop_map(|(item, name, card)| Also { item, name, card })
+}
+
+fn lever() -> impl Strategy<Value = TypedLever> {
+    let lengths = (typed(LengthUnit::ALL), typed(LengthUnit::ALL));
+    (lengths, typed(AngleUnit::ALL)).prop_map(|((wrench, adapter), angle)| TypedLever {
+        wrench,
+        adapter,
+        angle,
+    })
+}
+
+fn mishap() -> impl Strategy<Value = Mishap> {
+    let work = (text(), any::<u16>());
+    (step(), item(), select(MishapKind::ALL), work).prop_map(
+        |(step, item, kind, (part, minutes))| Mishap {
+            step,
+            item,
+            kind,
+            part,
+            minutes,
+        },
+    )
 }
 
 fn reading() -> impl Strategy<Value = Reading> {
@@ -298,8 +386,7 @@ fn told() -> impl Strategy<Value = What> {
         vec(select(Corner::ALL), 0..5).prop_map(What::Corners),
         card().prop_map(What::Card),
         vec(select(KitItem::ALL), 0..5).prop_map(What::Missing),
-        (vec(wrench(), 0..3), dial())
-            .prop_map(|(wrenches, dial)| What::Carried(Carried { wrenches, dial })),
+        carried().prop_map(What::Carried),
         (option::of(step()), text()).prop_map(|(step, text)| What::Note(step, text)),
         hex().prop_map(|digest| What::HandedOver(HandedOver { digest })),
         vec(uuid().prop_map(EntryId), 0..4).prop_map(What::Strike),
@@ -329,6 +416,10 @@ fn worked() -> impl Strategy<Value = What> {
     prop_oneof![
         (step(), reply()).prop_map(|(step, reply)| What::Answered(step, reply)),
         moved().prop_map(What::Moved),
+        also().prop_map(What::Also),
+        (step(), option::of(lever())).prop_map(|(step, lever)| What::Lever(step, lever)),
+        mishap().prop_map(What::Mishap),
+        item().prop_map(What::Mended),
         step().prop_map(What::Pass),
         reading().prop_map(What::Reading),
         decided().prop_map(What::Decided),

@@ -2,8 +2,10 @@
 
 use chrono::NaiveDate;
 use hubslate::job::entry::{Carried, Money, Price, Quantity, Reply};
+use hubslate::job::kit::MoreKit;
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
+    Upkeep, Wrench,
 };
 use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Dial, Way};
@@ -24,6 +26,7 @@ pub fn cards(
         page: page.to_owned(),
         looked_up,
         who: who.to_owned(),
+        kept_because: None,
     };
     let torque = |item, torques: &[&str], angle: Option<&str>, conditions: &[Condition], page| {
         let stages = torques
@@ -36,6 +39,7 @@ pub fn cards(
                 stages: stages.chain(angle).collect(),
                 position: (item == CardItem::AxleNut).then_some(position),
                 conditions: conditions.to_vec(),
+                printed: Printed::default(),
                 source: source(page),
             }),
         }
@@ -89,6 +93,7 @@ pub fn play(most: &str, unit: LengthUnit) -> Play {
             page: String::new(),
             looked_up: day(2026, 1, 1),
             who: String::new(),
+            kept_because: None,
         },
     }
 }
@@ -100,6 +105,7 @@ pub fn carried(dial: Dial) -> Carried {
         low: Torque::new(low, TorqueUnit::NewtonMetre).unwrap(),
         high: Torque::new(high, TorqueUnit::NewtonMetre).unwrap(),
         unit: TorqueUnit::NewtonMetre,
+        upkeep: Upkeep::default(),
     };
     Carried {
         wrenches: vec![
@@ -108,6 +114,7 @@ pub fn carried(dial: Dial) -> Carried {
             wrench("long", 60.0, 340.0),
         ],
         dial,
+        more: MoreKit::default(),
     }
 }
 

@@ -9,6 +9,7 @@ use hubslate::job::entry::{
     Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Reading, Reply, Side,
     What,
 };
+use hubslate::job::kit::MoreKit;
 use hubslate::job::{fold, judge, reason};
 use hubslate::slate::{Pen, compose, log_id};
 use hubslate::trade::answer::Answer;
@@ -180,6 +181,7 @@ impl RandomJob {
             self.tap(vec![What::Carried(Carried {
                 wrenches: vec![],
                 dial,
+                more: MoreKit::default(),
             })]);
         }
         let looks = [
@@ -237,6 +239,7 @@ impl RandomJob {
             page: "1".to_owned(),
             looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
             who: "P. Nobody".to_owned(),
+            kept_because: None,
         };
         let (text, unit) = self.chance.of(&[
             ("0.05", LengthUnit::Millimetre),

@@ -11,13 +11,15 @@ use hubslate::job::entry::{
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardItem, Condition, Position};
+use hubslate::trade::fastening::{
+    CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
+};
 use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
-use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit};
+use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
 use hubslate::word::Word;
 use jsonschema::{Validator, draft202012};
 use serde_json::{Value, json};
@@ -68,10 +70,13 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
         ("paid_how", codes(PaidHow::ALL)),
+        ("mishap_kind", codes(MishapKind::ALL)),
+        ("pattern", codes(Pattern::ALL)),
         ("person_field", codes(PersonField::ALL)),
         ("pick", codes(Pick::ALL)),
         ("place", codes(Place::ALL)),
         ("position", codes(Position::ALL)),
+        ("property_class", codes(PropertyClass::ALL)),
         ("reason", reason::codes()),
         ("rig", codes(Rig::ALL)),
         ("scope", codes(Scope::ALL)),
@@ -82,6 +87,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("unit_angle", codes(AngleUnit::ALL)),
         ("unit_distance", codes(DistanceUnit::ALL)),
         ("unit_length", codes(LengthUnit::ALL)),
+        ("unit_mass", codes(MassUnit::ALL)),
         ("unit_temperature", codes(TemperatureUnit::ALL)),
         ("unit_torque", codes(TorqueUnit::ALL)),
         ("vehicle_field", codes(VehicleField::ALL)),

@@ -6,7 +6,9 @@ use hubslate::job::entry::{
 };
 use hubslate::job::{Sheet, group_items, next, plan};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard, Stage, TorqueBody};
+use hubslate::trade::fastening::{
+    CardBody, CardItem, CardSource, Printed, SpecCard, Stage, TorqueBody,
+};
 use hubslate::trade::play::{Decision, Dial, Felt, Way};
 use hubslate::trade::wheel_end::{
     Change, Form, Group, Measured, NutPosition, Start, Step, StepKey, StepSpec, procedure,
@@ -154,6 +156,7 @@ pub fn card(item: CardItem, nut: NutPosition) -> SpecCard {
         page: "12".to_owned(),
         looked_up: chrono::NaiveDate::from_ymd_opt(2026, 5, 4).unwrap(),
         who: "T. Okafor-Lind".to_owned(),
+        kept_because: None,
     };
     let body = match item {
         CardItem::PlayLimit => CardBody::Play {
@@ -167,6 +170,7 @@ pub fn card(item: CardItem, nut: NutPosition) -> SpecCard {
             )],
             position: (item == CardItem::AxleNut).then_some(nut),
             conditions: Vec::new(),
+            printed: Printed::default(),
             source,
         }),
     };

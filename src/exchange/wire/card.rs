@@ -3,10 +3,12 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::wire::what::What;
+use crate::exchange::wire::what::{StandText, What};
 use crate::job::entry::Carried;
+use crate::job::kit::MoreKit;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, Stage, TorqueBody, Wrench,
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
+    Stage, Thread, TorqueBody, Upkeep, Wrench,
 };
 use crate::trade::play::{Dial, DialKind, Method, Place, Rig, Way};
 use crate::units::{AngleUnit, Force, ForceUnit, Length, LengthUnit, Torque, TorqueUnit, Typed};
@@ -35,6 +37,8 @@ enum Body {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         position: Option<String>,
         conditions: Vec<String>,
+        #[serde(flatten)]
+        printed: PrintedText,
         source: SourceText,
     },
     Play {
@@ -50,8 +54,28 @@ enum Body {
 #[derive(Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 enum StageText {
+    Snug {},
     Torque(TypedText),
     Angle(TypedText),
+    Back {
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        angle: Option<TypedText>,
+    },
+}
+
+/// What a page says of the fasteners; what is not there is not known.
+#[derive(Serialize, Deserialize)]
+struct PrintedText {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    count: Option<u8>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    thread: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    class: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pattern: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    threadlocker: Option<String>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -60,6 +84,8 @@ pub(super) struct SourceText {
     page: String,
     looked_up: String,
     who: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    kept_because: Option<String>,
 }
 
 /// A way.
@@ -80,6 +106,12 @@ pub(super) struct WrenchText {
     low: f64,
     high: f64,
     unit: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    graduation: Option<TypedText>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    checked: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    clicks: Option<u32>,
 }
 
 /// A dial gauge: its graduation in millimetres.
@@ -114,6 +146,7 @@ pub(super) fn lower(card: &SpecCard) -> Card {
                 .iter()
                 .map(|c| c.code().to_owned())
                 .collect(),
+            printed: lower_printed(&body.printed),
             source: lower_source(&body.source),
         },
         CardBody::Play { most, way, source } => Body::Play {
@@ -138,6 +171,7 @@ pub(super) fn raise(stored: Card) -> Option<SpecCard> {
             stages,
             position,
             conditions,
+            printed,
             source,
         } => CardBody::Torque(TorqueBody {
             stages: stages.into_iter().map(raise_stage).collect::<Option<_>>()?,
@@ -146,6 +180,7 @@ pub(super) fn raise(stored: Card) -> Option<SpecCard> {
                 .iter()
                 .map(|code| Condition::from_code(code))
                 .collect::<Option<_>>()?,
+            printed: raise_printed(printed)?,
             source: raise_source(source)?,
         }),
         Body::Play { most, way, source } => CardBody::Play {
@@ -175,15 +210,49 @@ pub(super) fn word<W>(
 
 fn lower_stage(stage: &Stage) -> StageText {
     match stage {
+        Stage::Snug => StageText::Snug {},
         Stage::Torque(torque) => StageText::Torque(typed(torque)),
         Stage::Angle(angle) => StageText::Angle(typed(angle)),
+        Stage::Back(angle) => StageText::Back {
+            angle: angle.as_ref().map(typed),
+        },
     }
 }
 
 fn raise_stage(stored: StageText) -> Option<Stage> {
     Some(match stored {
+        StageText::Snug {} => Stage::Snug,
         StageText::Torque(torque) => Stage::Torque(raise_typed::<TorqueUnit>(torque)?),
         StageText::Angle(angle) => Stage::Angle(raise_typed::<AngleUnit>(angle)?),
+        StageText::Back { angle: None } => Stage::Back(None),
+        StageText::Back { angle: Some(angle) } => {
+            Stage::Back(Some(raise_typed::<AngleUnit>(angle)?))
+        }
+    })
+}
+
+fn lower_printed(printed: &Printed) -> PrintedText {
+    let thread = printed.thread.as_ref();
+    PrintedText {
+        count: printed.count,
+        thread: thread.map(|thread| thread.as_typed().to_owned()),
+        class: printed.class.map(|class| class.code().to_owned()),
+        pattern: printed.pattern.map(|pattern| pattern.code().to_owned()),
+        threadlocker: printed.threadlocker.clone(),
+    }
+}
+
+fn raise_printed(stored: PrintedText) -> Option<Printed> {
+    let thread = match stored.thread {
+        None => None,
+        Some(text) => Some(Thread::parse(&text).ok()?),
+    };
+    Some(Printed {
+        count: stored.count,
+        thread,
+        class: word(stored.class, PropertyClass::from_code)?,
+        pattern: word(stored.pattern, Pattern::from_code)?,
+        threadlocker: stored.threadlocker,
     })
 }
 
@@ -193,6 +262,7 @@ pub(super) fn lower_source(source: &CardSource) -> SourceText {
         page: source.page.clone(),
         looked_up: source.looked_up.to_string(),
         who: source.who.clone(),
+        kept_because: source.kept_because.clone(),
     }
 }
 
@@ -202,6 +272,7 @@ pub(super) fn raise_source(stored: SourceText) -> Option<CardSource> {
         page: stored.page,
         looked_up: stored.looked_up.parse::<NaiveDate>().ok()?,
         who: stored.who,
+        kept_because: stored.kept_because,
     })
 }
 
@@ -236,10 +307,25 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
         low: as_marked(wrench.low, wrench.unit),
         high: as_marked(wrench.high, wrench.unit),
         unit: wrench.unit.code().to_owned(),
+        graduation: wrench.upkeep.graduation.as_ref().map(typed),
+        checked: wrench.upkeep.checked.map(|day| day.to_string()),
+        clicks: (wrench.upkeep.clicks > 0).then_some(wrench.upkeep.clicks),
     };
+    let more = &carried.more;
     What::Carried {
         wrenches: carried.wrenches.iter().map(wrench).collect(),
         dial: lower_dial(&carried.dial),
+        dials: more.dials.iter().map(lower_dial).collect(),
+        stands: more
+            .stands
+            .iter()
+            .map(|stand| StandText {
+                name: stand.name.clone(),
+                rating: typed(&stand.rating),
+            })
+            .collect(),
+        angle_gauge: more.angle_gauge,
+        share: more.share.map(|(low, high)| [low, high]),
     }
 }
 
@@ -276,18 +362,36 @@ pub(super) fn raise_dial(stored: &Gauge) -> Option<Dial> {
 }
 
 /// The instruments of a stored form.
-pub(super) fn raise_carried(wrenches: Vec<WrenchText>, dial: &Gauge) -> Option<Carried> {
+pub(super) fn raise_carried(
+    wrenches: Vec<WrenchText>,
+    dial: &Gauge,
+    more: MoreKit,
+) -> Option<Carried> {
     let wrench = |stored: WrenchText| {
         let unit = TorqueUnit::from_code(&stored.unit)?;
+        let graduation = match stored.graduation {
+            Some(typed) => Some(raise_typed::<TorqueUnit>(typed)?),
+            None => None,
+        };
+        let checked = match stored.checked {
+            Some(day) => Some(day.parse::<NaiveDate>().ok()?),
+            None => None,
+        };
         Some(Wrench {
             name: stored.name,
             low: Torque::new(stored.low, unit).ok()?,
             high: Torque::new(stored.high, unit).ok()?,
             unit,
+            upkeep: Upkeep {
+                graduation,
+                checked,
+                clicks: stored.clicks.unwrap_or(0),
+            },
         })
     };
     Some(Carried {
         wrenches: wrenches.into_iter().map(wrench).collect::<Option<_>>()?,
         dial: raise_dial(dial)?,
+        more,
     })
 }

@@ -1,6 +1,8 @@
 //! From what happened to how it is stored.
 
-use crate::exchange::wire::what::{CheckText, ItemText, Reply, What, WrenchUse};
+use crate::exchange::wire::what::{
+    AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
+};
 use crate::exchange::wire::{card, money, runout};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
@@ -42,6 +44,30 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             reply: reply(said),
         },
         entry::What::Moved(change) => moved(change),
+        entry::What::Also(also) => What::Also {
+            item: item(&also.item),
+            name: also.name.clone(),
+            card: also.card.as_ref().map(|(torque, document)| AlsoCard {
+                torque: card::typed(torque),
+                document: document.clone(),
+            }),
+        },
+        entry::What::Lever(step, lever) => What::Lever {
+            step: step.code(),
+            lever: lever.as_ref().map(|lever| LeverText {
+                wrench: card::typed(&lever.wrench),
+                adapter: card::typed(&lever.adapter),
+                angle: card::typed(&lever.angle),
+            }),
+        },
+        entry::What::Mishap(mishap) => What::Mishap {
+            step: mishap.step.code(),
+            item: item(&mishap.item),
+            kind: mishap.kind.code().to_owned(),
+            part: mishap.part.clone(),
+            minutes: mishap.minutes,
+        },
+        entry::What::Mended(mended) => What::Mended { item: item(mended) },
         entry::What::Pass(step) => What::Pass { step: step.code() },
         entry::What::Reading(r) => What::Reading {
             corner: r.corner.code().to_owned(),
@@ -162,6 +188,7 @@ fn reply(reply: &entry::Reply) -> Reply {
         entry::Reply::Number(Quantity::Temperature(t)) => Reply::Number {
             value: card::typed(t),
         },
+        entry::Reply::FoundLoose(count) => Reply::FoundLoose { count: *count },
         entry::Reply::Checked(checks) => Reply::Checked {
             checks: checks
                 .iter()

@@ -1,15 +1,18 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
-use crate::exchange::wire::what::{ItemText, Reply, What};
+use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
 use crate::exchange::wire::{card, money, runout};
+use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
     Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side,
     Signed, VehicleField,
 };
+use crate::job::kit::{MoreKit, Stand};
+use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
-use crate::trade::play::Decision;
-use crate::trade::play::Felt;
+use crate::trade::fastening::{MishapKind, TypedLever};
+use crate::trade::play::{Decision, Felt};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
@@ -34,8 +37,28 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         What::Corners { corners } => entry::What::Corners(all(corners, Corner::from_code)?),
         What::Card(stored) => entry::What::Card(card::raise(stored)?),
         What::Missing { items } => entry::What::Missing(all(items, KitItem::from_code)?),
-        What::Carried { wrenches, dial } => {
-            entry::What::Carried(card::raise_carried(wrenches, &dial)?)
+        What::Carried {
+            wrenches,
+            dial,
+            dials,
+            stands,
+            angle_gauge,
+            share,
+        } => {
+            let stand = |stored: StandText| {
+                let rating = card::raise_typed(stored.rating)?;
+                Some(Stand {
+                    name: stored.name,
+                    rating,
+                })
+            };
+            let more = MoreKit {
+                dials: dials.iter().map(card::raise_dial).collect::<Option<_>>()?,
+                stands: stands.into_iter().map(stand).collect::<Option<_>>()?,
+                angle_gauge,
+                share: share.map(|[low, high]| (low, high)),
+            };
+            entry::What::Carried(card::raise_carried(wrenches, &dial, more)?)
         }
         What::Answered { step, reply: said } => {
             entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)
@@ -54,6 +77,43 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
+        What::Also {
+            item: at,
+            name,
+            card,
+        } => entry::What::Also(Also {
+            item: item(&at)?,
+            name,
+            card: match card {
+                Some(card) => Some((card::raise_typed(card.torque)?, card.document)),
+                None => None,
+            },
+        }),
+        What::Lever { step, lever } => {
+            let lever = match lever {
+                Some(lever) => Some(TypedLever {
+                    wrench: card::raise_typed(lever.wrench)?,
+                    adapter: card::raise_typed(lever.adapter)?,
+                    angle: card::raise_typed(lever.angle)?,
+                }),
+                None => None,
+            };
+            entry::What::Lever(StepKey::from_code(&step)?, lever)
+        }
+        What::Mishap {
+            step,
+            item: at,
+            kind,
+            part,
+            minutes,
+        } => entry::What::Mishap(Mishap {
+            step: StepKey::from_code(&step)?,
+            item: item(&at)?,
+            kind: MishapKind::from_code(&kind)?,
+            part,
+            minutes,
+        }),
+        What::Mended { item: at } => entry::What::Mended(item(&at)?),
         What::Pass { step } => entry::What::Pass(StepKey::from_code(&step)?),
         What::Reading {
             corner,
@@ -201,6 +261,7 @@ fn reply(stored: Reply) -> Option<entry::Reply> {
             Some(distance) => Quantity::Distance(distance),
             None => Quantity::Temperature(card::raise_typed(value)?),
         }),
+        Reply::FoundLoose { count } => entry::Reply::FoundLoose(count),
         Reply::Checked { checks } => {
             let each = checks.iter().map(|stored| {
                 Some((

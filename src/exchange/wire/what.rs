@@ -39,6 +39,14 @@ pub(super) enum What {
     Carried {
         wrenches: Vec<WrenchText>,
         dial: Gauge,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        dials: Vec<Gauge>,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        stands: Vec<StandText>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        angle_gauge: Option<bool>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        share: Option<[u8; 2]>,
     },
     Answered {
         step: String,
@@ -50,6 +58,27 @@ pub(super) enum What {
         to: String,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         wrench: Option<WrenchUse>,
+    },
+    Also {
+        item: ItemText,
+        name: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        card: Option<AlsoCard>,
+    },
+    Lever {
+        step: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        lever: Option<LeverText>,
+    },
+    Mishap {
+        step: String,
+        item: ItemText,
+        kind: String,
+        part: String,
+        minutes: u16,
+    },
+    Mended {
+        item: ItemText,
     },
     Pass {
         step: String,
@@ -136,7 +165,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 28] = [
+const KINDS: [&str; 32] = [
     "opened",
     "person",
     "erased",
@@ -148,6 +177,10 @@ const KINDS: [&str; 28] = [
     "carried",
     "answered",
     "moved",
+    "also",
+    "lever",
+    "mishap",
+    "mended",
     "pass",
     "reading",
     "decided",
@@ -177,6 +210,7 @@ pub(super) enum Reply {
     Felt { felt: String },
     Picked { pick: String },
     Number { value: TypedText },
+    FoundLoose { count: u8 },
     Checked { checks: Vec<CheckText> },
 }
 
@@ -197,6 +231,28 @@ pub(super) struct ItemText {
 pub(super) struct WrenchUse {
     pub(super) name: String,
     pub(super) set: TypedText,
+}
+
+/// A stand: what one of them may carry.
+#[derive(Serialize, Deserialize)]
+pub(super) struct StandText {
+    pub(super) name: String,
+    pub(super) rating: TypedText,
+}
+
+/// The card of what was named by hand.
+#[derive(Serialize, Deserialize)]
+pub(super) struct AlsoCard {
+    pub(super) torque: TypedText,
+    pub(super) document: String,
+}
+
+/// A wrench with an adapter on it.
+#[derive(Serialize, Deserialize)]
+pub(super) struct LeverText {
+    pub(super) wrench: TypedText,
+    pub(super) adapter: TypedText,
+    pub(super) angle: TypedText,
 }
 
 /// The tag of a body, or an empty text if it has none.

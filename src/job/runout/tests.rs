@@ -7,6 +7,7 @@
 use super::*;
 use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
 use crate::job::fold;
+use crate::job::kit::MoreKit;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::Form;
 use crate::units::{AngleUnit, LengthUnit};
@@ -61,6 +62,7 @@ fn before() -> Vec<What> {
         What::Carried(Carried {
             wrenches: Vec::new(),
             dial: Dial::HUNDREDTH_MM,
+            more: MoreKit::default(),
         }),
         What::Vehicle(VehicleField::Studs, "5".to_owned()),
     ]
@@ -123,6 +125,7 @@ fn source(document: &str) -> CardSource {
         page: "4-12".to_owned(),
         looked_up: Default::default(),
         who: "R. Okafor".to_owned(),
+        kept_because: None,
     }
 }
 

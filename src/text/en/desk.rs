@@ -3,8 +3,9 @@
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
 use crate::text::desk::Desk;
-use crate::trade::fastening::Misfit;
+use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::{Misfit, ThreadSlip};
 use crate::trade::money::{AmountSlip, EstimateFault};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
 use crate::units::DecimalSlip;
@@ -22,7 +23,61 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::HowMeasured => "How it is measured",
         Desk::From => "From",
         Desk::ChangeSource => "Change the source",
-        Desk::KeepAsPrinted => "Keep as printed",
+        Desk::ReadTwice => "Read twice, printed so",
+        Desk::SecondDocument => "A second document agrees",
+        Desk::AskedMaker => "Asked the maker",
+        Desk::MoreStages => "More stages, thread, count…",
+        Desk::SeatedFirst => "First until it sits",
+        Desk::AddTorque => "+ torque",
+        Desk::AddAngle => "+ angle",
+        Desk::AddBack => "+ back",
+        Desk::TakeStageOut => "Take the last one out",
+        Desk::FurtherTorque => "then to",
+        Desk::FurtherAngle => "then on by, degrees",
+        Desk::FurtherBack => "then back by, degrees; empty: until it is loose",
+        Desk::Count => "How many",
+        Desk::Thread => "Thread: M12x1.5 or 1/2-20",
+        Desk::Class => "Class on the head",
+        Desk::PatternLegend => "Order on the page",
+        Desk::NotSaid => "Not said",
+        Desk::ThreadlockerGrade => "Threadlocker's grade",
+        Desk::Adapter => "Adapter",
+        Desk::LeverWrench => "Wrench: middle of the grip to its square",
+        Desk::LeverAdapter => "Adapter: square to fastener",
+        Desk::LeverAngle => "Degrees between them: 0 straight on, 90 changes nothing",
+        Desk::LeverUnit => "Unit of the lengths",
+        Desk::LeverNoLength => "The wrench has a length above zero, the adapter none below.",
+        Desk::LeverNotLonger => {
+            "Folded back past the grip: no setting. Turn the adapter, or take a longer wrench."
+        }
+        Desk::LeverOutOfRange => {
+            "With the adapter this wrench would be set outside its range. Turn the adapter to 90 degrees."
+        }
+        Desk::AlsoOff => "Also off: add it",
+        Desk::AlsoName => "What it is: hose bracket, undertray clip 3",
+        Desk::AlsoTorque => "Its torque, if it has a card",
+        Desk::AtCorner => "At which corner",
+        Desk::PutOnList => "Put it on the list",
+        Desk::BackInPlace => "Back in place",
+        Desk::AtItsCard => "At its card",
+        Desk::WrenchMark => "Finest mark on it, if known",
+        Desk::WrenchChecked => "Last checked: 2026-03-31",
+        Desk::WrenchClicks => "Clicks since then, before this phone",
+        Desk::WrenchChecks => "Wrenches to be checked",
+        Desk::ShareTitle => "Share of a wrench's range",
+        Desk::ShareLow => "From, percent of full scale",
+        Desk::ShareHigh => "To, percent of full scale",
+        Desk::Stands => "Stands",
+        Desk::AddStand => "Add a stand",
+        Desk::StandName => "Name of the stand",
+        Desk::StandRating => "One of them carries",
+        Desk::StandUnit => "Unit of the rating",
+        Desk::RemoveStand => "Remove the stand",
+        Desk::AngleGauge => "Angle gauge on board",
+        Desk::OtherDials => "Dials on board",
+        Desk::LayDialBy => "Keep this dial beside others",
+        Desk::NoWrenchNoLeaving => "No wrench on board fits a card. Do not leave like this.",
+        Desk::LeaveWithout => "Leave without it",
         Desk::OtherValue => "Another value",
         Desk::BackToValue => "Back to the value",
         Desk::NotInDocument => "Not in the document",
@@ -50,6 +105,7 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::WrenchRange => "From a fifth of its full scale up a wrench is used here.",
         Desk::KitNoName => "Give the wrench a name.",
         Desk::KitRange => "The lower mark must be above zero and below the upper one.",
+        Desk::KitShare => "Two whole numbers up to 100, the lower one first.",
         Desk::KitDial => "A division is at most 1 mm, and a turn has 10 to 1000 divisions.",
         Desk::StorageUnknown => "This browser does not tell how much room there is.",
         Desk::DateHint => "Year, month, day: 2026-03-31",
@@ -221,16 +277,26 @@ pub(in crate::text) fn card_slip(slip: CardSlip) -> String {
             "Type the angle, or say that there is none.".to_owned()
         }
         CardSlip::Angle(slip) => decimal_slip(slip),
+        CardSlip::Further(nth, slip) => format!("Further stage {nth}: {}", decimal_slip(slip)),
+        CardSlip::Count => "How many: a whole number, or leave it empty.".to_owned(),
+        CardSlip::Thread(slip) => thread_slip(slip).to_owned(),
         CardSlip::Fault(fault) => card_fault(fault).to_owned(),
+    }
+}
+
+fn thread_slip(slip: ThreadSlip) -> &'static str {
+    match slip {
+        ThreadSlip::NotAThread => "Write the thread as M12x1.5 or 1/2-20, or leave it empty.",
+        ThreadSlip::NoPitch => "The thread lacks its pitch: M12x1.5, or 1/2-20.",
+        ThreadSlip::OutOfRange => "No fastener here has such a thread.",
     }
 }
 
 fn card_fault(fault: CardFault) -> &'static str {
     match fault {
         CardFault::WrongKind => "This figure belongs to another card.",
-        CardFault::NoTorqueFirst => "An angle needs a torque before it.",
+        CardFault::NoTorqueFirst => "A turn on or back needs a torque before it.",
         CardFault::NotAboveZero { .. } => "The value must be above zero.",
-        CardFault::LowerThanBefore { .. } => "A later torque is lower than the one before it.",
         CardFault::NegativeLimit => "A limit is not below zero.",
         CardFault::NoPosition => "Say how the hub is held for the last torque.",
         CardFault::NoSource => "Name the document and who looked it up.",
@@ -243,6 +309,8 @@ pub(in crate::text) fn kit_slip(slip: KitSlip) -> String {
         KitSlip::NoName => desk(Desk::KitNoName).to_owned(),
         KitSlip::Number(slip) => decimal_slip(slip),
         KitSlip::Range => desk(Desk::KitRange).to_owned(),
+        KitSlip::Day => desk(Desk::DateHint).to_owned(),
+        KitSlip::Share => desk(Desk::KitShare).to_owned(),
         KitSlip::Dial(_) => desk(Desk::KitDial).to_owned(),
     }
 }
@@ -258,6 +326,58 @@ pub(in crate::text) fn doubted(value: &str, low: &str, high: &str, fits: &[Strin
             fits.join(" or ")
         ),
     }
+}
+
+pub(in crate::text) fn wrench_checked(day: &str, clicks: u32) -> String {
+    if day.is_empty() {
+        format!("{clicks} clicks counted")
+    } else {
+        format!("checked {day}, {clicks} clicks since")
+    }
+}
+
+pub(in crate::text) fn checked_on(day: &str) -> String {
+    format!("checked {day}")
+}
+
+pub(in crate::text) fn check_due(due: CheckDue) -> String {
+    match due {
+        CheckDue::Day(day) => format!("Check due since {day} (ISO 6789-1: twelve months)"),
+        CheckDue::Clicks(clicks) => {
+            format!("Check due: {clicks} clicks (ISO 6789-1: 5000)")
+        }
+        CheckDue::Unknown => "Nobody noted its last check".to_owned(),
+    }
+}
+
+pub(in crate::text) fn share_used(low: u8, high: u8) -> String {
+    format!("From {low} to {high} percent of its full scale a wrench is used here.")
+}
+
+pub(in crate::text) fn weak_stands(stands: &str, axle: &str) -> String {
+    format!(
+        "{stands}: marked for less than one axle may weigh here, {axle} (six tenths of the mass; common practice, no source)."
+    )
+}
+
+pub(in crate::text) fn past_proof(value: &str, bolt: &str, most: &str) -> String {
+    format!(
+        "{value} would stretch {bolt} past its proof load, which about {most} reaches (nut factor 0.2, or 0.18 oiled). Read the page and the bolt's head again."
+    )
+}
+
+pub(in crate::text) fn odd_for_stud(value: &str, thread: &str, low: &str, high: &str) -> String {
+    format!(
+        "{value} is far from what wheels on {thread} commonly get ({low} to {high}; common practice, no source). Read the page again."
+    )
+}
+
+pub(in crate::text) fn lower_stage(value: &str, before: &str) -> String {
+    format!("{value} comes after {before} and is lower. Is a turn back missing between them?")
+}
+
+pub(in crate::text) fn kept_because(reason: &str) -> String {
+    format!("Doubted, and kept: {reason}")
 }
 
 pub(in crate::text) fn misfit(item: &str, value: &str, why: Misfit) -> String {

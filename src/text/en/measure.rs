@@ -1,6 +1,6 @@
 //! The words of a measurement: how it was taken, what it is worth, what was not done.
 
-use crate::trade::fastening::Condition;
+use crate::trade::fastening::{Condition, Pattern, PropertyClass};
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{
@@ -42,6 +42,53 @@ pub(in crate::text) fn condition(condition: Condition) -> &'static str {
         Condition::PrevailingExtra => "Running torque is added",
         Condition::Stake => "Stake or pin afterwards",
     }
+}
+
+pub(in crate::text) const fn running_torque_unknown() -> &'static str {
+    "The page does not say whether the running torque is in the figure"
+}
+
+pub(in crate::text) const fn until_it_sits() -> &'static str {
+    "Until it sits"
+}
+
+pub(in crate::text) fn back_by(angle: &str) -> String {
+    format!("back {angle}")
+}
+
+pub(in crate::text) const fn back_until_loose() -> &'static str {
+    "back until it is loose"
+}
+
+pub(in crate::text) const fn property_class(class: PropertyClass) -> &'static str {
+    match class {
+        PropertyClass::Iso88 => "Class 8.8",
+        PropertyClass::Iso109 => "Class 10.9",
+        PropertyClass::Iso129 => "Class 12.9",
+        PropertyClass::Grade1 => "Grade 1",
+        PropertyClass::Grade2 => "Grade 2",
+        PropertyClass::Grade5 => "Grade 5",
+        PropertyClass::Grade8 => "Grade 8",
+    }
+}
+
+pub(in crate::text) const fn pattern(pattern: Pattern) -> &'static str {
+    match pattern {
+        Pattern::Star => "In a star",
+        Pattern::Cross => "Crosswise",
+        Pattern::Round => "Round the circle",
+        Pattern::AsNumbered => "By the page's numbers",
+    }
+}
+
+pub(in crate::text) fn fasteners(count: &str, thread: &str, class: &str) -> String {
+    let parts = [count, thread, class];
+    let given: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
+    given.join(", ")
+}
+
+pub(in crate::text) fn threadlocker(grade: &str) -> String {
+    format!("Threadlocker: {grade}")
 }
 
 pub(in crate::text) fn dial_kind(kind: DialKind) -> &'static str {

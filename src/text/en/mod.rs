@@ -4,6 +4,7 @@ pub(super) mod checks;
 pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod measure;
+pub(super) mod mishap;
 pub(super) mod report;
 pub(super) mod runout;
 pub(super) mod say;

@@ -115,6 +115,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::Target => "On the card",
         ReportWord::SetTo => "Wrench set to",
         ReportWord::NewFastener => "New",
+        ReportWord::WentWrong => "Mishaps, extra work, adapters",
         ReportWord::LooseList => "Loose list",
         ReportWord::NothingLoose => "Nothing was left loose.",
         ReportWord::Consents => "Yes and no, in order",

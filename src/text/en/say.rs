@@ -45,10 +45,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::CountAgain => "Count again",
         Say::Snug => "All snug",
         Say::Clicked => "It clicked",
-        Say::ClickedEarly => "Clicked too early",
-        Say::TurnsOn => "It turns on and on",
-        Say::WouldNotStart => "It would not start",
         Say::Cracked => "It is cracked",
+        Say::WentWrong => "Something is wrong",
+        Say::RecordIt => "Record it",
         Say::StartPassAgain => "Start again at 1",
         Say::NoFigureFound => "No figure found",
         Say::SecondSet => "Take a second set",
@@ -166,16 +165,23 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::WhoTakesCharge => "Who takes charge of the car?",
         Say::MustNotBeDriven => "The car must not be driven.",
         // Trouble at a step.
+        Say::HowManyLoose => "How many were loose?",
+        Say::WhichFastener => "Which one",
+        Say::PartNeeded => "Part needed",
+        Say::MinutesMore => "Minutes more",
+        Say::CostsMore => "Costs more, in the currency of the price",
+        Say::AskFurtherYes => {
+            "Tell the owner what broke, what it needs and what it costs. Work goes on after a yes."
+        }
+        Say::FurtherRefused => {
+            "The owner said no. It is not at its card, so the car is not handed over."
+        }
+        Say::MendNow => {
+            "The owner agreed. Fit the part and run it in by hand. Then all of them are tightened again."
+        }
         Say::WillNotGoTitle => "It won't go",
         Say::WillNotGoSay => {
             "Say what stands in the way. It goes into the record, and the step stays open."
-        }
-        Say::ClickedEarlySay => {
-            "Clicked long before the last turn: thread, nut or wrench setting. Loosen, look, start again."
-        }
-        Say::TurnsOnSay => "It turns and does not click: stop. Bolt or thread is giving way.",
-        Say::WouldNotStartSay => {
-            "Back off, clean the thread, start by hand. Never force it with the wrench."
         }
         Say::CrackedSay => "Stop here. A cracked flange, knuckle or stud means STOP.",
         Say::WhyNotDone => "Why was it not done?",

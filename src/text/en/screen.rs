@@ -63,10 +63,6 @@ pub(in crate::text) fn card_and_wrench(card: &str, set: &str) -> String {
     format!("Card {card}, wrench {set}")
 }
 
-pub(in crate::text) fn then_angle(angle: &str) -> String {
-    format!("then {angle} more")
-}
-
 pub(in crate::text) fn keep_value(value: &str) -> String {
     format!("Keep {value}")
 }

@@ -140,6 +140,7 @@ pub(in crate::text) fn group(group: Group) -> &'static str {
         Group::Plate => "Splash plate",
         Group::Hub => "Hub",
         Group::Stake => "Stake of the axle nut",
+        Group::Other => "Also off",
     }
 }
 
@@ -164,6 +165,7 @@ pub(in crate::text) fn item(item: Item) -> String {
         | Group::Plate
         | Group::Hub
         | Group::Stake => group(item.group).to_owned(),
+        Group::Other => format!("{} {number}", group(item.group)),
     }
 }
 
@@ -256,6 +258,7 @@ pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
         VehicleField::Power => "Power",
         VehicleField::ParkingBrake => "Parking brake acts on",
         VehicleField::Caliper => "Caliper",
+        VehicleField::Mass => "Mass of the vehicle: 1500 kg or 3300 lb",
     }
 }
 

@@ -1,6 +1,6 @@
 //! An extension or crowfoot on the wrench: what to set, what arrives.
 
-use crate::units::{Angle, AngleUnit, Length, LengthUnit, Torque};
+use crate::units::{Angle, AngleUnit, Length, LengthUnit, Torque, TypedAngle, TypedLength};
 
 /// A wrench with an adapter on it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,6 +11,28 @@ pub struct Lever {
     pub adapter: Length,
     /// Between the two: 0° straight ahead, 90° to the side, 180° folded back.
     pub angle: Angle,
+}
+
+/// The same as typed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TypedLever {
+    /// From the middle of the grip to the wrench's square.
+    pub wrench: TypedLength,
+    /// From the square to the fastener.
+    pub adapter: TypedLength,
+    /// Between the two.
+    pub angle: TypedAngle,
+}
+
+impl TypedLever {
+    /// The lever that was typed.
+    pub fn lever(&self) -> Lever {
+        Lever {
+            wrench: self.wrench.length(),
+            adapter: self.adapter.length(),
+            angle: self.angle.angle(),
+        }
+    }
 }
 
 /// Why no setting can be given.

@@ -4,9 +4,11 @@
 
 use chrono::NaiveDate;
 
+use crate::trade::fastening::strength::PropertyClass;
+use crate::trade::fastening::thread::Thread;
 use crate::trade::play::limit::{Limit, NegativeLimit};
 use crate::trade::play::way::Way;
-use crate::units::{Torque, TypedAngle, TypedLength, TypedTorque};
+use crate::units::{TypedAngle, TypedLength, TypedTorque};
 use crate::words;
 
 words! {
@@ -67,13 +69,44 @@ words! {
     }
 }
 
+impl Condition {
+    /// The condition that this one rules out. Where neither of two is given, it is not known.
+    pub const fn rival(self) -> Option<Self> {
+        match self {
+            Self::Dry => Some(Self::Oiled),
+            Self::Oiled => Some(Self::Dry),
+            Self::PrevailingIncluded => Some(Self::PrevailingExtra),
+            Self::PrevailingExtra => Some(Self::PrevailingIncluded),
+            Self::Threadlocker | Self::NewFastener | Self::Stake => None,
+        }
+    }
+}
+
+words! {
+    /// In which order the page has the fasteners of a group tightened.
+    pub enum Pattern {
+        /// In a star.
+        Star = "star",
+        /// Crosswise.
+        Cross = "cross",
+        /// One after the other, round the circle.
+        Round = "round",
+        /// By the numbers that are drawn on the page.
+        AsNumbered = "as_numbered",
+    }
+}
+
 /// One stage of tightening, as printed.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Stage {
+    /// Until it sits, without a figure.
+    Snug,
     /// To this torque.
     Torque(TypedTorque),
     /// On by this angle.
     Angle(TypedAngle),
+    /// Back again, by this angle or, without one, until it is loose.
+    Back(Option<TypedAngle>),
 }
 
 /// Where a value was read, and by whom.
@@ -87,10 +120,27 @@ pub struct CardSource {
     pub looked_up: NaiveDate,
     /// Who looked it up.
     pub who: String,
+    /// Why the figure was kept although it was doubted.
+    pub kept_because: Option<String>,
+}
+
+/// What a page says of the fasteners themselves; what it does not say is not known.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Printed {
+    /// How many there are.
+    pub count: Option<u8>,
+    /// Their thread.
+    pub thread: Option<Thread>,
+    /// Their class.
+    pub class: Option<PropertyClass>,
+    /// In which order they are tightened.
+    pub pattern: Option<Pattern>,
+    /// The threadlocker's grade, as printed.
+    pub threadlocker: Option<String>,
 }
 
 /// A tightening.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct TorqueBody {
     /// Its stages in order.
     pub stages: Vec<Stage>,
@@ -98,6 +148,8 @@ pub struct TorqueBody {
     pub position: Option<Position>,
     /// What else it asks for.
     pub conditions: Vec<Condition>,
+    /// What the page says of the fasteners.
+    pub printed: Printed,
     /// Where it was read.
     pub source: CardSource,
 }
@@ -137,15 +189,10 @@ pub struct SpecCard {
 pub enum CardFault {
     /// A limit on a fastener's card, or a torque on the card of the play.
     WrongKind,
-    /// No stage, or an angle before any torque.
+    /// No torque, or an angle or a turn back before any torque.
     NoTorqueFirst,
     /// A stage that is zero or below.
     NotAboveZero {
-        /// Which stage, from 0.
-        stage: usize,
-    },
-    /// A torque stage below the torque before it.
-    LowerThanBefore {
         /// Which stage, from 0.
         stage: usize,
     },
@@ -184,15 +231,19 @@ impl SpecCard {
         self.torques().last()
     }
 
+    /// What it asks for, stage by stage; nothing where it gives no torque.
+    pub fn stages(&self) -> &[Stage] {
+        match &self.body {
+            CardBody::Torque(body) => &body.stages,
+            _ => &[],
+        }
+    }
+
     /// The torque stages in order.
     pub fn torques(&self) -> impl Iterator<Item = &TypedTorque> {
-        let stages = match &self.body {
-            CardBody::Torque(body) => body.stages.as_slice(),
-            _ => &[],
-        };
-        stages.iter().filter_map(|stage| match stage {
+        self.stages().iter().filter_map(|stage| match stage {
             Stage::Torque(torque) => Some(torque),
-            Stage::Angle(_) => None,
+            Stage::Snug | Stage::Angle(_) | Stage::Back(_) => None,
         })
     }
 
@@ -209,7 +260,8 @@ impl SpecCard {
 }
 
 fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardFault> {
-    if !matches!(body.stages.first(), Some(Stage::Torque(_))) {
+    let turns = body.stages.iter().find(|stage| **stage != Stage::Snug);
+    if !matches!(turns, Some(Stage::Torque(_))) {
         return Some(CardFault::NoTorqueFirst);
     }
     if item == CardItem::AxleNut && body.position.is_none() {
@@ -219,23 +271,13 @@ fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardFault> {
 }
 
 fn stage_fault(stages: &[Stage]) -> Option<CardFault> {
-    let mut before = Torque::ZERO;
-    for (stage, what) in stages.iter().enumerate() {
-        let above_zero = match what {
-            Stage::Torque(torque) => torque.number.value() > 0.0,
-            Stage::Angle(angle) => angle.number.value() > 0.0,
-        };
-        if !above_zero {
-            return Some(CardFault::NotAboveZero { stage });
-        }
-        if let Stage::Torque(torque) = what {
-            if torque.torque() < before {
-                return Some(CardFault::LowerThanBefore { stage });
-            }
-            before = torque.torque();
-        }
-    }
-    None
+    let above_zero = |stage: &Stage| match stage {
+        Stage::Torque(torque) => torque.number.value() > 0.0,
+        Stage::Angle(angle) | Stage::Back(Some(angle)) => angle.number.value() > 0.0,
+        Stage::Snug | Stage::Back(None) => true,
+    };
+    let stage = stages.iter().position(|stage| !above_zero(stage))?;
+    Some(CardFault::NotAboveZero { stage })
 }
 
 fn source_fault(source: &CardSource) -> Option<CardFault> {

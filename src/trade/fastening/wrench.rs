@@ -1,7 +1,9 @@
 //! The torque wrench, and whether the van has one for a card.
 
+use chrono::NaiveDate;
+
 use super::card::SpecCard;
-use crate::units::{Torque, TorqueUnit};
+use crate::units::{Torque, TorqueUnit, TypedTorque};
 
 /// A torque wrench of the van kit.
 #[derive(Clone, Debug, PartialEq)]
@@ -14,6 +16,19 @@ pub struct Wrench {
     pub high: Torque,
     /// The unit it is set in.
     pub unit: TorqueUnit,
+    /// How it is kept right.
+    pub upkeep: Upkeep,
+}
+
+/// What is known of a wrench's marks and checks; what is not there is not known.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Upkeep {
+    /// Its finest mark, as printed.
+    pub graduation: Option<TypedTorque>,
+    /// The day on which it was last checked.
+    pub checked: Option<NaiveDate>,
+    /// Clicks since then that no job here has counted.
+    pub clicks: u32,
 }
 
 /// Which share of a wrench's range is used.
@@ -123,7 +138,11 @@ pub fn fit(card: &SpecCard, kit: &[Wrench], share: UsableShare) -> Fit {
     }
 }
 
-fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize, Misfit> {
+/// The smallest wrench that holds a torque, by its place in the kit.
+///
+/// # Errors
+/// The [`Misfit`] that leaves none.
+pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize, Misfit> {
     let holding = kit
         .iter()
         .enumerate()
@@ -168,6 +187,7 @@ mod tests {
             low: Torque::newton_metres(low),
             high: Torque::newton_metres(high),
             unit: NM,
+            upkeep: Upkeep::default(),
         }
     }
 

@@ -34,6 +34,8 @@ words! {
         Hub = "hub",
         /// The stake or cotter of the axle nut, or its cap.
         Stake = "stake",
+        /// What the technician named by hand.
+        Other = "other",
     }
 }
 

@@ -2,25 +2,43 @@
 
 use leptos::prelude::*;
 
+use crate::job::count;
 use crate::job::entry::{PersonField, Reply, VehicleField};
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Vin;
-use crate::trade::wheel_end::{Check, Pick, Step};
+use crate::trade::wheel_end::{Change, Check, Group, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::mishap::{self, Telling};
 
-/// One key says that it is done.
+/// One key says that it is done; where fasteners are moved, another that one went wrong.
 pub fn act(at: &At) -> AnyView {
+    let fastens = |change: &Change| change.group.is_fastener();
+    if !at.spec.changes.iter().any(fastens) {
+        return frame(at, (), done(at));
+    }
+    let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
+    (move || match telling.get() {
+        Telling::Nothing | Telling::Adapter => {
+            let keys = view! { {done(&here)} {mishap::begin(&here, telling)} };
+            frame(&here, (), keys)
+        }
+        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::What(kind) => {
+            let (body, keys) = mishap::told(&here, kind, None, telling);
+            frame(&here, body, keys)
+        }
+    })
+    .into_any()
+}
+
+fn done(at: &At) -> AnyView {
     let here = at.clone();
-    frame(
-        at,
-        (),
-        key(Look::Primary, at.text().primary, move || {
-            here.answer(Reply::Done)
-        }),
-    )
+    key(Look::Primary, at.text().primary, move || {
+        here.answer(Reply::Done)
+    })
 }
 
 /// Yes or no; "not done" stands at the foot of every step.
@@ -115,9 +133,10 @@ fn refuse_site(at: &At) -> Option<AnyView> {
     })
 }
 
-/// One word of a few.
+/// One word of a few; "some were loose" asks how many.
 pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
-    let keys = picks.iter().enumerate().map(|(place, pick)| {
+    let counting = RwSignal::new(false);
+    let words = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
         let look = if place == 0 {
             Look::Primary
@@ -125,12 +144,39 @@ pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
             Look::Plain
         };
         key(look, text::pick(at.lang, pick), move || {
-            here.answer(Reply::Picked(pick))
+            if pick == Pick::SomeLoose {
+                counting.set(true);
+            } else {
+                here.answer(Reply::Picked(pick));
+            }
         })
     });
+    let words = words.collect_view();
+    let here = at.clone();
     frame(
         at,
-        (),
-        view! { <div class="keys-grid">{keys.collect_view()}</div> },
+        move || counting.get().then(|| how_many(&here)),
+        view! {
+            <div class="keys-grid" hidden=move || counting.get()>
+                {words}
+            </div>
+        },
     )
+}
+
+/// How many of the wheel fasteners of this job were found loose: one key a number.
+fn how_many(at: &At) -> AnyView {
+    let wheel = count(at.sheet(), Group::WheelNuts);
+    let wheels = u8::try_from(at.sheet().corners().len()).unwrap_or(1);
+    let keys = (1..=wheel.saturating_mul(wheels.max(1))).map(|loose| {
+        let here = at.clone();
+        key(Look::Plain, loose.to_string(), move || {
+            here.answer(Reply::FoundLoose(loose));
+        })
+    });
+    view! {
+        <h2>{at.say(Say::HowManyLoose)}</h2>
+        <div class="keys-grid">{keys.collect_view()}</div>
+    }
+    .into_any()
 }

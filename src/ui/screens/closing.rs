@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use crate::job::ending::proposed;
 use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::platform::{clock, files};
+use crate::report::item_name;
 use crate::text::{self, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Form, Phase, Step, StepKey, StepSpec};
@@ -146,7 +147,7 @@ fn unfinished(at: &At) -> AnyView {
     let rows = loose.iter().map(|(item, hold)| {
         view! {
             <li>
-                <b>{text::item_at(at.lang, *item)}</b>
+                <b>{item_name(at.lang, at.sheet(), *item)}</b>
                 <span>{text::hold_state(at.lang, *hold)}</span>
             </li>
         }

@@ -1,5 +1,6 @@
 //! The screens, one a file. Which one is shown follows from the route and the job alone.
 
+mod adapter;
 mod agree;
 mod answer;
 mod bill;
@@ -9,6 +10,7 @@ mod decide;
 mod home;
 mod import;
 mod loose;
+mod mishap;
 mod number;
 mod pack;
 mod photo;

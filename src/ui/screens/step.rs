@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::job::mishap::in_the_way;
 use crate::job::{Held, held, together};
 use crate::platform::page;
 use crate::text::{self, Say};
@@ -14,8 +15,8 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::{
-    agree, answer, cards, closing, decide, number, pack, photo, round, sign, signs, swing, turn,
-    wherever,
+    agree, answer, cards, closing, decide, mishap, number, pack, photo, round, sign, signs, swing,
+    turn, wherever,
 };
 use crate::ui::state::{App, Open};
 
@@ -69,7 +70,10 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyV
     let at = At::after(app, open, rows, spec);
     match held {
         Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
-        _ => form(&at),
+        _ => match in_the_way(at.sheet(), &at.spec) {
+            Some(mishap) => mishap::in_the_way(&at, mishap),
+            None => form(&at),
+        },
     }
 }
 

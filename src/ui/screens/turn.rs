@@ -6,11 +6,12 @@ use std::cell::RefCell;
 
 use leptos::prelude::*;
 
-use crate::drawing::Drawing;
 use crate::drawing::star::{Pattern, single, star};
+use crate::drawing::{Drawing, angle};
 use crate::job::entry::What;
 use crate::job::turn::{Turning, card_item, card_step};
-use crate::text::{self, Say};
+use crate::report::cards::{stage_line, torque_conditions};
+use crate::text::{self, Desk, Say};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
@@ -18,7 +19,9 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::route::Route;
-use crate::units::{Shown, Typed, Unit};
+use crate::ui::screens::adapter;
+use crate::ui::screens::mishap::{self, Telling};
+use crate::units::{AngleUnit, Shown, Typed, TypedAngle, Unit};
 
 thread_local! {
     /// The pass that this page is in the middle of: its job and step. A page that was loaded
@@ -38,20 +41,26 @@ pub fn turn(at: &At, group: Group) -> AnyView {
     if turning.is_begun() && turning.items.len() > 1 && !is_in_pass(at) {
         return interrupted(at, group, &turning);
     }
-    let trouble = RwSignal::new(None::<Trouble>);
-    let (body, keys) = (at.clone(), at.clone());
-    let (shown, asked) = (turning.clone(), turning);
-    frame(
-        at,
-        move || match trouble.get() {
-            Some(trouble) => told(&body, trouble),
-            None => next_fastener(&body, group, &shown),
-        },
-        move || match trouble.get() {
-            Some(now) => trouble_keys(&keys, now, trouble),
-            None => turn_keys(&keys, &asked, trouble),
-        },
-    )
+    let telling = RwSignal::new(Telling::Nothing);
+    let swings = RwSignal::new(0_u8);
+    let here = at.clone();
+    (move || match telling.get() {
+        Telling::Nothing => {
+            let (shown, with) = (turning.clone(), here.clone());
+            let body = move || next_fastener(&with, group, &shown, swings.get());
+            frame(&here, body, turn_keys(&here, &turning, telling, swings))
+        }
+        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::What(kind) => {
+            let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
+            frame(&here, body, keys)
+        }
+        Telling::Adapter => {
+            let (body, keys) = adapter::fields(&here, telling);
+            frame(&here, body, keys)
+        }
+    })
+    .into_any()
 }
 
 /// A pass goes on only while its screen is shown; every tap shows it anew at the same place.
@@ -71,7 +80,8 @@ fn is_in_pass(at: &At) -> bool {
     })
 }
 
-fn begin_pass(at: &At) {
+/// The page is in the middle of the pass of this step.
+pub fn begin_pass(at: &At) {
     PASS.set(Some((at.open.log.0.clone(), at.spec.key)));
 }
 
@@ -107,7 +117,7 @@ fn interrupted(at: &At, group: Group, turning: &Turning) -> AnyView {
         <aside class="hold" role="alert">
             <p>{at.say(Say::InterruptedPass)}</p>
         </aside>
-        {picture(at, group, turning)}
+        {picture(at, group, turning, 0)}
     };
     frame(
         at,
@@ -119,12 +129,16 @@ fn interrupted(at: &At, group: Group, turning: &Turning) -> AnyView {
     )
 }
 
-fn drawing(group: Group, turning: &Turning) -> Drawing {
+fn drawing(group: Group, turning: &Turning, swings: u8) -> Drawing {
     let done = if turning.next().is_none() {
         turning.items.len()
     } else {
         turning.done
     };
+    let alone = turning.items.len() == 1;
+    if let Some(turn) = angle_drawing(turning, swings).filter(|_| alone) {
+        return turn;
+    }
     let pattern = match group {
         Group::WheelNuts => Pattern::Wheel,
         Group::HubBolts => Pattern::Hub,
@@ -134,23 +148,54 @@ fn drawing(group: Group, turning: &Turning) -> Drawing {
     star(pattern, &turning.places, done)
 }
 
-fn picture(at: &At, group: Group, turning: &Turning) -> AnyView {
-    let title = text::star_alt(at.lang, turning.done, turning.items.len());
-    drawn(&drawing(group, turning), &title, "turn__star")
+/// How far an angle stage turns; nothing for the others.
+fn angle_drawing(turning: &Turning, swings: u8) -> Option<Drawing> {
+    let degrees = |typed: &TypedAngle| typed.angle().in_unit(AngleUnit::Degree);
+    match turning.asked()? {
+        Stage::Angle(typed) => {
+            let (behind, _) = turning.swung(swings)?;
+            let behind = behind.in_unit(AngleUnit::Degree);
+            Some(angle::on(degrees(typed), behind))
+        }
+        Stage::Back(typed) => Some(angle::back(typed.as_ref().map(degrees))),
+        Stage::Snug | Stage::Torque(_) => None,
+    }
 }
 
-fn next_fastener(at: &At, group: Group, turning: &Turning) -> AnyView {
+fn picture(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
+    let title = text::star_alt(at.lang, turning.done, turning.items.len());
+    drawn(&drawing(group, turning, swings), &title, "turn__star")
+}
+
+fn next_fastener(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
     view! {
         <div class="turn">
-            {picture(at, group, turning)}
+            {picture(at, group, turning, swings)}
             <div class="turn__value">
                 {value(at, turning)}
+                {counted(at, turning, swings)}
+                {angle_beside(turning, swings)}
                 {wrench(at, turning)}
                 {conditions(at, group)}
             </div>
         </div>
     }
     .into_any()
+}
+
+/// How many degrees of the angle are behind, once a swing was counted.
+fn counted(at: &At, turning: &Turning, swings: u8) -> Option<AnyView> {
+    let (behind, asked) = turning.swung(swings).filter(|_| swings != 0)?;
+    let (behind, asked) = (at.fmt.angle(behind, 0), at.fmt.typed(asked));
+    let line = text::angle_behind(at.lang, &behind.line(), &asked.line());
+    Some(view! { <p class="turn__counted" aria-live="polite">{line}</p> }.into_any())
+}
+
+/// Where several are turned the star stands at the left, so that the angle stands here.
+fn angle_beside(turning: &Turning, swings: u8) -> Option<AnyView> {
+    let several = turning.items.len() > 1;
+    let turn = angle_drawing(turning, swings).filter(|_| several)?;
+    Some(drawn(&turn, "", "turn__angle"))
 }
 
 /// The figure of this stage: the torque, or the angle that follows it.
@@ -161,6 +206,10 @@ fn value(at: &At, turning: &Turning) -> AnyView {
             let shown = at.fmt.typed(angle);
             let after = turning.torque().map(|torque| at.fmt.typed(torque).line());
             large(&shown, &after.unwrap_or_default())
+        }
+        Some(stage @ (Stage::Snug | Stage::Back(_))) => {
+            let line = stage_line(at.lang, at.fmt, stage, false);
+            view! { <p class="turn__words">{line}</p> }.into_any()
         }
         None => view! { <p class="turn__done">{text::pass_progress(
             at.lang,
@@ -189,14 +238,28 @@ fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
 /// The wrench with what it is set to, or that none on board fits.
 fn wrench(at: &At, turning: &Turning) -> AnyView {
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
-        (None, ..) => return ().into_any(),
+        (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
         (Some(Stage::Angle(_)), ..) => at.say(Say::AngleNext).to_owned(),
-        (_, Some(wrench), Some(set)) => {
-            text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line())
+        (_, Some(wrench), Some(set)) if !turning.is_out_of_range() => {
+            let line = text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line());
+            with_adapter(at, turning, line)
         }
+        (_, Some(_), Some(_)) => text::desk(at.lang, Desk::LeverOutOfRange).to_owned(),
+        (_, Some(_), None) => match turning.lever_slip() {
+            Some(slip) => text::desk(at.lang, adapter::refusal(slip)).to_owned(),
+            None => at.say(Say::NoWrenchFits).to_owned(),
+        },
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
     view! { <p class="turn__wrench">{line}</p> }.into_any()
+}
+
+fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
+    if turning.has_lever() {
+        format!("{line} · {}", text::desk(at.lang, Desk::Adapter))
+    } else {
+        line
+    }
 }
 
 /// What else the card asks for.
@@ -206,26 +269,30 @@ fn conditions(at: &At, group: Group) -> Option<AnyView> {
     let CardBody::Torque(body) = &card.body else {
         return None;
     };
-    let said: Vec<&str> = body
-        .conditions
-        .iter()
-        .map(|condition| text::condition(at.lang, *condition))
-        .collect();
+    let said = torque_conditions(at.lang, card.item, body);
     (!said.is_empty())
         .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
 }
 
-fn turn_keys(at: &At, turning: &Turning, trouble: RwSignal<Option<Trouble>>) -> AnyView {
-    let others = Trouble::ALL.iter().map(|kind| {
-        key(Look::Plain, at.say(kind.label()), move || {
-            trouble.set(Some(*kind));
+fn turn_keys(
+    at: &At,
+    turning: &Turning,
+    telling: RwSignal<Telling>,
+    swings: RwSignal<u8>,
+) -> AnyView {
+    let swing = turning.swung(1).map(|(one, _)| {
+        let label = text::swing(at.lang, &at.fmt.angle(one, 0).line());
+        key(Look::Plain, label, move || {
+            swings.update(|count| *count = count.saturating_add(1));
         })
     });
-    view! {
-        {primary(at, turning)}
-        <div class="turn__troubles">{others.collect_view()}</div>
-    }
-    .into_any()
+    let sets = turning.uses_wrench() && turning.swung(0).is_none();
+    let with_wrench = sets && turning.wrench().is_some();
+    let adapter = with_wrench.then(|| {
+        let label = text::desk(at.lang, Desk::Adapter);
+        key(Look::Plain, label, move || telling.set(Telling::Adapter))
+    });
+    view! { {primary(at, turning)} {swing} {mishap::begin(at, telling)} {adapter} }.into_any()
 }
 
 fn primary(at: &At, turning: &Turning) -> AnyView {
@@ -238,7 +305,9 @@ fn primary(at: &At, turning: &Turning) -> AnyView {
     };
     let name = text::item(at.lang, item);
     let label = match turning.asked() {
-        Some(Stage::Angle(angle)) => format!("{name}: {}", at.fmt.typed(angle).line()),
+        Some(stage @ (Stage::Angle(_) | Stage::Snug | Stage::Back(_))) => {
+            format!("{name}: {}", stage_line(at.lang, at.fmt, stage, false))
+        }
         _ => text::nut_clicked(at.lang, &name),
     };
     let last = turning.is_last();
@@ -251,61 +320,4 @@ fn primary(at: &At, turning: &Turning) -> AnyView {
             here.tell(whats);
         }
     })
-}
-
-/// What a fastener does when it does not simply click.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Trouble {
-    ClickedEarly,
-    TurnsOn,
-    WouldNotStart,
-}
-
-impl Trouble {
-    const ALL: &'static [Self] = &[Self::ClickedEarly, Self::TurnsOn, Self::WouldNotStart];
-
-    const fn label(self) -> Say {
-        match self {
-            Self::ClickedEarly => Say::ClickedEarly,
-            Self::TurnsOn => Say::TurnsOn,
-            Self::WouldNotStart => Say::WouldNotStart,
-        }
-    }
-
-    const fn what_to_do(self) -> Say {
-        match self {
-            Self::ClickedEarly => Say::ClickedEarlySay,
-            Self::TurnsOn => Say::TurnsOnSay,
-            Self::WouldNotStart => Say::WouldNotStartSay,
-        }
-    }
-}
-
-fn told(at: &At, trouble: Trouble) -> AnyView {
-    view! {
-        <aside class="hold" role="alert">
-            <h2>{at.say(trouble.label())}</h2>
-            <p>{at.say(trouble.what_to_do())}</p>
-        </aside>
-    }
-    .into_any()
-}
-
-/// Either way on notes what happened; only "back" says that it was a slip of the finger.
-fn trouble_keys(at: &At, now: Trouble, trouble: RwSignal<Option<Trouble>>) -> AnyView {
-    let note = What::Note(Some(at.spec.key), at.say(now.label()).to_owned());
-    let (again, on) = (at.clone(), at.clone());
-    let (noted, noted_too) = (note.clone(), note);
-    view! {
-        {key(Look::Primary, at.say(Say::StartPassAgain), move || {
-            begin_pass(&again);
-            again.write(vec![noted.clone(), What::Pass(again.spec.key)]);
-        })}
-        {key(Look::Plain, at.say(Say::Resume), move || {
-            begin_pass(&on);
-            on.write(vec![noted_too.clone()]);
-        })}
-        {key(Look::Plain, at.say(Say::Back), move || trouble.set(None))}
-    }
-    .into_any()
 }

@@ -10,7 +10,7 @@ use crate::platform::keep;
 use crate::platform::record::Record;
 use crate::slate::{self, Kept, NotKept, Store};
 use crate::text;
-use crate::trade::fastening::CardSource;
+use crate::trade::fastening::{CardSource, Wrench};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::state::App;
@@ -70,6 +70,22 @@ impl App {
             .unwrap_or_else(|| kit::first_kit(system))
     }
 
+    /// How often each wrench clicked in the jobs on this phone since it was checked, by its name.
+    pub async fn clicks(self, wrenches: &[Wrench]) -> Vec<(String, u32)> {
+        let mut counted: Vec<(String, u32)> = Vec::new();
+        counted.extend(wrenches.iter().map(|wrench| (wrench.name.clone(), 0)));
+        for log in self.shelf().logs().await {
+            if log.contains(':') {
+                continue;
+            }
+            let sheet = self.read_log(&log).await;
+            for (wrench, (_, count)) in wrenches.iter().zip(&mut counted) {
+                *count = count.saturating_add(kit::clicks(&sheet, wrench));
+            }
+        }
+        counted
+    }
+
     /// The families whose cards are kept, as they were typed.
     pub async fn families(self) -> Vec<String> {
         let mut families = Vec::new();
@@ -125,6 +141,7 @@ impl App {
                 page: page.to_owned(),
                 looked_up,
                 who: document.to_owned(),
+                kept_because: None,
             };
             let carried = self.van_kit().await;
             self.start_job(practice::packed(&source, carried, &settings.currency));

@@ -15,6 +15,7 @@ pub(crate) fn source() -> CardSource {
         page: "31-4".to_owned(),
         looked_up: NaiveDate::from_ymd_opt(2025, 11, 20).unwrap(),
         who: "Dana Quill".to_owned(),
+        kept_because: None,
     }
 }
 
@@ -26,6 +27,10 @@ pub(crate) fn angle(text: &str) -> Stage {
     Stage::Angle(TypedAngle::parse(text, AngleUnit::Degree).unwrap())
 }
 
+fn back(text: &str) -> Option<TypedAngle> {
+    TypedAngle::parse(text, AngleUnit::Degree).ok()
+}
+
 pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> SpecCard {
     SpecCard {
         item,
@@ -33,6 +38,7 @@ pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> SpecCard {
             stages,
             position: Some(Position::AirBrakeHeld),
             conditions: vec![Condition::Dry, Condition::NewFastener],
+            printed: Printed::default(),
             source: source(),
         }),
     }
@@ -60,6 +66,32 @@ fn stages_are_read_in_order() {
     assert_eq!(nut.fault(), None);
     assert_eq!(nut.final_torque().unwrap().number.as_typed(), "120");
     assert_eq!(nut.torques().count(), 2);
+}
+
+#[test]
+fn seated_turned_back_and_tightened_again_is_a_card() {
+    let nut = card(
+        CardItem::AxleNut,
+        vec![
+            Stage::Snug,
+            torque("60", NM),
+            Stage::Back(back("180")),
+            Stage::Back(None),
+            torque("20", NM),
+            angle("60"),
+        ],
+    );
+    assert_eq!(nut.fault(), None);
+    assert_eq!(nut.final_torque().unwrap().number.as_typed(), "20");
+}
+
+#[test]
+fn a_rival_rules_out_in_both_directions() {
+    for condition in Condition::ALL {
+        if let Some(rival) = condition.rival() {
+            assert_eq!(rival.rival(), Some(*condition));
+        }
+    }
 }
 
 #[test]
@@ -91,12 +123,14 @@ fn each_fault_has_its_name() {
             card(item, vec![torque("9", NM), angle("-5")]),
             CardFault::NotAboveZero { stage: 1 },
         ),
+        (card(item, vec![Stage::Snug]), CardFault::NoTorqueFirst),
         (
-            card(
-                item,
-                vec![torque("80", NM), torque("50", TorqueUnit::PoundFoot)],
-            ),
-            CardFault::LowerThanBefore { stage: 1 },
+            card(item, vec![Stage::Back(None), torque("9", NM)]),
+            CardFault::NoTorqueFirst,
+        ),
+        (
+            card(item, vec![torque("9", NM), Stage::Back(back("0"))]),
+            CardFault::NotAboveZero { stage: 1 },
         ),
         (
             limit_card(CardItem::PlayLimit, "-0.002"),

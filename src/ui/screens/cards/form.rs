@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::job::typed_card::CardSlip;
+use crate::job::typed_card::{CardSlip, kept_because};
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::fastening::card::CardFault;
 use crate::trade::fastening::{CardItem, Doubt, SpecCard, doubts};
@@ -15,7 +15,7 @@ use crate::ui::screens::cards::source::SourceFields;
 use crate::ui::screens::cards::torque::TorqueFields;
 use crate::ui::screens::cards::{Mode, keep_card};
 use crate::ui::screens::photo::camera;
-use crate::units::Format;
+use crate::units::{Format, Typed};
 
 /// The name of the field that a card begins with.
 pub const VALUE: &str = "value";
@@ -105,26 +105,32 @@ impl CardForm {
         .into_any()
     }
 
-    /// The keys: keep, keep as printed once it was doubted, and "not found".
+    /// The keys: keep, the reasons to keep it once it was doubted, and "not found".
     pub fn keys(self, at: &At, mode: RwSignal<Mode>) -> AnyView {
         let (here, for_doubted) = (at.clone(), at.clone());
-        let label = text::desk(at.lang, Desk::KeepAsPrinted);
-        let as_printed = move || {
+        let reasons = move || {
             let card = self.card().ok().filter(|_| self.tried.get())?;
-            let at = for_doubted.clone();
-            (!doubts(&card).is_empty()).then(|| {
-                key(Look::Plain, label, move || {
-                    keep_card(&at, self, card.clone(), true);
-                })
-            })
+            (!doubts(&card).is_empty()).then(|| self.reasons(&for_doubted, &card))
         };
         let (lang, fmt) = (at.lang, at.fmt);
         view! {
             <div class="slip" role="alert">{move || self.says(lang, fmt)}</div>
-            {key(Look::Primary, at.text().primary, move || self.keep(&here))} {as_printed}
+            {key(Look::Primary, at.text().primary, move || self.keep(&here))} {reasons}
             {key(Look::Plain, at.say(Say::NotFound), move || mode.set(Mode::NotFound))}
         }
         .into_any()
+    }
+
+    /// One key a reason for which a doubted figure is kept all the same; it stands on the card.
+    fn reasons(self, at: &At, card: &SpecCard) -> AnyView {
+        let keys = [Desk::ReadTwice, Desk::SecondDocument, Desk::AskedMaker].map(|reason| {
+            let (at, reason) = (at.clone(), text::desk(at.lang, reason));
+            let card = kept_because(card.clone(), reason);
+            key(Look::Plain, reason, move || {
+                keep_card(&at, self, card.clone(), true);
+            })
+        });
+        view! { <div class="reasons">{keys.into_iter().collect_view()}</div> }.into_any()
     }
 
     /// What is wrong with the fields or odd about them, once it was tried to keep them.
@@ -148,6 +154,10 @@ impl CardForm {
 
 fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
     use crate::units::Unit;
+    fn both<U: Unit>(lang: Lang, fmt: Format, typed: &Typed<U>) -> String {
+        let twin = text::also_value(lang, &fmt.typed_twin(typed).line());
+        format!("{} {twin}", fmt.typed(typed).line())
+    }
     match doubt {
         Doubt::Torque {
             typed,
@@ -156,8 +166,32 @@ fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
         } => {
             let told = |torque| fmt.torque_in(torque, typed.unit, 0).line();
             let fits: Vec<String> = would_fit.iter().map(|u| u.symbol().to_owned()).collect();
-            let value = fmt.typed(typed).line();
+            let value = both(lang, fmt, typed);
             text::doubted(lang, &value, &told(common.0), &told(common.1), &fits)
+        }
+        Doubt::PastProof {
+            typed,
+            thread,
+            class,
+            most,
+        } => {
+            let class = text::property_class(lang, *class);
+            let bolt = text::fasteners(lang, "", thread.as_typed(), class);
+            let most = fmt.torque_in(*most, typed.unit, 0).line();
+            text::past_proof(lang, &both(lang, fmt, typed), &bolt, &most)
+        }
+        Doubt::OddForStud {
+            typed,
+            thread,
+            common,
+        } => {
+            let told = |torque| fmt.torque_in(torque, typed.unit, 0).line();
+            let value = both(lang, fmt, typed);
+            let (low, high) = (told(common.0), told(common.1));
+            text::odd_for_stud(lang, &value, thread.as_typed(), &low, &high)
+        }
+        Doubt::LowerStage { typed, before } => {
+            text::lower_stage(lang, &both(lang, fmt, typed), &both(lang, fmt, before))
         }
         Doubt::Play {
             typed,
@@ -166,7 +200,7 @@ fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
         } => {
             let told = |length| fmt.length_in(length, typed.unit, 3).line();
             let fits: Vec<String> = would_fit.iter().map(|u| u.symbol().to_owned()).collect();
-            let value = fmt.typed(typed).line();
+            let value = both(lang, fmt, typed);
             text::doubted(lang, &value, &told(common.0), &told(common.1), &fits)
         }
     }

@@ -1,6 +1,7 @@
 //! A spec card: offered from the card book, typed from its page, or "not found".
 
 mod form;
+mod further;
 mod not_found;
 mod offer;
 mod play;

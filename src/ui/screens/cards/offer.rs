@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::job::book::{angle_of, resourced, source_of};
+use crate::job::book::{resourced, source_of};
+use crate::report::cards::{card_value, torque_conditions};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{CardBody, SpecCard};
 use crate::ui::at::At;
@@ -23,7 +24,7 @@ pub fn body(at: &At, offered: RwSignal<Option<SpecCard>>) -> AnyView {
         text::from_page(at.lang, &source.document, &source.page, &date)
     });
     let rest = rest(at, &card).join(" · ");
-    let angle = angle_of(&card).map(|it| text::then_angle(at.lang, &at.fmt.typed(it).line()));
+    let stages = (card.stages().len() > 1).then(|| card_value(at.lang, at.fmt, &card));
     view! {
         <section class="offer">
             <p class="hint">{at.say(Say::KnownFamily)}</p>
@@ -32,7 +33,7 @@ pub fn body(at: &At, offered: RwSignal<Option<SpecCard>>) -> AnyView {
                 <span>{value.unit}</span>
             </p>
             <p class="offer__twin">{text::also_value(at.lang, &twin)}</p>
-            {angle.map(|angle| view! { <p>{angle}</p> })}
+            {stages.map(|stages| view! { <p>{stages}</p> })}
             <p class="hint">{from}</p>
             <p>{rest}</p>
         </section>
@@ -58,14 +59,12 @@ fn figures(at: &At, card: &SpecCard) -> (Shown, String) {
 }
 
 /// How the hub is held, the conditions, or the way it is measured.
-fn rest(at: &At, card: &SpecCard) -> Vec<&'static str> {
+fn rest(at: &At, card: &SpecCard) -> Vec<String> {
     match &card.body {
         CardBody::Torque(body) => {
             let position = body.position.map(|it| text::nut_position(at.lang, it));
-            let conditions = body
-                .conditions
-                .iter()
-                .map(|it| text::condition(at.lang, *it));
+            let position = position.map(str::to_owned);
+            let conditions = torque_conditions(at.lang, card.item, body);
             position.into_iter().chain(conditions).collect()
         }
         CardBody::Play { way, .. } => {
@@ -76,7 +75,7 @@ fn rest(at: &At, card: &SpecCard) -> Vec<&'static str> {
                 way.rig.map(|rig| text::rig(at.lang, rig)),
                 by_hand.then(|| text::desk(at.lang, Desk::ByHand)),
             ];
-            parts.into_iter().flatten().collect()
+            parts.into_iter().flatten().map(str::to_owned).collect()
         }
         CardBody::NotFound { .. } => Vec::new(),
     }

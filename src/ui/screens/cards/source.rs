@@ -56,6 +56,7 @@ impl SourceFields {
             page: self.page.get().trim().to_owned(),
             looked_up: looked_up.unwrap_or_default(),
             who: self.who.get().trim().to_owned(),
+            kept_because: None,
         }
     }
 

@@ -13,6 +13,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::screens::cards::form::VALUE;
+use crate::ui::screens::cards::further::{FurtherFields, turned};
 use crate::units::{System, TorqueUnit, TypedTorque, Unit};
 
 const ANGLE: &str = "angle";
@@ -28,6 +29,7 @@ pub struct TorqueFields {
     angle: RwSignal<String>,
     position: RwSignal<Position>,
     conditions: RwSignal<String>,
+    further: FurtherFields,
 }
 
 impl TorqueFields {
@@ -38,7 +40,7 @@ impl TorqueFields {
             CardBody::Torque(body) => Some(body),
             _ => None,
         });
-        let torque = known.and_then(SpecCard::final_torque);
+        let torque = known.and_then(|card| card.torques().next());
         let angle = known.and_then(angle_of);
         let unit = torque
             .map(|typed| typed.unit)
@@ -54,6 +56,7 @@ impl TorqueFields {
             angle,
             position: drafts.word("position", position(body)),
             conditions: drafts.text(CONDITIONS, conditions(body)),
+            further: FurtherFields::new(drafts, body),
         }
     }
 
@@ -61,15 +64,18 @@ impl TorqueFields {
     pub fn card(self, source: CardSource) -> Result<SpecCard, CardSlip> {
         TypedTorqueCard {
             item: self.item,
+            seated_first: self.further.seated_first(),
             value: self.value.get(),
             unit: self.unit.get(),
             angle: self.has_angle.get().then(|| self.angle.get()),
+            further: self.further.stages(),
             position: self.position.get(),
             conditions: Condition::ALL
                 .iter()
                 .copied()
                 .filter(|condition| self.asks_for(*condition))
                 .collect(),
+            printed: self.further.printed(),
             source,
         }
         .card()
@@ -94,6 +100,7 @@ impl TorqueFields {
         };
         let positions = (self.item == CardItem::AxleNut).then(|| self.positions(at, drafts));
         let angle = may_have_angle(self.item).then(|| self.angle_field(at, drafts, enter.clone()));
+        let further = self.further.body(at, drafts, enter.clone());
         view! {
             <div class="card-form__figure">
                 {Field::decimal(VALUE, self.value).show(at.say(Say::CardValue), "", drafts, enter)}
@@ -105,6 +112,7 @@ impl TorqueFields {
             {angle}
             {positions}
             {self.more(at, drafts)}
+            {further}
         }
         .into_any()
     }
@@ -164,7 +172,7 @@ impl TorqueFields {
                 text::condition(lang, condition),
                 move || self.asks_for(condition),
                 move || {
-                    self.turn(condition);
+                    self.conditions.update(|all| *all = turned(all, condition));
                     drafts.set(CONDITIONS, &self.conditions.get_untracked());
                 },
             )
@@ -177,19 +185,6 @@ impl TorqueFields {
             </details>
         }
         .into_any()
-    }
-
-    fn turn(self, condition: Condition) {
-        let code = condition.code();
-        self.conditions.update(|all| {
-            let mut codes: Vec<&str> = all.split_whitespace().collect();
-            if codes.contains(&code) {
-                codes.retain(|one| *one != code);
-            } else {
-                codes.push(code);
-            }
-            *all = codes.join(" ");
-        });
     }
 }
 

@@ -3,32 +3,51 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::job::entry::Reply;
+use crate::job::entry::{Reply, VehicleField};
 use crate::job::judge;
+use crate::job::kit::{mass_of, weak_stands, wrench_due};
 use crate::job::ready::{ReadyCard, missing, ready_cards};
 use crate::platform::keep as storage;
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::Fit;
+use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::today;
 use crate::ui::route::Route;
 
-/// The last look; nothing here blocks.
+/// The last look. Where a card has no wrench it is not left for: the van kit is mended first, or
+/// the step is left undone with its reason.
 pub fn ready(at: &At) -> AnyView {
     let cards = ready_cards(at.sheet());
-    let here = at.clone();
+    let lacks = cards
+        .iter()
+        .any(|card| matches!(card.fit, Fit::Lacks { .. }));
+    let (here, without) = (at.clone(), at.clone());
+    let keys = if lacks {
+        view! {
+            <p class="slip" role="alert">{text::desk(at.lang, Desk::NoWrenchNoLeaving)}</p>
+            {link(Look::Primary, at.say(Say::VanKit), Route::Settings.to_hash())}
+            {key(Look::Plain, text::desk(at.lang, Desk::LeaveWithout), move || {
+                without.not_done(Because::NoTool);
+            })}
+        }
+        .into_any()
+    } else {
+        key(Look::Primary, at.text().primary, move || {
+            here.answer(Reply::Done);
+        })
+    };
     frame(
         at,
         view! {
             <div class="ready">
-                {lacking(at)} {open_cards(at, &cards)} {wrenches(at, &cards)} {gauge(at)}
-                {pages(at, &cards)} {kept(at)}
+                {lacking(at)} {open_cards(at, &cards)} {wrenches(at, &cards)} {checks(at)}
+                {stands(at)} {gauge(at)} {pages(at, &cards)} {kept(at)}
             </div>
         },
-        key(Look::Primary, at.text().primary, move || {
-            here.answer(Reply::Done);
-        }),
+        keys,
     )
 }
 
@@ -109,6 +128,44 @@ fn misfit(at: &At, ready: &ReadyCard) -> Option<String> {
         at.fmt.typed(typed).line(),
     );
     Some(text::misfit(at.lang, item, &value, *why))
+}
+
+/// Wrenches that are to be checked: by the day, or by what clicked in the jobs on this phone.
+fn checks(at: &At) -> AnyView {
+    let Some(carried) = at.sheet().carried().cloned() else {
+        return ().into_any();
+    };
+    let (app, lang, due) = (at.app, at.lang, RwSignal::new(Vec::<String>::new()));
+    spawn_local(async move {
+        let counted = app.clicks(&carried.wrenches).await;
+        let Ok(today) = today().parse() else { return };
+        let wrenches = carried.wrenches.iter().zip(counted);
+        let lines = wrenches.filter_map(|(wrench, (name, clicks))| {
+            let due = wrench_due(wrench, clicks, today)?;
+            Some(format!("{name}: {}", text::check_due(lang, due)))
+        });
+        let _ = due.try_set(lines.collect());
+    });
+    let body = move || (!due.with(Vec::is_empty)).then(|| list(due.get()));
+    let title = text::desk(lang, Desk::WrenchChecks);
+    section(title, view! { {body} }.into_any())
+}
+
+/// Stands that are marked for less than the vehicle's axle may weigh.
+fn stands(at: &At) -> Option<AnyView> {
+    let mass = mass_of(at.sheet().vehicle(VehicleField::Mass)?)?;
+    let (weak, axle) = weak_stands(at.sheet().carried()?, mass)?;
+    let unit = weak.first().map(|stand| stand.rating.unit)?;
+    let axle = at.fmt.mass_in(axle, unit, 0).line();
+    let names: Vec<String> = weak
+        .iter()
+        .map(|stand| format!("{}, {}", stand.name, at.fmt.typed(&stand.rating).line()))
+        .collect();
+    let line = text::weak_stands(at.lang, &names.join("; "), &axle);
+    Some(section(
+        text::desk(at.lang, Desk::Stands),
+        view! { <p>{line}</p> }.into_any(),
+    ))
 }
 
 fn gauge(at: &At) -> AnyView {

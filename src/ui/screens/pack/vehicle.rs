@@ -26,6 +26,7 @@ struct Form {
     drafts: Drafts,
     vin: RwSignal<String>,
     plate: RwSignal<String>,
+    mass: RwSignal<String>,
     family: RwSignal<String>,
     studs: RwSignal<u8>,
     hub_bolts: RwSignal<u8>,
@@ -42,6 +43,7 @@ impl Form {
             drafts,
             vin: drafts.text("vin", facts.vin),
             plate: drafts.text("plate", facts.plate),
+            mass: drafts.text("mass", facts.mass),
             family: drafts.text("family", facts.family),
             studs: drafts.count("studs", facts.studs),
             hub_bolts: drafts.count("hub_bolts", facts.hub_bolts),
@@ -55,6 +57,7 @@ impl Form {
         Facts {
             vin: self.vin.get_untracked(),
             plate: self.plate.get_untracked(),
+            mass: self.mass.get_untracked(),
             family: self.family.get_untracked(),
             studs: self.studs.get_untracked(),
             hub_bolts: self.hub_bolts.get_untracked(),
@@ -149,7 +152,8 @@ fn fields(
         {Field::capitals("vin", form.vin).show(label(VehicleField::Vin), "", drafts, keep.clone())}
         <p class="hint" aria-live="polite">{move || form.vin.with(|vin| vin_says(lang, vin))}</p>
         {Field::capitals("plate", form.plate)
-            .show(text::person_field(lang, PersonField::Plate), "", drafts, keep)}
+            .show(text::person_field(lang, PersonField::Plate), "", drafts, keep.clone())}
+        {Field::words("mass", form.mass).show(label(VehicleField::Mass), "", drafts, keep)}
     }
     .into_any()
 }

@@ -1,6 +1,7 @@
 //! The settings: how numbers read, who holds the phone, what is in the van, where data lives.
 
 mod choices;
+mod more;
 mod storage;
 mod van;
 

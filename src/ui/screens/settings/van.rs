@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, LogId, What};
-use crate::job::kit::{self, KitSlip, typed_dial, typed_wrench};
+use crate::job::kit::{self, KitSlip, typed_dial, typed_upkeep, typed_wrench};
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::fastening::Wrench;
 use crate::trade::play::{Dial, DialKind};
@@ -12,25 +12,28 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::screens::settings::more;
 use crate::ui::state::App;
 use crate::units::{Format, LengthUnit, System, TorqueUnit, Unit};
 
 /// The kit as it is read, and the one way to change it.
 #[derive(Clone, Copy)]
-struct Van {
+pub(super) struct Van {
     app: App,
-    lang: Lang,
-    kit: RwSignal<Option<Carried>>,
-    drafts: Drafts,
+    pub(super) lang: Lang,
+    pub(super) kit: RwSignal<Option<Carried>>,
+    /// How often each wrench clicked in the jobs on this phone, by its name.
+    pub(super) clicked: RwSignal<Vec<(String, u32)>>,
+    pub(super) drafts: Drafts,
 }
 
 impl Van {
-    fn fmt(self) -> Format {
+    pub(super) fn fmt(self) -> Format {
         self.app.settings.with(|settings| settings.format())
     }
 
     /// Changes the kit on the screen and keeps it in its log.
-    fn change(self, how: impl FnOnce(&mut Carried)) {
+    pub(super) fn change(self, how: impl FnOnce(&mut Carried)) {
         self.kit.update(|kit| {
             if let Some(kit) = kit {
                 how(kit);
@@ -54,22 +57,26 @@ pub fn van(app: App) -> AnyView {
         app,
         lang,
         kit: RwSignal::new(None),
+        clicked: RwSignal::new(Vec::new()),
         drafts: Drafts::named(app, kit::LOG.to_owned()),
     };
     spawn_local(async move {
         let carried = app.van_kit().await;
-        let _ = van.kit.try_set(Some(carried));
+        let _ = van.kit.try_set(Some(carried.clone()));
+        let clicked = app.clicks(&carried.wrenches).await;
+        let _ = van.clicked.try_set(clicked);
     });
     view! {
         <h2>{text::say(lang, Say::VanKit)}</h2>
         <section class="van">
             <h3>{text::say(lang, Say::Wrenches)}</h3>
             <ul class="van__wrenches">{move || wrenches(van)}</ul>
-            <p class="hint">{text::desk(lang, Desk::WrenchRange)}</p>
+            {move || range(van)}
             {add_wrench(van)}
             <h3>{text::say(lang, Say::DialTitle)}</h3>
             {move || dial(van)}
             {other_dial(van)}
+            {more::more(van)}
         </section>
     }
     .into_any()
@@ -93,9 +100,10 @@ fn wrenches(van: Van) -> AnyView {
             });
         };
         let name = format!("{}: {}", text::say(van.lang, Say::RemoveWrench), wrench.name);
+        let checked = more::checked(van, &wrench);
         view! {
             <li>
-                <span>{line}</span>
+                <span>{line} <small>{checked}</small></span>
                 <button type="button" class="key key--foot" aria-label=name on:click=move |_| remove()>
                     "✕"
                 </button>
@@ -105,7 +113,17 @@ fn wrenches(van: Van) -> AnyView {
     rows.collect_view().into_any()
 }
 
-fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> AnyView {
+/// Which share of a wrench's range is used.
+fn range(van: Van) -> AnyView {
+    let set = van.kit.get().and_then(|kit| kit.more.share);
+    let line = match set {
+        Some((low, high)) => text::share_used(van.lang, low, high),
+        None => text::desk(van.lang, Desk::WrenchRange).to_owned(),
+    };
+    view! { <p class="hint">{line}</p> }.into_any()
+}
+
+pub(super) fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> AnyView {
     let line = move || slip.get().map(|slip| text::kit_slip(lang, slip));
     view! { <p class="slip" role="alert">{line}</p> }.into_any()
 }
@@ -114,6 +132,8 @@ fn add_wrench(van: Van) -> AnyView {
     let (lang, drafts) = (van.lang, van.drafts);
     let [name, low, high] =
         ["wrench_name", "wrench_low", "wrench_high"].map(|it| drafts.text(it, ""));
+    let [mark, checked, clicks] =
+        ["wrench_mark", "wrench_checked", "wrench_clicks"].map(|it| drafts.text(it, ""));
     let metric = van.fmt().system == System::Metric;
     let unit = RwSignal::new(if metric {
         TorqueUnit::NewtonMetre
@@ -123,18 +143,22 @@ fn add_wrench(van: Van) -> AnyView {
     let slip = RwSignal::new(None);
     let add = move || {
         let typed = |text: RwSignal<String>| text.get_untracked();
-        match typed_wrench(
-            &typed(name),
-            &typed(low),
-            &typed(high),
-            unit.get_untracked(),
-        ) {
+        let unit = unit.get_untracked();
+        let wrench = typed_wrench(&typed(name), &typed(low), &typed(high), unit);
+        let upkeep = typed_upkeep(&typed(mark), unit, &typed(checked), &typed(clicks));
+        let wrench = wrench.and_then(|wrench| {
+            Ok(Wrench {
+                upkeep: upkeep?,
+                ..wrench
+            })
+        });
+        match wrench {
             Err(wrong) => slip.set(Some(wrong)),
             Ok(wrench) => {
                 slip.set(None);
                 put(van, wrench);
                 drafts.dropping()();
-                for text in [name, low, high] {
+                for text in [name, low, high, mark, checked, clicks] {
                     text.set(String::new());
                 }
             }
@@ -144,6 +168,7 @@ fn add_wrench(van: Van) -> AnyView {
         .iter()
         .map(|it| (*it, it.symbol().to_owned()));
     let say = |say| text::say(lang, say);
+    let field = |field: Field, desk| field.show(text::desk(lang, desk), "", drafts, add);
     view! {
         <details class="more">
             <summary class="key key--foot">{say(Say::AddWrench)}</summary>
@@ -151,6 +176,9 @@ fn add_wrench(van: Van) -> AnyView {
             {Field::decimal("wrench_low", low).show(say(Say::WrenchLow), "", drafts, add)}
             {Field::decimal("wrench_high", high).show(say(Say::WrenchHigh), "", drafts, add)}
             {picks(say(Say::WrenchUnit), units.collect(), unit, |_| {})}
+            {field(Field::decimal("wrench_mark", mark), Desk::WrenchMark)}
+            {field(Field::words("wrench_checked", checked), Desk::WrenchChecked)}
+            {field(Field::decimal("wrench_clicks", clicks), Desk::WrenchClicks)}
             {slip_line(lang, slip)}
             {key(Look::Plain, say(Say::Keep), add)}
         </details>

@@ -1,0 +1,55 @@
+//! What else is off: named by hand, an item of its own on the loose list like every other.
+
+use crate::job::entry::What;
+use crate::job::key::Key;
+use crate::job::sheet::Sheet;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Group, Item};
+use crate::units::TypedTorque;
+
+/// Something that no step of the procedure loosens.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Also {
+    /// Its place on the list.
+    pub item: Item,
+    /// What it is, so that another technician finds it.
+    pub name: String,
+    /// Its own card: the torque as printed and where it was read; none where it is put back
+    /// without one.
+    pub card: Option<(TypedTorque, String)>,
+}
+
+/// The next free place at a corner; a number that was used is not used again.
+///
+/// `None` when there are no more places.
+pub fn next_place(sheet: &Sheet, corner: Corner) -> Option<Item> {
+    let used = sheet
+        .entries()
+        .iter()
+        .filter_map(|entry| match &entry.what {
+            What::Also(also) if also.item.corner == corner => Some(also.item.number),
+            _ => None,
+        });
+    let number = used.max().unwrap_or(0).checked_add(1)?;
+    Some(Item {
+        corner,
+        group: Group::Other,
+        number,
+    })
+}
+
+/// What stands at a place. Two phones may have named two things by one number while neither saw
+/// the other: both are told, and both are meant.
+pub fn named(sheet: &Sheet, item: Item) -> Vec<&Also> {
+    let all = sheet.counting().filter_map(|entry| match &entry.what {
+        What::Also(also) if also.item == item => Some(also),
+        _ => None,
+    });
+    all.collect()
+}
+
+/// Whether anything was added by hand.
+pub fn any(sheet: &Sheet) -> bool {
+    let is_other = |key: &Key| matches!(key, Key::Item(item) if item.group == Group::Other);
+    sheet.keys().any(is_other)
+}

@@ -1,0 +1,40 @@
+//! What the work costs, and what came in.
+
+use crate::trade::money::Estimate;
+use crate::words;
+
+/// Money in the smallest unit of its currency.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Money {
+    /// Cents, pence or the like.
+    pub minor: i64,
+    /// The currency's ISO 4217 code.
+    pub currency: String,
+}
+
+/// What the work costs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Price {
+    /// The whole repair.
+    pub repair: Money,
+    /// Inspection with putting it back, if the repair is refused.
+    pub refit: Money,
+    /// The repair in lines, in its currency; they come to the amount above.
+    pub estimate: Option<Estimate>,
+}
+
+words! {
+    /// How money came in. A card's number is never asked for.
+    pub enum PaidHow {
+        Cash = "cash", Card = "card", Transfer = "transfer", Other = "other",
+    }
+}
+
+/// Money that came in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Paid {
+    /// How.
+    pub how: PaidHow,
+    /// How much.
+    pub amount: Money,
+}

@@ -1,0 +1,174 @@
+//! The loose list as a second technician reads it: every item that was touched, how far it is,
+//! who had it last, when and with which wrench.
+
+use std::collections::BTreeSet;
+
+use crate::job::entry::{Entry, Moved, What};
+use crate::job::key::Key;
+use crate::job::mishap::{Mishap, open_mishap};
+use crate::job::progress::status;
+use crate::job::sheet::Sheet;
+use crate::job::turn::{Turning, told_in_wrench};
+use crate::trade::fastening::Wrench;
+use crate::trade::fastening::wrench::pick;
+use crate::trade::wheel_end::{Form, Hold, Item, StepKey, StepSpec};
+use crate::units::{TorqueUnit, Typed, TypedTorque};
+
+/// One item of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row<'a> {
+    /// The item.
+    pub item: Item,
+    /// How far it is.
+    pub hold: Hold,
+    /// The stage that it has reached, and how many its card has.
+    pub stage: Option<(usize, usize)>,
+    /// What is wrong with it.
+    pub mishap: Option<&'a Mishap>,
+    /// The entry that moved it last.
+    pub entry: Option<&'a Entry>,
+}
+
+impl<'a> Row<'a> {
+    /// The wrench of the last turn, and what it was set to.
+    pub fn wrench(&self) -> Option<&'a (String, Typed<TorqueUnit>)> {
+        match &self.entry?.what {
+            What::Moved(moved) => moved.wrench.as_ref(),
+            _ => None,
+        }
+    }
+}
+
+/// Every item that was touched; what is loose stands first.
+pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
+    let items: BTreeSet<Item> = sheet
+        .keys()
+        .filter_map(|key| match key {
+            Key::Item(item) | Key::Mishap(item) => Some(*item),
+            _ => None,
+        })
+        .collect();
+    let row = |item: Item| {
+        Some(Row {
+            item,
+            hold: sheet.item(item)?,
+            stage: stage(sheet, steps, item),
+            mishap: open_mishap(sheet, item),
+            entry: sheet.holds(&Key::Item(item)),
+        })
+    };
+    let mut rows: Vec<Row> = items.into_iter().filter_map(row).collect();
+    rows.sort_by_key(|row| !row.hold.is_loose());
+    rows
+}
+
+/// How far the pass that is under way has brought an item.
+fn stage(sheet: &Sheet, steps: &[StepSpec], item: Item) -> Option<(usize, usize)> {
+    let turns = |spec: &&StepSpec| {
+        spec.form == Form::Turn(item.group) && spec.key.corner == Some(item.corner)
+    };
+    let mut open = steps.iter().filter(turns);
+    let spec = open.find(|spec| !status(sheet, spec).is_settled())?;
+    let turning = Turning::of(sheet, spec, item.group)?;
+    let reached = turning.reached(item)?;
+    (0 < reached).then_some((reached, turning.stages.len()))
+}
+
+/// What one tap writes when something named by hand is back: by its own card with the wrench that
+/// fits, or back in place.
+pub fn put_back(step: StepKey, item: Item, set: Option<(String, TypedTorque)>) -> What {
+    What::Moved(Moved {
+        step,
+        items: vec![item],
+        to: Hold::Done,
+        wrench: set,
+    })
+}
+
+/// The wrench on board for a torque, and what it is set to.
+pub fn wrench_for(sheet: &Sheet, torque: &TypedTorque) -> Option<(String, TypedTorque)> {
+    let carried = sheet.carried()?;
+    let kit: &[Wrench] = &carried.wrenches;
+    let place = pick(torque.torque(), kit, carried.share()).ok()?;
+    let wrench = kit.get(place)?;
+    Some((wrench.name.clone(), told_in_wrench(torque, wrench)))
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::job::also::{Also, named, next_place};
+    use crate::job::turn::tests::{CORNER, card, kit, sheet, spec, torque};
+    use crate::trade::fastening::CardItem;
+    use crate::trade::wheel_end::{Group, Step, items};
+
+    #[test]
+    fn a_row_says_how_far_the_pass_is_and_with_which_wrench() {
+        let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+        let all = items(CORNER, Group::WheelNuts, 5);
+        let mut whats = vec![
+            kit(),
+            card(CardItem::WheelNuts, vec![torque("60"), torque("120")]),
+            What::Moved(Moved {
+                step: StepKey::at(Step::WheelOn, CORNER),
+                items: all.clone(),
+                to: Hold::Snug,
+                wrench: None,
+            }),
+        ];
+        let tap = |whats: &mut Vec<What>| {
+            let now = sheet(whats);
+            whats.push(
+                Turning::of(&now, &spec, Group::WheelNuts)
+                    .unwrap()
+                    .tap()
+                    .unwrap(),
+            );
+        };
+        (0..6).for_each(|_| tap(&mut whats));
+        let now = sheet(&whats);
+        let rows = rows(&now, std::slice::from_ref(&spec));
+        let told: Vec<_> = rows
+            .iter()
+            .map(|row| (row.item.number, row.stage))
+            .collect();
+        let (one, two) = (Some((1, 2)), Some((2, 2)));
+        assert_eq!(told, [(2, one), (3, one), (4, one), (5, one), (1, two)]);
+        assert_eq!(rows[0].wrench().unwrap().0, "B");
+        assert_eq!(rows[4].hold, Hold::Done);
+    }
+
+    #[test]
+    fn what_was_named_by_hand_is_loose_until_it_is_back() {
+        let also = |item, name: &str| {
+            What::Also(Also {
+                item,
+                name: name.to_owned(),
+                card: None,
+            })
+        };
+        let first = next_place(&sheet(&[]), CORNER).unwrap();
+        let mut whats = vec![kit(), also(first, "undertray clip")];
+        let second = next_place(&sheet(&whats), CORNER).unwrap();
+        assert_ne!(first, second);
+        whats.push(also(second, "hose bracket"));
+        let now = sheet(&whats);
+        assert_eq!(now.loose(), [(first, Hold::Off), (second, Hold::Off)]);
+        assert_eq!(named(&now, second)[0].name, "hose bracket");
+        let step = StepKey::at(Step::Lower, CORNER);
+        whats.push(put_back(step, first, None));
+        let torque = Typed::parse("60", TorqueUnit::NewtonMetre).unwrap();
+        let set = wrench_for(&sheet(&whats), &torque);
+        assert!(set.is_some());
+        whats.push(put_back(step, second, set));
+        let now = sheet(&whats);
+        assert_eq!(now.loose(), []);
+        assert_eq!(next_place(&now, CORNER).unwrap().number, 3);
+    }
+}

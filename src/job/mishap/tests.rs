@@ -1,0 +1,104 @@
+//! A fastener that went wrong, from its first word to its card.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::job::entry::How;
+use crate::job::turn::Turning;
+use crate::job::turn::tests::{CORNER, card, kit, sheet, spec, torque, walk};
+use crate::job::{Status, status};
+use crate::trade::fastening::CardItem;
+use crate::trade::wheel_end::{Group, Step, items};
+
+fn broken(spec: &StepSpec, item: Item) -> What {
+    What::Mishap(Mishap {
+        step: spec.key,
+        item,
+        kind: MishapKind::Sheared,
+        part: "stud".to_owned(),
+        minutes: 30,
+    })
+}
+
+fn extra(spec: &StepSpec, yes: bool) -> What {
+    What::Consent(Consent {
+        step: spec.key,
+        scope: Scope::Extra,
+        yes,
+        how: How::Spoken,
+        amount: None,
+    })
+}
+
+#[test]
+fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
+    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let third = items(CORNER, Group::WheelNuts, 5)[2];
+    let start = vec![kit(), card(CardItem::WheelNuts, vec![torque("120")])];
+    let (_, mut whats) = walk(&spec, Group::WheelNuts, start);
+    assert_eq!(sheet(&whats).loose(), []);
+    whats.push(broken(&spec, third));
+    let now = sheet(&whats);
+    assert_eq!(now.loose(), [(third, Hold::Off)]);
+    assert_eq!(status(&now, &spec), Status::Partly(4, 5));
+    assert_eq!(
+        Turning::of(&now, &spec, Group::WheelNuts).unwrap().tap(),
+        None
+    );
+    let mishap = in_the_way(&now, &spec).unwrap();
+    assert_eq!(mending(&now, mishap), Mending::Asking);
+    whats.push(extra(&spec, false));
+    let now = sheet(&whats);
+    assert_eq!(
+        mending(&now, in_the_way(&now, &spec).unwrap()),
+        Mending::Refused
+    );
+    whats.push(extra(&spec, true));
+    let now = sheet(&whats);
+    assert_eq!(
+        mending(&now, in_the_way(&now, &spec).unwrap()),
+        Mending::Agreed
+    );
+    whats.extend(mended(&spec, third));
+    let now = sheet(&whats);
+    assert_eq!(in_the_way(&now, &spec), None);
+    assert_eq!(now.loose(), [(third, Hold::ByHand)]);
+    let (taps, whats) = walk(&spec, Group::WheelNuts, whats);
+    assert_eq!((taps, sheet(&whats).loose()), (5, Vec::new()));
+    // A second one at the same step is asked for anew.
+    let mut again = whats;
+    again.push(broken(&spec, third));
+    let now = sheet(&again);
+    assert_eq!(
+        mending(&now, in_the_way(&now, &spec).unwrap()),
+        Mending::Asking
+    );
+}
+
+#[test]
+fn without_its_key_a_nut_that_was_never_touched_is_not_called_loose() {
+    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let crack = StepSpec {
+        form: Form::Do,
+        ..spec(Step::CrackWheelNuts, Group::WheelNuts)
+    };
+    let first = items(CORNER, Group::WheelNuts, 5)[0];
+    let missing = What::Mishap(Mishap {
+        step: crack.key,
+        item: first,
+        kind: MishapKind::LockKeyMissing,
+        part: String::new(),
+        minutes: 20,
+    });
+    let now = sheet(std::slice::from_ref(&missing));
+    assert_eq!(now.loose(), []);
+    assert!(in_the_way(&now, &crack).is_some());
+    assert!(in_the_way(&now, &turn).is_some());
+    let now = sheet(&[missing, extra(&crack, true)]);
+    assert!(in_the_way(&now, &crack).is_none());
+    assert!(in_the_way(&now, &turn).is_some());
+}

@@ -1,0 +1,119 @@
+//! What goes wrong with a fastener, and what else is off.
+
+use crate::trade::fastening::MishapKind;
+
+pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
+    match kind {
+        MishapKind::Sheared => "Stud or bolt broke",
+        MishapKind::ThreadCrossed => "Thread crossed",
+        MishapKind::TurnsOn => "It turns on and on",
+        MishapKind::WouldNotStart => "It would not start",
+        MishapKind::ClickedEarly => "Clicked too early",
+        MishapKind::LockKeyMissing => "Lock key missing",
+        MishapKind::WrongSeat => "Wrong seat",
+        MishapKind::BoltTooLong => "Bolt too long",
+    }
+}
+
+pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
+    match kind {
+        MishapKind::Sheared => {
+            "Stop. A broken stud is replaced, with its nut. The neighbors of one that ran loose are replaced too. Never drive on one less."
+        }
+        MishapKind::ThreadCrossed => {
+            "Stop, back it out by hand. A damaged thread is not cut again: new stud and nut, or new bolt and a sound thread."
+        }
+        MishapKind::TurnsOn => {
+            "It turns and does not click: stop. Bolt or thread is giving way. Take it off; new stud and nut, or new bolt."
+        }
+        MishapKind::WouldNotStart => {
+            "Back off, clean the thread, start by hand. Never force it with the wrench. If it still binds: new part."
+        }
+        MishapKind::ClickedEarly => {
+            "Clicked long before the last turn: thread, nut or wrench setting. Loosen, look, run it in by hand, start again. Early once more: new part."
+        }
+        MishapKind::LockKeyMissing => {
+            "Look in glove box, trunk and spare wheel with the owner. Without the key it is not turned: removal costs time and a new nut."
+        }
+        MishapKind::WrongSeat => {
+            "Stop. Cone, ball and flat seats do not mix: the torque lies and the wheel works loose. Fit the kind the wheel asks for."
+        }
+        MishapKind::BoltTooLong => {
+            "Stop. It reaches what turns behind the flange. Compare with the old one; fit the right length."
+        }
+    }
+}
+
+pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
+    match kind {
+        MishapKind::LockKeyMissing => "lock key, or plain nut",
+        MishapKind::WrongSeat => "nut or bolt with the right seat",
+        MishapKind::BoltTooLong => "bolt of the right length",
+        MishapKind::Sheared
+        | MishapKind::ThreadCrossed
+        | MishapKind::TurnsOn
+        | MishapKind::WouldNotStart
+        | MishapKind::ClickedEarly => "stud and nut, or bolt",
+    }
+}
+
+pub(in crate::text) fn mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String {
+    let part = if part.is_empty() {
+        String::new()
+    } else {
+        format!("; part: {part}")
+    };
+    format!("{item}: {what}{part}; {minutes} min more")
+}
+
+pub(in crate::text) fn mended(item: &str) -> String {
+    format!("{item}: mended")
+}
+
+pub(in crate::text) fn mended_key(part: &str) -> String {
+    format!("In by hand: {part}")
+}
+
+pub(in crate::text) fn also_off(name: &str) -> String {
+    format!("Also off: {name}")
+}
+
+pub(in crate::text) fn adapter(wrench: &str, adapter: &str, angle: &str) -> String {
+    format!("Adapter: wrench {wrench}, adapter {adapter}, {angle}")
+}
+
+pub(in crate::text) const fn no_adapter() -> &'static str {
+    "Without an adapter"
+}
+
+pub(in crate::text) fn found_loose(count: u8) -> String {
+    match count {
+        0 => "None was loose".to_owned(),
+        1 => "One was loose, tightened".to_owned(),
+        more => format!("{more} were loose, tightened"),
+    }
+}
+
+pub(in crate::text) fn swing(angle: &str) -> String {
+    format!("Swung {angle} more")
+}
+
+pub(in crate::text) fn angle_behind(behind: &str, asked: &str) -> String {
+    format!("{behind} of {asked}")
+}
+
+pub(in crate::text) fn stage_of(stage: usize, all: usize) -> String {
+    format!("stage {stage} of {all}")
+}
+
+pub(in crate::text) fn who_when(who: &str, when: &str) -> String {
+    if who.is_empty() {
+        when.to_owned()
+    } else {
+        format!("{who}, {when}")
+    }
+}
+
+pub(in crate::text) fn with_wrench(wrench: &str, set: &str) -> String {
+    format!("{wrench} at {set}")
+}

@@ -1,0 +1,178 @@
+//! What else is in the van: when a wrench is to be checked, the share of its range, stands, the
+//! angle gauge and further dials.
+
+use leptos::prelude::*;
+
+use crate::job::kit::{typed_share, typed_stand, wrench_due};
+use crate::text::{self, Desk, Say};
+use crate::trade::fastening::Wrench;
+use crate::ui::parts::field::Field;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::parts::today;
+use crate::ui::screens::settings::van::{Van, slip_line};
+use crate::units::{MassUnit, System, Unit};
+
+/// When a wrench was checked, how often it clicked since, and whether it is due.
+pub(super) fn checked(van: Van, wrench: &Wrench) -> String {
+    let clicked = van.clicked.get();
+    let counted = clicked.iter().find(|(name, _)| *name == wrench.name);
+    let counted = counted.map_or(0, |(_, clicks)| *clicks);
+    let Ok(today) = today().parse() else {
+        return String::new();
+    };
+    let clicks = wrench.upkeep.clicks.saturating_add(counted);
+    let day = wrench.upkeep.checked.map(|day| day.to_string());
+    let told = text::wrench_checked(van.lang, &day.unwrap_or_default(), clicks);
+    match wrench_due(wrench, counted, today) {
+        Some(due) => format!("{told}. {}", text::check_due(van.lang, due)),
+        None => told,
+    }
+}
+
+/// The share of the range, the stands, the angle gauge and further dials.
+pub(super) fn more(van: Van) -> AnyView {
+    let lang = van.lang;
+    let gauge = move || van.kit.get().and_then(|kit| kit.more.angle_gauge) == Some(true);
+    let turn = move || {
+        let has = untrack(gauge);
+        van.change(|kit| kit.more.angle_gauge = Some(!has));
+    };
+    view! {
+        {share(van)}
+        <h3>{text::desk(lang, Desk::Stands)}</h3>
+        <ul class="van__wrenches">{move || stands(van)}</ul>
+        {add_stand(van)}
+        <div class="picks__keys">{toggle(text::desk(lang, Desk::AngleGauge), gauge, turn)}</div>
+        <h3>{text::desk(lang, Desk::OtherDials)}</h3>
+        <ul class="van__wrenches">{move || dials(van)}</ul>
+        {key(Look::Foot, text::desk(lang, Desk::LayDialBy), move || {
+            van.change(|kit| {
+                let dial = kit.dial;
+                if !kit.more.dials.contains(&dial) {
+                    kit.more.dials.push(dial);
+                }
+            });
+        })}
+    }
+    .into_any()
+}
+
+fn share(van: Van) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let (low, high) = (
+        drafts.text("share_low", "20"),
+        drafts.text("share_high", "100"),
+    );
+    let slip = RwSignal::new(None);
+    let keep = move || {
+        let typed = typed_share(&low.get_untracked(), &high.get_untracked());
+        slip.set(typed.err());
+        if let Ok(share) = typed {
+            van.change(|kit| kit.more.share = Some(share));
+        }
+    };
+    let desk = |desk| text::desk(lang, desk);
+    view! {
+        <details class="more">
+            <summary class="key key--foot">{desk(Desk::ShareTitle)}</summary>
+            {Field::decimal("share_low", low).show(desk(Desk::ShareLow), "", drafts, keep)}
+            {Field::decimal("share_high", high).show(desk(Desk::ShareHigh), "", drafts, keep)}
+            {slip_line(lang, slip)}
+            {key(Look::Plain, text::say(lang, Say::Keep), keep)}
+        </details>
+    }
+    .into_any()
+}
+
+fn stands(van: Van) -> AnyView {
+    let all = van.kit.get().map(|kit| kit.more.stands).unwrap_or_default();
+    let fmt = van.fmt();
+    let rows = all.into_iter().enumerate().map(|(place, stand)| {
+        let line = format!("{}, {}", stand.name, fmt.typed(&stand.rating).line());
+        let name = format!(
+            "{}: {}",
+            text::desk(van.lang, Desk::RemoveStand),
+            stand.name
+        );
+        row(line, name, move || {
+            van.change(|kit| {
+                if place < kit.more.stands.len() {
+                    kit.more.stands.remove(place);
+                }
+            });
+        })
+    });
+    rows.collect_view().into_any()
+}
+
+/// Dials that were laid by; a tap takes one into use.
+fn dials(van: Van) -> AnyView {
+    let all = van.kit.get().map(|kit| kit.more.dials).unwrap_or_default();
+    let fmt = van.fmt();
+    let rows = all.into_iter().map(|dial| {
+        let kind = text::dial_kind(van.lang, dial.kind());
+        let division = fmt.length(dial.graduation(), 3).line();
+        let line = text::dial_is(van.lang, &division, dial.divisions_per_turn(), kind);
+        view! {
+            <li>
+                {toggle(
+                    line,
+                    move || van.kit.get().is_some_and(|kit| kit.dial == dial),
+                    move || van.change(|kit| kit.dial = dial),
+                )}
+            </li>
+        }
+    });
+    rows.collect_view().into_any()
+}
+
+fn row(line: String, name: String, remove: impl Fn() + 'static) -> AnyView {
+    view! {
+        <li>
+            <span>{line}</span>
+            <button type="button" class="key key--foot" aria-label=name on:click=move |_| remove()>
+                "✕"
+            </button>
+        </li>
+    }
+    .into_any()
+}
+
+fn add_stand(van: Van) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let [name, rating] = ["stand_name", "stand_rating"].map(|it| drafts.text(it, ""));
+    let metric = van.fmt().system == System::Metric;
+    let unit = RwSignal::new(if metric {
+        MassUnit::Kilogram
+    } else {
+        MassUnit::Pound
+    });
+    let slip = RwSignal::new(None);
+    let add = move || {
+        let (typed, marked) = (name.get_untracked(), rating.get_untracked());
+        match typed_stand(&typed, &marked, unit.get_untracked()) {
+            Err(wrong) => slip.set(Some(wrong)),
+            Ok(stand) => {
+                slip.set(None);
+                van.change(|kit| kit.more.stands.push(stand));
+                drafts.dropping()();
+                name.set(String::new());
+                rating.set(String::new());
+            }
+        }
+    };
+    let units = MassUnit::ALL.iter().map(|it| (*it, it.symbol().to_owned()));
+    let desk = |desk| text::desk(lang, desk);
+    view! {
+        <details class="more">
+            <summary class="key key--foot">{desk(Desk::AddStand)}</summary>
+            {Field::words("stand_name", name).show(desk(Desk::StandName), "", drafts, add)}
+            {Field::decimal("stand_rating", rating).show(desk(Desk::StandRating), "", drafts, add)}
+            {picks(desk(Desk::StandUnit), units.collect(), unit, |_| {})}
+            {slip_line(lang, slip)}
+            {key(Look::Plain, text::say(lang, Say::Keep), add)}
+        </details>
+    }
+    .into_any()
+}
