@@ -6,5 +6,6 @@ pub mod answer;
 pub mod fastening;
 pub mod money;
 pub mod play;
+pub mod practice;
 pub mod vehicle;
 pub mod wheel_end;

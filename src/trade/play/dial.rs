@@ -74,7 +74,8 @@ pub struct Round {
 /// Why a round gives no play.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum RoundError {
-    /// More than a quarter turn: the needle may have gone the other way or round; ask the turns.
+    /// More than a quarter turn, or a dial whose whole turn is no more than a worn hub may move:
+    /// the needle may have gone the other way or round; ask the turns.
     AskTurns {
         /// The shortest way between the two readings.
         shortest: Divisions,
@@ -85,6 +86,10 @@ pub enum RoundError {
         reading: Divisions,
     },
 }
+
+/// A turn that is worth less than this can be gone round unseen by a hub that still passes for
+/// firm by hand (our bound, no source).
+const UNSEEN: Length = Length::millimetres(0.5);
 
 impl Round {
     /// A round on a dial zeroed at the push.
@@ -169,7 +174,8 @@ impl Dial {
     /// With the turns counted it is the whole way, `(pull − push) + turns · divisions`.
     ///
     /// # Errors
-    /// [`RoundError::AskTurns`] beyond a quarter turn if the turns are not told;
+    /// [`RoundError::AskTurns`] beyond a quarter turn, or on a dial with a short turn, if the turns
+    /// are not told;
     /// [`RoundError::OffTheDial`] for a reading of more than one turn.
     pub fn play(&self, round: Round) -> Result<Length, RoundError> {
         let face = f64::from(self.divisions_per_turn);
@@ -184,7 +190,7 @@ impl Dial {
         }
         let once = way.rem_euclid(face);
         let shortest = Divisions(once.min(face - once));
-        if shortest.0 > face / 4.0 {
+        if shortest.0 > face / 4.0 || self.worth(Divisions(face)) < UNSEEN {
             return Err(RoundError::AskTurns { shortest });
         }
         Ok(self.worth(shortest))
@@ -243,6 +249,23 @@ mod tests {
         assert_eq!(told(0).unwrap(), dial.worth(at(26.0)));
         assert_eq!(told(1).unwrap(), dial.worth(at(126.0)));
         assert_eq!(told(-1).unwrap(), dial.worth(at(74.0)));
+    }
+
+    // A lever dial of 0.002 mm goes round at 0.2 mm: 0.162 mm of play would pass for 0.038 mm.
+    #[test]
+    fn a_dial_with_a_short_turn_always_asks_for_the_turns() {
+        let lever = Dial::new(Length::millimetres(0.002), 100, DialKind::Lever).unwrap();
+        let round = Round::of_two(at(0.0), at(81.0));
+        let shortest = at(19.0);
+        assert_eq!(lever.play(round), Err(RoundError::AskTurns { shortest }));
+        let told = Round {
+            turns: Some(0),
+            ..round
+        };
+        assert!((lever.play(told).unwrap().mm() - 0.162).abs() < 1e-12);
+        for dial in [Dial::HUNDREDTH_MM, Dial::THOU, Dial::HALF_THOU] {
+            assert!(dial.play(Round::zeroed(at(19.0))).is_ok());
+        }
     }
 
     #[test]
