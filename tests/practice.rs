@@ -11,12 +11,16 @@
     clippy::indexing_slicing
 )]
 
+#[path = "support/curve.rs"]
+mod curve;
 #[path = "support/garage.rs"]
 mod garage;
 #[path = "support/quadrature.rs"]
 mod quadrature;
 
+use curve::Curve;
 use garage::{Gauge, Judged, judge, mm};
+use hubslate::drawing::shape::Dash;
 use hubslate::trade::play::risk::Inspection;
 use hubslate::trade::play::{Budget, Conformity, Decision};
 use hubslate::trade::practice::{Car, Population};
@@ -228,4 +232,52 @@ fn rollers_that_were_not_swung_hide_play_and_let_worn_hubs_pass() {
     };
     let (still, swung) = (kept_though_worn(0), kept_though_worn(5));
     assert!(4 * swung < still, "{still} unswung, {swung} swung");
+}
+
+/// Share of cars with one true play that are replaced, each against a limit of its own about
+/// 0.05 mm: what counts is how far they are from it.
+fn replaced(gauge: &Gauge, play: f64) -> usize {
+    let is_replaced = |seed: &u64| {
+        let limit = gauge.limit(*seed);
+        let car = gauge.population(play - 0.05 + limit, 0.0).car(*seed);
+        judge(gauge, &car, limit, 0).is(Decision::Replace)
+    };
+    (0..CARS_A_PLAY).filter(is_replaced).count()
+}
+
+const CARS_A_PLAY: u64 = 1000;
+
+#[test]
+fn the_curve_of_the_readme_is_what_the_code_of_real_jobs_does() {
+    let dashes = [Dash::Whole, Dash::Dashed, Dash::Dots];
+    let curves = Gauge::all().into_iter().zip(dashes).map(|(gauge, dash)| {
+        let theory = theory(&gauge);
+        let line = (0..=100).map(|i| f64::from(i) * curve::MOST / 100.0);
+        let line = line.map(|play| (play, theory.replaced(play - 0.05)));
+        let cars = (1..10)
+            .map(|i| f64::from(i) * curve::MOST / 10.0)
+            .map(|play| {
+                let seen = replaced(&gauge, play);
+                let of = usize::try_from(CARS_A_PLAY).unwrap();
+                let what = format!("{} at {play:.2} mm replaced", gauge.name);
+                fits(&what, seen, of, theory.replaced(play - 0.05));
+                (play, count(seen) / count(of))
+            });
+        Curve {
+            name: gauge.name,
+            dash,
+            line: line.collect(),
+            cars: cars.collect(),
+        }
+    });
+    let made = curve::picture(&curves.collect::<Vec<_>>(), 0.05);
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/public/sample/replace.svg");
+    if std::env::var_os("HUBSLATE_WRITE_SAMPLES").is_some() {
+        std::fs::write(path, &made).unwrap();
+    }
+    let committed = std::fs::read_to_string(path).unwrap();
+    assert!(
+        committed == made,
+        "replace.svg is not what the code does; set HUBSLATE_WRITE_SAMPLES=1 to write it"
+    );
 }
