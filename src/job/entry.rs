@@ -206,6 +206,8 @@ pub struct Reading {
     pub side: Side,
     /// Where the needle stood, in the dial's divisions, as typed.
     pub divisions: Decimal,
+    /// Whole turns of the needle from push to pull, at a pull where they were asked for.
+    pub turns: Option<i32>,
     /// The dial it was read on, so that the reading stands by itself.
     pub dial: Dial,
     /// The way it was taken.

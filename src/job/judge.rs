@@ -91,7 +91,11 @@ fn read_round(
     let pull = side(Side::Pull)?;
     let at = |reading: &Reading| Divisions::typed(&reading.divisions);
     let push = side(Side::Push).map_or(Divisions::ZERO, at);
-    Some((pull.dial, pull.way, Round::of_two(push, at(pull))))
+    let round = Round {
+        turns: pull.turns,
+        ..Round::of_two(push, at(pull))
+    };
+    Some((pull.dial, pull.way, round))
 }
 
 /// A set of readings, compared with the job's limit. `None` before the first round.

@@ -122,6 +122,7 @@ impl Job {
                 round,
                 side: Side::Pull,
                 divisions: Decimal::parse(pull).unwrap(),
+                turns: None,
                 dial: Dial::HUNDREDTH_MM,
                 way: Way::DEFAULT,
             })]);

@@ -656,7 +656,9 @@ sayings! {
         Divisions,
         /// The needle passed zero. The shorter way round is taken.
         WrapSay,
-        /// More than a quarter of the dial. Check tip and base, then read again.
+        /// The needle may have gone another way round: how far did it go?
+        AskTurns,
+        /// That is not on this dial. Look again.
         TooFar,
         /// The rounds lie too far apart. Set the dial up again.
         RoundsApart,

@@ -188,13 +188,14 @@ fn moved() -> impl Strategy<Value = Moved> {
 fn reading() -> impl Strategy<Value = Reading> {
     let set = (select(When::ALL), 1_u8..=2).prop_map(|(when, nth)| SetName { when, nth });
     let at = (select(Corner::ALL), set, 1_u8..=3, select(Side::ALL));
-    (at, typed_text(), dial(), way()).prop_map(
-        |((corner, set, round, side), divisions, dial, way)| Reading {
+    (at, typed_text(), option::of(-2..=2), dial(), way()).prop_map(
+        |((corner, set, round, side), divisions, turns, dial, way)| Reading {
             corner,
             set,
             round,
             side,
             divisions: Decimal::parse(&divisions).unwrap(),
+            turns,
             dial,
             way,
         },

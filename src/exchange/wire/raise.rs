@@ -62,6 +62,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             round,
             side,
             divisions,
+            turns,
             dial,
             way,
         } => entry::What::Reading(Reading {
@@ -73,6 +74,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             round,
             side: Side::from_code(&side)?,
             divisions: Decimal::parse(&divisions).ok()?,
+            turns,
             dial: card::raise_dial(&dial)?,
             way: card::raise_way(way)?,
         }),

@@ -59,6 +59,8 @@ pub(super) enum What {
         round: u8,
         side: String,
         divisions: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        turns: Option<i32>,
         dial: Gauge,
         way: WayText,
     },

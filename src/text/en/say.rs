@@ -374,7 +374,10 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::PlayLabel => "Play",
         Say::Divisions => "divisions",
         Say::WrapSay => "The needle passed zero. The shorter way round is taken.",
-        Say::TooFar => "More than a quarter of the dial. Check tip and base, then read again.",
+        Say::AskTurns => {
+            "The needle may have gone another way round. Move it again slowly, watch the small pointer: how far did it go?"
+        }
+        Say::TooFar => "That is not on this dial. Look again.",
         Say::RoundsApart => "The rounds lie too far apart. Set the dial up again.",
         Say::RoundsRise => {
             "They rise: the rollers are not seated yet, or the base creeps. Swing more, look at the base."

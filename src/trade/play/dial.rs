@@ -169,6 +169,20 @@ impl Dial {
         self.graduation.times(divisions.count())
     }
 
+    /// The ways that the needle may have gone from push to pull, the shortest three first: how
+    /// many whole turns beside the readings, and the play that it would be.
+    pub fn ways(&self, round: Round) -> Vec<(i32, Length)> {
+        let told = |turns| {
+            let turns = Some(turns);
+            Some((turns?, self.play(Round { turns, ..round }).ok()?))
+        };
+        let mut ways: Vec<_> = (-2..=2).filter_map(told).collect();
+        ways.sort_by(|a, b| a.1.mm().total_cmp(&b.1.mm()));
+        ways.dedup_by(|a, b| (a.1.mm() - b.1.mm()).abs() < 1e-9);
+        ways.truncate(3);
+        ways
+    }
+
     /// Play of one round: the shortest way round the face from push to pull, either way.
     ///
     /// With the turns counted it is the whole way, `(pull − push) + turns · divisions`.
@@ -249,6 +263,15 @@ mod tests {
         assert_eq!(told(0).unwrap(), dial.worth(at(26.0)));
         assert_eq!(told(1).unwrap(), dial.worth(at(126.0)));
         assert_eq!(told(-1).unwrap(), dial.worth(at(74.0)));
+        let ways = dial.ways(round);
+        let divisions = ways
+            .iter()
+            .map(|(turns, play)| (*turns, (play.mm() * 100.0).round()));
+        assert_eq!(
+            divisions.collect::<Vec<_>>(),
+            [(0, 26.0), (-1, 74.0), (1, 126.0)]
+        );
+        assert_eq!(dial.ways(Round::zeroed(at(0.0))).len(), 3);
     }
 
     // A lever dial of 0.002 mm goes round at 0.2 mm: 0.162 mm of play would pass for 0.038 mm.

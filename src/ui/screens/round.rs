@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use crate::drawing::dial;
 use crate::job::entry::Side;
 use crate::job::judge;
-use crate::job::round::{halved, kept, last_pull, passes_zero, play, stepped};
+use crate::job::round::{Typing, halved, kept, last_pull, passes_zero, stepped};
 use crate::report::scale;
 use crate::text::{self, Say};
 use crate::trade::play::{Dial, RoundError};
@@ -32,6 +32,8 @@ struct Reading {
     text: RwSignal<String>,
     /// The push reading of a dial that was not at zero; none while it is at zero.
     push: RwSignal<Option<String>>,
+    /// Whole turns of the needle where they were asked for, and the pull they belong to.
+    turns: RwSignal<Option<(String, i32)>>,
     /// Which of the two readings is being set.
     side: RwSignal<Side>,
     typing: RwSignal<bool>,
@@ -49,6 +51,7 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
         dial: judge::dial(at.sheet()),
         text: RwSignal::new(last.clone().unwrap_or_else(|| "0".to_owned())),
         push: RwSignal::new(None),
+        turns: RwSignal::new(None),
         side: RwSignal::new(Side::Pull),
         typing: RwSignal::new(false),
         last,
@@ -60,8 +63,18 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
 impl Reading {
     /// The play as it would be kept now.
     fn play(&self) -> Option<Result<Length, RoundError>> {
-        let push = self.push.get().unwrap_or_else(|| "0".to_owned());
-        self.text.with(|pull| play(&self.dial, &push, pull))
+        self.typed(|typing| typing.play(&self.dial))
+    }
+
+    /// What is on the glass; the turns hold for the number they were told of alone.
+    fn typed<T>(&self, then: impl FnOnce(Typing<'_>) -> T) -> T {
+        let (push, pull) = (self.push.get(), self.text.get());
+        let turns = self.turns.get().filter(|(of, _)| *of == pull);
+        then(Typing {
+            push: push.as_deref(),
+            pull: &pull,
+            turns: turns.map(|(_, turns)| turns),
+        })
     }
 
     fn is_pushing(&self) -> bool {
@@ -84,8 +97,8 @@ impl Reading {
             self.text.set(String::new());
             return;
         }
-        let push = self.push.get_untracked();
-        if let Some(whats) = kept(self.at.sheet(), self.place, push.as_deref(), &text) {
+        let whats = self.typed(|typing| kept(self.at.sheet(), self.place, typing));
+        if let Some(whats) = whats {
             self.at.write_and_go_on(whats);
         }
     }
@@ -145,7 +158,7 @@ fn unit(reading: &Reading) -> String {
 
 fn body(reading: &Reading) -> AnyView {
     let (left, typed) = (reading.clone(), reading.clone());
-    let typing = reading.typing;
+    let (typing, ways) = (reading.typing, ways(reading));
     view! {
         <div class="round" hidden=move || typing.get()>
             <div class="round__read">
@@ -157,6 +170,7 @@ fn body(reading: &Reading) -> AnyView {
             {face(&left)}
         </div>
         {move || typing.get().then(|| pad_of(&typed))}
+        {ways}
     }
     .into_any()
 }
@@ -235,9 +249,12 @@ fn told(reading: &Reading) -> AnyView {
         match reading.play() {
             _ if reading.is_pushing() => line(at.say(Say::FirstReading).to_owned()),
             None => line(at.say(Say::SecondReading).to_owned()),
-            Some(Err(RoundError::AskTurns { .. } | RoundError::OffTheDial { .. })) => {
-                view! { <p class="round__trouble" role="alert">{at.say(Say::TooFar)}</p> }
-                    .into_any()
+            Some(Err(fault)) => {
+                let say = match fault {
+                    RoundError::AskTurns { .. } => Say::AskTurns,
+                    RoundError::OffTheDial { .. } => Say::TooFar,
+                };
+                view! { <p class="round__trouble" role="alert">{at.say(say)}</p> }.into_any()
             }
             Some(Ok(play)) => {
                 let both = format!(
@@ -249,7 +266,8 @@ fn told(reading: &Reading) -> AnyView {
                 let push = reading.push.get().unwrap_or_else(|| "0".to_owned());
                 let wraps = reading
                     .text
-                    .with(|pull| passes_zero(&reading.dial, &push, pull));
+                    .with(|pull| passes_zero(&reading.dial, &push, pull))
+                    && reading.typed(|typing| typing.turns.is_none());
                 view! {
                     {line(both)}
                     {wraps.then(|| line(at.say(Say::WrapSay).to_owned()))}
@@ -257,6 +275,25 @@ fn told(reading: &Reading) -> AnyView {
                 .into_any()
             }
         }
+    })
+    .into_any()
+}
+
+/// The needle may have gone another way round: a key for each way, by the play that it would be.
+fn ways(reading: &Reading) -> AnyView {
+    let reading = reading.clone();
+    (move || {
+        let ways = reading.typed(|typing| typing.ways(&reading.dial));
+        let keys = ways.into_iter().map(|(turns, play)| {
+            let here = reading.clone();
+            let label = scale::play(reading.at.fmt, play).line();
+            key(Look::Plain, label, move || {
+                here.turns.set(Some((here.text.get_untracked(), turns)));
+            })
+        });
+        let keys = keys.collect_view();
+        (!reading.is_pushing() && !keys.is_empty())
+            .then(|| view! { <div class="round__turns">{keys}</div> })
     })
     .into_any()
 }
