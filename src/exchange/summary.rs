@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::job::Sheet;
 use crate::job::entry::{DueKind, LogId, PersonField, VehicleField};
+use crate::job::practice::is_practice;
 use crate::trade::wheel_end::StepSpec;
 
 /// The version of the summary's form; another one is made again from the entries.
@@ -64,9 +65,7 @@ impl Summary {
                 .due(DueKind::Retorque)
                 .map(|due| due.date.clone())
                 .unwrap_or_default(),
-            practice: sheet
-                .opened()
-                .is_some_and(|opened| opened.practice.is_some()),
+            practice: is_practice(sheet),
             touched: times.max().unwrap_or(0),
         }
     }

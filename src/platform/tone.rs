@@ -23,6 +23,10 @@ pub enum Sound {
     Push,
     /// The paced counter says pull: the lower of two.
     Pull,
+    /// A practice hub that turns smooth: one low, even note.
+    Smooth,
+    /// A practice hub that grinds once a turn: a growl that comes again.
+    Grinds,
 }
 
 /// One note: pitch in hertz, beginning and length in seconds.
@@ -45,6 +49,15 @@ const NOT_KEPT: &[Note] = &[note(220.0, 0.0, 0.22), note(196.0, 0.26, 0.34)];
 const COUNT: &[Note] = &[note(988.0, 0.0, 0.06)];
 const PUSH: &[Note] = &[note(784.0, 0.0, 0.12)];
 const PULL: &[Note] = &[note(523.0, 0.0, 0.12)];
+const SMOOTH: &[Note] = &[note(130.0, 0.0, 1.2)];
+const GRINDS: &[Note] = &[
+    note(92.0, 0.0, 0.18),
+    note(98.0, 0.06, 0.18),
+    note(92.0, 0.5, 0.18),
+    note(98.0, 0.56, 0.18),
+    note(92.0, 1.0, 0.18),
+    note(98.0, 1.06, 0.18),
+];
 
 /// An exponential ramp can neither begin nor end at zero.
 const NEARLY_SILENT: f32 = 0.0001;
@@ -80,6 +93,8 @@ pub fn play(sound: Sound) {
         Sound::Count => COUNT,
         Sound::Push => PUSH,
         Sound::Pull => PULL,
+        Sound::Smooth => SMOOTH,
+        Sound::Grinds => GRINDS,
     };
     CONTEXT.with_borrow(|context| {
         // Notes given to a sleeping context would all sound at once when it wakes.

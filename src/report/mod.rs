@@ -35,6 +35,7 @@ pub use time::{stamp, when};
 use chrono::NaiveDate;
 
 use crate::job::entry::{PersonField, VehicleField, What};
+use crate::job::practice::is_practice;
 use crate::job::{Sheet, plan};
 use crate::text::{self, Lang, ReportWord, Say};
 use crate::trade::vehicle::Corner;
@@ -216,10 +217,7 @@ fn head(told: &Told) -> Head {
         ),
         (told.word(ReportWord::Corners), corners.join(", ")),
     ];
-    let practice = told
-        .sheet
-        .opened()
-        .is_some_and(|opened| opened.practice.is_some());
+    let practice = is_practice(told.sheet);
     Head {
         title: told.word(ReportWord::Title),
         facts: facts

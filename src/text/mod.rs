@@ -21,6 +21,7 @@ pub use step::StepText;
 
 use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PersonField, Scope, VehicleField};
 use crate::job::kit::KitSlip;
+use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardItem, Condition, Misfit};
@@ -31,6 +32,7 @@ use crate::trade::play::{
     Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
     RoundError, Test,
 };
+use crate::trade::practice::Named;
 use crate::trade::vehicle::{CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
@@ -292,6 +294,17 @@ spoken! {
     desk::amount_in(label: &str, currency: &str) -> String;
     /// The invented document of the practice car, and its page.
     desk::practice_document() -> (&'static str, &'static str);
+
+    /// The family of a practice car.
+    practice::practice_name(named: Option<Named>) -> &'static str;
+    /// What the owner of a practice car says.
+    practice::practice_said(named: Option<Named>) -> &'static str;
+    /// What is met on a practice car at a step.
+    practice::practice_met(met: Met, heat: &str) -> String;
+    /// One thing that a practice car had, with its true play and the play that was read.
+    practice::practice_had(hidden: Hidden, truth: &str, read: Option<&str>) -> String;
+    /// What became of it.
+    practice::practice_outcome(outcome: Outcome) -> &'static str;
 
     /// A heading or a fixed sentence of the report.
     report::report(word: ReportWord) -> &'static str;

@@ -26,6 +26,20 @@ sayings! {
         FindJob,
         /// Practice job.
         PracticeJob,
+        /// Choose the practice car.
+        ChoosePractice,
+        /// Another car.
+        AnotherCar,
+        /// Try it on the practice car.
+        TryIt,
+        /// Hold: push.
+        HoldPush,
+        /// Hold: pull.
+        HoldPull,
+        /// Hold: push the knuckle.
+        HoldKnuckle,
+        /// What this car had.
+        ShowTruth,
         /// Start at home.
         StartAtHome,
         /// Start at the car.

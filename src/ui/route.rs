@@ -9,6 +9,8 @@ pub enum Route {
     Home,
     /// A new job: at home, at the car, or a practice car.
     New,
+    /// Which practice car.
+    Practice,
     /// A job, at the step that comes next.
     Job(String),
     /// A job, at one step.
@@ -21,6 +23,8 @@ pub enum Route {
     Report(String),
     /// The job's notes, and what is wrong with its record.
     Notes(String),
+    /// What the practice car of an ended job had.
+    Truth(String),
     /// Opening files.
     Import,
     /// Units, tools, sound.
@@ -34,6 +38,7 @@ impl Route {
         let mut parts = path.split('/');
         match (parts.next(), parts.next(), parts.next()) {
             (Some("new"), None, _) => Self::New,
+            (Some("practice"), None, _) => Self::Practice,
             (Some("import"), None, _) => Self::Import,
             (Some("settings"), None, _) => Self::Settings,
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
@@ -41,6 +46,7 @@ impl Route {
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
+            (Some("job"), Some(id), Some("truth")) => Self::Truth(id.to_owned()),
             (Some("job"), Some(id), Some(step)) => StepKey::from_code(step).map_or_else(
                 || Self::Job(id.to_owned()),
                 |key| Self::Step(id.to_owned(), key),
@@ -54,6 +60,7 @@ impl Route {
         match self {
             Self::Home => "#/".to_owned(),
             Self::New => "#/new".to_owned(),
+            Self::Practice => "#/practice".to_owned(),
             Self::Import => "#/import".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Job(id) => format!("#/job/{id}"),
@@ -62,6 +69,7 @@ impl Route {
             Self::Loose(id) => format!("#/job/{id}/loose"),
             Self::Report(id) => format!("#/job/{id}/report"),
             Self::Notes(id) => format!("#/job/{id}/notes"),
+            Self::Truth(id) => format!("#/job/{id}/truth"),
         }
     }
 
@@ -73,8 +81,9 @@ impl Route {
             | Self::Where(id)
             | Self::Loose(id)
             | Self::Report(id)
-            | Self::Notes(id) => Some(id),
-            Self::Home | Self::New | Self::Import | Self::Settings => None,
+            | Self::Notes(id)
+            | Self::Truth(id) => Some(id),
+            Self::Home | Self::New | Self::Practice | Self::Import | Self::Settings => None,
         }
     }
 }
@@ -98,6 +107,7 @@ mod tests {
         for route in [
             Route::Home,
             Route::New,
+            Route::Practice,
             Route::Import,
             Route::Settings,
             Route::Job(id()),
@@ -107,6 +117,7 @@ mod tests {
             Route::Loose(id()),
             Route::Report(id()),
             Route::Notes(id()),
+            Route::Truth(id()),
         ] {
             assert_eq!(Route::from_hash(&route.to_hash()), route);
         }

@@ -212,5 +212,5 @@ pub(in crate::text) fn amount_in(label: &str, currency: &str) -> String {
 }
 
 pub(in crate::text) fn practice_document() -> (&'static str, &'static str) {
-    ("Practice sheet, invented figures", "1")
+    ("Practice sheet, invented figures in N·m and mm", "1")
 }

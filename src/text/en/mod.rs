@@ -4,6 +4,7 @@ pub(super) mod checks;
 pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod measure;
+pub(super) mod practice;
 pub(super) mod report;
 pub(super) mod say;
 pub(super) mod screen;

@@ -58,6 +58,17 @@ impl Divisions {
     pub const fn count(self) -> f64 {
         self.0
     }
+
+    /// A needle on its way to another place: half of what is left each time, and there at once
+    /// when hardly anything is.
+    pub fn towards(self, to: Self) -> Self {
+        let left = to.0 - self.0;
+        if left.abs() < 0.1 {
+            to
+        } else {
+            Self(self.0 + 0.5 * left)
+        }
+    }
 }
 
 /// One round: pushed in and read, pulled out and read.
@@ -244,6 +255,17 @@ mod tests {
         plays(0.0, -3.0, 3.0);
         plays(0.0, 100.0, 0.0);
         plays(0.0, 25.0, 25.0);
+    }
+
+    #[test]
+    fn a_needle_arrives_from_either_side_and_stays() {
+        for (from, to) in [(0.0, 14.0), (9.0, 2.0)] {
+            let arrived = (0..8).fold(at(from), |needle, _| needle.towards(at(to)));
+            assert_eq!(arrived, at(to));
+            assert_eq!(arrived.towards(at(to)), at(to));
+            let once = at(from).towards(at(to)).count();
+            assert_eq!(once, f64::midpoint(from, to));
+        }
     }
 
     #[test]

@@ -17,7 +17,7 @@ use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::whole::digest_of;
-use crate::ui::screens::{wherever, whole};
+use crate::ui::screens::{practice, wherever, whole};
 use crate::ui::state::{App, Open};
 use crate::units::{DistanceUnit, System};
 
@@ -219,6 +219,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         <p>{meaning}</p>
     };
     let keys = view! {
+        {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
         {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
         {ways_out(at.app, &at.open)}
     };

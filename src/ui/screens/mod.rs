@@ -11,6 +11,7 @@ mod loose;
 mod number;
 mod pack;
 mod photo;
+mod practice;
 mod report;
 mod round;
 mod settings;
@@ -32,6 +33,7 @@ pub fn root() -> impl IntoView {
     move || match app.route.get() {
         Route::Home => home::home(app),
         Route::New => home::new(app),
+        Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::Settings => settings::settings(app),
         Route::Job(_) => step::next(app),
@@ -40,5 +42,6 @@ pub fn root() -> impl IntoView {
         Route::Loose(_) => loose::loose(app),
         Route::Report(_) => whole::report(app),
         Route::Notes(_) => wherever::notes(app),
+        Route::Truth(_) => practice::told(app),
     }
 }

@@ -11,7 +11,7 @@ use crate::job::judge;
 use crate::job::round::{Typing, halved, kept, last_pull, passes_zero, stepped};
 use crate::report::scale;
 use crate::text::{self, Say};
-use crate::trade::play::{Dial, RoundError};
+use crate::trade::play::{Dial, Divisions, RoundError};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::ui::at::At;
@@ -19,6 +19,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
+use crate::ui::parts::practice::{Needle, hands};
 use crate::ui::screens::swing::{Begin, pacer};
 use crate::units::{Decimal, Length, LengthUnit, Shown, Unit};
 
@@ -38,6 +39,8 @@ struct Reading {
     side: RwSignal<Side>,
     typing: RwSignal<bool>,
     last: Option<String>,
+    /// The needle of a practice car while it is pushed or pulled.
+    needle: Needle,
 }
 
 /// One round of a set.
@@ -55,6 +58,7 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
         side: RwSignal::new(Side::Pull),
         typing: RwSignal::new(false),
         last,
+        needle: Needle::new(None),
         at: at.clone(),
     };
     frame(at, body(&reading), keys(&reading))
@@ -171,6 +175,7 @@ fn body(reading: &Reading) -> AnyView {
         </div>
         {move || typing.get().then(|| pad_of(&typed))}
         {ways}
+        {hands(&reading.at, reading.needle)}
     }
     .into_any()
 }
@@ -204,16 +209,20 @@ fn face(reading: &Reading) -> AnyView {
     let reading = reading.clone();
     let place = |text: &str| Decimal::parse(text).ok().map(|d| d.value());
     (move || {
-        let value = reading.text.with(|text| place(text)).unwrap_or_default();
+        let held = reading.needle.get().map(Divisions::count);
+        let set = reading.text.with(|text| place(text)).unwrap_or_default();
+        let value = held.unwrap_or(set);
         let push = reading.push.with(|push| push.as_deref().and_then(place));
         let face = dial::Dial {
             divisions: reading.dial.divisions_per_turn(),
             value,
             last: reading.last.as_deref().and_then(place),
-            swept: matches!(reading.play(), Some(Ok(_)))
-                .then_some((push.unwrap_or_default(), value)),
+            swept: matches!(reading.play(), Some(Ok(_))).then_some((push.unwrap_or_default(), set)),
         };
-        let shown = reading.text.with(|text| reading.at.fmt.marked(text));
+        let shown = match held {
+            Some(held) => reading.at.fmt.number(held, 0),
+            None => reading.text.with(|text| reading.at.fmt.marked(text)),
+        };
         let title = text::dial_alt(reading.at.lang, &shown);
         drawn(&face.drawing(), &title, "round__dial")
     })
