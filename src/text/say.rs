@@ -26,7 +26,7 @@ sayings! {
         FindJob,
         /// Practice job.
         PracticeJob,
-        /// Choose the practice car.
+        /// Which practice car?
         ChoosePractice,
         /// Another car.
         AnotherCar,

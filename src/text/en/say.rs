@@ -8,7 +8,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::NewJob => "New job",
         Say::FindJob => "Find a job",
         Say::PracticeJob => "Practice job",
-        Say::ChoosePractice => "Choose the practice car",
+        Say::ChoosePractice => "Which practice car?",
         Say::AnotherCar => "Another car",
         Say::TryIt => "Try it",
         Say::HoldPush => "Hold: push",

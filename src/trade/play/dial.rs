@@ -63,7 +63,7 @@ impl Divisions {
     /// when hardly anything is.
     pub fn towards(self, to: Self) -> Self {
         let left = to.0 - self.0;
-        if left.abs() < 0.1 {
+        if left.abs() < 0.2 {
             to
         } else {
             Self(self.0 + 0.5 * left)
