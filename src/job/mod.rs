@@ -11,6 +11,7 @@ pub mod judge;
 mod key;
 pub mod kit;
 mod order;
+pub mod pace;
 pub mod practice;
 mod progress;
 pub mod ready;

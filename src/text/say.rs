@@ -645,6 +645,10 @@ sayings! {
         PushWord,
         /// Pull, swing.
         PullWord,
+        /// Keep pushing: READ.
+        ReadPushWord,
+        /// Keep pulling: READ.
+        ReadPullWord,
         /// This picture could not be read. Take it again.
         PhotoUnreadable,
         /// Read.

@@ -375,6 +375,8 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::BezelToZero => "Still pushing: turn the bezel to zero.",
         Say::PushWord => "PUSH, swing",
         Say::PullWord => "PULL, swing",
+        Say::ReadPushWord => "READ, keep pushing",
+        Say::ReadPullWord => "READ, keep pulling",
         Say::PhotoUnreadable => "This picture could not be read. Take it again.",
         Say::FirstReading => "Pushed in",
         Say::SecondReading => "Pulled out",

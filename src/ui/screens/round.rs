@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use crate::drawing::dial;
 use crate::job::entry::Side;
 use crate::job::judge;
+use crate::job::pace::Pace;
 use crate::job::round::{Typing, halved, kept, last_pull, passes_zero, stepped};
 use crate::report::scale;
 use crate::text::{self, Say};
@@ -354,7 +355,7 @@ fn keys(reading: &Reading) -> AnyView {
             {half(reading)}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
-            {pacer(&reading.at, Look::Plain, Begin::ByKey)}
+            {pacer(&reading.at, Pace::Gauge, Look::Plain, Begin::ByKey)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
         <button
