@@ -4,6 +4,7 @@
 //! neither the trade nor a language: what depends on a car or a reading comes in as plain
 //! numbers, and words come in as text. Every line here is our own.
 
+pub mod bars;
 pub mod brake;
 #[cfg(test)]
 mod check;

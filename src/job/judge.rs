@@ -2,7 +2,7 @@
 //!
 //! Nothing is judged here: the rules stand in `trade::play`. This only gathers.
 
-use crate::job::entry::{Reading, Reply, Side};
+use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -17,7 +17,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Check, Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number,
 };
-use crate::units::Length;
+use crate::units::{Length, Temperature, TemperatureUnit};
 
 /// A set of readings with everything that follows from it.
 #[derive(Clone, Debug, PartialEq)]
@@ -164,7 +164,20 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
     ) {
         marks.push(Mark::FlexNotTested);
     }
+    let picked = pick(sheet, flex_step(corner, name));
+    if picked == Some(Pick::BaseElsewhere) {
+        marks.push(Mark::BaseNotOnKnuckle);
+    }
     if name.when == When::Before {
+        if matches!(
+            sheet.reply(StepKey::at(Step::WheelOff, corner)),
+            Some(Reply::NotDone(_))
+        ) {
+            marks.push(Mark::WheelFitted);
+        }
+        if hub_was_hot(sheet) {
+            marks.push(Mark::HotHub);
+        }
         match pick(sheet, StepKey::at(Step::NutFound, corner)) {
             Some(Pick::NutSlack) => marks.push(Mark::NutSlack),
             Some(Pick::NutRetorqued) => marks.push(Mark::NutHadBeenLoosened),
@@ -173,6 +186,16 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
         }
     }
     marks
+}
+
+/// From here no hand rests on a hub, and its play is not that of a cold one (our bound, no
+/// source). The heat is that of the road test; who lets the hub cool can say so in a note.
+fn hub_was_hot(sheet: &Sheet) -> bool {
+    let hot = Temperature::new(60.0, TemperatureUnit::Celsius);
+    match (sheet.reply(StepKey::once(Step::HeatHere)), hot) {
+        (Some(Reply::Number(Quantity::Temperature(heat))), Ok(hot)) => hot <= heat.temperature(),
+        _ => false,
+    }
 }
 
 /// Whether the nut had been loosened when the last round of a set was read.

@@ -6,6 +6,7 @@
 
 mod answers;
 mod block;
+pub mod budget;
 pub mod cards;
 mod duty;
 mod fasteners;

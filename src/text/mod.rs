@@ -379,6 +379,8 @@ spoken! {
     measure::difference(difference: Difference) -> &'static str;
     /// A row of the uncertainty's budget.
     measure::budget_source(source: Source) -> &'static str;
+    /// What to do about the largest part of the uncertainty.
+    measure::mend_first(source: Source) -> &'static str;
     /// What a set says against its limit.
     measure::conformity(conformity: Conformity) -> &'static str;
     /// Who set a limit, in lower case.

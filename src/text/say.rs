@@ -678,6 +678,8 @@ sayings! {
         AskTurns,
         /// That is not on this dial. Look again.
         TooFar,
+        /// Of this set must be known.
+        TakenWith,
         /// The rounds lie too far apart. Set the dial up again.
         RoundsApart,
         /// Rising: rollers not seated yet, or the base creeps.

@@ -1,7 +1,7 @@
 //! What a practice car shows at a step, where hands, ears or the dial would meet it.
 
 use super::car;
-use crate::job::entry::Reply;
+use crate::job::entry::{Reply, What};
 use crate::job::judge;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -42,6 +42,7 @@ pub fn met(sheet: &Sheet, spec: &StepSpec) -> Option<(Car, Met)> {
     let tight = nuts_tight(sheet, spec.key);
     let rig = |set| rig(sheet, set);
     let met = match (spec.key.step, &spec.form) {
+        (Step::RockNuts, _) if tight => Met::Nuts(0),
         (Step::BeforeDriving | Step::RockNuts, _) => Met::Nuts(car.truth.loose_nuts),
         (Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial, _) => {
             Met::Felt(car.rocked(tight))
@@ -82,17 +83,35 @@ fn rig(sheet: &Sheet, set: SetName) -> Rig {
             When::Before => Hub::Old,
             When::After => Hub::New,
         },
-        place: set.nth,
+        place: set.nth.saturating_add(times_set_anew(sheet)),
     }
 }
 
+/// How often a base gave so much that it was set on another place.
+fn times_set_anew(sheet: &Sheet) -> u8 {
+    let gave = sheet.counting().filter(|entry| gave(&entry.what));
+    u8::try_from(gave.count()).unwrap_or(u8::MAX)
+}
+
+/// Whether an entry says that the base gave too much, or did not stand on the knuckle.
+pub(super) fn gave(what: &What) -> bool {
+    matches!(
+        what,
+        What::Answered(key, Reply::Picked(Pick::FlexMore | Pick::BaseElsewhere))
+            if matches!(key.step, Step::RigPush | Step::RigAgain)
+    )
+}
+
 /// Loose nuts are tightened as soon as they are found with the wrench.
-fn nuts_tight(sheet: &Sheet, key: StepKey) -> bool {
-    let tried = StepKey {
-        step: Step::RockNuts,
-        ..key
+pub(super) fn nuts_tight(sheet: &Sheet, key: StepKey) -> bool {
+    let found = |what: &What| {
+        matches!(
+            what,
+            What::Answered(tried, Reply::Said(Answer::No))
+                if tried.step == Step::RockNuts && tried.corner == key.corner
+        )
     };
-    sheet.reply(tried) == Some(&Reply::Said(Answer::No))
+    sheet.counting().any(|entry| found(&entry.what))
 }
 
 fn sign_of(step: Step) -> Option<Sign> {

@@ -1,6 +1,7 @@
 //! What a practice car had, what was found of it and what was missed.
 
 use super::car;
+use super::meet::{gave, nuts_tight};
 use crate::job::entry::{Decided, Reply};
 use crate::job::judge::{self, Measured};
 use crate::job::reason::Rule;
@@ -88,9 +89,9 @@ pub fn truth(sheet: &Sheet) -> Vec<Finding> {
     }
     if truth.flex.is_some() {
         let pushed = picked(sheet, StepKey::at(Step::RigPush, corner));
-        let found = outcome(pushed, |pick| {
-            matches!(pick, Pick::FlexOne | Pick::FlexMore)
-        });
+        // A base that gave is set anew, so its last answer may be that it stands still.
+        let seen = sheet.counting().any(|entry| gave(&entry.what));
+        let found = outcome(pushed, |pick| seen || *pick == Pick::FlexOne);
         findings.push((Hidden::Base, found));
     }
     if let Some(slip) = truth.slip {
@@ -183,7 +184,8 @@ fn loose_nuts(sheet: &Sheet, corner: Corner) -> Outcome {
     };
     let answers: Vec<Answer> = looked.into_iter().chain(tried).collect();
     let any = |wanted| answers.contains(&wanted);
-    if any(Answer::No) {
+    // Once they are tight the last answer is that they are.
+    if any(Answer::No) || nuts_tight(sheet, StepKey::at(Step::RockNuts, corner)) {
         Outcome::Found
     } else if any(Answer::Yes) {
         Outcome::Missed

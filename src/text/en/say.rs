@@ -386,6 +386,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::AskTurns => {
             "The needle may have gone another way round. Move it again slowly, watch the small pointer: how far did it go?"
         }
+        Say::TakenWith => "Of this set must be known",
         Say::TooFar => "That is not on this dial. Look again.",
         Say::RoundsApart => "The rounds lie too far apart. Set the dial up again.",
         Say::RoundsRise => {
