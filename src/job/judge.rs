@@ -158,15 +158,10 @@ fn flex(dial: &Dial, picked: Pick) -> Length {
 
 fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
     let mut marks = Vec::new();
-    if !matches!(
-        pick(sheet, flex_step(corner, name)),
-        Some(Pick::FlexNone | Pick::FlexHalf | Pick::FlexOne)
-    ) {
-        marks.push(Mark::FlexNotTested);
-    }
-    let picked = pick(sheet, flex_step(corner, name));
-    if picked == Some(Pick::BaseElsewhere) {
-        marks.push(Mark::BaseNotOnKnuckle);
+    match pick(sheet, flex_step(corner, name)) {
+        Some(Pick::FlexNone | Pick::FlexHalf | Pick::FlexOne) => {}
+        Some(Pick::BaseElsewhere) => marks.push(Mark::BaseNotOnKnuckle),
+        _ => marks.push(Mark::FlexNotTested),
     }
     if name.when == When::Before {
         if matches!(
