@@ -87,6 +87,11 @@ impl Summary {
         self.next == "retorque_done"
     }
 
+    /// Whether a customer waits for the re-torque since before `today`; nobody does in practice.
+    pub fn is_overdue(&self, today: &str) -> bool {
+        !self.practice && self.next_is_due() && !self.due.is_empty() && self.due.as_str() < today
+    }
+
     /// Whether three typed characters find this job, by plate or by name.
     pub fn is_found_by(&self, typed: &str) -> bool {
         let plain = |text: &str| {
@@ -98,5 +103,22 @@ impl Summary {
         let typed: String = plain(typed);
         let fields: [String; 3] = [plain(&self.plate), plain(&self.name), plain(&self.family)];
         fields.iter().any(|field| field.contains(&typed))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::fold;
+
+    #[test]
+    fn a_practice_job_is_never_overdue() {
+        let mut summary = Summary::of(&LogId("a".to_owned()), &fold([]), None);
+        summary.next = "retorque_done".to_owned();
+        summary.due = "2026-03-04".to_owned();
+        assert!(summary.is_overdue("2026-03-05"));
+        assert!(!summary.is_overdue("2026-03-04"));
+        summary.practice = true;
+        assert!(!summary.is_overdue("2026-03-05"));
     }
 }

@@ -253,6 +253,8 @@ spoken! {
     screen::star_alt(done: usize, of: usize) -> String;
     /// The name of an exported job, without its ending.
     screen::job_file_stem(date: &str, plate: &str) -> String;
+    /// The name of a practice job's file, without its ending.
+    screen::practice_file_stem(date: &str, plate: &str) -> String;
     /// The name of a printed report, without its ending.
     screen::report_file_stem(date: &str, plate: &str) -> String;
 

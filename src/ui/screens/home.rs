@@ -66,7 +66,7 @@ fn lists(app: App, jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
         };
         return view! { <p class="home__empty">{empty}</p> }.into_any();
     }
-    let overdue = |job: &&&Summary| !job.due.is_empty() && job.due < today && job.next_is_due();
+    let overdue = |job: &&&Summary| job.is_overdue(&today);
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
     let open: Vec<&Summary> = jobs
         .iter()
