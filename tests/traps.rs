@@ -14,11 +14,12 @@ mod record;
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod technician;
 
-use hubslate::job::entry::{Quantity, Reply, What};
+use hubslate::job::entry::{Carried, Quantity, Reply, What};
 use hubslate::job::judge;
+use hubslate::job::kit::first_kit;
 use hubslate::trade::play::{Conformity, Mark, WhyNot};
 use hubslate::trade::wheel_end::{Because, Pick, SetName, Step, StepKey, When};
-use hubslate::units::{TemperatureUnit, Typed};
+use hubslate::units::{System, TemperatureUnit, Typed};
 use record::{HERE, Job};
 use technician::{Story, walk_to};
 
@@ -95,6 +96,18 @@ fn what_may_mislead_is_told_beside_the_reading() {
         Mark::HotHub,
         false,
     );
+    let carried = |due: &str| {
+        What::Carried(Carried {
+            dial_due: Some(due.parse().unwrap()),
+            ..first_kit(System::Metric)
+        })
+    };
+    for (due, overdue) in [("1970-01-01", true), ("2999-01-01", false)] {
+        let mut job = read_with(&[]);
+        job.tap(vec![carried(due)]);
+        let measured = judge::measured(&job.sheet(), HERE, FIRST).unwrap().unwrap();
+        assert_eq!(measured.set.marks().contains(&Mark::GaugeOverdue), overdue);
+    }
     let warm = read_with(&heat("59", TemperatureUnit::Celsius)).sheet();
     let measured = judge::measured(&warm, HERE, FIRST).unwrap().unwrap();
     assert!(!measured.set.marks().contains(&Mark::HotHub));

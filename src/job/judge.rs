@@ -163,6 +163,9 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
         Some(Pick::BaseElsewhere) => marks.push(Mark::BaseNotOnKnuckle),
         _ => marks.push(Mark::FlexNotTested),
     }
+    if gauge_was_overdue(sheet, corner, name) {
+        marks.push(Mark::GaugeOverdue);
+    }
     if name.when == When::Before {
         if matches!(
             sheet.reply(StepKey::at(Step::WheelOff, corner)),
@@ -181,6 +184,15 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
         }
     }
     marks
+}
+
+/// Whether the dial was past its day when the last round of a set was read.
+fn gauge_was_overdue(sheet: &Sheet, corner: Corner, name: SetName) -> bool {
+    let due = sheet.carried().and_then(|carried| carried.dial_due);
+    let pulled = |round| sheet.holds(&Key::Reading(corner, name, round, Side::Pull));
+    let read = (1..=ROUNDS).rev().find_map(pulled);
+    let read = read.and_then(|entry| entry.at.day());
+    matches!((due, read), (Some(due), Some(read)) if due < read)
 }
 
 /// From here no hand rests on a hub, and its play is not that of a cold one (our bound, no

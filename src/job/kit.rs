@@ -43,6 +43,7 @@ pub fn first_kit(system: System) -> Carried {
             System::Metric => Dial::HUNDREDTH_MM,
             System::Us => Dial::THOU,
         },
+        dial_due: None,
     }
 }
 

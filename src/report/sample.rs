@@ -251,6 +251,7 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
                 unit: TorqueUnit::NewtonMetre,
             }],
             dial: Dial::HUNDREDTH_MM,
+            dial_due: None,
         }),
     ]);
     job.answer(

@@ -254,8 +254,14 @@ fn told() -> impl Strategy<Value = What> {
         vec(select(Corner::ALL), 0..5).prop_map(What::Corners),
         card().prop_map(What::Card),
         vec(select(KitItem::ALL), 0..5).prop_map(What::Missing),
-        (vec(wrench(), 0..3), dial())
-            .prop_map(|(wrenches, dial)| What::Carried(Carried { wrenches, dial })),
+        (vec(wrench(), 0..3), dial(), option::of(1_u32..29)).prop_map(|(wrenches, dial, day)| {
+            let dial_due = day.and_then(|day| NaiveDate::from_ymd_opt(2027, 2, day));
+            What::Carried(Carried {
+                wrenches,
+                dial,
+                dial_due,
+            })
+        }),
         (option::of(step()), text()).prop_map(|(step, text)| What::Note(step, text)),
         hex().prop_map(|digest| What::HandedOver(HandedOver { digest })),
         vec(uuid().prop_map(EntryId), 0..4).prop_map(What::Strike),

@@ -107,6 +107,7 @@ pub fn carried(dial: Dial) -> Carried {
             wrench("long", 60.0, 340.0),
         ],
         dial,
+        dial_due: None,
     }
 }
 

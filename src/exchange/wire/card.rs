@@ -237,6 +237,7 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
     What::Carried {
         wrenches: carried.wrenches.iter().map(wrench).collect(),
         dial: lower_dial(&carried.dial),
+        dial_due: carried.dial_due.map(|day| day.to_string()),
     }
 }
 
@@ -273,7 +274,11 @@ pub(super) fn raise_dial(stored: &Gauge) -> Option<Dial> {
 }
 
 /// The instruments of a stored form.
-pub(super) fn raise_carried(wrenches: Vec<WrenchText>, dial: &Gauge) -> Option<Carried> {
+pub(super) fn raise_carried(
+    wrenches: Vec<WrenchText>,
+    dial: &Gauge,
+    dial_due: Option<String>,
+) -> Option<Carried> {
     let wrench = |stored: WrenchText| {
         let unit = TorqueUnit::from_code(&stored.unit)?;
         Some(Wrench {
@@ -286,5 +291,9 @@ pub(super) fn raise_carried(wrenches: Vec<WrenchText>, dial: &Gauge) -> Option<C
     Some(Carried {
         wrenches: wrenches.into_iter().map(wrench).collect::<Option<_>>()?,
         dial: raise_dial(dial)?,
+        dial_due: match dial_due {
+            Some(day) => Some(day.parse().ok()?),
+            None => None,
+        },
     })
 }

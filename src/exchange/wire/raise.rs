@@ -34,9 +34,11 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         What::Corners { corners } => entry::What::Corners(all(corners, Corner::from_code)?),
         What::Card(stored) => entry::What::Card(card::raise(stored)?),
         What::Missing { items } => entry::What::Missing(all(items, KitItem::from_code)?),
-        What::Carried { wrenches, dial } => {
-            entry::What::Carried(card::raise_carried(wrenches, &dial)?)
-        }
+        What::Carried {
+            wrenches,
+            dial,
+            dial_due,
+        } => entry::What::Carried(card::raise_carried(wrenches, &dial, dial_due)?),
         What::Answered { step, reply: said } => {
             entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)
         }

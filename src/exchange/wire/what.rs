@@ -37,6 +37,8 @@ pub(super) enum What {
     Carried {
         wrenches: Vec<WrenchText>,
         dial: Gauge,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        dial_due: Option<String>,
     },
     Answered {
         step: String,

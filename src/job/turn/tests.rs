@@ -84,6 +84,7 @@ fn kit() -> What {
             unit: TorqueUnit::PoundFoot,
         }],
         dial: Dial::THOU,
+        dial_due: None,
     })
 }
 

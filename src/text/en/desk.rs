@@ -11,6 +11,8 @@ use crate::units::DecimalSlip;
 
 pub(in crate::text) fn desk(desk: Desk) -> &'static str {
     match desk {
+        Desk::DialDue => "Dial to be checked by (year-month-day)",
+        Desk::KeepDay => "Keep the day",
         Desk::BookingNothing => "Nothing is pasted yet.",
         Desk::Families => "Cards are kept for",
         Desk::FamilyHint => "Year, body, engine, drive: 2016 compact, 1.6, front drive",
