@@ -127,11 +127,12 @@ fn held(
     stands: impl Fn(u8) -> Divisions + Copy + 'static,
 ) -> AnyView {
     let timer = StoredValue::new_local(None::<Timer>);
+    let ticks = StoredValue::new(0_u8);
     let begin = move || {
         if timer.with_value(Option::is_some) {
             return;
         }
-        let ticks = StoredValue::new(0_u8);
+        ticks.set_value(0);
         // Who wants no motion sees the needle where it comes to stand.
         let still = page::wants_no_motion();
         needle.set(Some(Divisions::ZERO));
@@ -139,12 +140,18 @@ fn held(
             let now = ticks.with_value(|ticks| ticks.saturating_add(1));
             ticks.set_value(now);
             let to = stands(now / TICKS_A_SWING);
-            needle.update(|needle| {
-                *needle = Some(match *needle {
-                    Some(from) if !still => from.towards(to),
-                    _ => to,
-                });
+            // The screen may have gone while the key was held.
+            let Some(from) = needle.try_get_untracked() else {
+                return;
+            };
+            let next = Some(match from {
+                Some(from) if !still => from.towards(to),
+                _ => to,
             });
+            // A needle that stands is not drawn anew.
+            if from != next {
+                needle.set(next);
+            }
         };
         tick();
         timer.set_value(Some(clock::every(TICK_MS, tick)));
