@@ -167,7 +167,7 @@ impl Car {
             },
             Named::Stoat => Truth {
                 play: mm(0.03),
-                flex: Some(mm(0.035)),
+                flex: Some(mm(0.06)),
                 ..SOUND
             },
             Named::Lapwing => Truth {

@@ -57,7 +57,7 @@ impl Population {
             truth: Truth {
                 play,
                 new_play: Length::millimetres(if between(0.85, 1.0) { 0.12 } else { 0.01 }),
-                flex: between(0.5, 0.65).then(|| Length::millimetres(0.03)),
+                flex: between(0.5, 0.65).then(|| Length::millimetres(0.06)),
                 dial_error,
                 unseated,
                 finish: if rough { Finish::Rough } else { Finish::Smooth },
