@@ -19,6 +19,7 @@ from scipy import stats
 
 MM = {"mm": 1.0, "um": 1e-3, "in": 25.4, "thou": 0.0254}
 HOUSE = {"mm": 4 * 0.0254, "source": "house", "way": {"method": "axial", "place": "pilot"}}
+UNSEEN_MM = 0.5  # a turn worth less may be gone round unseen: its turns are asked
 FLOOR_MM = 0.005  # of repeatability and of a dial without a certificate
 FLEX = {"flex_none": 0.25, "flex_half": 0.5, "flex_one": 1.0}
 SPUN = {"smooth_quiet": (0, 0), "rough": (1, 0), "noisy": (0, 1), "rough_noisy": (1, 1), "grinds_hot": (1, 1)}
@@ -98,14 +99,17 @@ class Job:
 
 # One set: play, uncertainty, conformity.
 
-def play(dial, push, pull):
-    """The short way round the face; none where it is more than a quarter turn."""
+def play(dial, push, pull, turns):
+    """The way with its told turns; else the short way round, none beyond a quarter turn."""
     face = dial["divisions_per_turn"]
     if max(abs(push), abs(pull)) > face:
         return None
+    if turns is not None:
+        return abs(pull - push + turns * face) * dial["graduation_mm"]
     way = (pull - push) % face
     way = min(way, face - way)
-    return None if way > face / 4 else way * dial["graduation_mm"]
+    unseen = face * dial["graduation_mm"] < UNSEEN_MM
+    return None if way > face / 4 or unseen else way * dial["graduation_mm"]
 
 
 def differs(way, limit):
@@ -131,7 +135,7 @@ def measure(job, corner, when, nth):
     if not rounds:
         return None
     dial, way = rounds[0][1]["dial"], rounds[0][1]["way"]
-    plays = [play(dial, push, number(pull["divisions"])) for push, pull in rounds]
+    plays = [play(dial, push, number(pull["divisions"]), pull.get("turns")) for push, pull in rounds]
     if None in plays:
         return {"fault": "round"}
     flex, marks = job.marks(corner, when, nth)

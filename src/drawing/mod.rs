@@ -5,6 +5,7 @@
 //! numbers, and words come in as text. Every line here is our own.
 
 pub mod angle;
+pub mod bars;
 pub mod brake;
 #[cfg(test)]
 mod check;

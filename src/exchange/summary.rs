@@ -6,6 +6,7 @@ use crate::job::Sheet;
 use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField};
+use crate::job::practice::is_practice;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
@@ -100,9 +101,7 @@ impl Summary {
             came_back: came_back(sheet),
             invoice: sheet.invoice().unwrap_or_default().to_owned(),
             recheck: day(watched(sheet)),
-            practice: sheet
-                .opened()
-                .is_some_and(|opened| opened.practice.is_some()),
+            practice: is_practice(sheet),
             touched: times.max().unwrap_or(0),
         }
     }
@@ -124,7 +123,8 @@ impl Summary {
         self.next == "retorque_done"
     }
 
-    /// What is due of a job that has ended, each with its day, until it is looked back on.
+    /// What is due of a job that has ended, each with its day, until it is looked back on; nobody
+    /// waits in practice.
     pub fn dues(&self) -> Vec<(DueKind, &str)> {
         let retorque = (DueKind::Retorque, self.due.as_str());
         let recheck = (DueKind::Recheck, self.recheck.as_str());
@@ -133,7 +133,7 @@ impl Summary {
                 DueKind::Retorque => self.next_is_due(),
                 DueKind::Recheck => !self.ending.is_empty() && !self.next.is_empty(),
             };
-            waits && !day.is_empty()
+            waits && !day.is_empty() && !self.practice
         };
         [retorque, recheck].into_iter().filter(open).collect()
     }
@@ -200,5 +200,21 @@ fn came_back(sheet: &Sheet) -> Option<bool> {
     match sheet.reply(StepKey::once(Step::Comeback))? {
         Reply::Picked(pick) => Some(*pick == Pick::SameCorner),
         _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::fold;
+
+    #[test]
+    fn nothing_is_due_in_practice() {
+        let mut summary = Summary::of(&LogId("a".to_owned()), &fold([]), None);
+        summary.next = "retorque_done".to_owned();
+        summary.due = "2026-03-04".to_owned();
+        assert_eq!(summary.dues(), [(DueKind::Retorque, "2026-03-04")]);
+        summary.practice = true;
+        assert_eq!(summary.dues(), []);
     }
 }

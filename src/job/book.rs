@@ -3,6 +3,7 @@
 //! A job copies what it uses, so that it stands by itself when the book changes.
 
 use crate::job::entry::{LogId, VehicleField, What};
+use crate::job::practice::is_practice;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard, Stage};
 use crate::units::{TorqueUnit, TypedAngle};
@@ -25,10 +26,7 @@ pub fn log_of(family: &str) -> Option<LogId> {
 
 /// The book of a job's family; none for practice, whose document is invented.
 pub fn log_of_job(sheet: &Sheet) -> Option<LogId> {
-    let practice = sheet
-        .opened()
-        .is_some_and(|opened| opened.practice.is_some());
-    if practice {
+    if is_practice(sheet) {
         return None;
     }
     log_of(sheet.vehicle(VehicleField::Family)?)

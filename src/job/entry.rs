@@ -9,6 +9,8 @@ pub use runout::{RunoutCard, RunoutReading, Setup};
 use crate::job::also::Also;
 use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
+use chrono::NaiveDate;
+
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Way};
@@ -34,6 +36,20 @@ pub struct At {
     pub offset_min: i32,
     /// When it was done, if the technician told another time.
     pub told: Option<i64>,
+}
+
+impl At {
+    /// The day on the wall where it was noted; `None` for a time that no calendar has.
+    pub fn day(&self) -> Option<NaiveDate> {
+        const DAY_MS: i64 = 86_400_000;
+        /// Days from the first of January of the year 1 to the first of 1970, both counted.
+        const BEFORE_1970: i64 = 719_163;
+        let wall = self
+            .utc_ms
+            .checked_add(i64::from(self.offset_min) * 60_000)?;
+        let days = wall.div_euclid(DAY_MS).checked_add(BEFORE_1970)?;
+        NaiveDate::from_num_days_from_ce_opt(i32::try_from(days).ok()?)
+    }
 }
 
 /// One thing that happened.
@@ -173,6 +189,8 @@ pub struct Carried {
     pub dial: Dial,
     /// What else is on board.
     pub more: MoreKit,
+    /// The day by which it is to be checked again, if that is known.
+    pub dial_due: Option<NaiveDate>,
 }
 
 /// How a step was answered.
@@ -236,6 +254,8 @@ pub struct Reading {
     pub side: Side,
     /// Where the needle stood, in the dial's divisions, as typed.
     pub divisions: Decimal,
+    /// Whole turns of the needle from push to pull, at a pull where they were asked for.
+    pub turns: Option<i32>,
     /// The dial it was read on, so that the reading stands by itself.
     pub dial: Dial,
     /// The way it was taken.
@@ -363,5 +383,29 @@ words! {
     /// Who took charge of a vehicle that cannot be driven.
     pub enum Charge {
         OwnerOnStands = "owner_on_stands", Towed = "towed", WeComeBack = "we_come_back",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_day_is_the_one_on_the_wall() {
+        let day = |utc_ms, offset_min| {
+            let told = None;
+            let at = At {
+                utc_ms,
+                offset_min,
+                told,
+            };
+            at.day().map(|day| day.to_string())
+        };
+        assert_eq!(day(0, 0).as_deref(), Some("1970-01-01"));
+        assert_eq!(day(0, -300).as_deref(), Some("1969-12-31"));
+        // 2026-03-04 23:30 UTC, by `date -u -d @1772667000`.
+        assert_eq!(day(1_772_667_000_000, 0).as_deref(), Some("2026-03-04"));
+        assert_eq!(day(1_772_667_000_000, 60).as_deref(), Some("2026-03-05"));
+        assert_eq!(day(i64::MAX, 0), None);
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Nothing is judged here: the rules stand in `trade::play`. This only gathers.
 
-use crate::job::entry::{Reading, Reply, Side};
+use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -17,7 +17,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Check, Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number,
 };
-use crate::units::Length;
+use crate::units::{Length, Temperature, TemperatureUnit};
 
 /// A set of readings with everything that follows from it.
 #[derive(Clone, Debug, PartialEq)]
@@ -91,7 +91,11 @@ fn read_round(
     let pull = side(Side::Pull)?;
     let at = |reading: &Reading| Divisions::typed(&reading.divisions);
     let push = side(Side::Push).map_or(Divisions::ZERO, at);
-    Some((pull.dial, pull.way, Round::of_two(push, at(pull))))
+    let round = Round {
+        turns: pull.turns,
+        ..Round::of_two(push, at(pull))
+    };
+    Some((pull.dial, pull.way, round))
 }
 
 /// A set of readings, compared with the job's limit. `None` before the first round.
@@ -154,13 +158,24 @@ fn flex(dial: &Dial, picked: Pick) -> Length {
 
 fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
     let mut marks = Vec::new();
-    if !matches!(
-        pick(sheet, flex_step(corner, name)),
-        Some(Pick::FlexNone | Pick::FlexHalf | Pick::FlexOne)
-    ) {
-        marks.push(Mark::FlexNotTested);
+    match pick(sheet, flex_step(corner, name)) {
+        Some(Pick::FlexNone | Pick::FlexHalf | Pick::FlexOne) => {}
+        Some(Pick::BaseElsewhere) => marks.push(Mark::BaseNotOnKnuckle),
+        _ => marks.push(Mark::FlexNotTested),
+    }
+    if gauge_was_overdue(sheet, corner, name) {
+        marks.push(Mark::GaugeOverdue);
     }
     if name.when == When::Before {
+        if matches!(
+            sheet.reply(StepKey::at(Step::WheelOff, corner)),
+            Some(Reply::NotDone(_))
+        ) {
+            marks.push(Mark::WheelFitted);
+        }
+        if hub_was_hot(sheet) {
+            marks.push(Mark::HotHub);
+        }
         match pick(sheet, StepKey::at(Step::NutFound, corner)) {
             Some(Pick::NutSlack) => marks.push(Mark::NutSlack),
             Some(Pick::NutRetorqued) => marks.push(Mark::NutHadBeenLoosened),
@@ -169,6 +184,25 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
         }
     }
     marks
+}
+
+/// Whether the dial was past its day when the last round of a set was read.
+fn gauge_was_overdue(sheet: &Sheet, corner: Corner, name: SetName) -> bool {
+    let due = sheet.carried().and_then(|carried| carried.dial_due);
+    let pulled = |round| sheet.holds(&Key::Reading(corner, name, round, Side::Pull));
+    let read = (1..=ROUNDS).rev().find_map(pulled);
+    let read = read.and_then(|entry| entry.at.day());
+    matches!((due, read), (Some(due), Some(read)) if due < read)
+}
+
+/// From here no hand rests on a hub, and its play is not that of a cold one (our bound, no
+/// source). The heat is that of the road test; who lets the hub cool can say so in a note.
+fn hub_was_hot(sheet: &Sheet) -> bool {
+    let hot = Temperature::new(60.0, TemperatureUnit::Celsius);
+    match (sheet.reply(StepKey::once(Step::HeatHere)), hot) {
+        (Some(Reply::Number(Quantity::Temperature(heat))), Ok(hot)) => hot <= heat.temperature(),
+        _ => false,
+    }
 }
 
 /// Whether the nut had been loosened when the last round of a set was read.

@@ -183,6 +183,7 @@ fn care_of_reply(reply: &Reply) -> u8 {
 const fn care_of_pick(pick: Pick) -> u8 {
     match pick {
         Pick::GrindsHot | Pick::NutSlack | Pick::FlexMore | Pick::BrakeLamp => 0,
+        Pick::BaseElsewhere => 0,
         Pick::RoughNoisy | Pick::NutRetorqued | Pick::FlexOne | Pick::AbsLamp => 1,
         Pick::Rough | Pick::Noisy | Pick::FlexHalf | Pick::OtherLamp => 2,
         Pick::PlayGone | Pick::SomeLoose | Pick::SameCorner | Pick::OtherTighter => 2,

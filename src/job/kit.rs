@@ -132,6 +132,7 @@ pub fn first_kit(system: System) -> Carried {
             System::Us => Dial::THOU,
         },
         more: MoreKit::default(),
+        dial_due: None,
     }
 }
 

@@ -16,6 +16,7 @@ pub mod kit;
 pub mod loose;
 pub mod mishap;
 mod order;
+pub mod pace;
 pub mod practice;
 mod progress;
 pub mod ready;

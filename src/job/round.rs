@@ -5,7 +5,7 @@
 use crate::job::entry::{Reading, Side, What};
 use crate::job::judge::{dial, way};
 use crate::job::sheet::Sheet;
-use crate::trade::play::{Dial, Divisions, RoundError};
+use crate::trade::play::{Dial, Divisions, Round, RoundError};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
 use crate::units::{Decimal, Length};
@@ -47,14 +47,46 @@ fn written(hundredths: i64, places: usize) -> String {
     }
 }
 
-/// The play of a round as it would be kept now; `None` while a number is not finished.
-///
-/// # Errors
-/// [`RoundError`] if the readings do not say which way the needle went.
-pub fn play(dial: &Dial, push: &str, pull: &str) -> Option<Result<Length, RoundError>> {
-    use crate::trade::play::Round;
-    let place = |text| Decimal::parse(text).ok().map(|d| Divisions::typed(&d));
-    Some(dial.play(Round::of_two(place(push)?, place(pull)?)))
+/// What is on the glass of one round: the readings as typed, and the turns where they were asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Typing<'a> {
+    /// The push reading; `None` while the dial was at zero.
+    pub push: Option<&'a str>,
+    /// The pull reading.
+    pub pull: &'a str,
+    /// Whole turns from push to pull.
+    pub turns: Option<i32>,
+}
+
+impl Typing<'_> {
+    /// The round; `None` while a number is not finished.
+    fn round(&self) -> Option<Round> {
+        let place = |text| Decimal::parse(text).ok().map(|d| Divisions::typed(&d));
+        Some(Round {
+            turns: self.turns,
+            ..Round::of_two(place(self.push.unwrap_or("0"))?, place(self.pull)?)
+        })
+    }
+
+    /// The play of a round as it would be kept now; `None` while a number is not finished.
+    ///
+    /// # Errors
+    /// [`RoundError`] if the readings do not say which way the needle went.
+    pub fn play(&self, dial: &Dial) -> Option<Result<Length, RoundError>> {
+        Some(dial.play(self.round()?))
+    }
+
+    /// The ways that the needle may have gone, where the turns have to be asked.
+    pub fn ways(&self, dial: &Dial) -> Vec<(i32, Length)> {
+        let round = self.round().filter(|round| {
+            let untold = Round {
+                turns: None,
+                ..*round
+            };
+            matches!(dial.play(untold), Err(RoundError::AskTurns { .. }))
+        });
+        round.map_or_else(Vec::new, |round| dial.ways(round))
+    }
 }
 
 /// Whether the shorter way between the readings leads past the face's zero.
@@ -78,26 +110,26 @@ pub fn last_pull(sheet: &Sheet, corner: Corner, set: SetName, round: u8) -> Opti
 pub fn kept(
     sheet: &Sheet,
     (corner, set, round): (Corner, SetName, u8),
-    push: Option<&str>,
-    pull: &str,
+    typing: Typing<'_>,
 ) -> Option<Vec<What>> {
-    let reading = |side, text: &str| {
+    let reading = |side, text: &str, turns| {
         Some(What::Reading(Reading {
             corner,
             set,
             round,
             side,
             divisions: Decimal::parse(text).ok()?,
+            turns,
             dial: dial(sheet),
             way: way(sheet),
         }))
     };
     let pushed_before = sheet.reading(corner, set, round, Side::Push).is_some();
     let mut whats = Vec::new();
-    if let Some(text) = push.or(pushed_before.then_some("0")) {
-        whats.push(reading(Side::Push, text)?);
+    if let Some(text) = typing.push.or(pushed_before.then_some("0")) {
+        whats.push(reading(Side::Push, text, None)?);
     }
-    whats.push(reading(Side::Pull, pull)?);
+    whats.push(reading(Side::Pull, typing.pull, typing.turns)?);
     Some(whats)
 }
 
@@ -118,6 +150,14 @@ mod tests {
         when: When::Before,
         nth: 1,
     };
+
+    const fn typing<'a>(push: Option<&'a str>, pull: &'a str) -> Typing<'a> {
+        Typing {
+            push,
+            pull,
+            turns: None,
+        }
+    }
 
     fn sheet(whats: Vec<What>) -> Sheet {
         fold(whats.into_iter().enumerate().map(|(n, what)| {
@@ -166,31 +206,51 @@ mod tests {
     fn past_zero_the_shorter_way_is_taken() {
         assert!(passes_zero(&Dial::THOU, "2", "97"));
         assert!(!passes_zero(&Dial::THOU, "2", "30"));
-        let play = play(&Dial::THOU, "2", "97").unwrap().unwrap();
+        let near = typing(Some("2"), "97");
+        let play = near.play(&Dial::THOU).unwrap().unwrap();
         assert!((play.mm() - 5.0 * 0.0254).abs() < 1e-9);
-        assert!(super::play(&Dial::THOU, "", "3").is_none());
-        let far = super::play(&Dial::THOU, "0", "30").unwrap();
-        assert!(matches!(far, Err(RoundError::AskTurns { .. })));
+        assert_eq!(near.ways(&Dial::THOU), []);
+        assert!(typing(Some(""), "3").play(&Dial::THOU).is_none());
+    }
+
+    #[test]
+    fn beyond_a_quarter_turn_the_turns_are_asked_and_kept() {
+        let far = typing(None, "30");
+        let asked = far.play(&Dial::HUNDREDTH_MM).unwrap();
+        assert!(matches!(asked, Err(RoundError::AskTurns { .. })));
+        let (turns, play) = far.ways(&Dial::HUNDREDTH_MM)[1];
+        assert!((play.mm() - 0.70).abs() < 1e-9);
+        let told = Typing {
+            turns: Some(turns),
+            ..far
+        };
+        assert_eq!(told.play(&Dial::HUNDREDTH_MM), Some(Ok(play)));
+        assert_eq!(told.ways(&Dial::HUNDREDTH_MM).len(), 3);
+        let place = (Corner::FrontLeft, SET, 1);
+        let kept = sheet(kept(&sheet(Vec::new()), place, told).unwrap());
+        let read = crate::job::judge::round_play(&kept, Corner::FrontLeft, SET, 1);
+        assert_eq!(read, Some(Ok(play)));
     }
 
     #[test]
     fn a_zeroed_round_read_anew_forgets_the_push_of_before() {
         let place = (Corner::FrontLeft, SET, 1);
-        let two = kept(&sheet(Vec::new()), place, Some("30"), "36.3").unwrap();
+        let two = kept(&sheet(Vec::new()), place, typing(Some("30"), "36.3")).unwrap();
         assert_eq!(two.len(), 2);
         let after = sheet(two);
         assert_eq!(
             last_pull(&after, Corner::FrontLeft, SET, 2).unwrap(),
             "36.3"
         );
-        let anew = kept(&after, place, None, "6").unwrap();
+        let anew = kept(&after, place, typing(None, "6")).unwrap();
         match &anew[0] {
             What::Reading(push) => {
                 assert_eq!((push.side, push.divisions.as_typed()), (Side::Push, "0"));
             }
             other => panic!("{other:?}"),
         }
-        assert_eq!(kept(&sheet(Vec::new()), place, None, "6").unwrap().len(), 1);
-        assert!(kept(&after, place, None, "").is_none());
+        let first = kept(&sheet(Vec::new()), place, typing(None, "6")).unwrap();
+        assert_eq!(first.len(), 1);
+        assert!(kept(&after, place, typing(None, "")).is_none());
     }
 }

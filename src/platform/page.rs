@@ -99,6 +99,18 @@ pub fn focus(id: &str) -> bool {
     element.is_some_and(|element| element.focus().is_ok())
 }
 
+/// Whether the person wants things not to move on the glass.
+pub fn wants_no_motion() -> bool {
+    let asked = || {
+        let window = js::window()?;
+        let ask = js::method(&window, "matchMedia")?;
+        let query = "(prefers-reduced-motion: reduce)".into();
+        let answer = ask.call1(&window, &query).ok()?;
+        js::property(&answer, "matches")?.as_bool()
+    };
+    asked().unwrap_or(false)
+}
+
 /// Scrolls to the top, as a new screen begins there.
 pub fn scroll_top() {
     if let Some(window) = js::window() {

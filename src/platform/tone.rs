@@ -19,10 +19,16 @@ pub enum Sound {
     NotKept,
     /// One turn counted: one short note.
     Count,
-    /// The paced counter says push: the higher of two.
+    /// The paced counter says push: two notes up.
     Push,
-    /// The paced counter says pull: the lower of two.
+    /// The paced counter says pull: two notes down.
     Pull,
+    /// The paced counter says read: one long note, and silence to look at the needle.
+    Read,
+    /// A practice hub that turns smooth: one low, even note.
+    Smooth,
+    /// A practice hub that grinds once a turn: a growl that comes again.
+    Grinds,
 }
 
 /// One note: pitch in hertz, beginning and length in seconds.
@@ -43,8 +49,19 @@ const fn note(hz: f32, begins_s: f64, lasts_s: f64) -> Note {
 const KEPT: &[Note] = &[note(660.0, 0.0, 0.09), note(880.0, 0.10, 0.14)];
 const NOT_KEPT: &[Note] = &[note(220.0, 0.0, 0.22), note(196.0, 0.26, 0.34)];
 const COUNT: &[Note] = &[note(988.0, 0.0, 0.06)];
-const PUSH: &[Note] = &[note(784.0, 0.0, 0.12)];
-const PULL: &[Note] = &[note(523.0, 0.0, 0.12)];
+// As long as the words would be, and each of another shape: up, down, level.
+const PUSH: &[Note] = &[note(523.0, 0.0, 0.16), note(784.0, 0.16, 0.24)];
+const PULL: &[Note] = &[note(784.0, 0.0, 0.16), note(523.0, 0.16, 0.24)];
+const READ: &[Note] = &[note(659.0, 0.0, 0.7)];
+const SMOOTH: &[Note] = &[note(130.0, 0.0, 1.2)];
+const GRINDS: &[Note] = &[
+    note(92.0, 0.0, 0.18),
+    note(98.0, 0.06, 0.18),
+    note(92.0, 0.5, 0.18),
+    note(98.0, 0.56, 0.18),
+    note(92.0, 1.0, 0.18),
+    note(98.0, 1.06, 0.18),
+];
 
 /// An exponential ramp can neither begin nor end at zero.
 const NEARLY_SILENT: f32 = 0.0001;
@@ -80,6 +97,9 @@ pub fn play(sound: Sound) {
         Sound::Count => COUNT,
         Sound::Push => PUSH,
         Sound::Pull => PULL,
+        Sound::Read => READ,
+        Sound::Smooth => SMOOTH,
+        Sound::Grinds => GRINDS,
     };
     CONTEXT.with_borrow(|context| {
         // Notes given to a sleeping context would all sound at once when it wakes.

@@ -1,9 +1,9 @@
 //! Every set of readings with its rounds, its uncertainty and what it says against the limit.
 
-use super::block::Block;
+use super::block::{Block, Size};
 use super::cards::{limit_value, way_lines};
 use super::time::when;
-use super::{Told, reason};
+use super::{Told, budget, reason};
 use crate::job::Key;
 use crate::job::entry::{Reading, Side};
 use crate::job::judge::{Measured, measured, round_play};
@@ -149,10 +149,23 @@ fn round(told: &Told, corner: Corner, name: SetName, n: u8) -> Option<Vec<String
 }
 
 fn result(told: &Told, measured: &Measured) -> Vec<Block> {
-    vec![budget(told, measured), Block::Rows(figures(told, measured))]
+    vec![
+        bars(told, measured),
+        budget_table(told, measured),
+        Block::Rows(figures(told, measured)),
+    ]
 }
 
-fn budget(told: &Told, measured: &Measured) -> Block {
+/// The same parts as the table below, and which to mend first.
+fn bars(told: &Told, measured: &Measured) -> Block {
+    let title = budget::mend_first(told.lang, measured).unwrap_or_default();
+    Block::Drawing {
+        size: Size::Wide,
+        svg: budget::picture(told.lang, told.format, measured).to_svg(title),
+    }
+}
+
+fn budget_table(told: &Told, measured: &Measured) -> Block {
     let rows = measured.budget.components.iter().map(|row| {
         vec![
             text::budget_source(told.lang, row.source).to_owned(),

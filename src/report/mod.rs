@@ -7,6 +7,7 @@
 mod answers;
 mod bill;
 mod block;
+pub mod budget;
 pub mod cards;
 mod duty;
 mod fasteners;
@@ -38,6 +39,7 @@ pub use time::{stamp, when};
 use chrono::NaiveDate;
 
 use crate::job::entry::{PersonField, VehicleField, What};
+use crate::job::practice::is_practice;
 use crate::job::{Sheet, plan};
 use crate::text::{self, Lang, ReportWord, Say};
 use crate::trade::vehicle::Corner;
@@ -219,10 +221,7 @@ fn head(told: &Told) -> Head {
         ),
         (told.word(ReportWord::Corners), corners.join(", ")),
     ];
-    let practice = told
-        .sheet
-        .opened()
-        .is_some_and(|opened| opened.practice.is_some());
+    let practice = is_practice(told.sheet);
     Head {
         title: told.word(ReportWord::Title),
         facts: facts

@@ -124,6 +124,7 @@ impl Job {
                 round,
                 side: Side::Pull,
                 divisions: Decimal::parse(pull).unwrap(),
+                turns: None,
                 dial: Dial::HUNDREDTH_MM,
                 way: Way::DEFAULT,
             })]);
@@ -257,6 +258,7 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
             }],
             dial: Dial::HUNDREDTH_MM,
             more: MoreKit::default(),
+            dial_due: None,
         }),
     ]);
     job.answer(

@@ -15,6 +15,10 @@ macro_rules! desk_sayings {
 }
 
 desk_sayings! {
+    /// By which day the dial is to be checked again.
+    DialDue,
+    /// Keep the day.
+    KeepDay,
     /// Nothing was found yet.
     BookingNothing,
     /// Families whose cards are kept.

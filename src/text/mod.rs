@@ -27,6 +27,7 @@ use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
 };
 use crate::job::kit::KitSlip;
+use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::calibration::CheckDue;
@@ -39,6 +40,7 @@ use crate::trade::play::{
     Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
     RoundError, Test,
 };
+use crate::trade::practice::Named;
 use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
 use crate::trade::vehicle::{CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
@@ -327,6 +329,8 @@ spoken! {
     screen::star_alt(done: usize, of: usize) -> String;
     /// The name of an exported job, without its ending.
     screen::job_file_stem(date: &str, plate: &str) -> String;
+    /// The name of a practice job's file, without its ending.
+    screen::practice_file_stem(date: &str, plate: &str) -> String;
     /// The name of a printed report, without its ending.
     screen::report_file_stem(date: &str, plate: &str) -> String;
 
@@ -402,6 +406,17 @@ spoken! {
     desk::amount_in(label: &str, currency: &str) -> String;
     /// The invented document of the practice car, and its page.
     desk::practice_document() -> (&'static str, &'static str);
+
+    /// The family of a practice car.
+    practice::practice_name(named: Option<Named>) -> &'static str;
+    /// What the owner of a practice car says.
+    practice::practice_said(named: Option<Named>) -> &'static str;
+    /// What is met on a practice car at a step.
+    practice::practice_met(met: Met, heat: &str) -> String;
+    /// One thing that a practice car had, with its true play and the play that was read.
+    practice::practice_had(hidden: Hidden, truth: &str, read: Option<&str>) -> String;
+    /// What became of it.
+    practice::practice_outcome(outcome: Outcome) -> &'static str;
 
     /// A heading or a fixed sentence of the report.
     report::report(word: ReportWord) -> &'static str;
@@ -491,6 +506,8 @@ spoken! {
     measure::difference(difference: Difference) -> &'static str;
     /// A row of the uncertainty's budget.
     measure::budget_source(source: Source) -> &'static str;
+    /// What to do about the largest part of the uncertainty.
+    measure::mend_first(source: Source) -> &'static str;
     /// What a set says against its limit.
     measure::conformity(conformity: Conformity) -> &'static str;
     /// Who set a limit, in lower case.

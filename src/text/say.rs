@@ -26,6 +26,20 @@ sayings! {
         FindJob,
         /// Practice job.
         PracticeJob,
+        /// Which practice car?
+        ChoosePractice,
+        /// Another car.
+        AnotherCar,
+        /// Try it on the practice car.
+        TryIt,
+        /// Hold: push.
+        HoldPush,
+        /// Hold: pull.
+        HoldPull,
+        /// Hold: push the knuckle.
+        HoldKnuckle,
+        /// What this car had.
+        ShowTruth,
         /// Start at home.
         StartAtHome,
         /// Start at the car.
@@ -659,6 +673,10 @@ sayings! {
         PushWord,
         /// Pull, swing.
         PullWord,
+        /// Keep pushing: READ.
+        ReadPushWord,
+        /// Keep pulling: READ.
+        ReadPullWord,
         /// This picture could not be read. Take it again.
         PhotoUnreadable,
         /// Read.
@@ -684,8 +702,12 @@ sayings! {
         Divisions,
         /// The needle passed zero. The shorter way round is taken.
         WrapSay,
-        /// More than a quarter of the dial. Check tip and base, then read again.
+        /// The needle may have gone another way round: how far did it go?
+        AskTurns,
+        /// That is not on this dial. Look again.
         TooFar,
+        /// Of this set must be known.
+        TakenWith,
         /// The rounds lie too far apart. Set the dial up again.
         RoundsApart,
         /// Rising: rollers not seated yet, or the base creeps.

@@ -451,3 +451,35 @@ fn values_stand_in_their_sentences() {
         "Rear right: WATCH"
     );
 }
+
+#[test]
+fn what_is_met_on_a_practice_car_is_told_and_never_by_sound_alone() {
+    let lang = Lang::English;
+    let names = Named::ALL.iter().copied().map(Some).chain([None]);
+    let mut told: Vec<String> = names
+        .flat_map(|named| [practice_name(lang, named), practice_said(lang, named)])
+        .map(str::to_owned)
+        .collect();
+    let spun = [
+        Pick::SmoothQuiet,
+        Pick::Rough,
+        Pick::Noisy,
+        Pick::RoughNoisy,
+    ];
+    told.extend(spun.map(|pick| practice_met(lang, Met::Found(pick), "")));
+    told.extend(
+        Felt::ALL
+            .iter()
+            .map(|felt| practice_met(lang, Met::Felt(*felt), "")),
+    );
+    let mut apart = told.clone();
+    apart.sort_unstable();
+    apart.dedup();
+    assert_eq!(apart.len(), told.len(), "two things are told alike");
+    assert!(
+        told.iter()
+            .all(|text| (5..=140).contains(&text.chars().count()))
+    );
+    assert!(practice_met(lang, Met::Found(Pick::SmoothQuiet), "").contains("smooth and quiet"));
+    assert!(practice_met(lang, Met::Found(Pick::RoughNoisy), "").contains("grinds once a turn"));
+}

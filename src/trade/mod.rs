@@ -6,6 +6,7 @@ pub mod answer;
 pub mod fastening;
 pub mod money;
 pub mod play;
+pub mod practice;
 pub mod runout;
 pub mod share;
 pub mod vehicle;

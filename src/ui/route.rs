@@ -9,6 +9,8 @@ pub enum Route {
     Home,
     /// A new job: at home, at the car, or a practice car.
     New,
+    /// Which practice car.
+    Practice,
     /// A job, at the step that comes next.
     Job(String),
     /// A job, at one step.
@@ -25,6 +27,8 @@ pub enum Route {
     Notes(String),
     /// The run-out of a job's corners.
     Runout(String),
+    /// What the practice car of an ended job had.
+    Truth(String),
     /// Opening files.
     Import,
     /// What a shop follows over all its jobs.
@@ -40,6 +44,7 @@ impl Route {
         let mut parts = path.split('/');
         match (parts.next(), parts.next(), parts.next()) {
             (Some("new"), None, _) => Self::New,
+            (Some("practice"), None, _) => Self::Practice,
             (Some("import"), None, _) => Self::Import,
             (Some("yard"), None, _) => Self::Yard,
             (Some("settings"), None, _) => Self::Settings,
@@ -50,6 +55,7 @@ impl Route {
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
             (Some("job"), Some(id), Some("runout")) => Self::Runout(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
+            (Some("job"), Some(id), Some("truth")) => Self::Truth(id.to_owned()),
             (Some("job"), Some(id), Some(step)) => StepKey::from_code(step).map_or_else(
                 || Self::Job(id.to_owned()),
                 |key| Self::Step(id.to_owned(), key),
@@ -63,6 +69,7 @@ impl Route {
         match self {
             Self::Home => "#/".to_owned(),
             Self::New => "#/new".to_owned(),
+            Self::Practice => "#/practice".to_owned(),
             Self::Import => "#/import".to_owned(),
             Self::Yard => "#/yard".to_owned(),
             Self::Settings => "#/settings".to_owned(),
@@ -74,6 +81,7 @@ impl Route {
             Self::Report(id) => format!("#/job/{id}/report"),
             Self::Runout(id) => format!("#/job/{id}/runout"),
             Self::Notes(id) => format!("#/job/{id}/notes"),
+            Self::Truth(id) => format!("#/job/{id}/truth"),
         }
     }
 
@@ -87,8 +95,14 @@ impl Route {
             | Self::Bill(id)
             | Self::Report(id)
             | Self::Runout(id)
-            | Self::Notes(id) => Some(id),
-            Self::Home | Self::New | Self::Import | Self::Yard | Self::Settings => None,
+            | Self::Notes(id)
+            | Self::Truth(id) => Some(id),
+            Self::Home
+            | Self::New
+            | Self::Practice
+            | Self::Import
+            | Self::Yard
+            | Self::Settings => None,
         }
     }
 }
@@ -112,6 +126,7 @@ mod tests {
         for route in [
             Route::Home,
             Route::New,
+            Route::Practice,
             Route::Import,
             Route::Yard,
             Route::Settings,
@@ -124,6 +139,7 @@ mod tests {
             Route::Report(id()),
             Route::Runout(id()),
             Route::Notes(id()),
+            Route::Truth(id()),
         ] {
             assert_eq!(Route::from_hash(&route.to_hash()), route);
         }

@@ -178,6 +178,7 @@ fn at_the_corner() -> Vec<What> {
         round: 1,
         side: Side::Pull,
         divisions: Decimal::parse("6.30").unwrap(),
+        turns: None,
         dial: Dial::THOU,
         way: Way {
             force: Some(Force::new(98.1, ForceUnit::Newton).unwrap()),

@@ -141,10 +141,13 @@ fn carried() -> impl Strategy<Value = Carried> {
             angle_gauge,
             share,
         });
-    (vec(wrench(), 0..3), dial(), more).prop_map(|(wrenches, dial, more)| Carried {
+    let due =
+        option::of((1_u32..29).prop_map(|day| NaiveDate::from_ymd_opt(2027, 2, day).unwrap()));
+    (vec(wrench(), 0..3), dial(), more, due).prop_map(|(wrenches, dial, more, dial_due)| Carried {
         wrenches,
         dial,
         more,
+        dial_due,
     })
 }
 
@@ -279,13 +282,14 @@ fn mishap() -> impl Strategy<Value = Mishap> {
 fn reading() -> impl Strategy<Value = Reading> {
     let set = (select(When::ALL), 1_u8..=2).prop_map(|(when, nth)| SetName { when, nth });
     let at = (select(Corner::ALL), set, 1_u8..=3, select(Side::ALL));
-    (at, typed_text(), dial(), way()).prop_map(
-        |((corner, set, round, side), divisions, dial, way)| Reading {
+    (at, typed_text(), option::of(-2..=2), dial(), way()).prop_map(
+        |((corner, set, round, side), divisions, turns, dial, way)| Reading {
             corner,
             set,
             round,
             side,
             divisions: Decimal::parse(&divisions).unwrap(),
+            turns,
             dial,
             way,
         },

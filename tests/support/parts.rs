@@ -115,6 +115,7 @@ pub fn carried(dial: Dial) -> Carried {
         ],
         dial,
         more: MoreKit::default(),
+        dial_due: None,
     }
 }
 

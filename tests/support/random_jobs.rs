@@ -182,6 +182,7 @@ impl RandomJob {
                 wrenches: vec![],
                 dial,
                 more: MoreKit::default(),
+                dial_due: None,
             })]);
         }
         let looks = [
@@ -342,16 +343,22 @@ impl RandomJob {
             let jitter = self.chance.below(spread) as f64 / 10.0;
             let way_round = self.chance.of(&[1.0, 1.0, 1.0, -1.0]);
             let mut pull = push + way_round * (play as f64 / 10.0 + jitter);
+            let mut turns = 0;
             if pull.abs() > face {
+                turns = if pull > 0.0 { 1 } else { -1 };
                 pull -= face.copysign(pull);
             }
+            // A fine dial goes round unseen, so that its turns are asked.
+            let told = self.chance.often(if graduation < 0.005 { 90 } else { 10 });
             let typed = |divisions: f64| Decimal::parse(&format!("{divisions:.1}")).unwrap();
             let reading = |side, divisions| {
+                let turns = (side == Side::Pull && told).then_some(turns);
                 What::Reading(Reading {
                     corner: HERE,
                     set: name,
                     round,
                     side,
+                    turns,
                     divisions,
                     dial,
                     way,

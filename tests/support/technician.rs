@@ -209,6 +209,7 @@ fn readings(spec: &StepSpec) -> Vec<What> {
             round,
             side,
             divisions: Decimal::parse(divisions).unwrap(),
+            turns: None,
             dial: Dial::HUNDREDTH_MM,
             way: Way::DEFAULT,
         })

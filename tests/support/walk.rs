@@ -260,6 +260,7 @@ impl<'a> Walk<'a> {
                 round,
                 side,
                 divisions: Decimal::parse(text).unwrap(),
+                turns: None,
                 dial: judge::dial(&sheet),
                 way: judge::way(&sheet),
             })

@@ -326,6 +326,7 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
             .collect(),
         angle_gauge: more.angle_gauge,
         share: more.share.map(|(low, high)| [low, high]),
+        dial_due: carried.dial_due.map(|day| day.to_string()),
     }
 }
 
@@ -366,6 +367,7 @@ pub(super) fn raise_carried(
     wrenches: Vec<WrenchText>,
     dial: &Gauge,
     more: MoreKit,
+    dial_due: Option<String>,
 ) -> Option<Carried> {
     let wrench = |stored: WrenchText| {
         let unit = TorqueUnit::from_code(&stored.unit)?;
@@ -393,5 +395,9 @@ pub(super) fn raise_carried(
         wrenches: wrenches.into_iter().map(wrench).collect::<Option<_>>()?,
         dial: raise_dial(dial)?,
         more,
+        dial_due: match dial_due {
+            Some(day) => Some(day.parse().ok()?),
+            None => None,
+        },
     })
 }

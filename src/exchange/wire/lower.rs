@@ -76,6 +76,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             round: r.round,
             side: r.side.code().to_owned(),
             divisions: r.divisions.as_typed().to_owned(),
+            turns: r.turns,
             dial: card::lower_dial(&r.dial),
             way: card::lower_way(&r.way),
         },

@@ -44,6 +44,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             stands,
             angle_gauge,
             share,
+            dial_due,
         } => {
             let stand = |stored: StandText| {
                 let rating = card::raise_typed(stored.rating)?;
@@ -58,7 +59,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 angle_gauge,
                 share: share.map(|[low, high]| (low, high)),
             };
-            entry::What::Carried(card::raise_carried(wrenches, &dial, more)?)
+            entry::What::Carried(card::raise_carried(wrenches, &dial, more, dial_due)?)
         }
         What::Answered { step, reply: said } => {
             entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)
@@ -122,6 +123,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             round,
             side,
             divisions,
+            turns,
             dial,
             way,
         } => entry::What::Reading(Reading {
@@ -133,6 +135,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             round,
             side: Side::from_code(&side)?,
             divisions: Decimal::parse(&divisions).ok()?,
+            turns,
             dial: card::raise_dial(&dial)?,
             way: card::raise_way(way)?,
         }),

@@ -47,6 +47,8 @@ pub(super) enum What {
         angle_gauge: Option<bool>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         share: Option<[u8; 2]>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        dial_due: Option<String>,
     },
     Answered {
         step: String,
@@ -90,6 +92,8 @@ pub(super) enum What {
         round: u8,
         side: String,
         divisions: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        turns: Option<i32>,
         dial: Gauge,
         way: WayText,
     },

@@ -63,6 +63,7 @@ fn before() -> Vec<What> {
             wrenches: Vec::new(),
             dial: Dial::HUNDREDTH_MM,
             more: MoreKit::default(),
+            dial_due: None,
         }),
         What::Vehicle(VehicleField::Studs, "5".to_owned()),
     ]

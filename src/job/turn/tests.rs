@@ -90,6 +90,7 @@ pub(crate) fn kit() -> What {
         }],
         dial: Dial::THOU,
         more: MoreKit::default(),
+        dial_due: None,
     })
 }
 
@@ -327,6 +328,7 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
         }],
         dial: Dial::THOU,
         more: MoreKit::default(),
+        dial_due: None,
     });
     let start = [long, card(CardItem::AxleNut, vec![stage])];
     let set = |lever: Option<What>| {

@@ -12,6 +12,8 @@ use crate::units::DecimalSlip;
 
 pub(in crate::text) fn desk(desk: Desk) -> &'static str {
     match desk {
+        Desk::DialDue => "Dial to be checked by (year-month-day)",
+        Desk::KeepDay => "Keep the day",
         Desk::BookingNothing => "Nothing is pasted yet.",
         Desk::Families => "Cards are kept for",
         Desk::FamilyHint => "Year, body, engine, drive: 2016 compact, 1.6, front drive",
@@ -419,5 +421,5 @@ pub(in crate::text) fn amount_in(label: &str, currency: &str) -> String {
 }
 
 pub(in crate::text) fn practice_document() -> (&'static str, &'static str) {
-    ("Practice sheet, invented figures", "1")
+    ("Practice sheet, invented figures in N·m and mm", "1")
 }

@@ -129,6 +129,16 @@ pub(in crate::text) fn budget_source(source: Source) -> &'static str {
     }
 }
 
+pub(in crate::text) fn mend_first(source: Source) -> &'static str {
+    match source {
+        Source::Repeatability => "Mend first: swing more, push and pull with the same force.",
+        Source::Resolution => "Mend first: read a finer dial.",
+        Source::Indicator => "Mend first: use a dial with a certificate.",
+        Source::BaseFlex => "Mend first: set the base stiffer, its arm shorter.",
+        Source::Temperature => "Mend first: let gauge and arm take the air's warmth.",
+    }
+}
+
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
     match conformity {
         Conformity::ProvenIn(of) | Conformity::InNotProven(of) if !of.limit.is_makers() => {

@@ -5,6 +5,7 @@ pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod measure;
 pub(super) mod mishap;
+pub(super) mod practice;
 pub(super) mod report;
 pub(super) mod runout;
 pub(super) mod say;

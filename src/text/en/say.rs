@@ -8,6 +8,13 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::NewJob => "New job",
         Say::FindJob => "Find a job",
         Say::PracticeJob => "Practice job",
+        Say::ChoosePractice => "Which practice car?",
+        Say::AnotherCar => "Another car",
+        Say::TryIt => "Try it",
+        Say::HoldPush => "Hold: push",
+        Say::HoldPull => "Hold: pull",
+        Say::HoldKnuckle => "Hold: push the knuckle",
+        Say::ShowTruth => "What this car had",
         Say::StartAtHome => "Start at home",
         Say::StartAtCar => "Start at the car",
         Say::OpenJob => "Open the job",
@@ -388,13 +395,19 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::BezelToZero => "Still pushing: turn the bezel to zero.",
         Say::PushWord => "PUSH, swing",
         Say::PullWord => "PULL, swing",
+        Say::ReadPushWord => "READ, keep pushing",
+        Say::ReadPullWord => "READ, keep pulling",
         Say::PhotoUnreadable => "This picture could not be read. Take it again.",
         Say::FirstReading => "Pushed in",
         Say::SecondReading => "Pulled out",
         Say::PlayLabel => "Play",
         Say::Divisions => "divisions",
         Say::WrapSay => "The needle passed zero. The shorter way round is taken.",
-        Say::TooFar => "More than a quarter of the dial. Check tip and base, then read again.",
+        Say::AskTurns => {
+            "The needle may have gone another way round. Move it again slowly, watch the small pointer: how far did it go?"
+        }
+        Say::TakenWith => "Of this set must be known",
+        Say::TooFar => "That is not on this dial. Look again.",
         Say::RoundsApart => "The rounds lie too far apart. Set the dial up again.",
         Say::RoundsRise => {
             "They rise: the rollers are not seated yet, or the base creeps. Swing more, look at the base."

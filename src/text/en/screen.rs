@@ -274,6 +274,10 @@ pub(in crate::text) fn job_file_stem(date: &str, plate: &str) -> String {
     stem("hubslate-job", date, plate)
 }
 
+pub(in crate::text) fn practice_file_stem(date: &str, plate: &str) -> String {
+    stem("hubslate-practice", date, plate)
+}
+
 pub(in crate::text) fn report_file_stem(date: &str, plate: &str) -> String {
     stem("hubslate-report", date, plate)
 }

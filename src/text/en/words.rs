@@ -70,6 +70,7 @@ pub(in crate::text) fn pick(pick: Pick) -> &'static str {
         Pick::FlexNone => "It stands still",
         Pick::FlexHalf => "Half a division",
         Pick::FlexOne => "One division",
+        Pick::BaseElsewhere => "Not on the knuckle",
         Pick::FlexMore => "More than one",
         Pick::NoneLoose => "None was loose",
         Pick::SomeLoose => "At least one was loose",

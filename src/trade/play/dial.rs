@@ -58,6 +58,17 @@ impl Divisions {
     pub const fn count(self) -> f64 {
         self.0
     }
+
+    /// A needle on its way to another place: half of what is left each time, and there at once
+    /// when hardly anything is.
+    pub fn towards(self, to: Self) -> Self {
+        let left = to.0 - self.0;
+        if left.abs() < 0.2 {
+            to
+        } else {
+            Self(self.0 + 0.5 * left)
+        }
+    }
 }
 
 /// One round: pushed in and read, pulled out and read.
@@ -74,7 +85,8 @@ pub struct Round {
 /// Why a round gives no play.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum RoundError {
-    /// More than a quarter turn: the needle may have gone the other way or round; ask the turns.
+    /// More than a quarter turn, or a dial whose whole turn is no more than a worn hub may move:
+    /// the needle may have gone the other way or round; ask the turns.
     AskTurns {
         /// The shortest way between the two readings.
         shortest: Divisions,
@@ -85,6 +97,10 @@ pub enum RoundError {
         reading: Divisions,
     },
 }
+
+/// A turn that is worth less than this can be gone round unseen by a hub that still passes for
+/// firm by hand (our bound, no source).
+const UNSEEN: Length = Length::millimetres(0.5);
 
 impl Round {
     /// A round on a dial zeroed at the push.
@@ -172,12 +188,27 @@ impl Dial {
         Divisions(to.0 + way)
     }
 
+    /// The ways that the needle may have gone from push to pull, the shortest three first: how
+    /// many whole turns beside the readings, and the play that it would be.
+    pub fn ways(&self, round: Round) -> Vec<(i32, Length)> {
+        let told = |turns| {
+            let turns = Some(turns);
+            Some((turns?, self.play(Round { turns, ..round }).ok()?))
+        };
+        let mut ways: Vec<_> = (-2..=2).filter_map(told).collect();
+        ways.sort_by(|a, b| a.1.mm().total_cmp(&b.1.mm()));
+        ways.dedup_by(|a, b| (a.1.mm() - b.1.mm()).abs() < 1e-9);
+        ways.truncate(3);
+        ways
+    }
+
     /// Play of one round: the shortest way round the face from push to pull, either way.
     ///
     /// With the turns counted it is the whole way, `(pull − push) + turns · divisions`.
     ///
     /// # Errors
-    /// [`RoundError::AskTurns`] beyond a quarter turn if the turns are not told;
+    /// [`RoundError::AskTurns`] beyond a quarter turn, or on a dial with a short turn, if the turns
+    /// are not told;
     /// [`RoundError::OffTheDial`] for a reading of more than one turn.
     pub fn play(&self, round: Round) -> Result<Length, RoundError> {
         let face = f64::from(self.divisions_per_turn);
@@ -192,7 +223,7 @@ impl Dial {
         }
         let once = way.rem_euclid(face);
         let shortest = Divisions(once.min(face - once));
-        if shortest.0 > face / 4.0 {
+        if shortest.0 > face / 4.0 || self.worth(Divisions(face)) < UNSEEN {
             return Err(RoundError::AskTurns { shortest });
         }
         Ok(self.worth(shortest))
@@ -248,6 +279,17 @@ mod tests {
     }
 
     #[test]
+    fn a_needle_arrives_from_either_side_and_stays() {
+        for (from, to) in [(0.0, 14.0), (9.0, 2.0)] {
+            let arrived = (0..8).fold(at(from), |needle, _| needle.towards(at(to)));
+            assert_eq!(arrived, at(to));
+            assert_eq!(arrived.towards(at(to)), at(to));
+            let once = at(from).towards(at(to)).count();
+            assert_eq!(once, f64::midpoint(from, to));
+        }
+    }
+
+    #[test]
     fn more_than_a_quarter_turn_asks_for_the_turns() {
         let dial = Dial::HUNDREDTH_MM;
         let round = Round::of_two(at(10.0), at(36.0));
@@ -264,6 +306,32 @@ mod tests {
         assert_eq!(told(0).unwrap(), dial.worth(at(26.0)));
         assert_eq!(told(1).unwrap(), dial.worth(at(126.0)));
         assert_eq!(told(-1).unwrap(), dial.worth(at(74.0)));
+        let ways = dial.ways(round);
+        let divisions = ways
+            .iter()
+            .map(|(turns, play)| (*turns, (play.mm() * 100.0).round()));
+        assert_eq!(
+            divisions.collect::<Vec<_>>(),
+            [(0, 26.0), (-1, 74.0), (1, 126.0)]
+        );
+        assert_eq!(dial.ways(Round::zeroed(at(0.0))).len(), 3);
+    }
+
+    // A lever dial of 0.002 mm goes round at 0.2 mm: 0.162 mm of play would pass for 0.038 mm.
+    #[test]
+    fn a_dial_with_a_short_turn_always_asks_for_the_turns() {
+        let lever = Dial::new(Length::millimetres(0.002), 100, DialKind::Lever).unwrap();
+        let round = Round::of_two(at(0.0), at(81.0));
+        let shortest = at(19.0);
+        assert_eq!(lever.play(round), Err(RoundError::AskTurns { shortest }));
+        let told = Round {
+            turns: Some(0),
+            ..round
+        };
+        assert!((lever.play(told).unwrap().mm() - 0.162).abs() < 1e-12);
+        for dial in [Dial::HUNDREDTH_MM, Dial::THOU, Dial::HALF_THOU] {
+            assert!(dial.play(Round::zeroed(at(19.0))).is_ok());
+        }
     }
 
     #[test]

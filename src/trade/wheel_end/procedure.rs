@@ -122,6 +122,7 @@ pub(super) const FLEX: &[Pick] = &[
     Pick::FlexHalf,
     Pick::FlexOne,
     Pick::FlexMore,
+    Pick::BaseElsewhere,
 ];
 
 fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {

@@ -223,6 +223,7 @@ words! {
         SameAsOther = "same_as_other", OtherTighter = "other_tighter", OtherLooser = "other_looser",
         NutTight = "nut_tight", NutRetorqued = "nut_retorqued", NutSlack = "nut_slack",
         FlexNone = "flex_none", FlexHalf = "flex_half", FlexOne = "flex_one", FlexMore = "flex_more",
+        BaseElsewhere = "base_elsewhere",
         NoneLoose = "none_loose", SomeLoose = "some_loose", RetorqueDeclined = "retorque_declined",
         NoComeback = "no_comeback", SameCorner = "same_corner", OtherCorner = "other_corner",
     }

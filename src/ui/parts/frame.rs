@@ -9,6 +9,7 @@ use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
 use crate::ui::parts::picture::{drawn, of_step};
+use crate::ui::parts::practice::practice;
 use crate::ui::parts::rows::rows;
 use crate::ui::parts::strip::{banners, strip};
 
@@ -37,6 +38,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
             {banners(app)}
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words(at)}
+                {practice(at)}
                 {body.try_update_value(Option::take).flatten()}
             </section>
             <fieldset

@@ -9,6 +9,7 @@ pub mod pad;
 pub mod panel;
 pub mod picks;
 pub mod picture;
+pub mod practice;
 pub mod rows;
 pub mod strip;
 

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use crate::drawing::corner;
+use crate::job::practice::is_practice;
 use crate::platform::record::{Storage, StoreProblem};
 use crate::text::{self, Lang, Say};
 use crate::ui::at::At;
@@ -20,10 +21,7 @@ pub fn strip(at: &At) -> AnyView {
         text::corner_title(lang, corner)
     });
     let loose = at.sheet().loose().len();
-    let practice = at
-        .sheet()
-        .opened()
-        .is_some_and(|opened| opened.practice.is_some());
+    let practice = is_practice(at.sheet());
     let id = at.open.log.0.clone();
     view! {
         <header class="strip">

@@ -18,7 +18,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
-use crate::ui::screens::{wherever, whole};
+use crate::ui::screens::{practice, wherever, whole};
 use crate::ui::state::{App, Open};
 
 /// How long a page takes at most to show the report.
@@ -214,6 +214,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         <p>{meaning}</p>
     };
     let keys = view! {
+        {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
         {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
         {ways_out(at.app, &at.open)}
     };

@@ -7,10 +7,10 @@ use crate::job::entry::{Reply, What};
 use crate::job::judge::{self, Measured};
 use crate::job::measure_again;
 use crate::job::reason::decided;
-use crate::report::{reason, scale};
+use crate::report::{budget, reason, scale};
 use crate::text::{self, Lang, Say};
 use crate::trade::play::series::Trend;
-use crate::trade::play::{After, Decision, Test, Verdict};
+use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Course, SetName, When};
 use crate::ui::at::At;
@@ -80,6 +80,8 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             <h2>{at.say(Say::RestsOn)}</h2>
             <ul class="verdict__reasons">{reasons.collect_view()}</ul>
             {settling(at, corner, nth)}
+            {warned(at, corner, nth)}
+            {unsure(at, corner, nth)}
             {not_done(at, &verdict.not_done)}
         </div>
     }
@@ -139,6 +141,39 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
         }
         .into_any()
     })
+}
+
+/// What was not as it should be while the set was taken.
+fn warned(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+    let measured = set(at, corner, When::Before, nth)?;
+    let marks = measured.set.marks().iter();
+    let marks: Vec<&str> = marks.map(|mark| text::mark(at.lang, *mark)).collect();
+    (!marks.is_empty()).then(|| {
+        view! {
+            <p class="verdict__apart" role="note">
+                {at.say(Say::TakenWith)} ": " {marks.join("; ")}
+            </p>
+        }
+        .into_any()
+    })
+}
+
+/// Where a set proves nothing, what makes it unsure and what to mend first.
+fn unsure(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+    let measured = set(at, corner, When::Before, nth)?;
+    let unproven = matches!(
+        measured.conformity,
+        Conformity::InNotProven(_) | Conformity::OutNotProven(_)
+    );
+    let mend = unproven.then(|| budget::mend_first(at.lang, &measured))??;
+    let bars = budget::picture(at.lang, at.fmt, &measured);
+    Some(
+        view! {
+            <h2>{mend}</h2>
+            {drawn(&bars, mend, "verdict__bar")}
+        }
+        .into_any(),
+    )
 }
 
 fn not_done(at: &At, tests: &[Test]) -> Option<AnyView> {

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
 use crate::text::{self, Desk, Lang, Say};
+use crate::trade::practice::{Code, Named};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key, link};
@@ -191,8 +192,9 @@ pub fn new(app: App) -> AnyView {
             {key(Look::Plain, text::say(lang, Say::StartAtCar), move || start(Start::AtCar, None))}
             <p>{text::say(lang, Say::PracticeSay)}</p>
             {key(Look::Plain, text::say(lang, Say::PracticeJob), move || {
-                app.start_practice();
+                app.start_practice(Code::Named(Named::Marten));
             })}
+            {link(Look::Plain, text::say(lang, Say::ChoosePractice), Route::Practice.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }

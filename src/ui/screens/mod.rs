@@ -14,6 +14,7 @@ mod mishap;
 mod number;
 mod pack;
 mod photo;
+mod practice;
 mod report;
 mod round;
 mod runout;
@@ -38,6 +39,7 @@ pub fn root() -> impl IntoView {
     move || match app.route.get() {
         Route::Home => home::home(app),
         Route::New => home::new(app),
+        Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::Yard => yard::yard(app),
         Route::Settings => settings::settings(app),
@@ -49,5 +51,6 @@ pub fn root() -> impl IntoView {
         Route::Report(_) => whole::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Notes(_) => wherever::notes(app),
+        Route::Truth(_) => practice::told(app),
     }
 }

@@ -8,10 +8,11 @@ use leptos::prelude::*;
 use crate::drawing::dial;
 use crate::job::entry::Side;
 use crate::job::judge;
-use crate::job::round::{halved, kept, last_pull, passes_zero, play, stepped};
+use crate::job::pace::Pace;
+use crate::job::round::{Typing, halved, kept, last_pull, passes_zero, stepped};
 use crate::report::scale;
 use crate::text::{self, Say};
-use crate::trade::play::{Dial, RoundError};
+use crate::trade::play::{Dial, Divisions, RoundError};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::ui::at::At;
@@ -19,6 +20,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
+use crate::ui::parts::practice::{Needle, hands};
 use crate::ui::screens::swing::{Begin, pacer};
 use crate::units::{Decimal, Format, Length, LengthUnit, Shown, Unit};
 
@@ -32,12 +34,16 @@ struct Reading {
     text: RwSignal<String>,
     /// The push reading of a dial that was not at zero; none while it is at zero.
     push: RwSignal<Option<String>>,
+    /// Whole turns of the needle where they were asked for, and the pull they belong to.
+    turns: RwSignal<Option<(String, i32)>>,
     /// Which of the two readings is being set.
     side: RwSignal<Side>,
     typing: RwSignal<bool>,
     /// Whether the needle was brought anywhere: where it stands by itself nobody has read it.
     set: RwSignal<bool>,
     last: Option<String>,
+    /// The needle of a practice car while it is pushed or pulled.
+    needle: Needle,
 }
 
 /// One round of a set.
@@ -51,10 +57,12 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
         dial: judge::dial(at.sheet()),
         text: RwSignal::new(last.clone().unwrap_or_else(|| "0".to_owned())),
         push: RwSignal::new(None),
+        turns: RwSignal::new(None),
         side: RwSignal::new(Side::Pull),
         typing: RwSignal::new(false),
         set: RwSignal::new(last.is_some()),
         last,
+        needle: Needle::new(None),
         at: at.clone(),
     };
     frame(at, body(&reading), keys(&reading))
@@ -63,8 +71,18 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
 impl Reading {
     /// The play as it would be kept now.
     fn play(&self) -> Option<Result<Length, RoundError>> {
-        let push = self.push.get().unwrap_or_else(|| "0".to_owned());
-        self.text.with(|pull| play(&self.dial, &push, pull))
+        self.typed(|typing| typing.play(&self.dial))
+    }
+
+    /// What is on the glass; the turns hold for the number they were told of alone.
+    fn typed<T>(&self, then: impl FnOnce(Typing<'_>) -> T) -> T {
+        let (push, pull) = (self.push.get(), self.text.get());
+        let turns = self.turns.get().filter(|(of, _)| *of == pull);
+        then(Typing {
+            push: push.as_deref(),
+            pull: &pull,
+            turns: turns.map(|(_, turns)| turns),
+        })
     }
 
     fn is_pushing(&self) -> bool {
@@ -101,8 +119,8 @@ impl Reading {
             self.text.set(String::new());
             return;
         }
-        let push = self.push.get_untracked();
-        if let Some(whats) = kept(self.at.sheet(), self.place, push.as_deref(), &text) {
+        let whats = self.typed(|typing| kept(self.at.sheet(), self.place, typing));
+        if let Some(whats) = whats {
             self.at.write_and_go_on(whats);
         }
     }
@@ -175,7 +193,7 @@ pub(super) fn unit(dial: &Dial, fmt: Format) -> String {
 
 fn body(reading: &Reading) -> AnyView {
     let (left, typed) = (reading.clone(), reading.clone());
-    let typing = reading.typing;
+    let (typing, ways) = (reading.typing, ways(reading));
     view! {
         <div class="round" hidden=move || typing.get()>
             <div class="round__read">
@@ -187,6 +205,8 @@ fn body(reading: &Reading) -> AnyView {
             {face(&left)}
         </div>
         {move || typing.get().then(|| pad_of(&typed))}
+        {ways}
+        {hands(&reading.at, reading.needle)}
     }
     .into_any()
 }
@@ -220,16 +240,20 @@ fn face(reading: &Reading) -> AnyView {
     let reading = reading.clone();
     let place = |text: &str| Decimal::parse(text).ok().map(|d| d.value());
     (move || {
-        let value = reading.text.with(|text| place(text)).unwrap_or_default();
+        let held = reading.needle.get().map(Divisions::count);
+        let set = reading.text.with(|text| place(text)).unwrap_or_default();
+        let value = held.unwrap_or(set);
         let push = reading.push.with(|push| push.as_deref().and_then(place));
         let face = dial::Dial {
             divisions: reading.dial.divisions_per_turn(),
             value,
             last: reading.last.as_deref().and_then(place),
-            swept: matches!(reading.play(), Some(Ok(_)))
-                .then_some((push.unwrap_or_default(), value)),
+            swept: matches!(reading.play(), Some(Ok(_))).then_some((push.unwrap_or_default(), set)),
         };
-        let shown = reading.text.with(|text| reading.at.fmt.marked(text));
+        let shown = match held {
+            Some(held) => reading.at.fmt.number(held, 0),
+            None => reading.text.with(|text| reading.at.fmt.marked(text)),
+        };
         let title = text::dial_alt(reading.at.lang, &shown);
         drawn(&face.drawing(), &title, "round__dial")
     })
@@ -262,9 +286,12 @@ fn told(reading: &Reading) -> AnyView {
             _ if reading.is_pushing() => line(at.say(Say::FirstReading).to_owned()),
             Some(Ok(_)) if !reading.is_read() => line(at.say(Say::SecondReading).to_owned()),
             None => line(at.say(Say::SecondReading).to_owned()),
-            Some(Err(RoundError::AskTurns { .. } | RoundError::OffTheDial { .. })) => {
-                view! { <p class="round__trouble" role="alert">{at.say(Say::TooFar)}</p> }
-                    .into_any()
+            Some(Err(fault)) => {
+                let say = match fault {
+                    RoundError::AskTurns { .. } => Say::AskTurns,
+                    RoundError::OffTheDial { .. } => Say::TooFar,
+                };
+                view! { <p class="round__trouble" role="alert">{at.say(say)}</p> }.into_any()
             }
             Some(Ok(play)) => {
                 let both = format!(
@@ -276,7 +303,8 @@ fn told(reading: &Reading) -> AnyView {
                 let push = reading.push.get().unwrap_or_else(|| "0".to_owned());
                 let wraps = reading
                     .text
-                    .with(|pull| passes_zero(&reading.dial, &push, pull));
+                    .with(|pull| passes_zero(&reading.dial, &push, pull))
+                    && reading.typed(|typing| typing.turns.is_none());
                 view! {
                     {line(both)}
                     {wraps.then(|| line(at.say(Say::WrapSay).to_owned()))}
@@ -284,6 +312,25 @@ fn told(reading: &Reading) -> AnyView {
                 .into_any()
             }
         }
+    })
+    .into_any()
+}
+
+/// The needle may have gone another way round: a key for each way, by the play that it would be.
+fn ways(reading: &Reading) -> AnyView {
+    let reading = reading.clone();
+    (move || {
+        let ways = reading.typed(|typing| typing.ways(&reading.dial));
+        let keys = ways.into_iter().map(|(turns, play)| {
+            let here = reading.clone();
+            let label = scale::play(reading.at.fmt, play).line();
+            key(Look::Plain, label, move || {
+                here.turns.set(Some((here.text.get_untracked(), turns)));
+            })
+        });
+        let keys = keys.collect_view();
+        (!reading.is_pushing() && !keys.is_empty())
+            .then(|| view! { <div class="round__turns">{keys}</div> })
     })
     .into_any()
 }
@@ -338,7 +385,7 @@ fn keys(reading: &Reading) -> AnyView {
             {half(reading.text, move |text| halving.put(text))}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
-            {pacer(&reading.at, Look::Plain, Begin::ByKey)}
+            {pacer(&reading.at, Pace::Gauge, Look::Plain, Begin::ByKey)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
         {move || (!zero.is_read()).then(|| at_zero(&zero))}

@@ -6,6 +6,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::Reply;
+use crate::job::pace::{Beat, Pace};
 use crate::job::{Status, status};
 use crate::platform::clock;
 use crate::platform::tone::{self, Sound};
@@ -16,8 +17,6 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::state::App;
 
-/// Swings each way: five pushing, then five pulling.
-const SWINGS: i32 = 5;
 /// Beats to read the step, lay the phone down and take hold, before the first swing.
 const LEAD: i32 = 6;
 /// One swing a second, as hands do it.
@@ -37,7 +36,7 @@ pub fn swing(at: &At) -> AnyView {
         Status::Open => Begin::ByItself,
         _ => Begin::ByKey,
     };
-    frame(at, pacer(at, Look::Primary, begin), keys)
+    frame(at, pacer(at, Pace::Rock, Look::Primary, begin), keys)
 }
 
 /// How the count begins.
@@ -49,24 +48,24 @@ pub enum Begin {
     ByKey,
 }
 
-/// The paced counter: push and five swings, then pull and five swings.
-pub fn pacer(at: &At, look: Look, begin: Begin) -> AnyView {
+/// The paced counter: nothing is touched from its start to its end.
+pub fn pacer(at: &At, pace: Pace, look: Look, begin: Begin) -> AnyView {
     let beat = RwSignal::new(None::<i32>);
     let timer = StoredValue::new_local(None);
     let app = at.app;
     let lang = at.lang;
     let count_from = move |first: i32| {
         beat.set(Some(first));
-        sound_of(app, first);
+        sound_of(app, pace, first);
         timer.set_value(Some(clock::every(PACE_MS, move || {
             let next = beat.get_untracked().unwrap_or(first).saturating_add(1);
-            if next > 2 * SWINGS {
+            if next > 0 && pace.beat(next).is_none() {
                 timer.set_value(None);
                 beat.set(None);
                 app.sound(Sound::Kept);
                 return;
             }
-            sound_of(app, next);
+            sound_of(app, pace, next);
             beat.set(Some(next));
         })));
     };
@@ -85,40 +84,43 @@ pub fn pacer(at: &At, look: Look, begin: Begin) -> AnyView {
             {move || match beat.get() {
                 // What to do stands on the glass until the count takes its place.
                 None | Some(..0) => key(look, text::say(lang, Say::StartCount), start).into_any(),
-                Some(beat) => counted(at_beat(beat), lang),
+                Some(beat) => pace.beat(beat).map_or_else(|| ().into_any(), |at| counted(at, lang)),
             }}
         </div>
     }
     .into_any()
 }
 
-/// A tone and a vibration a swing; the lead-in is silent.
-fn sound_of(app: App, beat: i32) {
-    let tone = match beat {
-        ..0 => return,
-        0 => Sound::Push,
-        _ if beat == SWINGS + 1 => Sound::Pull,
-        _ => Sound::Count,
+/// A tone where something else begins, a short one and a vibration a swing; the lead-in and the
+/// time to read are silent.
+fn sound_of(app: App, pace: Pace, beat: i32) {
+    let Some((doing, _)) = pace.beat(beat).filter(|_| beat >= 0) else {
+        return;
+    };
+    let begins = pace.turns_at(beat);
+    let tone = match doing {
+        Beat::Push if begins => Sound::Push,
+        Beat::Pull if begins => Sound::Pull,
+        Beat::Push | Beat::Pull => Sound::Count,
+        Beat::ReadPush | Beat::ReadPull if begins => Sound::Read,
+        Beat::ReadPush | Beat::ReadPull => return,
     };
     app.sound(tone);
     if beat > 0 {
-        tone::vibrate(&[60]);
+        tone::vibrate(if tone == Sound::Read { &[400] } else { &[60] });
     }
 }
 
-/// Which way the hands go at a beat, and the count of that way.
-const fn at_beat(beat: i32) -> (Say, i32) {
-    if beat <= SWINGS {
-        (Say::PushWord, beat)
-    } else {
-        (Say::PullWord, beat - SWINGS)
-    }
-}
-
-fn counted((way, count): (Say, i32), lang: text::Lang) -> AnyView {
+fn counted((doing, count): (Beat, i32), lang: text::Lang) -> AnyView {
+    let word = match doing {
+        Beat::Push => Say::PushWord,
+        Beat::ReadPush => Say::ReadPushWord,
+        Beat::Pull => Say::PullWord,
+        Beat::ReadPull => Say::ReadPullWord,
+    };
     view! {
         <p class="pacer__count">{count.to_string()}</p>
-        <p class="pacer__way">{text::say(lang, way)}</p>
+        <p class="pacer__way">{text::say(lang, word)}</p>
     }
     .into_any()
 }

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::What;
+use crate::job::practice::is_practice;
 use crate::job::{Problem, Status, status};
 use crate::text::{self, Desk, FaceWord, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
@@ -10,6 +11,7 @@ use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
+use crate::ui::screens::practice;
 use crate::ui::state::{App, Open};
 
 /// All steps of the open job.
@@ -42,6 +44,7 @@ pub fn wherever(app: App) -> AnyView {
                     )}
                     {link(Look::Plain, text::say(lang, Say::Note), Route::Notes(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
+                    {practice::way(&open, Look::Plain, text::say(lang, Say::ShowTruth))}
                 </nav>
                 <ol class="where__steps">{rows}</ol>
                 {throw_away(app, &open, lang)}
@@ -54,9 +57,8 @@ pub fn wherever(app: App) -> AnyView {
 
 /// Only practice can be thrown away.
 fn throw_away(app: App, open: &Open, lang: Lang) -> Option<AnyView> {
-    let practice = open.sheet.opened().is_some_and(|it| it.practice.is_some());
     let log = open.log.0.clone();
-    practice.then(|| {
+    is_practice(&open.sheet).then(|| {
         let (label, hint) = (
             text::say(lang, Say::ThrowAway),
             text::say(lang, Say::HoldToConfirm),

@@ -8,6 +8,7 @@ use leptos::task::spawn_local;
 
 use crate::exchange;
 use crate::job::entry::{PersonField, What};
+use crate::job::practice::is_practice;
 use crate::platform::picture::ObjectUrl;
 use crate::platform::{files, page};
 use crate::report::{Reader, Report};
@@ -104,7 +105,12 @@ pub fn export(app: App) {
         return;
     };
     let lang = app.settings.with_untracked(|settings| settings.lang);
-    let name = format!("{}.json", text::job_file_stem(lang, &today(), plate(&open)));
+    let stem = if is_practice(&open.sheet) {
+        text::practice_file_stem
+    } else {
+        text::job_file_stem
+    };
+    let name = format!("{}.json", stem(lang, &today(), plate(&open)));
     save(app, vec![open.log.0.clone()], name);
 }
 

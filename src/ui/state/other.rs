@@ -5,12 +5,14 @@ use leptos::task::spawn_local;
 
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, LogId, What};
+use crate::job::practice::Told;
 use crate::job::{Sheet, book, fold, kit, practice};
 use crate::platform::keep;
 use crate::platform::record::Record;
 use crate::slate::{self, Kept, NotKept, Store};
 use crate::text;
 use crate::trade::fastening::{CardSource, Wrench};
+use crate::trade::practice::Code;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::state::App;
@@ -129,7 +131,7 @@ impl App {
     }
 
     /// Starts a practice job on an invented car that is packed already.
-    pub fn start_practice(self) {
+    pub fn start_practice(self, code: Code) {
         spawn_local(async move {
             let Ok(looked_up) = today().parse() else {
                 return;
@@ -144,7 +146,16 @@ impl App {
                 kept_because: None,
             };
             let carried = self.van_kit().await;
-            self.start_job(practice::packed(&source, carried, &settings.currency));
+            let named = match code {
+                Code::Named(named) => Some(named),
+                Code::Seed(_) => None,
+            };
+            let told = Told {
+                family: text::practice_name(settings.lang, named),
+                said: text::practice_said(settings.lang, named),
+            };
+            let kit = (carried, settings.currency.as_str());
+            self.start_job(practice::packed(code, told, &source, kit));
         });
     }
 

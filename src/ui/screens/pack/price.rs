@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{Money, Price, What};
+use crate::job::practice::is_practice;
 use crate::text::{self, Desk, Say};
 use crate::trade::money::{AmountSlip, minor_digits, parse_minor, plain};
 use crate::ui::at::At;
@@ -91,8 +92,7 @@ fn amounts(form: Form, currency: &str) -> Result<Price, AmountSlip> {
 
 /// Keeps the amounts for the next job; practice has no price of its own.
 fn carry(at: &At, price: &Price) {
-    let practice = at.sheet().opened().is_some_and(|it| it.practice.is_some());
-    if practice {
+    if is_practice(at.sheet()) {
         return;
     }
     let shelf = at.app.shelf();

@@ -75,6 +75,7 @@ pub fn van(app: App) -> AnyView {
             {add_wrench(van)}
             <h3>{text::say(lang, Say::DialTitle)}</h3>
             {move || dial(van)}
+            {move || dial_due(van)}
             {other_dial(van)}
             {more::more(van)}
         </section>
@@ -208,7 +209,7 @@ fn dial(van: Van) -> AnyView {
         toggle(
             text::desk(van.lang, label),
             move || now == dial,
-            move || van.change(|kit| kit.dial = dial),
+            move || van.change(|kit| carry(kit, dial)),
         )
     });
     let division = van.fmt().length(now.graduation(), 3).line();
@@ -216,6 +217,36 @@ fn dial(van: Van) -> AnyView {
     view! {
         <p>{text::dial_is(van.lang, &division, now.divisions_per_turn(), kind)}</p>
         <div class="picks__keys">{keys.into_iter().collect_view()}</div>
+    }
+    .into_any()
+}
+
+/// Another dial has another day.
+fn carry(kit: &mut Carried, dial: Dial) {
+    if kit.dial != dial {
+        kit.dial_due = None;
+    }
+    kit.dial = dial;
+}
+
+/// The day by which the dial is to be checked again; an empty field says that it is not known.
+fn dial_due(van: Van) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let now = van.kit.get().and_then(|kit| kit.dial_due);
+    let day = drafts.text(
+        "dial_due",
+        now.map(|day| day.to_string()).unwrap_or_default(),
+    );
+    let keep = move || {
+        let typed = day.get_untracked();
+        let due = typed.trim().parse().ok();
+        if due.is_some() || typed.trim().is_empty() {
+            van.change(|kit| kit.dial_due = due);
+        }
+    };
+    view! {
+        {Field::words("dial_due", day).show(text::desk(lang, Desk::DialDue), "", drafts, keep)}
+        {key(Look::Plain, text::desk(lang, Desk::KeepDay), keep)}
     }
     .into_any()
 }
@@ -232,7 +263,7 @@ fn other_dial(van: Van) -> AnyView {
         let dial = typed_dial(&division, unit.get_untracked(), &turn, kind.get_untracked());
         slip.set(dial.err());
         if let Ok(dial) = dial {
-            van.change(|kit| kit.dial = dial);
+            van.change(|kit| carry(kit, dial));
         }
     };
     let units = [LengthUnit::Millimetre, LengthUnit::Inch].map(|it| (it, it.symbol().to_owned()));

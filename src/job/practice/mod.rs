@@ -1,0 +1,153 @@
+//! Practice jobs: an invented car, packed already, that behaves by its hidden truth.
+//!
+//! [`met`] says what it shows at a step, [`truth`] what it had, at the end. Nothing here is a
+//! value for any vehicle, and no card of it ever reaches the card book.
+
+mod meet;
+mod truth;
+
+pub use meet::{Met, met};
+pub use truth::{Finding, Hidden, Outcome, truth};
+
+use crate::job::entry::{Carried, Money, Opened, PersonField, Price, Reply, VehicleField, What};
+use crate::job::sheet::Sheet;
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
+};
+use crate::trade::play::{Method, Place, Way};
+use crate::trade::practice::{Car, CardSlip, Code};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Start, Step, StepKey};
+use crate::units::{LengthUnit, TorqueUnit, Typed};
+
+/// An invented number; its check digit agrees, and no maker has these first three.
+const VIN: &str = "ZZ9PRACT5CE000001";
+
+/// How a practice car is spoken of, in the words of a language.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Told<'a> {
+    /// Its family.
+    pub family: &'a str,
+    /// What its owner says.
+    pub said: &'a str,
+}
+
+/// Whether a job is practice: it enters no statistic, no book, and is marked wherever it shows.
+pub fn is_practice(sheet: &Sheet) -> bool {
+    sheet
+        .opened()
+        .is_some_and(|opened| opened.practice.is_some())
+}
+
+/// The practice car of a job; none for a real job, or a car that this version does not know.
+pub fn car(sheet: &Sheet) -> Option<Car> {
+    let code = sheet.opened()?.practice.as_deref()?;
+    Code::from_code(code).map(Car::of)
+}
+
+/// Everything that Pack would have written for a practice car.
+///
+/// `source` is the invented document that its cards are read from.
+pub fn packed(
+    code: Code,
+    told: Told<'_>,
+    source: &CardSource,
+    (carried, currency): (Carried, &str),
+) -> Vec<What> {
+    let mut whats = vec![What::Opened(Opened {
+        start: Start::AtHome,
+        practice: Some(code.code()),
+    })];
+    whats.extend(owner_and_car(told));
+    whats.push(What::Corners(vec![Corner::FrontLeft]));
+    whats.extend(cards(source, Car::of(code).truth.slip).map(What::Card));
+    let money = |minor| Money {
+        minor,
+        currency: currency.to_owned(),
+    };
+    whats.push(What::Price(Price {
+        repair: money(38_000),
+        refit: money(9_000),
+        estimate: None,
+    }));
+    whats.push(What::Missing(Vec::new()));
+    whats.push(What::Carried(carried));
+    for step in [Step::Booking, Step::Vehicle, Step::Kit, Step::Ready] {
+        whats.push(What::Answered(StepKey::once(step), Reply::Done));
+    }
+    whats
+}
+
+fn owner_and_car(told: Told<'_>) -> impl Iterator<Item = What> {
+    let person = [
+        (PersonField::Name, "Pat Example"),
+        (PersonField::Phone, "555 0100"),
+        (PersonField::Plate, "PRC 001"),
+    ];
+    let vehicle = [
+        (VehicleField::Vin, VIN),
+        (VehicleField::Family, told.family),
+        (VehicleField::Studs, "5"),
+        (VehicleField::HubBolts, "4"),
+        (VehicleField::Fixing, "nuts"),
+        (VehicleField::Power, "combustion"),
+        (VehicleField::ParkingBrake, "rear"),
+    ];
+    let person = person.map(|(field, text)| What::Person(field, text.to_owned()));
+    let vehicle = vehicle.map(|(field, text)| What::Vehicle(field, text.to_owned()));
+    person
+        .into_iter()
+        .chain(vehicle)
+        .chain([What::Said(told.said.to_owned())])
+}
+
+fn cards(source: &CardSource, slip: Option<CardSlip>) -> impl Iterator<Item = SpecCard> {
+    let torque = |item, number: &str, conditions: &[Condition]| {
+        let unit = match (item, slip) {
+            (CardItem::WheelNuts, Some(CardSlip::WheelNutsInPoundFeet)) => TorqueUnit::PoundFoot,
+            _ => TorqueUnit::NewtonMetre,
+        };
+        let stage = Typed::parse(number, unit).map(Stage::Torque);
+        let body = TorqueBody {
+            stages: stage.into_iter().collect(),
+            position: (item == CardItem::AxleNut).then_some(Position::AirBrakeHeld),
+            conditions: conditions.to_vec(),
+            printed: Printed::default(),
+            source: source.clone(),
+        };
+        SpecCard {
+            item,
+            body: CardBody::Torque(body),
+        }
+    };
+    let new = &[Condition::NewFastener];
+    let limit = Typed::parse("0.05", LengthUnit::Millimetre).map(|most| SpecCard {
+        item: CardItem::PlayLimit,
+        body: CardBody::Play {
+            most,
+            way: Way {
+                method: Method::Axial,
+                place: Place::Pilot,
+                rig: None,
+                force: None,
+            },
+            source: source.clone(),
+        },
+    });
+    [
+        torque(
+            CardItem::AxleNut,
+            "180",
+            &[Condition::NewFastener, Condition::Stake],
+        ),
+        torque(CardItem::HubBolts, "90", new),
+        torque(CardItem::BracketBolts, "110", &[Condition::Dry]),
+        torque(CardItem::CaliperPins, "28", &[Condition::Dry]),
+        torque(CardItem::WheelNuts, "120", &[Condition::Dry]),
+    ]
+    .into_iter()
+    .chain(limit.ok())
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,305 @@
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::job::entry::{At, Entry, EntryId, LogId, Quantity};
+use crate::job::kit::first_kit;
+use crate::job::reason::decided;
+use crate::job::round::{Typing, kept};
+use crate::job::{Status, fold, judge, next, plan, status};
+use crate::trade::answer::Answer;
+use crate::trade::fastening::card::tests::source;
+use crate::trade::fastening::doubts;
+use crate::trade::practice::{Hands, Named};
+use crate::trade::vehicle::{CheckDigit, Vin};
+use crate::trade::wheel_end::{
+    Check, Form, Phase, Pick, SetName, StepSpec, When, procedure, round_number,
+};
+use crate::units::{System, TemperatureUnit};
+
+const TOLD: Told<'static> = Told {
+    family: "Practice: Marten 1.4",
+    said: "It hums.",
+};
+const AT: Corner = Corner::FrontLeft;
+
+fn whats(named: Named) -> Vec<What> {
+    let kit = (first_kit(System::Metric), "USD");
+    packed(Code::Named(named), TOLD, &source(), kit)
+}
+
+fn folded(whats: &[What]) -> Sheet {
+    fold(whats.iter().enumerate().map(|(at, what)| {
+        Entry {
+            id: EntryId(format!("{at:04}")),
+            log: LogId("practice".to_owned()),
+            at: At {
+                utc_ms: 0,
+                offset_min: 0,
+                told: None,
+            },
+            by: String::new(),
+            device: "d".to_owned(),
+            n: 1,
+            after: at
+                .checked_sub(1)
+                .map(|before| EntryId(format!("{before:04}")))
+                .into_iter()
+                .collect(),
+            what: what.clone(),
+        }
+    }))
+}
+
+#[test]
+fn every_practice_job_begins_at_its_site() {
+    for named in Named::ALL {
+        let sheet = folded(&whats(*named));
+        let steps = procedure(&plan(&sheet));
+        let first = next(&sheet, &steps).unwrap();
+        assert_eq!(first.phase, Phase::Site);
+        assert_eq!(sheet.problems(), []);
+        assert!(is_practice(&sheet));
+        assert_eq!(car(&sheet), Some(Car::named(*named)));
+    }
+}
+
+#[test]
+fn its_number_passes_and_its_cards_are_sound() {
+    assert_eq!(Vin::parse(VIN).unwrap().check(), CheckDigit::Passes);
+    let mut items = Vec::new();
+    for card in cards(&source(), None) {
+        assert_eq!(card.fault(), None, "{card:?}");
+        assert_eq!(doubts(&card), Vec::new(), "{card:?}");
+        items.push(card.item);
+    }
+    assert_eq!(items, CardItem::ALL);
+}
+
+#[test]
+fn no_card_of_it_reaches_the_book() {
+    let sheet = folded(&whats(Named::Marten));
+    assert_eq!(crate::job::book::log_of_job(&sheet), None);
+}
+
+#[test]
+fn a_real_job_and_an_unknown_car_show_nothing() {
+    let opened = |practice: Option<&str>| {
+        folded(&[
+            What::Opened(Opened {
+                start: Start::AtHome,
+                practice: practice.map(str::to_owned),
+            }),
+            What::Corners(vec![AT]),
+        ])
+    };
+    for (practice, marked) in [(None, false), (Some("grey estate"), true)] {
+        let sheet = opened(practice);
+        assert_eq!(is_practice(&sheet), marked);
+        assert_eq!(car(&sheet), None);
+        assert_eq!(truth(&sheet), []);
+        let steps = procedure(&plan(&sheet));
+        assert!(steps.iter().all(|spec| met(&sheet, spec).is_none()));
+    }
+}
+
+/// The answer of somebody who believes what the car shows.
+fn honest(spec: &StepSpec, met: Met) -> Option<Reply> {
+    Some(match met {
+        Met::Nuts(loose) => {
+            let tight = if loose == 0 { Answer::Yes } else { Answer::No };
+            match spec.form {
+                Form::Ask => Reply::Said(tight),
+                _ => Reply::Checked(vec![(Check::NutsAsFound, tight)]),
+            }
+        }
+        Met::Felt(felt) => Reply::Felt(felt),
+        Met::Found(pick) => Reply::Picked(pick),
+        Met::Sign(answer) => Reply::Said(answer),
+        Met::SignsAfter { .. } => return None,
+        Met::Heat(heat) => {
+            let text = format!("{:.0}", heat.in_unit(TemperatureUnit::Celsius));
+            let typed = Typed::parse(&text, TemperatureUnit::Celsius).unwrap();
+            Reply::Number(Quantity::Temperature(typed))
+        }
+        Met::Base(rig) => Reply::Picked(spec_car(rig)),
+        Met::Needle(..) => return None,
+    })
+}
+
+fn spec_car(rig: crate::trade::practice::Rig) -> Pick {
+    BASE.with(|car| car.get().unwrap().base_gives(&rig))
+}
+
+thread_local! {
+    static BASE: std::cell::Cell<Option<Car>> = const { std::cell::Cell::new(None) };
+}
+
+fn read(whats: &mut Vec<What>, set: SetName, swings: u8) {
+    for round in 1..=3 {
+        let sheet = folded(whats);
+        let spec = StepSpec {
+            key: StepKey::at(Step::Round, AT).nth(round_number(set, round)),
+            phase: Phase::Gauge,
+            form: Form::Round(set, round),
+            holds: Vec::new(),
+            changes: Vec::new(),
+            joins: false,
+        };
+        let Some((car, Met::Needle(rig, nth))) = met(&sheet, &spec) else {
+            panic!("no needle");
+        };
+        let at = |hands| car.needle(&rig, hands, nth, swings).count().to_string();
+        let (push, pull) = (at(Hands::Push), at(Hands::Pull));
+        let typing = Typing {
+            push: Some(&push),
+            pull: &pull,
+            turns: None,
+        };
+        whats.extend(kept(&sheet, (AT, set, round), typing).unwrap());
+    }
+}
+
+/// Walks what matters for the truth, by the procedure's own steps before and after the work.
+fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> Vec<What> {
+    BASE.set(Some(Car::named(named)));
+    let mut whats = whats(named);
+    whats.push(What::Answered(StepKey::once(Step::Drive), Reply::Done));
+    let set = |when, nth| SetName { when, nth };
+    // An answer can ask more questions, so the steps are looked up anew after each.
+    for _ in 0..100 {
+        let sheet = folded(&whats);
+        let steps = procedure(&plan(&sheet));
+        let answered = steps
+            .iter()
+            .filter(|spec| status(&sheet, spec) == Status::Open)
+            .find_map(|spec| {
+                let (_, met) = met(&sheet, spec)?;
+                Some(What::Answered(spec.key, answer(spec, met)?))
+            });
+        let Some(answered) = answered else { break };
+        whats.push(answered);
+    }
+    read(&mut whats, set(When::Before, 1), 6);
+    let first = judge::verdict(&folded(&whats), AT);
+    whats.push(What::Decided(decided(AT, 1, &first)));
+    if first.second_set_asked {
+        read(&mut whats, set(When::Before, 2), 6);
+        let again = judge::verdict(&folded(&whats), AT);
+        whats.push(What::Decided(decided(AT, 2, &again)));
+    }
+    for (step, form) in [
+        (StepKey::at(Step::RigPush, AT).nth(2), Form::Do),
+        (StepKey::at(Step::ProveSpin, AT), Form::Do),
+    ] {
+        let spec = StepSpec {
+            key: step,
+            phase: Phase::Prove,
+            form,
+            holds: Vec::new(),
+            changes: Vec::new(),
+            joins: false,
+        };
+        let (_, met) = met(&folded(&whats), &spec).unwrap();
+        whats.extend(answer(&spec, met).map(|reply| What::Answered(spec.key, reply)));
+    }
+    read(&mut whats, set(When::After, 1), 6);
+    whats
+}
+
+fn outcomes(whats: &[What]) -> Vec<(&'static str, Outcome)> {
+    let name = |hidden: &Hidden| match hidden {
+        Hidden::Hub { bad: true } => "bad hub",
+        Hidden::Hub { bad: false } => "sound hub",
+        Hidden::Play { .. } => "play",
+        Hidden::Rough => "rough",
+        Hidden::Tyres => "tyres",
+        Hidden::LooseNuts(_) => "nuts",
+        Hidden::Base => "base",
+        Hidden::Card(_) => "card",
+        Hidden::NewHub => "new hub",
+    };
+    let found = truth(&folded(whats));
+    found
+        .iter()
+        .map(|(hidden, outcome)| (name(hidden), *outcome))
+        .collect()
+}
+
+/// What each named car has beside its play.
+fn has(named: Named) -> &'static [&'static str] {
+    match named {
+        Named::Marten => &["bad hub", "play", "rough"],
+        Named::Curlew => &["sound hub", "play", "tyres"],
+        Named::Dormouse => &["sound hub", "play", "nuts"],
+        Named::Stoat => &["sound hub", "play", "base"],
+        Named::Lapwing => &["bad hub", "play", "rough", "card"],
+        Named::Newt => &["bad hub", "play", "new hub"],
+    }
+}
+
+#[test]
+fn who_believes_the_car_finds_what_it_has() {
+    for named in Named::ALL {
+        let mut whats = inspected(*named, honest);
+        // Who finds the slip types the card anew from its page.
+        whats.extend(cards(&source(), None).map(What::Card));
+        let found = outcomes(&whats);
+        let names: Vec<_> = found.iter().map(|(name, _)| *name).collect();
+        assert_eq!(names, has(*named), "{named:?}");
+        for (name, outcome) in found {
+            assert_eq!(outcome, Outcome::Found, "{named:?}: {name}");
+        }
+    }
+}
+
+/// The answer of somebody who calls everything in order.
+fn careless(spec: &StepSpec, met: Met) -> Option<Reply> {
+    Some(match met {
+        Met::Nuts(_) => honest(spec, Met::Nuts(0))?,
+        Met::Found(_) => Reply::Picked(match spec.key.step {
+            Step::SignSwerve => Pick::LouderRight,
+            _ => Pick::SmoothQuiet,
+        }),
+        Met::Base(_) => Reply::Picked(Pick::FlexNone),
+        Met::Felt(_) => Reply::Felt(crate::trade::play::Felt::Nothing),
+        Met::Sign(_) => Reply::Said(Answer::No),
+        other => honest(spec, other)?,
+    })
+}
+
+#[test]
+fn who_calls_everything_in_order_misses_it() {
+    for named in Named::ALL {
+        let found = outcomes(&inspected(*named, careless));
+        for (name, outcome) in &found {
+            match *name {
+                "rough" | "tyres" | "nuts" | "base" | "card" => {
+                    assert_eq!(*outcome, Outcome::Missed, "{named:?}: {name}");
+                }
+                // The dial cannot be talked out of it.
+                _ => {}
+            }
+        }
+        let hub = found[0];
+        let wrong = matches!(named, Named::Marten | Named::Stoat);
+        assert_eq!(hub.1 == Outcome::Missed, wrong, "{named:?}: {found:?}");
+    }
+}
+
+#[test]
+fn who_did_not_look_is_told_so() {
+    for named in Named::ALL {
+        let expected = |name: &str| match name {
+            "card" => Outcome::Missed,
+            _ => Outcome::NotLooked,
+        };
+        for (name, outcome) in outcomes(&whats(*named)) {
+            assert_eq!(outcome, expected(name), "{named:?}: {name}");
+        }
+    }
+}
