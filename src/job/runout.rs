@@ -110,7 +110,9 @@ impl Run<'_> {
                 .filter_map(|r| Some((*r, r.divisions.as_ref()?)))
         };
         let first = read().next().map(|(_, needle)| Divisions::typed(needle));
-        let first = first.unwrap_or(Divisions::ZERO);
+        // Within half a turn of zero, so that no place is told beyond the face.
+        let zero = Divisions::ZERO;
+        let first = first.map_or(zero, |first| self.dial.nearest(first, zero));
         let spots = read().map(|(reading, needle)| Spot {
             angle: angle(reading),
             needle: self.dial.nearest(Divisions::typed(needle), first),

@@ -94,6 +94,14 @@ fn a_needle_past_zero_is_told_on_from_the_first_place() {
 }
 
 #[test]
+fn a_dial_that_was_not_at_zero_tells_the_same() {
+    let needles = ["98", "0", "1", "0", "98", "96", "95", "96"];
+    let sheet = job(vec![run(1, setup(Surface::HubFace, 1), &needles)]);
+    let series = runs(&sheet, LEFT)[0].series().unwrap();
+    assert!((series.tir().mm() - 0.06).abs() < 1e-12);
+}
+
+#[test]
 fn the_next_place_is_the_first_that_was_neither_read_nor_skipped() {
     let some = run(1, setup(Surface::HubFace, 1), &["0", "-", "2"]);
     let sheet = job(vec![some]);
