@@ -1,16 +1,18 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
+mod ended;
 mod price;
 mod runout;
 
+pub use ended::{Charge, Ended, Ending};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
+
+use chrono::NaiveDate;
 
 use crate::job::also::Also;
 use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
-use chrono::NaiveDate;
-
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Way};
@@ -360,30 +362,6 @@ pub struct Due {
 pub struct HandedOver {
     /// SHA-256 over the digests of the entries it was folded from.
     pub digest: String,
-}
-
-words! {
-    /// How a job can end.
-    pub enum Ending {
-        Finished = "finished", NothingWrong = "nothing_wrong", Declined = "declined",
-        NotSafeHere = "not_safe_here", LeftUnfinished = "left_unfinished",
-    }
-}
-
-/// How the job ended.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Ended {
-    /// How.
-    pub ending: Ending,
-    /// Who took charge of the vehicle, if it was left unfinished.
-    pub charge: Option<Charge>,
-}
-
-words! {
-    /// Who took charge of a vehicle that cannot be driven.
-    pub enum Charge {
-        OwnerOnStands = "owner_on_stands", Towed = "towed", WeComeBack = "we_come_back",
-    }
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
-use crate::exchange::wire::{card, money, runout};
+use crate::exchange::wire::{card, kit, money, runout};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -38,7 +38,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         entry::What::Missing(kit) => What::Missing {
             items: kit.iter().map(|item| item.code().to_owned()).collect(),
         },
-        entry::What::Carried(carried) => card::lower_carried(carried),
+        entry::What::Carried(carried) => kit::lower_carried(carried),
         entry::What::Answered(step, said) => What::Answered {
             step: step.code(),
             reply: reply(said),

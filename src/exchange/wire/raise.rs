@@ -1,7 +1,7 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, money, runout};
+use crate::exchange::wire::{card, kit, money, runout};
 use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
@@ -59,7 +59,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 angle_gauge,
                 share: share.map(|[low, high]| (low, high)),
             };
-            entry::What::Carried(card::raise_carried(wrenches, &dial, more, dial_due)?)
+            entry::What::Carried(kit::raise_carried(wrenches, &dial, more, dial_due)?)
         }
         What::Answered { step, reply: said } => {
             entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)

@@ -2,7 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText, WrenchText};
+use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
+use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
 use crate::exchange::wire::runout;
 
