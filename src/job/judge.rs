@@ -98,6 +98,15 @@ fn read_round(
     Some((pull.dial, pull.way, round))
 }
 
+/// The set that counts before the work: the second where the first was asked again.
+pub fn before(sheet: &Sheet, corner: Corner) -> Option<Measured> {
+    let set = |nth| {
+        let when = When::Before;
+        measured(sheet, corner, SetName { when, nth })?.ok()
+    };
+    set(2).or_else(|| set(1))
+}
+
 /// A set of readings, compared with the job's limit. `None` before the first round.
 ///
 /// # Errors

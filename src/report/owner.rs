@@ -10,7 +10,7 @@ use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
 use crate::job::entry::Ending;
-use crate::job::judge::{Measured, measured};
+use crate::job::judge::{Measured, before, measured};
 use crate::text::{self, ReportWord};
 use crate::trade::play::{Conformity, Decision};
 use crate::trade::vehicle::Corner;
@@ -142,9 +142,12 @@ fn decision(told: &Told, corner: Corner) -> Option<Block> {
 
 /// The set that counts before the work, and the one after it.
 pub(super) fn sets(told: &Told, corner: Corner) -> (Option<Measured>, Option<Measured>) {
-    let set = |when, nth| measured(told.sheet, corner, SetName { when, nth }).and_then(Result::ok);
-    let before = set(When::Before, 2).or_else(|| set(When::Before, 1));
-    (before, set(When::After, 1))
+    let after = SetName {
+        when: When::After,
+        nth: 1,
+    };
+    let after = measured(told.sheet, corner, after).and_then(Result::ok);
+    (before(told.sheet, corner), after)
 }
 
 fn found(told: &Told, corner: Corner) -> Vec<Block> {

@@ -5,6 +5,7 @@ pub mod field;
 pub mod frame;
 pub mod hold;
 pub mod key;
+pub mod needle;
 pub mod pad;
 pub mod panel;
 pub mod picks;

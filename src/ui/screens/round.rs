@@ -9,7 +9,7 @@ use crate::drawing::dial;
 use crate::job::entry::Side;
 use crate::job::judge;
 use crate::job::pace::Pace;
-use crate::job::round::{Typing, halved, kept, last_pull, passes_zero, stepped};
+use crate::job::round::{Typing, kept, last_pull, passes_zero};
 use crate::report::scale;
 use crate::text::{self, Say};
 use crate::trade::play::{Dial, Divisions, RoundError};
@@ -18,11 +18,12 @@ use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::needle::{half, needle_key, unit};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice::{Needle, hands};
 use crate::ui::screens::swing::{Begin, pacer};
-use crate::units::{Decimal, Format, Length, LengthUnit, Shown, Unit};
+use crate::units::{Decimal, Format, Length};
 
 /// What is on the glass of one round.
 #[derive(Clone)]
@@ -177,20 +178,6 @@ impl Reading {
     }
 }
 
-/// The unit of the number: thousandths where the dial has them, else its own division.
-pub(super) fn unit(dial: &Dial, fmt: Format) -> String {
-    let graduation = dial.graduation();
-    if graduation == Dial::THOU.graduation() {
-        return LengthUnit::Thou.symbol().to_owned();
-    }
-    let one: Shown = if graduation == Dial::HALF_THOU.graduation() {
-        fmt.length_in(graduation, LengthUnit::Thou, 1)
-    } else {
-        fmt.length_in(graduation, LengthUnit::Millimetre, 2)
-    };
-    format!("× {}", one.line())
-}
-
 fn body(reading: &Reading) -> AnyView {
     let (left, typed) = (reading.clone(), reading.clone());
     let (typing, ways) = (reading.typing, ways(reading));
@@ -222,14 +209,7 @@ fn before(reading: &Reading) -> Option<AnyView> {
     if set.when == When::Before {
         return None;
     }
-    let before = |nth| {
-        let name = SetName {
-            when: When::Before,
-            nth,
-        };
-        judge::measured(reading.at.sheet(), corner, name)?.ok()
-    };
-    let mean = before(2).or_else(|| before(1))?.set.mean();
+    let mean = judge::before(reading.at.sheet(), corner)?.set.mean();
     let shown = scale::play(reading.at.fmt, mean).line();
     let label = reading.at.say(Say::BeforeLabel);
     Some(view! { <p class="round__before">{label} " " <b>{shown}</b></p> }.into_any())
@@ -414,35 +394,4 @@ fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyVi
     let here = reading.clone();
     let put = move |text| here.put(text);
     needle_key(reading.text, reading.dial, label, name, halves, put)
-}
-
-/// A key that moves the needle by so many half divisions.
-pub(super) fn needle_key(
-    text: RwSignal<String>,
-    dial: Dial,
-    label: &'static str,
-    name: &str,
-    halves: i64,
-    put: impl Fn(String) + 'static,
-) -> AnyView {
-    // The name holds what is seen, so that it can also be spoken to the phone.
-    let name = format!("{name}, {label}");
-    let press = move |_| put(stepped(&text.get_untracked(), halves, &dial));
-    view! {
-        <button type="button" class="key round__step" aria-label=name on:click=press>
-            {label}
-        </button>
-    }
-    .into_any()
-}
-
-/// The half division, put on and taken off.
-pub(super) fn half(text: RwSignal<String>, put: impl Fn(String) + 'static) -> AnyView {
-    let press = move |_| put(halved(&text.get_untracked()));
-    view! {
-        <button type="button" class="key round__step" on:click=press>
-            "½"
-        </button>
-    }
-    .into_any()
 }

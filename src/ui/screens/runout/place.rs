@@ -11,8 +11,8 @@ use crate::report::scale;
 use crate::text::{self, FaceWord, Say};
 use crate::trade::play::Dial;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::needle::{half, needle_key, unit};
 use crate::ui::parts::picture::drawn;
-use crate::ui::screens::round::{half, needle_key, unit};
 use crate::ui::screens::runout::Bench;
 use crate::units::{Decimal, Length};
 
