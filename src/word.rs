@@ -25,7 +25,6 @@ macro_rules! words {
 
         impl $name {
             /// Every word of the set, in the order in which the trade tells them.
-            #[allow(dead_code, reason = "not every set is listed")]
             pub const ALL: &'static [Self] = &[$(Self::$variant),+];
 
             /// The code this word is stored under.
@@ -35,7 +34,7 @@ macro_rules! words {
 
             /// The word stored under `code`, if this version knows it.
             pub fn from_code(code: &str) -> Option<Self> {
-                match code { $($code => Some(Self::$variant),)+ _ => None }
+                Self::ALL.iter().copied().find(|word| word.code() == code)
             }
         }
 
