@@ -41,8 +41,15 @@ mod host {
 
     use crate::styles;
 
-    /// Small files for people with a signal; they are no part of the app.
-    const NOT_KEPT: [&str; 3] = ["sw.js", "sample/", "schema/"];
+    /// Files for people with a signal, and the large icons that a system fetches when it installs
+    /// the app; the app itself opens none of them.
+    const NOT_KEPT: [&str; 5] = [
+        "sw.js",
+        "sample/",
+        "schema/",
+        "icons/hubslate-180",
+        "icons/hubslate-512",
+    ];
     const POLICY: &str = "'wasm-unsafe-eval'";
 
     /// Why the version could not be written.
@@ -101,6 +108,7 @@ mod host {
             let path = dir.join(sheet);
             fs::remove_file(&path).map_err(|why| file_error(&path, &why))?;
         }
+        let whole = styles::squeezed(&whole);
         let name = format!("base-{}.css", short(&Sha256::digest(&whole)));
         write(&dir.join(&name), &whole)?;
         Ok(styles::with_one(&page, &name, &integrity(whole.as_bytes())))
@@ -339,7 +347,7 @@ mod host {
             let page = fs::read_to_string(dir.join("index.html")).unwrap();
             let [one] = styles::sheets(&page).try_into().unwrap();
             let text = fs::read_to_string(dir.join(&one)).unwrap();
-            assert_eq!(text, "@layer x;\na{}\n");
+            assert_eq!(text, "@layer x;a{}");
             assert!(page.contains(&integrity(text.as_bytes())));
             assert!(!dir.join("a.css").exists() && worker(&dir).contains(&one));
         }

@@ -35,6 +35,38 @@ pub fn with_one(page: &str, sheet: &str, integrity: &str) -> String {
     whole
 }
 
+/// The sheet without its comments and without white space that says nothing.
+pub fn squeezed(sheet: &str) -> String {
+    let mut out = String::new();
+    let mut rest = sheet;
+    while let Some(first) = rest.chars().next() {
+        let length = match first {
+            '/' if rest.starts_with("/*") => rest.find("*/").map(|end| end + 2),
+            '"' => rest
+                .get(1..)
+                .and_then(|rest| rest.find('"'))
+                .map(|end| end + 2),
+            c if c.is_whitespace() => rest.find(|c: char| !c.is_whitespace()),
+            c => Some(c.len_utf8()),
+        };
+        let (piece, after) = rest.split_at(length.unwrap_or(rest.len()));
+        rest = after;
+        let says_nothing = |c: char| "{};,".contains(c) || c.is_whitespace();
+        if piece.starts_with("/*") {
+            continue;
+        }
+        if !first.is_whitespace() {
+            if says_nothing(first) && out.ends_with(' ') {
+                out.pop();
+            }
+            out.push_str(piece);
+        } else if !out.is_empty() && !out.ends_with(says_nothing) {
+            out.push(' ');
+        }
+    }
+    out
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -47,6 +79,15 @@ mod tests {
     fn sheets_are_named_in_their_order() {
         assert_eq!(sheets(PAGE), ["layers-1.css", "base-2.css"]);
         assert!(sheets("<head></head>").is_empty());
+    }
+
+    #[test]
+    fn a_sheet_is_squeezed_outside_its_strings_only() {
+        let sheet =
+            "/* a; b */\n.a > .b,\n.c :d {\n  width: calc(1px + 2px);\n  content: \"; {\";\n}\n";
+        let squeezed_sheet = ".a > .b,.c :d{width: calc(1px + 2px);content: \"; {\";}";
+        assert_eq!(squeezed(sheet), squeezed_sheet);
+        assert_eq!(squeezed(squeezed_sheet), squeezed_sheet);
     }
 
     #[test]
