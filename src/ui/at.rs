@@ -11,6 +11,7 @@ use crate::text::{self, Lang, Say, StepText};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, StepSpec, sign_of};
 use crate::ui::beside::beside;
+use crate::ui::parts::panel::Panel;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
 use crate::units::Format;
@@ -30,6 +31,8 @@ pub struct At {
     pub fmt: Format,
     /// What is told on the same screen before the step.
     pub rows: Rows,
+    /// What is open over it.
+    pub panel: RwSignal<Panel>,
 }
 
 /// The steps that are told together with the one after them, and how their rows stand.
@@ -62,6 +65,7 @@ impl At {
                 lines: RwSignal::new(lines(&rows)),
                 steps: rows.into(),
             },
+            panel: RwSignal::new(Panel::None),
         }
     }
 

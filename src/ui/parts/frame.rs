@@ -9,13 +9,13 @@ use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
 use crate::ui::parts::picture::{drawn, of_step};
-use crate::ui::parts::practice::practice;
+use crate::ui::parts::practice;
 use crate::ui::parts::rows::rows;
 use crate::ui::parts::strip::{banners, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
 pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
-    let open_panel = RwSignal::new(Panel::None);
+    let open_panel = at.panel;
     let body = StoredValue::new_local(Some(body.into_any()));
     let keys = StoredValue::new_local(Some(keys.into_any()));
     let app = at.app;
@@ -38,7 +38,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
             {banners(app)}
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words(at)}
-                {practice(at)}
+                {practice::way(at)}
                 {body.try_update_value(Option::take).flatten()}
             </section>
             <fieldset
@@ -62,7 +62,8 @@ fn words(at: &At) -> AnyView {
     }
     let text = at.text();
     let alone = at.rows.steps.is_empty() && has_picture(&at.spec.form);
-    let picture = of_step(at.spec.key.step).filter(|_| alone);
+    // Where there is a practice car to try, its key stands in the picture's place.
+    let picture = of_step(at.spec.key.step).filter(|_| alone && !practice::shows(at));
     view! {
         {rows(at)}
         <h1 class="step__say">{text.say}</h1>

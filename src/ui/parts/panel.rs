@@ -8,6 +8,7 @@ use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
+use crate::ui::parts::practice;
 use crate::ui::route::Route;
 
 /// Which panel is open.
@@ -25,6 +26,8 @@ pub enum Panel {
     WillNotGo,
     /// Why the step matters.
     Why,
+    /// The practice car.
+    Practice,
 }
 
 /// The open panel of a step, if one is open.
@@ -36,6 +39,7 @@ pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<AnyView> {
         Panel::Note => Some(note(at, open, Say::SavedAtStep)),
         Panel::WillNotGo => Some(note(at, open, Say::WillNotGoSay)),
         Panel::Why => Some(why(at, open)),
+        Panel::Practice => Some(practice_car(at, open)),
     }
 }
 
@@ -121,6 +125,17 @@ fn note(at: &At, open: RwSignal<Panel>, say: Say) -> AnyView {
             <div class="panel__keys">
                 {key(Look::Primary, at.say(Say::Keep), keep)} {close(at, open)}
             </div>
+        </section>
+    }
+    .into_any()
+}
+
+fn practice_car(at: &At, open: RwSignal<Panel>) -> AnyView {
+    view! {
+        <section class="panel">
+            <h2>{at.text().name}</h2>
+            {practice::car(at)}
+            <div class="panel__keys">{close(at, open)}</div>
         </section>
     }
     .into_any()

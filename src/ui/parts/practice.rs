@@ -10,10 +10,11 @@ use crate::platform::page;
 use crate::platform::tone::{self, Sound};
 use crate::text::{self, Say};
 use crate::trade::play::Divisions;
-use crate::trade::practice::{Car, Hands, Rig};
+use crate::trade::practice::{Hands, Rig};
 use crate::trade::wheel_end::Pick;
 use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::panel::Panel;
 use crate::ui::parts::picture::drawn;
 
 /// A swing of the bearing while a key is held, and a movement of the needle, in ticks.
@@ -21,41 +22,96 @@ const TICK_MS: i32 = 20;
 const TICKS_A_SWING: u8 = 20;
 
 /// The needle of the practice car while a key is held; none while nobody touches it.
-pub type Needle = RwSignal<Option<Divisions>>;
+type Needle = RwSignal<Option<Divisions>>;
 
-/// What the practice car of this job shows at this step, after "Try it"; nothing on a real job.
+/// Whether this step has a practice car that shows something.
+pub fn shows(at: &At) -> bool {
+    met(at.sheet(), &at.spec).is_some()
+}
+
+/// The way to the practice car of this step; nothing on a real job.
 ///
-/// A round draws its own dial, so it asks for [`hands`] itself.
-pub fn practice(at: &At) -> Option<AnyView> {
-    let (car, met) = met(at.sheet(), &at.spec)?;
+/// A thermometer is read at once; a round has the key among its own.
+pub fn way(at: &At) -> Option<AnyView> {
+    let (_, met) = met(at.sheet(), &at.spec)?;
     match met {
         Met::Needle(..) => None,
-        Met::Base(rig) => Some(base(at, car, rig)),
-        _ => Some(tried(at, met)),
+        Met::Heat(heat) => {
+            let heat = at.fmt.temperature(heat, 0).line();
+            let words = text::practice_met(at.lang, met, &heat);
+            Some(view! { <p class="practice__met" role="status">{words}</p> }.into_any())
+        }
+        _ => Some(try_it(at)),
     }
 }
 
-fn tried(at: &At, met: Met) -> AnyView {
-    let shown = RwSignal::new(false);
-    let (here, at) = (at.clone(), at.clone());
-    let words = move || {
-        let heat = match met {
-            Met::Heat(heat) => at.fmt.temperature(heat, 0).line(),
-            _ => String::new(),
-        };
-        let words = text::practice_met(at.lang, met, &heat);
-        shown
-            .get()
-            .then(|| view! { <p class="practice__met">{words}</p> })
-    };
-    let try_it = key(Look::Plain, here.say(Say::TryIt), move || {
+/// The key that opens the practice car over the step.
+pub fn try_it(at: &At) -> AnyView {
+    let here = at.clone();
+    let sound = met(at.sheet(), &at.spec).and_then(|(_, met)| sound_of(met));
+    key(Look::Plain, at.say(Say::TryIt), move || {
         tone::unlock();
-        if let Some(sound) = sound_of(met) {
+        if let Some(sound) = sound {
             here.app.sound(sound);
         }
-        shown.set(true);
-    });
-    view! { <aside class="practice" role="status">{try_it} {words}</aside> }.into_any()
+        here.panel.set(Panel::Practice);
+    })
+}
+
+/// What the practice car shows: words, or a dial with keys that are held.
+pub fn car(at: &At) -> Option<AnyView> {
+    let (car, met) = met(at.sheet(), &at.spec)?;
+    let words = text::practice_met(at.lang, met, "");
+    let needle = Needle::new(None);
+    let (rig, keys) = match met {
+        Met::Base(rig) => {
+            let push = held(at.say(Say::HoldKnuckle), needle, move |_| {
+                car.needle_of_base(&rig)
+            });
+            (Some(rig), push)
+        }
+        Met::Needle(rig, round) => {
+            let way = |say, hands| {
+                held(at.say(say), needle, move |swings| {
+                    car.needle(&rig, hands, round, swings)
+                })
+            };
+            let (push, pull) = (
+                way(Say::HoldPush, Hands::Push),
+                way(Say::HoldPull, Hands::Pull),
+            );
+            (Some(rig), view! { {push} {pull} }.into_any())
+        }
+        _ => (None, ().into_any()),
+    };
+    let face = rig.map(|rig| face(at, rig, needle));
+    Some(
+        view! {
+            <div class="practice">
+                {face}
+                <p class="practice__met" role="status">{words}</p>
+                <div class="keys-grid">{keys}</div>
+            </div>
+        }
+        .into_any(),
+    )
+}
+
+/// The dial of the practice car, with the needle where it stands.
+fn face(at: &At, rig: Rig, needle: Needle) -> AnyView {
+    let here = at.clone();
+    (move || {
+        let stands = needle.get().unwrap_or(rig.rests_at);
+        let face = dial::Dial {
+            divisions: rig.dial.divisions_per_turn(),
+            value: stands.count(),
+            last: None,
+            swept: None,
+        };
+        let title = text::dial_alt(here.lang, &here.fmt.number(stands.count(), 0));
+        drawn(&face.drawing(), &title, "round__dial")
+    })
+    .into_any()
 }
 
 /// A hub that is spun is heard as well; the words say the same.
@@ -65,58 +121,6 @@ const fn sound_of(met: Met) -> Option<Sound> {
         Met::Found(Pick::Rough | Pick::Noisy | Pick::RoughNoisy) => Some(Sound::Grinds),
         _ => None,
     }
-}
-
-/// The dial while the knuckle is pushed.
-fn base(at: &At, car: Car, rig: Rig) -> AnyView {
-    let needle = Needle::new(None);
-    let (here, lang) = (at.clone(), at.lang);
-    let face = move || {
-        let stands = needle.get().unwrap_or(rig.rests_at);
-        let face = dial::Dial {
-            divisions: rig.dial.divisions_per_turn(),
-            value: stands.count(),
-            last: None,
-            swept: None,
-        };
-        let title = text::dial_alt(lang, &here.fmt.number(stands.count(), 0));
-        drawn(&face.drawing(), &title, "round__dial")
-    };
-    let push = held(at.say(Say::HoldKnuckle), needle, move |_| {
-        car.needle_of_base(&rig)
-    });
-    view! {
-        <aside class="practice">
-            {face}
-            <p class="practice__met">{text::practice_met(lang, Met::Base(rig), "")}</p>
-            <div class="keys-grid">{push}</div>
-        </aside>
-    }
-    .into_any()
-}
-
-/// The keys that push and pull the hub in a round; they move `needle` while they are held.
-pub fn hands(at: &At, needle: Needle) -> Option<AnyView> {
-    let (car, Met::Needle(rig, round)) = met(at.sheet(), &at.spec)? else {
-        return None;
-    };
-    let way = |say, hands| {
-        held(at.say(say), needle, move |swings| {
-            car.needle(&rig, hands, round, swings)
-        })
-    };
-    let words = text::practice_met(at.lang, Met::Needle(rig, round), "");
-    Some(
-        view! {
-            <aside class="practice">
-                <p class="practice__met">{words}</p>
-                <div class="keys-grid">
-                    {way(Say::HoldPush, Hands::Push)} {way(Say::HoldPull, Hands::Pull)}
-                </div>
-            </aside>
-        }
-        .into_any(),
-    )
 }
 
 /// A key that is held by finger or by Enter or Space; while it is, `stands` says where the needle

@@ -12,7 +12,7 @@ use crate::job::pace::Pace;
 use crate::job::round::{Typing, kept, last_pull, passes_zero};
 use crate::report::scale;
 use crate::text::{self, Say};
-use crate::trade::play::{Dial, Divisions, RoundError};
+use crate::trade::play::{Dial, RoundError};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::ui::at::At;
@@ -21,7 +21,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::needle::{half, needle_key, unit};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
-use crate::ui::parts::practice::{Needle, hands};
+use crate::ui::parts::practice;
 use crate::ui::screens::swing::{Begin, pacer};
 use crate::units::{Decimal, Format, Length};
 
@@ -43,8 +43,6 @@ struct Reading {
     /// Whether the needle was brought anywhere: where it stands by itself nobody has read it.
     set: RwSignal<bool>,
     last: Option<String>,
-    /// The needle of a practice car while it is pushed or pulled.
-    needle: Needle,
 }
 
 /// One round of a set.
@@ -63,7 +61,6 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
         typing: RwSignal::new(false),
         set: RwSignal::new(last.is_some()),
         last,
-        needle: Needle::new(None),
         at: at.clone(),
     };
     frame(at, body(&reading), keys(&reading))
@@ -193,7 +190,6 @@ fn body(reading: &Reading) -> AnyView {
         </div>
         {move || typing.get().then(|| pad_of(&typed))}
         {ways}
-        {hands(&reading.at, reading.needle)}
     }
     .into_any()
 }
@@ -220,20 +216,16 @@ fn face(reading: &Reading) -> AnyView {
     let reading = reading.clone();
     let place = |text: &str| Decimal::parse(text).ok().map(|d| d.value());
     (move || {
-        let held = reading.needle.get().map(Divisions::count);
-        let set = reading.text.with(|text| place(text)).unwrap_or_default();
-        let value = held.unwrap_or(set);
+        let value = reading.text.with(|text| place(text)).unwrap_or_default();
         let push = reading.push.with(|push| push.as_deref().and_then(place));
         let face = dial::Dial {
             divisions: reading.dial.divisions_per_turn(),
             value,
             last: reading.last.as_deref().and_then(place),
-            swept: matches!(reading.play(), Some(Ok(_))).then_some((push.unwrap_or_default(), set)),
+            swept: matches!(reading.play(), Some(Ok(_)))
+                .then_some((push.unwrap_or_default(), value)),
         };
-        let shown = match held {
-            Some(held) => reading.at.fmt.number(held, 0),
-            None => reading.text.with(|text| reading.at.fmt.marked(text)),
-        };
+        let shown = reading.text.with(|text| reading.at.fmt.marked(text));
         let title = text::dial_alt(reading.at.lang, &shown);
         drawn(&face.drawing(), &title, "round__dial")
     })
@@ -365,7 +357,7 @@ fn keys(reading: &Reading) -> AnyView {
             {half(reading.text, move |text| halving.put(text))}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
-            {pacer(&reading.at, Pace::Gauge, Look::Plain, Begin::ByKey)}
+            {by_hand(&reading.at)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
         {move || (!zero.is_read()).then(|| at_zero(&zero))}
@@ -379,6 +371,15 @@ fn keys(reading: &Reading) -> AnyView {
         </button>
     }
     .into_any()
+}
+
+/// The hands on the hub: a paced count for one's own, the practice car where there is one.
+fn by_hand(at: &At) -> AnyView {
+    if practice::shows(at) {
+        practice::try_it(at)
+    } else {
+        pacer(at, Pace::Gauge, Look::Plain, Begin::ByKey)
+    }
 }
 
 /// A needle that did not move is a reading too, and it is said.
