@@ -37,6 +37,7 @@ pub(super) fn pages(told: &Told) -> Vec<Block> {
         lines => Block::List(lines),
     });
     blocks.extend(fasteners::fasteners(told));
+    blocks.extend(super::bill::reckoned(told));
     blocks.extend(record::record(told));
     blocks
 }

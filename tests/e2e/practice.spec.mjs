@@ -28,7 +28,7 @@ test("a practice car moves its needle while it is held and tells what it had at 
   await expect(quick.main.getByRole("listitem")).toHaveCount(7);
   await quick.key("Practice: Stoat 1.6").tap();
   await quick.isAt("Site: The ground");
-  await expect(app.getByRole("banner")).toContainText("Practice");
+  await expect(app.locator(".strip")).toContainText("Practice");
 
   await quick.walk("Rock: Spin by hand");
   await expect(quick.main).not.toContainText("It turns smooth and quiet.");
@@ -80,7 +80,7 @@ test("a real job has no practice car", async ({ app }) => {
   const quick = new Quick(app);
   await quick.way("New job").tap();
   await quick.key("Start at the car").tap();
-  await expect(app.getByRole("banner")).not.toContainText("Practice");
+  await expect(app.locator(".strip")).not.toContainText("Practice");
   await app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/truth"); });
   await expect(app.getByRole("heading", { name: "What this car had" })).toHaveCount(0);
 });

@@ -30,7 +30,7 @@ test("from the card to the last nut, with a stud that breaks and two kills", asy
     let quick = new Quick(page);
     await quick.practice();
     await card(page, quick);
-    await quick.walk("Tighten: Axle nut", WORN);
+    await quick.walk("Tighten: Axle nut on", WORN);
     await quick.key("Axle nut clicked").tap();
     await expect(quick.key("Axle nut: 60°")).toBeVisible();
 

@@ -382,12 +382,14 @@ fn by_hand(at: &At) -> AnyView {
     }
 }
 
-/// A needle that did not move is a reading too, and it is said.
+/// A needle that did not move is a reading too, and it is said; a bounce must not keep it as well.
 fn at_zero(reading: &Reading) -> AnyView {
     let here = reading.clone();
-    key(Look::Plain, reading.at.say(Say::StillAtZero), move || {
+    let still = key(Look::Plain, reading.at.say(Say::StillAtZero), move || {
         here.put("0".to_owned());
-    })
+        here.at.app.lock();
+    });
+    view! { <div class="round__zero">{still}</div> }.into_any()
 }
 
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
