@@ -41,7 +41,7 @@ pub fn way(at: &At) -> Option<AnyView> {
             let words = text::practice_met(at.lang, met, &heat);
             Some(view! { <p class="practice__met" role="status">{words}</p> }.into_any())
         }
-        _ => Some(try_it(at)),
+        _ => Some(view! { <div class="practice__way">{try_it(at)}</div> }.into_any()),
     }
 }
 
