@@ -159,6 +159,8 @@ words! {
     /// Personal facts.
     pub enum PersonField {
         Name = "name", Phone = "phone", Address = "address", Plate = "plate",
+        /// The number or address that an answer by message came from.
+        Message = "message",
     }
 }
 

@@ -8,7 +8,7 @@ use super::signature::signature_svg;
 use super::time::when;
 use super::{Told, front};
 use crate::job::Problem;
-use crate::job::entry::{Consent, Entry, PersonField, What};
+use crate::job::entry::{Consent, Entry, How, PersonField, What};
 use crate::text::{self, ReportWord, Say};
 
 /// All of it.
@@ -92,11 +92,22 @@ fn amount(told: &Told, consent: &Consent) -> String {
     amount.map(|m| money(told.format, m)).unwrap_or_default()
 }
 
+/// The owner's name, and where an answer by message came from.
+fn who(told: &Told, consent: &Consent) -> String {
+    let person = |field| told.sheet.person(field).unwrap_or_default();
+    let (name, from) = (person(PersonField::Name), person(PersonField::Message));
+    if consent.how == How::Electronic && !from.is_empty() {
+        format!("{name} ({from})")
+    } else {
+        name.to_owned()
+    }
+}
+
 /// Every yes and no in a line, for the owner.
 pub(super) fn consent_lines(told: &Told) -> Vec<String> {
-    let name = told.sheet.person(PersonField::Name).unwrap_or_default();
     given(told)
         .map(|(entry, consent)| {
+            let name = who(told, consent);
             let what = [scope(told, consent), amount(told, consent)];
             let what: Vec<&str> = what
                 .iter()
@@ -107,7 +118,7 @@ pub(super) fn consent_lines(told: &Told) -> Vec<String> {
                 told.lang,
                 &what.join(", "),
                 text::how(told.lang, consent.how),
-                name,
+                &name,
                 &when(told.lang, &entry.at),
             );
             format!("{}. {line}", yes_or_no(told, consent))

@@ -155,3 +155,19 @@ test("a new part that is noisy is not finished work", async ({ app }) => {
   await spun(quick, "noisy");
   await isBlocked(quick);
 });
+
+test("a yes by message names where it came from", async ({ app }) => {
+  test.setTimeout(90_000);
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Meet: Yes to inspection");
+  // The page is locked for the owner: the technician holds the key until its ring is full.
+  await quick.key(/^Back to the work/).hover();
+  await app.mouse.down();
+  await expect(app.getByLabel("Message from")).toBeVisible();
+  await app.mouse.up();
+  await app.getByLabel("Message from").fill("dana@example.org");
+  await quick.goOn(() => quick.key("By message: Owner says yes").tap());
+  const report = await quick.report();
+  await expect(report).toContainText("By message, Pat Example (dana@example.org)");
+});

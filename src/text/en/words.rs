@@ -245,6 +245,7 @@ pub(in crate::text) fn person_field(field: PersonField) -> &'static str {
         PersonField::Phone => "Phone",
         PersonField::Address => "Address of the work",
         PersonField::Plate => "Plate",
+        PersonField::Message => "Message from",
     }
 }
 

@@ -5,13 +5,15 @@
 use leptos::prelude::*;
 
 use crate::drawing::corner as vehicle;
-use crate::job::entry::{Consent, How, Money, Scope, Signed, What};
+use crate::job::entry::{Consent, How, Money, PersonField, Scope, Signed, What};
 use crate::report::money;
 use crate::text::{self, Say};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key};
@@ -260,16 +262,39 @@ fn work(question: &Question) -> AnyView {
         let how = text::how(at.lang, How::Electronic);
         format!("{how}: {}", at.say(say))
     };
+    let person = |field| at.sheet().person(field).unwrap_or_default().to_owned();
+    let known = person(PersonField::Message);
+    let drafts = Drafts::of(at);
+    let from = drafts.text(
+        "message_from",
+        if known.is_empty() {
+            person(PersonField::Phone)
+        } else {
+            known.clone()
+        },
+    );
     let electronic = |question: Question, answer| {
+        let known = known.clone();
         move || {
-            let whats = vec![question.said(answer, How::Electronic)];
+            let mut whats = vec![question.said(answer, How::Electronic)];
+            let from = from.get_untracked().trim().to_owned();
+            if from != known {
+                whats.push(What::Person(PersonField::Message, from));
+            }
+            drafts.dropping()();
             question.keep(whats, answer);
         }
     };
+    let field = Field::words("message_from", from).show(
+        text::person_field(at.lang, PersonField::Message),
+        "",
+        drafts,
+        || {},
+    );
     let keys = view! {
         {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
         {key(Look::Plain, by_message(Say::OwnerYes), electronic(yes, true))}
         {key(Look::Plain, by_message(Say::OwnerNo), electronic(no, false))}
     };
-    frame(at, question.amount_line(), keys)
+    frame(at, view! { {question.amount_line()} {field} }, keys)
 }
