@@ -129,8 +129,6 @@ sayings! {
         NotZeroed,
         /// Dial was set to zero.
         Zeroed,
-        /// Set the needle.
-        SetNeedle,
         /// Take back the end.
         UndoEnd,
         /// The needle is still at 0.

@@ -61,7 +61,6 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::NotZeroed => "Dial was not at zero",
         Say::Zeroed => "Dial was set to zero",
         Say::UndoEnd => "Take back the end",
-        Say::SetNeedle => "Set the needle",
         Say::StillAtZero => "Needle still at 0",
         Say::PushReading => "Keep push reading",
         Say::PullReading => "Keep pull reading",

@@ -128,9 +128,6 @@ impl Reading {
         if self.is_pushing() {
             return self.at.say(Say::PushReading).to_owned();
         }
-        if !self.is_read() {
-            return self.at.say(Say::SetNeedle).to_owned();
-        }
         let text = self.text.get();
         let value = self.at.fmt.marked(&text);
         if self.last == Some(text) {
@@ -348,7 +345,7 @@ fn pad_of(reading: &Reading) -> AnyView {
 
 fn keys(reading: &Reading) -> AnyView {
     let (can, press, label) = (reading.clone(), reading.clone(), reading.clone());
-    let zero = reading.clone();
+    let (zero, read) = (reading.clone(), reading.clone());
     let typing = reading.typing;
     let halving = reading.clone();
     view! {
@@ -360,10 +357,11 @@ fn keys(reading: &Reading) -> AnyView {
             {by_hand(&reading.at)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
-        {move || (!zero.is_read()).then(|| at_zero(&zero))}
+        {at_zero(&zero)}
         <button
             type="button"
             class="key key--primary"
+            hidden=move || !read.is_read()
             prop:disabled=move || !can.can_keep()
             on:click=move |_| press.keep()
         >
@@ -382,14 +380,15 @@ fn by_hand(at: &At) -> AnyView {
     }
 }
 
-/// A needle that did not move is a reading too, and it is said; a bounce must not keep it as well.
+/// A needle that did not move is a reading too, and it is said: until then nothing can be kept.
+/// A bounce must not keep it as well.
 fn at_zero(reading: &Reading) -> AnyView {
-    let here = reading.clone();
+    let (here, read) = (reading.clone(), reading.clone());
     let still = key(Look::Plain, reading.at.say(Say::StillAtZero), move || {
         here.put("0".to_owned());
         here.at.app.lock();
     });
-    view! { <div class="round__zero">{still}</div> }.into_any()
+    view! { <div class="round__zero" hidden=move || read.is_read()>{still}</div> }.into_any()
 }
 
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {

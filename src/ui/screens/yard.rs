@@ -95,11 +95,7 @@ fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> AnyView {
         text => text.to_owned(),
     };
     let says = match about {
-        About::Nuts => text::due_on(
-            lang,
-            text::due_kind(lang, crate::job::entry::DueKind::Retorque),
-            &job.due,
-        ),
+        About::Nuts => job.due.clone(),
         About::Recheck => job.recheck.clone(),
         About::Unpaid => job
             .unpaid
