@@ -9,18 +9,41 @@ use crate::trade::fastening::CardSource;
 use crate::trade::fastening::card::CardFault;
 use crate::trade::play::conformity::Judged;
 use crate::trade::play::{Budget, Dial, Divisions, IndicatorError};
-use crate::trade::runout::series::equal_step;
+use crate::trade::runout::series::{equal_step, is_same_place};
 use crate::trade::runout::{
     Known, LeftOut, Next, Position, RunoutLimit, Series, SeriesFault, Shape, Spot, Studs, Surface,
     Told, Undetermined, budget, compare, next, positions, shape,
 };
 use crate::trade::vehicle::Corner;
-use crate::units::{Angle, Decimal, Length, LengthUnit, Typed};
+use crate::units::{Angle, AngleUnit, Decimal, DecimalSlip, Length, LengthUnit, Typed, TypedAngle};
 
 /// The places that are offered, the usual number first in mind: eight.
 pub const PLACES: [u8; 7] = [4, 5, 6, 8, 10, 12, 24];
 /// As many places as are read where nobody chose.
 pub const USUAL_PLACES: u8 = 8;
+
+/// How the places of a run are found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Angles {
+    /// At equal steps from stud 1.
+    Equal,
+    /// Each where it can be reached, at the angle that is typed.
+    Typed,
+}
+
+/// Why a typed angle names no place of a run.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum AngleSlip {
+    /// It is no number.
+    Number(DecimalSlip),
+    /// It is not from 0° to 360°.
+    OffTheTurn,
+    /// Another place has it already; 360° is 0° again.
+    Taken {
+        /// Which place.
+        place: u8,
+    },
+}
 
 /// One run round a face: its readings by place.
 #[derive(Clone, Debug, PartialEq)]
@@ -72,6 +95,30 @@ pub fn runs(sheet: &Sheet, corner: Corner) -> Vec<Run<'_>> {
 }
 
 impl Run<'_> {
+    /// How its places are found: the first one says.
+    pub fn angles(&self) -> Angles {
+        match self.readings.first() {
+            Some(first) if first.angle.is_some() => Angles::Typed,
+            _ => Angles::Equal,
+        }
+    }
+
+    /// The angle of a place that is to be read, as typed.
+    ///
+    /// # Errors
+    /// [`AngleSlip`] where it names none, or one that another place has.
+    pub fn place_typed(&self, place: u8, text: &str) -> Result<TypedAngle, AngleSlip> {
+        let typed = angle_typed(text)?;
+        let mut others = self
+            .readings
+            .iter()
+            .filter(|other| other.place != place && other.place <= self.setup.places);
+        match others.find(|other| is_same_place(angle(other), typed.angle())) {
+            Some(other) => Err(AngleSlip::Taken { place: other.place }),
+            None => Ok(typed),
+        }
+    }
+
     /// The reading of a place, if it was read or skipped.
     pub fn at(&self, place: u8) -> Option<&RunoutReading> {
         let mut readings = self.readings.iter().copied();
@@ -126,6 +173,19 @@ impl Run<'_> {
 pub fn angle(reading: &RunoutReading) -> Angle {
     let step = || place_angle(reading.place, reading.setup.places);
     reading.angle.as_ref().map_or_else(step, Typed::angle)
+}
+
+/// An angle from stud 1 in degrees, as typed.
+///
+/// # Errors
+/// [`AngleSlip`] where it is no number or beyond a turn.
+pub fn angle_typed(text: &str) -> Result<TypedAngle, AngleSlip> {
+    let typed = Typed::parse(text, AngleUnit::Degree).map_err(AngleSlip::Number)?;
+    if (0.0..=360.0).contains(&typed.number.value()) {
+        Ok(typed)
+    } else {
+        Err(AngleSlip::OffTheTurn)
+    }
 }
 
 /// The equal step of a place, from stud 1.
@@ -200,7 +260,7 @@ fn told(runs: &[Run], run: &Run, shape: &Result<Shape, Undetermined>) -> Option<
 }
 
 /// The place and run of a reading that is to be kept.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Spotted {
     /// Where.
     pub corner: Corner,
@@ -210,6 +270,8 @@ pub struct Spotted {
     pub setup: Setup,
     /// Which place, from 1.
     pub place: u8,
+    /// Its angle, where the run has typed ones.
+    pub angle: Option<TypedAngle>,
 }
 
 /// The entry of one place; `None` while the number is not finished.
@@ -228,7 +290,7 @@ fn reading(sheet: &Sheet, at: Spotted, divisions: Option<Decimal>) -> What {
         run: at.run,
         setup: at.setup,
         place: at.place,
-        angle: None,
+        angle: at.angle,
         divisions,
         dial: dial(sheet),
         left_out: None,

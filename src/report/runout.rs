@@ -60,7 +60,9 @@ fn one(told: &Told, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
 
 fn taken(told: &Told, run: &Run) -> Vec<(String, String)> {
     let cleaned = text::answer(told.lang, run.setup.cleaned).to_owned();
+    let angles = text::angles(told.lang, run.angles()).to_owned();
     let mut rows = vec![
+        (face(told, FaceWord::Angles), angles),
         (face(told, FaceWord::Stud), run.setup.stud.to_string()),
         (face(told, FaceWord::Cleaned), cleaned),
     ];
@@ -99,7 +101,7 @@ fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
         };
         vec![
             reading.place.to_string(),
-            degrees(told.format, angle(reading)),
+            place_angle(told.format, reading),
             needle,
             height,
             counts,
@@ -256,7 +258,7 @@ fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
 /// One place in one line, for the list of what was taken back or told twice.
 pub(super) fn reading_line(told: &Told, reading: &RunoutReading) -> String {
     let run = text::run_title(told.lang, reading.run, reading.setup.surface);
-    let place = degrees(told.format, angle(reading));
+    let place = place_angle(told.format, reading);
     let place = text::place_of(told.lang, reading.place, reading.setup.places, &place);
     let needle = match &reading.divisions {
         Some(needle) => told.format.marked(needle.as_typed()),
@@ -308,6 +310,14 @@ pub fn high_spot(lang: Lang, format: Format, shape: &Shape, studs: Option<Studs>
     });
     let sure = sure.map(|sure| degrees(format, sure));
     text::high_spot(lang, &degrees(format, high), sure.as_deref(), between)
+}
+
+/// The angle of a place: as typed, or its equal step to the degree.
+pub fn place_angle(format: Format, reading: &RunoutReading) -> String {
+    match &reading.angle {
+        Some(typed) => format.typed(typed).line(),
+        None => degrees(format, angle(reading)),
+    }
 }
 
 /// An angle to the degree.

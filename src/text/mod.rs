@@ -28,6 +28,7 @@ use crate::job::entry::{
 };
 use crate::job::kit::KitSlip;
 use crate::job::practice::{Hidden, Met, Outcome};
+use crate::job::runout::{AngleSlip, Angles};
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::calibration::CheckDue;
@@ -189,6 +190,10 @@ spoken! {
     runout::face(word: FaceWord) -> &'static str;
     /// What turns under the tip.
     runout::surface(surface: Surface) -> &'static str;
+    /// How the places of a run are found.
+    runout::angles(angles: Angles) -> &'static str;
+    /// Why a typed angle names no place.
+    runout::angle_slip(slip: AngleSlip) -> String;
     /// Why a reading does not count.
     runout::left_out(why: LeftOut) -> &'static str;
     /// What the readings look like.
@@ -203,6 +208,8 @@ spoken! {
     runout::run_title(nth: u8, surface: Surface) -> String;
     /// Which place is read, and at which angle.
     runout::place_of(place: u8, places: u8, angle: &str) -> String;
+    /// A place whose angle is asked for.
+    runout::place_where(place: u8, places: u8) -> String;
     /// The answer of a run in one sentence: how far, what it looks like, what it says.
     runout::run_answer(tir: &str, form: Form, against: &str) -> String;
     /// What a run-out says against its limit.

@@ -25,6 +25,12 @@ face_words! {
     Surface,
     /// How many places?
     Places,
+    /// How are the places found?
+    Angles,
+    /// At which angle does the tip stand?
+    AngleSay,
+    /// Go on to the needle.
+    AngleKeep,
     /// Which stud is hole 1 of the rotor on?
     Stud,
     /// Are both faces cleaned to bare metal?

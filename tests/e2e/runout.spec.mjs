@@ -28,9 +28,9 @@ class Bench extends Quick {
   }
 
   /** Reads these places from `first` on, one number at a time. */
-  async read(steps, first = 1) {
+  async read(steps, first = 1, of = 8) {
     for (const [nth, step] of steps.entries()) {
-      const title = this.main.getByRole("heading", { name: `Place ${first + nth} of 8` });
+      const title = this.main.getByRole("heading", { name: `Place ${first + nth} of ${of}, ` });
       await expect(title).toBeVisible();
       for (const sign of step) await this.key(KEYS[sign]).tap();
       await this.key(/^(Keep|Same:) /).tap();
@@ -117,4 +117,39 @@ test("a limit is typed with its source, a place is skipped, another is left out"
   const report = await bench.report();
   await expect(report.getByRole("heading", { name: "Run-out" })).toBeVisible();
   await expect(report.getByRole("row").filter({ hasText: "Stud hole" })).toHaveCount(1);
+});
+
+test("places stand at typed angles, and two places never at one", async ({ app }) => {
+  test.setTimeout(90_000);
+  const bench = new Bench(app);
+  await bench.practice();
+  await bench.openBench();
+  await bench.key("Typed angles").tap();
+  await bench.key("4").tap();
+  await bench.setUp("Rotor on the hub", "1");
+  const asked = (place) => bench.main.getByRole("heading", { name: `Place ${place} of 4: at which angle?` });
+  await expect(asked(1)).toBeVisible();
+  expect(await serious(app)).toEqual([]);
+  await bench.key("Read the needle here").tap();
+  await bench.read([""], 1, 4);
+
+  await expect(asked(2)).toBeVisible();
+  await bench.type("360");
+  await bench.key("Read the needle here").tap();
+  await expect(bench.alert("Place 1 has this angle.")).toBeVisible();
+  for (let digit = 0; digit < 3; digit += 1) await bench.main.locator(".pad__key").last().tap();
+  await bench.type("47.5");
+  await bench.key("Read the needle here").tap();
+  await expect(bench.main.getByRole("heading", { name: "Place 2 of 4, 47.5° on from stud 1" })).toBeVisible();
+  await bench.read(["+"], 2, 4);
+  for (const [place, angle] of [[3, "170"], [4, "290"]]) {
+    await expect(asked(place)).toBeVisible();
+    await bench.type(angle);
+    await bench.key("Read the needle here").tap();
+    await bench.read([""], place, 4);
+  }
+  await bench.says(/in all, .*: no limit looked up\./);
+  const report = await bench.report();
+  await expect(report.getByRole("row").filter({ hasText: "47.5°" })).toHaveCount(1);
+  await expect(report.getByText("Typed angles")).toBeVisible();
 });

@@ -12,7 +12,7 @@ use crate::units::{Decimal, TypedAngle, TypedLength};
 pub struct Setup {
     /// What turns under the tip.
     pub surface: Surface,
-    /// At how many equal steps it is read, the first at stud 1.
+    /// At how many places it is read, at equal steps from stud 1 where none has its own angle.
     pub places: u8,
     /// The stud, from 1, that hole 1 of the rotor sits on.
     pub stud: u8,

@@ -50,8 +50,9 @@ fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<What> {
             run: nth,
             setup,
             place,
+            angle: None,
         };
-        kept(&before, at, needle).unwrap_or_else(|| skipped(&before, at))
+        kept(&before, at.clone(), needle).unwrap_or_else(|| skipped(&before, at))
     });
     each.collect()
 }
@@ -197,4 +198,61 @@ fn each_slip_of_a_limit_is_named() {
         CardSlip::Fault(CardFault::NegativeLimit)
     );
     assert_eq!(card("2", " "), CardSlip::Fault(CardFault::NoSource));
+}
+
+/// A run with typed angles.
+fn at_angles(places: &[(&str, &str)]) -> Vec<What> {
+    let before = sheet(before());
+    let each = places.iter().zip(1..).map(|((angle, needle), place)| {
+        let at = Spotted {
+            corner: LEFT,
+            run: 1,
+            setup: setup(Surface::Rotor, 1),
+            place,
+            angle: Some(angle_typed(angle).unwrap()),
+        };
+        kept(&before, at, needle).unwrap()
+    });
+    each.collect()
+}
+
+#[test]
+fn a_wobble_is_found_at_the_angles_that_were_typed() {
+    // Sines of 0°, 30°, 90°, 150°, 210°, 270°, by their definition: 0, ½, 1, ½, −½, −1; times 4.
+    let read = [
+        ("0", "0"),
+        ("30", "2"),
+        ("90.0", "4"),
+        ("150", "2"),
+        ("210", "98"),
+        ("270", "96"),
+    ];
+    let sheet = job(vec![at_angles(&read)]);
+    let runs = runs(&sheet, LEFT);
+    assert_eq!(runs[0].angles(), Angles::Typed);
+    let shape = found(&sheet, &runs, &runs[0]).unwrap().shape.unwrap();
+    assert_eq!(shape.form, Form::Wobble);
+    let high = shape.high_spot.unwrap().in_unit(AngleUnit::Degree);
+    assert!((high - 90.0).abs() < 1e-6);
+    assert!((shape.fit.first.reach().mm() - 0.08).abs() < 1e-9);
+}
+
+#[test]
+fn an_angle_beyond_a_turn_or_of_another_place_is_refused() {
+    let sheet = job(vec![at_angles(&[("0", "0"), ("47.5", "2")])]);
+    let runs = runs(&sheet, LEFT);
+    let typed = |place, text| runs[0].place_typed(place, text).map(|_| ());
+    assert_eq!(typed(3, "47.6"), Ok(()));
+    assert_eq!(typed(3, "47.50"), Err(AngleSlip::Taken { place: 2 }));
+    assert_eq!(typed(3, "360"), Err(AngleSlip::Taken { place: 1 }));
+    assert_eq!(typed(2, "47.5"), Ok(()), "the place itself, read again");
+    assert_eq!(typed(3, "360.1"), Err(AngleSlip::OffTheTurn));
+    assert_eq!(typed(3, "-1"), Err(AngleSlip::OffTheTurn));
+    assert_eq!(typed(3, ""), Err(AngleSlip::Number(DecimalSlip::Empty)));
+}
+
+#[test]
+fn a_run_at_equal_steps_has_no_typed_angles() {
+    let sheet = job(vec![run(1, setup(Surface::HubFace, 1), &WOBBLE)]);
+    assert_eq!(runs(&sheet, LEFT)[0].angles(), Angles::Equal);
 }

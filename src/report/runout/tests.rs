@@ -6,7 +6,7 @@
 )]
 use super::*;
 use crate::job::entry::{Setup, VehicleField, What};
-use crate::job::runout::{Spotted, kept, limit_card, marked, skipped};
+use crate::job::runout::{Spotted, angle_typed, kept, limit_card, marked, skipped};
 use crate::report::sample::{self, Job};
 use crate::report::{Reader, Report};
 use crate::trade::answer::Answer;
@@ -33,8 +33,9 @@ fn run(job: &mut Job, nth: u8, stud: u8, needles: &[&str]) {
                 cleaned: Answer::Yes,
             },
             place,
+            angle: None,
         };
-        let what = kept(&sheet, at, needle).unwrap_or_else(|| skipped(&sheet, at));
+        let what = kept(&sheet, at.clone(), needle).unwrap_or_else(|| skipped(&sheet, at));
         job.tap(vec![what]);
     }
 }
@@ -124,4 +125,33 @@ fn a_limit_stands_with_its_source_and_the_positions_best_first() {
     );
     let at = |stud: u8| text.find(&format!("Hole 1 on stud {stud}\n")).unwrap();
     assert!(at(2) < at(1));
+}
+
+#[test]
+fn a_typed_angle_stands_as_it_was_typed() {
+    let mut job = sample::finished(None);
+    for (place, typed, needle) in [(1, "0", "0"), (2, "47.50", "2"), (3, "200", "1")] {
+        let sheet = job.sheet();
+        let at = Spotted {
+            corner: sheet.corners()[0],
+            run: 1,
+            setup: Setup {
+                surface: Surface::Rotor,
+                places: 8,
+                stud: 1,
+                cleaned: Answer::Yes,
+            },
+            place,
+            angle: Some(angle_typed(typed).unwrap()),
+        };
+        job.tap(vec![kept(&sheet, at, needle).unwrap()]);
+    }
+    let report = text(&job);
+    says(
+        &report,
+        &["Where are the places?\nTyped angles", "2\n47.50°\n2"],
+    );
+    let mut even = sample::finished(None);
+    run(&mut even, 1, 1, &WOBBLE);
+    says(&text(&even), &["Where are the places?\nEqual steps"]);
 }

@@ -1,5 +1,7 @@
 //! English for the run-out.
 
+use super::desk::decimal_slip;
+use crate::job::runout::{AngleSlip, Angles};
 use crate::text::runout::FaceWord;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
@@ -15,6 +17,11 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         }
         FaceWord::Surface => "What turns under the tip?",
         FaceWord::Places => "How many places?",
+        FaceWord::Angles => "Where are the places?",
+        FaceWord::AngleSay => {
+            "Turn until the tip stands where it can be read. Degrees from stud 1, in the order of the studs."
+        }
+        FaceWord::AngleKeep => "Read the needle here",
         FaceWord::Stud => "Hole 1 of the rotor sits on stud",
         FaceWord::Cleaned => "Both faces cleaned to bare metal?",
         FaceWord::Start => "Start reading",
@@ -68,6 +75,23 @@ pub(in crate::text) fn surface(surface: Surface) -> &'static str {
         Surface::HubFace => "Hub face",
         Surface::Pilot => "Pilot",
         Surface::Rotor => "Rotor on the hub",
+    }
+}
+
+pub(in crate::text) fn angles(angles: Angles) -> &'static str {
+    match angles {
+        Angles::Equal => "Equal steps",
+        Angles::Typed => "Typed angles",
+    }
+}
+
+pub(in crate::text) fn angle_slip(slip: AngleSlip) -> String {
+    match slip {
+        AngleSlip::Number(slip) => decimal_slip(slip),
+        AngleSlip::OffTheTurn => "A place stands from 0° to 360° on from stud 1.".to_owned(),
+        AngleSlip::Taken { place } => {
+            format!("Place {place} has this angle. Two places cannot stand at one.")
+        }
     }
 }
 
@@ -140,6 +164,10 @@ pub(in crate::text) fn run_title(nth: u8, of: Surface) -> String {
 
 pub(in crate::text) fn place_of(place: u8, places: u8, angle: &str) -> String {
     format!("Place {place} of {places}, {angle} on from stud 1")
+}
+
+pub(in crate::text) fn place_where(place: u8, places: u8) -> String {
+    format!("Place {place} of {places}: at which angle?")
 }
 
 pub(in crate::text) fn run_answer(tir: &str, of: Form, against: &str) -> String {

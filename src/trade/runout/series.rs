@@ -157,7 +157,7 @@ pub fn equal_step(place: usize, places: usize) -> Angle {
 }
 
 /// A hundredth of a degree apart is the same place.
-fn is_same_place(one: Angle, other: Angle) -> bool {
+pub fn is_same_place(one: Angle, other: Angle) -> bool {
     let apart = one
         .minus(other)
         .in_unit(AngleUnit::Degree)

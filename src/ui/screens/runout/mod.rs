@@ -9,7 +9,7 @@ mod setup;
 use leptos::prelude::*;
 
 use crate::job::entry::{Setup, What};
-use crate::job::runout::{Run, Spotted, runs};
+use crate::job::runout::{Angles, Run, Spotted, runs};
 use crate::text::{self, FaceWord, Say};
 use crate::trade::vehicle::Corner;
 use crate::ui::at::At;
@@ -26,7 +26,7 @@ enum Mode {
     /// A new run is set up.
     Setup,
     /// A new run, at its first place.
-    First(Setup),
+    First(Setup, Angles),
     /// One place of the last run, once more.
     Place(u8),
     /// The maker's limit is typed.
@@ -77,7 +77,7 @@ impl Bench {
         let runs = runs(self.at.sheet(), self.corner);
         match (self.mode.get(), runs.last()) {
             (Mode::Limit, Some(run)) => limit::limit(self, run),
-            (Mode::First(setup), _) => place::first(self, setup, next_run(&runs)),
+            (Mode::First(setup, angles), _) => place::first(self, setup, angles, next_run(&runs)),
             (Mode::Place(place), Some(run)) => place::one(self, run, place),
             (Mode::Next, Some(run)) => match run.next_place() {
                 Some(place) => place::one(self, run, place),
@@ -137,6 +137,7 @@ impl Bench {
             run,
             setup,
             place,
+            angle: None,
         }
     }
 }

@@ -1,42 +1,129 @@
-//! One place of a run: the needle is brought to where it stands, and kept.
+//! One place of a run: its angle is typed where it is no equal step, then the needle is brought to
+//! where it stands, and kept.
 
 use leptos::prelude::*;
 
 use crate::drawing::dial;
 use crate::job::entry::Setup;
 use crate::job::judge;
-use crate::job::runout::{Run, Spotted, kept, place_angle, skipped};
+use crate::job::runout::{
+    AngleSlip, Angles, Run, Spotted, angle_typed, kept, place_angle, runs, skipped,
+};
 use crate::report::runout::degrees;
 use crate::report::scale;
 use crate::text::{self, FaceWord, Say};
 use crate::trade::play::Dial;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::needle::{half, needle_key, unit};
+use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::runout::Bench;
-use crate::units::{Decimal, Length};
+use crate::units::{AngleUnit, Decimal, Length, TypedAngle, Unit};
 
 /// The first place of a new run: the dial is set to zero there.
-pub(super) fn first(bench: &Bench, setup: Setup, nth: u8) -> AnyView {
+pub(super) fn first(bench: &Bench, setup: Setup, angles: Angles, nth: u8) -> AnyView {
     let dial = judge::dial(bench.at.sheet());
     let spotted = bench.spotted(setup, nth, 1);
-    shown(bench, spotted, dial, "0", |_| None)
+    let needle = move |bench: &Bench, spotted| shown(bench, spotted, dial, "0", |_| None);
+    match angles {
+        Angles::Equal => needle(bench, spotted),
+        Angles::Typed => asked(bench, spotted, "0", angle_typed, needle),
+    }
 }
 
 /// A place of a run that was begun, from where the needle stood last.
 pub(super) fn one(bench: &Bench, run: &Run, place: u8) -> AnyView {
-    let begin = match run.at(place).and_then(|reading| reading.divisions.as_ref()) {
+    let read = run.at(place);
+    let begin = match read.and_then(|reading| reading.divisions.as_ref()) {
         Some(read) => Some(read),
         None => run.needle_before(place),
     };
     let begin = begin.map_or("0", Decimal::as_typed).to_owned();
-    let spotted = bench.spotted(run.setup, run.nth, place);
-    let (sheet, corner, nth) = (bench.at.open.clone(), bench.corner, run.nth);
-    let from_first = move |text: &str| {
-        let runs = crate::job::runout::runs(&sheet.sheet, corner);
-        runs.iter().find(|run| run.nth == nth)?.from_first(text)
+    let mut spotted = bench.spotted(run.setup, run.nth, place);
+    let (corner, nth, dial) = (bench.corner, run.nth, run.dial);
+    let needle = move |bench: &Bench, spotted| {
+        let open = bench.at.open.clone();
+        let from_first = move |text: &str| {
+            let runs = runs(&open.sheet, corner);
+            runs.iter().find(|run| run.nth == nth)?.from_first(text)
+        };
+        shown(bench, spotted, dial, &begin, from_first)
     };
-    shown(bench, spotted, run.dial, &begin, from_first)
+    if run.angles() == Angles::Equal {
+        return needle(bench, spotted);
+    }
+    if place > run.setup.places {
+        spotted.angle = run.at(1).and_then(|first| first.angle.clone());
+        return needle(bench, spotted);
+    }
+    let known = read.and_then(|reading| reading.angle.as_ref());
+    let known = known.map_or("", |typed| typed.number.as_typed()).to_owned();
+    let open = bench.at.open.clone();
+    let typed = move |text: &str| {
+        let runs = runs(&open.sheet, corner);
+        match runs.iter().find(|run| run.nth == nth) {
+            Some(run) => run.place_typed(place, text),
+            None => angle_typed(text),
+        }
+    };
+    asked(bench, spotted, &known, typed, needle)
+}
+
+/// The angle of a place on the pad, then its needle.
+fn asked(
+    bench: &Bench,
+    spotted: Spotted,
+    begin: &str,
+    typed: impl Fn(&str) -> Result<TypedAngle, AngleSlip> + Clone + Send + Sync + 'static,
+    needle: impl Fn(&Bench, Spotted) -> AnyView + Send + 'static,
+) -> AnyView {
+    let known: RwSignal<Option<TypedAngle>> = RwSignal::new(None);
+    let text = RwSignal::new(begin.to_owned());
+    let bench = bench.clone();
+    (move || {
+        bench.at.app.lock();
+        match known.get() {
+            Some(angle) => needle(
+                &bench,
+                Spotted {
+                    angle: Some(angle),
+                    ..spotted.clone()
+                },
+            ),
+            None => angle(&bench, &spotted, text, known, typed.clone()),
+        }
+    })
+    .into_any()
+}
+
+fn angle(
+    bench: &Bench,
+    spotted: &Spotted,
+    text: RwSignal<String>,
+    known: RwSignal<Option<TypedAngle>>,
+    typed: impl Fn(&str) -> Result<TypedAngle, AngleSlip> + 'static,
+) -> AnyView {
+    let lang = bench.at.lang;
+    let slip: RwSignal<Option<AngleSlip>> = RwSignal::new(None);
+    let keep = move || match text.with_untracked(|text| typed(text)) {
+        Ok(angle) => known.set(Some(angle)),
+        Err(why) => slip.set(Some(why)),
+    };
+    let told = move || {
+        let why = slip.get()?;
+        Some(view! { <p>{text::angle_slip(lang, why)}</p> })
+    };
+    let degree = view! { <span class="round__unit">{AngleUnit::Degree.symbol()}</span> };
+    let thing = view! {
+        <p class="hint">{bench.face(FaceWord::AngleSay)}</p>
+        {pad(&bench.at, text, degree, true)}
+    };
+    let keys = view! {
+        <div class="slip" role="alert">{told}</div>
+        {key(Look::Primary, bench.face(FaceWord::AngleKeep), keep)}
+    };
+    let title = text::place_where(lang, spotted.place, spotted.setup.places);
+    bench.frame(title, thing, keys)
 }
 
 fn shown(
@@ -51,7 +138,9 @@ fn shown(
     let title = if spotted.place > places {
         bench.face(FaceWord::FirstAgain).to_owned()
     } else {
-        let angle = degrees(fmt, place_angle(spotted.place, places));
+        let step = || degrees(fmt, place_angle(spotted.place, places));
+        let typed = spotted.angle.as_ref();
+        let angle = typed.map_or_else(step, |typed| fmt.typed(typed).line());
         text::place_of(bench.at.lang, spotted.place, places, &angle)
     };
     let hint = bench.face(if spotted.place == 1 {
@@ -80,7 +169,7 @@ fn shown(
             {face(bench, dial, text, begin)}
         </div>
     };
-    bench.frame(title, thing, keys(bench, spotted, dial, text))
+    bench.frame(title, thing, keys(bench, &spotted, dial, text))
 }
 
 /// The dial as it is seen on the car, with the needle of the place before behind it.
@@ -101,14 +190,16 @@ fn face(bench: &Bench, dial: Dial, text: RwSignal<String>, last: &str) -> AnyVie
     .into_any()
 }
 
-fn keys(bench: &Bench, spotted: Spotted, dial: Dial, text: RwSignal<String>) -> AnyView {
+fn keys(bench: &Bench, spotted: &Spotted, dial: Dial, text: RwSignal<String>) -> AnyView {
     let at = &bench.at;
     let (lang, fmt) = (at.lang, at.fmt);
     let put = move |typed| text.set(typed);
     let step = |label, name: Say, halves| needle_key(text, dial, label, at.say(name), halves, put);
     let (keeping, skipping) = (bench.clone(), bench.clone());
+    let (kept_at, skipped_at, nth) = (spotted.clone(), spotted.clone(), spotted.place);
     let keep = move |_| {
-        let what = text.with_untracked(|text| kept(keeping.at.sheet(), spotted, text));
+        let at = kept_at.clone();
+        let what = text.with_untracked(|text| kept(keeping.at.sheet(), at, text));
         if let Some(what) = what {
             keeping.keep(what);
         }
@@ -116,13 +207,13 @@ fn keys(bench: &Bench, spotted: Spotted, dial: Dial, text: RwSignal<String>) -> 
     let begin = text.get_untracked();
     let label = move |text: &str| {
         let value = fmt.marked(text);
-        if text == begin && spotted.place > 1 {
+        if text == begin && nth > 1 {
             text::same_value(lang, &value)
         } else {
             text::keep_value(lang, &value)
         }
     };
-    let skip = move || skipping.keep(skipped(skipping.at.sheet(), spotted));
+    let skip = move || skipping.keep(skipped(skipping.at.sheet(), skipped_at.clone()));
     view! {
         <div class="round__steps">
             {step("−5", Say::PadMinusFive, -10)} {half(text, put)} {step("+5", Say::PadPlusFive, 10)}

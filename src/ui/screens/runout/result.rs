@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use crate::drawing::polar::position;
 use crate::job::entry::RunoutReading;
-use crate::job::runout::{Found, Run, angle, found, marked, studs};
-use crate::report::runout::{answer, degrees, high_spot, most, polar, tir};
+use crate::job::runout::{Found, Run, found, marked, studs};
+use crate::report::runout::{answer, high_spot, most, place_angle, polar, tir};
 use crate::report::scale;
 use crate::text::{self, FaceWord, Say};
 use crate::trade::runout::{LeftOut, Position, Studs};
@@ -140,7 +140,7 @@ fn place(bench: &Bench, reading: &RunoutReading) -> AnyView {
                 aria-expanded=move || if chosen.get() == Some(nth) { "true" } else { "false" }
                 on:click=press
             >
-                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {degrees(fmt, angle(reading))}</b>
+                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {place_angle(fmt, reading)}</b>
                 <span>{needle}</span>
                 <span>{why}</span>
             </button>

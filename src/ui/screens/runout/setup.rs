@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::Setup;
-use crate::job::runout::{PLACES, Run, USUAL_PLACES, studs};
+use crate::job::runout::{Angles, PLACES, Run, USUAL_PLACES, studs};
 use crate::text::{self, FaceWord, Say};
 use crate::trade::answer::Answer;
 use crate::trade::runout::{Studs, Surface};
@@ -17,6 +17,7 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> AnyView {
     let last = runs.last().map(|run| run.setup);
     let surface = RwSignal::new(last.map_or(Surface::HubFace, |it| it.surface));
     let places = RwSignal::new(last.map_or(USUAL_PLACES, |it| it.places));
+    let angles = RwSignal::new(runs.last().map_or(Angles::Equal, Run::angles));
     let stud = RwSignal::new(last.map_or(1, |it| it.stud));
     let cleaned = RwSignal::new(Answer::NotDone);
     let surfaces = Surface::ALL
@@ -26,16 +27,18 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> AnyView {
     let answers = Answer::ALL
         .iter()
         .map(|it| (*it, text::answer(lang, *it).to_owned()));
+    let ways = [Angles::Equal, Angles::Typed].map(|it| (it, text::angles(lang, it).to_owned()));
     let mode = bench.mode;
     let start = move || {
         let surface = surface.get_untracked();
         let is_rotor = surface == Surface::Rotor;
-        mode.set(Mode::First(Setup {
+        let setup = Setup {
             surface,
             places: places.get_untracked(),
             stud: if is_rotor { stud.get_untracked() } else { 1 },
             cleaned: cleaned.get_untracked(),
-        }));
+        };
+        mode.set(Mode::First(setup, angles.get_untracked()));
     };
     let on_stud = on_stud(bench, stud);
     let thing = view! {
@@ -46,6 +49,7 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> AnyView {
         <div hidden=move || surface.get() != Surface::Rotor>{on_stud}</div>
         {picks(bench.face(FaceWord::Cleaned), answers.collect(), cleaned, |_| {})}
         {picks(bench.face(FaceWord::Places), counts.collect(), places, |_| {})}
+        {picks(bench.face(FaceWord::Angles), ways.to_vec(), angles, |_| {})}
     };
     let keys = view! {
         {key(Look::Primary, bench.face(FaceWord::Start), start)}
