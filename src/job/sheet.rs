@@ -262,7 +262,6 @@ impl Sheet {
         }
     }
 
-    /// The decision on a corner: that of the second set, unless the first was made anew after it.
     /// Every place that was read or skipped round a face of a corner, run by run.
     pub fn runout(&self, corner: Corner) -> impl Iterator<Item = &RunoutReading> {
         let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
@@ -282,7 +281,7 @@ impl Sheet {
         }
     }
 
-    /// The decision on a corner, the latest set first.
+    /// The decision on a corner: that of the second set, unless the first was made anew after it.
     pub fn decided(&self, corner: Corner) -> Option<&Decided> {
         [2, 1]
             .into_iter()
