@@ -71,36 +71,12 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{
-        At, Consent, Ended, Entry, EntryId, How, LogId, Paid, PaidHow, Scope, What,
-    };
-    use crate::job::fold;
+    use crate::job::entry::{Consent, Ended, How, Paid, PaidHow, Scope, What};
+
+    use crate::job::told::sheet;
     use crate::trade::money::{Line, LineKind};
     use crate::trade::vehicle::Corner;
     use crate::units::Decimal;
-
-    fn sheet(whats: Vec<What>) -> Sheet {
-        fold(whats.into_iter().enumerate().map(|(at, what)| {
-            Entry {
-                id: EntryId(format!("{at:03}")),
-                log: LogId("job".to_owned()),
-                at: At {
-                    utc_ms: 0,
-                    offset_min: 0,
-                    told: None,
-                },
-                by: String::new(),
-                device: "d".to_owned(),
-                n: 1,
-                after: at
-                    .checked_sub(1)
-                    .map(|before| EntryId(format!("{before:03}")))
-                    .into_iter()
-                    .collect(),
-                what,
-            }
-        }))
-    }
 
     fn dollars(minor: i64) -> Money {
         let currency = "USD".to_owned();

@@ -286,7 +286,8 @@ mod tests {
     #[test]
     fn clicks_are_counted_by_name_since_the_last_check() {
         use crate::job::entry::Moved;
-        use crate::job::turn::tests::{CORNER, sheet};
+        use crate::job::told::sheet;
+        use crate::job::turn::tests::CORNER;
         use crate::trade::wheel_end::{Group, Hold, Step, StepKey, items};
         let click = |name: &str| {
             What::Moved(Moved {

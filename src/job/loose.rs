@@ -104,7 +104,8 @@ mod tests {
     )]
     use super::*;
     use crate::job::also::{Also, named, next_place};
-    use crate::job::turn::tests::{CORNER, card, kit, sheet, spec, torque};
+    use crate::job::told::sheet;
+    use crate::job::turn::tests::{CORNER, card, kit, spec, torque};
     use crate::trade::fastening::CardItem;
     use crate::trade::wheel_end::{Group, Step, items};
 
@@ -123,7 +124,7 @@ mod tests {
             }),
         ];
         let tap = |whats: &mut Vec<What>| {
-            let now = sheet(whats);
+            let now = sheet(&*whats);
             whats.push(
                 Turning::of(&now, &spec, Group::WheelNuts)
                     .unwrap()

@@ -25,6 +25,8 @@ pub mod round;
 pub mod runout;
 mod sheet;
 pub mod together;
+#[cfg(test)]
+mod told;
 pub mod turn;
 pub mod typed_card;
 

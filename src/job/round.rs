@@ -142,8 +142,8 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{At, Entry, EntryId, LogId};
-    use crate::job::fold;
+
+    use crate::job::told::sheet;
     use crate::trade::wheel_end::When;
 
     const SET: SetName = SetName {
@@ -157,29 +157,6 @@ mod tests {
             pull,
             turns: None,
         }
-    }
-
-    fn sheet(whats: Vec<What>) -> Sheet {
-        fold(whats.into_iter().enumerate().map(|(n, what)| {
-            Entry {
-                id: EntryId(n.to_string()),
-                log: LogId("log".to_owned()),
-                at: At {
-                    utc_ms: 0,
-                    offset_min: 0,
-                    told: None,
-                },
-                by: String::new(),
-                device: "d".to_owned(),
-                n: n as u64,
-                after: n
-                    .checked_sub(1)
-                    .map(|before| EntryId(before.to_string()))
-                    .into_iter()
-                    .collect(),
-                what,
-            }
-        }))
     }
 
     #[test]

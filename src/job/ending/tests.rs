@@ -7,34 +7,12 @@
 )]
 
 use super::*;
-use crate::job::entry::{At, Consent, Decided, Entry, EntryId, How, LogId, Moved, Scope, What};
-use crate::job::{fold, plan};
+use crate::job::entry::{Consent, Decided, How, Moved, Scope, What};
+use crate::job::plan;
+use crate::job::told::sheet;
 use crate::trade::wheel_end::Pick;
 
 const CORNER: Corner = Corner::FrontLeft;
-
-fn sheet(whats: &[What]) -> Sheet {
-    fold(whats.iter().enumerate().map(|(n, what)| {
-        Entry {
-            id: EntryId(format!("{n:04}")),
-            log: LogId("log".to_owned()),
-            at: At {
-                utc_ms: 0,
-                offset_min: 0,
-                told: None,
-            },
-            by: String::new(),
-            device: "d".to_owned(),
-            n: n as u64,
-            after: n
-                .checked_sub(1)
-                .map(|before| EntryId(format!("{before:04}")))
-                .into_iter()
-                .collect(),
-            what: what.clone(),
-        }
-    }))
-}
 
 fn ending(whats: &[What]) -> Ending {
     let sheet = sheet(whats);

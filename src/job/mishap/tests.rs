@@ -8,8 +8,9 @@
 
 use super::*;
 use crate::job::entry::How;
+use crate::job::told::sheet;
 use crate::job::turn::Turning;
-use crate::job::turn::tests::{CORNER, card, kit, sheet, spec, torque, walk};
+use crate::job::turn::tests::{CORNER, card, kit, spec, torque, walk};
 use crate::job::{Status, status};
 use crate::trade::fastening::CardItem;
 use crate::trade::wheel_end::{Group, Step, items};

@@ -6,11 +6,12 @@
 )]
 
 use super::*;
-use crate::job::entry::{At, Entry, EntryId, LogId, Quantity};
+use crate::job::entry::Quantity;
 use crate::job::kit::first_kit;
 use crate::job::reason::decided;
 use crate::job::round::{Typing, kept};
-use crate::job::{Status, fold, judge, next, plan, status};
+use crate::job::told::sheet;
+use crate::job::{Status, judge, next, plan, status};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::card::tests::source;
 use crate::trade::fastening::doubts;
@@ -32,33 +33,10 @@ fn whats(named: Named) -> Vec<What> {
     packed(Code::Named(named), TOLD, &source(), kit)
 }
 
-fn folded(whats: &[What]) -> Sheet {
-    fold(whats.iter().enumerate().map(|(at, what)| {
-        Entry {
-            id: EntryId(format!("{at:04}")),
-            log: LogId("practice".to_owned()),
-            at: At {
-                utc_ms: 0,
-                offset_min: 0,
-                told: None,
-            },
-            by: String::new(),
-            device: "d".to_owned(),
-            n: 1,
-            after: at
-                .checked_sub(1)
-                .map(|before| EntryId(format!("{before:04}")))
-                .into_iter()
-                .collect(),
-            what: what.clone(),
-        }
-    }))
-}
-
 #[test]
 fn every_practice_job_begins_at_its_site() {
     for named in Named::ALL {
-        let sheet = folded(&whats(*named));
+        let sheet = sheet(whats(*named));
         let steps = procedure(&plan(&sheet));
         let first = next(&sheet, &steps).unwrap();
         assert_eq!(first.phase, Phase::Site);
@@ -82,14 +60,14 @@ fn its_number_passes_and_its_cards_are_sound() {
 
 #[test]
 fn no_card_of_it_reaches_the_book() {
-    let sheet = folded(&whats(Named::Marten));
+    let sheet = sheet(whats(Named::Marten));
     assert_eq!(crate::job::book::log_of_job(&sheet), None);
 }
 
 #[test]
 fn a_real_job_and_an_unknown_car_show_nothing() {
     let opened = |practice: Option<&str>| {
-        folded(&[
+        sheet(&[
             What::Opened(Opened {
                 start: Start::AtHome,
                 practice: practice.map(str::to_owned),
@@ -141,7 +119,7 @@ thread_local! {
 
 fn read(whats: &mut Vec<What>, set: SetName, swings: u8) {
     for round in 1..=3 {
-        let sheet = folded(whats);
+        let sheet = sheet(&*whats);
         let spec = StepSpec {
             key: StepKey::at(Step::Round, AT).nth(round_number(set, round)),
             phase: Phase::Gauge,
@@ -172,7 +150,7 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
     let set = |when, nth| SetName { when, nth };
     // An answer can ask more questions, so the steps are looked up anew after each.
     for _ in 0..100 {
-        let sheet = folded(&whats);
+        let sheet = sheet(&whats);
         let steps = procedure(&plan(&sheet));
         let answered = steps
             .iter()
@@ -185,11 +163,11 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
         whats.push(answered);
     }
     read(&mut whats, set(When::Before, 1), 6);
-    let first = judge::verdict(&folded(&whats), AT);
+    let first = judge::verdict(&sheet(&whats), AT);
     whats.push(What::Decided(decided(AT, 1, &first)));
     if first.second_set_asked {
         read(&mut whats, set(When::Before, 2), 6);
-        let again = judge::verdict(&folded(&whats), AT);
+        let again = judge::verdict(&sheet(&whats), AT);
         whats.push(What::Decided(decided(AT, 2, &again)));
     }
     for (step, form) in [
@@ -204,7 +182,7 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
             changes: Vec::new(),
             joins: false,
         };
-        let (_, met) = met(&folded(&whats), &spec).unwrap();
+        let (_, met) = met(&sheet(&whats), &spec).unwrap();
         whats.extend(answer(&spec, met).map(|reply| What::Answered(spec.key, reply)));
     }
     read(&mut whats, set(When::After, 1), 6);
@@ -223,7 +201,7 @@ fn outcomes(whats: &[What]) -> Vec<(&'static str, Outcome)> {
         Hidden::Card(_) => "card",
         Hidden::NewHub => "new hub",
     };
-    let found = truth(&folded(whats));
+    let found = truth(&sheet(whats));
     found
         .iter()
         .map(|(hidden, outcome)| (name(hidden), *outcome))

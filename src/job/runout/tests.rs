@@ -5,32 +5,14 @@
     clippy::indexing_slicing
 )]
 use super::*;
-use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
-use crate::job::fold;
+use crate::job::entry::Carried;
 use crate::job::kit::MoreKit;
+use crate::job::told::sheet;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::Form;
 use crate::units::{AngleUnit, LengthUnit};
 
 const LEFT: Corner = Corner::FrontLeft;
-
-fn sheet(whats: Vec<What>) -> Sheet {
-    let id = |n: usize| EntryId(format!("{n:04}"));
-    fold(whats.into_iter().enumerate().map(|(n, what)| Entry {
-        id: id(n),
-        log: LogId("log".to_owned()),
-        at: At {
-            utc_ms: 0,
-            offset_min: 0,
-            told: None,
-        },
-        by: String::new(),
-        device: "d".to_owned(),
-        n: n as u64,
-        after: n.checked_sub(1).map(id).into_iter().collect(),
-        what,
-    }))
-}
 
 fn setup(surface: Surface, stud: u8) -> Setup {
     Setup {
@@ -78,7 +60,7 @@ fn job(runs: Vec<Vec<What>>) -> Sheet {
         before()
             .into_iter()
             .chain(runs.into_iter().flatten())
-            .collect(),
+            .collect::<Vec<_>>(),
     )
 }
 

@@ -7,9 +7,10 @@
 )]
 
 use super::*;
-use crate::job::entry::{At, Carried, Entry, EntryId, LogId};
+use crate::job::entry::Carried;
 use crate::job::kit::MoreKit;
-use crate::job::{Status, fold, status};
+use crate::job::told::sheet;
+use crate::job::{Status, status};
 use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody, Upkeep};
 use crate::trade::play::Dial;
 use crate::trade::vehicle::Corner;
@@ -17,29 +18,6 @@ use crate::trade::wheel_end::{Phase, Step};
 use crate::units::{AngleUnit, LengthUnit, Torque, TorqueUnit};
 
 pub(crate) const CORNER: Corner = Corner::FrontLeft;
-
-pub(crate) fn sheet(whats: &[What]) -> Sheet {
-    fold(whats.iter().enumerate().map(|(n, what)| {
-        Entry {
-            id: EntryId(format!("{n:04}")),
-            log: LogId("log".to_owned()),
-            at: At {
-                utc_ms: 0,
-                offset_min: 0,
-                told: None,
-            },
-            by: String::new(),
-            device: "d".to_owned(),
-            n: n as u64,
-            after: n
-                .checked_sub(1)
-                .map(|before| EntryId(format!("{before:04}")))
-                .into_iter()
-                .collect(),
-            what: what.clone(),
-        }
-    }))
-}
 
 pub(crate) fn spec(step: Step, group: Group) -> StepSpec {
     StepSpec {
