@@ -18,9 +18,7 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Surface => "What turns under the tip?",
         FaceWord::Places => "How many places?",
         FaceWord::Angles => "Where are the places?",
-        FaceWord::AngleSay => {
-            "Turn until the tip stands where it can be read. Degrees from stud 1, in the order of the studs."
-        }
+        FaceWord::AngleSay => "Degrees from stud 1, in the order of the studs.",
         FaceWord::AngleKeep => "Read the needle here",
         FaceWord::Stud => "Hole 1 of the rotor sits on stud",
         FaceWord::Cleaned => "Both faces cleaned to bare metal?",
