@@ -13,12 +13,9 @@ pub const APP: &str = "public/index.html";
 /// The empty page that the benchmarks compare the app with.
 pub const FLOOR: &str = "tests/bench/floor.html";
 
-/// Leptos then keeps elements and attributes behind pointers instead of as one type a screen: a
-/// tenth less to load.
-const ERASED: (&str, &str) = (
-    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS",
-    "--cfg=erase_components",
-);
+/// What the compiler is told for the browser alone: the hook that runs in the same build is compiled
+/// for the computer and keeps its own.
+const FLAGS: &str = "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS";
 
 /// Builds `page` into `dir`, making the tools ready first.
 ///
@@ -40,7 +37,7 @@ pub fn build(page: &str, dir: &Path) -> Result<(), Trouble> {
         .current_dir(root());
     trunk.env("PATH", path_with(first)).stdin(Stdio::null());
     tools::clean(&mut trunk);
-    trunk.env(ERASED.0, ERASED.1);
+    trunk.env(FLAGS, flags());
     match trunk.status() {
         Ok(status) if status.success() => {
             println!(
@@ -55,6 +52,22 @@ pub fn build(page: &str, dir: &Path) -> Result<(), Trouble> {
             log: None,
             mend: "mend what the lines above name.".to_owned(),
         }),
+    }
+}
+
+/// Leptos keeps elements and attributes behind pointers instead of as one type a screen: a tenth
+/// less to load. What a panic names is a crate, not a folder of this computer.
+fn flags() -> String {
+    let erased = "--cfg=erase_components";
+    let kept = std::env::var_os("CARGO_HOME")
+        .map(PathBuf::from)
+        .or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));
+    match kept.as_deref().and_then(Path::to_str) {
+        // The variable knows no quotes: a folder with a blank in its name stays as it is.
+        Some(kept) if !kept.contains(char::is_whitespace) => {
+            format!("{erased} --remap-path-prefix={kept}=cargo")
+        }
+        _ => erased.to_owned(),
     }
 }
 
