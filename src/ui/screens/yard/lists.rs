@@ -1,20 +1,16 @@
-//! The yard: what a shop follows over all its jobs, with a call or a message one tap away.
-//!
-//! A desk screen, on a phone or on a large glass; the lists are made from the summaries.
+//! What is due and what waits, with a call or a message one tap away.
 
 use leptos::prelude::*;
 
 use crate::exchange::reach;
 use crate::exchange::summary::Summary;
-use crate::exchange::yard::{Lot, Yard, lots};
+use crate::exchange::yard::Yard;
 use crate::job::entry::Money;
 use crate::report::money;
 use crate::text::{self, Desk, Lang, Say};
 use crate::ui::parts::key::{Look, link};
-use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::state::App;
 use crate::units::Format;
 
 /// How many rows of a list are shown; the rest is found by typing on the list of jobs.
@@ -33,43 +29,27 @@ enum About {
     Nothing,
 }
 
-/// The yard.
-pub fn yard(app: App) -> AnyView {
-    let settings = app.settings.read_untracked();
-    let (lang, fmt) = (settings.lang, settings.format());
-    drop(settings);
-    let lists = move || {
-        let jobs = app.jobs.get();
-        let yard = Yard::of(&jobs, &today());
-        let all = [
-            (Desk::YardOverdue, &yard.overdue, About::Nuts),
-            (Desk::YardDue, &yard.due, About::Nuts),
-            (Desk::YardDeclined, &yard.declined_stop, About::Nothing),
-            (Desk::YardUnfinished, &yard.unfinished, About::Nothing),
-            (Desk::YardRecheck, &yard.rechecks, About::Recheck),
-            (Desk::YardWaiting, &yard.waiting, About::Nothing),
-            (Desk::YardUnpaid, &yard.unpaid, About::Unpaid),
-        ];
-        let shown: Vec<AnyView> = all
-            .into_iter()
-            .filter(|(_, jobs, _)| !jobs.is_empty())
-            .map(|(title, jobs, about)| list(lang, fmt, title, jobs, about))
-            .collect();
-        let nothing = shown.is_empty();
-        view! {
-            {nothing.then(|| view! { <p class="home__empty">{text::desk(lang, Desk::YardNothing)}</p> })}
-            <div class="yard__lists">{shown}</div>
-            {parts(lang, fmt, &lots(&jobs))}
-        }
-        .into_any()
-    };
+/// What is due and what waits; one sentence where nothing does.
+pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
+    let yard = Yard::of(jobs, &today());
+    let all = [
+        (Desk::YardOverdue, &yard.overdue, About::Nuts),
+        (Desk::YardDue, &yard.due, About::Nuts),
+        (Desk::YardDeclined, &yard.declined_stop, About::Nothing),
+        (Desk::YardUnfinished, &yard.unfinished, About::Nothing),
+        (Desk::YardRecheck, &yard.rechecks, About::Recheck),
+        (Desk::YardWaiting, &yard.waiting, About::Nothing),
+        (Desk::YardUnpaid, &yard.unpaid, About::Unpaid),
+    ];
+    let shown: Vec<AnyView> = all
+        .into_iter()
+        .filter(|(_, jobs, _)| !jobs.is_empty())
+        .map(|(title, jobs, about)| list(lang, fmt, title, jobs, about))
+        .collect();
+    let nothing = shown.is_empty();
     view! {
-        <main class="desk desk--wide yard">
-            <h1>{text::desk(lang, Desk::YardTitle)}</h1>
-            {banners(app)}
-            {lists}
-            {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
-        </main>
+        {nothing.then(|| view! { <p class="home__empty">{text::desk(lang, Desk::YardNothing)}</p> })}
+        <div class="yard__lists">{shown}</div>
     }
     .into_any()
 }
@@ -136,44 +116,4 @@ fn ways(lang: Lang, job: &Summary, about: About) -> AnyView {
         <span class="yard__ways">{way(Desk::Call, call)} {way(Desk::Write, write)}</span>
     }
     .into_any()
-}
-
-/// Parts and lots with how many came back; nothing where none was told.
-fn parts(lang: Lang, fmt: Format, lots: &[Lot]) -> Option<AnyView> {
-    let row = |lot: &Lot| {
-        let share = lot.share.map_or_else(String::new, |share| {
-            text::share_between(lang, &fmt.percent(share.low), &fmt.percent(share.high))
-        });
-        let mark = lot.stands_out.then(|| {
-            view! { <b class="yard__out">{text::desk(lang, Desk::StandsOut)}</b> }
-        });
-        view! {
-            <tr>
-                <th scope="row">{lot.part.number.clone()} " " <small>{lot.part.lot.clone()}</small></th>
-                <td>{lot.fitted}</td>
-                <td>{text::of_asked(lang, lot.came_back, lot.asked)}</td>
-                <td>{share} " " {mark}</td>
-            </tr>
-        }
-    };
-    (!lots.is_empty()).then(|| {
-        view! {
-            <section class="jobs">
-                <h2>{text::desk(lang, Desk::YardParts)}</h2>
-                <p class="hint">{text::desk(lang, Desk::YardPartsSay)}</p>
-                <table class="yard__parts">
-                    <thead>
-                        <tr>
-                            <th scope="col">{text::desk(lang, Desk::PartAndLot)}</th>
-                            <th scope="col">{text::desk(lang, Desk::FittedOn)}</th>
-                            <th scope="col">{text::desk(lang, Desk::CameBack)}</th>
-                            <th scope="col">{text::desk(lang, Desk::ShareHead)}</th>
-                        </tr>
-                    </thead>
-                    <tbody>{lots.iter().map(row).collect_view()}</tbody>
-                </table>
-            </section>
-        }
-        .into_any()
-    })
 }
