@@ -13,6 +13,9 @@ pub const APP: &str = "public/index.html";
 /// The empty page that the benchmarks compare the app with.
 pub const FLOOR: &str = "tests/bench/floor.html";
 
+/// What an import reckons, without a screen, for the benchmarks.
+pub const INTAKE: &str = "tests/bench/intake.html";
+
 /// Leptos then keeps elements and attributes behind pointers instead of as one type a screen: a
 /// tenth less to load.
 const ERASED: (&str, &str) = (
