@@ -9,7 +9,7 @@ pub struct Finder(Vec<String>);
 impl Finder {
     /// The finder of these jobs, in their order.
     pub fn of(jobs: &[Summary]) -> Self {
-        Self(jobs.iter().map(|job| known_by(job)).collect())
+        Self(jobs.iter().map(known_by).collect())
     }
 
     /// The places of the jobs that typed characters find; all where nothing was typed.

@@ -224,11 +224,11 @@ const fn is_behind_a_hold(key: StepKey) -> bool {
 pub fn clicks(sheet: &Sheet) -> BTreeMap<&str, u32> {
     let mut all: BTreeMap<&str, u32> = BTreeMap::new();
     for entry in sheet.counting() {
-        if let What::Moved(moved) = &entry.what {
-            if let Some((name, _)) = &moved.wrench {
-                let count = all.entry(name).or_default();
-                *count = count.saturating_add(1);
-            }
+        if let What::Moved(moved) = &entry.what
+            && let Some((name, _)) = &moved.wrench
+        {
+            let count = all.entry(name).or_default();
+            *count = count.saturating_add(1);
         }
     }
     all
