@@ -31,6 +31,7 @@ use hubslate::exchange::{
 use hubslate::job::also::named;
 use hubslate::job::entry::{Charge, EntryId, LogId, Quantity, Reply, Side, What};
 use hubslate::job::fold;
+use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::{Decision, Dial};
 use hubslate::trade::runout::{LeftOut, Surface};
@@ -452,5 +453,18 @@ fn a_file_with_runs_round_a_face_is_still_read_and_written() {
     assert_eq!(places[0].left_out, Some(LeftOut::StudHole));
     let limit = sheet.runout_limit(Surface::Rotor).unwrap();
     assert_eq!(limit.most.number.as_typed(), "0.05");
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+}
+
+#[test]
+fn a_file_with_what_the_yard_counts_is_still_read_and_written() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-yard.json");
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
+    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
+    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
+    assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
     assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }

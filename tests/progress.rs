@@ -368,7 +368,12 @@ fn a_bearing_that_is_watched_stands_in_the_list_of_jobs_until_it_is_looked_back_
     let listed = |job: &Job| {
         let sheet = job.sheet();
         let steps = steps(&sheet);
-        Summary::of(&LogId("job".to_owned()), &sheet, next(&sheet, &steps))
+        Summary::of(
+            &LogId("job".to_owned()),
+            &sheet,
+            &steps,
+            next(&sheet, &steps),
+        )
     };
     assert_eq!(listed(&job).dues(), []);
     while next_key(&job.sheet()) != Some(StepKey::once(Step::RetorqueDone)) {

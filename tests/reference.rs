@@ -14,6 +14,8 @@
 mod fasteners;
 #[path = "reference/interop.rs"]
 mod interop;
+#[path = "reference/means.rs"]
+mod means;
 #[path = "reference/money.rs"]
 mod money;
 #[path = "reference/rows.rs"]
@@ -74,6 +76,11 @@ fn estimates_as_reckoned_by_decimal_arithmetic() {
 #[test]
 fn shares_as_reckoned_by_a_library() {
     check_file("15_shares.json", 26, &[], shares::computed);
+}
+
+#[test]
+fn means_as_reckoned_by_a_library() {
+    check_file("16_means.json", 30, &[], means::computed);
 }
 
 #[test]

@@ -23,6 +23,7 @@ pub mod place;
 pub mod polar;
 pub mod rig;
 pub mod shape;
+pub mod spans;
 pub mod star;
 pub mod strip;
 mod svg;

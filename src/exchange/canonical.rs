@@ -2,8 +2,14 @@
 //!
 //! The texts themselves are kept as they are; only a digest is taken of the canonical ones, so
 //! that a file which another program has laid out anew can still be told from an edited one.
+//!
+//! A text is read once and written as it is read: what a phone imports is mostly this.
+
+use std::borrow::Cow;
+use std::cmp::Ordering;
 
 use serde_json::Value;
+use serde_json::value::RawValue;
 
 use crate::exchange::envelope::sha256_hex;
 
@@ -13,9 +19,7 @@ use crate::exchange::envelope::sha256_hex;
 /// RFC 8785 3.2: no spaces, names in the order of their UTF-16 units, strings with the fewest
 /// escapes, numbers as ECMAScript writes them.
 pub fn canonical(value: &Value) -> String {
-    let mut out = String::new();
-    write(&mut out, value);
-    out
+    canonical_entry(&value.to_string()).unwrap_or_default()
 }
 
 /// The digest of a log by its canonical texts: SHA-256 over the SHA-256 of each, sorted, each
@@ -33,69 +37,175 @@ pub fn canonical_digest<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<
 /// The canonical text of one entry, if it is JSON and names nothing twice in one object: of two
 /// values under one name each reader would take another (RFC 8785 3.1).
 pub(super) fn canonical_entry(text: &str) -> Option<String> {
-    let value = serde_json::from_str(text).ok()?;
-    let canonical = canonical(&value);
-    // A name that stands twice is once in the value, so that the text has one more.
-    (names(text) == names(&canonical)).then_some(canonical)
+    // What is no JSON ends here, so that the reader below meets whole values only.
+    serde_json::from_str::<&RawValue>(text).ok()?;
+    let mut out = String::with_capacity(text.len());
+    Reader { text, at: 0 }.value(&mut out, DEEPEST)?;
+    Some(out)
 }
 
-/// How many names a JSON text has: its colons that stand in no string.
-fn names(text: &str) -> usize {
-    let (mut count, mut in_string, mut escaped) = (0, false, false);
-    for byte in text.bytes() {
-        match byte {
-            _ if escaped => escaped = false,
-            b'\\' if in_string => escaped = true,
-            b'"' => in_string = !in_string,
-            b':' if !in_string => count += 1,
-            _ => {}
+/// As deep as serde_json reads a value.
+const DEEPEST: u8 = 127;
+
+/// Reads a text that is JSON, and writes it as it goes.
+struct Reader<'a> {
+    text: &'a str,
+    at: usize,
+}
+
+/// One member of an object: its name, and where it stands in what was written.
+type Member<'a> = (Cow<'a, str>, usize, usize);
+
+impl<'a> Reader<'a> {
+    fn peek(&mut self) -> Option<u8> {
+        let rest = self.text.as_bytes().get(self.at..)?;
+        let spaces = rest.iter().position(|byte| !byte.is_ascii_whitespace())?;
+        self.at += spaces;
+        rest.get(spaces).copied()
+    }
+
+    /// Passes over a byte, if it comes next.
+    fn pass(&mut self, byte: u8) -> bool {
+        let comes = self.peek() == Some(byte);
+        self.at += usize::from(comes);
+        comes
+    }
+
+    fn value(&mut self, out: &mut String, deep: u8) -> Option<()> {
+        match self.peek()? {
+            b'{' => self.object(out, deep.checked_sub(1)?),
+            b'[' => self.array(out, deep.checked_sub(1)?),
+            b'"' => {
+                let raw = self.string()?;
+                write_string(out, raw)
+            }
+            _ => {
+                let rest = self.text.get(self.at..)?;
+                let end = |c: char| matches!(c, ',' | ']' | '}') || c.is_ascii_whitespace();
+                let token = rest.get(..rest.find(end).unwrap_or(rest.len()))?;
+                self.at += token.len();
+                write_token(out, token)
+            }
         }
     }
-    count
-}
 
-fn write(out: &mut String, value: &Value) {
-    match value {
-        // A number that a double cannot hold has no canonical form and is not in our files.
-        Value::Number(number) => match number.as_f64().and_then(ecmascript) {
-            Some(text) => out.push_str(&text),
-            None => out.push_str("null"),
-        },
-        Value::Array(items) => {
-            out.push('[');
-            for (place, item) in items.iter().enumerate() {
-                comma(out, place);
-                write(out, item);
+    /// A string with its quotes, as it stands.
+    fn string(&mut self) -> Option<&'a str> {
+        let rest = self.text.get(self.at..)?;
+        let mut escaped = false;
+        let end = rest.bytes().skip(1).position(|byte| match byte {
+            _ if escaped => {
+                escaped = false;
+                false
             }
-            out.push(']');
+            b'\\' => {
+                escaped = true;
+                false
+            }
+            byte => byte == b'"',
+        })?;
+        self.at += end + 2;
+        rest.get(..end + 2)
+    }
+
+    fn array(&mut self, out: &mut String, deep: u8) -> Option<()> {
+        self.at += 1;
+        out.push('[');
+        if !self.pass(b']') {
+            loop {
+                self.value(out, deep)?;
+                if !self.pass(b',') {
+                    break;
+                }
+                out.push(',');
+            }
+            self.pass(b']').then_some(())?;
         }
-        Value::Object(fields) => {
-            let mut fields: Vec<(&String, &Value)> = fields.iter().collect();
-            fields.sort_by(|(a, _), (b, _)| a.encode_utf16().cmp(b.encode_utf16()));
-            out.push('{');
-            for (place, (name, value)) in fields.into_iter().enumerate() {
-                comma(out, place);
-                string(out, name);
+        out.push(']');
+        Some(())
+    }
+
+    fn object(&mut self, out: &mut String, deep: u8) -> Option<()> {
+        self.at += 1;
+        let begin = out.len();
+        let mut members: Vec<Member> = Vec::new();
+        if !self.pass(b'}') {
+            loop {
+                let from = out.len();
+                self.peek()?;
+                let raw = self.string()?;
+                write_string(out, raw)?;
+                self.pass(b':').then_some(())?;
                 out.push(':');
-                write(out, value);
+                self.value(out, deep)?;
+                members.push((name(raw)?, from, out.len()));
+                if !self.pass(b',') {
+                    break;
+                }
             }
-            out.push('}');
+            self.pass(b'}').then_some(())?;
         }
-        Value::String(text) => string(out, text),
-        Value::Null => out.push_str("null"),
-        Value::Bool(yes) => out.push_str(if *yes { "true" } else { "false" }),
+        members.sort_by(|(a, ..), (b, ..)| by_units(a, b));
+        let mut pairs = members.iter().zip(members.iter().skip(1));
+        if pairs.any(|((a, ..), (b, ..))| a == b) {
+            return None;
+        }
+        let mut sorted = String::with_capacity(out.len() - begin + members.len() + 1);
+        for (place, (_, from, to)) in members.iter().enumerate() {
+            if place > 0 {
+                sorted.push(',');
+            }
+            sorted.push_str(out.get(*from..*to)?);
+        }
+        out.truncate(begin);
+        out.push('{');
+        out.push_str(&sorted);
+        out.push('}');
+        Some(())
     }
 }
 
-fn comma(out: &mut String, place: usize) {
-    if place > 0 {
-        out.push(',');
+/// A name without its quotes and escapes.
+fn name(raw: &str) -> Option<Cow<'_, str>> {
+    if raw.contains('\\') {
+        return serde_json::from_str::<String>(raw).ok().map(Cow::Owned);
+    }
+    raw.get(1..raw.len() - 1).map(Cow::Borrowed)
+}
+
+/// The order of two names by their UTF-16 units, which is that of their bytes in plain letters.
+fn by_units(a: &str, b: &str) -> Ordering {
+    if a.is_ascii() && b.is_ascii() {
+        a.cmp(b)
+    } else {
+        a.encode_utf16().cmp(b.encode_utf16())
     }
 }
 
-/// serde_json escapes a string exactly as RFC 8785 3.2.2.2 asks.
-fn string(out: &mut String, text: &str) {
-    out.push_str(&serde_json::to_string(text).unwrap_or_default());
+/// A string without escapes stands as it is; serde_json escapes one exactly as RFC 8785 3.2.2.2
+/// asks.
+fn write_string(out: &mut String, raw: &str) -> Option<()> {
+    if raw.contains('\\') {
+        let text: String = serde_json::from_str(raw).ok()?;
+        out.push_str(&serde_json::to_string(&text).ok()?);
+    } else {
+        out.push_str(raw);
+    }
+    Some(())
+}
+
+/// A number, `true`, `false` or `null`. A number that a double cannot hold has no canonical form.
+fn write_token(out: &mut String, token: &str) -> Option<()> {
+    let digits = token.strip_prefix('-').unwrap_or(token);
+    let is_short = digits.len() <= 15 && digits.bytes().all(|byte| byte.is_ascii_digit());
+    let is_word = token.starts_with(['t', 'f', 'n']);
+    if is_word || (is_short && token != "-0") {
+        out.push_str(token);
+    } else {
+        let number: f64 = serde_json::from_str(token).ok()?;
+        out.push_str(&ecmascript(number)?);
+    }
+    Some(())
 }
 
 /// A double as ECMAScript writes it; `None` for what is no finite number.
@@ -168,5 +278,11 @@ mod tests {
             assert_eq!(canonical_entry(twice), None, "{twice}");
         }
         assert_eq!(canonical_entry("{\"a\""), None);
+        assert_eq!(canonical_entry("1e400"), None);
+        assert_eq!(canonical_entry(r#""\ud800""#), None);
+        assert_eq!(canonical_entry(&"[".repeat(100_000)), None);
+        let deep = |n: usize| format!("{}{}", "[".repeat(n), "]".repeat(n));
+        assert_eq!(canonical_entry(&deep(127)), Some(deep(127)));
+        assert_eq!(canonical_entry(&deep(128)), None);
     }
 }

@@ -4,6 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, LogKind};
 use crate::exchange::erase::{Left, erased, left};
+pub use crate::exchange::gap::Gap;
+use crate::exchange::gap::gaps;
 use crate::exchange::import::Incoming;
 use crate::exchange::merge::merge;
 use crate::exchange::wire::{WireError, decode};
@@ -28,17 +30,6 @@ pub struct Union {
     pub records: Vec<KeptText>,
     /// Entries of which the files hold different contents; one of them is kept, by its bytes.
     pub edited: Vec<EntryId>,
-}
-
-/// Running numbers of a device that are in no file.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Gap {
-    /// The device.
-    pub device: String,
-    /// The first number that is missing.
-    pub from: u64,
-    /// The last one.
-    pub to: u64,
 }
 
 impl Gathered {
@@ -98,20 +89,15 @@ impl Gathered {
     /// A device counts through all its logs, so that a gap may also lie in a job that was not
     /// handed in.
     pub fn gaps(&self) -> Vec<Gap> {
-        let mut numbers: BTreeMap<String, BTreeSet<u64>> = BTreeMap::new();
-        for record in self.logs.values().flatten() {
-            if let Ok(entry) = decode(&record.text) {
-                numbers.entry(entry.device).or_default().insert(entry.n);
-            }
-        }
-        let gaps = numbers.iter().flat_map(|(device, numbers)| {
-            let pairs = numbers.iter().zip(numbers.iter().skip(1));
-            pairs.filter_map(move |(before, after)| {
-                let (from, to) = (before.checked_add(1)?, after.checked_sub(1)?);
-                let device = device.clone();
-                (from <= to).then_some(Gap { device, from, to })
-            })
-        });
-        gaps.collect()
+        let entries = self.logs.values().flatten();
+        let numbers: Vec<(String, u64)> = entries
+            .filter_map(|record| decode(&record.text).ok())
+            .map(|entry| (entry.device, entry.n))
+            .collect();
+        gaps(
+            numbers
+                .iter()
+                .map(|(device, n)| (device.as_str(), (*n, *n))),
+        )
     }
 }

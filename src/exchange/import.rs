@@ -4,14 +4,13 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 use serde_json::error::Category;
-use uuid::Uuid;
 
 use crate::exchange::canonical::{canonical_digest, canonical_entry};
 use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, erased,
 };
 use crate::exchange::wire::{WireError, decode, encode};
-use crate::job::entry::{LogId, Photo, What};
+use crate::job::entry::{Entry, LogId, Photo, What};
 use crate::text::Say;
 
 /// Why a file is refused.
@@ -83,6 +82,8 @@ pub struct IncomingLog {
     pub id: LogId,
     /// Its entries byte for byte, unknown kinds among them.
     pub records: Vec<KeptText>,
+    /// The same entries as they are understood, in the same order.
+    pub entries: Vec<Entry>,
     /// Entries of a known kind with a body that does not fit it: set aside and named.
     pub unreadable: Vec<(KeptText, WireError)>,
     /// Another program laid the file out anew; no value of it was changed.
@@ -92,13 +93,10 @@ pub struct IncomingLog {
 impl IncomingLog {
     /// The pictures that its entries name; a file never carries their bytes.
     pub fn photos(&self) -> Vec<Photo> {
-        let photos =
-            self.records
-                .iter()
-                .filter_map(|record| match decode(&record.text).ok()?.what {
-                    What::Photo(photo) => Some(photo),
-                    _ => None,
-                });
+        let photos = self.entries.iter().filter_map(|entry| match &entry.what {
+            What::Photo(photo) => Some(photo.clone()),
+            _ => None,
+        });
         photos.collect()
     }
 }
@@ -151,8 +149,14 @@ pub fn read(text: &str) -> Result<Incoming, ImportError> {
 pub(super) fn envelope(text: &str) -> Result<Envelope, ImportError> {
     // Some programs put a mark in front of a text that they pass on.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    head(text)?;
-    serde_json::from_str(text).map_err(|error| damaged(&error))
+    match serde_json::from_str::<Envelope>(text) {
+        Ok(envelope) => {
+            known(&envelope.format, u64::from(envelope.version))?;
+            Ok(envelope)
+        }
+        // Format and version come first: a newer file may look otherwise in all else.
+        Err(error) => Err(head(text).err().unwrap_or_else(|| damaged(&error))),
+    }
 }
 
 /// How the entries of a log came.
@@ -206,7 +210,7 @@ fn restored(came: &str) -> String {
     }
 }
 
-/// Format and version come first: a newer file may look otherwise in all else.
+/// What format and version alone say of a file.
 fn head(text: &str) -> Result<(), ImportError> {
     #[derive(Deserialize)]
     struct Head {
@@ -222,8 +226,12 @@ fn head(text: &str) -> Result<(), ImportError> {
             ImportError::NotOurs
         }
     })?;
-    match head.version {
-        _ if head.format != FORMAT => Err(ImportError::NotOurs),
+    known(&head.format, head.version)
+}
+
+fn known(format: &str, version: u64) -> Result<(), ImportError> {
+    match version {
+        _ if format != FORMAT => Err(ImportError::NotOurs),
         version if version > u64::from(VERSION) => Err(ImportError::Newer { version }),
         0 => Err(ImportError::NotOurs),
         _ => Ok(()),
@@ -262,56 +270,70 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
     let mut log = IncomingLog {
         kind,
         id,
-        records: Vec::new(),
+        records: Vec::with_capacity(texts.len()),
+        entries: Vec::with_capacity(texts.len()),
         unreadable: Vec::new(),
         reformatted: came == Came::Reformatted,
     };
-    let mut seen = BTreeMap::new();
-    for (place, text) in (1..).zip(&texts) {
+    let mut seen: BTreeMap<String, usize> = BTreeMap::new();
+    for (at, text) in texts.iter().enumerate() {
         let fault = |fault| ImportError::BadEntry {
             log: LogId(stored.id.clone()),
-            place,
+            place: at + 1,
             fault,
         };
-        let (record, unreadable) = record(&stored.id, text).map_err(fault)?;
-        let digest = entry_digest(text);
-        match seen.insert(record.id.clone(), digest.clone()) {
-            None => {}
-            Some(before) if before == digest => continue,
-            Some(_) => return Err(fault(EntryFault::Twice)),
+        let (record, read) = record(&stored.id, text).map_err(fault)?;
+        if let Some(before) = seen.get(&record.id).and_then(|at| texts.get(*at)) {
+            if entry_digest(before) == entry_digest(text) {
+                continue;
+            }
+            return Err(fault(EntryFault::Twice));
         }
-        match unreadable {
-            None => log.records.push(record),
-            Some(why) => log.unreadable.push((record, why)),
+        seen.insert(record.id.clone(), at);
+        match read {
+            Ok(entry) => {
+                log.records.push(record);
+                log.entries.push(entry);
+            }
+            Err(why) => log.unreadable.push((record, why)),
         }
     }
     Ok(log)
 }
 
-pub(super) fn record(log: &str, text: &str) -> Result<(KeptText, Option<WireError>), EntryFault> {
+/// A record, and the entry in it unless its body does not fit its kind.
+type Recorded = (KeptText, Result<Entry, WireError>);
+
+/// The record of a text that is an entry of this log.
+pub(super) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
     #[derive(Deserialize)]
     struct Named {
         id: String,
         log: String,
     }
-    let named: Named = serde_json::from_str(text).map_err(|_| EntryFault::NotAnEntry)?;
+    let read = decode(text);
+    let named = match &read {
+        Ok(entry) => Named {
+            id: entry.id.0.clone(),
+            log: entry.log.0.clone(),
+        },
+        Err(_) => serde_json::from_str(text).map_err(|_| EntryFault::NotAnEntry)?,
+    };
     if !is_uuid(&named.id) {
         return Err(EntryFault::BadId);
     }
     if named.log != log {
         return Err(EntryFault::OtherLog);
     }
-    let unreadable = match decode(text) {
-        Ok(_) => None,
-        Err(why @ WireError::Malformed(_)) => Some(why),
-        Err(WireError::NotJson | WireError::NotAnEntry) => return Err(EntryFault::NotAnEntry),
-    };
+    if let Err(WireError::NotJson | WireError::NotAnEntry) = read {
+        return Err(EntryFault::NotAnEntry);
+    }
     let record = KeptText {
         log: named.log,
         id: named.id,
         text: text.to_owned(),
     };
-    Ok((record, unreadable))
+    Ok((record, read))
 }
 
 /// A job has a UUID; the card book and the van kit may have a plain name. An id becomes part of a
@@ -326,6 +348,11 @@ fn is_log_id(kind: LogKind, id: &str) -> bool {
     }
 }
 
+/// A UUID as it is written: 36 characters, in small letters.
 fn is_uuid(id: &str) -> bool {
-    Uuid::parse_str(id).is_ok_and(|uuid| uuid.to_string() == id)
+    id.len() == 36
+        && id.bytes().enumerate().all(|(place, byte)| match place {
+            8 | 13 | 18 | 23 => byte == b'-',
+            _ => matches!(byte, b'0'..=b'9' | b'a'..=b'f'),
+        })
 }

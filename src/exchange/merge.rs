@@ -54,7 +54,7 @@ fn is_personal(text: &str) -> bool {
 
 /// Whether two texts are one entry: one of them may be erased, or laid out anew.
 fn is_same(kept: &str, other: &str) -> bool {
-    if entry_digest(kept) == entry_digest(other) {
+    if kept == other || entry_digest(kept) == entry_digest(other) {
         return true;
     }
     let canonical = canonical_entry(kept);

@@ -2,17 +2,23 @@
 
 pub mod calendar;
 pub mod canonical;
+pub mod checks;
+pub mod counted;
 pub mod envelope;
 pub mod erase;
 pub mod export;
+pub mod find;
+pub mod gap;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
 pub mod import;
 pub mod merge;
 pub mod reach;
+pub mod stock;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod table;
+pub mod tally;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod verify;
 pub mod wire;

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::exchange::tally::Tally;
 use crate::job::Sheet;
 use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
@@ -12,7 +13,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 3;
+const VERSION: u32 = 4;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -65,13 +66,15 @@ pub struct Summary {
     pub recheck: String,
     /// Whether it is practice.
     pub practice: bool,
+    /// What it adds to the counts of the shop.
+    pub tally: Tally,
     /// When it was last written, milliseconds since 1970 in UTC.
     pub touched: i64,
 }
 
 impl Summary {
-    /// The line of a job.
-    pub fn of(log: &LogId, sheet: &Sheet, next: Option<&StepSpec>) -> Self {
+    /// The line of a job; `steps` are those of its plan, `next` the one that comes next.
+    pub fn of(log: &LogId, sheet: &Sheet, steps: &[StepSpec], next: Option<&StepSpec>) -> Self {
         let person = |field| sheet.person(field).unwrap_or_default().to_owned();
         let vehicle = |field| sheet.vehicle(field).unwrap_or_default().to_owned();
         let day = |due: Option<&Due>| due.map(|due| due.date.clone()).unwrap_or_default();
@@ -102,6 +105,7 @@ impl Summary {
             invoice: sheet.invoice().unwrap_or_default().to_owned(),
             recheck: day(watched(sheet)),
             practice: is_practice(sheet),
+            tally: Tally::of(sheet, steps),
             touched: times.max().unwrap_or(0),
         }
     }
@@ -136,29 +140,6 @@ impl Summary {
             waits && !day.is_empty() && !self.practice
         };
         [retorque, recheck].into_iter().filter(open).collect()
-    }
-
-    /// Whether typed characters find this job: plate, name, family, VIN, part, lot or invoice.
-    pub fn is_found_by(&self, typed: &str) -> bool {
-        let plain = |text: &str| {
-            text.chars()
-                .filter(|c| c.is_alphanumeric())
-                .flat_map(char::to_lowercase)
-                .collect()
-        };
-        let typed: String = plain(typed);
-        let fields = [
-            &self.plate,
-            &self.name,
-            &self.family,
-            &self.vin,
-            &self.invoice,
-        ];
-        let parts = self.parts.iter().flat_map(|part| [&part.number, &part.lot]);
-        fields
-            .into_iter()
-            .chain(parts)
-            .any(|field| plain(field).contains(&typed))
     }
 }
 
@@ -210,7 +191,7 @@ mod tests {
 
     #[test]
     fn nothing_is_due_in_practice() {
-        let mut summary = Summary::of(&LogId("a".to_owned()), &fold([]), None);
+        let mut summary = Summary::of(&LogId("a".to_owned()), &fold([]), &[], None);
         summary.next = "retorque_done".to_owned();
         summary.due = "2026-03-04".to_owned();
         assert_eq!(summary.dues(), [(DueKind::Retorque, "2026-03-04")]);

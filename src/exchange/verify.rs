@@ -15,7 +15,6 @@ pub use finding::{Finding, Remark};
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{Came, ImportError, envelope, record, texts};
-use crate::exchange::wire::decode;
 use crate::job::entry::{Decided, Entry, EntryId, LogId, What};
 use crate::job::reason::{RULES_VERSION, decided};
 use crate::job::{Problem, Sheet, fold, judge};
@@ -126,10 +125,10 @@ type Told = (Entry, String);
 fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Told> {
     let mut told = Vec::new();
     for (place, text) in (1..).zip(texts) {
-        match (record(&checked.id.0, text), decode(text)) {
-            (Err(fault), _) => checked.findings.push(Finding::Entry { place, fault }),
-            (_, Err(error)) => checked.findings.push(Finding::Unreadable { place, error }),
-            (Ok(_), Ok(entry)) => told.push((entry, text.clone())),
+        match record(&checked.id.0, text) {
+            Err(fault) => checked.findings.push(Finding::Entry { place, fault }),
+            Ok((_, Err(error))) => checked.findings.push(Finding::Unreadable { place, error }),
+            Ok((_, Ok(entry))) => told.push((entry, text.clone())),
         }
     }
     told

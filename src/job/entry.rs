@@ -3,10 +3,12 @@
 mod ended;
 mod price;
 mod runout;
+mod stock;
 
 pub use ended::{Charge, Ended, Ending};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
+pub use stock::Stock;
 
 use chrono::NaiveDate;
 
@@ -14,6 +16,7 @@ use crate::job::also::Also;
 use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
+use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
@@ -142,6 +145,12 @@ pub enum What {
     Runout(RunoutReading),
     /// The most run-out that the maker allows.
     RunoutLimit(RunoutCard),
+    /// What was seen on the old part of a corner.
+    Damage(Corner, Damage),
+    /// Why the job came back.
+    CameBackFor(CameBackFor),
+    /// What the van had of a part, counted.
+    Stock(Stock),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }

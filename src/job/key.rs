@@ -63,6 +63,12 @@ pub enum Key {
     Runout(Corner, u8, u8),
     /// A limit of run-out.
     RunoutLimit(Surface),
+    /// What was seen on the old part.
+    Damage(Corner),
+    /// Why it came back.
+    CameBackFor,
+    /// What the van has of a part.
+    Stock(String),
     /// The ending.
     Ended,
 }
@@ -102,6 +108,9 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::HandedOver(_) => vec![Key::HandedOver],
         What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
+        What::Damage(corner, _) => vec![Key::Damage(*corner)],
+        What::CameBackFor(_) => vec![Key::CameBackFor],
+        What::Stock(stock) => vec![Key::Stock(stock.number.clone())],
         What::Ended(_) => vec![Key::Ended],
         What::Erased(_)
         | What::Paid(_)

@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use crate::job::entry::{Carried, What};
+use crate::job::entry::{Carried, Stock, What};
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::calibration::{CheckDue, check_due};
 use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
@@ -220,6 +220,27 @@ pub fn typed_stand(name: &str, rating: &str, unit: MassUnit) -> Result<Stand, Ki
     }
 }
 
+/// A part as it was counted, from its fields; empty is none. `None` where the number is empty or
+/// a field is no whole number.
+pub fn typed_stock(number: &str, have: &str, least: &str, cores: &str) -> Option<Stock> {
+    let whole = |text: &str| match text.trim() {
+        "" => Some(0),
+        text => text.parse::<u16>().ok(),
+    };
+    let number = number.trim().to_owned();
+    let stock = Stock {
+        number,
+        have: whole(have)?,
+        least: whole(least)?,
+        cores: whole(cores)?,
+    };
+    stock
+        .number
+        .chars()
+        .any(char::is_alphanumeric)
+        .then_some(stock)
+}
+
 /// A dial from its fields.
 ///
 /// # Errors
@@ -274,6 +295,23 @@ mod tests {
         assert!(matches!(slip("0.001", "3"), KitSlip::Dial(_)));
         assert!(matches!(slip("x", "100"), KitSlip::Number(_)));
         assert!(matches!(slip("0.001", "many"), KitSlip::Number(_)));
+    }
+
+    #[test]
+    fn a_part_is_counted_in_whole_pieces_and_has_a_number() {
+        let stock = |number, have| typed_stock(number, have, "1", "");
+        let counted = stock(" MX-4410 ", "3").unwrap();
+        assert_eq!((counted.number.as_str(), counted.have), ("MX-4410", 3));
+        assert_eq!((counted.least, counted.cores), (1, 0));
+        for (number, have) in [
+            ("", "3"),
+            ("-", "3"),
+            ("MX", "1.5"),
+            ("MX", "-1"),
+            ("MX", "many"),
+        ] {
+            assert_eq!(stock(number, have), None, "{number} {have}");
+        }
     }
 
     #[test]

@@ -24,6 +24,7 @@ pub mod reason;
 pub mod round;
 pub mod runout;
 mod sheet;
+pub mod tally;
 pub mod together;
 #[cfg(test)]
 mod told;

@@ -111,8 +111,25 @@ impl Journal {
     /// # Errors
     /// Whatever the browser refuses with.
     pub async fn logs(&self) -> Result<Vec<String>, StoreProblem> {
+        self.logs_in(&JsValue::UNDEFINED).await
+    }
+
+    /// The ids of the logs that begin so.
+    ///
+    /// # Errors
+    /// Whatever the browser refuses with.
+    pub async fn logs_named(&self, begin: &str) -> Result<Vec<String>, StoreProblem> {
+        let first = Array::of1(&begin.into());
+        let last = Array::of1(&format!("{begin}\u{ffff}").into());
+        let range = IdbKeyRange::bound(&first, &last).map_err(|error| problem(&error))?;
+        self.logs_in(&range).await
+    }
+
+    async fn logs_in(&self, range: &JsValue) -> Result<Vec<String>, StoreProblem> {
         let store = reading(self.database(), ENTRIES)?;
-        let request = store.open_key_cursor().map_err(|error| problem(&error))?;
+        let request = store
+            .open_key_cursor_with_range(range)
+            .map_err(|error| problem(&error))?;
         let mut logs = Vec::new();
         while let Ok(cursor) = answer(&request).await?.dyn_into::<IdbCursor>() {
             let key = cursor.key().map_err(|error| problem(&error))?;

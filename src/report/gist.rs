@@ -8,6 +8,7 @@ use crate::job::Sheet;
 use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
 use crate::text::{self, Lang, ReportWord, Say};
+use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
 use crate::trade::wheel_end::{Group, Item, Kind};
@@ -178,8 +179,24 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Strike(_) => told.word(ReportWord::TakenBack),
         What::Runout(reading) => super::runout::reading_line(told, reading),
         What::RunoutLimit(card) => super::runout::limit_line(told, card),
+        What::Damage(corner, seen) => seen_damage(told, *corner, *seen),
+        What::CameBackFor(cause) => text::came_back_for(lang, *cause).to_owned(),
+        What::Stock(stock) => {
+            text::stock_line(lang, &stock.number, stock.have, stock.least, stock.cores)
+        }
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
+}
+
+/// What was seen on the old part of a corner, with the standard's term.
+pub(super) fn seen_damage(told: &Told, corner: Corner, seen: Damage) -> String {
+    let lang = told.lang;
+    text::seen_damage(
+        lang,
+        text::corner_title(lang, corner),
+        text::damage(lang, seen),
+        text::damage_term(lang, seen),
+    )
 }
 
 fn adapter(told: &Told, lever: Option<&TypedLever>) -> String {

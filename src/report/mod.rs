@@ -14,6 +14,7 @@ mod fasteners;
 mod gist;
 mod measured;
 mod money;
+mod old_part;
 mod owner;
 pub mod reason;
 mod record;

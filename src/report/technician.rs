@@ -31,6 +31,7 @@ pub(super) fn pages(told: &Told) -> Vec<Block> {
     blocks.extend(super::runout::runs_round(told));
     blocks.push(told.heading(ReportWord::Answers));
     blocks.extend(answers::answers(told));
+    blocks.extend(super::old_part::old_parts(told));
     blocks.push(told.heading(ReportWord::NotDoneHead));
     blocks.push(match answers::not_done(told) {
         lines if lines.is_empty() => told.sentence(ReportWord::NothingNotDone),

@@ -6,6 +6,7 @@
 
 mod desk;
 mod en;
+mod ledger;
 mod reason;
 mod report;
 mod runout;
@@ -16,6 +17,7 @@ mod tests;
 mod yard;
 
 pub use desk::Desk;
+pub use ledger::Ledger;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -29,8 +31,10 @@ use crate::job::entry::{
 use crate::job::kit::KitSlip;
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::runout::{AngleSlip, Angles};
+use crate::job::tally::Measure;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
+use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Condition, Misfit, MishapKind, Pattern, PropertyClass};
 use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
@@ -81,6 +85,35 @@ spoken! {
     /// What the screen of a step says, for steps that differ by where the axle nut gets its last
     /// torque or by which time they are asked.
     steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
+
+    /// What the lists and counts of the yard say.
+    ledger::ledger(word: Ledger) -> &'static str;
+    /// What is seen on an old part, in a workshop's words.
+    ledger::damage(damage: Damage) -> &'static str;
+    /// The same in the terms of ISO 15243.
+    ledger::damage_term(damage: Damage) -> &'static str;
+    /// Why a job came back.
+    ledger::came_back_for(cause: CameBackFor) -> &'static str;
+    /// What is counted of each van: its title, and out of what.
+    ledger::measure(measure: Measure) -> (&'static str, &'static str);
+    /// A van by its letters or its phone; all vans where that is empty.
+    ledger::van_name(name: &str) -> String;
+    /// How many of the files are read.
+    ledger::files_of(done: usize, all: usize) -> String;
+    /// What became of the files.
+    ledger::files_sum(came: usize, nothing: usize, refused: usize) -> String;
+    /// How many rows are not shown.
+    ledger::more_rows(more: usize) -> String;
+    /// By which day something is to be checked.
+    ledger::check_by(day: &str) -> String;
+    /// What was seen on the old part of a corner.
+    ledger::seen_damage(corner: &str, seen: &str, term: &str) -> String;
+    /// What a van had of a part when it was counted.
+    ledger::stock_line(number: &str, have: u16, least: u16, cores: u16) -> String;
+    /// A drawing of shares for those who cannot see it.
+    ledger::span_alt(title: &str, rows: &str) -> String;
+    /// A kind of wheel end at so many corners.
+    ledger::work_on(kind: &str, corners: usize) -> String;
 
     /// What the command on a computer says.
     yard::yard(say: Yard<'_>) -> String;

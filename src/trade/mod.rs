@@ -3,7 +3,9 @@
 //! Nothing here knows a browser, a clock, a language, serde or randomness.
 
 pub mod answer;
+pub mod damage;
 pub mod fastening;
+pub mod mean;
 pub mod money;
 pub mod play;
 pub mod practice;

@@ -8,6 +8,7 @@ use crate::job::entry::{Reply, What};
 use crate::job::together::{Line, lines, not_asked, told};
 use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
+use crate::trade::damage::Damage;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, StepSpec, sign_of};
 use crate::ui::beside::beside;
@@ -33,6 +34,8 @@ pub struct At {
     pub rows: Rows,
     /// What is open over it.
     pub panel: RwSignal<Panel>,
+    /// What is seen on the old part, as it was picked here.
+    pub seen: RwSignal<Option<Damage>>,
 }
 
 /// The steps that are told together with the one after them, and how their rows stand.
@@ -55,6 +58,7 @@ impl At {
         let settings = app.settings.read_untracked();
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
+        let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
         Self {
             app,
             open,
@@ -66,6 +70,7 @@ impl At {
                 steps: rows.into(),
             },
             panel: RwSignal::new(Panel::None),
+            seen: RwSignal::new(seen),
         }
     }
 
@@ -111,9 +116,19 @@ impl At {
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return Vec::new();
         };
-        told(self.sheet(), &self.rows.steps, &lines, |spec| {
+        let mut whats = told(self.sheet(), &self.rows.steps, &lines, |spec| {
             beside(self, spec)
-        })
+        });
+        whats.extend(self.old_part());
+        whats
+    }
+
+    /// What was picked of the old part, where that is news.
+    fn old_part(&self) -> Option<What> {
+        let corner = self.corner()?;
+        let seen = self.seen.try_get_untracked().flatten()?;
+        let news = self.sheet().damage(corner) != Some(seen);
+        news.then_some(What::Damage(corner, seen))
     }
 
     /// Writes what the rows say and these entries, and stays at the step.

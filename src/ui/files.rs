@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use web_sys::File;
 
 use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
-use crate::job::entry::LogId;
+use crate::job::entry::{Entry, LogId};
 use crate::platform::files;
 use crate::platform::record::{Record, StoreProblem};
 use crate::slate::{self, Store};
@@ -61,31 +61,39 @@ fn kind(log: &str) -> LogKind {
     }
 }
 
+/// A job that was not here before, as it came: its line needs no second reading.
+pub type Fresh = (LogId, Vec<Entry>);
+
 /// Reads a file and takes what it adds; a file with a fault changes nothing.
-pub async fn take(shelf: &Shelf, file: &File) -> Outcome {
+pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
+    let refused = |say| (Outcome::Refused(say), Vec::new());
     let Ok(text) = files::read_text(file).await else {
-        return Outcome::Refused(Say::ImportNotOurs);
+        return refused(Say::ImportNotOurs);
     };
     match exchange::read(&text) {
-        Err(error) => Outcome::Refused(error.say()),
-        Ok(incoming) => match take_all(shelf, &incoming).await {
+        Err(error) => refused(error.say()),
+        Ok(incoming) => match take_all(shelf, incoming).await {
             Ok(taken) => taken,
-            Err(_) => Outcome::Refused(Say::ImportNotKept),
+            Err(_) => refused(Say::ImportNotKept),
         },
     }
 }
 
 /// Everything new goes in with one transaction, so that a refusal leaves nothing half taken.
-async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StoreProblem> {
+async fn take_all(
+    shelf: &Shelf,
+    incoming: Incoming,
+) -> Result<(Outcome, Vec<Fresh>), StoreProblem> {
     let (mut add, mut replace) = (Vec::new(), Vec::new());
     let (mut entries, mut aside, mut edited) = (0, 0, 0);
     let mut jobs = BTreeSet::new();
-    let mut no_picture = Vec::new();
-    for log in &incoming.logs {
-        let merged = exchange::merge(&here(shelf, &log.id.0).await?, &log.records);
+    let (mut no_picture, mut fresh) = (Vec::new(), Vec::new());
+    for log in incoming.logs {
+        let known = here(shelf, &log.id.0).await?;
+        let merged = exchange::merge(&known, &log.records);
         entries += log.records.len();
         edited += merged.edited.len();
-        aside += set_aside(shelf, log).await;
+        aside += set_aside(shelf, &log).await;
         for photo in log.photos() {
             if shelf.photo(&photo.sha256).await.is_none() {
                 no_picture.push(photo.step);
@@ -95,6 +103,9 @@ async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StorePr
         replace.extend(merged.replace.into_iter().map(record));
         if log.kind == LogKind::Job {
             jobs.insert(log.id.0.clone());
+            if known.is_empty() && merged.edited.is_empty() {
+                fresh.push((log.id, log.entries));
+            }
         }
     }
     Store::journal(shelf, &add).await?;
@@ -104,15 +115,15 @@ async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StorePr
             .replace_body(&record.log, &record.id, &record.text)
             .await?;
     }
-    let jobs = jobs.into_iter().collect();
-    Ok(Outcome::Taken {
-        jobs,
+    let taken = Outcome::Taken {
+        jobs: jobs.into_iter().collect(),
         entries,
         new: add.len(),
         aside,
         edited,
         no_picture,
-    })
+    };
+    Ok((taken, fresh))
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {

@@ -1,5 +1,6 @@
 //! What the screens share: the open job, the settings, and the one way to write.
 
+mod list;
 mod other;
 
 use std::sync::Arc;
@@ -65,6 +66,11 @@ impl Open {
     /// The step that comes next.
     pub fn next(&self) -> Option<&StepSpec> {
         next(&self.sheet, &self.steps)
+    }
+
+    /// Its line in the list of jobs.
+    pub fn summary(&self) -> Summary {
+        Summary::of(&self.log, &self.sheet, &self.steps, self.next())
     }
 }
 
@@ -275,7 +281,7 @@ impl App {
         let Some(open) = self.open.get_untracked() else {
             return;
         };
-        let summary = Summary::of(&open.log, &open.sheet, open.next());
+        let summary = open.summary();
         self.jobs.update(|jobs| {
             jobs.retain(|job| job.log != summary.log);
             jobs.push(summary.clone());
@@ -322,33 +328,6 @@ impl App {
         });
     }
 
-    /// Makes the lines of jobs anew from their entries, after a file added some.
-    pub async fn reread(self, jobs: &[String]) {
-        let shelf = self.shelf();
-        for log in jobs {
-            let Ok(read) = slate::read(&shelf, log).await else {
-                continue;
-            };
-            let open = Open::new(LogId(log.clone()), read.entries);
-            let summary = Summary::of(&open.log, &open.sheet, open.next());
-            if let Ok(journal) = shelf.journal() {
-                // A line that is not kept is made again from the entries at the next start.
-                let _ = journal.put_summary(log, &summary.to_text()).await;
-            }
-            self.tabs.with_value(|tabs| {
-                if let Some(tabs) = tabs {
-                    tabs.announce(log);
-                }
-            });
-            if self
-                .open
-                .with_untracked(|now| now.as_ref().is_some_and(|now| now.log.0 == *log))
-            {
-                self.read_job(log.clone());
-            }
-        }
-    }
-
     /// Starts a job with its first entries, opens it and goes to it.
     pub fn start_job(self, whats: Vec<What>) {
         let Some(pen) = self.pen() else { return };
@@ -357,31 +336,6 @@ impl App {
         self.open
             .set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
         self.append_then(whats, move || self.go(&Route::Job(log.0)));
-    }
-
-    /// Reads the list of jobs.
-    pub fn read_list(self) {
-        spawn_local(async move {
-            let shelf = self.shelf();
-            let kept = match shelf.journal() {
-                Ok(journal) => journal.summaries().await.unwrap_or_default(),
-                Err(_) => Vec::new(),
-            };
-            let mut jobs: Vec<Summary> = kept
-                .iter()
-                .filter_map(|(_, text)| Summary::from_text(text))
-                .collect();
-            for log in shelf.logs().await {
-                if log.contains(':') || jobs.iter().any(|job| job.log == log) {
-                    continue;
-                }
-                if let Ok(read) = slate::read(&shelf, &log).await {
-                    let open = Open::new(LogId(log), read.entries);
-                    jobs.push(Summary::of(&open.log, &open.sheet, open.next()));
-                }
-            }
-            self.jobs.set(jobs);
-        });
     }
 
     /// Takes back the last tap of this phone.

@@ -1,6 +1,7 @@
 // What a shop follows over the jobs of many phones: due, declined, unpaid, and what came back.
 import { test, expect } from "./support/fixtures.mjs";
-import { sampleEntries, sampleText } from "./support/jobs.mjs";
+import { serious } from "./support/audit.mjs";
+import { another, fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 /** What the sample says of a person. */
@@ -11,6 +12,21 @@ class Yard extends Quick {
   async show() {
     await this.page.evaluate(() => { location.hash = "#/yard"; });
     await expect(this.main.getByRole("heading", { name: "Yard" })).toBeVisible();
+  }
+
+  async counts() {
+    await this.page.evaluate(() => { location.hash = "#/yard/counts"; });
+    await expect(this.main.getByRole("heading", { name: "Counts of the shop" })).toBeVisible();
+  }
+
+  /** Lets go of files over the place for them. */
+  async drop(files) {
+    const dragged = await this.page.evaluateHandle((all) => {
+      const data = new DataTransfer();
+      for (const [name, text] of all) data.items.add(new File([text], name, { type: "application/json" }));
+      return data;
+    }, files);
+    await this.main.getByText("Drop the files of the vans here").dispatchEvent("drop", { dataTransfer: dragged });
   }
 
   list(title) {
@@ -50,6 +66,7 @@ test("the yard lists what is due, what was declined and what is not paid", async
 
   await yard.show();
   await expect(yard.list(/^Not paid/).getByRole("listitem").filter({ hasText: plate })).toHaveCount(0);
+  await yard.counts();
   await expect(yard.main.getByRole("row").filter({ hasText: "MX-4410-H 2608" })).toContainText("0 of 0");
   await app.evaluate(() => { location.hash = "#/"; });
   await app.getByRole("searchbox").fill("2608");
@@ -62,4 +79,100 @@ test("practice enters no list of the yard", async ({ app }) => {
   await yard.practice();
   await yard.show();
   await expect(yard.main).toContainText("Nothing is due, nothing waits.");
+  await yard.counts();
+  await expect(yard.main).toContainText("Nothing to count yet.");
+});
+
+/** An entry after the last one of a job, noted on the same phone. */
+function then(entries, what, id) {
+  const last = entries.at(-1);
+  return [...entries, { ...last, id, n: last.n + 1, after: [last.id], what }];
+}
+
+const SEEN = "019c6c21-0e76-762b-b33a-0000000000aa";
+
+test("files are dropped, each says what became of it, and a gap is named", async ({ app }) => {
+  const yard = new Yard(app);
+  await yard.show();
+  const entries = sampleEntries("replaced-hub");
+  const { device, n } = entries[60];
+  const cut = fileOf(entries.filter((entry) => entry.n < n || n + 2 < entry.n));
+  await yard.drop([["a.json", cut], ["b.json", cut], ["c.json", `${cut.slice(0, 400)}`], ["d.txt", "not ours"]]);
+  await expect(yard.main).toContainText("4 of 4 files");
+  await expect(yard.main).toContainText("1 came in, 1 nothing new, 2 refused");
+  const rows = yard.main.getByRole("status").getByRole("listitem");
+  await expect(rows.filter({ hasText: "a.json: came in" })).toBeVisible();
+  await expect(rows.filter({ hasText: "b.json: nothing new" })).toBeVisible();
+  await expect(rows.filter({ hasText: "c.json: refused" })).toContainText("The file is cut off.");
+  await expect(rows.filter({ hasText: "d.txt: refused" })).toContainText("This is not a Hubslate file.");
+  const gaps = yard.list("Entries that are missing");
+  await expect(gaps).toContainText(new RegExp(`Van ${device}: entries ${n}–${n + 2} missing`));
+  await yard.drop([["a-whole.json", fileOf(entries)]]);
+  await expect(gaps).toHaveCount(0);
+});
+
+test("a job is found by plate, VIN and name on the large glass", async ({ app }) => {
+  const yard = new Yard(app);
+  await yard.take([file("a.json", sampleText("replaced-hub")), file("b.json", sampleText("declined-stop"))]);
+  await app.setViewportSize({ width: 1280, height: 800 });
+  await yard.show();
+  const vin = sampleEntries("replaced-hub").map(({ what }) => what.vehicle).find((it) => it?.field === "vin").text;
+  const plate = person("replaced-hub", "plate");
+  for (const typed of [plate.toLowerCase(), vin.slice(-6), person("replaced-hub", "name")]) {
+    await app.getByRole("searchbox").fill(typed);
+    const found = yard.main.getByRole("status").getByRole("link");
+    await expect(found).toHaveCount(1);
+    await expect(found).toContainText(plate);
+  }
+  await app.getByRole("searchbox").fill("nobody has this");
+  await expect(yard.main).toContainText("No job is found by that.");
+});
+
+test("what was seen on the old hub and what was proved are counted between their ends", async ({ app }) => {
+  const yard = new Yard(app);
+  const entries = sampleEntries("replaced-hub");
+  const seen = (seen) => ({ damage: { corner: entries.map(({ what }) => what.corners?.corners[0]).find(Boolean), seen } });
+  const jobs = ["moisture", "moisture", "fatigue"].map((word, place) =>
+    file(`${place}.json`, fileOf(another(then(entries, seen(word), SEEN), place + 1))));
+  await yard.take(jobs);
+  await yard.counts();
+  const seenOnOld = yard.list("Seen on old hubs");
+  await expect(seenOnOld.getByRole("img")).toHaveAccessibleName(/Rust, water in it 2 of 3/);
+  await expect(seenOnOld.getByRole("row").filter({ hasText: "Rust, water in it" })).toContainText("2 of 3");
+  // 2 of 3 lies between 9.4 and 99.2 percent: scipy, binomtest(2, 3).proportion_ci(0.95, "exact").
+  await expect(seenOnOld.getByRole("row").filter({ hasText: "Rust, water in it" })).toContainText(/9\D.*to 99/);
+  await expect(yard.list("Replaced, and proved to be mended").getByRole("row").filter({ hasText: "All vans" })).toContainText("of 3");
+  expect(await serious(app)).toEqual([]);
+  await expect(app.getByText(entries[0].by)).toHaveCount(0);
+});
+
+test("what is picked of the old hub goes into the record and onto the paper", async ({ app }) => {
+  const yard = new Yard(app);
+  await yard.practice();
+  await yard.walk("Fit: New beside old", { "Push, pull, read": (quick) => quick.round("9") });
+  await yard.main.getByText("Seen on the old one").tap();
+  await yard.key("Rust, water in it").tap();
+  await yard.step();
+  await app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/report"); });
+  await expect(yard.main).toContainText("Rust, water in it (ISO 15243: moisture corrosion)");
+});
+
+test("a part that is fitted counts one down from what was counted on board", async ({ app }) => {
+  const yard = new Yard(app);
+  await app.evaluate(() => { location.hash = "#/settings"; });
+  await yard.main.getByText("Count a part").tap();
+  await app.getByLabel("Part", { exact: true }).fill("MX-4410-H");
+  await app.getByLabel("On board now").fill("1");
+  await app.getByLabel("Order below").fill("1");
+  await yard.main.locator("section").filter({ hasText: "Count a part" }).getByRole("button", { name: "Keep", exact: true }).last().tap();
+  await expect(yard.main).toContainText("MX-4410-H: 1 on board, order below 1, 0 old ones to send back");
+  const device = await app.evaluate(() => localStorage.getItem("hubslate:setting:device"));
+  const entries = sampleEntries("replaced-hub").map((entry) => ({ ...entry, device, n: entry.n + 10_000 }));
+  const corner = entries.map(({ what }) => what.corners?.corners[0]).find(Boolean);
+  const part = then(entries, { part: { corner, number: "mx 4410 h", lot: "2608" } }, SEEN);
+  await yard.take([file("a.json", fileOf(part))]);
+  await yard.show();
+  const row = yard.list("Parts on board").getByRole("row").filter({ hasText: "MX-4410-H" });
+  await expect(row).toContainText("0 Order");
+  await expect(row.getByRole("cell").last()).toHaveText("1");
 });

@@ -7,11 +7,12 @@ use hubslate::job::also::Also;
 use hubslate::job::entry::{
     Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
     KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
-    RunoutReading, Scope, Setup, Side, Signed, VehicleField, What,
+    RunoutReading, Scope, Setup, Side, Signed, Stock, VehicleField, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
+use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
@@ -247,6 +248,14 @@ fn round_a_face() -> Vec<What> {
         What::Runout(read),
         What::Runout(skipped),
         What::RunoutLimit(card),
+        What::Damage(FRONT_LEFT, Damage::Moisture),
+        What::CameBackFor(CameBackFor::Fitting),
+        What::Stock(Stock {
+            number: "MX-4410-H".to_owned(),
+            have: 2,
+            least: 1,
+            cores: 0,
+        }),
     ]
 }
 

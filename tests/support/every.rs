@@ -5,13 +5,14 @@ use hubslate::job::also::Also;
 use hubslate::job::entry::{
     At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
     How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField,
-    What,
+    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, Stock,
+    VehicleField, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
+use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
     PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
@@ -454,6 +455,18 @@ fn worked() -> impl Strategy<Value = What> {
             number,
             lot
         })),
+        (select(Corner::ALL), select(Damage::ALL)).prop_map(|(at, seen)| What::Damage(at, seen)),
+        select(CameBackFor::ALL).prop_map(What::CameBackFor),
+        (text(), any::<u16>(), any::<u16>(), any::<u16>()).prop_map(
+            |(number, have, least, cores)| {
+                What::Stock(Stock {
+                    number,
+                    have,
+                    least,
+                    cores,
+                })
+            }
+        ),
         due().prop_map(What::Due),
         ended.prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
     ]

@@ -11,6 +11,7 @@ use hubslate::job::entry::{
 };
 use hubslate::job::reason;
 use hubslate::trade::answer::Answer;
+use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
 };
@@ -56,6 +57,8 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("check", codes(Check::ALL)),
         ("condition", codes(Condition::ALL)),
         ("corner", codes(Corner::ALL)),
+        ("came_back_for", codes(CameBackFor::ALL)),
+        ("damage", codes(Damage::ALL)),
         ("decision", codes(Decision::ALL)),
         ("dial_kind", codes(DialKind::ALL)),
         ("due_kind", codes(DueKind::ALL)),

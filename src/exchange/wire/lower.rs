@@ -144,6 +144,19 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         },
         entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
         entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
+        entry::What::Damage(corner, seen) => What::Damage {
+            corner: corner.code().to_owned(),
+            seen: seen.code().to_owned(),
+        },
+        entry::What::CameBackFor(cause) => What::CameBackFor {
+            cause: cause.code().to_owned(),
+        },
+        entry::What::Stock(stock) => What::Stock {
+            number: stock.number.clone(),
+            have: stock.have,
+            least: stock.least,
+            cores: stock.cores,
+        },
         entry::What::Unknown(_) => return None,
     })
 }

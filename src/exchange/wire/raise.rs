@@ -6,11 +6,12 @@ use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
     Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side,
-    Signed, VehicleField,
+    Signed, Stock, VehicleField,
 };
 use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
+use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{MishapKind, TypedLever};
 use crate::trade::play::{Decision, Felt};
 use crate::trade::vehicle::Corner;
@@ -237,6 +238,21 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }),
         What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
         What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
+        What::Damage { corner, seen } => {
+            entry::What::Damage(Corner::from_code(&corner)?, Damage::from_code(&seen)?)
+        }
+        What::CameBackFor { cause } => entry::What::CameBackFor(CameBackFor::from_code(&cause)?),
+        What::Stock {
+            number,
+            have,
+            least,
+            cores,
+        } => entry::What::Stock(Stock {
+            number,
+            have,
+            least,
+            cores,
+        }),
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

@@ -167,10 +167,23 @@ pub(super) enum What {
     },
     Runout(runout::ReadingText),
     RunoutLimit(runout::CardText),
+    Damage {
+        corner: String,
+        seen: String,
+    },
+    CameBackFor {
+        cause: String,
+    },
+    Stock {
+        number: String,
+        have: u16,
+        least: u16,
+        cores: u16,
+    },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 32] = [
+const KINDS: [&str; 35] = [
     "opened",
     "person",
     "erased",
@@ -203,6 +216,9 @@ const KINDS: [&str; 32] = [
     "strike",
     "runout",
     "runout_limit",
+    "damage",
+    "came_back_for",
+    "stock",
 ];
 
 /// The answer to a step.

@@ -42,16 +42,21 @@ pub enum CheckDue {
     Unknown,
 }
 
-/// Whether a wrench checked on `checked` is due by `today`, after so many clicks since.
+/// The day by which a wrench checked on `checked` is checked again.
 ///
 /// A year is taken as 365 days: in a leap year it is due a day early, which harms nobody.
+pub fn check_by(checked: NaiveDate) -> NaiveDate {
+    checked
+        .checked_add_days(Days::new(u64::from(MONTHS) * 365 / 12))
+        .unwrap_or(NaiveDate::MAX)
+}
+
+/// Whether a wrench checked on `checked` is due by `today`, after so many clicks since.
 pub fn check_due(checked: Option<NaiveDate>, clicks: u32, today: NaiveDate) -> Option<CheckDue> {
     let Some(checked) = checked else {
         return Some(CheckDue::Unknown);
     };
-    let day = checked
-        .checked_add_days(Days::new(u64::from(MONTHS) * 365 / 12))
-        .unwrap_or(NaiveDate::MAX);
+    let day = check_by(checked);
     if day <= today {
         Some(CheckDue::Day(day))
     } else if CYCLES <= clicks {

@@ -4,14 +4,17 @@ pub mod draft;
 pub mod field;
 pub mod frame;
 pub mod hold;
+pub mod intake;
 pub mod key;
 pub mod needle;
+pub mod old_part;
 pub mod pad;
 pub mod panel;
 pub mod picks;
 pub mod picture;
 pub mod practice;
 pub mod rows;
+pub mod shares;
 pub mod strip;
 
 use crate::platform::clock;

@@ -8,6 +8,7 @@ use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Form, StepSpec};
 use crate::ui::at::At;
 use crate::ui::beside::retorque;
+use crate::ui::parts::old_part::old_part;
 
 /// Every step above the last with its sentence, its caution and its rows; nothing if there is none.
 pub fn rows(at: &At) -> Option<AnyView> {
@@ -35,6 +36,7 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
         {due}
         <ul class="checks" data-many=many>{lines}</ul>
+        {old_part(at, spec)}
     }
     .into_any()
 }

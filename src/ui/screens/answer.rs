@@ -2,27 +2,29 @@
 
 use leptos::prelude::*;
 
-use crate::job::count;
-use crate::job::entry::{PersonField, Reply, VehicleField};
-use crate::text::{self, Say};
+use crate::job::entry::{PersonField, Reply, VehicleField, What};
+use crate::job::{count, done};
+use crate::text::{self, Ledger, Say};
 use crate::trade::answer::Answer;
+use crate::trade::damage::CameBackFor;
 use crate::trade::vehicle::Vin;
 use crate::trade::wheel_end::{Change, Check, Group, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::old_part::old_part;
 use crate::ui::screens::mishap::{self, Telling};
 
 /// One key says that it is done; where fasteners are moved, another that one went wrong.
 pub fn act(at: &At) -> AnyView {
     let fastens = |change: &Change| change.group.is_fastener();
     if !at.spec.changes.iter().any(fastens) {
-        return frame(at, (), done(at));
+        return frame(at, (), done_key(at));
     }
     let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
     (move || match telling.get() {
         Telling::Nothing | Telling::Adapter => {
-            let keys = view! { {done(&here)} {mishap::begin(&here, telling)} };
+            let keys = view! { {done_key(&here)} {mishap::begin(&here, telling)} };
             frame(&here, (), keys)
         }
         Telling::Which => frame(&here, (), mishap::which(&here, telling)),
@@ -34,7 +36,7 @@ pub fn act(at: &At) -> AnyView {
     .into_any()
 }
 
-fn done(at: &At) -> AnyView {
+fn done_key(at: &At) -> AnyView {
     let here = at.clone();
     key(Look::Primary, at.text().primary, move || {
         here.answer(Reply::Done)
@@ -87,7 +89,10 @@ pub fn checks(at: &At, checks: &[Check]) -> AnyView {
     let keep = move || here.answer(Reply::Checked(given.get_untracked()));
     frame(
         at,
-        view! { <ul class="checks">{rows}</ul> },
+        view! {
+            <ul class="checks">{rows}</ul>
+            {old_part(at, &at.spec)}
+        },
         view! { {key(Look::Primary, primary, keep)} {refuse_site(at)} },
     )
 }
@@ -133,9 +138,9 @@ fn refuse_site(at: &At) -> Option<AnyView> {
     })
 }
 
-/// One word of a few; "some were loose" asks how many.
+/// One word of a few; "some were loose" asks how many, and a comeback why.
 pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
-    let counting = RwSignal::new(false);
+    let asking = RwSignal::new(None::<Pick>);
     let words = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
         let look = if place == 0 {
@@ -144,8 +149,8 @@ pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
             Look::Plain
         };
         key(look, text::pick(at.lang, pick), move || {
-            if pick == Pick::SomeLoose {
-                counting.set(true);
+            if matches!(pick, Pick::SomeLoose | Pick::SameCorner) {
+                asking.set(Some(pick));
             } else {
                 here.answer(Reply::Picked(pick));
             }
@@ -155,13 +160,39 @@ pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
     let here = at.clone();
     frame(
         at,
-        move || counting.get().then(|| how_many(&here)),
+        move || match asking.get() {
+            None => None,
+            Some(Pick::SameCorner) => Some(why(&here)),
+            Some(_) => Some(how_many(&here)),
+        },
         view! {
-            <div class="keys-grid" hidden=move || counting.get()>
+            <div class="keys-grid" hidden=move || asking.get().is_some()>
                 {words}
             </div>
         },
     )
+}
+
+/// Why it came back with the same corner: one key a cause.
+fn why(at: &At) -> AnyView {
+    let keys = CameBackFor::ALL.iter().map(|cause| {
+        let (here, cause) = (at.clone(), *cause);
+        key(
+            Look::Plain,
+            text::came_back_for(at.lang, cause),
+            move || {
+                let mut whats = vec![What::CameBackFor(cause)];
+                let reply = Reply::Picked(Pick::SameCorner);
+                whats.extend(done(here.sheet(), &here.spec, reply));
+                here.write_and_go_on(whats);
+            },
+        )
+    });
+    view! {
+        <h2>{text::ledger(at.lang, Ledger::CauseAsk)}</h2>
+        <div class="keys-grid">{keys.collect_view()}</div>
+    }
+    .into_any()
 }
 
 /// How many of the wheel fasteners of this job were found loose: one key a number.

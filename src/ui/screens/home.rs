@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
 use crate::text::{self, Desk, Lang, Say};
@@ -18,6 +19,7 @@ use crate::ui::state::App;
 pub fn home(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let typed = RwSignal::new(String::new());
+    let finder = Memo::new(move |_| app.jobs.with(|jobs| Finder::of(jobs)));
     view! {
         <main class="desk home">
             <header class="desk__head">
@@ -31,7 +33,12 @@ pub fn home(app: App) -> AnyView {
                 <span>{text::say(lang, Say::FindHint)}</span>
                 <input type="search" autocapitalize="characters" bind:value=typed/>
             </label>
-            {move || lists(app, &app.jobs.get(), &typed.get(), lang)}
+            {move || app.jobs.with(|jobs| {
+                let typed = typed.get();
+                let places = finder.with(|finder| finder.find(&typed).collect::<Vec<_>>());
+                let found = places.into_iter().filter_map(|place| jobs.get(place));
+                lists(app, found.collect(), &typed, lang)
+            })}
             {link(Look::Foot, text::desk(lang, Desk::YardTitle), Route::Yard.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
         </main>
@@ -54,10 +61,8 @@ fn update(app: App, lang: Lang) -> AnyView {
     .into_any()
 }
 
-fn lists(app: App, jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
+fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView {
     let today = today();
-    let found = |job: &&Summary| typed.is_empty() || job.is_found_by(typed);
-    let mut jobs: Vec<&Summary> = jobs.iter().filter(found).collect();
     jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
     if jobs.is_empty() {
         let empty = if typed.is_empty() {
@@ -82,20 +87,22 @@ fn lists(app: App, jobs: &[Summary], typed: &str, lang: Lang) -> AnyView {
         .filter(|job| !job.ending.is_empty())
         .copied()
         .collect();
+    // Who types looks for one of them: few rows are drawn at each letter.
+    let most = if typed.is_empty() { 200 } else { 20 };
     view! {
-        {list(app, Say::HomeOverdue, &late, lang)}
-        {list(app, Say::HomeOpen, &open, lang)}
-        {list(app, Say::HomeEnded, &ended, lang)}
+        {list(app, Say::HomeOverdue, &late, most, lang)}
+        {list(app, Say::HomeOpen, &open, most, lang)}
+        {list(app, Say::HomeEnded, &ended, most, lang)}
     }
     .into_any()
 }
 
-fn list(app: App, title: Say, jobs: &[&Summary], lang: Lang) -> Option<AnyView> {
+fn list(app: App, title: Say, jobs: &[&Summary], most: usize, lang: Lang) -> Option<AnyView> {
     (!jobs.is_empty()).then(|| {
         view! {
             <section class="jobs">
                 <h2>{text::say(lang, title)}</h2>
-                <ul>{jobs.iter().take(200).map(|job| row(app, job, lang)).collect_view()}</ul>
+                <ul>{jobs.iter().take(most).map(|job| row(app, job, lang)).collect_view()}</ul>
             </section>
         }
         .into_any()

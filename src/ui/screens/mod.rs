@@ -42,6 +42,7 @@ pub fn root() -> impl IntoView {
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::Yard => yard::yard(app),
+        Route::Counts => yard::counts(app),
         Route::Settings => settings::settings(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),

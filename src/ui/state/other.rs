@@ -65,7 +65,16 @@ impl App {
     /// The instruments of the van, or a sensible kit to begin with.
     pub async fn van_kit(self) -> Carried {
         let system = self.settings.with_untracked(|settings| settings.system);
-        let sheet = self.read_log(kit::LOG).await;
+        let device = self.shelf().setting("device").unwrap_or_default();
+        let read = slate::read(&self.shelf(), kit::LOG).await;
+        // The kits of other vans come in with their files, in the same log.
+        let entries = read.unwrap_or_default().entries;
+        let own: Vec<_> = entries
+            .iter()
+            .filter(|entry| entry.device == device)
+            .cloned()
+            .collect();
+        let sheet = fold(if own.is_empty() { entries } else { own });
         sheet
             .carried()
             .cloned()

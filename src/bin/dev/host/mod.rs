@@ -36,6 +36,7 @@ fn carry_out(order: Order) -> Result<(), Trouble> {
         }
         Order::Build { dir } => site::build(site::APP, &dir),
         Order::Floor { dir } => site::build(site::FLOOR, &dir),
+        Order::Intake { dir } => site::build(site::INTAKE, &dir),
         Order::Browsers => browsers::ready(),
         // The last line is the interpreter, for whoever runs this in a script.
         Order::Python => python::ready().map(|python| println!("{}", python.display())),

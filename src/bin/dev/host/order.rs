@@ -11,6 +11,7 @@ cargo run -- --port N --dir DIR  the same on another port, built into another fo
 cargo run -- serve --dir DIR     serve a folder as it is, without building
 cargo run -- build DIR           build the release of the app into DIR
 cargo run -- floor DIR           build the empty page that `cargo bench` compares with into DIR
+cargo run -- intake DIR          build the page on which `cargo bench` imports into DIR
 cargo run -- tools               make ready what a build needs
 cargo run -- browsers            make ready what the browser tests need
 cargo run -- python              make ready what the tests in Python need, and name the interpreter";
@@ -27,6 +28,8 @@ pub enum Order {
     Build { dir: PathBuf },
     /// Build the empty page that the benchmarks compare with into `dir`.
     Floor { dir: PathBuf },
+    /// Build the page on which the benchmarks import into `dir`.
+    Intake { dir: PathBuf },
     /// Make Node's packages and Chromium ready.
     Browsers,
     /// Make Python's packages ready.
@@ -56,6 +59,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, Trouble> {
         "serve" => serve(arguments, false),
         "build" => folder(arguments).map(|dir| Order::Build { dir }),
         "floor" => folder(arguments).map(|dir| Order::Floor { dir }),
+        "intake" => folder(arguments).map(|dir| Order::Intake { dir }),
         "browsers" => nothing_more(arguments, Order::Browsers),
         "python" => nothing_more(arguments, Order::Python),
         "tools" => nothing_more(arguments, Order::Tools),

@@ -13,6 +13,9 @@ pub const APP: &str = "public/index.html";
 /// The empty page that the benchmarks compare the app with.
 pub const FLOOR: &str = "tests/bench/floor.html";
 
+/// What an import reckons, without a screen, for the benchmarks.
+pub const INTAKE: &str = "tests/bench/intake.html";
+
 /// What the compiler is told for the browser alone: the hook that runs in the same build is compiled
 /// for the computer and keeps its own.
 const FLAGS: &str = "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS";

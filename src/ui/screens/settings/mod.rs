@@ -2,6 +2,7 @@
 
 mod choices;
 mod more;
+mod stock;
 mod storage;
 mod van;
 
@@ -25,6 +26,7 @@ pub fn settings(app: App) -> AnyView {
             {banners(app)}
             {choices::choices(app)}
             {van::van(app)}
+            {stock::stock(app)}
             {storage::storage(app)}
         </main>
     }

@@ -1,0 +1,89 @@
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+use super::*;
+use crate::job::entry::{At, EntryId, LogId};
+use crate::job::fold;
+use crate::job::kit::first_kit;
+use crate::units::System;
+
+fn kit(device: &str, n: u64, carried: Carried) -> Entry {
+    Entry {
+        id: EntryId(format!("{device}{n}")),
+        log: LogId("kit:van".to_owned()),
+        at: At {
+            utc_ms: 0,
+            offset_min: 0,
+            told: None,
+        },
+        by: String::new(),
+        device: device.to_owned(),
+        n,
+        after: Vec::new(),
+        what: What::Carried(carried),
+    }
+}
+
+fn day(text: &str) -> NaiveDate {
+    text.parse().unwrap()
+}
+
+/// One wrench checked on a day, and a dial.
+fn carried(checked: &str, dial_due: Option<&str>) -> Carried {
+    let mut kit = first_kit(System::Metric);
+    kit.wrenches.truncate(1);
+    kit.wrenches[0].upkeep.checked = Some(day(checked));
+    kit.wrenches[0].upkeep.clicks = 4_990;
+    kit.dial_due = dial_due.map(day);
+    kit
+}
+
+fn clicked(van: &str, finished: &str, times: u32) -> Summary {
+    let mut job = Summary::of(&LogId(van.to_owned()), &fold([]), &[], None);
+    job.tally.van = van.to_owned();
+    job.tally.finished = finished.to_owned();
+    job.tally.clicks = vec![("Wrench A".to_owned(), times)];
+    job
+}
+
+#[test]
+fn each_van_has_its_own_instruments_as_it_told_them_last() {
+    let sheet = fold([
+        kit("a", 1, carried("2020-01-01", None)),
+        kit("a", 2, carried("2025-09-01", Some("2026-06-01"))),
+        kit("b", 1, carried("2025-03-01", Some("2026-03-01"))),
+    ]);
+    let all = to_check(&sheet, &[], day("2026-03-04"));
+    let told: Vec<_> = all
+        .iter()
+        .map(|it| (it.van.as_str(), it.wrench.is_some(), it.due, it.by))
+        .collect();
+    let first = day("2026-03-01");
+    assert_eq!(
+        told,
+        [
+            ("b", true, Some(CheckDue::Day(first)), Some(first)),
+            ("b", false, Some(CheckDue::Day(first)), Some(first)),
+            ("a", false, None, Some(day("2026-06-01"))),
+            ("a", true, None, Some(day("2026-09-01"))),
+        ]
+    );
+}
+
+#[test]
+fn clicks_of_its_own_van_since_the_check_make_a_wrench_due_and_practice_does_not() {
+    let sheet = fold([kit("a", 2, carried("2025-09-01", Some("2026-06-01")))]);
+    let wrench = |jobs: &[Summary]| {
+        let all = to_check(&sheet, jobs, day("2026-03-04"));
+        let wrench = all.into_iter().find(|it| it.wrench.is_some()).unwrap();
+        (wrench.clicks, wrench.due)
+    };
+    let mut jobs = vec![
+        clicked("a", "2025-08-31", 50),
+        clicked("b", "2026-01-01", 50),
+        clicked("a", "2026-01-01", 9),
+    ];
+    assert_eq!(wrench(&jobs), (4_999, None));
+    jobs.push(clicked("a", "2026-01-02", 1));
+    assert_eq!(wrench(&jobs), (5_000, Some(CheckDue::Clicks(5_000))));
+    jobs[3].practice = true;
+    assert_eq!(wrench(&jobs), (4_999, None));
+}

@@ -1,0 +1,226 @@
+//! What a shop counts over many jobs, each share between its ends at 95 %.
+//!
+//! Rows stand in the order of their names and are never ranked: few jobs say little. They are of
+//! vans and of causes, never of persons. Practice enters nothing.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::drawing::spans::Span;
+use crate::exchange::summary::Summary;
+use crate::exchange::tally::Counts;
+use crate::job::tally::Measure;
+use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::mean::{Mean, mean};
+use crate::trade::share::{Share, share};
+
+/// How sure the ends of a share are.
+pub(super) const CONFIDENCE: f64 = 0.95;
+
+/// So many of so many, with the share between its ends; no share of nothing.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row<K> {
+    /// What is counted.
+    pub what: K,
+    /// How many it holds for.
+    pub of: usize,
+    /// How many there are.
+    pub all: usize,
+    /// The share.
+    pub share: Option<Share>,
+}
+
+impl<K> Row<K> {
+    fn new(what: K, (of, all): Counts) -> Self {
+        Self {
+            what,
+            of,
+            all,
+            share: share(of, all, CONFIDENCE).ok(),
+        }
+    }
+
+    /// The same under a name.
+    pub fn named(self, name: impl FnOnce(K) -> String) -> Row<String> {
+        Row {
+            what: name(self.what),
+            of: self.of,
+            all: self.all,
+            share: self.share,
+        }
+    }
+}
+
+impl Row<String> {
+    /// The row on a scale from nothing to all; nothing where nothing was counted.
+    pub fn span<'a>(&'a self, value: &'a str) -> Option<Span<'a>> {
+        let share = self.share?;
+        Some(Span {
+            name: &self.what,
+            value,
+            low: share.low,
+            at: self.of as f64 / self.all as f64,
+            high: share.high,
+            beside: None,
+        })
+    }
+}
+
+/// The letters of each van, by its phone, as its invoices have them.
+pub fn marks(jobs: &[Summary]) -> BTreeMap<String, String> {
+    let given = real(jobs).filter_map(|job| {
+        let mark = job.invoice.trim_end_matches(|c: char| c.is_ascii_digit());
+        (!mark.is_empty()).then(|| (job.tally.van.clone(), mark.to_owned()))
+    });
+    given.collect()
+}
+
+/// The jobs that count.
+fn real(jobs: &[Summary]) -> impl Iterator<Item = &Summary> {
+    jobs.iter().filter(|job| !job.practice)
+}
+
+/// What one job adds to a measure.
+fn counted(measure: Measure, job: &Summary) -> Counts {
+    let tally = &job.tally;
+    let ended = !job.ending.is_empty();
+    let count = |counts: Counts| if ended { counts } else { (0, 0) };
+    match measure {
+        Measure::Mended => {
+            let told = tally.corners.iter().filter(|corner| corner.decided);
+            let told: Vec<bool> = told.filter_map(|corner| corner.mended).collect();
+            (told.iter().filter(|yes| **yes).count(), told.len())
+        }
+        Measure::CameBack => match job.came_back {
+            Some(back) => (usize::from(back), 1),
+            None => (0, 0),
+        },
+        Measure::NotedLater => count(tally.later),
+        Measure::QuickNuts => count(tally.quick),
+        Measure::Reasons => count(tally.reasons),
+    }
+}
+
+/// What is counted over all vans together, under an empty name, and then of each van.
+pub fn by_van(jobs: &[Summary], measure: Measure) -> Vec<Row<String>> {
+    let mut vans: BTreeMap<&str, Counts> = BTreeMap::new();
+    for job in real(jobs) {
+        let (of, all) = counted(measure, job);
+        for van in ["", job.tally.van.as_str()] {
+            let sum = vans.entry(van).or_default();
+            sum.0 += of;
+            sum.1 += all;
+        }
+    }
+    let told = vans.into_iter().filter(|(_, (_, all))| *all > 0);
+    told.map(|(van, sum)| Row::new(van.to_owned(), sum))
+        .collect()
+}
+
+/// How often each damage was seen on the old parts that somebody looked at.
+pub fn damages(jobs: &[Summary]) -> Vec<Row<Damage>> {
+    let seen = real(jobs).flat_map(|job| &job.tally.corners);
+    let seen: Vec<Damage> = seen
+        .filter_map(|corner| Damage::from_code(&corner.seen))
+        .filter(|seen| *seen != Damage::NotLooked)
+        .collect();
+    each(&seen, Damage::ALL)
+}
+
+/// Why jobs came back, of those that did and told why.
+pub fn causes(jobs: &[Summary]) -> Vec<Row<CameBackFor>> {
+    let back = real(jobs).filter(|job| job.came_back == Some(true));
+    let told: Vec<CameBackFor> = back
+        .filter_map(|job| CameBackFor::from_code(&job.tally.came_back_for))
+        .collect();
+    each(&told, CameBackFor::ALL)
+}
+
+/// A row for each word that was told, in the order of the set.
+fn each<W: Copy + Ord>(told: &[W], all: &[W]) -> Vec<Row<W>> {
+    let known: BTreeSet<&W> = told.iter().collect();
+    let rows = all.iter().filter(|word| known.contains(word));
+    let count = |word: &W| told.iter().filter(|it| *it == word).count();
+    rows.map(|word| Row::new(*word, (count(word), told.len())))
+        .collect()
+}
+
+/// Minutes at the car beside minutes sold, of the jobs of one kind that tell both.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Minutes {
+    /// The code of the kind of wheel end.
+    pub kind: String,
+    /// At how many corners it was done.
+    pub corners: usize,
+    /// On how many jobs.
+    pub n: usize,
+    /// The mean of what was sold, in minutes.
+    pub sold: f64,
+    /// The mean of what it took, in minutes.
+    pub real: f64,
+    /// What it took, between its ends; nothing from one job.
+    pub between: Option<Mean>,
+    /// What it took more than was sold, job by job; nothing from one job.
+    pub over: Option<Mean>,
+}
+
+impl Minutes {
+    /// The row on a scale from nothing to [`longest`]; what was sold as a second line.
+    pub fn span<'a>(&self, name: &'a str, value: &'a str) -> Span<'a> {
+        let ends = self
+            .between
+            .map_or((self.real, self.real), |it| (it.low, it.high));
+        Span {
+            name,
+            value,
+            low: ends.0,
+            at: self.real,
+            high: ends.1,
+            beside: Some(self.sold),
+        }
+    }
+}
+
+/// The end of a scale that holds all of these: whole hours, in minutes.
+pub fn longest(rows: &[Minutes]) -> f64 {
+    let ends = rows.iter().flat_map(|row| {
+        let high = row.between.map_or(row.real, |it| it.high);
+        [high, row.sold]
+    });
+    (ends.fold(60.0, f64::max) / 60.0).ceil() * 60.0
+}
+
+/// Minutes sold and minutes taken, by the kind of wheel end and the number of corners.
+pub fn minutes(jobs: &[Summary]) -> Vec<Minutes> {
+    let mut kinds: BTreeMap<(&str, usize), Vec<(f64, f64)>> = BTreeMap::new();
+    for job in real(jobs) {
+        if let (Some(took), Some(sold)) = job.tally.minutes {
+            let kind = (job.tally.kind.as_str(), job.tally.corners.len());
+            let pair = (f64::from(took), f64::from(sold));
+            kinds.entry(kind).or_default().push(pair);
+        }
+    }
+    let one = |((kind, corners), pairs): ((&str, usize), Vec<(f64, f64)>)| {
+        let took: Vec<f64> = pairs.iter().map(|(took, _)| *took).collect();
+        let over: Vec<f64> = pairs.iter().map(|(took, sold)| took - sold).collect();
+        let sold = pairs.iter().map(|(_, sold)| *sold);
+        Minutes {
+            kind: kind.to_owned(),
+            corners,
+            n: pairs.len(),
+            sold: average(sold),
+            real: average(took.iter().copied()),
+            between: mean(&took),
+            over: mean(&over),
+        }
+    };
+    kinds.into_iter().map(one).collect()
+}
+
+fn average(values: impl Iterator<Item = f64>) -> f64 {
+    let (sum, n) = values.fold((0.0, 0_u32), |(sum, n), value| (sum + value, n + 1));
+    if n == 0 { 0.0 } else { sum / f64::from(n) }
+}
+
+#[cfg(test)]
+#[path = "counted/tests.rs"]
+mod tests;

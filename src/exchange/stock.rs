@@ -1,0 +1,121 @@
+//! What each van has on board, counted down by what was fitted since somebody counted.
+//!
+//! What was fitted later is told by the phone's running number, never by a clock.
+
+use std::collections::BTreeMap;
+
+use crate::exchange::summary::Summary;
+use crate::job::Sheet;
+use crate::job::entry::{Entry, Stock, What};
+
+/// One part of one van.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct OnBoard {
+    /// The van, by its phone.
+    pub van: String,
+    /// The part.
+    pub number: String,
+    /// How many are left; nothing where it was never counted.
+    pub left: Option<i64>,
+    /// Below how many it is ordered.
+    pub least: u16,
+    /// How many were fitted today.
+    pub today: usize,
+    /// How many old parts are owed to the seller.
+    pub cores: usize,
+}
+
+impl OnBoard {
+    /// Whether it is to be ordered.
+    pub fn is_to_order(&self) -> bool {
+        self.left.is_some_and(|left| left < i64::from(self.least))
+    }
+}
+
+/// The stock of every van, by van and part; `kit` is the log of the vans' kits.
+pub fn on_board(kit: &Sheet, jobs: &[Summary], today: &str) -> Vec<OnBoard> {
+    let mut rows: BTreeMap<(String, String), OnBoard> = BTreeMap::new();
+    for (entry, stock) in counted(kit) {
+        let key = (entry.device.clone(), plain(&stock.number));
+        let used = fitted(jobs, &key).filter(|job| job.tally.last.1 > entry.n);
+        let used = used.count();
+        rows.insert(
+            key,
+            OnBoard {
+                van: entry.device.clone(),
+                number: stock.number.clone(),
+                left: Some(i64::from(stock.have).saturating_sub(whole(used))),
+                least: stock.least,
+                today: 0,
+                cores: usize::from(stock.cores).saturating_add(used),
+            },
+        );
+    }
+    for job in jobs.iter().filter(|job| is_today(job, today)) {
+        for part in &job.parts {
+            let van = job.tally.last.0.clone();
+            let row = rows
+                .entry((van.clone(), plain(&part.number)))
+                .or_insert_with(|| OnBoard {
+                    van,
+                    number: part.number.clone(),
+                    left: None,
+                    least: 0,
+                    today: 0,
+                    cores: 0,
+                });
+            row.today += 1;
+        }
+    }
+    rows.into_values().collect()
+}
+
+fn whole(used: usize) -> i64 {
+    i64::try_from(used).unwrap_or(i64::MAX)
+}
+
+fn is_today(job: &Summary, today: &str) -> bool {
+    !job.practice && !today.is_empty() && job.tally.finished == today
+}
+
+/// The last count of each part of each phone.
+fn counted(kit: &Sheet) -> Vec<(&Entry, &Stock)> {
+    let mut last: BTreeMap<(&str, String), (&Entry, &Stock)> = BTreeMap::new();
+    for entry in kit.counting() {
+        if let What::Stock(stock) = &entry.what {
+            let slot = last
+                .entry((entry.device.as_str(), plain(&stock.number)))
+                .or_insert((entry, stock));
+            if slot.0.n <= entry.n {
+                *slot = (entry, stock);
+            }
+        }
+    }
+    last.into_values().collect()
+}
+
+/// Once for each time that a part was fitted by a van.
+fn fitted<'a>(
+    jobs: &'a [Summary],
+    (van, number): &'a (String, String),
+) -> impl Iterator<Item = &'a Summary> {
+    jobs.iter()
+        .filter(move |job| !job.practice && job.tally.last.0 == *van)
+        .flat_map(move |job| {
+            let same = job
+                .parts
+                .iter()
+                .filter(|part| plain(&part.number) == *number);
+            same.map(move |_| job)
+        })
+}
+
+/// A number without what people type differently.
+pub fn plain(number: &str) -> String {
+    let kept = number.chars().filter(|c| c.is_alphanumeric());
+    kept.flat_map(char::to_uppercase).collect()
+}
+
+#[cfg(test)]
+#[path = "stock/tests.rs"]
+mod tests;

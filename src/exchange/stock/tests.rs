@@ -1,0 +1,89 @@
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+use super::*;
+use crate::exchange::summary::Fitted;
+use crate::job::entry::{At, EntryId, LogId};
+use crate::job::fold;
+
+fn count(device: &str, n: u64, have: u16, cores: u16) -> Entry {
+    Entry {
+        id: EntryId(format!("{device}{n}")),
+        log: LogId("kit:van".to_owned()),
+        at: At {
+            utc_ms: 0,
+            offset_min: 0,
+            told: None,
+        },
+        by: String::new(),
+        device: device.to_owned(),
+        n,
+        after: Vec::new(),
+        what: What::Stock(Stock {
+            number: "MX-4410 H".to_owned(),
+            have,
+            least: 2,
+            cores,
+        }),
+    }
+}
+
+fn fitted(device: &str, n: u64, day: &str, number: &str) -> Summary {
+    let mut job = Summary::of(&LogId(format!("{device}{n}")), &fold([]), &[], None);
+    job.tally.last = (device.to_owned(), n);
+    job.tally.finished = day.to_owned();
+    job.parts = vec![Fitted {
+        number: number.to_owned(),
+        lot: String::new(),
+    }];
+    job
+}
+
+const TODAY: &str = "2026-03-04";
+
+#[test]
+fn a_part_that_is_fitted_counts_one_down_from_the_last_count_of_its_van() {
+    let kit = fold([
+        count("a", 10, 9, 0),
+        count("a", 20, 3, 1),
+        count("b", 5, 4, 0),
+    ]);
+    let jobs = [
+        // Before the count: it is in it.
+        fitted("a", 15, "2026-03-01", "MX-4410-H"),
+        fitted("a", 30, "2026-03-03", "mx 4410 h"),
+        fitted("a", 40, TODAY, "MX-4410-H"),
+        fitted("b", 6, TODAY, "OTHER"),
+    ];
+    let rows = on_board(&kit, &jobs, TODAY);
+    let told: Vec<_> = rows
+        .iter()
+        .map(|row| {
+            (
+                row.van.as_str(),
+                row.left,
+                row.today,
+                row.cores,
+                row.is_to_order(),
+            )
+        })
+        .collect();
+    assert_eq!(
+        told,
+        [
+            ("a", Some(1), 1, 3, true),
+            ("b", Some(4), 0, 0, false),
+            ("b", None, 1, 0, false)
+        ]
+    );
+}
+
+#[test]
+fn practice_takes_nothing_from_the_shelf() {
+    let kit = fold([count("a", 20, 3, 1)]);
+    let mut job = fitted("a", 30, TODAY, "MX-4410-H");
+    job.practice = true;
+    let rows = on_board(&kit, &[job], TODAY);
+    assert_eq!(
+        (rows[0].left, rows[0].today, rows[0].cores),
+        (Some(3), 0, 1)
+    );
+}

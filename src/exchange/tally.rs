@@ -1,0 +1,122 @@
+//! What one job adds to the counts of a shop, as it is kept beside its line in the list.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use crate::exchange::gap::runs;
+use crate::job::entry::Entry;
+use crate::job::tally::{self as facts, Part};
+use crate::job::{Sheet, plan};
+use crate::trade::damage::Damage;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Group, Hold, Item, StepSpec};
+
+/// So many of so many, as it is kept.
+pub type Counts = (usize, usize);
+
+/// What one job adds.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Tally {
+    /// The phone that began it, which stands for its van.
+    pub van: String,
+    /// The code of its kind of wheel end.
+    pub kind: String,
+    /// The day it was finished, `YYYY-MM-DD`; empty if it was not.
+    pub finished: String,
+    /// The phone on which it was finished, and that phone's running number then.
+    pub last: (String, u64),
+    /// The corners where a new part was put in.
+    pub corners: Vec<Replaced>,
+    /// The code of why it came back; empty where that was not told.
+    pub came_back_for: String,
+    /// Minutes from the site to the end, and those that were sold.
+    pub minutes: (Option<u32>, Option<u32>),
+    /// Entries noted later.
+    pub later: Counts,
+    /// Wheels whose nuts clicked too quickly.
+    pub quick: Counts,
+    /// Hold points passed with a reason.
+    pub reasons: Counts,
+    /// How often each wrench clicked.
+    pub clicks: Vec<(String, u32)>,
+    /// The running numbers of each phone, in rows: the first and the last.
+    pub rows: Vec<(String, u64, u64)>,
+}
+
+/// One corner where a new part was put in.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Replaced {
+    /// Whether the decision was to replace it.
+    pub decided: bool,
+    /// Whether that was proved to have mended it; nothing where it was not judged.
+    pub mended: Option<bool>,
+    /// The code of what was seen on the old part; empty where nothing was said.
+    pub seen: String,
+}
+
+impl Tally {
+    /// What a job adds; `steps` are those of its plan.
+    pub fn of(sheet: &Sheet, steps: &[StepSpec]) -> Self {
+        let end = facts::finished(sheet);
+        let day = end.and_then(|entry| entry.at.day());
+        let corners = Corner::ALL.iter().filter(|_| end.is_some());
+        Self {
+            van: facts::van(sheet).to_owned(),
+            kind: plan(sheet).kind.code().to_owned(),
+            finished: day.map(|day| day.to_string()).unwrap_or_default(),
+            last: end.map_or_else(Default::default, |end| (end.device.clone(), end.n)),
+            corners: corners.filter_map(|at| replaced(sheet, *at)).collect(),
+            came_back_for: sheet
+                .came_back_for()
+                .map(|cause| cause.code().to_owned())
+                .unwrap_or_default(),
+            minutes: (facts::real_minutes(sheet), facts::sold_minutes(sheet)),
+            later: counts(facts::noted_later(sheet)),
+            quick: counts(facts::quick_nuts(sheet)),
+            reasons: counts(facts::passed_with_reason(sheet, steps)),
+            clicks: facts::clicks(sheet)
+                .into_iter()
+                .map(|(name, clicks)| (name.to_owned(), clicks))
+                .collect(),
+            rows: rows(sheet.entries()),
+        }
+    }
+}
+
+const fn counts(part: Part) -> Counts {
+    (part.of, part.all)
+}
+
+fn replaced(sheet: &Sheet, corner: Corner) -> Option<Replaced> {
+    let hub = Item {
+        corner,
+        group: Group::Hub,
+        number: 1,
+    };
+    let is_new = sheet.item(hub) == Some(Hold::Done);
+    is_new.then(|| Replaced {
+        decided: facts::decided_to_replace(sheet, corner),
+        mended: facts::mended(sheet, corner),
+        seen: sheet
+            .damage(corner)
+            .map(Damage::code)
+            .unwrap_or_default()
+            .to_owned(),
+    })
+}
+
+/// The running numbers of each device in as few rows as they make.
+pub fn rows(entries: &[Entry]) -> Vec<(String, u64, u64)> {
+    let mut numbers: BTreeMap<&str, Vec<u64>> = BTreeMap::new();
+    for entry in entries {
+        numbers.entry(&entry.device).or_default().push(entry.n);
+    }
+    let rows = numbers.into_iter().flat_map(|(device, numbers)| {
+        let device = device.to_owned();
+        runs(numbers)
+            .into_iter()
+            .map(move |(from, to)| (device.clone(), from, to))
+    });
+    rows.collect()
+}

@@ -1,0 +1,239 @@
+//! What one job adds to what a shop counts: minutes, what was proved, how it was noted.
+//!
+//! Pure facts of one sheet; over many jobs they are put together in `exchange`. Nothing here asks
+//! who did it.
+
+use std::collections::BTreeMap;
+
+use crate::job::entry::{Ending, Entry, Reply, What};
+use crate::job::judge::after;
+use crate::job::key::Key;
+use crate::job::progress::{Status, status};
+use crate::job::sheet::Sheet;
+use crate::trade::answer::Answer;
+use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::money::{Line, LineKind};
+use crate::trade::play::{After, Decision};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{
+    Check, Group, Hold, Item, ROUNDS, Sign, Step, StepKey, StepSpec, sign_gone,
+};
+use crate::words;
+
+/// So many of so many.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Part {
+    /// How many it holds for.
+    pub of: usize,
+    /// How many there are.
+    pub all: usize,
+}
+
+words! {
+    /// What is counted of each job, by its van.
+    pub enum Measure {
+        /// Hubs that were decided to be replaced and proved to be mended by it.
+        Mended = "mended",
+        /// Jobs that came back with the same corner.
+        CameBack = "came_back",
+        /// Entries that were noted later than they were done.
+        NotedLater = "noted_later",
+        /// Wheels whose nuts clicked in less than four seconds.
+        QuickNuts = "quick_nuts",
+        /// Hold points passed with a reason instead of an answer.
+        Reasons = "reasons",
+    }
+}
+
+/// Five wheel nuts that all click within less than this were not all turned to their torque
+/// (common practice, no source).
+const QUICK_MS: i64 = 4_000;
+/// Fewer than five are quickly done.
+const QUICK_NUTS: usize = 5;
+/// A told time closer than this to the clock's is the same moment, as in the report.
+const SAME_MS: u64 = 60_000;
+const MINUTE_MS: i64 = 60_000;
+
+impl Sheet {
+    /// What was seen on the old part of a corner.
+    pub fn damage(&self, corner: Corner) -> Option<Damage> {
+        match self.holds(&Key::Damage(corner)).map(|entry| &entry.what) {
+            Some(What::Damage(_, seen)) => Some(*seen),
+            _ => None,
+        }
+    }
+
+    /// Why the job came back, if that was told.
+    pub fn came_back_for(&self) -> Option<CameBackFor> {
+        match self.holds(&Key::CameBackFor).map(|entry| &entry.what) {
+            Some(What::CameBackFor(cause)) => Some(*cause),
+            _ => None,
+        }
+    }
+}
+
+/// The entry that ended the job as finished.
+pub fn finished(sheet: &Sheet) -> Option<&Entry> {
+    let ended = sheet.ended().map(|ended| ended.ending);
+    sheet
+        .holds(&Key::Ended)
+        .filter(|_| ended == Some(Ending::Finished))
+}
+
+/// The phone that began the job: its van.
+pub fn van(sheet: &Sheet) -> &str {
+    let opened = sheet.holds(&Key::Opened);
+    let first = opened.or_else(|| sheet.entries().first());
+    first.map_or("", |entry| entry.device.as_str())
+}
+
+fn when(entry: &Entry) -> i64 {
+    entry.at.told.unwrap_or(entry.at.utc_ms)
+}
+
+/// Minutes from the look at the site to the end, by one phone's clock and on one day; breaks are
+/// not known and count. `None` where that was not told, or by two phones, or over night.
+pub fn real_minutes(sheet: &Sheet) -> Option<u32> {
+    let end = finished(sheet)?;
+    let begin = sheet.answered(StepKey::once(Step::SiteLook))?;
+    let one_day = begin.at.day().is_some() && begin.at.day() == end.at.day();
+    let took = when(end).checked_sub(when(begin))?;
+    let fits = begin.device == end.device && one_day && took > 0;
+    fits.then(|| u32::try_from(took / MINUTE_MS).ok()).flatten()
+}
+
+/// Minutes that the estimate sells: the quantity of a labour line is read as hours. `None` without
+/// a labour line.
+pub fn sold_minutes(sheet: &Sheet) -> Option<u32> {
+    let estimate = sheet.price()?.estimate.as_ref()?;
+    let labour = |line: &&Line| line.kind == LineKind::Labour;
+    let hours: Vec<f64> = estimate
+        .lines
+        .iter()
+        .filter(labour)
+        .map(|line| line.quantity.value())
+        .collect();
+    let minutes = hours.iter().sum::<f64>() * 60.0;
+    // More than a week is no repair here.
+    let fits = !hours.is_empty() && (0.0..10_080.0).contains(&minutes);
+    fits.then(|| minutes.round() as u32)
+}
+
+/// Whether the new part of a corner was proved to have mended what its old one was replaced for:
+/// by the dial, by hand and by ear, and on the road. `None` where it was not judged.
+pub fn mended(sheet: &Sheet, corner: Corner) -> Option<bool> {
+    finished(sheet)?;
+    let replaced = sheet.item(Item {
+        corner,
+        group: Group::Hub,
+        number: 1,
+    });
+    if replaced != Some(Hold::Done) {
+        return None;
+    }
+    match (after(sheet, corner), sign_stayed(sheet)) {
+        (After::Blocked { .. }, _) | (_, true) => Some(false),
+        (After::Pass { .. }, false) => Some(true),
+        (After::NotJudged { .. }, false) => None,
+    }
+}
+
+/// Whether a sign of the road test before was still there after it.
+fn sign_stayed(sheet: &Sheet) -> bool {
+    let is_gone = |check: &Check| Sign::ALL.iter().any(|sign| sign_gone(*sign) == *check);
+    match sheet.reply(StepKey::once(Step::ProveRoad)) {
+        Some(Reply::Checked(checks)) => checks
+            .iter()
+            .any(|(check, answer)| is_gone(check) && *answer == Answer::No),
+        _ => false,
+    }
+}
+
+/// Whether the decision on a corner that stands was to put a new part in.
+pub fn decided_to_replace(sheet: &Sheet, corner: Corner) -> bool {
+    sheet
+        .decided(corner)
+        .is_some_and(|it| matches!(it.decision, Decision::Replace | Decision::Stop))
+}
+
+/// Of the entries that count, those of which another time was told than that of the clock.
+pub fn noted_later(sheet: &Sheet) -> Part {
+    let told_later = |entry: &&Entry| {
+        let told = entry.at.told;
+        told.is_some_and(|told| told.abs_diff(entry.at.utc_ms) >= SAME_MS)
+    };
+    Part {
+        of: sheet.counting().filter(told_later).count(),
+        all: sheet.counting().count(),
+    }
+}
+
+/// Of the wheels whose nuts were turned one by one, those that took less than four seconds.
+pub fn quick_nuts(sheet: &Sheet) -> Part {
+    let mut clicks: BTreeMap<(StepKey, &str), Vec<(u8, i64)>> = BTreeMap::new();
+    for entry in sheet.counting() {
+        let What::Moved(moved) = &entry.what else {
+            continue;
+        };
+        if moved.step.step != Step::TurnWheelNuts || moved.to != Hold::Done {
+            continue;
+        }
+        let wheel = clicks
+            .entry((moved.step, entry.device.as_str()))
+            .or_default();
+        for item in &moved.items {
+            // The last click of a nut counts: a pass may have begun again.
+            wheel.retain(|(number, _)| *number != item.number);
+            wheel.push((item.number, entry.at.utc_ms));
+        }
+    }
+    let wheels = clicks.into_values().filter(|it| QUICK_NUTS <= it.len());
+    let took = wheels.map(|wheel| {
+        let times = wheel.iter().map(|(_, at)| *at);
+        let first = times.clone().min().unwrap_or(0);
+        times.max().unwrap_or(0).saturating_sub(first)
+    });
+    took.fold(Part::default(), |part, took| Part {
+        of: part.of + usize::from(took < QUICK_MS),
+        all: part.all + 1,
+    })
+}
+
+/// Of the questions behind the hold points that were settled, those passed with a reason instead:
+/// the shove, the readings before, the nut at its card, the pedal.
+pub fn passed_with_reason(sheet: &Sheet, steps: &[StepSpec]) -> Part {
+    let behind = steps.iter().filter(|spec| is_behind_a_hold(spec.key));
+    behind.fold(Part::default(), |part, spec| match status(sheet, spec) {
+        Status::Open | Status::Partly(..) => part,
+        settled => Part {
+            of: part.of + usize::from(settled != Status::Done),
+            all: part.all + 1,
+        },
+    })
+}
+
+const fn is_behind_a_hold(key: StepKey) -> bool {
+    match key.step {
+        Step::Shove | Step::TurnAxleNut | Step::Pedal | Step::ProvePedal => true,
+        Step::Round => key.nth <= ROUNDS,
+        _ => false,
+    }
+}
+
+/// How often each wrench clicked, by its name.
+pub fn clicks(sheet: &Sheet) -> BTreeMap<&str, u32> {
+    let mut all: BTreeMap<&str, u32> = BTreeMap::new();
+    for entry in sheet.counting() {
+        if let What::Moved(moved) = &entry.what
+            && let Some((name, _)) = &moved.wrench
+        {
+            let count = all.entry(name).or_default();
+            *count = count.saturating_add(1);
+        }
+    }
+    all
+}
+
+#[cfg(test)]
+#[path = "tally/tests.rs"]
+mod tests;

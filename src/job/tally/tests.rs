@@ -1,0 +1,145 @@
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+use super::*;
+use crate::job::entry::{At, Ended, EntryId, LogId, Money, Moved, Price};
+use crate::job::fold;
+use crate::trade::money::Estimate;
+use crate::trade::wheel_end::items;
+use crate::units::Decimal;
+
+const CORNER: Corner = Corner::FrontLeft;
+
+/// Entries one after another, each noted so many milliseconds after the first day of 2026-03.
+fn told(whats: Vec<(i64, What)>) -> Sheet {
+    let id = |n: usize| EntryId(format!("{n:04}"));
+    fold(whats.into_iter().enumerate().map(|(n, (ms, what))| Entry {
+        id: id(n),
+        log: LogId("log".to_owned()),
+        at: At {
+            // 2026-03-04 10:00 UTC, by `date -u -d @1772618400`.
+            utc_ms: 1_772_618_400_000 + ms,
+            offset_min: 0,
+            told: None,
+        },
+        by: String::new(),
+        device: "van".to_owned(),
+        n: n as u64,
+        after: n.checked_sub(1).map(id).into_iter().collect(),
+        what,
+    }))
+}
+
+fn ended(ending: Ending) -> What {
+    let charge = None;
+    What::Ended(Ended { ending, charge })
+}
+
+fn site() -> What {
+    What::Answered(StepKey::once(Step::SiteLook), Reply::Checked(Vec::new()))
+}
+
+const HOUR: i64 = 3_600_000;
+
+#[test]
+fn minutes_run_from_the_site_to_the_end_of_one_day() {
+    let of = |end, ending| real_minutes(&told(vec![(0, site()), (end, ended(ending))]));
+    assert_eq!(of(2 * HOUR, Ending::Finished), Some(120));
+    assert_eq!(of(2 * HOUR, Ending::Declined), None);
+    assert_eq!(of(24 * HOUR, Ending::Finished), None);
+    assert_eq!(of(-HOUR, Ending::Finished), None);
+    assert_eq!(
+        real_minutes(&told(vec![(0, ended(Ending::Finished))])),
+        None
+    );
+}
+
+#[test]
+fn labour_lines_are_read_as_hours() {
+    let line = |kind, quantity: &str| Line {
+        kind,
+        text: String::new(),
+        quantity: Decimal::parse(quantity).unwrap(),
+        each: 9_000,
+        taxed: false,
+    };
+    let sold = |lines: Vec<Line>| {
+        let money = Money {
+            minor: 1,
+            currency: "USD".to_owned(),
+        };
+        let price = Price {
+            repair: money.clone(),
+            refit: money,
+            estimate: Some(Estimate { lines, tax: None }),
+        };
+        sold_minutes(&told(vec![(0, What::Price(price))]))
+    };
+    let part = || line(LineKind::Part, "1");
+    assert_eq!(
+        sold(vec![
+            line(LineKind::Labour, "1.5"),
+            part(),
+            line(LineKind::Labour, "0,25")
+        ]),
+        Some(105)
+    );
+    assert_eq!(sold(vec![part()]), None);
+    assert_eq!(sold(vec![line(LineKind::Labour, "500")]), None);
+}
+
+fn click(nut: u8) -> What {
+    let step = StepKey::at(Step::TurnWheelNuts, CORNER);
+    let nuts = items(CORNER, Group::WheelNuts, 5);
+    What::Moved(Moved {
+        step,
+        items: vec![nuts[usize::from(nut) - 1]],
+        to: Hold::Done,
+        wrench: None,
+    })
+}
+
+#[test]
+fn five_nuts_in_less_than_four_seconds_are_quick() {
+    let wheel = |gap: i64, nuts: u8| {
+        let clicks = (1..=nuts).map(|nut| (i64::from(nut) * gap, click(nut)));
+        quick_nuts(&told(clicks.collect()))
+    };
+    assert_eq!(wheel(999, 5), Part { of: 1, all: 1 });
+    assert_eq!(wheel(1_000, 5), Part { of: 0, all: 1 });
+    assert_eq!(wheel(10, 4), Part { of: 0, all: 0 });
+    // A second pass, done properly, is the one that counts.
+    let mut twice: Vec<(i64, What)> = (1..=5).map(|nut| (i64::from(nut), click(nut))).collect();
+    twice.extend((1..=5).map(|nut| (60_000 + i64::from(nut) * 5_000, click(nut))));
+    assert_eq!(quick_nuts(&told(twice)), Part { of: 0, all: 1 });
+}
+
+#[test]
+fn what_was_told_for_another_time_is_noted_later() {
+    let sheet = told(vec![(0, site()), (1, click(1))]);
+    assert_eq!(noted_later(&sheet), Part { of: 0, all: 2 });
+    let mut entries = sheet.entries().to_vec();
+    entries[1].at.told = Some(entries[1].at.utc_ms - 10 * MINUTE_MS);
+    assert_eq!(noted_later(&fold(entries)), Part { of: 1, all: 2 });
+}
+
+#[test]
+fn a_part_that_was_not_put_in_proves_nothing() {
+    let sheet = told(vec![(0, ended(Ending::Finished))]);
+    assert_eq!(mended(&sheet, CORNER), None);
+}
+
+#[test]
+fn what_was_seen_and_why_it_came_back_are_told_once_and_can_change() {
+    let sheet = told(vec![
+        (0, What::Damage(CORNER, Damage::Wear)),
+        (1, What::Damage(CORNER, Damage::Heat)),
+        (2, What::CameBackFor(CameBackFor::Fitting)),
+    ]);
+    assert_eq!(sheet.damage(CORNER), Some(Damage::Heat));
+    assert_eq!(sheet.damage(Corner::RearLeft), None);
+    assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
+}

@@ -1,0 +1,23 @@
+//! What was seen on the parts that came off, and why the job came back.
+
+use super::Told;
+use super::block::Block;
+use super::gist::seen_damage;
+use crate::text::{self, Ledger};
+
+/// The old part of each corner, and the cause of a comeback; nothing where nothing was said.
+pub(super) fn old_parts(told: &Told) -> Vec<Block> {
+    let lang = told.lang;
+    let seen = told.corners().iter();
+    let seen = seen.filter_map(|at| Some(seen_damage(told, *at, told.sheet.damage(*at)?)));
+    let cause = told.sheet.came_back_for().map(|cause| {
+        let ask = text::ledger(lang, Ledger::CauseAsk);
+        format!("{ask} {}", text::came_back_for(lang, cause))
+    });
+    let lines: Vec<String> = seen.chain(cause).collect();
+    if lines.is_empty() {
+        return Vec::new();
+    }
+    let title = text::ledger(lang, Ledger::SeenOnOld).to_owned();
+    vec![Block::Subheading(title), Block::List(lines)]
+}

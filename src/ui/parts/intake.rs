@@ -1,0 +1,238 @@
+//! Files that come in, dropped or chosen: how far they are, and what became of each.
+
+use leptos::ev::DragEvent;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::{File, FileList};
+
+use crate::platform::clock;
+use crate::text::{self, Lang, Ledger, Say};
+use crate::ui::files::{Outcome, take};
+use crate::ui::parts::key::{Look, link};
+use crate::ui::route::Route;
+use crate::ui::state::App;
+
+/// So many files are told one by one; those that were refused are told first.
+const MOST_ROWS: usize = 200;
+/// The glass is drawn anew at most so often while files come in.
+const CALM_MS: i64 = 200;
+
+/// How far the files are.
+#[derive(Clone, Copy, Default, PartialEq)]
+struct Progress {
+    done: usize,
+    all: usize,
+}
+
+#[derive(Clone, Copy)]
+struct Intake {
+    app: App,
+    lang: Lang,
+    progress: RwSignal<Progress>,
+    outcomes: RwSignal<Vec<(String, Outcome)>>,
+    over: RwSignal<bool>,
+}
+
+/// A place to drop files on or to choose them from, with what became of them under it.
+pub fn intake(app: App, label: &'static str) -> AnyView {
+    let intake = Intake {
+        app,
+        lang: app.settings.with_untracked(|settings| settings.lang),
+        progress: RwSignal::new(Progress::default()),
+        outcomes: RwSignal::new(Vec::new()),
+        over: RwSignal::new(false),
+    };
+    view! {
+        <section class="intake">
+            {place(intake, label)}
+            {move || progress(intake)}
+            <ul class="import__outcomes" role="status">{move || rows(intake)}</ul>
+        </section>
+    }
+    .into_any()
+}
+
+/// Where files are dropped; a tap opens the picker.
+fn place(intake: Intake, label: &'static str) -> AnyView {
+    let input = NodeRef::<leptos::html::Input>::new();
+    let chosen = move |_| {
+        if let Some(files) = input.get_untracked().and_then(|input| input.files()) {
+            take_each(intake, &files);
+        }
+    };
+    let hover = move |event: DragEvent| {
+        event.prevent_default();
+        intake.over.set(true);
+    };
+    let dropped = move |event: DragEvent| {
+        event.prevent_default();
+        intake.over.set(false);
+        if let Some(files) = event.data_transfer().and_then(|data| data.files()) {
+            take_each(intake, &files);
+        }
+    };
+    view! {
+        <div
+            class="intake__place"
+            data-over=move || intake.over.get().to_string()
+            on:dragover=hover
+            on:dragleave=move |_| intake.over.set(false)
+            on:drop=dropped
+        >
+            <p class="intake__hint">{text::ledger(intake.lang, Ledger::DropHere)}</p>
+            <label class="key key--primary key--file">
+                {label}
+                <input
+                    node_ref=input
+                    type="file"
+                    accept=".json,application/json"
+                    multiple
+                    class="key__file"
+                    on:change=chosen
+                />
+            </label>
+        </div>
+    }
+    .into_any()
+}
+
+fn take_each(intake: Intake, files: &FileList) {
+    let files: Vec<File> = (0..files.length())
+        .filter_map(|place| files.get(place))
+        .collect();
+    let Intake { app, outcomes, .. } = intake;
+    let all = intake.progress.get_untracked().all + files.len();
+    intake.progress.update(|progress| progress.all = all);
+    spawn_local(async move {
+        let (mut told, mut done, mut drawn) = (Vec::new(), 0, 0);
+        let show = move |told: &mut Vec<(String, Outcome)>, done: &mut usize| {
+            // The screen may be gone; the files are taken all the same.
+            let _ = outcomes.try_update(|all| all.append(told));
+            let _ = intake
+                .progress
+                .try_update(|progress| progress.done += std::mem::take(done));
+        };
+        for file in files {
+            let (outcome, fresh) = take(&app.shelf(), &file).await;
+            if let Outcome::Taken { jobs, .. } = &outcome {
+                app.lines(jobs, fresh).await;
+            }
+            told.push((file.name(), outcome));
+            done += 1;
+            let now = clock::now().utc_ms;
+            if CALM_MS <= now - drawn {
+                drawn = now;
+                show(&mut told, &mut done);
+            }
+        }
+        show(&mut told, &mut done);
+        app.read_list();
+    });
+}
+
+/// A bar, how many are read, and what became of them.
+fn progress(intake: Intake) -> Option<AnyView> {
+    let lang = intake.lang;
+    let Progress { done, all } = intake.progress.get();
+    let count = |is: fn(&Outcome) -> bool| {
+        intake
+            .outcomes
+            .with(|outcomes| outcomes.iter().filter(|(_, it)| is(it)).count())
+    };
+    (all > 1).then(|| {
+        let refused = count(|it| matches!(it, Outcome::Refused(_)));
+        let nothing = count(|it| matches!(it, Outcome::Taken { new: 0, .. }));
+        let came = done.saturating_sub(refused + nothing);
+        view! {
+            <div class="intake__progress">
+                <progress max=all.to_string() value=done.to_string()>
+                    {text::files_of(lang, done, all)}
+                </progress>
+                <b>{text::files_of(lang, done, all)}</b>
+                <p>{text::files_sum(lang, came, nothing, refused)}</p>
+            </div>
+        }
+        .into_any()
+    })
+}
+
+fn rows(intake: Intake) -> AnyView {
+    let lang = intake.lang;
+    intake.outcomes.with(|outcomes| {
+        let refused = |it: &&(String, Outcome)| matches!(it.1, Outcome::Refused(_));
+        let many = outcomes.len() > MOST_ROWS;
+        let first = outcomes.iter().filter(|it| many && refused(it));
+        let rest = outcomes.iter().filter(|it| !(many && refused(it)));
+        let shown = first.chain(rest).take(MOST_ROWS);
+        let shown = shown.map(|one| row(one, lang)).collect_view();
+        let more = many.then(|| {
+            let more = text::more_rows(lang, outcomes.len() - MOST_ROWS);
+            view! { <li class="import__outcome">{more}</li> }
+        });
+        view! { {shown} {more} }.into_any()
+    })
+}
+
+/// What became of a file, in a word or two.
+fn word(lang: Lang, outcome: &Outcome) -> &'static str {
+    let word = match outcome {
+        Outcome::Refused(_) => Ledger::Refused,
+        Outcome::Taken { new: 0, .. } => Ledger::NothingNew,
+        Outcome::Taken { .. } => Ledger::CameIn,
+    };
+    text::ledger(lang, word)
+}
+
+fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
+    let (sentences, jobs) = match outcome {
+        Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
+        Outcome::Taken { jobs, .. } => (taken(lang, outcome), jobs.clone()),
+    };
+    let links = jobs.into_iter().map(|job| {
+        link(
+            Look::Plain,
+            text::say(lang, Say::OpenJob),
+            Route::Where(job).to_hash(),
+        )
+    });
+    let links = links.collect_view();
+    view! {
+        <li class="import__outcome">
+            <b>{name.clone()} ": " {word(lang, outcome)}</b>
+            {sentences.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
+            {links}
+        </li>
+    }
+    .into_any()
+}
+
+fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
+    let Outcome::Taken {
+        entries,
+        new,
+        aside,
+        edited,
+        no_picture,
+        ..
+    } = outcome
+    else {
+        return Vec::new();
+    };
+    let mut sentences = vec![text::imported(lang, *entries, *new)];
+    if *new == 0 {
+        sentences.push(text::say(lang, Say::ImportNoNews).to_owned());
+    }
+    if *aside > 0 {
+        sentences.push(text::set_aside(lang, *aside));
+    }
+    if *edited > 0 {
+        sentences.push(text::say(lang, Say::ProblemEdited).to_owned());
+    }
+    if !no_picture.is_empty() {
+        let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);
+        let steps: Vec<&str> = steps.collect();
+        let why = text::say(lang, Say::ImportPhotosMissing);
+        sentences.push(format!("{why} ({})", steps.join(" · ")));
+    }
+    sentences
+}

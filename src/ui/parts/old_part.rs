@@ -1,0 +1,41 @@
+//! What is seen on the old part, one word of a few; nobody has to say it.
+
+use leptos::prelude::*;
+
+use crate::text::{self, Ledger, Say};
+use crate::trade::damage::Damage;
+use crate::trade::wheel_end::{Step, StepSpec};
+use crate::ui::at::At;
+use crate::ui::parts::picks::toggle;
+
+/// The words, folded away until they are asked for; nothing at other steps.
+pub fn old_part(at: &At, spec: &StepSpec) -> Option<AnyView> {
+    if spec.key.step != Step::Compare {
+        return None;
+    }
+    let (lang, seen) = (at.lang, at.seen);
+    let said = move || match seen.get() {
+        Some(seen) => text::damage(lang, seen),
+        None => text::say(lang, Say::NotAnswered),
+    };
+    let keys = Damage::ALL.iter().map(|word| {
+        let word = *word;
+        toggle(
+            text::damage(lang, word),
+            move || seen.get() == Some(word),
+            move || seen.update(|now| *now = (*now != Some(word)).then_some(word)),
+        )
+    });
+    let keys = keys.collect_view();
+    Some(
+        view! {
+            <details class="more old-part">
+                <summary class="key key--foot">
+                    {text::ledger(lang, Ledger::DamageAsk)} ": " <b>{said}</b>
+                </summary>
+                <div class="picks__keys">{keys}</div>
+            </details>
+        }
+        .into_any(),
+    )
+}

@@ -1,0 +1,108 @@
+//! The yard: what a shop follows over the jobs of all its vans.
+//!
+//! A desk screen, on a phone or on a large glass; everything is made from the summaries.
+
+mod counts;
+mod lists;
+mod vans;
+
+use leptos::prelude::*;
+
+use crate::exchange::find::Finder;
+use crate::exchange::summary::Summary;
+use crate::text::{self, Desk, Lang, Ledger, Say};
+use crate::ui::parts::intake::intake;
+use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::route::Route;
+use crate::ui::state::App;
+
+pub use counts::counts;
+
+/// So many jobs are shown of those that are found.
+const MOST_FOUND: usize = 20;
+
+/// The yard.
+pub fn yard(app: App) -> AnyView {
+    let settings = app.settings.read_untracked();
+    let (lang, fmt) = (settings.lang, settings.format());
+    drop(settings);
+    let counts = text::ledger(lang, Ledger::CountsTitle);
+    view! {
+        <main class="desk desk--wide yard">
+            <header class="desk__head">
+                <h1>{text::desk(lang, Desk::YardTitle)}</h1>
+                {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
+            </header>
+            {banners(app)}
+            <div class="yard__top">
+                {intake(app, text::ledger(lang, Ledger::OpenFiles))}
+                {find(app, lang)}
+            </div>
+            {link(Look::Plain, counts, Route::Counts.to_hash())}
+            {move || app.jobs.with(|jobs| lists::lists(lang, fmt, jobs))}
+            {vans::vans(app, lang)}
+        </main>
+    }
+    .into_any()
+}
+
+/// Finds a job among all by what is typed.
+fn find(app: App, lang: Lang) -> AnyView {
+    let typed = RwSignal::new(String::new());
+    let finder = Memo::new(move |_| app.jobs.with(|jobs| Finder::of(jobs)));
+    let found = move || {
+        let typed = typed.get();
+        if typed.trim().is_empty() {
+            return ().into_any();
+        }
+        let places: Vec<usize> = finder.with(|finder| finder.find(&typed).collect());
+        app.jobs.with(|jobs| rows(lang, jobs, &places))
+    };
+    view! {
+        <section class="yard__find jobs">
+            <label class="field">
+                <span>{text::ledger(lang, Ledger::FindJob)}</span>
+                <input type="search" autocapitalize="characters" bind:value=typed/>
+            </label>
+            <div role="status">{found}</div>
+        </section>
+    }
+    .into_any()
+}
+
+fn rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> AnyView {
+    if places.is_empty() {
+        return view! { <p>{text::ledger(lang, Ledger::NoneFound)}</p> }.into_any();
+    }
+    let shown = places.iter().take(MOST_FOUND);
+    let shown = shown
+        .filter_map(|place| jobs.get(*place))
+        .map(|job| row(lang, job));
+    let more = places.len().saturating_sub(MOST_FOUND);
+    let more = (more > 0).then(|| view! { <p>{text::more_rows(lang, more)}</p> });
+    view! {
+        <ul>{shown.collect_view()}</ul>
+        {more}
+    }
+    .into_any()
+}
+
+fn row(lang: Lang, job: &Summary) -> AnyView {
+    let or = |text: &str, say| match text {
+        "" => text::say(lang, say).to_owned(),
+        text => text.to_owned(),
+    };
+    let what = [job.family.as_str(), job.vin.as_str()];
+    let what = what.into_iter().filter(|part| !part.is_empty());
+    view! {
+        <li>
+            <a class="job" href=Route::Where(job.log.clone()).to_hash()>
+                <b class="job__plate">{or(&job.plate, Say::NoPlate)}</b>
+                <span class="job__who">{or(&job.name, Say::NoName)}</span>
+                <span class="job__next">{what.collect::<Vec<_>>().join(" · ")}</span>
+            </a>
+        </li>
+    }
+    .into_any()
+}

@@ -1,0 +1,152 @@
+//! What the vans have: instruments to be checked, parts on board, and numbers that are missing.
+
+use std::collections::BTreeMap;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::exchange::checks::{ToCheck, to_check};
+use crate::exchange::counted::marks;
+use crate::exchange::gap::gaps;
+use crate::exchange::stock::{OnBoard, on_board};
+use crate::exchange::summary::Summary;
+use crate::exchange::tally::rows as numbers;
+use crate::job::Sheet;
+use crate::text::{self, Lang, Ledger, Yard};
+use crate::ui::parts::today;
+use crate::ui::state::App;
+
+/// Numbers of entries in rows, each with its phone.
+type Numbers = Vec<(String, u64, u64)>;
+
+/// Instruments, parts and gaps of all vans.
+pub(super) fn vans(app: App, lang: Lang) -> AnyView {
+    let kits = RwSignal::new(None::<(Sheet, Numbers)>);
+    Effect::new(move |_| {
+        // Files that came in may have brought kits.
+        app.jobs.track();
+        spawn_local(async move {
+            let kit = app.kits().await;
+            let mut beside = numbers(kit.entries());
+            beside.extend(app.book_numbers().await);
+            let _ = kits.try_set(Some((kit, beside)));
+        });
+    });
+    (move || {
+        kits.with(|kits| {
+            let (kit, beside) = kits.as_ref()?;
+            Some(app.jobs.with(|jobs| shown(lang, jobs, kit, beside)))
+        })
+    })
+    .into_any()
+}
+
+fn shown(lang: Lang, jobs: &[Summary], kit: &Sheet, beside: &Numbers) -> AnyView {
+    let marks = marks(jobs);
+    let van = |van: &str| text::van_name(lang, marks.get(van).map_or(van, String::as_str));
+    view! {
+        <div class="yard__lists">
+            {instruments(lang, &due(jobs, kit), &van)}
+            {stock(lang, &on_board(kit, jobs, &today()), &van)}
+            {missing(lang, jobs, beside, &marks)}
+        </div>
+    }
+    .into_any()
+}
+
+fn due(jobs: &[Summary], kit: &Sheet) -> Vec<ToCheck> {
+    today()
+        .parse()
+        .map(|today| to_check(kit, jobs, today))
+        .unwrap_or_default()
+}
+
+fn instruments(lang: Lang, all: &[ToCheck], van: &dyn Fn(&str) -> String) -> Option<AnyView> {
+    let row = |it: &ToCheck| {
+        let name = it.wrench.clone();
+        let name = name.unwrap_or_else(|| text::ledger(lang, Ledger::Dial).to_owned());
+        let says = match (it.due, it.by) {
+            (Some(due), _) => text::check_due(lang, due),
+            (None, Some(day)) => text::check_by(lang, &day.to_string()),
+            (None, None) => String::new(),
+        };
+        view! {
+            <li class="yard__tool" data-due=it.due.is_some().to_string()>
+                <b>{name}</b>
+                <span>{van(&it.van)}</span>
+                <span>{says}</span>
+            </li>
+        }
+    };
+    (!all.is_empty()).then(|| {
+        view! {
+            <section class="jobs">
+                <h2>{text::ledger(lang, Ledger::ChecksTitle)}</h2>
+                <ul>{all.iter().map(row).collect_view()}</ul>
+            </section>
+        }
+        .into_any()
+    })
+}
+
+fn stock(lang: Lang, all: &[OnBoard], van: &dyn Fn(&str) -> String) -> Option<AnyView> {
+    let word = |word| text::ledger(lang, word);
+    let row = |it: &OnBoard| {
+        let left = it.left.map_or_else(
+            || word(Ledger::NotCounted).to_owned(),
+            |left| left.to_string(),
+        );
+        let order = it.is_to_order();
+        let order = order.then(|| view! { <b class="yard__out">{word(Ledger::ToOrder)}</b> });
+        view! {
+            <tr>
+                <th scope="row">{it.number.clone()} " " <small>{van(&it.van)}</small></th>
+                <td>{left} " " {order}</td>
+                <td>{it.today}</td>
+                <td>{it.cores}</td>
+            </tr>
+        }
+    };
+    let heads = [Ledger::Part, Ledger::Left, Ledger::Today, Ledger::Cores];
+    let heads = heads.map(|head| view! { <th scope="col">{word(head)}</th> });
+    (!all.is_empty()).then(|| {
+        view! {
+            <section class="jobs">
+                <h2>{word(Ledger::StockTitle)}</h2>
+                <p class="hint">{word(Ledger::StockSay)}</p>
+                <table class="yard__parts">
+                    <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
+                    <tbody>{all.iter().map(row).collect_view()}</tbody>
+                </table>
+            </section>
+        }
+        .into_any()
+    })
+}
+
+/// Running numbers of a phone that are in nothing at hand; a phone by its van's letters.
+fn missing(
+    lang: Lang,
+    jobs: &[Summary],
+    beside: &Numbers,
+    marks: &BTreeMap<String, String>,
+) -> Option<AnyView> {
+    let of_jobs = jobs.iter().flat_map(|job| &job.tally.rows);
+    let all = of_jobs.chain(beside);
+    let gaps = gaps(all.map(|(device, from, to)| (device.as_str(), (*from, *to))));
+    let row = |gap: &crate::exchange::gap::Gap| {
+        let device = marks.get(&gap.device).unwrap_or(&gap.device);
+        let (device, from, to) = (&text::van_name(lang, device), gap.from, gap.to);
+        view! { <li class="yard__gap">{text::yard(lang, Yard::Gap { device, from, to })}</li> }
+    };
+    (!gaps.is_empty()).then(|| {
+        view! {
+            <section class="jobs">
+                <h2>{text::ledger(lang, Ledger::GapsTitle)}</h2>
+                <p class="hint">{text::ledger(lang, Ledger::GapsSay)}</p>
+                <ul>{gaps.iter().map(row).collect_view()}</ul>
+            </section>
+        }
+        .into_any()
+    })
+}

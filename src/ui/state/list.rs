@@ -1,0 +1,103 @@
+//! The list of jobs: a line a job, kept beside the entries and made again from them at will.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::{App, Open};
+use crate::exchange::summary::Summary;
+use crate::exchange::tally::rows;
+use crate::job::entry::LogId;
+use crate::job::{Sheet, book, kit};
+use crate::slate;
+use crate::ui::files::Fresh;
+
+impl App {
+    /// Makes the lines of jobs anew after a file added some: of those that were not here before
+    /// from what came, of the others from all their entries.
+    pub async fn lines(self, jobs: &[String], fresh: Vec<Fresh>) {
+        let mut known: BTreeSet<&str> = jobs.iter().map(String::as_str).collect();
+        for (log, entries) in fresh {
+            known.remove(log.0.as_str());
+            self.line(&Open::new(log, entries)).await;
+        }
+        for log in known {
+            if let Ok(read) = slate::read(&self.shelf(), log).await {
+                self.line(&Open::new(LogId(log.to_owned()), read.entries))
+                    .await;
+            }
+        }
+    }
+
+    async fn line(self, job: &Open) {
+        let log = &job.log.0;
+        if let Ok(journal) = self.shelf().journal() {
+            // A line that is not kept is made again from the entries at the next start.
+            let _ = journal.put_summary(log, &job.summary().to_text()).await;
+        }
+        self.tabs.with_value(|tabs| {
+            if let Some(tabs) = tabs {
+                tabs.announce(log);
+            }
+        });
+        let is_open = |now: &Option<_>| {
+            now.as_ref()
+                .is_some_and(|now: &std::sync::Arc<Open>| now.log.0 == *log)
+        };
+        if self.open.with_untracked(is_open) {
+            self.read_job(log.clone());
+        }
+    }
+
+    /// Reads the list of jobs.
+    pub fn read_list(self) {
+        spawn_local(async move {
+            let shelf = self.shelf();
+            let kept = match shelf.journal() {
+                Ok(journal) => journal.summaries().await.unwrap_or_default(),
+                Err(_) => Vec::new(),
+            };
+            let mut jobs: Vec<Summary> = kept
+                .iter()
+                .filter_map(|(_, text)| Summary::from_text(text))
+                .collect();
+            let known: BTreeSet<String> = jobs.iter().map(|job| job.log.clone()).collect();
+            // A cursor goes over every log: what has its line is shown before that.
+            self.jobs.set(jobs.clone());
+            for log in shelf.logs().await {
+                if log.contains(':') || known.contains(&log) {
+                    continue;
+                }
+                if let Ok(read) = slate::read(&shelf, &log).await {
+                    let line = Open::new(LogId(log), read.entries).summary();
+                    if let Ok(journal) = shelf.journal() {
+                        // A line that is not kept is made once more at the next start.
+                        let _ = journal.put_summary(&line.log, &line.to_text()).await;
+                    }
+                    jobs.push(line);
+                }
+            }
+            if known.len() < jobs.len() {
+                self.jobs.set(jobs);
+            }
+        });
+    }
+
+    /// The running numbers of the entries in the card books.
+    pub async fn book_numbers(self) -> Vec<(String, u64, u64)> {
+        let Ok(journal) = self.shelf().journal() else {
+            return Vec::new();
+        };
+        let mut numbers = Vec::new();
+        for log in journal.logs_named(book::PREFIX).await.unwrap_or_default() {
+            numbers.extend(rows(self.read_log(&log).await.entries()));
+        }
+        numbers
+    }
+
+    /// The kits of all vans whose files came in, in one log.
+    pub async fn kits(self) -> Sheet {
+        self.read_log(kit::LOG).await
+    }
+}
