@@ -3,9 +3,9 @@
 use crate::job::entry::{DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
-use crate::trade::play::{Decision, Felt};
-use crate::trade::runout::Surface;
-use crate::trade::vehicle::Corner;
+use crate::trade::play::{Decision, Felt, Place};
+use crate::trade::runout::{Bound, Surface};
+use crate::trade::vehicle::{Axle, Corner};
 use crate::trade::wheel_end::{Check, Hold, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
 
 /// The name of one fact of a job.
@@ -63,6 +63,14 @@ pub enum Key {
     Runout(Corner, u8, u8),
     /// A limit of run-out.
     RunoutLimit(Surface),
+    /// One place of a rotor under the micrometer.
+    Thickness(Corner, u8, u8),
+    /// A limit of the thickness of an axle's rotors.
+    ThicknessLimit(Axle, Bound),
+    /// How far a place of the tip is from the axle's middle.
+    TipRadius(Place),
+    /// How far off square the tip stood.
+    TipAngle(Corner, SetName),
     /// The ending.
     Ended,
 }
@@ -102,6 +110,10 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::HandedOver(_) => vec![Key::HandedOver],
         What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
+        What::Thickness(r) => vec![Key::Thickness(r.corner, r.run, r.place)],
+        What::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
+        What::TipRadius(place, _) => vec![Key::TipRadius(*place)],
+        What::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
         What::Ended(_) => vec![Key::Ended],
         What::Erased(_)
         | What::Paid(_)

@@ -23,7 +23,9 @@ pub mod ready;
 pub mod reason;
 pub mod round;
 pub mod runout;
+pub mod seen;
 mod sheet;
+pub mod thickness;
 pub mod together;
 #[cfg(test)]
 mod told;

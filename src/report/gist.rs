@@ -178,6 +178,14 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Strike(_) => told.word(ReportWord::TakenBack),
         What::Runout(reading) => super::runout::reading_line(told, reading),
         What::RunoutLimit(card) => super::runout::limit_line(told, card),
+        What::Thickness(reading) => super::thickness::reading_line(told, reading),
+        What::ThicknessLimit(card) => super::thickness::limit_line(told, card),
+        What::TipAngle(corner, _, angle) => {
+            let corner = text::corner_title(lang, *corner);
+            let angle = told.format.typed(angle).line();
+            format!("{corner}: {}", text::tip_line(lang, &angle))
+        }
+        What::TipRadius(place, radius) => super::seen::radius_line(told, *place, radius),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

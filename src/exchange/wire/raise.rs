@@ -1,7 +1,7 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, kit, money, runout};
+use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
@@ -12,7 +12,7 @@ use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{MishapKind, TypedLever};
-use crate::trade::play::{Decision, Felt};
+use crate::trade::play::{Decision, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
@@ -45,6 +45,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             angle_gauge,
             share,
             dial_due,
+            dial_error,
         } => {
             let stand = |stored: StandText| {
                 let rating = card::raise_typed(stored.rating)?;
@@ -58,6 +59,10 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 stands: stands.into_iter().map(stand).collect::<Option<_>>()?,
                 angle_gauge,
                 share: share.map(|[low, high]| (low, high)),
+                dial_error: match dial_error {
+                    Some(error) => Some(card::raise_typed(error)?),
+                    None => None,
+                },
             };
             entry::What::Carried(kit::raise_carried(wrenches, &dial, more, dial_due)?)
         }
@@ -237,6 +242,24 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }),
         What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
         What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
+        What::Thickness(stored) => entry::What::Thickness(thickness::raise(stored)?),
+        What::ThicknessLimit(stored) => entry::What::ThicknessLimit(thickness::raise_card(stored)?),
+        What::TipAngle {
+            corner,
+            when,
+            set,
+            angle,
+        } => {
+            let set = SetName {
+                when: When::from_code(&when)?,
+                nth: set,
+            };
+            let corner = Corner::from_code(&corner)?;
+            entry::What::TipAngle(corner, set, card::raise_typed(angle)?)
+        }
+        What::TipRadius { place, radius } => {
+            entry::What::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
+        }
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
-use crate::exchange::wire::runout;
+use crate::exchange::wire::{runout, thickness};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -50,6 +50,8 @@ pub(super) enum What {
         share: Option<[u8; 2]>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         dial_due: Option<String>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        dial_error: Option<TypedText>,
     },
     Answered {
         step: String,
@@ -167,10 +169,22 @@ pub(super) enum What {
     },
     Runout(runout::ReadingText),
     RunoutLimit(runout::CardText),
+    Thickness(thickness::ReadingText),
+    ThicknessLimit(thickness::CardText),
+    TipAngle {
+        corner: String,
+        when: String,
+        set: u8,
+        angle: TypedText,
+    },
+    TipRadius {
+        place: String,
+        radius: TypedText,
+    },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 32] = [
+const KINDS: [&str; 36] = [
     "opened",
     "person",
     "erased",
@@ -203,6 +217,10 @@ const KINDS: [&str; 32] = [
     "strike",
     "runout",
     "runout_limit",
+    "thickness",
+    "thickness_limit",
+    "tip_angle",
+    "tip_radius",
 ];
 
 /// The answer to a step.

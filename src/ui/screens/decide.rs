@@ -19,6 +19,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::screens::seen;
 
 /// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
 pub fn decide(at: &At, nth: u8) -> AnyView {
@@ -82,6 +83,8 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             {settling(at, corner, nth)}
             {warned(at, corner, nth)}
             {unsure(at, corner, nth)}
+            {seen::tip(at, corner, nth)}
+            {set(at, corner, When::Before, nth).and_then(|of| seen::seen(at, &of))}
             {not_done(at, &verdict.not_done)}
         </div>
     }
@@ -127,6 +130,11 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
     let settling = measured.set.settling(Some(measured.limit.value));
     settling.asks_to_rig_again().then(|| {
         let spread = scale::play(at.fmt, settling.spread).line();
+        let apart = measured.set.median_apart().map(|median| {
+            let mean = scale::play(at.fmt, measured.set.mean()).line();
+            let median = scale::play(at.fmt, median).line();
+            format!(" {}.", text::median_says(at.lang, &mean, &median))
+        });
         let likely = match settling.trend {
             Trend::Rising => Some(Say::RoundsRise),
             Trend::Falling => Some(Say::RoundsFall),
@@ -137,6 +145,7 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
             <p class="verdict__apart" role="note">
                 {text::spread_of(at.lang, &spread)} ". "
                 {at.say(likely.unwrap_or(Say::RoundsApart))}
+                {apart}
             </p>
         }
         .into_any()
