@@ -178,7 +178,7 @@ impl RandomJob {
         }
         if self.chance.often(95) {
             let dial = self.dial();
-            let certified = self.pen.n % 3 == 0;
+            let certified = self.pen.n.is_multiple_of(3);
             let dial_error = certified.then(|| Typed::parse("4", LengthUnit::Micrometre).unwrap());
             self.tap(vec![What::Carried(Carried {
                 wrenches: vec![],
