@@ -83,8 +83,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             {settling(at, corner, nth)}
             {warned(at, corner, nth)}
             {unsure(at, corner, nth)}
-            {seen::tip(at, corner, nth)}
-            {set(at, corner, When::Before, nth).and_then(|of| seen::seen(at, &of))}
+            {stood(at, corner, When::Before, nth)}
             {not_done(at, &verdict.not_done)}
         </div>
     }
@@ -122,6 +121,13 @@ pub fn bar(at: &At, corner: Corner, sets: u8) -> Option<AnyView> {
 fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<AnyView> {
     let drawing = scale::scale(at.lang, at.fmt, rows)?;
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
+}
+
+/// How the tip of a set stood, where it was no square one or the play is a rock.
+fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<AnyView> {
+    let measured = set(at, corner, when, nth)?;
+    let tip = seen::tip(at, corner, SetName { when, nth });
+    Some(view! { {tip} {seen::seen(at, &measured)} }.into_any())
 }
 
 /// Rounds that lie too far apart, with what likely moves them.
@@ -260,6 +266,7 @@ fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
             <h2>{text::corner_title(at.lang, corner)}</h2>
             {first}
             {second}
+            {stood(at, corner, When::After, 1)}
         </section>
     }
     .into_any()

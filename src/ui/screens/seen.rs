@@ -11,7 +11,7 @@ use crate::report::seen::lines;
 use crate::text::{self, FaceWord};
 use crate::trade::play::Place;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{SetName, When};
+use crate::trade::wheel_end::SetName;
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
@@ -69,18 +69,15 @@ pub fn seen(at: &At, of: &Measured) -> Option<AnyView> {
 }
 
 /// How far off square the tip stood, where it did: one field, folded away.
-pub fn tip(at: &At, corner: Corner, nth: u8) -> AnyView {
+pub fn tip(at: &At, corner: Corner, set: SetName) -> AnyView {
     let (lang, face) = (at.lang, |word| text::face(at.lang, word));
-    let set = SetName {
-        when: When::Before,
-        nth,
-    };
     let known = at.sheet().tip_angle(corner, set);
     let told = known.map(|known| {
         let line = text::tip_line(lang, &at.fmt.typed(known).line());
         view! { <p>{line} "."</p> }
     });
-    let name = format!("{}:tip-angle:{}:{nth}", at.open.log.0, corner.code());
+    let (when, nth) = (set.when.code(), set.nth);
+    let name = format!("{}:tip:{}:{when}:{nth}", at.open.log.0, corner.code());
     let drafts = Drafts::named(at.app, name);
     let degrees = drafts.text("tip", known.map_or("", |known| known.number.as_typed()));
     let slip: RwSignal<Option<TipSlip>> = RwSignal::new(None);
