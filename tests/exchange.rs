@@ -33,9 +33,9 @@ use hubslate::job::entry::{Charge, EntryId, LogId, Quantity, Reply, Side, What};
 use hubslate::job::fold;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
-use hubslate::trade::play::{Decision, Dial};
-use hubslate::trade::runout::{LeftOut, Surface};
-use hubslate::trade::vehicle::Corner;
+use hubslate::trade::play::{Decision, Dial, Place};
+use hubslate::trade::runout::{Bound, LeftOut, Surface};
+use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{SetName, Step, StepKey, When};
 use hubslate::units::{DistanceUnit, Typed};
 use proptest::prelude::*;
@@ -466,5 +466,31 @@ fn a_file_with_what_the_yard_counts_is_still_read_and_written() {
     assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
     assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+}
+
+#[test]
+fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-thickness.json");
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
+    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
+    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let places = sheet.thickness(Corner::FrontLeft);
+    let measured = places.map(|place| {
+        let thickness = place.thickness.as_ref();
+        thickness.map(|typed| typed.number.as_typed().to_owned())
+    });
+    let measured: Vec<_> = measured.collect();
+    assert_eq!(measured, [Some("22.010".to_owned()), None]);
+    let least = sheet.thickness_limit(Axle::Front, Bound::Least).unwrap();
+    assert_eq!(least.value.number.as_typed(), "20.4");
+    assert!(sheet.thickness_limit(Axle::Rear, Bound::Least).is_none());
+    let seen = sheet.tip_radius(Place::RotorFace).unwrap();
+    assert_eq!(seen.number.as_typed(), "127");
+    let face = sheet.runout(Corner::FrontLeft).next().unwrap();
+    let radius = face.radius.as_ref().unwrap();
+    assert_eq!(radius.number.as_typed(), "70.5");
     assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }

@@ -21,6 +21,8 @@ MM = {"mm": 1.0, "um": 1e-3, "in": 25.4, "thou": 0.0254}
 HOUSE = {"mm": 4 * 0.0254, "source": "house", "way": {"method": "axial", "place": "pilot"}}
 UNSEEN_MM = 0.5  # a turn worth less may be gone round unseen: its turns are asked
 FLOOR_MM = 0.005  # of repeatability and of a dial without a certificate
+RADIAN = {"deg": np.pi / 180, "turn": 2 * np.pi}
+EYE_DEG = 5.0  # the slant of a tip, judged by eye
 FLEX = {"flex_none": 0.25, "flex_half": 0.5, "flex_one": 1.0}
 SPUN = {"smooth_quiet": (0, 0), "rough": (1, 0), "noisy": (0, 1), "rough_noisy": (1, 1), "grinds_hot": (1, 1)}
 FELT = ["nothing", "just_felt", "seen", "knocks"]
@@ -97,6 +99,21 @@ class Job:
         return FLEX.get(flex, 1.0), marks
 
 
+    def slant(self, corner, when, nth):
+        """How far off square the tip stood, in radians; none beyond what a cosine corrects."""
+        told = self.last("tip_angle", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
+        turn = number(told["angle"]["number"]) * RADIAN[told["angle"]["unit"]] if told else None
+        return turn if told and abs(turn) <= np.radians(60) else None
+
+    def dial_error(self, dial):
+        """Half width of the dial's error: its certificate's, else a division, no less than the floor."""
+        kit = self.last("carried") or {}
+        error = kit.get("dial_error") if kit.get("dial") == dial else None
+        if error:
+            return abs(number(error["number"]) * MM[error["unit"]])
+        return max(dial["graduation_mm"], FLOOR_MM)
+
+
 # One set: play, uncertainty, conformity.
 
 def play(dial, push, pull, turns):
@@ -138,6 +155,8 @@ def measure(job, corner, when, nth):
     plays = [play(dial, push, number(pull["divisions"]), pull.get("turns")) for push, pull in rounds]
     if None in plays:
         return {"fault": "round"}
+    slant = job.slant(corner, when, nth)
+    plays = [one * np.cos(slant or 0.0) for one in plays]
     flex, marks = job.marks(corner, when, nth)
     limit, division, n = job.limit(), dial["graduation_mm"], len(plays)
     mean = float(np.mean(plays))
@@ -146,9 +165,11 @@ def measure(job, corner, when, nth):
     parts = {
         "repeatability": ((scatter if scatters else FLOOR_MM) / np.sqrt(n), n - 1 if scatters else None),
         "resolution": (division / np.sqrt(12) * np.sqrt(2), None),
-        "indicator": (max(division, FLOOR_MM) / np.sqrt(3), None),
+        "indicator": (job.dial_error(dial) / np.sqrt(3), None),
         "base_flex": (flex * division / np.sqrt(3), None),
     }
+    if slant is not None:
+        parts["tip_angle"] = (mean * np.tan(abs(slant)) * np.radians(EYE_DEG) / np.sqrt(3), None)
     u = float(np.sqrt(sum(part ** 2 for part, _ in parts.values())))
     dof = u ** 4 * (n - 1) / parts["repeatability"][0] ** 4 if scatters else None
     factor = stats.t(dof).ppf if dof else stats.norm.ppf

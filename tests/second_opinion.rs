@@ -82,6 +82,9 @@ fn every_case_occurs(said: &str) {
             }
             seen.insert(format!("fault {}", set["fault"]).replace('"', ""));
             let plays = set["measured"]["plays"].as_array();
+            let parts = set["measured"]["components"].as_object();
+            let parts = parts.into_iter().flatten().map(|(name, _)| name);
+            seen.extend(parts.map(|name| format!("part {name}")));
             seen.insert(format!("{} plays", plays.map_or(0, Vec::len)));
         }
         for decision in computed["decisions"].as_array().unwrap() {
@@ -113,6 +116,7 @@ fn every_case_occurs(said: &str) {
         "limit_source maker",
         "limit_source house",
         "fault round",
+        "part tip_angle",
         "1 plays",
         "2 plays",
         "3 plays",

@@ -4,11 +4,13 @@ mod ended;
 mod price;
 mod runout;
 mod stock;
+mod thickness;
 
 pub use ended::{Charge, Ended, Ending};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
 pub use stock::Stock;
+pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
 
 use chrono::NaiveDate;
 
@@ -18,10 +20,12 @@ use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
-use crate::trade::play::{Decision, Dial, Felt, Way};
+use crate::trade::play::{Decision, Dial, Felt, Place, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
-use crate::units::{Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed};
+use crate::units::{
+    Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed, TypedAngle, TypedLength,
+};
 use crate::words;
 
 /// The identity of an entry: a UUID version 7 as text.
@@ -151,6 +155,14 @@ pub enum What {
     CameBackFor(CameBackFor),
     /// What the van had of a part, counted.
     Stock(Stock),
+    /// One place of a rotor under the micrometer.
+    Thickness(ThicknessReading),
+    /// A limit of the rotor's thickness.
+    ThicknessLimit(ThicknessCard),
+    /// How far a place of the tip is from the axle's middle.
+    TipRadius(Place, TypedLength),
+    /// How far off square the tip stood while a set was taken.
+    TipAngle(Corner, SetName, TypedAngle),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }
@@ -376,25 +388,4 @@ pub struct HandedOver {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_day_is_the_one_on_the_wall() {
-        let day = |utc_ms, offset_min| {
-            let told = None;
-            let at = At {
-                utc_ms,
-                offset_min,
-                told,
-            };
-            at.day().map(|day| day.to_string())
-        };
-        assert_eq!(day(0, 0).as_deref(), Some("1970-01-01"));
-        assert_eq!(day(0, -300).as_deref(), Some("1969-12-31"));
-        // 2026-03-04 23:30 UTC, by `date -u -d @1772667000`.
-        assert_eq!(day(1_772_667_000_000, 0).as_deref(), Some("2026-03-04"));
-        assert_eq!(day(1_772_667_000_000, 60).as_deref(), Some("2026-03-05"));
-        assert_eq!(day(i64::MAX, 0), None);
-    }
-}
+mod tests;

@@ -8,6 +8,7 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::budget::Proof;
+use crate::trade::play::geometry::true_travel;
 use crate::trade::play::{
     After, BrakeHeld, Budget, Conformity, Dial, Divisions, Evidence, Felt, IndicatorError, Limit,
     Mark, ReadingSet, RigFacts, Round, RoundError, SeriesFault, StopSign, Test, Verdict, Way,
@@ -60,7 +61,7 @@ pub fn dial(sheet: &Sheet) -> Dial {
 pub fn proof(sheet: &Sheet) -> Proof {
     let dial = dial(sheet);
     let facts = RigFacts {
-        indicator: IndicatorError::OneDivision,
+        indicator: indicator(sheet, &dial),
         flex: flex(&dial, Pick::FlexNone),
         temperature: None,
     };
@@ -78,7 +79,12 @@ pub fn round_play(
     round: u8,
 ) -> Option<Result<Length, RoundError>> {
     let (dial, _, readings) = read_round(sheet, corner, set, round)?;
-    Some(dial.play(readings))
+    let tip = sheet.tip_angle(corner, set).map(|typed| typed.angle());
+    let square = |play| {
+        tip.and_then(|angle| true_travel(play, angle).ok())
+            .unwrap_or(play)
+    };
+    Some(dial.play(readings).map(square))
 }
 
 fn read_round(
@@ -123,6 +129,7 @@ pub fn measured(
     let readings: Vec<Round> = rounds.iter().map(|(_, _, round)| *round).collect();
     let set = ReadingSet::read(dial, way, &readings, marks(sheet, corner, name));
     Some(set.map(|set| {
+        let set = with_tip(sheet, corner, name, set);
         let budget = Budget::of(&set, &facts(sheet, corner, name, &dial));
         let limit = limit(sheet);
         let conformity = compare(&set, &budget, &limit);
@@ -133,6 +140,14 @@ pub fn measured(
             conformity,
         }
     }))
+}
+
+/// The set with its tip as it was told; beyond what can be corrected it stays as it was read.
+fn with_tip(sheet: &Sheet, corner: Corner, name: SetName, set: ReadingSet) -> ReadingSet {
+    match sheet.tip_angle(corner, name) {
+        Some(typed) => set.clone().with_tip_at(typed.angle()).unwrap_or(set),
+        None => set,
+    }
 }
 
 /// The step at which the base of a set was pushed.
@@ -147,10 +162,19 @@ pub const fn flex_step(corner: Corner, name: SetName) -> StepKey {
 fn facts(sheet: &Sheet, corner: Corner, name: SetName, dial: &Dial) -> RigFacts {
     let picked = pick(sheet, flex_step(corner, name)).unwrap_or(Pick::FlexOne);
     RigFacts {
-        indicator: IndicatorError::OneDivision,
+        indicator: indicator(sheet, dial),
         flex: flex(dial, picked),
         temperature: None,
     }
+}
+
+/// The dial's own error: by the certificate of the one on board, else by its class.
+pub fn indicator(sheet: &Sheet, dial: &Dial) -> IndicatorError {
+    let carried = sheet.carried().filter(|carried| carried.dial == *dial);
+    let error = carried.and_then(|carried| carried.more.dial_error.as_ref());
+    error.map_or(IndicatorError::OneDivision, |largest| {
+        IndicatorError::certified(largest.length())
+    })
 }
 
 /// How far the needle moved at most when the knuckle was pushed.

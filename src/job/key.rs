@@ -3,9 +3,9 @@
 use crate::job::entry::{DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
-use crate::trade::play::{Decision, Felt};
-use crate::trade::runout::Surface;
-use crate::trade::vehicle::Corner;
+use crate::trade::play::{Decision, Felt, Place};
+use crate::trade::runout::{Bound, Surface};
+use crate::trade::vehicle::{Axle, Corner};
 use crate::trade::wheel_end::{Check, Hold, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
 
 /// The name of one fact of a job.
@@ -69,6 +69,14 @@ pub enum Key {
     CameBackFor,
     /// What the van has of a part.
     Stock(String),
+    /// One place of a rotor under the micrometer.
+    Thickness(Corner, u8, u8),
+    /// A limit of the thickness of an axle's rotors.
+    ThicknessLimit(Axle, Bound),
+    /// How far a place of the tip is from the axle's middle.
+    TipRadius(Place),
+    /// How far off square the tip stood.
+    TipAngle(Corner, SetName),
     /// The ending.
     Ended,
 }
@@ -111,6 +119,10 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Damage(corner, _) => vec![Key::Damage(*corner)],
         What::CameBackFor(_) => vec![Key::CameBackFor],
         What::Stock(stock) => vec![Key::Stock(stock.number.clone())],
+        What::Thickness(r) => vec![Key::Thickness(r.corner, r.run, r.place)],
+        What::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
+        What::TipRadius(place, _) => vec![Key::TipRadius(*place)],
+        What::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
         What::Ended(_) => vec![Key::Ended],
         What::Erased(_)
         | What::Paid(_)

@@ -9,8 +9,8 @@ use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
 use crate::trade::play::dial::DialError;
 use crate::trade::play::{Dial, DialKind};
 use crate::units::{
-    DecimalSlip, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedMass,
-    TypedTorque,
+    DecimalSlip, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedLength,
+    TypedMass, TypedTorque,
 };
 
 /// The log of the van kit; job logs hold no colon.
@@ -27,6 +27,8 @@ pub struct MoreKit {
     pub angle_gauge: Option<bool>,
     /// Which share of a wrench's range the shop lets be used, in hundredths.
     pub share: Option<(u8, u8)>,
+    /// The largest error, either way, that the certificate of the dial in use gives.
+    pub dial_error: Option<TypedLength>,
 }
 
 /// A stand.

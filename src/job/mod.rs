@@ -23,8 +23,10 @@ pub mod ready;
 pub mod reason;
 pub mod round;
 pub mod runout;
+pub mod seen;
 mod sheet;
 pub mod tally;
+pub mod thickness;
 pub mod together;
 #[cfg(test)]
 mod told;

@@ -1,34 +1,44 @@
 //! From the entries of a corner to its runs round a face, and what the trade says of each.
 
 use crate::job::entry::{RunoutCard, RunoutReading, Setup, VehicleField, What};
-use crate::job::judge::dial;
+use crate::job::judge::{dial, indicator};
 use crate::job::sheet::Sheet;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardSource;
 use crate::trade::fastening::card::CardFault;
 use crate::trade::play::conformity::Judged;
-use crate::trade::play::{Budget, Dial, Divisions, IndicatorError};
+use crate::trade::play::{Budget, Dial, Divisions};
 use crate::trade::runout::series::{equal_step, is_same_place};
 use crate::trade::runout::{
     Known, LeftOut, Next, Position, RunoutLimit, Series, SeriesFault, Shape, Spot, Studs, Surface,
-    Told, Undetermined, budget, compare, next, positions, shape,
+    Undetermined, budget, compare, next, positions, shape,
 };
 use crate::trade::vehicle::Corner;
-use crate::units::{Angle, AngleUnit, Decimal, DecimalSlip, Length, LengthUnit, Typed, TypedAngle};
+use crate::units::{
+    Angle, AngleUnit, Decimal, DecimalSlip, Length, LengthUnit, Typed, TypedAngle, TypedLength,
+};
+use crate::words;
+
+mod on_studs;
+
+use on_studs::told;
+
+pub use on_studs::Basis;
 
 /// The places that are offered, the usual number first in mind: eight.
 pub const PLACES: [u8; 7] = [4, 5, 6, 8, 10, 12, 24];
 /// As many places as are read where nobody chose.
 pub const USUAL_PLACES: u8 = 8;
 
-/// How the places of a run are found.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Angles {
-    /// At equal steps from stud 1.
-    Equal,
-    /// Each where it can be reached, at the angle that is typed.
-    Typed,
+words! {
+    /// How the places of a run are found.
+    pub enum Angles {
+        /// At equal steps from stud 1.
+        Equal = "equal",
+        /// Each where it can be reached, at the angle that is typed.
+        Typed = "typed",
+    }
 }
 
 /// Why a typed angle names no place of a run.
@@ -43,6 +53,15 @@ pub enum AngleSlip {
         /// Which place.
         place: u8,
     },
+}
+
+/// Why a typed number is no radius.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum RadiusSlip {
+    /// It is no number.
+    Number(DecimalSlip),
+    /// It is not above zero.
+    NotAboveZero,
 }
 
 /// One run round a face: its readings by place.
@@ -71,8 +90,10 @@ pub struct Found<'a> {
     pub limit: Option<&'a RunoutCard>,
     /// What the comparison says.
     pub judged: Option<Judged>,
-    /// The rotor on every stud, the best first, once it was read in two positions.
+    /// The rotor on every stud, the best first, once that can be told.
     pub positions: Option<Vec<Position>>,
+    /// What the positions are told from.
+    pub basis: Option<Basis>,
     /// What comes next; none while the shape cannot be told.
     pub next: Option<Next>,
 }
@@ -103,6 +124,12 @@ impl Run<'_> {
         }
     }
 
+    /// How far the tip stands from the axle's middle: the first place says.
+    pub fn radius(&self) -> Option<Length> {
+        let radius = self.readings.first()?.radius.as_ref()?;
+        Some(radius.length())
+    }
+
     /// The angle of a place that is to be read, as typed.
     ///
     /// # Errors
@@ -112,7 +139,8 @@ impl Run<'_> {
         let mut others = self
             .readings
             .iter()
-            .filter(|other| other.place != place && other.place <= self.setup.places);
+            .filter(|other| other.place != place && other.place <= self.setup.places)
+            .filter(|other| other.angle.is_some());
         match others.find(|other| is_same_place(angle(other), typed.angle())) {
             Some(other) => Err(AngleSlip::Taken { place: other.place }),
             None => Ok(typed),
@@ -188,6 +216,22 @@ pub fn angle_typed(text: &str) -> Result<TypedAngle, AngleSlip> {
     }
 }
 
+/// The radius that a tip stands at, as typed; none where nothing is typed.
+///
+/// # Errors
+/// [`RadiusSlip`] where it is no radius.
+pub fn radius_typed(text: &str, unit: LengthUnit) -> Result<Option<TypedLength>, RadiusSlip> {
+    if text.trim().is_empty() {
+        return Ok(None);
+    }
+    let typed = TypedLength::parse(text, unit).map_err(RadiusSlip::Number)?;
+    if typed.length() > Length::ZERO {
+        Ok(Some(typed))
+    } else {
+        Err(RadiusSlip::NotAboveZero)
+    }
+}
+
 /// The equal step of a place, from stud 1.
 pub fn place_angle(place: u8, places: u8) -> Angle {
     equal_step(usize::from(place.saturating_sub(1)), usize::from(places))
@@ -206,14 +250,14 @@ pub fn studs(sheet: &Sheet) -> Option<Studs> {
 pub fn found<'a>(sheet: &'a Sheet, runs: &[Run], run: &Run) -> Result<Found<'a>, SeriesFault> {
     let series = run.series()?;
     let shape = shape(&series);
-    let budget = budget(&series, IndicatorError::OneDivision);
+    let budget = budget(&series, indicator(sheet, &run.dial));
     let surface = run.setup.surface;
     let limit = sheet.runout_limit(surface);
     let most = limit.and_then(|card| RunoutLimit::maker(surface, card.most.length()).ok());
     let judged = most.and_then(|most| compare(surface, series.tir(), &budget, &most).ok());
-    let positions = told(runs, run, &shape)
-        .zip(studs(sheet))
-        .and_then(|(told, studs)| positions(&told, studs).ok());
+    let told = told(sheet, runs, run, &shape).zip(studs(sheet));
+    let told = told.and_then(|((basis, told), studs)| Some((basis, positions(&told, studs).ok()?)));
+    let (basis, positions) = told.unzip();
     let next = shape.as_ref().ok().map(|shape| {
         let best = positions.as_ref().and_then(|all| all.first().copied());
         next(&Known {
@@ -233,29 +277,8 @@ pub fn found<'a>(sheet: &'a Sheet, runs: &[Run], run: &Run) -> Result<Found<'a>,
         limit,
         judged,
         positions,
+        basis,
         next,
-    })
-}
-
-/// The rotor in this position and, from an earlier run in the same state, in another.
-fn told(runs: &[Run], run: &Run, shape: &Result<Shape, Undetermined>) -> Option<Told> {
-    let is_rotor = |run: &Run| run.setup.surface == Surface::Rotor;
-    let stud = |run: &Run| run.setup.stud.saturating_sub(1);
-    let now = shape.as_ref().ok().filter(|_| is_rotor(run))?;
-    let earlier = runs.iter().rev().filter(|other| {
-        is_rotor(other)
-            && other.nth < run.nth
-            && other.next_place().is_none()
-            && other.setup.cleaned == run.setup.cleaned
-            && other.setup.stud != run.setup.stud
-    });
-    let mut known = earlier.filter_map(|other| {
-        let shape = crate::trade::runout::shape(&other.series().ok()?).ok()?;
-        Some((stud(other), shape.fit.first))
-    });
-    Some(Told::Assembled {
-        one: known.next()?,
-        other: (stud(run), now.fit.first),
     })
 }
 
@@ -272,6 +295,8 @@ pub struct Spotted {
     pub place: u8,
     /// Its angle, where the run has typed ones.
     pub angle: Option<TypedAngle>,
+    /// How far the tip stands from the axle's middle, if anybody told.
+    pub radius: Option<TypedLength>,
 }
 
 /// The entry of one place; `None` while the number is not finished.
@@ -291,6 +316,7 @@ fn reading(sheet: &Sheet, at: Spotted, divisions: Option<Decimal>) -> What {
         setup: at.setup,
         place: at.place,
         angle: at.angle,
+        radius: at.radius,
         divisions,
         dial: dial(sheet),
         left_out: None,

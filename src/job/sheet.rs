@@ -4,15 +4,15 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
     Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Paid, Part,
-    PersonField, Photo, Price, Reading, Reply, RunoutCard, RunoutReading, Side, Signed,
-    VehicleField, What,
+    PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
 };
 use crate::job::key::{Key, care};
 use crate::job::mishap::open_mishap;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
-use crate::trade::runout::Surface;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
+
+mod bench;
 
 /// What a person must know about the record itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -258,25 +258,6 @@ impl Sheet {
     pub fn reading(&self, corner: Corner, set: SetName, round: u8, side: Side) -> Option<&Reading> {
         match self.what(&Key::Reading(corner, set, round, side)) {
             Some(What::Reading(reading)) => Some(reading),
-            _ => None,
-        }
-    }
-
-    /// Every place that was read or skipped round a face of a corner, run by run.
-    pub fn runout(&self, corner: Corner) -> impl Iterator<Item = &RunoutReading> {
-        let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
-        self.registers
-            .range(places)
-            .filter_map(|(key, _)| match self.what(key) {
-                Some(What::Runout(reading)) => Some(reading),
-                _ => None,
-            })
-    }
-
-    /// The most run-out that the maker allows on a surface, if it was looked up.
-    pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutCard> {
-        match self.what(&Key::RunoutLimit(surface)) {
-            Some(What::RunoutLimit(card)) => Some(card),
             _ => None,
         }
     }

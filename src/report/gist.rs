@@ -184,6 +184,14 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Stock(stock) => {
             text::stock_line(lang, &stock.number, stock.have, stock.least, stock.cores)
         }
+        What::Thickness(reading) => super::thickness::reading_line(told, reading),
+        What::ThicknessLimit(card) => super::thickness::limit_line(told, card),
+        What::TipAngle(corner, _, angle) => {
+            let corner = text::corner_title(lang, *corner);
+            let angle = told.format.typed(angle).line();
+            format!("{corner}: {}", text::tip_line(lang, &angle))
+        }
+        What::TipRadius(place, radius) => super::seen::radius_line(told, *place, radius),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

@@ -7,7 +7,7 @@ use super::{Told, budget, reason};
 use crate::job::Key;
 use crate::job::entry::{Reading, Side};
 use crate::job::judge::{Measured, measured, round_play};
-use crate::text::{self, ReportWord};
+use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{Comparison, Conformity, Dial};
 use crate::trade::vehicle::Corner;
@@ -149,11 +149,19 @@ fn round(told: &Told, corner: Corner, name: SetName, n: u8) -> Option<Vec<String
 }
 
 fn result(told: &Told, measured: &Measured) -> Vec<Block> {
-    vec![
+    let tip = measured.set.off_square().map(|angle| {
+        let angle = told.format.angle(angle, 1).line();
+        Block::Sentence(text::tip_line(told.lang, &angle))
+    });
+    let seen = super::seen::lines(told.lang, told.format, told.sheet, measured);
+    let mut blocks = vec![
         bars(told, measured),
         budget_table(told, measured),
         Block::Rows(figures(told, measured)),
-    ]
+    ];
+    blocks.extend(tip);
+    blocks.extend(seen.into_iter().map(Block::Sentence));
+    blocks
 }
 
 /// The same parts as the table below, and which to mend first.
@@ -200,6 +208,7 @@ fn figures(told: &Told, of: &Measured) -> Vec<(String, String)> {
     let k = text::uncertainty_k(told.lang, &told.format.number(k, 2));
     let mut rows = vec![
         (told.word(ReportWord::Mean), told.both(of.set.mean(), 4)),
+        (told.say(Say::MedianLabel), told.both(of.set.median(), 4)),
         (told.word(ReportWord::Combined), told.both(budget.u_c, 4)),
         (
             told.word(ReportWord::Freedom),

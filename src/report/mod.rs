@@ -22,12 +22,14 @@ pub mod runout;
 #[cfg(test)]
 mod sample;
 pub mod scale;
+pub mod seen;
 mod signature;
 mod standing;
 mod strip;
 mod technician;
 #[cfg(test)]
 mod tests;
+pub mod thickness;
 mod time;
 
 pub use block::{Block, Size};

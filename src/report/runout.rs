@@ -10,7 +10,7 @@ use crate::drawing::Drawing;
 use crate::drawing::polar::{Dot, Polar};
 use crate::job::Key;
 use crate::job::entry::{RunoutCard, RunoutReading};
-use crate::job::runout::{Found, Run, angle, found, runs, studs};
+use crate::job::runout::{Angles, Found, Run, angle, found, runs, studs};
 use crate::text::{self, FaceWord, Lang, ReportWord, Say};
 use crate::trade::runout::{Arrow, Form, Shape, Studs};
 use crate::trade::vehicle::Corner;
@@ -66,6 +66,11 @@ fn taken(told: &Told, run: &Run) -> Vec<(String, String)> {
         (face(told, FaceWord::Stud), run.setup.stud.to_string()),
         (face(told, FaceWord::Cleaned), cleaned),
     ];
+    let radius = run.readings.first().and_then(|first| first.radius.as_ref());
+    if let Some(radius) = radius {
+        let radius = told.format.typed(radius).line();
+        rows.push((face(told, FaceWord::Radius), radius));
+    }
     rows.extend(dial_rows(told, &run.dial));
     rows
 }
@@ -101,7 +106,7 @@ fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
         };
         vec![
             reading.place.to_string(),
-            place_angle(told.format, reading),
+            place_angle_in(told.format, run, reading),
             needle,
             height,
             counts,
@@ -226,7 +231,7 @@ pub fn most(lang: Lang, format: Format, card: &RunoutCard) -> String {
 }
 
 fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
-    let Some(positions) = &found.positions else {
+    let (Some(positions), Some(basis)) = (&found.positions, found.basis) else {
         return Vec::new();
     };
     let now = run.setup.stud.saturating_sub(1);
@@ -249,7 +254,7 @@ fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
     ];
     vec![
         Block::Subheading(face(told, FaceWord::Positions)),
-        Block::Sentence(face(told, FaceWord::PositionsSay)),
+        Block::Sentence(text::basis(told.lang, basis).to_owned()),
         Block::Table { head, rows },
         Block::Sentence(face(told, FaceWord::Common)),
     ]
@@ -318,6 +323,14 @@ pub fn place_angle(format: Format, reading: &RunoutReading) -> String {
         Some(typed) => format.typed(typed).line(),
         None => degrees(format, angle(reading)),
     }
+}
+
+/// The angle of a place of a run; a dash where its place was skipped before it had one.
+pub fn place_angle_in(format: Format, run: &Run, reading: &RunoutReading) -> String {
+    if run.angles() == Angles::Typed && reading.angle.is_none() && reading.divisions.is_none() {
+        return "–".to_owned();
+    }
+    place_angle(format, reading)
 }
 
 /// An angle to the degree.

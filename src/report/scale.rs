@@ -4,6 +4,7 @@ use crate::drawing::Drawing;
 use crate::drawing::strip::{Limit, Row, Strip, Tick, ticks};
 use crate::job::judge::Measured;
 use crate::text::{self, Lang};
+use crate::trade::play::Conformity;
 use crate::units::{Format, Length, LengthUnit, Shown, System, Unit};
 
 /// A play in mm or thousandths of an inch, fine enough for the mean of three rounds.
@@ -47,12 +48,15 @@ pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<D
             band: Some(*band),
         })
         .collect();
+    // A limit of another way is no measure of these readings, so that it is not drawn beside them.
+    let compared = |set: &Measured| !matches!(set.conformity, Conformity::NoComparison(_));
+    let compared = sets.iter().all(|(_, set)| compared(set));
     let limit = told(last.limit.value);
     let ends = bands.iter().flat_map(|(low, high)| [*low, *high]);
     let all = || {
         ends.clone()
             .chain(rounds.iter().flatten().copied())
-            .chain([limit])
+            .chain(compared.then_some(limit))
     };
     let places = ticks(0.0, all().fold(0.0, f64::max));
     let labels = labels(format, &places);
@@ -66,7 +70,7 @@ pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<D
     let strip = Strip {
         ticks: &marks,
         unit: unit.symbol(),
-        limit: Some(Limit {
+        limit: compared.then_some(Limit {
             at: limit,
             name: &name,
         }),
@@ -86,7 +90,7 @@ fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
 }
 
 /// The numerals under the line, all with as many decimals as the step between them needs.
-fn labels(format: Format, places: &[f64]) -> Vec<String> {
+pub(super) fn labels(format: Format, places: &[f64]) -> Vec<String> {
     let step = match places {
         [first, second, ..] => second - first,
         _ => 1.0,
@@ -111,6 +115,8 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
+    use crate::trade::play::conformity::WhyNot;
+    use crate::trade::play::way::Difference;
     use crate::trade::play::{
         Budget, Dial, Divisions, IndicatorError, ReadingSet, RigFacts, Round, Way, compare,
     };
@@ -161,6 +167,15 @@ mod tests {
             assert!(svg.contains(word), "{word} is missing");
         }
         assert_eq!(svg.matches("<circle").count(), 6);
+    }
+
+    #[test]
+    fn a_limit_that_is_not_compared_is_not_drawn() {
+        let mut marked = measured([6.0, 6.5, 6.3]);
+        marked.conformity = Conformity::NoComparison(WhyNot::Way(Difference::Place));
+        let drawn = scale(Lang::English, METRIC, &[("Before", &marked)]).unwrap();
+        let svg = drawn.to_svg("Play");
+        assert!(svg.contains("Before") && !svg.contains("house"), "{svg}");
     }
 
     #[test]

@@ -29,6 +29,7 @@ pub(super) fn pages(told: &Told) -> Vec<Block> {
         blocks.extend(readings(told, *corner));
     }
     blocks.extend(super::runout::runs_round(told));
+    blocks.extend(super::thickness::measured_through(told));
     blocks.push(told.heading(ReportWord::Answers));
     blocks.extend(answers::answers(told));
     blocks.extend(super::old_part::old_parts(told));

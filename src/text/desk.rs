@@ -19,6 +19,12 @@ desk_sayings! {
     DialDue,
     /// Keep the day.
     KeepDay,
+    /// The largest error in the dial's certificate.
+    DialError,
+    /// Keep that error.
+    KeepError,
+    /// It is a number above zero.
+    ErrorSlip,
     /// Nothing was found yet.
     BookingNothing,
     /// Families whose cards are kept.

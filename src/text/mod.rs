@@ -14,6 +14,7 @@ mod say;
 mod step;
 #[cfg(test)]
 mod tests;
+mod thickness;
 mod yard;
 
 pub use desk::Desk;
@@ -23,6 +24,7 @@ pub use report::ReportWord;
 pub use runout::FaceWord;
 pub use say::Say;
 pub use step::StepText;
+pub use thickness::ThickWord;
 pub use yard::Yard;
 
 use crate::job::entry::{
@@ -32,6 +34,9 @@ use crate::job::kit::KitSlip;
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::runout::{AngleSlip, Angles};
 use crate::job::tally::Measure;
+use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
+use crate::job::seen::TipSlip;
+use crate::job::thickness::ThicknessSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
@@ -46,8 +51,10 @@ use crate::trade::play::{
     RoundError, Test,
 };
 use crate::trade::practice::Named;
-use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
-use crate::trade::vehicle::{CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
+use crate::trade::runout::{
+    Bound, Form, LeftOut, Next, RotorNext, SeriesFault, Surface, ThicknessFault, Undetermined,
+};
+use crate::trade::vehicle::{Axle, CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
     StepKey,
@@ -253,6 +260,45 @@ spoken! {
     runout::hole_on_stud(stud: u8) -> String;
     /// The alternative text of the drawing.
     runout::polar_alt(tir: &str, form: Form) -> String;
+
+    /// Mean and median, where one round stands apart.
+    measure::median_says(mean: &str, median: &str) -> String;
+    /// Why a typed number is no angle of a tip.
+    measure::tip_slip(slip: TipSlip) -> String;
+    /// How far off square a tip stood, and what was done about it.
+    measure::tip_line(angle: &str) -> String;
+    /// A rocked play as it would be seen at another place.
+    runout::seen_at(play: &str, place: &str) -> String;
+    /// How far a place of the tip is from the axle's middle.
+    runout::tip_radius(place: &str, radius: &str) -> String;
+    /// Why a typed number is no radius.
+    runout::radius_slip(slip: RadiusSlip) -> String;
+    /// What the rotor on every stud is told from.
+    runout::basis(basis: Basis) -> &'static str;
+    /// A word or sentence of the rotor's thickness.
+    thickness::thick(word: ThickWord) -> &'static str;
+    /// What a limit of the thickness is of.
+    thickness::bound(bound: Bound) -> &'static str;
+    /// The key that opens the form of a limit.
+    thickness::type_bound(bound: Bound) -> &'static str;
+    /// The rotors of an axle.
+    thickness::rotors_of(axle: Axle) -> &'static str;
+    /// What comes next at a rotor that was measured.
+    thickness::next_of_rotor(next: RotorNext) -> &'static str;
+    /// Why readings say nothing of a thickness.
+    thickness::thickness_fault(fault: ThicknessFault) -> String;
+    /// Why a typed number is no thickness.
+    thickness::thickness_slip(slip: ThicknessSlip) -> String;
+    /// A measurement with its number.
+    thickness::measurement_title(nth: u8) -> String;
+    /// The thinnest place, and what it says.
+    thickness::thinnest_at(value: &str, place: u8, against: &str) -> String;
+    /// What the thinnest place says against its limit.
+    thickness::against_least(result: Guarded, limit: &str) -> String;
+    /// How much it varies, and what that says.
+    thickness::varies_by(value: &str, against: &str) -> String;
+    /// The alternative text of the drawing.
+    thickness::thickness_alt(variation: &str) -> String;
 
     /// A sentence or key of the shell.
     say::say(say: Say) -> &'static str;

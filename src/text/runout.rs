@@ -95,8 +95,22 @@ face_words! {
     NotClosed,
     /// The rotor on each stud.
     Positions,
-    /// What the table of positions is.
-    PositionsSay,
+    /// How far the tip stands from the axle's middle.
+    Radius,
+    /// What that is for.
+    RadiusSay,
+    /// The tip stood at a slant.
+    TipTitle,
+    /// What that does.
+    TipSay,
+    /// Keep the slant.
+    KeepTip,
+    /// A rocked play seen at another place.
+    SeenElsewhere,
+    /// What that is, and is not.
+    SeenSay,
+    /// Keep the distances.
+    KeepRadii,
     /// Position.
     Position,
     /// Wobble to be expected.

@@ -83,6 +83,10 @@ fn fixed(lang: Lang) -> Vec<Found> {
         surface(Surface),
         left_out(LeftOut),
         next_at_face(Next),
+        thick(ThickWord),
+        bound(Bound),
+        type_bound(Bound),
+        next_of_rotor(RotorNext),
     );
     for value in crate::trade::runout::Form::ALL {
         found.push(Found(format!("{value:?}"), form(lang, *value).to_owned()));

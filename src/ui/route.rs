@@ -27,6 +27,8 @@ pub enum Route {
     Notes(String),
     /// The run-out of a job's corners.
     Runout(String),
+    /// The thickness of a job's rotors.
+    Thickness(String),
     /// What the practice car of an ended job had.
     Truth(String),
     /// Opening files.
@@ -57,6 +59,7 @@ impl Route {
             (Some("job"), Some(id), Some("bill")) => Self::Bill(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
             (Some("job"), Some(id), Some("runout")) => Self::Runout(id.to_owned()),
+            (Some("job"), Some(id), Some("thickness")) => Self::Thickness(id.to_owned()),
             (Some("job"), Some(id), Some("notes")) => Self::Notes(id.to_owned()),
             (Some("job"), Some(id), Some("truth")) => Self::Truth(id.to_owned()),
             (Some("job"), Some(id), Some(step)) => StepKey::from_code(step).map_or_else(
@@ -84,6 +87,7 @@ impl Route {
             Self::Bill(id) => format!("#/job/{id}/bill"),
             Self::Report(id) => format!("#/job/{id}/report"),
             Self::Runout(id) => format!("#/job/{id}/runout"),
+            Self::Thickness(id) => format!("#/job/{id}/thickness"),
             Self::Notes(id) => format!("#/job/{id}/notes"),
             Self::Truth(id) => format!("#/job/{id}/truth"),
         }
@@ -99,6 +103,7 @@ impl Route {
             | Self::Bill(id)
             | Self::Report(id)
             | Self::Runout(id)
+            | Self::Thickness(id)
             | Self::Notes(id)
             | Self::Truth(id) => Some(id),
             Self::Home
@@ -144,6 +149,7 @@ mod tests {
             Route::Bill(id()),
             Route::Report(id()),
             Route::Runout(id()),
+            Route::Thickness(id()),
             Route::Notes(id()),
             Route::Truth(id()),
         ] {

@@ -153,3 +153,98 @@ test("places stand at typed angles, and two places never at one", async ({ app }
   await expect(report.getByRole("row").filter({ hasText: "47.5°" })).toHaveCount(1);
   await expect(report.getByText("Typed angles")).toBeVisible();
 });
+
+/** Types a thickness over what stands on the pad, and keeps it. */
+async function measures(bench, place, of, number) {
+  await expect(bench.main.getByRole("heading", { name: `Place ${place} of ${of}, ` })).toBeVisible();
+  await bench.type(number);
+  await bench.key("Keep").tap();
+}
+
+test("a rotor is measured at the places of its run-out, a kill loses nothing, and both limits judge it", async ({ host }) => {
+  test.setTimeout(150_000);
+  const profile = await Profile.make();
+  try {
+    let page = await start(await profile.open(), host.url);
+    await kept(page);
+    let bench = new Bench(page);
+    await bench.practice();
+    await bench.openBench();
+    await bench.key("Typed angles").tap();
+    await bench.key("4").tap();
+    await bench.setUp("Rotor on the hub", "1");
+    await bench.key("Read the needle here").tap();
+    await bench.read([""], 1, 4);
+    await bench.type("47.5");
+    // What is half typed outlives the phone, and a place can be skipped before it has its angle.
+    let place = page.url();
+    await profile.kill();
+    page = await start(await profile.open(), place);
+    bench = new Bench(page);
+    await expect(bench.main.locator("output")).toHaveText("47.5");
+    await bench.key("Read the needle here").tap();
+    await bench.read(["+"], 2, 4);
+    await bench.key("Skip this place").tap();
+    await bench.type("290");
+    await bench.key("Read the needle here").tap();
+    await bench.read([""], 4, 4);
+    await expect(bench.main.getByRole("button", { name: /^Place 3, –/ })).toContainText("skipped");
+
+    await bench.way("Rotor thickness").tap();
+    await bench.isAt("Rotor thickness");
+    await bench.key(/^0\.001.mm$/).tap();
+    expect(await serious(page)).toEqual([]);
+    await bench.key("Start reading").tap();
+    await measures(bench, 1, 4, "22.010");
+    await expect(bench.main.getByRole("heading", { name: "Place 2 of 4, 47.5° on from stud 1" })).toBeVisible();
+    await bench.type("22.01");
+    await bench.says(/^From the first place: 0\.0/);
+    place = page.url();
+    await profile.kill();
+    page = await start(await profile.open(), place);
+    bench = new Bench(page);
+    await measures(bench, 2, 4, "8");
+    await bench.key("Keep").tap();
+    await expect(bench.alert(/./)).toBeVisible();
+    await bench.key("Skip this place").tap();
+    await measures(bench, 4, 4, "22.031");
+    await expect(bench.alert("3 places were measured.")).toBeVisible();
+    await bench.main.getByRole("button", { name: /^Place 3,/ }).tap();
+    await measures(bench, 3, 4, "22.022");
+    await bench.says(/^Thinnest .*, at place 1: least thickness not looked up\.$/);
+
+    for (const [key, value] of [["Type the least thickness", "22.2"], ["Type the most variation", "0.013"]]) {
+      await bench.key(key).tap();
+      await bench.main.getByLabel("Value").fill(value);
+      await bench.main.getByRole("group", { name: "Unit" }).getByRole("button", { name: "mm", exact: true }).tap();
+      await bench.key("Keep the limit").tap();
+    }
+    await bench.says(/below its least thickness of 22\.2.mm, proven\.$/);
+    await bench.says(/over its limit of 0\.013.mm, proven\.$/);
+    await bench.says(/Too thin to go back on the road/);
+    expect(await serious(page)).toEqual([]);
+    const report = await bench.report();
+    await expect(report.getByRole("heading", { name: "Rotor thickness", exact: true })).toBeVisible();
+    await expect(report.getByRole("row").filter({ hasText: "22.022" })).toHaveCount(1);
+  } finally {
+    await profile.remove();
+  }
+});
+
+test("a hub's face and the rotor on it tell every stud where both distances are typed", async ({ app }) => {
+  test.setTimeout(120_000);
+  const bench = new Bench(app);
+  await bench.practice();
+  await bench.openBench();
+  for (const [surface, radius, steps] of [["Hub face", "2.8", WOBBLE], ["Rotor on the hub", "5", WOBBLE]]) {
+    await bench.main.getByText("Tip's distance from the axle's middle", { exact: true }).tap();
+    await bench.main.getByRole("textbox", { name: /^Tip's distance/ }).fill(radius);
+    await bench.key(surface).tap();
+    await bench.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
+    await bench.key("Start reading").tap();
+    await bench.read(steps);
+    if (surface === "Hub face") await bench.key("Another run").tap();
+  }
+  await bench.says(/^Worked out from the hub's face, scaled to the rotor's distance/);
+  await expect(bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on stud/ })).toHaveCount(5);
+});

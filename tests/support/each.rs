@@ -8,6 +8,10 @@ use hubslate::job::entry::{
     Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
     KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
     RunoutReading, Scope, Setup, Side, Signed, Stock, VehicleField, What,
+    Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, Gauging, HandedOver,
+    How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply,
+    RunoutCard, RunoutReading, Scope, Setup, Side, Signed, ThicknessCard, ThicknessReading,
+    VehicleField, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
@@ -16,9 +20,9 @@ use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
-use hubslate::trade::play::{Decision, Dial, Felt, Way};
-use hubslate::trade::runout::{LeftOut, Surface};
-use hubslate::trade::vehicle::Corner;
+use hubslate::trade::play::{Decision, Dial, Felt, Place, Way};
+use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
+use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When, items,
 };
@@ -40,6 +44,7 @@ pub fn entries() -> Vec<Entry> {
     whats.extend(at_the_corner());
     whats.extend(at_the_end());
     whats.extend(round_a_face());
+    whats.extend(through_a_rotor());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
     let note = whats.iter().position(|what| matches!(what, What::Note(..)));
@@ -222,6 +227,7 @@ fn round_a_face() -> Vec<What> {
         setup,
         place: 2,
         angle: Some(Typed::parse("47.5", AngleUnit::Degree).unwrap()),
+        radius: Some(Typed::parse("130", LengthUnit::Millimetre).unwrap()),
         divisions: Some(Decimal::parse("\u{2212}2.50").unwrap()),
         dial: Dial::THOU,
         left_out: Some(LeftOut::StudHole),
@@ -229,6 +235,7 @@ fn round_a_face() -> Vec<What> {
     let skipped = RunoutReading {
         place: 3,
         angle: None,
+        radius: None,
         divisions: None,
         left_out: None,
         ..read.clone()
@@ -256,6 +263,53 @@ fn round_a_face() -> Vec<What> {
             least: 1,
             cores: 0,
         }),
+    ]
+}
+
+/// A place of a rotor that was measured, one that was skipped, both limits; and where tips stood.
+fn through_a_rotor() -> Vec<What> {
+    let measured = ThicknessReading {
+        corner: FRONT_LEFT,
+        run: 1,
+        gauging: Gauging {
+            micrometer: Micrometer::ThousandthMm,
+            places: 8,
+        },
+        place: 2,
+        thickness: Some(Typed::parse("22.010", LengthUnit::Millimetre).unwrap()),
+    };
+    let skipped = ThicknessReading {
+        place: 3,
+        thickness: None,
+        ..measured.clone()
+    };
+    let limit = |bound, value: &str| {
+        What::ThicknessLimit(ThicknessCard {
+            axle: Axle::Front,
+            bound,
+            value: Typed::parse(value, LengthUnit::Millimetre).unwrap(),
+            source: CardSource {
+                document: "Marlin Estate service book, brakes (invented)".to_owned(),
+                page: "4-14".to_owned(),
+                looked_up: parts::day(2026, 2, 16),
+                who: "R. Okafor".to_owned(),
+                kept_because: None,
+            },
+        })
+    };
+    let slant = Typed::parse("12.5", AngleUnit::Degree).unwrap();
+    let first = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    let radius = Typed::parse("135", LengthUnit::Millimetre).unwrap();
+    vec![
+        What::Thickness(measured),
+        What::Thickness(skipped),
+        limit(Bound::Least, "20.4"),
+        limit(Bound::Variation, "0.015"),
+        What::TipRadius(Place::RotorFace, radius),
+        What::TipAngle(FRONT_LEFT, first, slant),
     ]
 }
 

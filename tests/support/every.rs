@@ -7,6 +7,10 @@ use hubslate::job::entry::{
     How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
     Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, Stock,
     VehicleField, What,
+    At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, Gauging,
+    HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
+    Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed,
+    ThicknessCard, ThicknessReading, VehicleField, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
@@ -19,8 +23,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
-use hubslate::trade::runout::{LeftOut, Surface};
-use hubslate::trade::vehicle::Corner;
+use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
+use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
 };
@@ -135,12 +139,14 @@ fn carried() -> impl Strategy<Value = Carried> {
         vec(stand, 0..3),
         option::of(any::<bool>()),
         option::of((0_u8..50, 50_u8..=100)),
+        option::of(typed(LengthUnit::ALL)),
     )
-        .prop_map(|(dials, stands, angle_gauge, share)| MoreKit {
+        .prop_map(|(dials, stands, angle_gauge, share, dial_error)| MoreKit {
             dials,
             stands,
             angle_gauge,
             share,
+            dial_error,
         });
     let due =
         option::of((1_u32..29).prop_map(|day| NaiveDate::from_ymd_opt(2027, 2, day).unwrap()));
@@ -280,8 +286,12 @@ fn mishap() -> impl Strategy<Value = Mishap> {
     )
 }
 
+fn set_name() -> impl Strategy<Value = SetName> {
+    (select(When::ALL), 1_u8..=2).prop_map(|(when, nth)| SetName { when, nth })
+}
+
 fn reading() -> impl Strategy<Value = Reading> {
-    let set = (select(When::ALL), 1_u8..=2).prop_map(|(when, nth)| SetName { when, nth });
+    let set = set_name();
     let at = (select(Corner::ALL), set, 1_u8..=3, select(Side::ALL));
     (at, typed_text(), option::of(-2..=2), dial(), way()).prop_map(
         |((corner, set, round, side), divisions, turns, dial, way)| Reading {
@@ -313,16 +323,18 @@ fn runout() -> impl Strategy<Value = RunoutReading> {
     let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=25);
     let read = (
         option::of(typed(AngleUnit::ALL)),
+        option::of(typed(LengthUnit::ALL)),
         option::of(typed_text()),
         option::of(select(LeftOut::ALL)),
     );
     (at, setup, read, dial()).prop_map(
-        |((corner, run, place), setup, (angle, divisions, left_out), dial)| RunoutReading {
+        |((corner, run, place), setup, (angle, radius, divisions, left_out), dial)| RunoutReading {
             corner,
             run,
             setup,
             place,
             angle,
+            radius,
             divisions: divisions.map(|text| Decimal::parse(&text).unwrap()),
             dial,
             left_out,
@@ -337,6 +349,46 @@ fn runout_card() -> impl Strategy<Value = RunoutCard> {
         most,
         source,
     })
+}
+
+fn thickness() -> impl Strategy<Value = ThicknessReading> {
+    let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=24);
+    let gauging = (select(Micrometer::ALL), 4_u8..=24);
+    let measured = option::of(typed(LengthUnit::ALL));
+    (at, gauging, measured).prop_map(|((corner, run, place), (micrometer, places), thickness)| {
+        ThicknessReading {
+            corner,
+            run,
+            gauging: Gauging { micrometer, places },
+            place,
+            thickness,
+        }
+    })
+}
+
+fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
+    let of = (select(Axle::ALL), select(Bound::ALL));
+    (of, typed(LengthUnit::ALL), source()).prop_map(|((axle, bound), value, source)| {
+        ThicknessCard {
+            axle,
+            bound,
+            value,
+            source,
+        }
+    })
+}
+
+fn benched() -> impl Strategy<Value = What> {
+    let radius = typed(LengthUnit::ALL);
+    prop_oneof![
+        runout().prop_map(What::Runout),
+        runout_card().prop_map(What::RunoutLimit),
+        thickness().prop_map(What::Thickness),
+        thickness_card().prop_map(What::ThicknessLimit),
+        (select(Place::ALL), radius).prop_map(|(place, radius)| What::TipRadius(place, radius)),
+        (select(Corner::ALL), set_name(), typed(AngleUnit::ALL))
+            .prop_map(|(corner, set, angle)| What::TipAngle(corner, set, angle)),
+    ]
 }
 
 fn decided() -> impl Strategy<Value = Decided> {
@@ -428,8 +480,7 @@ fn worked() -> impl Strategy<Value = What> {
         step().prop_map(What::Pass),
         reading().prop_map(What::Reading),
         decided().prop_map(What::Decided),
-        runout().prop_map(What::Runout),
-        runout_card().prop_map(What::RunoutLimit),
+        benched(),
         (money(), money(), option::of(estimate())).prop_map(|(repair, refit, estimate)| {
             What::Price(Price {
                 repair,

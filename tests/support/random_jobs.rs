@@ -19,7 +19,7 @@ use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
 };
-use hubslate::units::{Decimal, Force, ForceUnit, Length, LengthUnit, Typed};
+use hubslate::units::{AngleUnit, Decimal, Force, ForceUnit, Length, LengthUnit, Typed};
 
 /// Knuth's MMIX generator: no more chance than a test needs.
 pub struct Chance(pub u64);
@@ -178,10 +178,15 @@ impl RandomJob {
         }
         if self.chance.often(95) {
             let dial = self.dial();
+            let certified = self.pen.n.is_multiple_of(3);
+            let dial_error = certified.then(|| Typed::parse("4", LengthUnit::Micrometre).unwrap());
             self.tap(vec![What::Carried(Carried {
                 wrenches: vec![],
                 dial,
-                more: MoreKit::default(),
+                more: MoreKit {
+                    dial_error,
+                    ..MoreKit::default()
+                },
                 dial_due: None,
             })]);
         }
@@ -367,6 +372,13 @@ impl RandomJob {
             let mut whats = vec![reading(Side::Pull, typed(pull))];
             if push != 0.0 || self.chance.often(70) {
                 whats.insert(0, reading(Side::Push, typed(push)));
+            }
+            // The last one may stand beyond what is corrected.
+            let slants = ["0", "17.5", "-40", "60", "61"];
+            let slant = slants.get(usize::try_from(self.pen.n % 23).unwrap());
+            if let Some(slant) = slant.filter(|_| round == rounds) {
+                let angle = Typed::parse(slant, AngleUnit::Degree).unwrap();
+                whats.push(What::TipAngle(HERE, name, angle));
             }
             self.tap(whats);
         }

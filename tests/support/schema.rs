@@ -17,8 +17,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
-use hubslate::trade::runout::{LeftOut, Surface};
-use hubslate::trade::vehicle::Corner;
+use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
+use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
 use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
 use hubslate::word::Word;
@@ -51,7 +51,9 @@ fn codes<W: Word + 'static>(all: &[W]) -> Vec<String> {
 fn words() -> BTreeMap<&'static str, Vec<String>> {
     BTreeMap::from([
         ("answer", codes(Answer::ALL)),
+        ("axle", codes(Axle::ALL)),
         ("because", codes(Because::ALL)),
+        ("bound", codes(Bound::ALL)),
         ("card_item", codes(CardItem::ALL)),
         ("charge", codes(Charge::ALL)),
         ("check", codes(Check::ALL)),
@@ -73,6 +75,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
         ("paid_how", codes(PaidHow::ALL)),
+        ("micrometer", codes(Micrometer::ALL)),
         ("mishap_kind", codes(MishapKind::ALL)),
         ("pattern", codes(Pattern::ALL)),
         ("person_field", codes(PersonField::ALL)),
@@ -176,7 +179,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     let known = schema["$defs"]["what"]["properties"].as_object().unwrap();
     assert_eq!(kinds, known.keys().cloned().collect::<Vec<_>>());
     fits("one of each", &file);
-    for name in ["job-1", "job-1-runout"] {
+    for name in ["job-1", "job-1-runout", "job-1-thickness"] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));
     }
     for name in ["replaced-hub", "declined-stop", "nothing-wrong"] {

@@ -52,6 +52,7 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
         angle_gauge: more.angle_gauge,
         share: more.share.map(|(low, high)| [low, high]),
         dial_due: carried.dial_due.map(|day| day.to_string()),
+        dial_error: more.dial_error.as_ref().map(typed),
     }
 }
 

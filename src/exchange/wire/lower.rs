@@ -3,7 +3,7 @@
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
-use crate::exchange::wire::{card, kit, money, runout};
+use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -156,6 +156,17 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             have: stock.have,
             least: stock.least,
             cores: stock.cores,
+        entry::What::Thickness(reading) => What::Thickness(thickness::lower(reading)),
+        entry::What::ThicknessLimit(card) => What::ThicknessLimit(thickness::lower_card(card)),
+        entry::What::TipAngle(corner, set, angle) => What::TipAngle {
+            corner: corner.code().to_owned(),
+            when: set.when.code().to_owned(),
+            set: set.nth,
+            angle: card::typed(angle),
+        },
+        entry::What::TipRadius(place, radius) => What::TipRadius {
+            place: place.code().to_owned(),
+            radius: card::typed(radius),
         },
         entry::What::Unknown(_) => return None,
     })

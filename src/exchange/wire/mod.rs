@@ -9,6 +9,7 @@ mod lower;
 mod money;
 mod raise;
 mod runout;
+mod thickness;
 mod what;
 
 use serde::{Deserialize, Serialize};

@@ -1,7 +1,7 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, kit, money, runout};
+use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
@@ -13,7 +13,7 @@ use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{MishapKind, TypedLever};
-use crate::trade::play::{Decision, Felt};
+use crate::trade::play::{Decision, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
@@ -46,6 +46,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             angle_gauge,
             share,
             dial_due,
+            dial_error,
         } => {
             let stand = |stored: StandText| {
                 let rating = card::raise_typed(stored.rating)?;
@@ -59,6 +60,10 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 stands: stands.into_iter().map(stand).collect::<Option<_>>()?,
                 angle_gauge,
                 share: share.map(|[low, high]| (low, high)),
+                dial_error: match dial_error {
+                    Some(error) => Some(card::raise_typed(error)?),
+                    None => None,
+                },
             };
             entry::What::Carried(kit::raise_carried(wrenches, &dial, more, dial_due)?)
         }
@@ -253,6 +258,24 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             least,
             cores,
         }),
+        What::Thickness(stored) => entry::What::Thickness(thickness::raise(stored)?),
+        What::ThicknessLimit(stored) => entry::What::ThicknessLimit(thickness::raise_card(stored)?),
+        What::TipAngle {
+            corner,
+            when,
+            set,
+            angle,
+        } => {
+            let set = SetName {
+                when: When::from_code(&when)?,
+                nth: set,
+            };
+            let corner = Corner::from_code(&corner)?;
+            entry::What::TipAngle(corner, set, card::raise_typed(angle)?)
+        }
+        What::TipRadius { place, radius } => {
+            entry::What::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
+        }
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

@@ -25,6 +25,8 @@ pub(super) struct ReadingText {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     angle: Option<TypedText>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    radius: Option<TypedText>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     divisions: Option<String>,
     dial: Gauge,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -50,6 +52,7 @@ pub(super) fn lower(reading: &RunoutReading) -> ReadingText {
         cleaned: reading.setup.cleaned.code().to_owned(),
         place: reading.place,
         angle: reading.angle.as_ref().map(typed),
+        radius: reading.radius.as_ref().map(typed),
         divisions: reading.divisions.as_ref().map(|d| d.as_typed().to_owned()),
         dial: lower_dial(&reading.dial),
         left_out: reading.left_out.map(|why| why.code().to_owned()),
@@ -70,6 +73,10 @@ pub(super) fn raise(stored: ReadingText) -> Option<RunoutReading> {
         place: stored.place,
         angle: match stored.angle {
             Some(angle) => Some(raise_typed(angle)?),
+            None => None,
+        },
+        radius: match stored.radius {
+            Some(radius) => Some(raise_typed(radius)?),
             None => None,
         },
         divisions: match stored.divisions {

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
-use crate::exchange::wire::runout;
+use crate::exchange::wire::{runout, thickness};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -50,6 +50,8 @@ pub(super) enum What {
         share: Option<[u8; 2]>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         dial_due: Option<String>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        dial_error: Option<TypedText>,
     },
     Answered {
         step: String,
@@ -179,11 +181,23 @@ pub(super) enum What {
         have: u16,
         least: u16,
         cores: u16,
+    Thickness(thickness::ReadingText),
+    ThicknessLimit(thickness::CardText),
+    TipAngle {
+        corner: String,
+        when: String,
+        set: u8,
+        angle: TypedText,
+    },
+    TipRadius {
+        place: String,
+        radius: TypedText,
     },
 }
 
 /// Every kind that this version writes, by its tag.
 const KINDS: [&str; 35] = [
+const KINDS: [&str; 36] = [
     "opened",
     "person",
     "erased",
@@ -219,6 +233,10 @@ const KINDS: [&str; 35] = [
     "damage",
     "came_back_for",
     "stock",
+    "thickness",
+    "thickness_limit",
+    "tip_angle",
+    "tip_radius",
 ];
 
 /// The answer to a step.

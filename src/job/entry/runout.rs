@@ -33,6 +33,8 @@ pub struct RunoutReading {
     pub place: u8,
     /// Its angle from stud 1 as typed, where it is not the equal step.
     pub angle: Option<TypedAngle>,
+    /// How far the tip stands from the axle's middle, as typed, if anybody told.
+    pub radius: Option<TypedLength>,
     /// Where the needle stood, in the dial's divisions, as typed; none where it was skipped.
     pub divisions: Option<Decimal>,
     /// The dial it was read on.

@@ -33,6 +33,7 @@ fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<What> {
             setup,
             place,
             angle: None,
+            radius: None,
         };
         kept(&before, at.clone(), needle).unwrap_or_else(|| skipped(&before, at))
     });
@@ -192,6 +193,7 @@ fn at_angles(places: &[(&str, &str)]) -> Vec<What> {
             setup: setup(Surface::Rotor, 1),
             place,
             angle: Some(angle_typed(angle).unwrap()),
+            radius: None,
         };
         kept(&before, at, needle).unwrap()
     });

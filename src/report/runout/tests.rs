@@ -34,6 +34,7 @@ fn run(job: &mut Job, nth: u8, stud: u8, needles: &[&str]) {
             },
             place,
             angle: None,
+            radius: None,
         };
         let what = kept(&sheet, at.clone(), needle).unwrap_or_else(|| skipped(&sheet, at));
         job.tap(vec![what]);
@@ -143,6 +144,7 @@ fn a_typed_angle_stands_as_it_was_typed() {
             },
             place,
             angle: Some(angle_typed(typed).unwrap()),
+            radius: None,
         };
         job.tap(vec![kept(&sheet, at, needle).unwrap()]);
     }

@@ -14,6 +14,11 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
     match desk {
         Desk::DialDue => "Dial to be checked by (year-month-day)",
         Desk::KeepDay => "Keep the day",
+        Desk::DialError => "Largest error in the dial's certificate, either way",
+        Desk::KeepError => "Keep the error",
+        Desk::ErrorSlip => {
+            "An error is a number above zero; the field is empty where there is no certificate."
+        }
         Desk::BookingNothing => "Nothing is pasted yet.",
         Desk::Families => "Cards are kept for",
         Desk::FamilyHint => "Year, body, engine, drive: 2016 compact, 1.6, front drive",

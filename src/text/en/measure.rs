@@ -1,5 +1,7 @@
 //! The words of a measurement: how it was taken, what it is worth, what was not done.
 
+use super::desk::decimal_slip;
+use crate::job::seen::TipSlip;
 use crate::trade::fastening::{Condition, Pattern, PropertyClass};
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
@@ -126,6 +128,7 @@ pub(in crate::text) fn budget_source(source: Source) -> &'static str {
         Source::Indicator => "The dial's own error",
         Source::BaseFlex => "The base giving way",
         Source::Temperature => "Warming of the gauge",
+        Source::TipAngle => "The slant of the tip",
     }
 }
 
@@ -135,8 +138,26 @@ pub(in crate::text) fn mend_first(source: Source) -> &'static str {
         Source::Resolution => "Mend first: read a finer dial.",
         Source::Indicator => "Mend first: use a dial with a certificate.",
         Source::BaseFlex => "Mend first: set the base stiffer, its arm shorter.",
+        Source::TipAngle => "Mend first: set the tip square.",
         Source::Temperature => "Mend first: let gauge and arm take the air's warmth.",
     }
+}
+
+pub(in crate::text) fn median_says(mean: &str, median: &str) -> String {
+    format!("Mean {mean}, median {median}: one round stands apart from the others")
+}
+
+pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
+    match slip {
+        TipSlip::Number(slip) => decimal_slip(slip),
+        TipSlip::TooSteep => {
+            "Beyond 60° a reading says little. Set the tip square and read again.".to_owned()
+        }
+    }
+}
+
+pub(in crate::text) fn tip_line(angle: &str) -> String {
+    format!("Tip off square by {angle}: every play is the reading times its cosine")
 }
 
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {

@@ -20,6 +20,7 @@ mod steps_rock;
 mod steps_site;
 mod steps_strip;
 mod steps_tighten;
+pub(super) mod thickness;
 pub(super) mod words;
 pub(super) mod yard;
 

@@ -1,7 +1,7 @@
 //! English for the run-out.
 
 use super::desk::decimal_slip;
-use crate::job::runout::{AngleSlip, Angles};
+use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
 use crate::text::runout::FaceWord;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
@@ -52,9 +52,20 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Closure => "Place 1 read again, off by",
         FaceWord::NotClosed => "not read again",
         FaceWord::Positions => "The rotor on each stud",
-        FaceWord::PositionsSay => {
-            "Worked out from the rotor read in two positions. Only a new reading proves it."
+        FaceWord::Radius => "Tip's distance from the axle's middle",
+        FaceWord::RadiusSay => {
+            "Where hub face and rotor both have it, they tell the best stud without turning the rotor. May stay empty."
         }
+        FaceWord::TipTitle => "The tip stood at a slant",
+        FaceWord::TipSay => {
+            "Degrees off square, plunger or lever. A slanted tip shows too much: the play is the reading times the cosine."
+        }
+        FaceWord::KeepTip => "Keep the slant",
+        FaceWord::SeenElsewhere => "Seen at another place",
+        FaceWord::SeenSay => {
+            "How far each place is from the axle's middle. An aid to the eye: another place is another method, and nothing is compared there."
+        }
+        FaceWord::KeepRadii => "Keep the distances",
         FaceWord::Position => "Position",
         FaceWord::Expected => "Wobble to expect",
         FaceWord::Now => "it sits here now",
@@ -91,6 +102,34 @@ pub(in crate::text) fn angle_slip(slip: AngleSlip) -> String {
             format!("Place {place} has this angle. Two places cannot stand at one.")
         }
     }
+}
+
+pub(in crate::text) fn radius_slip(slip: RadiusSlip) -> String {
+    match slip {
+        RadiusSlip::Number(slip) => decimal_slip(slip),
+        RadiusSlip::NotAboveZero => "A distance from the axle's middle is above zero.".to_owned(),
+    }
+}
+
+pub(in crate::text) fn basis(basis: Basis) -> &'static str {
+    match basis {
+        Basis::TwoPositions => {
+            "Worked out from the rotor read in two positions. Only a new reading proves it."
+        }
+        Basis::HubAndRotor => {
+            "Worked out from the hub's face, scaled to the rotor's distance from the middle, and the rotor on it; both read from outside. Only a new reading proves it."
+        }
+    }
+}
+
+pub(in crate::text) fn seen_at(play: &str, place: &str) -> String {
+    format!(
+        "About {play} at: {place}, if it rocks about the bearing's middle. An aid, never compared with a limit."
+    )
+}
+
+pub(in crate::text) fn tip_radius(place: &str, radius: &str) -> String {
+    format!("{place}: {radius} from the axle's middle")
 }
 
 pub(in crate::text) fn left_out(why: LeftOut) -> &'static str {

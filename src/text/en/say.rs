@@ -415,7 +415,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::RoundsScatter => "They go up and down: the tip, the base or the pull differs.",
         Say::BaseGives => "The base gives more than a division. Set it elsewhere on the knuckle.",
         Say::UncertaintyLabel => "Uncertainty",
-        Say::MedianLabel => "Median of the rounds",
+        Say::MedianLabel => "Median of the rounds, a check of the rig",
         Say::BeforeLabel => "Before",
         Say::AfterLabel => "After",
         Say::LimitLabel => "Limit",

@@ -73,7 +73,7 @@ pub(super) const RIG_TIP: StepText = tell(
 );
 pub(super) const ROUND: StepText = tell(
     "Push, pull, read",
-    "Push, swing five, keep pushing: bezel to zero. Pull, swing five, keep pulling: read.",
+    "Push, swing five quarter turns, keep pushing: bezel to zero. Pull, swing five, keep pulling: read.",
     "Keep the reading",
     "Three rounds show how far the reading can be trusted.",
 );

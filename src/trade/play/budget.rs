@@ -6,7 +6,7 @@ use super::series::ReadingSet;
 use super::uncertainty::{
     Contribution, combine, count, rectangle, resolution, t_one_sided, t_two_sided, type_a,
 };
-use crate::units::Length;
+use crate::units::{Angle, AngleUnit, Length};
 use crate::words;
 
 words! {
@@ -22,6 +22,17 @@ words! {
         BaseFlex = "base_flex",
         /// The gauge's arm warms while it is used.
         Temperature = "temperature",
+        /// The tip stands off square, by an angle that an eye judged.
+        TipAngle = "tip_angle",
+    }
+}
+
+impl IndicatorError {
+    /// The largest error, either way, that a certificate gives.
+    pub fn certified(largest: Length) -> Self {
+        Self::Certificate {
+            u: Length::millimetres(rectangle(largest.abs().mm())),
+        }
     }
 }
 
@@ -108,7 +119,10 @@ impl Budget {
             },
             _ => floor,
         };
-        Self::of_difference(repeatability, set.dial().graduation(), rig)
+        let mut rows = rows(repeatability, set.dial().graduation(), rig);
+        let tip = set.off_square().map(|angle| tip_angle(set.mean(), angle));
+        rows.extend(tip.map(|u| (Source::TipAngle, known(u))));
+        Self::sum(rows)
     }
 
     /// The budget of `rounds` rounds that are still to be taken and will agree.
@@ -122,22 +136,7 @@ impl Budget {
         graduation: Length,
         rig: &RigFacts,
     ) -> Self {
-        let known = |u: f64| Contribution { u, dof: None };
-        let two_readings = resolution(graduation.mm()) * 2_f64.sqrt();
-        let indicator = match rig.indicator {
-            IndicatorError::OneDivision => rectangle(graduation.max(INDICATOR_FLOOR).mm()),
-            IndicatorError::Certificate { u } => u.abs().mm(),
-        };
-        let mut rows = vec![
-            (Source::Repeatability, repeatability),
-            (Source::Resolution, known(two_readings)),
-            (Source::Indicator, known(indicator)),
-            (Source::BaseFlex, known(rectangle(rig.flex.mm()))),
-        ];
-        if let Some(half_width) = rig.temperature {
-            rows.push((Source::Temperature, known(rectangle(half_width.mm()))));
-        }
-        Self::sum(rows)
+        Self::sum(rows(repeatability, graduation, rig))
     }
 
     fn sum(mut rows: Vec<(Source, Contribution)>) -> Self {
@@ -164,6 +163,42 @@ impl Budget {
     pub fn guard_band(&self) -> Length {
         self.u_c.times(self.g)
     }
+}
+
+/// The rows of a difference of two readings in steps of `graduation`.
+fn rows(
+    repeatability: Contribution,
+    graduation: Length,
+    rig: &RigFacts,
+) -> Vec<(Source, Contribution)> {
+    let two_readings = resolution(graduation.mm()) * 2_f64.sqrt();
+    let indicator = match rig.indicator {
+        IndicatorError::OneDivision => rectangle(graduation.max(INDICATOR_FLOOR).mm()),
+        IndicatorError::Certificate { u } => u.abs().mm(),
+    };
+    let mut rows = vec![
+        (Source::Repeatability, repeatability),
+        (Source::Resolution, known(two_readings)),
+        (Source::Indicator, known(indicator)),
+        (Source::BaseFlex, known(rectangle(rig.flex.mm()))),
+    ];
+    if let Some(half_width) = rig.temperature {
+        rows.push((Source::Temperature, known(rectangle(half_width.mm()))));
+    }
+    rows
+}
+
+const fn known(u: f64) -> Contribution {
+    Contribution { u, dof: None }
+}
+
+/// An eye judges the slant of a tip to this either way (common practice, no source).
+const ANGLE_BY_EYE_DEG: f64 = 5.0;
+
+/// `play · tan φ · u(φ)`: how much the true travel `indicated · cos φ` moves with the angle.
+fn tip_angle(play: Length, angle: Angle) -> f64 {
+    let slant = angle.in_unit(AngleUnit::Degree).to_radians().abs();
+    play.mm() * slant.tan() * rectangle(ANGLE_BY_EYE_DEG.to_radians())
 }
 
 fn floor_of(rounds: usize) -> Contribution {
@@ -288,6 +323,28 @@ mod tests {
         );
         assert_eq!(coarse.within_to, None);
         assert!(coarse.over_from.mm() > 0.06);
+    }
+
+    // GUM 5.1.2 with f = indicated · cos φ: |∂f/∂φ| = indicated · sin φ; 45°, so that both halves of
+    // it are alike: 0.1 mm · 1 · (π/36)/√3.
+    #[test]
+    fn a_slanted_tip_has_its_row() {
+        let slant = Angle::new(45.0, AngleUnit::Degree).unwrap();
+        let pulls = [10.0 * 2_f64.sqrt(); 3];
+        let set = set(Dial::HUNDREDTH_MM, &pulls).with_tip_at(slant).unwrap();
+        is_about(set.mean(), 0.1, 1e-12);
+        let u = part(&Budget::of(&set, &rig(0.0)), Source::TipAngle).u;
+        is_about(u, 0.1 * std::f64::consts::PI / 36.0 / 3_f64.sqrt(), 1e-12);
+    }
+
+    // A rectangle of half width a has the standard uncertainty a/√3 (GUM 4.4.5).
+    #[test]
+    fn a_certificate_gives_its_largest_error() {
+        let certified = IndicatorError::certified(Length::millimetres(0.003));
+        let IndicatorError::Certificate { u } = certified else {
+            panic!("{certified:?}");
+        };
+        is_about(u, 0.003 / 3_f64.sqrt(), 1e-15);
     }
 
     #[test]

@@ -1,9 +1,10 @@
 //! A set of rounds on one rig: its mean, and whether the rollers and the rig have settled.
 
 use super::dial::{Dial, Round, RoundError};
+use super::geometry::{GeometryError, true_travel};
 use super::uncertainty::count;
 use super::way::{Rig, Way};
-use crate::units::Length;
+use crate::units::{Angle, Length};
 use crate::words;
 
 words! {
@@ -79,6 +80,7 @@ pub struct ReadingSet {
     way: Way,
     plays: Vec<Length>,
     marks: Vec<Mark>,
+    off_square: Option<Angle>,
 }
 
 /// Why rounds make no set.
@@ -124,7 +126,26 @@ impl ReadingSet {
             way,
             plays,
             marks,
+            off_square: None,
         })
+    }
+
+    /// The same set, its tip off square by a known angle: what the dial showed is too much by
+    /// 1 / cos.
+    ///
+    /// # Errors
+    /// [`GeometryError::TooSteep`] beyond 60° either way.
+    pub fn with_tip_at(mut self, angle: Angle) -> Result<Self, GeometryError> {
+        for play in &mut self.plays {
+            *play = true_travel(*play, angle)?;
+        }
+        self.off_square = Some(angle);
+        Ok(self)
+    }
+
+    /// How far off square the tip stood, if that was told.
+    pub const fn off_square(&self) -> Option<Angle> {
+        self.off_square
     }
 
     /// The dial it was read on.
@@ -173,6 +194,14 @@ impl ReadingSet {
         } else {
             middle(half.saturating_sub(1)).plus(middle(half)).times(0.5)
         }
+    }
+
+    /// The median, where it lies more than half a division from the mean: then one round tells
+    /// another story than the rest (the half is ours, common practice, no source).
+    pub fn median_apart(&self) -> Option<Length> {
+        let median = self.median();
+        let apart = median.minus(self.mean()).abs();
+        exceeds(apart, self.dial.graduation().times(0.5)).then_some(median)
     }
 
     /// Whether every round reads as nothing at the dial's resolution.
@@ -239,6 +268,7 @@ mod tests {
     )]
     use super::*;
     use crate::trade::play::dial::Divisions;
+    use crate::units::AngleUnit;
 
     fn set(pulls: &[f64]) -> ReadingSet {
         let rounds: Vec<_> = pulls
@@ -264,6 +294,28 @@ mod tests {
         assert!((three.mean().mm() - 0.05).abs() < 1e-12);
         assert!((three.median().mm() - 0.04).abs() < 1e-12);
         assert!((set(&[3.0, 4.0]).median().mm() - 0.035).abs() < 1e-12);
+    }
+
+    #[test]
+    fn one_round_apart_shows_in_the_median() {
+        // Mean 5 divisions, median 4: a whole division apart.
+        let median = set(&[3.0, 4.0, 8.0]).median_apart().unwrap();
+        assert!((median.mm() - 0.04).abs() < 1e-12);
+        // 5.33 and 5: a third of a division.
+        assert_eq!(set(&[5.0, 6.0, 5.0]).median_apart(), None);
+        assert_eq!(set(&[5.0]).median_apart(), None);
+    }
+
+    // The cosine of 60° is a half.
+    #[test]
+    fn a_tip_off_square_shows_too_much() {
+        let degrees = |d| Angle::new(d, AngleUnit::Degree).unwrap();
+        let square = set(&[6.0, 8.0]);
+        assert_eq!(square.off_square(), None);
+        let slanted = square.clone().with_tip_at(degrees(60.0)).unwrap();
+        assert!((slanted.mean().mm() - 0.035).abs() < 1e-12);
+        assert_eq!(slanted.off_square(), Some(degrees(60.0)));
+        assert!(square.with_tip_at(degrees(61.0)).is_err());
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! A wave round a face as an arrow: as long as its height, pointing to its high spot.
 
+use crate::trade::play::geometry::{GeometryError, scaled_by_radius};
 use crate::trade::play::uncertainty::{Combined, Contribution, combine, t_two_sided};
 use crate::units::{Angle, AngleUnit, Length};
 
@@ -20,6 +21,9 @@ pub struct Arrow {
 
 /// Decimal arithmetic on readings of one size leaves no more than this share of it.
 const ROUNDING: f64 = 1e-12;
+
+/// Standard uncertainty of a radius read with a rule held by hand (common practice, no source).
+const RULE: Length = Length::millimetres(1.0);
 
 impl Arrow {
     /// An arrow from its two parts; `size` is how large the numbers were that it came from.
@@ -128,6 +132,30 @@ impl Arrow {
             dof: self.dof,
             rounding: self.rounding.times(factor.abs()),
         }
+    }
+
+    /// A wobble as it shows at another radius: a tilt moves the needle the more, the farther out.
+    ///
+    /// `read · wanted / at`; what a rule misses of both radii adds to its uncertainty. It holds
+    /// for the face of a part that stands askew, not for a pilot and not for a warp.
+    ///
+    /// # Errors
+    /// [`GeometryError::NoRadius`] unless both radii are above zero.
+    pub fn seen_at(&self, at: Length, wanted: Length) -> Result<Self, GeometryError> {
+        let one = Length::millimetres(1.0);
+        let factor = scaled_by_radius(one, at, wanted)?.mm();
+        let seen = self.scaled(factor);
+        let missed = (RULE.mm() / at.mm()).hypot(RULE.mm() / wanted.mm());
+        let by_rule = Contribution {
+            u: seen.amplitude().mm() * missed,
+            dof: None,
+        };
+        let u = combine(&[seen.contribution(), by_rule]);
+        Ok(Self {
+            u: Length::millimetres(u.u),
+            dof: u.dof,
+            ..seen
+        })
     }
 
     fn contribution(&self) -> Contribution {

@@ -31,6 +31,14 @@ pub enum Told {
         /// The rotor's own, with its hole 1 on stud 1.
         rotor: Arrow,
     },
+    /// The hub by itself, at the radius of the rotor's reading, and the rotor on it with the stud,
+    /// from 0, that hole 1 sat on.
+    OnHub {
+        /// The hub's own wobble there.
+        hub: Arrow,
+        /// The rotor on it.
+        rotor: (u8, Arrow),
+    },
     /// The rotor on the hub in two positions, each with the stud, from 0, that hole 1 sat on.
     Assembled {
         /// One of them.
@@ -89,7 +97,8 @@ impl Studs {
 
 /// The wobble to be expected in every position, the smallest first.
 ///
-/// Apart, it is the hub's arrow and the rotor's, turned. From two positions `a` and `b` it is
+/// Apart, it is the hub's arrow and the rotor's, turned. From the hub `h` and the rotor on it `m`
+/// at `a` it is `m·t + h·(1 − t)` with `t = w / w_a`. From two positions `a` and `b` it is
 /// `(m_a (w_b − w) + m_b (w − w_a)) / (w_b − w_a)` with `w = e^(2πi·stud/studs)`, so that each
 /// reading is counted once in its uncertainty.
 ///
@@ -103,6 +112,11 @@ pub fn positions(told: &Told, studs: Studs) -> Result<Vec<Position>, IndexFault>
     for stud in 0..studs.0 {
         let wobble = match told {
             Told::Apart { hub, rotor } => hub.plus(&rotor.turned(studs.angle(stud))),
+            Told::OnHub { hub, rotor } => {
+                let on = (stud + studs.0 - rotor.0 % studs.0) % studs.0;
+                let of_hub = Turn::between(studs, on, 0).of(hub);
+                rotor.1.turned(studs.angle(on)).plus(&of_hub)
+            }
             Told::Assembled { one, other } => {
                 let between = Turn::between(studs, one.0, other.0);
                 let whole = between.inverse()?;
@@ -234,6 +248,40 @@ mod tests {
         assert_eq!(beside(75.0), (1, 1));
         assert_eq!(beside(355.0), (0, 0));
         assert_eq!(beside(330.0), (4, 0));
+    }
+
+    // m·t + h·(1 − t) by complex numbers is what hub and rotor by themselves add up to, whose rows
+    // are in `03_runout.json`; GUM 5.1.2 gives u² = u_m² + u_h² |1 − t|².
+    #[test]
+    fn a_hub_and_the_rotor_on_it_tell_every_position() {
+        let studs = Studs::new(5).unwrap();
+        let (hub, rotor) = (arrow(0.04, 30.0), arrow(0.025, 200.0));
+        let apart = positions(&Told::Apart { hub, rotor }, studs).unwrap();
+        let on = (2, hub.plus(&rotor.turned(studs.angle(2))));
+        let told = positions(&Told::OnHub { hub, rotor: on }, studs).unwrap();
+        for (one, other) in apart.iter().zip(&told) {
+            assert_eq!(one.stud, other.stud);
+            let apart = one.wobble.amplitude().minus(other.wobble.amplitude());
+            assert!(apart.mm().abs() < 1e-12);
+        }
+        let at = |stud| told.iter().find(|p| p.stud == stud).unwrap().wobble.u();
+        assert!((at(2).mm() - on.1.u().mm()).abs() < 1e-15);
+        let chord = 2.0 * std::f64::consts::PI.mul_add(0.2, 0.0).sin();
+        let turned = on.1.u().mm().hypot(0.002 * chord);
+        assert!((at(3).mm() - turned).abs() < 1e-12);
+    }
+
+    // Twice as far out a tilt moves the needle twice as far; 1 mm at 70 mm and at 140 mm is
+    // sqrt(1/70² + 1/140²) = 1.597 % of it.
+    #[test]
+    fn a_wobble_grows_with_the_radius_and_so_does_its_doubt() {
+        let mm = Length::millimetres;
+        let seen = arrow(0.02, 30.0).seen_at(mm(70.0), mm(140.0)).unwrap();
+        assert!((seen.amplitude().mm() - 0.04).abs() < 1e-12);
+        let phase = seen.phase().unwrap().in_unit(AngleUnit::Degree);
+        assert!((phase - 30.0).abs() < 1e-9);
+        assert!((seen.u().mm() - 0.004_f64.hypot(0.04 * 0.015_972)).abs() < 1e-8);
+        assert!(arrow(0.02, 30.0).seen_at(Length::ZERO, mm(140.0)).is_err());
     }
 
     // u² = (u_a² |w_b − w|² + u_b² |w − w_a|²) / |w_b − w_a|², GUM 5.1.2 with independent readings.

@@ -25,4 +25,4 @@ pub use index::{IndexFault, Position, Studs, Told, positions, separate};
 pub use limit::{OtherSurface, RunoutLimit, Surface, budget, compare};
 pub use series::{LeftOut, Series, SeriesFault, Spot};
 pub use shape::{Form, Shape, shape};
-pub use thickness::{Thickness, ThicknessFault};
+pub use thickness::{Bound, Micrometer, RotorNext, Thickness, ThicknessFault, next_of_rotor};

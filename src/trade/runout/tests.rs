@@ -9,7 +9,7 @@ use crate::trade::play::conformity::Judged;
 use crate::trade::play::limit::NegativeLimit;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::{Dial, Divisions, IndicatorError};
-use crate::units::{Angle, AngleUnit, Length, NotFinite};
+use crate::units::{Angle, AngleUnit, Length, LengthUnit, NotFinite};
 
 fn degrees(value: f64) -> Angle {
     Angle::new(value, AngleUnit::Degree).unwrap()
@@ -357,4 +357,41 @@ fn each_slip_with_the_micrometer_is_named() {
     let division = mm(0.5);
     let coarse = Thickness::read(division, vec![mm(22.0); 4]).unwrap_err();
     assert_eq!(coarse, ThicknessFault::Division { division });
+}
+
+#[test]
+fn a_micrometer_reads_in_its_own_unit_and_step() {
+    let step = |of: Micrometer| (of.unit(), of.division().mm());
+    assert_eq!(
+        step(Micrometer::HundredthMm),
+        (LengthUnit::Millimetre, 0.01)
+    );
+    assert_eq!(
+        step(Micrometer::ThousandthMm),
+        (LengthUnit::Millimetre, 0.001)
+    );
+    // The inch is 25.4 mm by definition.
+    assert_eq!(step(Micrometer::Thou), (LengthUnit::Inch, 0.0254));
+    assert!((step(Micrometer::TenthThou).1 - 0.002_54).abs() < 1e-15);
+}
+
+#[test]
+fn a_thin_rotor_outweighs_all_and_the_good_side_must_be_proven() {
+    let is = |result| {
+        Some(Judged {
+            result,
+            conformance: 0.5,
+        })
+    };
+    let (fine, near) = (is(Guarded::ProvenIn), is(Guarded::InNotProven));
+    let (over, far) = (is(Guarded::OutNotProven), is(Guarded::ProvenOut));
+    assert_eq!(next_of_rotor(over, far), RotorNext::NewRotor);
+    assert_eq!(next_of_rotor(far, None), RotorNext::NewRotor);
+    assert_eq!(next_of_rotor(fine, over), RotorNext::Machine);
+    assert_eq!(next_of_rotor(None, far), RotorNext::Machine);
+    assert_eq!(next_of_rotor(fine, None), RotorNext::LookUp);
+    assert_eq!(next_of_rotor(None, near), RotorNext::LookUp);
+    assert_eq!(next_of_rotor(near, fine), RotorNext::MeasureAgain);
+    assert_eq!(next_of_rotor(fine, near), RotorNext::MeasureAgain);
+    assert_eq!(next_of_rotor(fine, fine), RotorNext::GoOn);
 }

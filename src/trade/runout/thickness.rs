@@ -3,8 +3,98 @@
 use super::series::{FEWEST_PLACES, MOST_PLACES};
 use crate::trade::play::budget::{Budget, IndicatorError, RigFacts};
 use crate::trade::play::conformity::{Judged, judged};
-use crate::trade::play::uncertainty::Contribution;
-use crate::units::Length;
+use crate::trade::play::uncertainty::{Contribution, Guarded};
+use crate::units::{Length, LengthUnit};
+use crate::words;
+
+words! {
+    /// The smallest step that a micrometer shows.
+    pub enum Micrometer {
+        /// 0.01 mm.
+        HundredthMm = "hundredth_mm",
+        /// 0.001 mm.
+        ThousandthMm = "thousandth_mm",
+        /// 0.001 in.
+        Thou = "thou",
+        /// 0.0001 in.
+        TenthThou = "tenth_thou",
+    }
+}
+
+words! {
+    /// What a limit of the thickness is of.
+    pub enum Bound {
+        /// The least thickness, often cast into the rotor itself.
+        Least = "least",
+        /// The most by which it may vary round the rotor.
+        Variation = "variation",
+    }
+}
+
+words! {
+    /// What comes next at a rotor that was measured (common practice, no source).
+    pub enum RotorNext {
+        /// A limit was not looked up: of that nothing can be said.
+        LookUp = "look_up",
+        /// Thick enough and even.
+        GoOn = "go_on",
+        /// Too near a limit to prove anything: clean, zero, measure again.
+        MeasureAgain = "measure_again",
+        /// It varies too much: machined where enough is left, or a new one.
+        Machine = "machine",
+        /// Too thin: a new one.
+        NewRotor = "new_rotor",
+    }
+}
+
+impl Micrometer {
+    /// What it reads in.
+    pub const fn unit(self) -> LengthUnit {
+        match self {
+            Self::HundredthMm | Self::ThousandthMm => LengthUnit::Millimetre,
+            Self::Thou | Self::TenthThou => LengthUnit::Inch,
+        }
+    }
+
+    /// Decimals of its reading.
+    pub const fn decimals(self) -> usize {
+        match self {
+            Self::HundredthMm => 2,
+            Self::ThousandthMm | Self::Thou => 3,
+            Self::TenthThou => 4,
+        }
+    }
+
+    /// One step of it.
+    pub const fn division(self) -> Length {
+        match self {
+            Self::HundredthMm => Length::millimetres(0.01),
+            Self::ThousandthMm => Length::millimetres(0.001),
+            Self::Thou => Length::thou(1.0),
+            Self::TenthThou => Length::thou(0.1),
+        }
+    }
+}
+
+/// The next step from what the two limits say; `None` for one that was not looked up.
+///
+/// Too thin outweighs all; "not proven" on the good side asks for another measurement, on the bad
+/// side it stands, since a thin rotor can break.
+pub fn next_of_rotor(least: Option<Judged>, variation: Option<Judged>) -> RotorNext {
+    let over = |judged: &Judged| judged.is_over();
+    let unproven = |judged: &Judged| judged.result == Guarded::InNotProven;
+    if least.as_ref().is_some_and(over) {
+        RotorNext::NewRotor
+    } else if variation.as_ref().is_some_and(over) {
+        RotorNext::Machine
+    } else if least.is_none() || variation.is_none() {
+        RotorNext::LookUp
+    } else if least.iter().chain(&variation).any(unproven) {
+        RotorNext::MeasureAgain
+    } else {
+        RotorNext::GoOn
+    }
+}
 
 /// Readings of one micrometer at places round a rotor, all at the same radius.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,6 +155,11 @@ impl Thickness {
         Ok(Self { division, readings })
     }
 
+    /// The readings, in their order.
+    pub fn readings(&self) -> &[Length] {
+        &self.readings
+    }
+
     /// The thinnest reading.
     pub fn thinnest(&self) -> Length {
         let first = self.thickest();
@@ -106,6 +201,22 @@ impl Thickness {
             dof: None,
         };
         Budget::of_difference(repeat, self.division, &rig)
+    }
+
+    /// How sure that is which a limit is of.
+    pub fn budget_of(&self, bound: Bound) -> Budget {
+        match bound {
+            Bound::Least => self.budget_of_thinnest(),
+            Bound::Variation => self.budget_of_variation(),
+        }
+    }
+
+    /// What the readings say against a limit; "over" is the bad side of either.
+    pub fn against(&self, bound: Bound, limit: Length) -> Judged {
+        match bound {
+            Bound::Least => self.is_thin(limit),
+            Bound::Variation => self.varies(limit),
+        }
     }
 
     /// The variation against the most that the maker allows.

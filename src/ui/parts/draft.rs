@@ -60,6 +60,18 @@ impl Drafts {
         RwSignal::new(kept.unwrap_or(otherwise))
     }
 
+    /// A field that no typed event tells of, such as the number over a pad: kept as it changes.
+    pub fn followed(self, field: &'static str, otherwise: impl Into<String>) -> RwSignal<String> {
+        let text = self.text(field, otherwise);
+        Effect::new(move |before: Option<()>| {
+            let now = text.get();
+            if before.is_some() {
+                self.set(field, &now);
+            }
+        });
+        text
+    }
+
     /// Keeps a field as it stands.
     pub fn set(self, field: &str, text: &str) {
         if let Some(local) = self.app.shelf().local() {
@@ -69,13 +81,22 @@ impl Drafts {
 
     /// What removes every draft of this step, to be called once the entries are kept.
     pub fn dropping(self) -> impl FnOnce() + 'static {
-        let (app, names) = (self.app, self.names.get_value());
-        move || {
-            let shelf = app.shelf();
-            if let Some(local) = shelf.local() {
-                for name in &names {
-                    let _ = local.remove_draft(name);
-                }
+        drop_all(self.app, self.names.get_value())
+    }
+
+    /// What removes these drafts, whether they were read here or not.
+    pub fn dropping_of(self, fields: &[&str]) -> impl FnOnce() + use<> + 'static {
+        let names = fields.iter().map(|field| self.name(field)).collect();
+        drop_all(self.app, names)
+    }
+}
+
+fn drop_all(app: App, names: Vec<String>) -> impl FnOnce() + 'static {
+    move || {
+        let shelf = app.shelf();
+        if let Some(local) = shelf.local() {
+            for name in &names {
+                let _ = local.remove_draft(name);
             }
         }
     }

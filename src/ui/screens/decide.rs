@@ -19,6 +19,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::screens::seen;
 
 /// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
 pub fn decide(at: &At, nth: u8) -> AnyView {
@@ -82,6 +83,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             {settling(at, corner, nth)}
             {warned(at, corner, nth)}
             {unsure(at, corner, nth)}
+            {stood(at, corner, When::Before, nth)}
             {not_done(at, &verdict.not_done)}
         </div>
     }
@@ -121,12 +123,24 @@ fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<AnyView> {
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
+/// How the tip of a set stood, where it was no square one or the play is a rock.
+fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<AnyView> {
+    let measured = set(at, corner, when, nth)?;
+    let tip = seen::tip(at, corner, SetName { when, nth });
+    Some(view! { {tip} {seen::seen(at, &measured)} }.into_any())
+}
+
 /// Rounds that lie too far apart, with what likely moves them.
 fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
     let measured = set(at, corner, When::Before, nth)?;
     let settling = measured.set.settling(Some(measured.limit.value));
     settling.asks_to_rig_again().then(|| {
         let spread = scale::play(at.fmt, settling.spread).line();
+        let apart = measured.set.median_apart().map(|median| {
+            let mean = scale::play(at.fmt, measured.set.mean()).line();
+            let median = scale::play(at.fmt, median).line();
+            format!(" {}.", text::median_says(at.lang, &mean, &median))
+        });
         let likely = match settling.trend {
             Trend::Rising => Some(Say::RoundsRise),
             Trend::Falling => Some(Say::RoundsFall),
@@ -137,6 +151,7 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
             <p class="verdict__apart" role="note">
                 {text::spread_of(at.lang, &spread)} ". "
                 {at.say(likely.unwrap_or(Say::RoundsApart))}
+                {apart}
             </p>
         }
         .into_any()
@@ -251,6 +266,7 @@ fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
             <h2>{text::corner_title(at.lang, corner)}</h2>
             {first}
             {second}
+            {stood(at, corner, When::After, 1)}
         </section>
     }
     .into_any()

@@ -18,6 +18,7 @@ mod practice;
 mod report;
 mod round;
 mod runout;
+mod seen;
 mod settings;
 mod sign;
 mod signs;
@@ -51,6 +52,7 @@ pub fn root() -> impl IntoView {
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => whole::report(app),
         Route::Runout(_) => runout::runout(app),
+        Route::Thickness(_) => runout::rotor(app),
         Route::Notes(_) => wherever::notes(app),
         Route::Truth(_) => practice::told(app),
     }

@@ -1,50 +1,76 @@
-//! The maker's limit of run-out, typed with its source.
+//! The maker's limits of the bench, typed with their source: run-out, least thickness, variation.
 
 use leptos::prelude::*;
 
 use crate::job::entry::What;
 use crate::job::runout::{Run, limit_card};
+use crate::job::thickness;
+use crate::job::typed_card::CardSlip;
+use crate::report::thickness::limit_name;
 use crate::text::{self, FaceWord, Say};
-use crate::trade::fastening::CardItem;
-use crate::ui::parts::draft::Drafts;
+use crate::trade::fastening::{CardItem, CardSource};
+use crate::trade::runout::Bound;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::ui::screens::cards::SourceFields;
 use crate::ui::screens::runout::{Bench, Mode};
-use crate::units::{LengthUnit, System, Unit};
+use crate::units::{LengthUnit, System, TypedLength, Unit};
 
 /// Units in which a limit is printed.
 const PRINTED: [LengthUnit; 3] = [LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou];
 
 /// The form of the limit for what this run is of.
 pub(super) fn limit(bench: &Bench, run: &Run) -> AnyView {
-    let (at, mode) = (&bench.at, bench.mode);
     let surface = run.setup.surface;
-    let name = format!("{}:runout-limit:{}", at.open.log.0, surface.code());
-    let drafts = Drafts::named(at.app, name);
-    let known = at.sheet().runout_limit(surface);
+    let known = bench.at.sheet().runout_limit(surface);
+    let of = text::surface(bench.at.lang, surface);
+    let title = format!("{}: {of}", bench.face(FaceWord::LimitTitle));
+    let name = format!("limit:{}", surface.code());
+    let known = known.map(|card| card.most.clone());
+    form(bench, &name, title, known, move |value, unit, source| {
+        limit_card(surface, value, unit, source).map(What::RunoutLimit)
+    })
+}
+
+/// The form of a limit for the thickness of this axle's rotors.
+pub(super) fn bound(bench: &Bench, bound: Bound) -> AnyView {
+    let axle = bench.corner.axle();
+    let known = bench.at.sheet().thickness_limit(axle, bound);
+    let title = limit_name(bench.at.lang, (axle, bound));
+    let name = format!("limit:{}", bound.code());
+    let known = known.map(|card| card.value.clone());
+    form(bench, &name, title, known, move |value, unit, source| {
+        let card = thickness::limit_card((axle, bound), value, unit, source);
+        card.map(What::ThicknessLimit)
+    })
+}
+
+/// Value, unit and source, with what makes the entry of them.
+fn form(
+    bench: &Bench,
+    name: &str,
+    title: String,
+    known: Option<TypedLength>,
+    made: impl Fn(&str, LengthUnit, CardSource) -> Result<What, CardSlip> + Copy + Send + Sync + 'static,
+) -> AnyView {
+    let (at, mode) = (&bench.at, bench.mode);
+    let drafts = bench.drafts(name);
     let common = match at.fmt.system {
         System::Metric => LengthUnit::Millimetre,
         System::Us => LengthUnit::Inch,
     };
-    let value = known.map_or("", |card| card.most.number.as_typed());
+    let value = known.as_ref().map_or("", |most| most.number.as_typed());
     let value = drafts.text("value", value);
-    let unit = drafts.word("unit", known.map_or(common, |card| card.most.unit));
+    let unit = drafts.word("unit", known.as_ref().map_or(common, |most| most.unit));
     let source = SourceFields::new(at, drafts, CardItem::PlayLimit);
     let tried = RwSignal::new(false);
-    let card = move || limit_card(surface, &value.get(), unit.get(), source.source());
-    let app = at.app;
+    let card = move || made(&value.get(), unit.get(), source.source());
+    let here = bench.clone();
     let keep = move || {
         tried.set(true);
         match card() {
-            Ok(card) => {
-                let drop = drafts.dropping();
-                app.append_then(vec![What::RunoutLimit(card)], move || {
-                    drop();
-                    mode.try_set(Mode::Next);
-                });
-            }
+            Ok(card) => here.keep(card, drafts.dropping()),
             Err(_) => source.open.set(true),
         }
     };
@@ -54,17 +80,12 @@ pub(super) fn limit(bench: &Bench, run: &Run) -> AnyView {
         Some(view! { <p>{text::card_slip(lang, slip)}</p> })
     };
     let units = PRINTED.map(|unit| (unit, unit.symbol().to_owned()));
-    let title = format!(
-        "{}: {}",
-        bench.face(FaceWord::LimitTitle),
-        text::surface(lang, surface)
-    );
     let thing = view! {
-        {Field::decimal("value", value).show(at.say(Say::CardValue), "", drafts, keep)}
+        {Field::decimal("value", value).show(at.say(Say::CardValue), "", drafts, keep.clone())}
         {picks(at.say(Say::CardUnit), units.to_vec(), unit, move |unit: LengthUnit| {
             drafts.set("unit", unit.code());
         })}
-        {source.body(at, drafts, keep)}
+        {source.body(at, drafts, keep.clone())}
     };
     let keys = view! {
         <div class="slip" role="alert">{slip}</div>

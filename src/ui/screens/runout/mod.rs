@@ -2,36 +2,48 @@
 //! the job is at.
 
 mod limit;
+mod micrometer;
 mod place;
 mod result;
 mod setup;
+mod thickness;
 
 use leptos::prelude::*;
 
-use crate::job::entry::{Setup, What};
+use crate::job::entry::{Gauging, Setup, What};
 use crate::job::runout::{Angles, Run, Spotted, runs};
-use crate::text::{self, FaceWord, Say};
+use crate::text::{self, FaceWord, Say, ThickWord};
+use crate::trade::runout::Bound;
 use crate::trade::vehicle::Corner;
 use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::{banners, strip};
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::units::TypedLength;
 
 /// What is on the glass, where the record alone does not say it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 enum Mode {
     /// What the record says: the next place, or the result.
     Next,
     /// A new run is set up.
     Setup,
-    /// A new run, at its first place.
-    First(Setup, Angles),
+    /// A new run, at its first place, with the radius where it was told.
+    First(Setup, Angles, Option<TypedLength>),
+    /// A new measurement with the micrometer, at its first place.
+    Measure(Gauging),
     /// One place of the last run, once more.
     Place(u8),
     /// The maker's limit is typed.
     Limit,
+    /// A limit of the rotor's thickness is typed.
+    Bound(Bound),
 }
+
+/// How a run is set up, and how far from the middle the tip stands, where that was told.
+type Rig = (Setup, Option<TypedLength>);
 
 /// The bench at one corner.
 #[derive(Clone)]
@@ -42,10 +54,21 @@ struct Bench {
     chosen: RwSignal<Option<Corner>>,
     /// The place of the result whose keys are shown.
     marked: RwSignal<Option<u8>>,
+    /// Whether the rotor is measured with the micrometer, or a face read with the dial.
+    thickness: bool,
 }
 
-/// The bench of the open job.
+/// The bench of the open job: a dial on a face that turns.
 pub fn runout(app: App) -> AnyView {
+    bench(app, false)
+}
+
+/// The bench of the open job: the rotor under the micrometer.
+pub fn rotor(app: App) -> AnyView {
+    bench(app, true)
+}
+
+fn bench(app: App, thickness: bool) -> AnyView {
     let mode = RwSignal::new(Mode::Next);
     let (chosen, marked) = (RwSignal::new(None), RwSignal::new(None));
     (move || {
@@ -61,6 +84,7 @@ pub fn runout(app: App) -> AnyView {
             mode,
             chosen,
             marked,
+            thickness,
         };
         Some(bench.shown())
     })
@@ -74,16 +98,23 @@ impl Bench {
 
     fn shown(&self) -> AnyView {
         self.at.app.lock();
+        if self.thickness {
+            return thickness::shown(self);
+        }
         let runs = runs(self.at.sheet(), self.corner);
         match (self.mode.get(), runs.last()) {
             (Mode::Limit, Some(run)) => limit::limit(self, run),
-            (Mode::First(setup, angles), _) => place::first(self, setup, angles, next_run(&runs)),
+            (Mode::First(setup, angles, radius), _) => {
+                place::first(self, (setup, radius), angles, next_run(&runs))
+            }
             (Mode::Place(place), Some(run)) => place::one(self, run, place),
             (Mode::Next, Some(run)) => match run.next_place() {
                 Some(place) => place::one(self, run, place),
                 None => result::result(self, &runs, run),
             },
-            (Mode::Setup, _) | (_, None) => setup::setup(self, &runs),
+            (Mode::Setup | Mode::Measure(_) | Mode::Bound(_), _) | (_, None) => {
+                setup::setup(self, &runs)
+            }
         }
     }
 
@@ -97,7 +128,7 @@ impl Bench {
         let app = self.at.app;
         let id = self.at.open.log.0.clone();
         let where_ = Route::Where(id).to_hash();
-        let (name, mode) = (self.face(FaceWord::Title), self.mode);
+        let (name, mode) = (self.title(), self.mode);
         view! {
             <main class="step bench" aria-label=name>
                 {strip(&self.at)}
@@ -122,22 +153,50 @@ impl Bench {
         .into_any()
     }
 
-    /// Keeps something, and shows what the record says then.
-    fn keep(&self, what: What) {
+    fn title(&self) -> &'static str {
+        if self.thickness {
+            text::thick(self.at.lang, ThickWord::Title)
+        } else {
+            self.face(FaceWord::Title)
+        }
+    }
+
+    /// The way from the faces to the rotor under the micrometer, and back.
+    fn to_rotor(&self) -> AnyView {
+        let id = self.at.open.log.0.clone();
+        let (title, route) = if self.thickness {
+            (self.face(FaceWord::Title), Route::Runout(id))
+        } else {
+            let title = text::thick(self.at.lang, ThickWord::Title);
+            (title, Route::Thickness(id))
+        };
+        link(Look::Plain, title, route.to_hash()).into_any()
+    }
+
+    /// The drafts of one part of this bench.
+    fn drafts(&self, of: &str) -> Drafts {
+        let (log, corner) = (&self.at.open.log.0, self.corner.code());
+        Drafts::named(self.at.app, format!("{log}:bench:{corner}:{of}"))
+    }
+
+    /// Keeps something, drops what was half typed for it, and shows what the record says then.
+    fn keep(&self, what: What, drop: impl FnOnce() + 'static) {
         let (mode, marked) = (self.mode, self.marked);
         self.at.app.append_then(vec![what], move || {
+            drop();
             marked.try_set(None);
             mode.try_set(Mode::Next);
         });
     }
 
-    fn spotted(&self, setup: Setup, run: u8, place: u8) -> Spotted {
+    fn spotted(&self, (setup, radius): Rig, run: u8, place: u8) -> Spotted {
         Spotted {
             corner: self.corner,
             run,
             setup,
             place,
             angle: None,
+            radius,
         }
     }
 }

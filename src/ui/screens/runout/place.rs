@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::drawing::dial;
-use crate::job::entry::Setup;
+use crate::job::entry::What;
 use crate::job::judge;
 use crate::job::runout::{
     AngleSlip, Angles, Run, Spotted, angle_typed, kept, place_angle, runs, skipped,
@@ -13,17 +13,19 @@ use crate::report::runout::degrees;
 use crate::report::scale;
 use crate::text::{self, FaceWord, Say};
 use crate::trade::play::Dial;
+use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::needle::{half, needle_key, unit};
 use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
-use crate::ui::screens::runout::Bench;
+use crate::ui::screens::runout::setup::SETUP;
+use crate::ui::screens::runout::{Bench, Rig};
 use crate::units::{AngleUnit, Decimal, Length, TypedAngle, Unit};
 
 /// The first place of a new run: the dial is set to zero there.
-pub(super) fn first(bench: &Bench, setup: Setup, angles: Angles, nth: u8) -> AnyView {
+pub(super) fn first(bench: &Bench, rig: Rig, angles: Angles, nth: u8) -> AnyView {
     let dial = judge::dial(bench.at.sheet());
-    let spotted = bench.spotted(setup, nth, 1);
+    let spotted = bench.spotted(rig, nth, 1);
     let needle = move |bench: &Bench, spotted| shown(bench, spotted, dial, "0", |_| None);
     match angles {
         Angles::Equal => needle(bench, spotted),
@@ -39,7 +41,8 @@ pub(super) fn one(bench: &Bench, run: &Run, place: u8) -> AnyView {
         None => run.needle_before(place),
     };
     let begin = begin.map_or("0", Decimal::as_typed).to_owned();
-    let mut spotted = bench.spotted(run.setup, run.nth, place);
+    let radius = run.readings.first().and_then(|first| first.radius.clone());
+    let mut spotted = bench.spotted((run.setup, radius), run.nth, place);
     let (corner, nth, dial) = (bench.corner, run.nth, run.dial);
     let needle = move |bench: &Bench, spotted| {
         let open = bench.at.open.clone();
@@ -78,7 +81,7 @@ fn asked(
     needle: impl Fn(&Bench, Spotted) -> AnyView + Send + 'static,
 ) -> AnyView {
     let known: RwSignal<Option<TypedAngle>> = RwSignal::new(None);
-    let text = RwSignal::new(begin.to_owned());
+    let text = of_place(bench, &spotted).followed(ANGLE, begin);
     let bench = bench.clone();
     (move || {
         bench.at.app.lock();
@@ -94,6 +97,29 @@ fn asked(
         }
     })
     .into_any()
+}
+
+/// What is half typed at one place of a run.
+fn of_place(bench: &Bench, spotted: &Spotted) -> Drafts {
+    bench.drafts(&format!("{}:{}", spotted.run, spotted.place))
+}
+
+/// A place that cannot be read; it keeps its angle where it has one.
+fn skip(bench: &Bench, spotted: &Spotted) {
+    keep(bench, spotted, skipped(bench.at.sheet(), spotted.clone()));
+}
+
+/// The name of the angle's draft.
+const ANGLE: &str = "angle";
+
+/// The entry of a place, and the end of what was half typed for it.
+fn keep(bench: &Bench, spotted: &Spotted, what: What) {
+    let angle = of_place(bench, spotted).dropping_of(&[ANGLE]);
+    let setup = bench.drafts("setup").dropping_of(&SETUP);
+    bench.keep(what, move || {
+        angle();
+        setup();
+    });
 }
 
 fn angle(
@@ -113,6 +139,12 @@ fn angle(
         let why = slip.get()?;
         Some(view! { <p>{text::angle_slip(lang, why)}</p> })
     };
+    // At stud 1 the dial is set to zero, so that this place is not skipped before it was read.
+    let (here, spot) = (bench.clone(), spotted.clone());
+    let skip_key = (spotted.place > 1).then(|| {
+        let label = bench.face(FaceWord::Skip);
+        key(Look::Plain, label, move || skip(&here, &spot))
+    });
     let degree = view! { <span class="round__unit">{AngleUnit::Degree.symbol()}</span> };
     let thing = view! {
         <p class="hint">{bench.face(FaceWord::AngleSay)}</p>
@@ -121,6 +153,7 @@ fn angle(
     let keys = view! {
         <div class="slip" role="alert">{told}</div>
         {key(Look::Primary, bench.face(FaceWord::AngleKeep), keep)}
+        {skip_key}
     };
     let title = text::place_where(lang, spotted.place, spotted.setup.places);
     bench.frame(title, thing, keys)
@@ -196,12 +229,12 @@ fn keys(bench: &Bench, spotted: &Spotted, dial: Dial, text: RwSignal<String>) ->
     let put = move |typed| text.set(typed);
     let step = |label, name: Say, halves| needle_key(text, dial, label, at.say(name), halves, put);
     let (keeping, skipping) = (bench.clone(), bench.clone());
-    let (kept_at, skipped_at, nth) = (spotted.clone(), spotted.clone(), spotted.place);
+    let (kept_spot, skipped_at, nth) = (spotted.clone(), spotted.clone(), spotted.place);
     let keep = move |_| {
-        let at = kept_at.clone();
-        let what = text.with_untracked(|text| kept(keeping.at.sheet(), at, text));
+        let spot = kept_spot.clone();
+        let what = text.with_untracked(|text| kept(keeping.at.sheet(), spot, text));
         if let Some(what) = what {
-            keeping.keep(what);
+            self::keep(&keeping, &kept_spot, what);
         }
     };
     let begin = text.get_untracked();
@@ -213,7 +246,7 @@ fn keys(bench: &Bench, spotted: &Spotted, dial: Dial, text: RwSignal<String>) ->
             text::keep_value(lang, &value)
         }
     };
-    let skip = move || skipping.keep(skipped(skipping.at.sheet(), skipped_at.clone()));
+    let skip = move || skip(&skipping, &skipped_at);
     view! {
         <div class="round__steps">
             {step("−5", Say::PadMinusFive, -10)} {half(text, put)} {step("+5", Say::PadPlusFive, 10)}

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::drawing::polar::position;
 use crate::job::entry::RunoutReading;
 use crate::job::runout::{Found, Run, found, marked, studs};
-use crate::report::runout::{answer, high_spot, most, place_angle, polar, tir};
+use crate::report::runout::{answer, high_spot, most, place_angle_in, polar, tir};
 use crate::report::scale;
 use crate::text::{self, FaceWord, Say};
 use crate::trade::runout::{LeftOut, Position, Studs};
@@ -23,11 +23,12 @@ pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
     };
     let thing = view! { {said} {readings(bench, run)} };
     let again = run.setup.places + 1;
-    let to = |word, to| key(Look::Plain, bench.face(word), move || mode.set(to));
+    let to = |word, to: Mode| key(Look::Plain, bench.face(word), move || mode.set(to.clone()));
     let keys = view! {
         {key(Look::Primary, bench.face(FaceWord::AnotherRun), move || mode.set(Mode::Setup))}
         {run.at(again).is_none().then(|| to(FaceWord::ReadFirstAgain, Mode::Place(again)))}
         {to(FaceWord::TypeLimit, Mode::Limit)}
+        {bench.to_rotor()}
     };
     bench.frame(title, thing, keys)
 }
@@ -73,7 +74,7 @@ fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
 /// The best position drawn, and every other in order.
 fn positions(bench: &Bench, run: &Run, found: &Found, count: Option<Studs>) -> Option<AnyView> {
     let all = found.positions.as_ref()?;
-    let (best, count) = (all.first()?, count?.count());
+    let (best, count, basis) = (all.first()?, count?.count(), found.basis?);
     let title = text::hole_on_stud(bench.at.lang, best.stud + 1);
     let now = run.setup.stud.saturating_sub(1);
     let rows = all
@@ -83,7 +84,7 @@ fn positions(bench: &Bench, run: &Run, found: &Found, count: Option<Studs>) -> O
     Some(
         view! {
             <h2>{bench.face(FaceWord::Positions)}</h2>
-            <p>{bench.face(FaceWord::PositionsSay)}</p>
+            <p>{text::basis(bench.at.lang, basis)}</p>
             {drawn(&position(count, best.stud), &title, "bench__position")}
             <ol class="bench__positions">{rows}</ol>
         }
@@ -110,7 +111,10 @@ fn row(bench: &Bench, one: &Position, best: u8, now: u8) -> AnyView {
 
 /// Every place; a tap shows what can be done with it.
 fn readings(bench: &Bench, run: &Run) -> AnyView {
-    let rows = run.readings.iter().map(|reading| place(bench, reading));
+    let rows = run
+        .readings
+        .iter()
+        .map(|reading| place(bench, run, reading));
     view! {
         <h2>{bench.face(FaceWord::Readings)}</h2>
         <ol class="bench__readings">{rows.collect_view()}</ol>
@@ -118,7 +122,7 @@ fn readings(bench: &Bench, run: &Run) -> AnyView {
     .into_any()
 }
 
-fn place(bench: &Bench, reading: &RunoutReading) -> AnyView {
+fn place(bench: &Bench, run: &Run, reading: &RunoutReading) -> AnyView {
     let (lang, fmt, chosen) = (bench.at.lang, bench.at.fmt, bench.marked);
     let nth = reading.place;
     let needle = match &reading.divisions {
@@ -140,7 +144,7 @@ fn place(bench: &Bench, reading: &RunoutReading) -> AnyView {
                 aria-expanded=move || if chosen.get() == Some(nth) { "true" } else { "false" }
                 on:click=press
             >
-                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {place_angle(fmt, reading)}</b>
+                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {place_angle_in(fmt, run, reading)}</b>
                 <span>{needle}</span>
                 <span>{why}</span>
             </button>
@@ -155,7 +159,7 @@ fn place_keys(bench: &Bench, reading: &RunoutReading) -> AnyView {
     let mark = |label: &'static str, why: Option<LeftOut>| {
         let (bench, reading) = (bench.clone(), reading.clone());
         key(Look::Plain, label, move || {
-            bench.keep(marked(&reading, why))
+            bench.keep(marked(&reading, why), || {})
         })
     };
     let reasons = LeftOut::ALL

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use crate::job::kit::{typed_share, typed_stand, wrench_due};
+use crate::job::runout::{RadiusSlip, radius_typed};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::Wrench;
 use crate::ui::parts::field::Field;
@@ -11,7 +12,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::parts::today;
 use crate::ui::screens::settings::van::{Van, slip_line};
-use crate::units::{MassUnit, System, Unit};
+use crate::units::{LengthUnit, MassUnit, System, Unit};
 
 /// When a wrench was checked, how often it clicked since, and whether it is due.
 pub(super) fn checked(van: Van, wrench: &Wrench) -> String {
@@ -54,6 +55,34 @@ pub(super) fn more(van: Van) -> AnyView {
                 }
             });
         })}
+    }
+    .into_any()
+}
+
+/// The largest error in the dial's certificate; an empty field says that there is none.
+pub(super) fn certificate(van: Van) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let Some(now) = van.kit.get() else {
+        return ().into_any();
+    };
+    let unit = match van.fmt().system {
+        System::Metric => LengthUnit::Millimetre,
+        System::Us => LengthUnit::Thou,
+    };
+    let known = now.more.dial_error.filter(|known| known.unit == unit);
+    let known = known.map(|known| known.number.as_typed().to_owned());
+    let error = drafts.text("dial_error", known.unwrap_or_default());
+    let slip: RwSignal<Option<RadiusSlip>> = RwSignal::new(None);
+    let keep = move || match error.with_untracked(|text| radius_typed(text, unit)) {
+        Ok(error) => van.change(|kit| kit.more.dial_error = error),
+        Err(why) => slip.set(Some(why)),
+    };
+    let refused = move || slip.get().map(|_| text::desk(lang, Desk::ErrorSlip));
+    let label = format!("{}, {}", text::desk(lang, Desk::DialError), unit.symbol());
+    view! {
+        {Field::decimal("dial_error", error).show(label, "", drafts, keep)}
+        <p role="alert">{refused}</p>
+        {key(Look::Plain, text::desk(lang, Desk::KeepError), keep)}
     }
     .into_any()
 }

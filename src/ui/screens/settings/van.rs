@@ -76,6 +76,7 @@ pub fn van(app: App) -> AnyView {
             <h3>{text::say(lang, Say::DialTitle)}</h3>
             {move || dial(van)}
             {move || dial_due(van)}
+            {move || more::certificate(van)}
             {other_dial(van)}
             {more::more(van)}
         </section>
@@ -225,6 +226,7 @@ fn dial(van: Van) -> AnyView {
 fn carry(kit: &mut Carried, dial: Dial) {
     if kit.dial != dial {
         kit.dial_due = None;
+        kit.more.dial_error = None;
     }
     kit.dial = dial;
 }

@@ -1,0 +1,43 @@
+//! What a micrometer said round a rotor, and the limits that were looked up for it.
+
+use crate::trade::fastening::CardSource;
+use crate::trade::runout::{Bound, Micrometer};
+use crate::trade::vehicle::{Axle, Corner};
+use crate::units::TypedLength;
+
+/// How a rotor is measured; every reading carries it, so that it stands by itself.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Gauging {
+    /// The micrometer.
+    pub micrometer: Micrometer,
+    /// At how many places, the first at stud 1; those of the rotor's run-out where it was read.
+    pub places: u8,
+}
+
+/// One place of a rotor.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ThicknessReading {
+    /// Where.
+    pub corner: Corner,
+    /// Of which measurement at this corner, from 1.
+    pub run: u8,
+    /// How it is measured.
+    pub gauging: Gauging,
+    /// Which place, from 1.
+    pub place: u8,
+    /// How thick it is there, as typed; none where it was skipped.
+    pub thickness: Option<TypedLength>,
+}
+
+/// One limit that the maker gives for the rotors of an axle.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ThicknessCard {
+    /// Front and rear rotors differ.
+    pub axle: Axle,
+    /// What it is of.
+    pub bound: Bound,
+    /// The value as printed.
+    pub value: TypedLength,
+    /// Where it was read.
+    pub source: CardSource,
+}

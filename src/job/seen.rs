@@ -1,0 +1,128 @@
+//! How the tip stands: off square, and how a rocked play would be seen at another place of it.
+//!
+//! The latter is an aid to the eye.
+//! Never compared with a limit: another place is another method.
+
+use crate::job::sheet::Sheet;
+use crate::trade::play::geometry::{cosine_factor, scaled_by_radius};
+use crate::trade::play::{Method, Place, Way};
+use crate::units::{AngleUnit, DecimalSlip, Length, TypedAngle};
+
+/// The places at which a rock can be seen; at the pilot there is nothing of it.
+pub const ROCKS_AT: [Place; 4] = [
+    Place::FlangeRim,
+    Place::RotorFace,
+    Place::RotorEdge,
+    Place::WheelStud,
+];
+
+/// Whether a play taken in this way is one that grows with the radius.
+pub fn is_rock(way: &Way) -> bool {
+    way.method == Method::Rock && ROCKS_AT.contains(&way.place)
+}
+
+/// About how far it moves at each other place whose radius was told, if it rocks about the
+/// bearing's middle; empty where the way is no rock or its own radius was not told.
+pub fn elsewhere(sheet: &Sheet, way: &Way, play: Length) -> Vec<(Place, Length)> {
+    let radius = |place| sheet.tip_radius(place).map(|typed| typed.length());
+    let Some(here) = radius(way.place).filter(|_| is_rock(way)) else {
+        return Vec::new();
+    };
+    let others = ROCKS_AT.into_iter().filter(|place| *place != way.place);
+    others
+        .filter_map(|place| {
+            let seen = scaled_by_radius(play, here, radius(place)?).ok()?;
+            Some((place, seen))
+        })
+        .collect()
+}
+
+/// Why a typed number is no angle of a tip.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TipSlip {
+    /// It is no number.
+    Number(DecimalSlip),
+    /// So far off square that the reading says little: the tip is to be set again.
+    TooSteep,
+}
+
+/// How far off square a tip stands, in degrees as typed.
+///
+/// # Errors
+/// [`TipSlip`] where it is no number or cannot be corrected.
+pub fn tip_typed(text: &str) -> Result<TypedAngle, TipSlip> {
+    let typed = TypedAngle::parse(text, AngleUnit::Degree).map_err(TipSlip::Number)?;
+    match cosine_factor(typed.angle()) {
+        Ok(_) => Ok(typed),
+        Err(_) => Err(TipSlip::TooSteep),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::job::entry::What;
+    use crate::job::told::sheet;
+    use crate::units::{LengthUnit, TypedLength};
+
+    const ROCKED: Way = Way {
+        method: Method::Rock,
+        place: Place::RotorEdge,
+        ..Way::DEFAULT
+    };
+
+    fn radius(place: Place, mm: &str) -> What {
+        let typed = TypedLength::parse(mm, LengthUnit::Millimetre);
+        What::TipRadius(place, typed.unwrap())
+    }
+
+    #[test]
+    fn a_rock_is_seen_at_the_places_whose_radius_is_told() {
+        let both = [
+            radius(Place::RotorEdge, "140"),
+            radius(Place::FlangeRim, "70"),
+        ];
+        let play = Length::millimetres(0.20);
+        let seen = elsewhere(&sheet(&both), &ROCKED, play);
+        assert_eq!(seen.len(), 1);
+        // Half as far out, half as much.
+        assert_eq!(seen[0].0, Place::FlangeRim);
+        assert!((seen[0].1.mm() - 0.10).abs() < 1e-12);
+        let lacking = sheet(&both[1..]);
+        assert_eq!(elsewhere(&lacking, &ROCKED, play), []);
+    }
+
+    #[test]
+    fn a_slant_that_cannot_be_corrected_is_refused() {
+        let angle = |text| tip_typed(text).map(|typed| typed.number.as_typed().to_owned());
+        assert_eq!(angle("17.5"), Ok("17.5".to_owned()));
+        assert_eq!(angle("61"), Err(TipSlip::TooSteep));
+        assert_eq!(angle(""), Err(TipSlip::Number(DecimalSlip::Empty)));
+    }
+
+    #[test]
+    fn a_push_along_the_axle_is_never_scaled() {
+        let both = [
+            radius(Place::RotorFace, "127"),
+            radius(Place::FlangeRim, "70"),
+        ];
+        let axial = Way {
+            method: Method::Axial,
+            place: Place::RotorFace,
+            ..Way::DEFAULT
+        };
+        let play = Length::millimetres(0.20);
+        assert_eq!(elsewhere(&sheet(&both), &axial, play), []);
+        let middle = Way {
+            place: Place::Pilot,
+            ..ROCKED
+        };
+        assert!(!is_rock(&middle) && !is_rock(&axial) && is_rock(&ROCKED));
+    }
+}

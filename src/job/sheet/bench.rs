@@ -1,0 +1,66 @@
+//! What was read on the bench: runs round a face, and the thickness of rotors.
+
+use super::Sheet;
+use crate::job::entry::{RunoutCard, RunoutReading, ThicknessCard, ThicknessReading, What};
+use crate::job::key::Key;
+use crate::trade::play::Place;
+use crate::trade::runout::{Bound, Surface};
+use crate::trade::vehicle::{Axle, Corner};
+use crate::trade::wheel_end::SetName;
+use crate::units::{TypedAngle, TypedLength};
+
+impl Sheet {
+    /// Every place that was read or skipped round a face of a corner, run by run.
+    pub fn runout(&self, corner: Corner) -> impl Iterator<Item = &RunoutReading> {
+        let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
+        self.registers
+            .range(places)
+            .filter_map(|(key, _)| match self.what(key) {
+                Some(What::Runout(reading)) => Some(reading),
+                _ => None,
+            })
+    }
+
+    /// Every place of a corner's rotor that was measured or skipped, measurement by measurement.
+    pub fn thickness(&self, corner: Corner) -> impl Iterator<Item = &ThicknessReading> {
+        let places = Key::Thickness(corner, 0, 0)..=Key::Thickness(corner, u8::MAX, u8::MAX);
+        self.registers
+            .range(places)
+            .filter_map(|(key, _)| match self.what(key) {
+                Some(What::Thickness(reading)) => Some(reading),
+                _ => None,
+            })
+    }
+
+    /// A limit of the thickness of an axle's rotors, if it was looked up.
+    pub fn thickness_limit(&self, axle: Axle, bound: Bound) -> Option<&ThicknessCard> {
+        match self.what(&Key::ThicknessLimit(axle, bound)) {
+            Some(What::ThicknessLimit(card)) => Some(card),
+            _ => None,
+        }
+    }
+
+    /// How far off square the tip stood while a set was taken, if anybody told.
+    pub fn tip_angle(&self, corner: Corner, set: SetName) -> Option<&TypedAngle> {
+        match self.what(&Key::TipAngle(corner, set)) {
+            Some(What::TipAngle(_, _, angle)) => Some(angle),
+            _ => None,
+        }
+    }
+
+    /// How far a place of the tip is from the axle's middle, if anybody told.
+    pub fn tip_radius(&self, place: Place) -> Option<&TypedLength> {
+        match self.what(&Key::TipRadius(place)) {
+            Some(What::TipRadius(_, radius)) => Some(radius),
+            _ => None,
+        }
+    }
+
+    /// The most run-out that the maker allows on a surface, if it was looked up.
+    pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutCard> {
+        match self.what(&Key::RunoutLimit(surface)) {
+            Some(What::RunoutLimit(card)) => Some(card),
+            _ => None,
+        }
+    }
+}

@@ -1,0 +1,248 @@
+//! From the entries of a corner to its rotor under the micrometer, and what the trade says of it.
+
+use crate::job::entry::{Gauging, RunoutReading, ThicknessCard, ThicknessReading, What};
+use crate::job::runout::{USUAL_PLACES, runs};
+use crate::job::sheet::Sheet;
+use crate::job::typed_card::CardSlip;
+use crate::trade::fastening::CardSource;
+use crate::trade::fastening::card::CardFault;
+use crate::trade::play::Budget;
+use crate::trade::play::conformity::Judged;
+use crate::trade::runout::{Bound, RotorNext, Surface, Thickness, ThicknessFault, next_of_rotor};
+use crate::trade::vehicle::{Axle, Corner};
+use crate::units::{DecimalSlip, Length, LengthUnit, TypedLength};
+
+/// One measurement of a rotor: its readings by place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Measurement<'a> {
+    /// Which one at this corner, from 1.
+    pub nth: u8,
+    /// How it is measured: as at its first place.
+    pub gauging: Gauging,
+    /// Measured or skipped, by place.
+    pub readings: Vec<&'a ThicknessReading>,
+}
+
+/// What a measurement says.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Found<'a> {
+    /// The readings.
+    pub thickness: Thickness,
+    /// The places with the thinnest and the thickest reading, from 1.
+    pub ends: (u8, u8),
+    /// Against the least thickness, if that was looked up.
+    pub least: Option<Against<'a>>,
+    /// Against the most variation, if that was looked up.
+    pub variation: Option<Against<'a>>,
+    /// What comes next.
+    pub next: RotorNext,
+}
+
+/// A measurement against one limit.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Against<'a> {
+    /// The limit.
+    pub card: &'a ThicknessCard,
+    /// How sure the value is.
+    pub budget: Budget,
+    /// What the comparison says; "over" is the bad side.
+    pub judged: Judged,
+}
+
+/// Why a typed number is no thickness.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ThicknessSlip {
+    /// It is no number.
+    Number(DecimalSlip),
+    /// It is not above zero.
+    NotAboveZero,
+}
+
+/// The measurements of a corner, in order.
+pub fn measurements(sheet: &Sheet, corner: Corner) -> Vec<Measurement<'_>> {
+    let mut all: Vec<Measurement> = Vec::new();
+    for reading in sheet.thickness(corner) {
+        match all.last_mut() {
+            Some(last) if last.nth == reading.run => last.readings.push(reading),
+            _ => all.push(Measurement {
+                nth: reading.run,
+                gauging: reading.gauging,
+                readings: vec![reading],
+            }),
+        }
+    }
+    all
+}
+
+impl Measurement<'_> {
+    /// The reading of a place, if it was measured or skipped.
+    pub fn at(&self, place: u8) -> Option<&ThicknessReading> {
+        let mut readings = self.readings.iter().copied();
+        readings.find(|reading| reading.place == place)
+    }
+
+    /// The first place that was neither measured nor skipped; none when the rotor is done.
+    pub fn next_place(&self) -> Option<u8> {
+        (1..=self.gauging.places).find(|place| self.at(*place).is_none())
+    }
+
+    /// How much thicker than at the first measured place, while the text is a number.
+    pub fn from_first(&self, text: &str) -> Option<Length> {
+        let (_, first) = self.measured().next()?;
+        let here = typed(self.gauging, text).ok()?;
+        Some(here.length().minus(first))
+    }
+
+    /// The places that were measured.
+    pub fn measured(&self) -> impl Iterator<Item = (u8, Length)> + '_ {
+        self.readings
+            .iter()
+            .filter_map(|reading| Some((reading.place, reading.thickness.as_ref()?.length())))
+    }
+
+    /// The readings as a thickness.
+    ///
+    /// # Errors
+    /// [`ThicknessFault`] where they are none.
+    pub fn thickness(&self) -> Result<Thickness, ThicknessFault> {
+        let readings = self.measured().map(|(_, thickness)| thickness);
+        Thickness::read(self.gauging.micrometer.division(), readings.collect())
+    }
+}
+
+/// As many places as the rotor's run-out was read at, else the usual number.
+pub fn places_of(sheet: &Sheet, corner: Corner) -> u8 {
+    let runs = runs(sheet, corner);
+    let rotor = runs.iter().rev();
+    let mut rotor = rotor.filter(|run| run.setup.surface == Surface::Rotor);
+    rotor.next().map_or(USUAL_PLACES, |run| run.setup.places)
+}
+
+/// The reading of the rotor's run-out at the same place, where it has as many places.
+pub fn same_place(
+    sheet: &Sheet,
+    corner: Corner,
+    gauging: Gauging,
+    place: u8,
+) -> Option<&RunoutReading> {
+    let readings = sheet.runout(corner).filter(|reading| {
+        let setup = reading.setup;
+        setup.surface == Surface::Rotor && setup.places == gauging.places && reading.place == place
+    });
+    readings.last()
+}
+
+/// What one measurement says.
+///
+/// # Errors
+/// [`ThicknessFault`] while there are too few readings.
+pub fn found<'a>(
+    sheet: &'a Sheet,
+    corner: Corner,
+    of: &Measurement,
+) -> Result<Found<'a>, ThicknessFault> {
+    let thickness = of.thickness()?;
+    let against = |bound| {
+        let card = sheet.thickness_limit(corner.axle(), bound)?;
+        Some(Against {
+            card,
+            budget: thickness.budget_of(bound),
+            judged: thickness.against(bound, card.value.length()),
+        })
+    };
+    let (least, variation) = (against(Bound::Least), against(Bound::Variation));
+    let judged = |against: &Option<Against>| against.as_ref().map(|it| it.judged);
+    let at = |wanted: Length| {
+        let mut measured = of.measured();
+        measured
+            .find(|(_, one)| *one == wanted)
+            .map_or(1, |it| it.0)
+    };
+    Ok(Found {
+        ends: (at(thickness.thinnest()), at(thickness.thickest())),
+        next: next_of_rotor(judged(&least), judged(&variation)),
+        least,
+        variation,
+        thickness,
+    })
+}
+
+/// A typed thickness.
+///
+/// # Errors
+/// [`ThicknessSlip`] where it is none.
+pub fn typed(gauging: Gauging, text: &str) -> Result<TypedLength, ThicknessSlip> {
+    let unit = gauging.micrometer.unit();
+    let typed = TypedLength::parse(text, unit).map_err(ThicknessSlip::Number)?;
+    if typed.length() > Length::ZERO {
+        Ok(typed)
+    } else {
+        Err(ThicknessSlip::NotAboveZero)
+    }
+}
+
+/// The place of a reading that is to be kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Placed {
+    /// Where.
+    pub corner: Corner,
+    /// Which measurement, from 1.
+    pub run: u8,
+    /// How it is measured.
+    pub gauging: Gauging,
+    /// Which place, from 1.
+    pub place: u8,
+}
+
+impl Placed {
+    /// The entry of this place.
+    ///
+    /// # Errors
+    /// [`ThicknessSlip`] where the text is no thickness.
+    pub fn kept(self, text: &str) -> Result<What, ThicknessSlip> {
+        Ok(self.reading(Some(typed(self.gauging, text)?)))
+    }
+
+    /// The entry of this place where it cannot be measured.
+    pub const fn skipped(self) -> What {
+        self.reading(None)
+    }
+
+    const fn reading(self, thickness: Option<TypedLength>) -> What {
+        What::Thickness(ThicknessReading {
+            corner: self.corner,
+            run: self.run,
+            gauging: self.gauging,
+            place: self.place,
+            thickness,
+        })
+    }
+}
+
+/// The card of a limit of the thickness.
+///
+/// # Errors
+/// The first [`CardSlip`].
+pub fn limit_card(
+    (axle, bound): (Axle, Bound),
+    value: &str,
+    unit: LengthUnit,
+    source: CardSource,
+) -> Result<ThicknessCard, CardSlip> {
+    let value = TypedLength::parse(value, unit).map_err(CardSlip::Value)?;
+    if value.length() <= Length::ZERO {
+        return Err(CardSlip::Fault(CardFault::NotAboveZero { stage: 0 }));
+    }
+    if source.document.trim().is_empty() || source.who.trim().is_empty() {
+        return Err(CardSlip::Fault(CardFault::NoSource));
+    }
+    Ok(ThicknessCard {
+        axle,
+        bound,
+        value,
+        source,
+    })
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,284 @@
+//! The thickness of rotors: every reading, the thinnest place and the variation with how sure
+//! they are, the limits with their sources.
+
+use super::Told;
+use super::block::{Block, Size};
+use super::cards::source_line;
+use super::runout::{degrees, place_angle};
+use super::time::when;
+use crate::drawing::Drawing;
+use crate::drawing::strip::{self, Row, Strip, Tick};
+use crate::job::Key;
+use crate::job::Sheet;
+use crate::job::entry::{Gauging, ThicknessCard, ThicknessReading};
+use crate::job::runout::place_angle as equal_angle;
+use crate::job::thickness::{Against, Found, Measurement, found, measurements, same_place};
+use crate::text::{self, FaceWord, Lang, ReportWord, ThickWord};
+use crate::trade::runout::{Bound, Micrometer};
+use crate::trade::vehicle::{Axle, Corner};
+use crate::units::{Format, Length, LengthUnit, System, Unit};
+
+/// Every measurement of every corner; nothing where nobody took one.
+pub(super) fn measured_through(told: &Told) -> Vec<Block> {
+    let blocks: Vec<Block> = told
+        .corners()
+        .iter()
+        .flat_map(|corner| at_corner(told, *corner))
+        .collect();
+    if blocks.is_empty() {
+        return blocks;
+    }
+    let head = Block::Heading(thick(told, ThickWord::Title));
+    std::iter::once(head).chain(blocks).collect()
+}
+
+fn thick(told: &Told, word: ThickWord) -> String {
+    text::thick(told.lang, word).to_owned()
+}
+
+fn at_corner(told: &Told, corner: Corner) -> Vec<Block> {
+    let all = measurements(told.sheet, corner);
+    all.iter().flat_map(|of| one(told, corner, of)).collect()
+}
+
+fn one(told: &Told, corner: Corner, of: &Measurement) -> Vec<Block> {
+    let title = text::measurement_title(told.lang, of.nth);
+    let corner_title = text::corner_title(told.lang, corner);
+    let step = step(told.format, of.gauging.micrometer);
+    let mut blocks = vec![
+        Block::Subheading(format!("{corner_title}, {title}")),
+        Block::Rows(vec![(thick(told, ThickWord::Micrometer), step)]),
+        readings(told, corner, of),
+    ];
+    match found(told.sheet, corner, of) {
+        Ok(found) => blocks.extend(says(told, &found)),
+        Err(fault) => blocks.push(Block::Sentence(text::thickness_fault(told.lang, fault))),
+    }
+    blocks
+}
+
+/// Every place, as typed with its twin, and over the thinnest.
+fn readings(told: &Told, corner: Corner, of: &Measurement) -> Block {
+    let measured = || of.measured().map(|(_, thickness)| thickness);
+    let thinnest = measured().reduce(Length::min);
+    let rows = of.readings.iter().map(|reading| {
+        let key = Key::Thickness(corner, of.nth, reading.place);
+        let entry = told.sheet.holds(&key);
+        let over = reading.thickness.as_ref().zip(thinnest);
+        let over = over.map(|(here, thinnest)| told.both(here.length().minus(thinnest), 3));
+        vec![
+            reading.place.to_string(),
+            angle(told.format, told.sheet, corner, of.gauging, reading.place),
+            typed(told.lang, told.format, reading),
+            over.unwrap_or_default(),
+            entry.map_or_else(String::new, |entry| when(told.lang, &entry.at)),
+        ]
+    });
+    let rows = rows.collect();
+    let face = |word| text::face(told.lang, word).to_owned();
+    let head = vec![
+        face(FaceWord::Place),
+        face(FaceWord::Angle),
+        thick(told, ThickWord::Thickness),
+        thick(told, ThickWord::OverThinnest),
+        told.word(ReportWord::When),
+    ];
+    Block::Table { head, rows }
+}
+
+fn says(told: &Told, found: &Found) -> Vec<Block> {
+    let (lang, format) = (told.lang, told.format);
+    let of = &found.thickness;
+    let row = |word, value| (thick(told, word), value);
+    let mut rows = vec![
+        row(ThickWord::Thinnest, both(format, of.thinnest())),
+        row(
+            ThickWord::UncertainThinnest,
+            told.both(of.budget_of_thinnest().u_c, 4),
+        ),
+        row(ThickWord::Thickest, both(format, of.thickest())),
+        row(ThickWord::Variation, told.both(of.variation(), 3)),
+        row(
+            ThickWord::UncertainVariation,
+            told.both(of.budget_of_variation().u_c, 4),
+        ),
+    ];
+    let limits = [
+        (Bound::Least, &found.least),
+        (Bound::Variation, &found.variation),
+    ];
+    for (bound, against) in limits {
+        rows.extend(limit_rows(told, bound, against.as_ref()));
+    }
+    let next = text::next_of_rotor(lang, found.next).to_owned();
+    rows.push((text::face(lang, FaceWord::Next).to_owned(), next));
+    let answers = answers(lang, format, found);
+    let mut blocks: Vec<Block> = answers.into_iter().map(Block::Sentence).collect();
+    let variation = length(format, of.variation());
+    blocks.push(Block::Drawing {
+        size: Size::Wide,
+        svg: drawing(lang, format, found).to_svg(&text::thickness_alt(lang, &variation)),
+    });
+    blocks.push(Block::Rows(rows));
+    blocks.push(Block::Sentence(thick(told, ThickWord::Common)));
+    blocks
+}
+
+fn limit_rows(told: &Told, bound: Bound, against: Option<&Against>) -> Vec<(String, String)> {
+    let name = text::bound(told.lang, bound).to_owned();
+    let Some(against) = against else {
+        let none = text::face(told.lang, FaceWord::NoLimit).to_owned();
+        return vec![(name, none)];
+    };
+    let percent = told.format.number(100.0 * against.judged.conformance, 1);
+    vec![
+        (name, printed(told.lang, told.format, against.card)),
+        (
+            told.word(ReportWord::Source),
+            source_line(told.lang, &against.card.source),
+        ),
+        (
+            told.word(ReportWord::GuardBand),
+            told.both(against.budget.guard_band(), 4),
+        ),
+        (
+            text::face(told.lang, FaceWord::Probability).to_owned(),
+            format!("{percent}\u{a0}%"),
+        ),
+    ]
+}
+
+/// What a measurement says in two sentences: how thin, and how even.
+pub fn answers(lang: Lang, format: Format, found: &Found) -> Vec<String> {
+    let of = &found.thickness;
+    let limit = |against: &Against| format.typed(&against.card.value).line();
+    let least = found.least.as_ref().map_or_else(
+        || text::thick(lang, ThickWord::NoLeast).to_owned(),
+        |it| text::against_least(lang, it.judged.result, &limit(it)),
+    );
+    let varies = found.variation.as_ref().map_or_else(
+        || text::thick(lang, ThickWord::NoVariation).to_owned(),
+        |it| text::against_limit(lang, it.judged.result, &limit(it)),
+    );
+    vec![
+        text::thinnest_at(lang, &length(format, of.thinnest()), found.ends.0, &least),
+        text::varies_by(lang, &format.length(of.variation(), 3).line(), &varies),
+    ]
+}
+
+/// A limit as printed, with its twin.
+pub fn printed(lang: Lang, format: Format, card: &ThicknessCard) -> String {
+    let twin = format.typed_twin(&card.value).line();
+    let value = format.typed(&card.value).line();
+    format!("{value} {}", text::also_value(lang, &twin))
+}
+
+/// The name of a limit: what it is of, and on which axle.
+pub fn limit_name(lang: Lang, (axle, bound): (Axle, Bound)) -> String {
+    format!(
+        "{}, {}",
+        text::bound(lang, bound),
+        text::rotors_of(lang, axle)
+    )
+}
+
+/// A reading as typed with its twin, or that it was skipped.
+pub fn typed(lang: Lang, format: Format, reading: &ThicknessReading) -> String {
+    match &reading.thickness {
+        None => text::face(lang, FaceWord::Skipped).to_owned(),
+        Some(typed) => format!(
+            "{} {}",
+            format.typed(typed).line(),
+            text::also_value(lang, &format.typed_twin(typed).line())
+        ),
+    }
+}
+
+/// The angle of a place: that of the run-out where it has as many places, else its equal step.
+pub fn angle(format: Format, sheet: &Sheet, corner: Corner, gauging: Gauging, place: u8) -> String {
+    match same_place(sheet, corner, gauging, place) {
+        Some(reading) => place_angle(format, reading),
+        None => degrees(format, equal_angle(place, gauging.places)),
+    }
+}
+
+/// The step of a micrometer as it is written on it.
+pub fn step(format: Format, of: Micrometer) -> String {
+    let (unit, decimals) = (of.unit(), of.decimals());
+    format.length_in(of.division(), unit, decimals).line()
+}
+
+/// A thickness in the reader's unit: thousandths of a millimetre, or ten-thousandths of an inch.
+fn length(format: Format, length: Length) -> String {
+    match format.system {
+        System::Metric => format.length_in(length, LengthUnit::Millimetre, 3).line(),
+        System::Us => format.length_in(length, LengthUnit::Inch, 4).line(),
+    }
+}
+
+fn both(format: Format, of: Length) -> String {
+    let twin = length(format.other(), of);
+    format!("{} ({twin})", length(format, of))
+}
+
+/// Every place over the thinnest on one line, with the most variation and how sure it is.
+pub fn drawing(lang: Lang, format: Format, found: &Found) -> Drawing {
+    let unit = match format.system {
+        System::Metric => LengthUnit::Micrometre,
+        System::Us => LengthUnit::Thou,
+    };
+    let of = &found.thickness;
+    let at = |length: Length| length.in_unit(unit);
+    let over = of.readings().iter();
+    let over: Vec<f64> = over.map(|one| at(one.minus(of.thinnest()))).collect();
+    let band = of.budget_of_variation().guard_band();
+    let variation = of.variation();
+    let low = variation.minus(band).max(Length::ZERO);
+    let band = (at(low), at(variation.plus(band)));
+    let limit = found.variation.as_ref().map(|against| {
+        let card = &against.card.value;
+        let value = format.typed(card).line();
+        let source = crate::trade::play::LimitSource::Maker;
+        (at(card.length()), text::limit_name(lang, &value, source))
+    });
+    let highest = limit.as_ref().map_or(band.1, |(at, _)| band.1.max(*at));
+    let places = strip::ticks(0.0, highest);
+    let labels = super::scale::labels(format, &places);
+    let ticks: Vec<Tick> = places
+        .iter()
+        .zip(&labels)
+        .map(|(at, label)| Tick { at: *at, label })
+        .collect();
+    let rows = [Row {
+        label: "",
+        rounds: &over,
+        band: Some(band),
+    }];
+    Strip {
+        ticks: &ticks,
+        unit: unit.symbol(),
+        limit: limit
+            .as_ref()
+            .map(|(at, name)| strip::Limit { at: *at, name }),
+        rows: &rows,
+    }
+    .drawing()
+}
+
+/// One place in one line, for the list of what was taken back or told twice.
+pub(super) fn reading_line(told: &Told, reading: &ThicknessReading) -> String {
+    let title = text::measurement_title(told.lang, reading.run);
+    let corner = text::corner_title(told.lang, reading.corner);
+    let place = text::face(told.lang, FaceWord::Place);
+    let value = typed(told.lang, told.format, reading);
+    format!("{corner}, {title}, {place} {}: {value}", reading.place)
+}
+
+/// A limit in one line.
+pub(super) fn limit_line(told: &Told, card: &ThicknessCard) -> String {
+    let name = limit_name(told.lang, (card.axle, card.bound));
+    format!("{name}: {}", printed(told.lang, told.format, card))
+}
+
+#[cfg(test)]
+mod tests;

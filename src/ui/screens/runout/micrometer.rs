@@ -1,0 +1,99 @@
+//! What the micrometer says of a rotor: how thin, how even, what comes next.
+
+use leptos::prelude::*;
+
+use crate::job::entry::ThicknessReading;
+use crate::job::thickness::{Against, Found, Measurement, found};
+use crate::report::thickness::{angle, answers, drawing, limit_name, printed, typed};
+use crate::text::{self, FaceWord, ThickWord};
+use crate::trade::runout::Bound;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picture::drawn;
+use crate::ui::screens::runout::{Bench, Mode};
+
+/// The result of the last measurement.
+pub(super) fn result(bench: &Bench, of: &Measurement) -> AnyView {
+    let (lang, mode) = (bench.at.lang, bench.mode);
+    let said = match found(bench.at.sheet(), bench.corner, of) {
+        Ok(found) => says(bench, &found),
+        Err(fault) => view! { <p role="alert">{text::thickness_fault(lang, fault)}</p> }.into_any(),
+    };
+    let rows = of.readings.iter().map(|reading| place(bench, of, reading));
+    let thing = view! {
+        {said}
+        <h2>{bench.face(FaceWord::Readings)}</h2>
+        <ol class="bench__readings">{rows.collect_view()}</ol>
+    };
+    let limits = Bound::ALL.iter().map(|bound| {
+        let bound = *bound;
+        key(Look::Plain, text::type_bound(lang, bound), move || {
+            mode.set(Mode::Bound(bound))
+        })
+    });
+    let keys = view! {
+        {key(Look::Primary, bench.thick(ThickWord::Another), move || mode.set(Mode::Setup))}
+        {limits.collect_view()}
+        {bench.to_rotor()}
+    };
+    bench.frame(text::measurement_title(lang, of.nth), thing, keys)
+}
+
+fn says(bench: &Bench, found: &Found) -> AnyView {
+    let (lang, fmt) = (bench.at.lang, bench.at.fmt);
+    let answers = answers(lang, fmt, found)
+        .into_iter()
+        .map(|line| view! { <p class="bench__answer">{line}</p> });
+    let variation = fmt.length(found.thickness.variation(), 3).line();
+    let alt = text::thickness_alt(lang, &variation);
+    let limits = [&found.least, &found.variation];
+    let limits = limits
+        .into_iter()
+        .flatten()
+        .map(|against| limit(bench, against));
+    view! {
+        {answers.collect_view()}
+        {drawn(&drawing(lang, fmt, found), &alt, "bench__strip")}
+        <p class="bench__next">
+            <b>{bench.face(FaceWord::Next)} ": "</b>
+            {text::next_of_rotor(lang, found.next)}
+        </p>
+        {limits.collect_view()}
+        <p class="hint">{bench.thick(ThickWord::Common)}</p>
+    }
+    .into_any()
+}
+
+fn limit(bench: &Bench, against: &Against) -> AnyView {
+    let (lang, fmt) = (bench.at.lang, bench.at.fmt);
+    let (card, source) = (against.card, &against.card.source);
+    let day = source.looked_up.to_string();
+    let from = text::from_page(lang, &source.document, &source.page, &day);
+    view! {
+        <p>
+            <b>{limit_name(lang, (card.axle, card.bound))} ": "</b>
+            {printed(lang, fmt, card)} ". " {from}
+        </p>
+    }
+    .into_any()
+}
+
+/// One place; a tap measures it again.
+fn place(bench: &Bench, of: &Measurement, reading: &ThicknessReading) -> AnyView {
+    let (lang, fmt, mode) = (bench.at.lang, bench.at.fmt, bench.mode);
+    let nth = reading.place;
+    let angle = angle(fmt, bench.at.sheet(), bench.corner, of.gauging, nth);
+    view! {
+        <li>
+            <button
+                type="button"
+                class="bench__place"
+                title=bench.thick(ThickWord::Again)
+                on:click=move |_| mode.set(Mode::Place(nth))
+            >
+                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {angle}</b>
+                <span>{typed(lang, fmt, reading)}</span>
+            </button>
+        </li>
+    }
+    .into_any()
+}

@@ -1,0 +1,120 @@
+//! How the tip stood, beside the decision: at a slant, which corrects the play, and a rocked play
+//! seen at another place, an aid that is never compared.
+
+use leptos::prelude::*;
+
+use crate::job::entry::What;
+use crate::job::judge::Measured;
+use crate::job::runout::{RadiusSlip, radius_typed};
+use crate::job::seen::{ROCKS_AT, TipSlip, is_rock, tip_typed};
+use crate::report::seen::lines;
+use crate::text::{self, FaceWord};
+use crate::trade::play::Place;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::SetName;
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
+use crate::ui::parts::key::{Look, key};
+use crate::units::{LengthUnit, System, Unit};
+
+/// What is known at other places, and a field for the distance of each; nothing for a play along
+/// the axle.
+pub fn seen(at: &At, of: &Measured) -> Option<AnyView> {
+    if !is_rock(of.set.way()) {
+        return None;
+    }
+    let (lang, face) = (at.lang, |word| text::face(at.lang, word));
+    let told = lines(lang, at.fmt, at.sheet(), of)
+        .into_iter()
+        .map(|line| view! { <p>{line}</p> });
+    let unit = unit(at);
+    let drafts = Drafts::named(at.app, format!("{}:tip-radius", at.open.log.0));
+    let fields = ROCKS_AT.map(|place| (place, field_of(at, drafts, place)));
+    let slip: RwSignal<Option<RadiusSlip>> = RwSignal::new(None);
+    let here = at.clone();
+    let keep = move || {
+        let whats = fields.map(|(place, text)| {
+            let radius = text.with_untracked(|text| radius_typed(text, unit))?;
+            Ok(radius.map(|radius| What::TipRadius(place, radius)))
+        });
+        match whats.into_iter().collect::<Result<Vec<_>, _>>() {
+            Ok(whats) => {
+                let whats = whats.into_iter().flatten().collect();
+                here.app.append_then(whats, drafts.dropping());
+            }
+            Err(why) => slip.set(Some(why)),
+        }
+    };
+    let keep = StoredValue::new_local(keep);
+    let keep = move || keep.with_value(|keep| keep());
+    let refused = move || slip.get().map(|why| text::radius_slip(lang, why));
+    let fields = fields.map(|(place, text)| {
+        let label = format!("{}, {}", text::place(lang, place), unit.symbol());
+        Field::decimal(place.code(), text).show(label, "", drafts, keep)
+    });
+    Some(
+        view! {
+            {told.collect_view()}
+            <details class="more">
+                <summary class="key key--foot">{face(FaceWord::SeenElsewhere)}</summary>
+                <p class="hint">{face(FaceWord::SeenSay)}</p>
+                {fields.into_iter().collect_view()}
+                <p role="alert">{refused}</p>
+                {key(Look::Plain, face(FaceWord::KeepRadii), keep)}
+            </details>
+        }
+        .into_any(),
+    )
+}
+
+/// How far off square the tip stood, where it did: one field, folded away.
+pub fn tip(at: &At, corner: Corner, set: SetName) -> AnyView {
+    let (lang, face) = (at.lang, |word| text::face(at.lang, word));
+    let known = at.sheet().tip_angle(corner, set);
+    let told = known.map(|known| {
+        let line = text::tip_line(lang, &at.fmt.typed(known).line());
+        view! { <p>{line} "."</p> }
+    });
+    let (when, nth) = (set.when.code(), set.nth);
+    let name = format!("{}:tip:{}:{when}:{nth}", at.open.log.0, corner.code());
+    let drafts = Drafts::named(at.app, name);
+    let degrees = drafts.text("tip", known.map_or("", |known| known.number.as_typed()));
+    let slip: RwSignal<Option<TipSlip>> = RwSignal::new(None);
+    let app = at.app;
+    let keep = move || match degrees.with_untracked(|text| tip_typed(text)) {
+        Ok(angle) => {
+            app.append_then(vec![What::TipAngle(corner, set, angle)], drafts.dropping());
+        }
+        Err(why) => slip.set(Some(why)),
+    };
+    let refused = move || slip.get().map(|why| text::tip_slip(lang, why));
+    view! {
+        {told}
+        <details class="more">
+            <summary class="key key--foot">{face(FaceWord::TipTitle)}</summary>
+            {Field::decimal("tip", degrees).show(face(FaceWord::TipSay), "", drafts, keep)}
+            <p role="alert">{refused}</p>
+            {key(Look::Plain, face(FaceWord::KeepTip), keep)}
+        </details>
+    }
+    .into_any()
+}
+
+/// The distance of a place as it was kept, in the reader's unit.
+fn field_of(at: &At, drafts: Drafts, place: Place) -> RwSignal<String> {
+    let known = at.sheet().tip_radius(place);
+    let known = known.filter(|known| known.unit == unit(at));
+    drafts.text(
+        place.code(),
+        known.map_or("", |known| known.number.as_typed()),
+    )
+}
+
+/// What a distance is read in.
+const fn unit(at: &At) -> LengthUnit {
+    match at.fmt.system {
+        System::Metric => LengthUnit::Millimetre,
+        System::Us => LengthUnit::Inch,
+    }
+}
