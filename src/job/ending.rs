@@ -2,6 +2,7 @@
 
 use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply};
 use crate::job::judge::after;
+use crate::job::nuts::nuts_are_loose;
 use crate::job::progress::was_loosened;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -30,7 +31,9 @@ pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
         .iter()
         .filter(|at| at.course == Course::Replace);
     let mut proved = replaced.map(|at| is_proved(sheet, at.corner));
-    if undecided || pedal_open(sheet, plan) || !proved.all(|proved| proved) {
+    // A new hub does not make good what was found loose elsewhere on the car.
+    let nuts_open = course(Course::Replace) && nuts_are_loose(sheet);
+    if undecided || nuts_open || pedal_open(sheet, plan) || !proved.all(|proved| proved) {
         Ending::LeftUnfinished
     } else if course(Course::Declined) {
         Ending::Declined

@@ -33,6 +33,8 @@ pub enum Route {
     Import,
     /// What a shop follows over all its jobs.
     Yard,
+    /// The card book of this phone.
+    Book,
     /// Units, tools, sound.
     Settings,
 }
@@ -47,6 +49,7 @@ impl Route {
             (Some("practice"), None, _) => Self::Practice,
             (Some("import"), None, _) => Self::Import,
             (Some("yard"), None, _) => Self::Yard,
+            (Some("book"), None, _) => Self::Book,
             (Some("settings"), None, _) => Self::Settings,
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
@@ -72,6 +75,7 @@ impl Route {
             Self::Practice => "#/practice".to_owned(),
             Self::Import => "#/import".to_owned(),
             Self::Yard => "#/yard".to_owned(),
+            Self::Book => "#/book".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
@@ -102,6 +106,7 @@ impl Route {
             | Self::Practice
             | Self::Import
             | Self::Yard
+            | Self::Book
             | Self::Settings => None,
         }
     }
@@ -129,6 +134,7 @@ mod tests {
             Route::Practice,
             Route::Import,
             Route::Yard,
+            Route::Book,
             Route::Settings,
             Route::Job(id()),
             Route::Step(id(), key),

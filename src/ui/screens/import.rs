@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
-use crate::text::{self, Lang, Say};
+use crate::text::{self, BookWord, Lang, Say};
 use crate::ui::files::{Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
@@ -66,6 +66,7 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
         Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
         Outcome::Taken {
             jobs,
+            book,
             entries,
             new,
             aside,
@@ -73,6 +74,9 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             no_picture,
         } => {
             let mut sentences = vec![text::imported(lang, *entries, *new)];
+            if book.cards > 0 {
+                sentences.push(text::book_came(lang, *book));
+            }
             if *new == 0 {
                 sentences.push(text::say(lang, Say::ImportNoNews).to_owned());
             }
@@ -99,11 +103,16 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
         )
     });
     let links = links.collect_view();
+    let book = matches!(outcome, Outcome::Taken { book, .. } if book.cards > 0);
+    let book = book.then(|| {
+        let label = text::book(lang, BookWord::Title);
+        link(Look::Plain, label, Route::Book.to_hash())
+    });
     view! {
         <li class="import__outcome">
             <b>{name.clone()}</b>
             {sentences.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
-            {links}
+            {links} {book}
         </li>
     }
     .into_any()

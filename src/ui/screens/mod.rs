@@ -4,6 +4,7 @@ mod adapter;
 mod agree;
 mod answer;
 mod bill;
+mod book;
 mod cards;
 mod closing;
 mod decide;
@@ -42,6 +43,7 @@ pub fn root() -> impl IntoView {
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::Yard => yard::yard(app),
+        Route::Book => book::book(app),
         Route::Settings => settings::settings(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),
