@@ -68,6 +68,9 @@ class Job:
         body = self.last("answered", lambda b: b["step"] == step)
         return body["reply"] if body else {}
 
+    def place(self, step):
+        return max((i for i, k, b in self.told if k == "answered" and b["step"] == step), default=-1)
+
     def pick(self, step):
         return self.reply(step).get("picked", {}).get("pick")
 
@@ -237,8 +240,10 @@ def decide(job, corner):
     found = []
     checks = {c["check"]: c["answer"] for c in job.reply("before_driving").get("checked", {}).get("checks", [])}
     spun = job.pick(f"spin_hand@{corner}")
+    at_card = job.reply("nuts_to_card").get("said", {}).get("answer") == "yes"
+    at_card = at_card and job.place("before_driving") < job.place("nuts_to_card")
     signs = {"visible_tilt": checks.get("wheel_upright") == "no",
-             "loose_wheel_fasteners": checks.get("nuts_as_found") == "no",
+             "loose_wheel_fasteners": checks.get("nuts_as_found") == "no" and not at_card,
              "loose_axle_nut": job.pick(f"nut_found@{corner}") == "nut_slack",
              "grinding_with_heat": spun == "grinds_hot"}
     found += [("stop", f"must_not_drive.{sign}") for sign, seen in signs.items() if seen]

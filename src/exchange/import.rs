@@ -338,7 +338,7 @@ pub(super) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
 
 /// A job has a UUID; the card book and the van kit may have a plain name. An id becomes part of a
 /// storage key, so that nothing else may stand in it.
-fn is_log_id(kind: LogKind, id: &str) -> bool {
+pub(super) fn is_log_id(kind: LogKind, id: &str) -> bool {
     let is_plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | ':');
     match kind {
         LogKind::Job => is_uuid(id),

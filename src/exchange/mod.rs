@@ -1,5 +1,6 @@
 //! Files in and out: the only serde types, schema, export, import, merge, verification.
 
+pub mod book;
 pub mod calendar;
 pub mod canonical;
 pub mod checks;
@@ -24,6 +25,7 @@ pub mod verify;
 pub mod wire;
 pub mod yard;
 
+pub use book::export_book;
 pub use canonical::canonical_digest;
 pub use envelope::{KeptText, LogKind, digest, entry_digest, sha256_hex};
 pub use export::{ExportError, export};

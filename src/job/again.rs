@@ -1,15 +1,21 @@
 //! Measuring a new part once more: what is taken back so that its proof is asked for again.
 
-use crate::job::entry::{EntryId, Side, What};
+use crate::job::entry::{EntryId, Reply, Side, What};
 use crate::job::judge::flex_step;
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
+use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{ROUNDS, SetName, Step, StepKey, When};
+use crate::trade::wheel_end::{
+    Because, Form, Group, Hold, Item, REOPENED, ROUNDS, SetName, Step, StepKey, StepSpec, When,
+};
 
 /// Takes back the base, the rounds and the spin after the work at a corner; they stay in the
 /// record as taken back.
-pub fn measure_again(sheet: &Sheet, corner: Corner) -> What {
+///
+/// Where the wheel end is closed again by then, everything that opens it is asked for once more,
+/// and everything that closes it: what was turned since is turned again.
+pub fn measure_again(sheet: &Sheet, steps: &[StepSpec], corner: Corner) -> Vec<What> {
     let set = SetName {
         when: When::After,
         nth: 1,
@@ -24,7 +30,78 @@ pub fn measure_again(sheet: &Sheet, corner: Corner) -> What {
             keys.push(Key::Reading(corner, set, round, side));
         }
     }
+    let mut whats = Vec::new();
+    if is_closed_again(sheet, corner) {
+        let closing: Vec<&StepSpec> = closing(steps, corner).collect();
+        keys.extend(closing.iter().map(|spec| Key::Step(spec.key)));
+        keys.extend(opening(corner).map(Key::Step));
+        let turned = closing.iter().filter(|spec| is_turn(spec));
+        whats.extend(turned.map(|spec| What::Pass(spec.key)));
+        whats.push(What::Answered(fact(corner), Reply::Said(Answer::No)));
+        if !is_back(sheet, corner, Group::Wheel) {
+            let off = opening(corner).into_iter().take(3);
+            let not_needed = Reply::NotDone(Because::NotNeeded);
+            whats.extend(off.map(|step| What::Answered(step, not_needed.clone())));
+        }
+    }
     let taken_back = keys.iter().flat_map(|key| sheet.stated(key));
     let ids: Vec<EntryId> = taken_back.map(|entry| entry.id.clone()).collect();
-    What::Strike(ids)
+    whats.insert(0, What::Strike(ids));
+    whats
+}
+
+/// Whether the wheel end is closed by now, so that it has to be opened to measure again.
+pub fn is_closed_again(sheet: &Sheet, corner: Corner) -> bool {
+    is_back(sheet, corner, Group::Caliper)
+}
+
+/// Where it is kept that a closed wheel end was opened again.
+const fn fact(corner: Corner) -> StepKey {
+    StepKey::at(Step::ProveResult, corner).nth(REOPENED)
+}
+
+/// Whether a closed wheel end was opened again to measure once more.
+pub(super) fn is_reopened(sheet: &Sheet, corner: Corner) -> bool {
+    sheet.reply(fact(corner)).is_some()
+}
+
+fn is_back(sheet: &Sheet, corner: Corner, group: Group) -> bool {
+    let number = 1;
+    let item = Item {
+        corner,
+        group,
+        number,
+    };
+    sheet.item(item) == Some(Hold::Done)
+}
+
+/// The steps that open a closed wheel end, the caliper last.
+fn opening(corner: Corner) -> [StepKey; 4] {
+    [
+        Step::CrackWheelNuts,
+        Step::Shove,
+        Step::WheelOffAgain,
+        Step::CaliperUpAgain,
+    ]
+    .map(|step| StepKey::at(step, corner).nth(REOPENED))
+}
+
+const fn is_turn(spec: &StepSpec) -> bool {
+    matches!(spec.form, Form::Turn(_))
+}
+
+/// The steps after the proof at a corner that close what it had opened, and the last looks.
+fn closing(steps: &[StepSpec], corner: Corner) -> impl Iterator<Item = &StepSpec> {
+    let proof = StepKey::at(Step::ProveSpin, corner);
+    let after = steps.iter().skip_while(move |spec| spec.key != proof);
+    after.filter(move |spec| match spec.key.step {
+        Step::CaliperDown
+        | Step::TurnCaliperPins
+        | Step::Pedal
+        | Step::WheelOn
+        | Step::Lower
+        | Step::TurnWheelNuts => spec.key.corner == Some(corner),
+        Step::ProvePedal | Step::ProveResult => spec.key.corner.is_none(),
+        _ => false,
+    })
 }

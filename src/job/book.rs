@@ -2,26 +2,61 @@
 //!
 //! A job copies what it uses, so that it stands by itself when the book changes.
 
+use chrono::NaiveDate;
+
 use crate::job::entry::{LogId, VehicleField, What};
+use crate::job::key::Key;
 use crate::job::practice::is_practice;
+use crate::job::progress::count;
 use crate::job::sheet::Sheet;
-use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard, Stage};
+use crate::job::turn::group_of;
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Doubt, SpecCard, Stage, doubts, other_count,
+};
 use crate::units::{TorqueUnit, TypedAngle};
 
 /// What the log of every card book begins with; job logs hold no colon.
 pub const PREFIX: &str = "book:";
 
+/// How long the identity of a log may be in a file.
+const MOST: usize = 64;
+/// How much of a longer name stays in it, before its sum.
+const KEPT: usize = 40;
+
 /// The log of a family's book: letters and digits in lower case, all else as one hyphen.
 ///
-/// `None` for a family without a letter or digit.
+/// A file carries plain letters only and 64 of them: any other letter stands as its number, and a
+/// longer name ends with a sum over the whole of it. `None` for a family without a letter or digit.
 pub fn log_of(family: &str) -> Option<LogId> {
-    let plain: String = family
-        .chars()
+    let lower = family.chars().flat_map(char::to_lowercase);
+    let plain: String = lower
         .map(|c| if c.is_alphanumeric() { c } else { ' ' })
-        .flat_map(char::to_lowercase)
         .collect();
     let parts: Vec<&str> = plain.split_whitespace().collect();
-    (!parts.is_empty()).then(|| LogId(format!("{PREFIX}{}", parts.join("-"))))
+    if parts.is_empty() {
+        return None;
+    }
+    let mut name = String::new();
+    for c in parts.join("-").chars() {
+        if c.is_ascii() {
+            name.push(c);
+        } else {
+            name.push_str(&format!("_{:x}_", u32::from(c)));
+        }
+    }
+    if PREFIX.len() + name.len() > MOST {
+        let sum = sum(&name);
+        name.truncate(KEPT);
+        name = format!("{name}-{sum:016x}");
+    }
+    Some(LogId(format!("{PREFIX}{name}")))
+}
+
+/// FNV-1a over the bytes of a name: it only keeps two long names apart.
+fn sum(name: &str) -> u64 {
+    name.bytes().fold(0xcbf2_9ce4_8422_2325, |sum, byte| {
+        (sum ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+    })
 }
 
 /// The book of a job's family; none for practice, whose document is invented.
@@ -62,6 +97,59 @@ pub fn resourced(card: &SpecCard, change: impl FnOnce(&mut CardSource)) -> SpecC
         CardBody::NotFound { .. } => {}
     }
     card
+}
+
+/// What is odd about a card in this job: its figures, and how many fasteners it speaks of.
+pub fn doubts_in(sheet: &Sheet, card: &SpecCard) -> Vec<Doubt> {
+    let known = group_of(card.item).map(|group| count(sheet, group));
+    let other = known.and_then(|known| other_count(card, known));
+    doubts(card).into_iter().chain(other).collect()
+}
+
+/// What a book says of one thing: the card that was looked up last, then every other one that
+/// another phone put beside it and that says something else.
+pub fn offers(book: &Sheet, item: CardItem) -> Vec<SpecCard> {
+    let mut offers: Vec<SpecCard> = Vec::new();
+    let key = Key::Card(item);
+    let mut cards: Vec<&SpecCard> = book
+        .stated(&key)
+        .filter_map(|entry| match &entry.what {
+            What::Card(card) => Some(card),
+            _ => None,
+        })
+        .collect();
+    // Of two of one day the one that was noted last stands first.
+    cards.reverse();
+    cards.sort_by_key(|card| std::cmp::Reverse(source_of(card).map(|source| source.looked_up)));
+    for card in cards {
+        if !offers.iter().any(|other| says_the_same(other, card)) {
+            offers.push(card.clone());
+        }
+    }
+    offers
+}
+
+/// Whether two cards ask for the same, wherever they were read.
+pub fn says_the_same(one: &SpecCard, other: &SpecCard) -> bool {
+    let plain = |card: &SpecCard| {
+        resourced(card, |source| {
+            *source = CardSource {
+                document: String::new(),
+                page: String::new(),
+                looked_up: NaiveDate::MIN,
+                who: String::new(),
+                kept_because: None,
+            };
+        })
+    };
+    plain(one) == plain(other)
+}
+
+/// How many days ago a card was looked up; `None` for a card without a source, and none below
+/// zero where a clock was wrong.
+pub fn age(card: &SpecCard, today: NaiveDate) -> Option<i64> {
+    let looked_up = source_of(card)?.looked_up;
+    Some(today.signed_duration_since(looked_up).num_days().max(0))
 }
 
 fn cards(sheet: &Sheet) -> impl DoubleEndedIterator<Item = &SpecCard> {
@@ -122,6 +210,86 @@ mod tests {
         assert_eq!(log("  2016 Compact 1,6 / FRONT drive "), book);
         assert_ne!(log("2016 compact, 1.4 front drive"), book);
         assert_eq!(log(" -- "), None);
+    }
+
+    #[test]
+    fn a_file_carries_the_name_of_every_family() {
+        let name = |family: &str| log_of(family).unwrap().0;
+        let long = "2016 compact, 1.6 front drive, sports seats, second facelift";
+        let names = [
+            name("Große 2016"),
+            name("Grüße 2016"),
+            name("İ 4"),
+            name(&format!("{long}, manual gearbox")),
+            name(&format!("{long}, automatic")),
+        ];
+        for name in &names {
+            let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | ':');
+            assert!(name.len() <= MOST && name.chars().all(plain), "{name}");
+        }
+        let apart: std::collections::BTreeSet<_> = names.iter().collect();
+        assert_eq!(apart.len(), names.len());
+        // The published test value of FNV-1a for "a" in 64 bits.
+        assert_eq!(sum("a"), 0xaf63_dc4c_8601_ec8c);
+    }
+
+    fn nuts(torque: &str, day: &str) -> SpecCard {
+        use crate::trade::fastening::card::tests::{card, torque as typed};
+        let card = card(
+            CardItem::WheelNuts,
+            vec![typed(torque, TorqueUnit::NewtonMetre)],
+        );
+        resourced(&card, |source| source.looked_up = day.parse().unwrap())
+    }
+
+    #[test]
+    fn the_card_that_was_looked_up_last_is_offered_and_what_differs_is_not_hidden() {
+        use crate::job::told::sheet;
+        let book = sheet(&[What::Card(nuts("110", "2026-01-02"))]);
+        let other = sheet(&[What::Card(nuts("103", "2026-03-04"))]);
+        // Two phones that had not seen each other.
+        let mut entries = book.entries().to_vec();
+        entries.extend(other.entries().iter().cloned().map(|mut entry| {
+            entry.id.0.push('b');
+            entry
+        }));
+        let both = crate::job::fold(entries);
+        let offered = offers(&both, CardItem::WheelNuts);
+        assert_eq!(
+            offered,
+            [nuts("103", "2026-03-04"), nuts("110", "2026-01-02")]
+        );
+        let again = sheet(&[
+            What::Card(nuts("110", "2026-01-02")),
+            What::Card(nuts("110", "2026-05-06")),
+        ]);
+        assert_eq!(
+            offers(&again, CardItem::WheelNuts),
+            [nuts("110", "2026-05-06")]
+        );
+        assert_eq!(offers(&again, CardItem::AxleNut), []);
+        let day = |text: &str| text.parse().unwrap();
+        assert_eq!(age(&nuts("110", "2026-01-02"), day("2026-01-31")), Some(29));
+        assert_eq!(age(&nuts("110", "2026-01-02"), day("2025-12-31")), Some(0));
+    }
+
+    #[test]
+    fn a_card_for_another_number_of_studs_is_doubted_in_this_job() {
+        use crate::job::told::sheet;
+        let mut card = nuts("110", "2026-01-02");
+        if let CardBody::Torque(body) = &mut card.body {
+            body.printed.count = Some(5);
+        }
+        let with = |studs: &str| {
+            let studs = What::Vehicle(VehicleField::Studs, studs.to_owned());
+            doubts_in(&sheet(&[studs]), &card)
+        };
+        assert_eq!(with("5"), []);
+        let doubt = Doubt::Count {
+            printed: 5,
+            known: 4,
+        };
+        assert_eq!(with("4"), [doubt]);
     }
 
     #[test]

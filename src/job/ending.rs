@@ -2,6 +2,7 @@
 
 use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply};
 use crate::job::judge::after;
+use crate::job::nuts::nuts_are_loose;
 use crate::job::progress::was_loosened;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -10,7 +11,7 @@ use crate::trade::play::{After, Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey, procedure};
-use crate::units::{DistanceUnit, Typed};
+use crate::units::{DistanceUnit, Typed, TypedDistance};
 
 /// The one ending that fits the entries; anything open makes it "left unfinished".
 pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
@@ -30,7 +31,9 @@ pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
         .iter()
         .filter(|at| at.course == Course::Replace);
     let mut proved = replaced.map(|at| is_proved(sheet, at.corner));
-    if undecided || pedal_open(sheet, plan) || !proved.all(|proved| proved) {
+    // A new hub does not make good what was found loose elsewhere on the car.
+    let nuts_open = course(Course::Replace) && nuts_are_loose(sheet);
+    if undecided || nuts_open || pedal_open(sheet, plan) || !proved.all(|proved| proved) {
         Ending::LeftUnfinished
     } else if course(Course::Declined) {
         Ending::Declined
@@ -83,6 +86,19 @@ fn pedal_open(sheet: &Sheet, plan: &Plan) -> bool {
         };
         asked && sheet.reply(spec.key) != Some(&Reply::Said(Answer::Yes))
     })
+}
+
+/// The odometer as it was read, and as it will stand when the wheel nuts are due by distance.
+pub fn retorque_odometer(sheet: &Sheet, due: &Due) -> Option<(TypedDistance, TypedDistance)> {
+    let Some(Reply::Number(Quantity::Distance(now))) = sheet.reply(StepKey::once(Step::Odometer))
+    else {
+        return None;
+    };
+    let then = now.distance().plus(due.distance.as_ref()?.distance());
+    // An odometer shows whole units.
+    let whole = then.in_unit(now.unit).round() as i64;
+    let then = Typed::parse(&whole.to_string(), now.unit).ok()?;
+    Some((now.clone(), then))
 }
 
 /// When the wheel nuts are due again: by the earliest published figures, in the unit of the

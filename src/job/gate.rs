@@ -8,7 +8,7 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Group, HoldPoint, Item, SHOVE_CRACKED, SetName, Step, StepKey, StepSpec, When,
+    Form, Group, HoldPoint, Item, REOPENED, SHOVE_CRACKED, SetName, Step, StepKey, StepSpec, When,
 };
 
 /// A hold point that is not answered, and the step that would answer it.
@@ -31,7 +31,7 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
     let held = |answer_at| Some(Held { point, answer_at });
     match (point, before.corner) {
         (HoldPoint::Stand, Some(corner)) => {
-            let shove = shove_before(before.step, corner);
+            let shove = shove_before(before, corner);
             if yes(sheet, shove) {
                 None
             } else {
@@ -75,9 +75,10 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
 }
 
 /// The shove that a wheel waits for: the last one after the car was set down for its nuts.
-const fn shove_before(step: Step, corner: Corner) -> StepKey {
-    let nth = match step {
-        Step::WheelOffAgain => 2,
+const fn shove_before(before: StepKey, corner: Corner) -> StepKey {
+    let nth = match (before.step, before.nth) {
+        (Step::WheelOffAgain, REOPENED) => REOPENED,
+        (Step::WheelOffAgain, _) => 2,
         _ => SHOVE_CRACKED,
     };
     StepKey::at(Step::Shove, corner).nth(nth)

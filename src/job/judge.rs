@@ -4,6 +4,7 @@
 
 use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
+use crate::job::nuts::{looked_wrong, nuts_are_loose};
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
@@ -316,16 +317,12 @@ pub fn evidence(sheet: &Sheet, corner: Corner) -> Evidence {
 }
 
 fn stop_signs(sheet: &Sheet, corner: Corner) -> Vec<StopSign> {
-    let looked_wrong = |check| match sheet.reply(StepKey::once(Step::BeforeDriving)) {
-        Some(Reply::Checked(checks)) => checks.contains(&(check, Answer::No)),
-        _ => false,
-    };
     let signs = [
-        (StopSign::VisibleTilt, looked_wrong(Check::WheelUpright)),
         (
-            StopSign::LooseWheelFasteners,
-            looked_wrong(Check::NutsAsFound),
+            StopSign::VisibleTilt,
+            looked_wrong(sheet, Check::WheelUpright),
         ),
+        (StopSign::LooseWheelFasteners, nuts_are_loose(sheet)),
         (
             StopSign::LooseAxleNut,
             pick(sheet, StepKey::at(Step::NutFound, corner)) == Some(Pick::NutSlack),

@@ -68,7 +68,9 @@ pub fn weak_stands(carried: &Carried, mass: Mass) -> Option<(Vec<&Stand>, Mass)>
     (!weak.is_empty()).then_some((weak, axle))
 }
 
-/// How often a wrench clicked in a job since the day of its last check, by its name.
+/// How often a wrench clicked in a job since the day of its last check, by its name: once for
+/// each torque that a fastener was brought to, in every pass; seating, an angle and a turn back
+/// count none.
 pub fn clicks(sheet: &Sheet, wrench: &Wrench) -> u32 {
     let since = wrench.upkeep.checked.map_or(i64::MIN, utc_ms);
     let clicked = sheet.counting().filter(|entry| {

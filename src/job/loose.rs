@@ -27,16 +27,36 @@ pub struct Row<'a> {
     pub mishap: Option<&'a Mishap>,
     /// The entry that moved it last.
     pub entry: Option<&'a Entry>,
+    /// The wrench of its last torque, and what that was set to.
+    pub wrench: Option<&'a (String, Typed<TorqueUnit>)>,
 }
 
-impl<'a> Row<'a> {
-    /// The wrench of the last turn, and what it was set to.
-    pub fn wrench(&self) -> Option<&'a (String, Typed<TorqueUnit>)> {
-        match &self.entry?.what {
-            What::Moved(moved) => moved.wrench.as_ref(),
-            _ => None,
+/// The wrench with which an item got its last torque in the pass that `entry` belongs to: its own,
+/// or that of the torque before an angle, which no wrench clicks at.
+pub fn wrench_of<'a>(
+    sheet: &'a Sheet,
+    entry: &Entry,
+    item: Item,
+) -> Option<&'a (String, Typed<TorqueUnit>)> {
+    let What::Moved(last) = &entry.what else {
+        return None;
+    };
+    let mut found = None;
+    for one in sheet.counting() {
+        match &one.what {
+            What::Pass(step) if *step == last.step => found = None,
+            What::Moved(moved) if moved.items.contains(&item) => match moved.to {
+                Hold::Off | Hold::ByHand => found = None,
+                _ if moved.step == last.step => found = moved.wrench.as_ref().or(found),
+                _ => {}
+            },
+            _ => {}
+        }
+        if one.id == entry.id {
+            break;
         }
     }
+    found
 }
 
 /// Every item that was touched; what is loose stands first.
@@ -49,12 +69,14 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
         })
         .collect();
     let row = |item: Item| {
+        let entry = sheet.holds(&Key::Item(item));
         Some(Row {
             item,
             hold: sheet.item(item)?,
             stage: stage(sheet, steps, item),
             mishap: open_mishap(sheet, item),
-            entry: sheet.holds(&Key::Item(item)),
+            entry,
+            wrench: entry.and_then(|entry| wrench_of(sheet, entry, item)),
         })
     };
     let mut rows: Vec<Row> = items.into_iter().filter_map(row).collect();
@@ -141,8 +163,31 @@ mod tests {
             .collect();
         let (one, two) = (Some((1, 2)), Some((2, 2)));
         assert_eq!(told, [(2, one), (3, one), (4, one), (5, one), (1, two)]);
-        assert_eq!(rows[0].wrench().unwrap().0, "B");
+        assert_eq!(rows[0].wrench.unwrap().0, "B");
         assert_eq!(rows[4].hold, Hold::Done);
+    }
+
+    #[test]
+    fn after_an_angle_the_row_names_the_wrench_of_the_torque_before_it() {
+        use crate::job::kit::clicks;
+        use crate::job::turn::tests::angle;
+        let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+        let mut whats = vec![
+            kit(),
+            card(CardItem::AxleNut, vec![torque("120"), angle("60")]),
+        ];
+        for _ in 0..2 {
+            let now = sheet(&whats);
+            let turning = Turning::of(&now, &spec, Group::AxleNut).unwrap();
+            whats.push(turning.tap().unwrap());
+        }
+        let now = sheet(&whats);
+        let rows = rows(&now, std::slice::from_ref(&spec));
+        assert_eq!(rows[0].hold, Hold::Done);
+        assert_eq!(rows[0].wrench.unwrap().0, "B");
+        // One click for the torque, none for the angle.
+        let wrench = now.carried().unwrap().wrenches[0].clone();
+        assert_eq!(clicks(&now, &wrench), 1);
     }
 
     #[test]

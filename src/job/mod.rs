@@ -15,6 +15,8 @@ mod key;
 pub mod kit;
 pub mod loose;
 pub mod mishap;
+pub mod news;
+pub mod nuts;
 mod order;
 pub mod pace;
 pub mod practice;
@@ -34,7 +36,7 @@ pub mod turn;
 pub mod typed_card;
 
 pub use act::done;
-pub use again::measure_again;
+pub use again::{is_closed_again, measure_again};
 pub use fold::fold;
 pub use gate::{Held, held};
 pub use key::Key;

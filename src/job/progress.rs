@@ -1,8 +1,10 @@
 //! Where a job stands: the plan folded from its entries, and the step that comes next.
 
+use crate::job::again::is_reopened;
 use crate::job::ending::is_blocked;
 use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
+use crate::job::nuts::{found_loose, is_to_be_judged_anew};
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
@@ -49,6 +51,7 @@ pub fn plan(sheet: &Sheet) -> Plan {
         teardown_refused: sheet
             .consent(StepKey::once(Step::TeardownYes))
             .is_some_and(|consent| !consent.yes),
+        nuts_loose: found_loose(sheet),
         driven: sheet.reply(StepKey::once(Step::Drive)) == Some(&Reply::Done),
         more_questions: more_questions(sheet),
         signs: Sign::ALL
@@ -69,6 +72,7 @@ fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
             .decided_nth(corner, 1)
             .is_some_and(|decided| decided.again),
         blocked: is_blocked(sheet, corner),
+        reopened: is_reopened(sheet, corner),
     }
 }
 
@@ -157,22 +161,25 @@ pub fn group_items(sheet: &Sheet, corner: Corner, group: Group) -> Vec<Item> {
 
 /// How far a step is.
 pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
-    let by_entry = match &spec.form {
-        Form::Turn(group) => turned(sheet, spec, *group),
-        Form::Round(set, round) => spec.key.corner.map(|corner| {
-            let pulled = sheet.reading(corner, *set, *round, Side::Pull).is_some();
-            if pulled { Status::Done } else { Status::Open }
-        }),
-        Form::Card(item) => done_if(sheet.card(*item).is_some()),
-        Form::Corners => done_if(!sheet.corners().is_empty()),
-        Form::Decide(nth) => done_if(spec.key.corner.is_some_and(|at| sheet.decides(at, *nth))),
-        Form::Consent => done_if(sheet.consent(spec.key).is_some()),
-        Form::Price => done_if(sheet.price().is_some()),
-        Form::Photo => done_if(sheet.photos(spec.key).next().is_some()),
-        Form::Sign => done_if(sheet.signed(spec.key).is_some()),
-        Form::End => done_if(sheet.ended().is_some()),
-        _ => None,
-    };
+    let by_entry =
+        match &spec.form {
+            Form::Turn(group) => turned(sheet, spec, *group),
+            Form::Round(set, round) => spec.key.corner.map(|corner| {
+                let pulled = sheet.reading(corner, *set, *round, Side::Pull).is_some();
+                if pulled { Status::Done } else { Status::Open }
+            }),
+            Form::Card(item) => done_if(sheet.card(*item).is_some()),
+            Form::Corners => done_if(!sheet.corners().is_empty()),
+            Form::Decide(nth) => done_if(spec.key.corner.is_some_and(|at| {
+                sheet.decides(at, *nth) && !is_to_be_judged_anew(sheet, at, *nth)
+            })),
+            Form::Consent => done_if(sheet.consent(spec.key).is_some()),
+            Form::Price => done_if(sheet.price().is_some()),
+            Form::Photo => done_if(sheet.photos(spec.key).next().is_some()),
+            Form::Sign => done_if(sheet.signed(spec.key).is_some()),
+            Form::End => done_if(sheet.ended().is_some()),
+            _ => None,
+        };
     match by_entry {
         Some(Status::Done) => Status::Done,
         Some(begun @ Status::Partly(..)) => match replied(sheet, spec.key) {
@@ -211,13 +218,18 @@ fn replied(sheet: &Sheet, step: StepKey) -> Status {
 
 /// Whether a "no" is no answer to pass on from: what is wrong is mended, then it is asked again.
 ///
-/// It moved on its stand, the pedal is soft, this is another car, the wheel nuts are loose. A "no"
+/// It moved on its stand, the pedal is soft, this is another car, wheel nuts are loose. A "no"
 /// to any other question is an answer. In the same way a base that gives more than a division
 /// ([`Pick::FlexMore`]) is set again.
 const fn no_blocks(step: Step) -> bool {
     matches!(
         step,
-        Step::RightCar | Step::Shove | Step::RockNuts | Step::Pedal | Step::ProvePedal
+        Step::RightCar
+            | Step::Shove
+            | Step::RockNuts
+            | Step::NutsToCard
+            | Step::Pedal
+            | Step::ProvePedal
     )
 }
 

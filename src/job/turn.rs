@@ -3,7 +3,8 @@
 //! A stage of the card is gone through for every fastener of the group before the next begins.
 //! How far a fastener is follows from the taps at its step since the pass began.
 
-use crate::job::entry::{Carried, Moved, What};
+use crate::job::entry::{Carried, EntryId, Moved, What};
+use crate::job::key::Key;
 use crate::job::mishap::open_mishap;
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
@@ -55,6 +56,18 @@ pub const fn card_item(group: Group) -> Option<CardItem> {
         Group::CaliperPins => CardItem::CaliperPins,
         Group::WheelNuts => CardItem::WheelNuts,
         _ => return None,
+    })
+}
+
+/// The group that a card is for; none for the play limit.
+pub const fn group_of(item: CardItem) -> Option<Group> {
+    Some(match item {
+        CardItem::AxleNut => Group::AxleNut,
+        CardItem::HubBolts => Group::HubBolts,
+        CardItem::BracketBolts => Group::BracketBolts,
+        CardItem::CaliperPins => Group::CaliperPins,
+        CardItem::WheelNuts => Group::WheelNuts,
+        CardItem::PlayLimit => return None,
     })
 }
 
@@ -149,9 +162,20 @@ impl Turning {
         Some((swing.times(f64::from(swings)).min(asked.angle()), asked))
     }
 
-    /// Whether a torque wrench is in hand in this stage.
+    /// The tap that stands before an angle, by which the swings that were counted after it are
+    /// known again.
+    pub fn before_angle<'a>(&self, sheet: &'a Sheet) -> Option<&'a EntryId> {
+        let (Stage::Angle(_), item) = (self.asked()?, self.next()?) else {
+            return None;
+        };
+        let last = sheet.holds(&Key::Turned(self.step, item))?;
+        Some(&last.id)
+    }
+
+    /// Whether a torque wrench clicks in this stage. An angle is turned on with a bar, or with a
+    /// wrench that is far beyond its setting and does not click again: it counts as no click.
     pub fn uses_wrench(&self) -> bool {
-        matches!(self.asked(), Some(Stage::Torque(_) | Stage::Angle(_)))
+        matches!(self.asked(), Some(Stage::Torque(_)))
     }
 
     /// What the wrench is set to, in its own unit, so that the card's torque arrives; `None`

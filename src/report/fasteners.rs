@@ -7,9 +7,11 @@ use super::gist::{entry as gist, item_name, items};
 use super::time::when;
 use crate::job::also::named;
 use crate::job::entry::{Entry, Moved, What};
+use crate::job::loose::wrench_of;
 use crate::text::{self, ReportWord};
 use crate::trade::fastening::CardItem;
 use crate::trade::wheel_end::{Group, Hold, Item};
+use crate::units::{TorqueUnit, Typed};
 
 /// The fasteners brought to their card, then the loose list as it ran and as it stands.
 pub(super) fn fasteners(told: &Told) -> Vec<Block> {
@@ -106,7 +108,7 @@ fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
             .items
             .iter()
             .map(|item| {
-                let (wrench, set) = wrench(told, moved);
+                let (wrench, set) = wrench(told, wrench_of(told.sheet, entry, *item));
                 vec![
                     item_name(told.lang, told.sheet, *item),
                     target(told, *item),
@@ -127,8 +129,8 @@ fn is_turn(moved: &Moved) -> bool {
     moved.to == Hold::Done && moved.items.iter().any(fastener)
 }
 
-fn wrench(told: &Told, moved: &Moved) -> (String, String) {
-    match &moved.wrench {
+fn wrench(told: &Told, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, String) {
+    match used {
         Some((name, set)) => {
             let twin = told.format.typed_twin(set).line();
             let set = told.format.typed(set).line();

@@ -4,6 +4,7 @@
 //! the same functions. Nothing here formats a quantity, a date or an amount; such values come in
 //! as text that is already formatted.
 
+mod book;
 mod desk;
 mod en;
 mod ledger;
@@ -17,6 +18,7 @@ mod tests;
 mod thickness;
 mod yard;
 
+pub use book::BookWord;
 pub use desk::Desk;
 pub use ledger::Ledger;
 pub use reason::ReasonWord;
@@ -31,6 +33,7 @@ use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
 };
 use crate::job::kit::KitSlip;
+use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::runout::{AngleSlip, Angles};
 use crate::job::tally::Measure;
@@ -413,6 +416,20 @@ spoken! {
     screen::dial_alt(value: &str) -> String;
     /// The alternative text of the wheel with its fasteners.
     screen::star_alt(done: usize, of: usize) -> String;
+    /// A sentence or a key of the card book.
+    book::book(word: BookWord) -> &'static str;
+    /// How long ago, in days, months or years.
+    book::days_ago(days: i64) -> String;
+    /// What the card books of a file brought.
+    book::book_came(news: BookNews) -> String;
+    /// Where the odometer will stand, and where it stands now.
+    screen::odometer_then(then: &str, now: &str) -> String;
+    /// The name of a card book's file, without its ending.
+    book::book_file_stem(date: &str) -> String;
+    /// That another phone kept another figure.
+    book::other_phone_says(value: &str, source: &str) -> String;
+    /// That a card speaks of another number of fasteners.
+    book::other_count(printed: u8, known: u8) -> String;
     /// The name of an exported job, without its ending.
     screen::job_file_stem(date: &str, plate: &str) -> String;
     /// The name of a practice job's file, without its ending.

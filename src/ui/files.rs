@@ -4,8 +4,12 @@ use std::collections::BTreeSet;
 
 use web_sys::File;
 
+use crate::exchange::book::{fits_a_file, kind};
+use crate::exchange::wire::decode;
 use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
 use crate::job::entry::{Entry, LogId};
+use crate::job::fold;
+use crate::job::news::BookNews;
 use crate::platform::files;
 use crate::platform::record::{Record, StoreProblem};
 use crate::slate::{self, Store};
@@ -20,6 +24,8 @@ pub enum Outcome {
     Taken {
         /// The jobs it holds.
         jobs: Vec<String>,
+        /// What its card books bring.
+        book: BookNews,
         /// Entries read.
         entries: usize,
         /// Entries that were not here.
@@ -41,7 +47,7 @@ pub enum Outcome {
 /// [`ExportError`] if a kept text is no entry.
 pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportError> {
     let mut whole = Vec::new();
-    for log in logs {
+    for log in logs.iter().filter(|log| fits_a_file(log)) {
         let read = slate::read(shelf, log).await.unwrap_or_default();
         whole.push((
             kind(log),
@@ -52,13 +58,17 @@ pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportEr
     exchange::export(&whole)
 }
 
-/// What a log is, by its name: only jobs have plain identities.
-fn kind(log: &str) -> LogKind {
-    match log.split_once(':') {
-        Some(("kit", _)) => LogKind::VanKit,
-        Some(_) => LogKind::CardBook,
-        None => LogKind::Job,
+/// The file of every card book of this phone.
+///
+/// # Errors
+/// [`ExportError`] if a kept text is no entry.
+pub async fn exported_book(shelf: &Shelf) -> Result<String, ExportError> {
+    let mut logs = Vec::new();
+    for log in shelf.logs().await {
+        let read = slate::read(shelf, &log).await.unwrap_or_default();
+        logs.push((LogId(log), read.texts.into_values().collect()));
     }
+    exchange::export_book(&logs)
 }
 
 /// A job that was not here before, as it came: its line needs no second reading.
@@ -88,7 +98,11 @@ async fn take_all(
     let (mut entries, mut aside, mut edited) = (0, 0, 0);
     let mut jobs = BTreeSet::new();
     let (mut no_picture, mut fresh) = (Vec::new(), Vec::new());
+    let mut book = BookNews::default();
     for log in incoming.logs {
+        if log.kind == LogKind::CardBook {
+            book = book.and(news(shelf, &log).await?);
+        }
         let known = here(shelf, &log.id.0).await?;
         let merged = exchange::merge(&known, &log.records);
         entries += log.records.len();
@@ -117,6 +131,7 @@ async fn take_all(
     }
     let taken = Outcome::Taken {
         jobs: jobs.into_iter().collect(),
+        book,
         entries,
         new: add.len(),
         aside,
@@ -124,6 +139,12 @@ async fn take_all(
         no_picture,
     };
     Ok((taken, fresh))
+}
+
+/// What one book brings, beside the one that is here.
+async fn news(shelf: &Shelf, log: &IncomingLog) -> Result<BookNews, StoreProblem> {
+    let here = slate::read(shelf, &log.id.0).await?;
+    Ok(BookNews::of(&fold(here.entries), &fold(log.entries.iter().cloned())))
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {

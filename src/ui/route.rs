@@ -37,6 +37,8 @@ pub enum Route {
     Yard,
     /// What the shop counts.
     Counts,
+    /// The card book of this phone.
+    Book,
     /// Units, tools, sound.
     Settings,
 }
@@ -52,6 +54,7 @@ impl Route {
             (Some("import"), None, _) => Self::Import,
             (Some("yard"), None, _) => Self::Yard,
             (Some("yard"), Some("counts"), None) => Self::Counts,
+            (Some("book"), None, _) => Self::Book,
             (Some("settings"), None, _) => Self::Settings,
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
@@ -79,6 +82,7 @@ impl Route {
             Self::Import => "#/import".to_owned(),
             Self::Yard => "#/yard".to_owned(),
             Self::Counts => "#/yard/counts".to_owned(),
+            Self::Book => "#/book".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
@@ -112,6 +116,7 @@ impl Route {
             | Self::Import
             | Self::Yard
             | Self::Counts
+            | Self::Book
             | Self::Settings => None,
         }
     }
@@ -140,6 +145,7 @@ mod tests {
             Route::Import,
             Route::Yard,
             Route::Counts,
+            Route::Book,
             Route::Settings,
             Route::Job(id()),
             Route::Step(id(), key),

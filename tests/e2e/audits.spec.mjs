@@ -126,7 +126,7 @@ test("the screens of the desk are sound to axe and do not scroll sideways", asyn
   await quick.take([file("job.json", sampleText("replaced-hub"))]);
   const job = await quick.main.getByRole("link", { name: "Open the job" }).getAttribute("href");
   const here = job.replace("/where", "");
-  for (const place of ["#/", "#/new", "#/yard", "#/settings", "#/import", job, `${here}/loose`, `${here}/bill`, `${here}/report`, `${here}/notes`]) {
+  for (const place of ["#/", "#/new", "#/yard", "#/book", "#/settings", "#/import", job, `${here}/loose`, `${here}/bill`, `${here}/report`, `${here}/notes`]) {
     await app.evaluate((hash) => { location.hash = hash; }, place);
     await expect(quick.main.getByRole("heading", { level: 1 })).toBeVisible();
     expect(await serious(app), place).toEqual([]);

@@ -156,6 +156,23 @@ test("a new part that is noisy is not finished work", async ({ app }) => {
   await isBlocked(quick);
 });
 
+test("measured again with the wheel on, it is opened first and closed to its card after", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await spun(quick, "rough");
+  await expect(quick.main).toContainText("The wheel end is closed");
+  await quick.goOn(() => quick.key("Measure again").tap());
+  await quick.isAt("Prove: Crack the wheel nuts");
+  await quick.walk("Prove: Caliper up again");
+  const loose = app.getByRole("link", { name: /loose$/ });
+  await expect(loose).toHaveText(/^6/);
+  await quick.walk("Prove: Pedal first", { "Push, pull, read": (it) => it.round("0.5") });
+  await expect(loose).toHaveText(/^0/);
+  await quick.walk("Prove: Before and after");
+  await expect(quick.alert("The new part does not pass.")).toHaveCount(0);
+  await expect(quick.key("Go on")).toBeVisible();
+});
+
 test("a yes by message names where it came from", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = new Quick(app);

@@ -84,6 +84,31 @@ test("killed between torque and angle, the axle nut asks for its angle", async (
   });
 });
 
+test("killed in the middle of the angle, the swings that were counted are there", async ({ host }) => {
+  test.setTimeout(150_000);
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    await addAngle(page, quick);
+    await quick.walk("Tighten: Axle nut on", WORN);
+    await quick.key("Axle nut clicked").tap();
+    for (let swing = 0; swing < 3; swing += 1) await quick.key(/^Swung/).tap();
+    await expect(page.getByText("45° of 60°")).toBeVisible();
+
+    const again = await killed(profile, host);
+    await again.quick.isAt("Tighten: Axle nut");
+    await expect(again.page.getByText("45° of 60°")).toBeVisible();
+    await again.quick.key(/^Swung/).tap();
+    await expect(again.page.getByText("60° of 60°")).toBeVisible();
+    await again.quick.goOn(() => again.quick.key("Axle nut: 60°").tap());
+    // The torque was clicked once, the angle not at all.
+    const entries = await exported(again.page, again.quick);
+    const nut = entries.flatMap(({ what }) => (what.moved?.step === "turn_axle_nut@front_left" ? [what.moved] : []));
+    expect(nut.map(({ wrench }) => Boolean(wrench))).toEqual([true, false]);
+    expect(nut.at(-1).to).toBe("done");
+  });
+});
+
 /** The card of the axle nut is opened again from the list of steps, and an angle added to it. */
 async function addAngle(page, quick) {
   await quick.goTo("Card: axle nut");

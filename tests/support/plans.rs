@@ -26,6 +26,7 @@ fn corners(corner: Corner) -> Vec<CornerPlan> {
                     play_felt,
                     second_set,
                     blocked: second_set,
+                    reopened: play_felt,
                 });
             }
         }
@@ -58,6 +59,7 @@ pub fn each_plan(mut test: impl FnMut(&Plan)) {
                     nut,
                     site_refused: false,
                     teardown_refused: false,
+                    nuts_loose: two,
                     driven: true,
                     more_questions: false,
                     signs: vec![Sign::Speed],

@@ -135,6 +135,19 @@ fn a_repair_is_finished_only_when_its_result_was_looked_at_and_passed() {
 }
 
 #[test]
+fn the_odometer_is_told_as_it_is_and_as_it_will_stand() {
+    let read = Typed::parse("81204", DistanceUnit::Mile).unwrap();
+    let read = Reply::Number(Quantity::Distance(read));
+    let odometer = What::Answered(StepKey::once(Step::Odometer), read);
+    let sheet = sheet(&[odometer]);
+    let due = retorque(&sheet, "2026-03-30", DistanceUnit::Mile).unwrap();
+    let (now, then) = retorque_odometer(&sheet, &due).unwrap();
+    assert_eq!(now.number.as_typed(), "81204");
+    // 50 mi after it.
+    assert_eq!((then.number.as_typed(), then.unit), ("81254", now.unit));
+}
+
+#[test]
 fn the_retorque_is_due_in_the_unit_of_the_odometer() {
     let read = |unit| {
         let read = Typed::parse("81250", unit).unwrap();

@@ -43,6 +43,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::MeetLook => site::MEET_LOOK,
         Step::TeardownYes => site::TEARDOWN_YES,
         Step::BeforeDriving => listen::BEFORE_DRIVING,
+        Step::NutsToCard => listen::NUTS_TO_CARD,
         Step::Drive => listen::DRIVE,
         Step::SignSpeed => listen::SIGN_SPEED,
         Step::SignSwerve => listen::SIGN_SWERVE,

@@ -12,6 +12,14 @@ pub(super) const BEFORE_DRIVING: StepText = tell(
     "A car that is not safe to drive is not road-tested.",
 )
 .caution("If one of them is not right, do not drive. Skip the road test and say why.");
+pub(super) const NUTS_TO_CARD: StepText = tell(
+    "Loose nuts to their card",
+    "All four wheels on the ground: look at seats and studs, then each nut to its card in star order.",
+    "All at their card",
+    "As found it is STOP. With every nut of the car at its card the decision is made anew.",
+)
+.no("Not all of them")
+.caution("A nut that ran loose wears its seat and stretches its stud. Worn or missing: it is not driven.");
 pub(super) const DRIVE: StepText = tell(
     "Road test",
     "Tire pressures set. Town speed, open road, gentle swerves, coast, light brake, slow circles at full lock.",

@@ -19,7 +19,7 @@ pub use card::{
 };
 pub use mishap::MishapKind;
 pub use order::{OrderError, cross_order, star_order};
-pub use plausible::{Doubt, doubts};
+pub use plausible::{Doubt, doubts, other_count};
 pub use retorque::{RetorqueDue, RetorqueRule, retorque_due};
 pub use strength::PropertyClass;
 pub use thread::{Thread, ThreadSlip};

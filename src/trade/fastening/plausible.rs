@@ -48,6 +48,13 @@ pub enum Doubt {
         /// The one before.
         before: TypedTorque,
     },
+    /// Another number of fasteners than this vehicle has.
+    Count {
+        /// What the card says.
+        printed: u8,
+        /// How many the vehicle is noted with, and the loose list goes by.
+        known: u8,
+    },
     /// A play limit outside what is common, and the units that would fit.
     Play {
         /// What is doubted.
@@ -93,6 +100,16 @@ pub fn doubts(card: &SpecCard) -> Vec<Doubt> {
         CardBody::Play { most, .. } => doubted_play(most).into_iter().collect(),
         CardBody::NotFound { .. } => Vec::new(),
     }
+}
+
+/// Whether a card speaks of another number of fasteners than the vehicle has, `known`: then page
+/// or vehicle is the wrong one. Nothing where the page does not say how many.
+pub fn other_count(card: &SpecCard, known: u8) -> Option<Doubt> {
+    let CardBody::Torque(body) = &card.body else {
+        return None;
+    };
+    let printed = body.printed.count.filter(|printed| *printed != known)?;
+    Some(Doubt::Count { printed, known })
 }
 
 fn doubted_torque(card: &SpecCard) -> Option<Doubt> {
@@ -306,6 +323,21 @@ mod tests {
         assert_eq!(nuts("80", "M14x1.5"), 1);
         assert_eq!(nuts("136", "1/2-20"), 0);
         assert_eq!(printed(CardItem::HubBolts, "190", "M12x1.5", None), []);
+    }
+
+    #[test]
+    fn another_number_of_fasteners_than_the_vehicle_has_is_doubted() {
+        let mut nuts = card(CardItem::WheelNuts, vec![torque("110", NewtonMetre)]);
+        assert_eq!(other_count(&nuts, 5), None);
+        if let CardBody::Torque(body) = &mut nuts.body {
+            body.printed.count = Some(6);
+        }
+        let doubt = Doubt::Count {
+            printed: 6,
+            known: 5,
+        };
+        assert_eq!(other_count(&nuts, 5), Some(doubt));
+        assert_eq!(other_count(&nuts, 6), None);
     }
 
     #[test]

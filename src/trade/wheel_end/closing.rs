@@ -5,10 +5,13 @@
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::item::{Group, Hold};
-use crate::trade::wheel_end::plan::{NutPosition, Plan, Start};
+use crate::trade::wheel_end::plan::{CornerPlan, NutPosition, Plan, Start};
 use crate::trade::wheel_end::procedure::{FLEX, SPIN, rounds};
 use crate::trade::wheel_end::spec::at_corner;
 use crate::trade::wheel_end::step::{Check, Form, HoldPoint, Phase, SetName, Step, StepSpec, When};
+
+/// Which time the steps are asked that open a closed wheel end to measure the new part once more.
+pub const REOPENED: u8 = 4;
 
 /// The steps from the box to the hub standing in its seat.
 pub(super) fn fit(corner: Corner) -> Vec<StepSpec> {
@@ -126,17 +129,37 @@ fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 /// Up from the ground once more for the reading after: it stood on its wheel, so it is shoved
 /// again before the wheel comes off.
 fn off_again(corner: Corner) -> Vec<StepSpec> {
-    let again = |step, form| {
-        let mut spec = at_corner(Phase::Tighten, step, corner, form);
-        spec.key = spec.key.nth(2);
-        spec
-    };
+    let mut steps = wheel_off(Phase::Tighten, corner);
+    for spec in &mut steps {
+        // The wheel comes off again for the first time.
+        let first = spec.key.step == Step::WheelOffAgain;
+        spec.key = spec.key.nth(if first { 1 } else { 2 });
+    }
+    steps
+}
+
+/// A wheel end that is closed again is opened to measure the new part once more.
+fn reopen(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let of = |at: &&CornerPlan| at.corner == corner && at.reopened;
+    if plan.corners.iter().find(of).is_none() {
+        return Vec::new();
+    }
+    let mut steps = wheel_off(Phase::Prove, corner);
+    steps.push(caliper_up(corner));
+    for spec in &mut steps {
+        spec.key = spec.key.nth(REOPENED);
+    }
+    steps
+}
+
+fn wheel_off(phase: Phase, corner: Corner) -> Vec<StepSpec> {
+    let step = |step, form| at_corner(phase, step, corner, form);
     vec![
-        again(Step::CrackWheelNuts, Form::Do)
+        step(Step::CrackWheelNuts, Form::Do)
             .moves(Group::WheelNuts, Hold::Loosened)
             .with_next(),
-        again(Step::Shove, Form::Ask),
-        at_corner(Phase::Tighten, Step::WheelOffAgain, corner, Form::Do)
+        step(Step::Shove, Form::Ask),
+        step(Step::WheelOffAgain, Form::Do)
             .held_by(HoldPoint::Stand)
             .moves(Group::WheelNuts, Hold::Off)
             .moves(Group::Wheel, Hold::Off),
@@ -188,7 +211,8 @@ fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 fn after(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut rig = at_corner(Phase::Prove, Step::RigPush, corner, Form::Choice(FLEX));
     rig.key = rig.key.nth(2);
-    let mut steps = vec![rig];
+    let mut steps = reopen(plan, corner);
+    steps.push(rig);
     steps.extend(rounds(
         corner,
         SetName {

@@ -8,6 +8,7 @@ mod road;
 mod spec;
 mod step;
 
+pub use closing::REOPENED;
 pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
 pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};

@@ -61,6 +61,8 @@ pub struct CornerPlan {
     pub second_set: bool,
     /// Whether the proof after the work speaks against the new part.
     pub blocked: bool,
+    /// Whether the closed wheel end was opened again to measure the new part once more.
+    pub reopened: bool,
 }
 
 /// The facts that pick and order the steps.
@@ -78,6 +80,8 @@ pub struct Plan {
     pub site_refused: bool,
     /// Whether the owner refused to have it taken apart for the reading.
     pub teardown_refused: bool,
+    /// Whether wheel nuts were found loose at the looks before driving.
+    pub nuts_loose: bool,
     /// Whether the road test was driven.
     pub driven: bool,
     /// Whether the first five questions left it open.

@@ -8,19 +8,20 @@ use crate::trade::wheel_end::step::{
 };
 
 pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
-    let mut steps = vec![
-        once(
-            Phase::Listen,
-            Step::BeforeDriving,
-            Form::Checks(vec![
-                Check::NutsAsFound,
-                Check::WheelUpright,
-                Check::PedalFirm,
-                Check::Tyres,
-            ]),
-        ),
-        once(Phase::Listen, Step::Drive, Form::Do),
-    ];
+    let mut steps = vec![once(
+        Phase::Listen,
+        Step::BeforeDriving,
+        Form::Checks(vec![
+            Check::NutsAsFound,
+            Check::WheelUpright,
+            Check::PedalFirm,
+            Check::Tyres,
+        ]),
+    )];
+    if plan.nuts_loose {
+        steps.push(once(Phase::Listen, Step::NutsToCard, Form::Ask));
+    }
+    steps.push(once(Phase::Listen, Step::Drive, Form::Do));
     if plan.driven {
         let asked = Sign::ALL
             .iter()

@@ -42,6 +42,7 @@ words! {
         TeardownYes = "teardown_yes",
 
         BeforeDriving = "before_driving",
+        NutsToCard = "nuts_to_card",
         Drive = "drive",
         SignSpeed = "sign_speed",
         SignSwerve = "sign_swerve",

@@ -6,7 +6,7 @@ use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
 use crate::platform::clock;
-use crate::text::{self, Lang, Ledger, Say};
+use crate::text::{self, BookWord, Lang, Ledger, Say};
 use crate::ui::files::{Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::route::Route;
@@ -196,11 +196,16 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
         )
     });
     let links = links.collect_view();
+    let book = matches!(outcome, Outcome::Taken { book, .. } if book.cards > 0);
+    let book = book.then(|| {
+        let label = text::book(lang, BookWord::Title);
+        link(Look::Plain, label, Route::Book.to_hash())
+    });
     view! {
         <li class="import__outcome">
             <b>{name.clone()} ": " {word(lang, outcome)}</b>
             {sentences.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
-            {links}
+            {links} {book}
         </li>
     }
     .into_any()
@@ -213,12 +218,16 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         aside,
         edited,
         no_picture,
+        book,
         ..
     } = outcome
     else {
         return Vec::new();
     };
     let mut sentences = vec![text::imported(lang, *entries, *new)];
+    if book.cards > 0 {
+        sentences.push(text::book_came(lang, *book));
+    }
     if *new == 0 {
         sentences.push(text::say(lang, Say::ImportNoNews).to_owned());
     }

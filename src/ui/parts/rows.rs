@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::job::ending::retorque_odometer;
 use crate::job::together::Line;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
@@ -93,9 +94,13 @@ pub fn due(at: &At) -> Option<AnyView> {
             </dd>
         }
     });
+    let odometer = retorque_odometer(at.sheet(), &due).map(|(now, then)| {
+        let (now, then) = (at.fmt.typed(&now).line(), at.fmt.typed(&then).line());
+        view! { <dd class="hint">{text::odometer_then(at.lang, &then, &now)}</dd> }
+    });
     let shown = view! {
         <dl class="due">
-            {distance}
+            {distance} {odometer}
             <dt>{at.say(Say::RetorqueDate)}</dt>
             <dd>{due.date}</dd>
         </dl>

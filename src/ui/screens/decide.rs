@@ -5,10 +5,10 @@ use leptos::prelude::*;
 use crate::job::ending::recheck;
 use crate::job::entry::{Reply, What};
 use crate::job::judge::{self, Measured};
-use crate::job::measure_again;
 use crate::job::reason::decided;
+use crate::job::{is_closed_again, measure_again};
 use crate::report::{budget, reason, scale};
-use crate::text::{self, Lang, Say};
+use crate::text::{self, BookWord, Lang, Say};
 use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
@@ -237,7 +237,7 @@ fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
     let (here, id) = (at.clone(), at.open.log.0.clone());
     view! {
         {key(Look::Primary, at.say(Say::MeasureAgain), move || {
-            here.write_and_go_on(vec![measure_again(here.sheet(), corner)]);
+            here.write_and_go_on(measure_again(here.sheet(), &here.open.steps, corner));
         })}
         {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id).to_hash())}
     }
@@ -274,12 +274,17 @@ fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
 
 fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
     match after {
-        After::Blocked { .. } => view! {
-            {word(at.lang, corner, Decision::Stop)}
-            <p class="verdict__danger" role="alert">{at.say(Say::ProofFailed)}</p>
-            <p class="verdict__next">{at.say(Say::ProofRecheck)}</p>
+        After::Blocked { .. } => {
+            let closed = is_closed_again(at.sheet(), corner);
+            let opens = closed.then(|| text::book(at.lang, BookWord::OpensAgain));
+            view! {
+                {word(at.lang, corner, Decision::Stop)}
+                <p class="verdict__danger" role="alert">{at.say(Say::ProofFailed)}</p>
+                <p class="verdict__next">{at.say(Say::ProofRecheck)}</p>
+                {opens.map(|opens| view! { <p>{opens}</p> })}
+            }
+            .into_any()
         }
-        .into_any(),
         After::Pass {
             proven,
             not_done: open,

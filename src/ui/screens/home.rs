@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
-use crate::text::{self, Desk, Lang, Say};
+use crate::text::{self, BookWord, Desk, Lang, Say};
 use crate::trade::practice::{Code, Named};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
 use crate::ui::parts::hold::hold;
@@ -40,6 +40,7 @@ pub fn home(app: App) -> AnyView {
                 lists(app, found.collect(), &typed, lang)
             })}
             {link(Look::Foot, text::desk(lang, Desk::YardTitle), Route::Yard.to_hash())}
+            {link(Look::Foot, text::book(lang, BookWord::Title), Route::Book.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
         </main>
     }

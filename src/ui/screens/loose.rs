@@ -70,7 +70,7 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> AnyVie
         text::who_when(lang, &entry.by, &when)
     });
     let wrench = row
-        .wrench()
+        .wrench
         .map(|(name, set)| text::with_wrench(lang, name, &fmt.typed(set).line()));
     let told: Vec<String> = who.into_iter().chain(wrench).collect();
     let back = (row.item.group == Group::Other && row.hold.is_loose())

@@ -4,6 +4,7 @@ mod adapter;
 mod agree;
 mod answer;
 mod bill;
+mod book;
 mod cards;
 mod closing;
 mod decide;
@@ -44,6 +45,7 @@ pub fn root() -> impl IntoView {
         Route::Import => import::import(app),
         Route::Yard => yard::yard(app),
         Route::Counts => yard::counts(app),
+        Route::Book => book::book(app),
         Route::Settings => settings::settings(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),

@@ -11,10 +11,11 @@ use crate::drawing::{Drawing, angle};
 use crate::job::entry::What;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
-use crate::text::{self, Desk, Say};
+use crate::text::{self, BookWord, Desk, Say};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
@@ -42,12 +43,12 @@ pub fn turn(at: &At, group: Group) -> AnyView {
         return interrupted(at, group, &turning);
     }
     let telling = RwSignal::new(Telling::Nothing);
-    let swings = RwSignal::new(0_u8);
+    let swings = Swings::of(at, &turning);
     let here = at.clone();
     (move || match telling.get() {
         Telling::Nothing => {
             let (shown, with) = (turning.clone(), here.clone());
-            let body = move || next_fastener(&with, group, &shown, swings.get());
+            let body = move || next_fastener(&with, group, &shown, swings);
             frame(&here, body, turn_keys(&here, &turning, telling, swings))
         }
         Telling::Which => frame(&here, (), mishap::which(&here, telling)),
@@ -61,6 +62,47 @@ pub fn turn(at: &At, group: Group) -> AnyView {
         }
     })
     .into_any()
+}
+
+/// The swings of an angle: kept on the phone while it is turned, by the tap that stands before it,
+/// so that neither a kill nor an undo shows those of another pull.
+#[derive(Clone, Copy)]
+struct Swings {
+    count: RwSignal<u8>,
+    /// Whether some were counted before this screen was shown.
+    found: bool,
+    name: StoredValue<String>,
+    drafts: Drafts,
+}
+
+impl Swings {
+    fn of(at: &At, turning: &Turning) -> Self {
+        let drafts = Drafts::of(at);
+        let before = turning.before_angle(at.sheet());
+        let name = before.map(|id| format!("swings {}", id.0));
+        let count = match &name {
+            Some(name) => drafts.count(name, 0),
+            None => RwSignal::new(0),
+        };
+        Self {
+            count,
+            found: count.get_untracked() > 0,
+            name: StoredValue::new(name.unwrap_or_default()),
+            drafts,
+        }
+    }
+
+    fn set(self, count: u8) {
+        self.count.set(count);
+        self.name
+            .with_value(|name| self.drafts.set(name, &count.to_string()));
+    }
+
+    fn forget(self) {
+        if self.name.with_value(|name| !name.is_empty()) {
+            self.drafts.dropping()();
+        }
+    }
 }
 
 /// A pass goes on only while its screen is shown; every tap shows it anew at the same place.
@@ -167,13 +209,17 @@ fn picture(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
     drawn(&drawing(group, turning, swings), &title, "turn__star")
 }
 
-fn next_fastener(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
+fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> AnyView {
+    let found = swings.found;
+    let swings = swings.count.get();
+    let kept = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsKept));
     view! {
         <div class="turn">
             {picture(at, group, turning, swings)}
             <div class="turn__value">
                 {value(at, turning)}
                 {counted(at, turning, swings)}
+                {kept.map(|kept| view! { <p>{kept}</p> })}
                 {angle_beside(turning, swings)}
                 {wrench(at, turning)}
                 {conditions(at, group)}
@@ -274,17 +320,16 @@ fn conditions(at: &At, group: Group) -> Option<AnyView> {
         .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
 }
 
-fn turn_keys(
-    at: &At,
-    turning: &Turning,
-    telling: RwSignal<Telling>,
-    swings: RwSignal<u8>,
-) -> AnyView {
+fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swings) -> AnyView {
     let swing = turning.swung(1).map(|(one, _)| {
         let label = text::swing(at.lang, &at.fmt.angle(one, 0).line());
         key(Look::Plain, label, move || {
-            swings.update(|count| *count = count.saturating_add(1));
+            swings.set(swings.count.get_untracked().saturating_add(1));
         })
+    });
+    let anew = swings.found.then(|| {
+        let label = text::book(at.lang, BookWord::SwingsAnew);
+        key(Look::Plain, label, move || swings.set(0))
     });
     let sets = turning.uses_wrench() && turning.swung(0).is_none();
     let with_wrench = sets && turning.wrench().is_some();
@@ -292,10 +337,11 @@ fn turn_keys(
         let label = text::desk(at.lang, Desk::Adapter);
         key(Look::Plain, label, move || telling.set(Telling::Adapter))
     });
-    view! { {primary(at, turning)} {swing} {mishap::begin(at, telling)} {adapter} }.into_any()
+    view! { {primary(at, turning, swings)} {swing} {anew} {mishap::begin(at, telling)} {adapter} }
+        .into_any()
 }
 
-fn primary(at: &At, turning: &Turning) -> AnyView {
+fn primary(at: &At, turning: &Turning, swings: Swings) -> AnyView {
     let here = at.clone();
     let (Some(item), Some(what)) = (turning.next(), turning.tap()) else {
         return key(Look::Primary, at.say(Say::StartPassAgain), move || {
@@ -312,6 +358,7 @@ fn primary(at: &At, turning: &Turning) -> AnyView {
     };
     let last = turning.is_last();
     key(Look::Primary, label, move || {
+        swings.forget();
         let whats = vec![what.clone()];
         if last {
             here.write_and_go_on(whats);

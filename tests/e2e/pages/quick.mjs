@@ -65,6 +65,7 @@ const USUAL = {
   "Axle nut": /clicked$/,
   "Caliper up again": "Caliper is tied up",
   "Spin the hub": "Smooth and quiet",
+  "Wheel off again": "Off, on the stand",
   "Caliper down": /clicked$|^Caliper is on$/,
   "Caliper pins": /clicked$/,
   "Stake the nut": /^(Pedal is firm|Nut is staked)$/,

@@ -2,10 +2,11 @@
 
 use leptos::prelude::*;
 
+use crate::job::book::doubts_in;
 use crate::job::typed_card::{CardSlip, kept_because};
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::fastening::card::CardFault;
-use crate::trade::fastening::{CardItem, Doubt, SpecCard, doubts};
+use crate::trade::fastening::{CardItem, Doubt, SpecCard};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::focus;
@@ -73,7 +74,7 @@ impl CardForm {
     fn keep(self, at: &At) {
         self.tried.set(true);
         match self.card() {
-            Ok(card) if doubts(&card).is_empty() => keep_card(at, self, card, true),
+            Ok(card) if doubts_in(at.sheet(), &card).is_empty() => keep_card(at, self, card, true),
             Err(CardSlip::Fault(CardFault::NoSource)) => self.source.open.set(true),
             Ok(_) | Err(_) => {}
         }
@@ -110,46 +111,51 @@ impl CardForm {
         let (here, for_doubted) = (at.clone(), at.clone());
         let reasons = move || {
             let card = self.card().ok().filter(|_| self.tried.get())?;
-            (!doubts(&card).is_empty()).then(|| self.reasons(&for_doubted, &card))
+            let doubted = !doubts_in(for_doubted.sheet(), &card).is_empty();
+            doubted.then(|| reasons(&for_doubted, self, &card))
         };
-        let (lang, fmt) = (at.lang, at.fmt);
+        let for_slip = at.clone();
         view! {
-            <div class="slip" role="alert">{move || self.says(lang, fmt)}</div>
+            <div class="slip" role="alert">{move || self.says(&for_slip)}</div>
             {key(Look::Primary, at.text().primary, move || self.keep(&here))} {reasons}
             {key(Look::Plain, at.say(Say::NotFound), move || mode.set(Mode::NotFound))}
         }
         .into_any()
     }
 
-    /// One key a reason for which a doubted figure is kept all the same; it stands on the card.
-    fn reasons(self, at: &At, card: &SpecCard) -> AnyView {
-        let keys = [Desk::ReadTwice, Desk::SecondDocument, Desk::AskedMaker].map(|reason| {
-            let (at, reason) = (at.clone(), text::desk(at.lang, reason));
-            let card = kept_because(card.clone(), reason);
-            key(Look::Plain, reason, move || {
-                keep_card(&at, self, card.clone(), true);
-            })
-        });
-        view! { <div class="reasons">{keys.into_iter().collect_view()}</div> }.into_any()
-    }
-
     /// What is wrong with the fields or odd about them, once it was tried to keep them.
-    fn says(self, lang: Lang, fmt: Format) -> Option<AnyView> {
+    fn says(self, at: &At) -> Option<AnyView> {
         if !self.tried.get() {
             return None;
         }
         let sentences = match self.card() {
-            Err(slip) => vec![text::card_slip(lang, slip)],
-            Ok(card) => doubts(&card)
-                .iter()
-                .map(|doubt| doubt_says(lang, fmt, doubt))
-                .collect(),
+            Err(slip) => vec![text::card_slip(at.lang, slip)],
+            Ok(card) => doubts_said(at, &card),
         };
         let sentences = sentences
             .into_iter()
             .map(|sentence| view! { <p>{sentence}</p> });
         Some(sentences.collect_view().into_any())
     }
+}
+
+/// One key a reason for which a doubted card is kept all the same; it stands on the card.
+pub fn reasons(at: &At, form: CardForm, card: &SpecCard) -> AnyView {
+    let keys = [Desk::ReadTwice, Desk::SecondDocument, Desk::AskedMaker].map(|reason| {
+        let (at, reason) = (at.clone(), text::desk(at.lang, reason));
+        let card = kept_because(card.clone(), reason);
+        key(Look::Plain, reason, move || {
+            keep_card(&at, form, card.clone(), true);
+        })
+    });
+    view! { <div class="reasons">{keys.into_iter().collect_view()}</div> }.into_any()
+}
+
+/// Everything that is odd about a card in this job, a sentence each.
+pub fn doubts_said(at: &At, card: &SpecCard) -> Vec<String> {
+    let doubts = doubts_in(at.sheet(), card);
+    let said = doubts.iter().map(|it| doubt_says(at.lang, at.fmt, it));
+    said.collect()
 }
 
 fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
@@ -193,6 +199,7 @@ fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
         Doubt::LowerStage { typed, before } => {
             text::lower_stage(lang, &both(lang, fmt, typed), &both(lang, fmt, before))
         }
+        Doubt::Count { printed, known } => text::other_count(lang, *printed, *known),
         Doubt::Play {
             typed,
             common,

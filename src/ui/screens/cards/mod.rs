@@ -20,6 +20,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::screens::cards::form::CardForm;
 use crate::ui::screens::pack::keep;
 
+pub use offer::{aged, looked_up_today};
 pub use source::SourceFields;
 
 /// What the screen of a card shows.
@@ -38,7 +39,7 @@ enum Mode {
 /// The card of a fastener or of the play limit.
 pub fn card(at: &At, item: CardItem) -> AnyView {
     let mode = RwSignal::new(Mode::Reading);
-    let offered = RwSignal::new(None::<SpecCard>);
+    let offered = RwSignal::new(Vec::<SpecCard>::new());
     let form = CardForm::new(at, item);
     let trouble = RwSignal::new(None::<Say>);
     look_up(at, item, offered, mode);
@@ -64,7 +65,7 @@ pub fn card(at: &At, item: CardItem) -> AnyView {
 }
 
 /// Looks into the book of the family, unless this job has the card already or it is half typed.
-fn look_up(at: &At, item: CardItem, offered: RwSignal<Option<SpecCard>>, mode: RwSignal<Mode>) {
+fn look_up(at: &At, item: CardItem, offered: RwSignal<Vec<SpecCard>>, mode: RwSignal<Mode>) {
     let log = book::log_of_job(at.sheet());
     let known = at.sheet().card(item).is_some();
     let (Some(log), false) = (log, known) else {
@@ -74,13 +75,13 @@ fn look_up(at: &At, item: CardItem, offered: RwSignal<Option<SpecCard>>, mode: R
     let app = at.app;
     spawn_local(async move {
         let sheet = app.read_log(&log.0).await;
-        let card = sheet.card(item).cloned();
-        let next = if card.is_some() {
-            Mode::Offer
-        } else {
+        let cards = book::offers(&sheet, item);
+        let next = if cards.is_empty() {
             Mode::Fields
+        } else {
+            Mode::Offer
         };
-        let _ = offered.try_set(card);
+        let _ = offered.try_set(cards);
         let _ = mode.try_set(next);
     });
 }

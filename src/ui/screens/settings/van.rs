@@ -5,7 +5,7 @@ use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, LogId, What};
 use crate::job::kit::{self, KitSlip, typed_dial, typed_upkeep, typed_wrench};
-use crate::text::{self, Desk, Lang, Say};
+use crate::text::{self, BookWord, Desk, Lang, Say};
 use crate::trade::fastening::Wrench;
 use crate::trade::play::{Dial, DialKind};
 use crate::ui::parts::draft::Drafts;
@@ -72,6 +72,7 @@ pub fn van(app: App) -> AnyView {
             <h3>{text::say(lang, Say::Wrenches)}</h3>
             <ul class="van__wrenches">{move || wrenches(van)}</ul>
             {move || range(van)}
+            <p class="hint">{text::book(lang, BookWord::Clicks)}</p>
             {add_wrench(van)}
             <h3>{text::say(lang, Say::DialTitle)}</h3>
             {move || dial(van)}

@@ -1,0 +1,159 @@
+//! The card book of this phone: what is kept, for which vehicles, how old it is; confirmed by one
+//! tap each, and taken along as a file of its own.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::book::{PREFIX, offers, source_of};
+use crate::job::entry::{LogId, VehicleField, What};
+use crate::platform::files;
+use crate::report::cards::{card_twin, card_value, source_line};
+use crate::text::{self, BookWord, Say};
+use crate::trade::fastening::{CardItem, SpecCard};
+use crate::ui::files::exported_book;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::parts::today;
+use crate::ui::route::Route;
+use crate::ui::screens::cards::{aged, looked_up_today};
+use crate::ui::state::App;
+
+/// One family's book.
+#[derive(Clone)]
+struct Family {
+    log: LogId,
+    name: String,
+    /// What is kept of each thing; more than one card where two phones differ.
+    kept: Vec<Vec<SpecCard>>,
+}
+
+/// The book as it was read.
+type Books = RwSignal<Option<Vec<Family>>>;
+
+/// The card book.
+pub fn book(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let books: Books = RwSignal::new(None);
+    read(app, books);
+    let word = move |word| text::book(lang, word);
+    let any = move || books.with(|books| books.as_ref().is_some_and(|all| !all.is_empty()));
+    let families = move || {
+        let all = books.get().unwrap_or_default();
+        all.iter().map(|one| family(app, books, one)).collect_view()
+    };
+    let empty = move || books.with(|books| books.as_ref().is_some_and(Vec::is_empty));
+    view! {
+        <main class="desk book">
+            <h1>{word(BookWord::Title)}</h1>
+            {banners(app)}
+            <p class="hint">{move || word(if empty() { BookWord::Empty } else { BookWord::Say })}</p>
+            {move || any().then(|| key(Look::Primary, word(BookWord::Export), move || export(app)))}
+            {link(Look::Plain, word(BookWord::TakeIn), Route::Import.to_hash())}
+            {families}
+            {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
+        </main>
+    }
+    .into_any()
+}
+
+/// Reads every family's book of this phone.
+fn read(app: App, books: Books) {
+    spawn_local(async move {
+        let mut all = Vec::new();
+        for log in app.shelf().logs().await {
+            if !log.starts_with(PREFIX) {
+                continue;
+            }
+            let sheet = app.read_log(&log).await;
+            let kept = CardItem::ALL.iter().map(|item| offers(&sheet, *item));
+            let kept: Vec<Vec<SpecCard>> = kept.filter(|cards| !cards.is_empty()).collect();
+            let name = sheet.vehicle(VehicleField::Family).unwrap_or(&log);
+            if !kept.is_empty() {
+                all.push(Family {
+                    name: name.to_owned(),
+                    log: LogId(log),
+                    kept,
+                });
+            }
+        }
+        all.sort_by(|one, two| one.name.cmp(&two.name));
+        let _ = books.try_set(Some(all));
+    });
+}
+
+fn family(app: App, books: Books, family: &Family) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let rows = family.kept.iter().map(|cards| {
+        let differ = (cards.len() > 1).then(|| {
+            view! { <li class="slip" role="alert">{text::book(lang, BookWord::Differ)}</li> }
+        });
+        let cards = cards.iter().map(|card| row(app, books, &family.log, card));
+        view! { {differ} {cards.collect_view()} }
+    });
+    view! {
+        <section class="book__family">
+            <h2>{family.name.clone()}</h2>
+            <ul class="book__cards">{rows.collect_view()}</ul>
+        </section>
+    }
+    .into_any()
+}
+
+fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> AnyView {
+    let settings = app.settings.get_untracked();
+    let (lang, fmt) = (settings.lang, settings.format());
+    let name = text::card_item(lang, card.item);
+    let twin = card_twin(lang, fmt, card).map(|twin| text::also_value(lang, &twin));
+    let source = source_of(card).map(|source| source_line(lang, source));
+    let is_fresh = source_of(card).is_some_and(|it| it.looked_up.to_string() == today());
+    let state = if is_fresh {
+        view! { <p><b>{text::book(lang, BookWord::Today)}</b></p> }.into_any()
+    } else {
+        let (log, fresh) = (log.clone(), looked_up_today(card, &settings.by));
+        let confirm = key(
+            Look::Plain,
+            text::say(lang, Say::LookedUpAgain),
+            move || {
+                keep(app, books, log.clone(), fresh.clone());
+            },
+        );
+        view! { <p><b>{aged(lang, card)}</b></p> {confirm} }.into_any()
+    };
+    view! {
+        <li class="book__card" aria-label=name>
+            <p class="book__value">
+                <span>{name}</span>
+                <b>{card_value(lang, fmt, card)}</b>
+                <small>{twin}</small>
+            </p>
+            <p class="hint">{source}</p>
+            {state}
+        </li>
+    }
+    .into_any()
+}
+
+/// Keeps a card that was looked up again, and reads the book anew.
+fn keep(app: App, books: Books, log: LogId, card: Option<SpecCard>) {
+    let Some(card) = card else { return };
+    spawn_local(async move {
+        app.append_to(log, vec![What::Card(card)]).await;
+        read(app, books);
+    });
+}
+
+/// Offers the book as a file, and says what became of it.
+fn export(app: App) {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let name = format!("{}.json", text::book_file_stem(lang, &today()));
+    spawn_local(async move {
+        let made = exported_book(&app.shelf()).await.ok();
+        let saved =
+            made.is_some_and(|text| files::save_text(&name, "application/json", &text).is_ok());
+        app.told.set(Some(if saved {
+            Say::ExportDone
+        } else {
+            Say::ExportFailed
+        }));
+    });
+}
