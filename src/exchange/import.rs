@@ -11,7 +11,7 @@ use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, erased,
 };
 use crate::exchange::wire::{WireError, decode, encode};
-use crate::job::entry::{LogId, Photo, What};
+use crate::job::entry::LogId;
 use crate::text::Say;
 
 /// Why a file is refused.
@@ -87,20 +87,6 @@ pub struct IncomingLog {
     pub unreadable: Vec<(KeptText, WireError)>,
     /// Another program laid the file out anew; no value of it was changed.
     pub reformatted: bool,
-}
-
-impl IncomingLog {
-    /// The pictures that its entries name; a file never carries their bytes.
-    pub fn photos(&self) -> Vec<Photo> {
-        let photos =
-            self.records
-                .iter()
-                .filter_map(|record| match decode(&record.text).ok()?.what {
-                    What::Photo(photo) => Some(photo),
-                    _ => None,
-                });
-        photos.collect()
-    }
 }
 
 impl ImportError {

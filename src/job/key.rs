@@ -65,6 +65,8 @@ pub enum Key {
     RunoutLimit(Surface),
     /// The ending.
     Ended,
+    /// What a picture shows, by its digest.
+    Caption(String),
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -103,9 +105,11 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
         What::Ended(_) => vec![Key::Ended],
+        What::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
         What::Erased(_)
         | What::Paid(_)
         | What::Photo(_)
+        | What::Voice(_)
         | What::Note(..)
         | What::Strike(_)
         | What::Unknown(_) => Vec::new(),

@@ -79,6 +79,8 @@ fn fixed(lang: Lang) -> Vec<Found> {
         surface(Surface),
         left_out(LeftOut),
         next_at_face(Next),
+        kept(Kept),
+        caption_word(CaptionWord),
     );
     for value in crate::trade::runout::Form::ALL {
         found.push(Found(format!("{value:?}"), form(lang, *value).to_owned()));

@@ -4,10 +4,11 @@
 use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
 use hubslate::job::also::Also;
+use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
-    KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
-    RunoutReading, Scope, Setup, Side, Signed, VehicleField, What,
+    Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId,
+    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading,
+    Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
@@ -39,6 +40,7 @@ pub fn entries() -> Vec<Entry> {
     whats.extend(at_the_corner());
     whats.extend(at_the_end());
     whats.extend(round_a_face());
+    whats.extend(kept_as_bytes());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
     let note = whats.iter().position(|what| matches!(what, What::Note(..)));
@@ -247,6 +249,26 @@ fn round_a_face() -> Vec<What> {
         What::Runout(read),
         What::Runout(skipped),
         What::RunoutLimit(card),
+    ]
+}
+
+fn kept_as_bytes() -> Vec<What> {
+    let said = |caption| {
+        What::Captioned(Captioned {
+            sha256: entry_digest("a picture"),
+            caption,
+        })
+    };
+    vec![
+        What::Voice(Voice {
+            step: StepKey::at(Step::SpinHand, FRONT_LEFT),
+            sha256: entry_digest("a voice"),
+            mime: "audio/webm;codecs=opus".to_owned(),
+            seconds: 7,
+        }),
+        said(Caption::Word(CaptionWord::StandAndGround)),
+        said(Caption::Words("Stand on the tarred strip".to_owned())),
+        said(Caption::Step),
     ]
 }
 

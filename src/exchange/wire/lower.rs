@@ -4,7 +4,7 @@ use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
 use crate::exchange::wire::{card, kit, money, runout};
-use crate::job::entry::{self, Moved, Quantity};
+use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
 /// The stored body; `None` for an unknown kind, which is stored as it came.
@@ -144,8 +144,28 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         },
         entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
         entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
+        entry::What::Voice(voice) => What::Voice {
+            step: voice.step.code(),
+            sha256: voice.sha256.clone(),
+            mime: voice.mime.clone(),
+            seconds: voice.seconds,
+        },
+        entry::What::Captioned(said) => captioned(said),
         entry::What::Unknown(_) => return None,
     })
+}
+
+fn captioned(said: &Captioned) -> What {
+    let (word, text) = match &said.caption {
+        Caption::Step => (None, None),
+        Caption::Word(word) => (Some(word.code().to_owned()), None),
+        Caption::Words(text) => (None, Some(text.clone())),
+    };
+    What::Captioned {
+        sha256: said.sha256.clone(),
+        word,
+        text,
+    }
 }
 
 fn moved(change: &Moved) -> What {

@@ -167,10 +167,23 @@ pub(super) enum What {
     },
     Runout(runout::ReadingText),
     RunoutLimit(runout::CardText),
+    Voice {
+        step: String,
+        sha256: String,
+        mime: String,
+        seconds: u8,
+    },
+    Captioned {
+        sha256: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        word: Option<String>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        text: Option<String>,
+    },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 32] = [
+const KINDS: [&str; 34] = [
     "opened",
     "person",
     "erased",
@@ -203,6 +216,8 @@ const KINDS: [&str; 32] = [
     "strike",
     "runout",
     "runout_limit",
+    "voice",
+    "captioned",
 ];
 
 /// The answer to a step.

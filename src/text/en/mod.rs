@@ -3,6 +3,7 @@
 pub(super) mod checks;
 pub(super) mod decide;
 pub(super) mod desk;
+pub(super) mod kept;
 pub(super) mod measure;
 pub(super) mod mishap;
 pub(super) mod practice;
@@ -15,6 +16,7 @@ mod steps_close;
 mod steps_gauge;
 mod steps_listen;
 mod steps_pack;
+mod steps_pictures;
 mod steps_rock;
 mod steps_site;
 mod steps_strip;

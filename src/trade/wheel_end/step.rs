@@ -42,6 +42,7 @@ words! {
         TeardownYes = "teardown_yes",
 
         BeforeDriving = "before_driving",
+        FoundPhoto = "found_photo",
         Drive = "drive",
         SignSpeed = "sign_speed",
         SignSwerve = "sign_swerve",
@@ -79,6 +80,7 @@ words! {
 
         Decide = "decide",
         Agree = "agree",
+        DeclinedPhoto = "declined_photo",
 
         StripNut = "strip_nut",
         StripBrake = "strip_brake",
@@ -109,6 +111,7 @@ words! {
         WheelOn = "wheel_on",
         Lower = "lower",
         TurnWheelNuts = "turn_wheel_nuts",
+        MishapPhoto = "mishap_photo",
 
         ProveSpin = "prove_spin",
         ProvePedal = "prove_pedal",
@@ -121,6 +124,7 @@ words! {
         Sign = "sign",
         Report = "report",
         End = "end",
+        LeftPhoto = "left_photo",
 
         RetorqueDone = "retorque_done",
         Comeback = "comeback",
