@@ -1,5 +1,7 @@
 //! What fingers touch and eyes read, used by every screen.
 
+pub mod bytes;
+pub mod camera;
 pub mod draft;
 pub mod field;
 pub mod frame;
@@ -13,6 +15,7 @@ pub mod picture;
 pub mod practice;
 pub mod rows;
 pub mod strip;
+pub mod talk;
 
 use crate::platform::clock;
 

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
-use crate::text::{self, Lang, Say};
-use crate::ui::files::{Outcome, take};
+use crate::text::{self, Kept, Lang, Say};
+use crate::ui::files::{Came, Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
@@ -30,7 +30,7 @@ pub fn import(app: App) -> AnyView {
                 <input
                     node_ref=input
                     type="file"
-                    accept=".json,application/json"
+                    accept=".json,.zip,application/json,application/zip"
                     multiple
                     class="key__file"
                     on:change=chosen
@@ -58,12 +58,32 @@ fn take_each(app: App, outcomes: RwSignal<Vec<(String, Outcome)>>, files: &FileL
             outcomes.update(|all| all.push((file.name(), outcome)));
         }
         app.read_list();
+        app.look_at_room();
     });
+}
+
+/// What is to be said of the pictures and voice notes that came with a file.
+fn came(bytes: &Came, lang: Lang) -> Vec<String> {
+    let mut told = Vec::new();
+    if bytes.kept > 0 {
+        told.push(text::pictures_taken(lang, bytes.kept));
+    }
+    if !bytes.wrong.is_empty() {
+        told.push(text::picture_wrong(lang, &bytes.wrong.join(", ")));
+    }
+    if bytes.no_room {
+        told.push(text::kept(lang, Kept::NoRoomImport).to_owned());
+    }
+    told
 }
 
 fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
     let (sentences, jobs) = match outcome {
         Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
+        Outcome::NotUnpacked => {
+            let words = text::kept(lang, Kept::NotUnpacked).to_owned();
+            (vec![words], Vec::new())
+        }
         Outcome::Taken {
             jobs,
             entries,
@@ -71,6 +91,7 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             aside,
             edited,
             no_picture,
+            bytes,
         } => {
             let mut sentences = vec![text::imported(lang, *entries, *new)];
             if *new == 0 {
@@ -82,6 +103,7 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             if *edited > 0 {
                 sentences.push(text::say(lang, Say::ProblemEdited).to_owned());
             }
+            sentences.extend(came(bytes, lang));
             if !no_picture.is_empty() {
                 let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);
                 let steps: Vec<&str> = steps.collect();

@@ -11,6 +11,7 @@ mod home;
 mod import;
 mod loose;
 mod mishap;
+mod notes;
 mod number;
 mod pack;
 mod photo;
@@ -50,7 +51,7 @@ pub fn root() -> impl IntoView {
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => whole::report(app),
         Route::Runout(_) => runout::runout(app),
-        Route::Notes(_) => wherever::notes(app),
+        Route::Notes(_) => notes::notes(app),
         Route::Truth(_) => practice::told(app),
     }
 }
