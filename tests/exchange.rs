@@ -29,7 +29,8 @@ use hubslate::exchange::{
     EntryFault, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,
 };
 use hubslate::job::also::named;
-use hubslate::job::entry::{Charge, EntryId, LogId, Quantity, Reply, Side, What};
+use hubslate::job::caption::caption;
+use hubslate::job::entry::{Caption, Charge, EntryId, LogId, Quantity, Reply, Side, What};
 use hubslate::job::fold;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
@@ -426,6 +427,31 @@ fn the_file_of_version_1_is_still_read_and_written() {
     let texts = log.records.into_iter().map(|record| record.text).collect();
     assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }
+
+#[test]
+fn a_file_with_pictures_and_a_voice_note_is_still_read_and_written() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-kept.json");
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
+    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
+    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    // `printf 'a picture' | sha256sum` and the same of 'a voice'.
+    let named: Vec<&str> = sheet
+        .counting()
+        .filter_map(|entry| Some(entry.what.named()?.sha256))
+        .collect();
+    assert_eq!(named, [PICTURE, VOICE]);
+    let said = caption(&sheet, PICTURE);
+    assert_eq!(
+        *said,
+        Caption::Words("Stand on the tarred strip".to_owned())
+    );
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+}
+
+const PICTURE: &str = "92b2fa58028958317e408bd84ecfa70f5ee35b121991dbc232c49d166353708b";
+const VOICE: &str = "e2c67f1527d5838f1b4666d75877b1bddc4d368101ad5e236128412f8be83354";
 
 /// An export as the first files of this version were: they had no canonical digest.
 fn as_first_written(kind: LogKind, log: LogId, texts: Vec<String>) -> String {

@@ -13,14 +13,19 @@ mod python;
 #[path = "support/random_jobs.rs"]
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod random_jobs;
+#[path = "support/zipped.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod zipped;
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
+use hubslate::exchange::bundle::{self, BundleError};
 use hubslate::job::entry::{Due, DueKind, PersonField, Reply, VehicleField, What};
 use hubslate::trade::wheel_end::{Pick, Step, StepKey};
 use random_jobs::RandomJob;
 use serde_json::{Value, json};
+use zipped::Zipped;
 
 fn folder(name: &str) -> PathBuf {
     let path = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("formats-{name}"));
@@ -96,6 +101,31 @@ fn the_samples_answer_the_questions_of_a_shop() {
         (&json!("486"), &json!("USD"))
     );
     assert_eq!(row["customer"], "Dana Quill");
+}
+
+#[test]
+fn a_zip_is_read_by_another_library_and_one_of_its_own_is_read_here() {
+    let here = folder("zip");
+    let Zipped { text, kept, .. } = zipped::job();
+    let zip = bundle::write("job.json", &text, &kept).unwrap();
+    std::fs::write(here.join("job.zip"), zip).unwrap();
+    std::fs::write(here.join("job.json"), &text).unwrap();
+    let due = samples();
+    let told = read(&here, &[here.join("job.json"), due[0].clone()]);
+    let pieces = told["zip"].as_array().unwrap();
+    // The method 0 is "stored" (APPNOTE.TXT of the format, 4.4.5).
+    assert!(pieces.iter().all(|piece| piece[1] == 0), "{pieces:?}");
+    assert_eq!((pieces.len(), &pieces[0][0]), (4, &json!("job.json")));
+    for (wanted, _) in &kept {
+        let found = pieces.iter().find(|piece| piece[0] == bundle::name(wanted));
+        assert_eq!(found.unwrap()[2], wanted.sha256);
+    }
+    let stored = std::fs::read(here.join("stored.zip")).unwrap();
+    let opened = bundle::open(&stored).unwrap();
+    let held = bundle::held(&bundle::wanted_in(&opened.text), &opened.pieces);
+    assert_eq!((opened.text, held.there.len()), (text, 3));
+    let deflated = std::fs::read(here.join("deflated.zip")).unwrap();
+    assert_eq!(bundle::open(&deflated), Err(BundleError::Packed));
 }
 
 /// Commas, quotes, lines, a backslash, letters of two and four octets, and what a spreadsheet

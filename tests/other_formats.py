@@ -1,12 +1,16 @@
 """What other programs read in the calendar and in the lines, as JSON on one line.
 
     python tests/other_formats.py FOLDER      with due.ics, jobs.csv and entries.jsonl in it
+
+A job.zip in the folder is read too, and packed anew as stored.zip and deflated.zip.
 """
 
 import csv
+import hashlib
 import json
 import os
 import sys
+import zipfile
 from pathlib import Path
 
 import duckdb
@@ -36,10 +40,25 @@ def answers(folder):
             yield [[str(cell) for cell in row] for row in rows]
 
 
+def pieces(folder):
+    """What zipfile finds in job.zip: name, method, SHA-256; its own check first."""
+    if not (folder / "job.zip").exists():
+        return None
+    with zipfile.ZipFile(folder / "job.zip") as archive:
+        assert archive.testzip() is None
+        found = [(it.filename, it.compress_type, archive.read(it)) for it in archive.infolist()]
+    for name, method in [("stored.zip", zipfile.ZIP_STORED), ("deflated.zip", zipfile.ZIP_DEFLATED)]:
+        with zipfile.ZipFile(folder / name, "w", method) as anew:
+            for piece, _, data in found:
+                anew.writestr(piece, data)
+    return [[piece, method, hashlib.sha256(data).hexdigest()] for piece, method, data in found]
+
+
 def main(folder):
     with open(folder / "jobs.csv", encoding="utf-8", newline="") as file:
         table = list(csv.DictReader(file))
-    print(json.dumps({"events": list(events(folder / "due.ics")), "table": table, "answers": list(answers(folder))}))
+    print(json.dumps({"events": list(events(folder / "due.ics")), "table": table, "answers": list(answers(folder)),
+                      "zip": pieces(folder)}))
 
 
 if __name__ == "__main__":

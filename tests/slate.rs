@@ -20,11 +20,12 @@ use std::task::{Context, Poll, Waker};
 
 use faulty::{Faulty, block_on};
 use hubslate::exchange::wire::WireError;
-use hubslate::job::entry::{Entry, EntryId, What};
+use hubslate::job::entry::{Entry, EntryId, Photo as Photograph, What};
 use hubslate::job::fold;
-use hubslate::platform::record::{Record, StoreProblem};
-use hubslate::slate::{Kept, NotKept, compose, keep, log_id, read, records, undo};
-use hubslate::trade::wheel_end::{Group, Hold, Start, Step};
+use hubslate::job::picture::{pictures, retaken};
+use hubslate::platform::record::{Photo, Record, StoreProblem};
+use hubslate::slate::{Kept, NotKept, compose, keep, keep_bytes, log_id, read, records, undo};
+use hubslate::trade::wheel_end::{Group, Hold, Start, Step, StepKey};
 use record::{Job, Phone, item, log, moved, note, opened};
 
 const FULL: StoreProblem = StoreProblem::Full;
@@ -223,6 +224,67 @@ fn ids_are_uuids_of_version_7_in_the_order_of_the_tap() {
         }
         assert!(ids.insert(log_id(&pen).0), "a log is no entry");
     }
+}
+
+fn picture() -> Photo {
+    Photo {
+        mime: "image/jpeg".to_owned(),
+        bytes: b"abc".to_vec(),
+    }
+}
+
+#[test]
+fn bytes_are_kept_under_their_digest_before_an_entry_can_name_them() {
+    let store = Faulty::default();
+    let sha256 = block_on(keep_bytes(&store, picture())).unwrap();
+    // FIPS 180-2, appendix B.1.
+    let published = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
+    assert_eq!(sha256, published);
+    assert_eq!(store.bytes(published), Some(picture()));
+    assert_eq!(store.calls(), ["bytes begin", "bytes are durable"]);
+}
+
+#[test]
+fn where_there_is_no_room_for_bytes_there_is_no_entry_and_nothing_else_is_lost() {
+    let store = Faulty::default();
+    block_on(keep(&store, &tap())).unwrap();
+    store.bytes_fail(Some(FULL));
+    let kept = block_on(keep_bytes(&store, picture()));
+    assert_eq!(kept, Err(FULL), "no digest, so no entry can be made");
+    assert_eq!(store.in_journal(), records(&tap()).unwrap());
+    assert_eq!(store.in_second(), records(&tap()).unwrap());
+    // Taps, which are small, are kept on; and the picture once there is room.
+    let phone = Phone::new("slate one", 9_000);
+    assert_eq!(
+        block_on(keep(&store, &phone.clone().tap(&[], vec![note("y")]))),
+        Ok(Kept::Safe)
+    );
+    store.bytes_fail(None);
+    assert!(block_on(keep_bytes(&store, picture())).is_ok());
+}
+
+#[test]
+fn undo_of_a_second_picture_brings_the_first_back() {
+    let shot = |sha256: &str| Photograph {
+        step: StepKey::at(Step::StandPhoto, record::HERE),
+        sha256: sha256.to_owned(),
+        mime: "image/jpeg".to_owned(),
+        width: 4,
+        height: 3,
+    };
+    let there = |job: &Job| -> Vec<String> {
+        let sheet = job.sheet();
+        let all = pictures(&sheet).map(|(_, photo)| photo.sha256.clone());
+        all.collect()
+    };
+    let mut job = Job::opened();
+    let first = job.tap(vec![What::Photo(shot("a"))]);
+    job.tap(retaken(&job.sheet(), &first[0], shot("b")));
+    assert_eq!(there(&job), ["b"]);
+    undone(&mut job);
+    assert_eq!(there(&job), ["a"]);
+    undone(&mut job);
+    assert_eq!(there(&job), Vec::<String>::new());
 }
 
 fn pins(to: Hold) -> What {

@@ -3,13 +3,15 @@
 //! Nothing is judged here; `exchange` does it, and this reads, prints and writes.
 
 mod order;
+mod source;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
+use hubslate::exchange::bundle::{self, Held, Wanted};
 use hubslate::exchange::calendar::calendar;
 use hubslate::exchange::erase::pseudonym;
 use hubslate::exchange::gather::{Gathered, Union};
@@ -60,7 +62,12 @@ fn carry_out(order: &Order) -> u8 {
         } => {
             let mut gathering = gather(files, *json);
             let made = gathering.make(make);
-            gathering.write(made, out, *json)
+            let whole = matches!(make, Make::Union | Make::Erased(_));
+            let bytes = made.and_then(|text| match whole && is_zip(out) {
+                true => gathering.packed(&text, out),
+                false => Ok(text.into_bytes()),
+            });
+            gathering.write(bytes, out, *json)
         }
     }
 }
@@ -72,11 +79,6 @@ fn say(yard: Yard) -> String {
 /// Prints a line; a reader that has gone away is no fault of ours.
 fn tell(line: &str) {
     let _ = writeln!(std::io::stdout(), "{line}");
-}
-
-fn read_text(path: &Path) -> Result<String, String> {
-    let bytes = fs::read(path).map_err(|why| say(Yard::NotRead(&why.to_string())))?;
-    String::from_utf8(bytes).map_err(|_| say(Yard::NotOurs))
 }
 
 fn why(error: &ImportError) -> String {
@@ -97,24 +99,38 @@ fn why(error: &ImportError) -> String {
 fn verify_all(files: &[PathBuf], as_json: bool) -> u8 {
     let mut ending = 0;
     for path in files {
-        let checked = read_text(path).and_then(|text| verify(&text).map_err(|error| why(&error)));
-        let well = checked
+        let source = source::read(path);
+        let content = source.as_ref().map_err(String::clone);
+        let content = content.and_then(source::Source::content);
+        let checked = content
             .as_ref()
-            .is_ok_and(|logs| logs.iter().all(|log| log.findings.is_empty()));
+            .map_err(String::clone)
+            .and_then(|content| verify(&content.text).map_err(|error| why(&error)));
+        let held = content.ok().and_then(|content| content.held);
+        let whole = held.as_ref().is_none_or(|held| held.changed.is_empty());
+        let well = whole
+            && checked
+                .as_ref()
+                .is_ok_and(|logs| logs.iter().all(|log| log.findings.is_empty()));
         if !well {
             ending = 1;
         }
         tell(&if as_json {
-            value(path, &checked, well).to_string()
+            value(path, &checked, held.as_ref(), well).to_string()
         } else {
-            line(path, &checked, well)
+            line(path, &checked, held.as_ref(), well)
         });
     }
     ending
 }
 
 /// One line of a file.
-fn line(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> String {
+fn line(
+    path: &Path,
+    checked: &Result<Vec<Checked>, String>,
+    held: Option<&Held>,
+    well: bool,
+) -> String {
     let name = path.display();
     let logs = match checked {
         Err(why) => return format!("{name}: {}: {why}", say(Yard::Refused)),
@@ -135,6 +151,7 @@ fn line(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> Stri
     let remarks = logs.iter().flat_map(|log| &log.remarks);
     let mut told: Vec<String> = findings.map(|finding| finding.say(LANG)).collect();
     told.extend(remarks.map(|remark| remark.say(LANG)));
+    told.extend(held.map(source::told).unwrap_or_default());
     // What holds for every log of a file is said once.
     let mut said = BTreeSet::new();
     told.retain(|sentence| said.insert(sentence.clone()));
@@ -146,15 +163,26 @@ fn line(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> Stri
 }
 
 /// The same as JSON, one object a line.
-fn value(path: &Path, checked: &Result<Vec<Checked>, String>, well: bool) -> Value {
+fn value(
+    path: &Path,
+    checked: &Result<Vec<Checked>, String>,
+    held: Option<&Held>,
+    well: bool,
+) -> Value {
     let file = path.display().to_string();
     match checked {
         Err(why) => json!({ "file": file, "status": "refused", "why": why }),
-        Ok(logs) => json!({
-            "file": file,
-            "status": if well { "holds" } else { "differs" },
-            "logs": logs.iter().map(|log| log.to_value(LANG)).collect::<Vec<_>>(),
-        }),
+        Ok(logs) => {
+            let mut value = json!({
+                "file": file,
+                "status": if well { "holds" } else { "differs" },
+                "logs": logs.iter().map(|log| log.to_value(LANG)).collect::<Vec<_>>(),
+            });
+            if let (Some(held), Some(fields)) = (held, value.as_object_mut()) {
+                fields.insert("pictures".to_owned(), source::value(held));
+            }
+            value
+        }
     }
 }
 
@@ -169,6 +197,10 @@ struct Gathering {
     refused: bool,
     /// What is to be known about an erasing.
     erased: Vec<String>,
+    /// Pictures and voice notes of the zips among them, by their digest.
+    kept: BTreeMap<String, (Wanted, Vec<u8>)>,
+    /// What is to be known about those that are changed or missing.
+    pictures: Vec<String>,
 }
 
 fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
@@ -176,13 +208,15 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
         all: Gathered::default(),
         refused: false,
         erased: Vec::new(),
+        kept: BTreeMap::new(),
+        pictures: Vec::new(),
     };
     for path in files {
-        match read_text(path).and_then(|text| read(&text).map_err(|error| why(&error))) {
-            Ok(incoming) => gathering.all.take(&incoming),
+        let file = path.display().to_string();
+        match gathering.take(path) {
+            Ok(()) => {}
             Err(why) => {
                 gathering.refused = true;
-                let file = path.display().to_string();
                 tell(&if as_json {
                     json!({ "file": file, "status": "refused", "why": why }).to_string()
                 } else {
@@ -195,6 +229,37 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
 }
 
 impl Gathering {
+    /// Takes a file in; a picture that is not what the record names is left out and said.
+    fn take(&mut self, path: &Path) -> Result<(), String> {
+        let source = source::read(path)?;
+        let content = source.content()?;
+        let incoming = read(&content.text).map_err(|error| why(&error))?;
+        self.all.take(&incoming);
+        let Some(held) = content.held else {
+            return Ok(());
+        };
+        self.refused |= !held.changed.is_empty();
+        let file = path.display();
+        let told = source::told(&held).into_iter().skip(1);
+        self.pictures
+            .extend(told.map(|told| format!("{file}: {told}")));
+        for (wanted, bytes) in held.there {
+            self.kept
+                .insert(wanted.sha256.clone(), (wanted, bytes.to_vec()));
+        }
+        Ok(())
+    }
+
+    /// A zip of the file and of every picture that it names and that came.
+    fn packed(&self, text: &str, out: &Path) -> Result<Vec<u8>, String> {
+        let wanted = bundle::wanted_in(text);
+        let kept = wanted.iter().filter_map(|one| self.kept.get(&one.sha256));
+        let kept: Vec<(Wanted, Vec<u8>)> = kept.cloned().collect();
+        let job = out.with_extension("json");
+        let job = job.file_name().unwrap_or_default().to_string_lossy();
+        bundle::write(&job, text, &kept).map_err(|error| format!("{error:?}"))
+    }
+
     /// The text of what is made, or why it cannot be.
     fn make(&mut self, make: &Make) -> Result<String, String> {
         if let Make::Erased(begins) = make {
@@ -237,24 +302,31 @@ impl Gathering {
         if left.signatures > 0 {
             self.erased.push(say(Yard::Signatures(left.signatures)));
         }
+        if left.pictures > 0 {
+            self.erased.push(say(Yard::PicturesStay(left.pictures)));
+        }
         Ok(())
     }
 
     /// Writes what was made and says what is to be known about it.
-    fn write(&self, made: Result<String, String>, out: &Path, as_json: bool) -> u8 {
+    fn write(&self, made: Result<Vec<u8>, String>, out: &Path, as_json: bool) -> u8 {
         let unions = self.all.unions();
         if unions.is_empty() {
             return 1;
         }
-        let written = made.and_then(|text| {
-            put(out, &text).map_err(|why| say(Yard::NotWritten(&why.to_string())))
+        let written = made.and_then(|bytes| {
+            put(out, &bytes).map_err(|why| say(Yard::NotWritten(&why.to_string())))
         });
         if let Err(why) = written {
             eprintln!("{}: {why}", out.display());
             return NOTHING_DONE;
         }
         let entries = unions.iter().map(|union| union.records.len()).sum();
-        let notes = self.notes(&unions);
+        let mut notes = self.notes(&unions);
+        notes.extend(self.pictures.iter().cloned());
+        if !self.kept.is_empty() && !is_zip(out) {
+            notes.push(say(Yard::PicturesLeftOut(self.kept.len())));
+        }
         let logs = unions.len();
         if as_json {
             let file = out.display().to_string();
@@ -288,11 +360,17 @@ impl Gathering {
     }
 }
 
+/// Whether a file is to be a zip, by its ending.
+fn is_zip(out: &Path) -> bool {
+    out.extension()
+        .is_some_and(|ending| ending.eq_ignore_ascii_case("zip"))
+}
+
 /// Writes beside and renames, so that a full disk leaves no half file under the name.
-fn put(out: &Path, text: &str) -> std::io::Result<()> {
+fn put(out: &Path, bytes: &[u8]) -> std::io::Result<()> {
     let mut beside = out.as_os_str().to_owned();
     beside.push(".part");
     let beside = PathBuf::from(beside);
-    fs::write(&beside, text)?;
+    fs::write(&beside, bytes)?;
     fs::rename(&beside, out)
 }

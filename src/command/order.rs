@@ -6,7 +6,7 @@ use std::path::PathBuf;
 /// What `--help` prints.
 pub const HELP: &str = "\
 hubslate verify [--json] FILES…          compute every digest, reading, uncertainty and decision again
-hubslate merge [--json] FILES… -o OUT    the union of the files in one file
+hubslate merge [--json] FILES… -o OUT    the union of the files in one file; OUT.zip with pictures
 hubslate erase JOB FILES… -o OUT         the same, the owner of one job let go of
 hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
 hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)

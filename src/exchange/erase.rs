@@ -5,7 +5,7 @@
 
 use crate::exchange::envelope::{KeptText, entry_digest};
 use crate::exchange::wire::{WireError, decode, encode};
-use crate::job::entry::{LogId, What};
+use crate::job::entry::{Caption, Captioned, LogId, What};
 
 /// The personal entries of a job with their bodies erased; nothing for the others.
 ///
@@ -30,10 +30,12 @@ pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
 /// What stays when a person is let go of and may still name them: only a person can tell.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Left {
-    /// The complaint and the notes, word for word.
+    /// The complaint, the notes and the captions that were typed, word for word.
     pub texts: Vec<String>,
     /// How many signatures.
     pub signatures: usize,
+    /// How many pictures and voice notes.
+    pub pictures: usize,
 }
 
 /// What stays of a job beside its findings.
@@ -42,7 +44,12 @@ pub fn left(records: &[KeptText]) -> Left {
     for entry in records.iter().filter_map(|r| decode(&r.text).ok()) {
         match entry.what {
             What::Said(text) | What::Note(_, text) if !text.is_empty() => left.texts.push(text),
+            What::Captioned(Captioned {
+                caption: Caption::Words(text),
+                ..
+            }) => left.texts.push(text),
             What::Signed(_) => left.signatures += 1,
+            What::Photo(_) | What::Voice(_) => left.pictures += 1,
             _ => {}
         }
     }

@@ -10,7 +10,7 @@ use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, erased,
 };
 use crate::exchange::wire::{WireError, decode, encode};
-use crate::job::entry::{Entry, LogId, Photo, What};
+use crate::job::entry::{Entry, LogId};
 use crate::text::Say;
 
 /// Why a file is refused.
@@ -88,17 +88,6 @@ pub struct IncomingLog {
     pub unreadable: Vec<(KeptText, WireError)>,
     /// Another program laid the file out anew; no value of it was changed.
     pub reformatted: bool,
-}
-
-impl IncomingLog {
-    /// The pictures that its entries name; a file never carries their bytes.
-    pub fn photos(&self) -> Vec<Photo> {
-        let photos = self.entries.iter().filter_map(|entry| match &entry.what {
-            What::Photo(photo) => Some(photo.clone()),
-            _ => None,
-        });
-        photos.collect()
-    }
 }
 
 impl ImportError {

@@ -1,12 +1,14 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
 mod ended;
+mod kept;
 mod price;
 mod runout;
 mod stock;
 mod thickness;
 
 pub use ended::{Charge, Ended, Ending};
+pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
 pub use stock::Stock;
@@ -163,6 +165,10 @@ pub enum What {
     TipRadius(Place, TypedLength),
     /// How far off square the tip stood while a set was taken.
     TipAngle(Corner, SetName, TypedAngle),
+    /// A spoken note was kept.
+    Voice(Voice),
+    /// What a picture shows was said.
+    Captioned(Captioned),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }
@@ -336,21 +342,6 @@ pub struct Signed {
     pub step: StepKey,
     /// SVG path data in a box 300 wide and 120 high.
     pub strokes: String,
-}
-
-/// A picture that was kept.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Photo {
-    /// The step it was taken at; its caption.
-    pub step: StepKey,
-    /// SHA-256 of its bytes, in hex.
-    pub sha256: String,
-    /// Its media type.
-    pub mime: String,
-    /// Its size in pixels.
-    pub width: u32,
-    /// Its size in pixels.
-    pub height: u32,
 }
 
 /// A part.

@@ -79,6 +79,8 @@ pub enum Key {
     TipAngle(Corner, SetName),
     /// The ending.
     Ended,
+    /// What a picture shows, by its digest.
+    Caption(String),
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -124,9 +126,11 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::TipRadius(place, _) => vec![Key::TipRadius(*place)],
         What::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
         What::Ended(_) => vec![Key::Ended],
+        What::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
         What::Erased(_)
         | What::Paid(_)
         | What::Photo(_)
+        | What::Voice(_)
         | What::Note(..)
         | What::Strike(_)
         | What::Unknown(_) => Vec::new(),

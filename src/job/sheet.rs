@@ -246,6 +246,13 @@ impl Sheet {
             .map(|(i, _)| i)
     }
 
+    /// The entries that count with their places, in order.
+    pub(super) fn counting_places(&self) -> impl Iterator<Item = (usize, &Entry)> {
+        let all = self.entries.iter().zip(&self.effective).enumerate();
+        all.filter(|(_, (_, counts))| **counts)
+            .map(|(place, (entry, _))| (place, entry))
+    }
+
     /// The place of the latest statement of a fact, in the order of entries.
     pub(super) fn place(&self, key: &Key) -> Option<usize> {
         self.registers

@@ -23,8 +23,6 @@ pub enum FileProblem {
     NotShared,
     /// The file could not be read: gone, or no longer allowed.
     NotRead,
-    /// The file is read but is no text in UTF-8.
-    NotText,
     /// The browser does not print.
     NotPrinted,
 }
@@ -38,14 +36,6 @@ pub enum Shared {
     Dismissed,
     /// This browser cannot share such a file; save it instead.
     NotPossible,
-}
-
-/// Offers a text as a download.
-///
-/// # Errors
-/// [`FileProblem::NotSaved`].
-pub fn save_text(name: &str, mime: &str, text: &str) -> Result<(), FileProblem> {
-    save_bytes(name, mime, text.as_bytes())
 }
 
 /// Offers bytes as a download.
@@ -72,18 +62,18 @@ fn click_download(name: &str, url: &str) -> Option<()> {
     Some(())
 }
 
-/// Hands a text as a file to another app; call it in the handler of a tap.
+/// Hands bytes as a file to another app; call it as soon after a tap as can be.
 ///
 /// # Errors
-/// [`FileProblem::NotShared`] if the browser began and failed.
-pub async fn share_file(name: &str, mime: &str, text: &str) -> Result<Shared, FileProblem> {
+/// [`FileProblem::NotShared`] if the browser began and failed, or refuses such a file.
+pub async fn share(name: &str, mime: &str, bytes: &[u8]) -> Result<Shared, FileProblem> {
     let Some(navigator) = js::navigator() else {
         return Ok(Shared::NotPossible);
     };
     if js::method(&navigator, "canShare").is_none() || js::method(&navigator, "share").is_none() {
         return Ok(Shared::NotPossible);
     }
-    let file = file(name, mime, text).map_err(|_| FileProblem::NotShared)?;
+    let file = file(name, mime, bytes).map_err(|_| FileProblem::NotShared)?;
     let data = ShareData::new();
     data.set_files(&Array::of1(&file));
     if !navigator.can_share_with_data(&data) {
@@ -96,20 +86,11 @@ pub async fn share_file(name: &str, mime: &str, text: &str) -> Result<Shared, Fi
     }
 }
 
-fn file(name: &str, mime: &str, text: &str) -> Result<File, JsValue> {
+fn file(name: &str, mime: &str, bytes: &[u8]) -> Result<File, JsValue> {
     let options = FilePropertyBag::new();
     options.set_type(mime);
-    let parts = Array::of1(&Uint8Array::from(text.as_bytes()));
+    let parts = Array::of1(&Uint8Array::from(bytes));
     File::new_with_u8_array_sequence_and_options(&parts, name, &options)
-}
-
-/// The whole text of a file that a person picked.
-///
-/// # Errors
-/// [`FileProblem::NotRead`], or [`FileProblem::NotText`] if it is not UTF-8: a file that is
-/// silently mended would no longer match its digests.
-pub async fn read_text(file: &File) -> Result<String, FileProblem> {
-    String::from_utf8(read_bytes(file).await?).map_err(|_| FileProblem::NotText)
 }
 
 /// The bytes of a file that a person picked.

@@ -6,32 +6,7 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::{StorageEstimate, StorageManager};
 
 use super::js;
-
-/// Room for this app in bytes, as the browser estimates it; localStorage is not counted.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Room {
-    /// Bytes in use.
-    pub used: f64,
-    /// Bytes that may be used in all.
-    pub quota: f64,
-}
-
-impl Room {
-    /// Megabytes in use, rounded up.
-    pub fn used_mb(&self) -> u64 {
-        megabytes(self.used.max(0.0))
-    }
-
-    /// Megabytes that may be used in all, rounded up.
-    pub fn quota_mb(&self) -> u64 {
-        megabytes(self.quota.max(0.0))
-    }
-}
-
-/// Exact for every size that a phone has; a cast stays at the ends of its range.
-fn megabytes(bytes: f64) -> u64 {
-    (bytes / 1_000_000.0).ceil() as u64
-}
+use super::room::Room;
 
 /// Asks that our storage is never cleared by itself; call it after the first save.
 ///

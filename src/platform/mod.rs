@@ -7,6 +7,8 @@ pub mod fit;
 pub mod keys;
 pub mod memory;
 pub mod record;
+pub mod room;
+pub mod spoken;
 pub mod stamp;
 
 #[cfg(target_arch = "wasm32")]
@@ -43,5 +45,7 @@ pub mod tone;
 mod transaction;
 #[cfg(target_arch = "wasm32")]
 pub mod update;
+#[cfg(target_arch = "wasm32")]
+pub mod voice;
 #[cfg(target_arch = "wasm32")]
 pub mod wake_lock;

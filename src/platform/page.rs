@@ -101,11 +101,19 @@ pub fn focus(id: &str) -> bool {
 
 /// Whether the person wants things not to move on the glass.
 pub fn wants_no_motion() -> bool {
+    holds("(prefers-reduced-motion: reduce)")
+}
+
+/// Whether this is used with a finger: a phone or a tablet, whose share sheet is the way out.
+pub fn is_touched() -> bool {
+    holds("(pointer: coarse)")
+}
+
+fn holds(query: &str) -> bool {
     let asked = || {
         let window = js::window()?;
         let ask = js::method(&window, "matchMedia")?;
-        let query = "(prefers-reduced-motion: reduce)".into();
-        let answer = ask.call1(&window, &query).ok()?;
+        let answer = ask.call1(&window, &query.into()).ok()?;
         js::property(&answer, "matches")?.as_bool()
     };
     asked().unwrap_or(false)

@@ -7,7 +7,7 @@ use super::money::money;
 use crate::job::Sheet;
 use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
-use crate::text::{self, Lang, ReportWord, Say};
+use crate::text::{self, Kept, Lang, ReportWord, Say};
 use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
@@ -192,6 +192,11 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
             format!("{corner}: {}", text::tip_line(lang, &angle))
         }
         What::TipRadius(place, radius) => super::seen::radius_line(told, *place, radius),
+        What::Voice(voice) => super::kept::voice_line(told, voice),
+        What::Captioned(said) => {
+            let head = text::kept(lang, Kept::CaptionSaid);
+            format!("{head}: {}", super::kept::said(told, said))
+        }
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

@@ -12,6 +12,7 @@ pub mod cards;
 mod duty;
 mod fasteners;
 mod gist;
+mod kept;
 mod measured;
 mod money;
 mod old_part;

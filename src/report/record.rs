@@ -1,12 +1,12 @@
 //! The record itself: parts, yes and no, signatures, notes, pictures, what is due, what was
 //! taken back, what is wrong with it, and the digest it can be checked by.
 
+use super::Told;
 use super::block::Block;
 use super::gist;
 use super::money::money;
 use super::signature::signature_svg;
 use super::time::when;
-use super::{Told, front};
 use crate::job::Problem;
 use crate::job::entry::{Consent, Entry, How, PersonField, What};
 use crate::text::{self, ReportWord, Say};
@@ -28,12 +28,8 @@ pub(super) fn record(told: &Told) -> Vec<Block> {
     part(told, ReportWord::Due, dues(told), &mut blocks);
     part(told, ReportWord::KitMissing, kit(told), &mut blocks);
     part(told, ReportWord::Notes, notes(told), &mut blocks);
-    let photos = photos(told);
-    blocks.push(told.heading(ReportWord::Pictures));
-    if photos.is_empty() {
-        blocks.push(told.sentence(ReportWord::NoPicture));
-    }
-    blocks.extend(photos);
+    blocks.extend(super::kept::pictures(told));
+    blocks.extend(super::kept::voices(told));
     part(told, ReportWord::Problems, problems(told), &mut blocks);
     part(told, ReportWord::TakenBack, taken_back(told), &mut blocks);
     blocks.push(told.heading(ReportWord::Digest));
@@ -203,23 +199,6 @@ fn lines(told: &Told, line: impl Fn(&Told, &What) -> Option<String>) -> Vec<Stri
 
 fn timed(told: &Told, entry: &Entry, line: &str) -> String {
     format!("{line} ({})", when(told.lang, &entry.at))
-}
-
-fn photos(told: &Told) -> Vec<Block> {
-    told.sheet
-        .counting()
-        .filter_map(|entry| {
-            let What::Photo(photo) = &entry.what else {
-                return None;
-            };
-            let time = when(told.lang, &entry.at);
-            let caption = text::photo_caption(told.lang, &told.step(photo.step), &time);
-            Some(Block::Photo {
-                sha256: photo.sha256.clone(),
-                caption: format!("{caption} ({})", front(&photo.sha256, 12)),
-            })
-        })
-        .collect()
 }
 
 fn problems(told: &Told) -> Vec<String> {

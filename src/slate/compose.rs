@@ -71,11 +71,17 @@ fn id(pen: &Pen, place: u8) -> EntryId {
 
 /// What takes back the last tap of this device that still counts, if there is one.
 ///
-/// A tap may have written several entries; they are struck together. The tap that opened the job
-/// stays: without it there is no job to go back to.
+/// A tap may have written several entries; they are struck together, and with them what the tap
+/// itself had struck: a picture that another one replaced is there again. The tap that opened the
+/// job stays: without it there is no job to go back to.
 pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
-    let mine = |entry: &&Entry| entry.device == device && !matches!(entry.what, What::Strike(_));
-    let last = sheet.counting().filter(mine).last()?;
+    let mine = |entry: &&Entry| entry.device == device;
+    let strikes = |entry: &&Entry| matches!(entry.what, What::Strike(_));
+    let last = sheet
+        .counting()
+        .filter(mine)
+        .filter(|e| !strikes(e))
+        .last()?;
     let tap: Vec<&Entry> = sheet
         .counting()
         .filter(mine)

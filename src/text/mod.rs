@@ -8,6 +8,7 @@ mod book;
 mod desk;
 mod en;
 mod ledger;
+mod kept;
 mod reason;
 mod report;
 mod runout;
@@ -21,6 +22,7 @@ mod yard;
 pub use book::BookWord;
 pub use desk::Desk;
 pub use ledger::Ledger;
+pub use kept::Kept;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -29,6 +31,7 @@ pub use step::StepText;
 pub use thickness::ThickWord;
 pub use yard::Yard;
 
+use crate::job::caption::CaptionWord;
 use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
 };
@@ -412,6 +415,22 @@ spoken! {
     screen::file_is_newer(version: &str) -> String;
     /// The caption of a picture.
     screen::photo_caption(step: &str, time: &str) -> String;
+    /// A word or a sentence about pictures, voice notes and the room for them.
+    kept::kept(word: Kept) -> &'static str;
+    /// What a picture shows, as it is offered.
+    kept::caption_word(word: CaptionWord) -> &'static str;
+    /// A length in seconds.
+    kept::seconds(n: u8) -> String;
+    /// How long it has been talked, of how long at most.
+    kept::talking(said: u8, of: u8) -> String;
+    /// There is little room left.
+    kept::room_nearly_full(left: &str) -> String;
+    /// How much room is left.
+    kept::room_left(left: &str) -> String;
+    /// How many pictures and voice notes a file brought.
+    kept::pictures_taken(n: usize) -> String;
+    /// Pictures of a file that are not what the record names.
+    kept::picture_wrong(names: &str) -> String;
     /// The alternative text of a dial.
     screen::dial_alt(value: &str) -> String;
     /// The alternative text of the wheel with its fasteners.

@@ -675,8 +675,6 @@ sayings! {
         ReadPushWord,
         /// Keep pulling: READ.
         ReadPullWord,
-        /// This picture could not be read. Take it again.
-        PhotoUnreadable,
         /// Read.
         ReadNow,
         /// Same spot on both hubs.

@@ -88,6 +88,8 @@ fn fixed(lang: Lang) -> Vec<Found> {
         bound(Bound),
         type_bound(Bound),
         next_of_rotor(RotorNext),
+        kept(Kept),
+        caption_word(CaptionWord),
     );
     for value in crate::trade::runout::Form::ALL {
         found.push(Found(format!("{value:?}"), form(lang, *value).to_owned()));

@@ -112,6 +112,23 @@ pub enum Yard<'a> {
     FreeText(&'a str),
     /// So many signatures stay.
     Signatures(usize),
+    /// So many pictures and voice notes stay when a person is let go of.
+    PicturesStay(usize),
+    /// So many of the named pictures and voice notes are in a zip, and whole.
+    PicturesThere(usize),
+    /// A picture or voice note of a zip is not what the record names.
+    PictureChanged(&'a str),
+    /// A picture or voice note that the record names is not in a zip.
+    PictureMissing {
+        /// Its digest.
+        sha256: &'a str,
+        /// The step it belongs to.
+        step: &'a str,
+    },
+    /// So many pictures and voice notes came in and are not in what was written.
+    PicturesLeftOut(usize),
+    /// Why: a zip that is packed otherwise, or has no job in it.
+    NotUnpacked,
     /// No job has anything due.
     NothingDue,
     /// No job, or more than one, begins so.

@@ -10,7 +10,7 @@ use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::damage::Damage;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, StepSpec, sign_of};
+use crate::trade::wheel_end::{Because, Form, StepKey, StepSpec, sign_of};
 use crate::ui::beside::beside;
 use crate::ui::parts::panel::Panel;
 use crate::ui::route::Route;
@@ -36,6 +36,8 @@ pub struct At {
     pub panel: RwSignal<Panel>,
     /// What is seen on the old part, as it was picked here.
     pub seen: RwSignal<Option<Damage>>,
+    /// Whether its answer leads back to the place where it stands, and not to what comes next.
+    stays: bool,
 }
 
 /// The steps that are told together with the one after them, and how their rows stand.
@@ -71,6 +73,33 @@ impl At {
             },
             panel: RwSignal::new(Panel::None),
             seen: RwSignal::new(seen),
+            stays: false,
+        }
+    }
+
+    /// The picture that the record needs before the step at this place goes on.
+    pub fn asked(&self, key: StepKey) -> Self {
+        let spec = StepSpec {
+            key,
+            form: Form::Photo,
+            holds: Vec::new(),
+            changes: Vec::new(),
+            joins: false,
+            ..self.spec.clone()
+        };
+        let alone = Self::new(self.app, Arc::clone(&self.open), spec);
+        Self {
+            stays: true,
+            ..alone
+        }
+    }
+
+    /// Where the job goes when this step was answered.
+    pub fn way_on(&self) -> Route {
+        if self.stays {
+            self.app.route.get_untracked()
+        } else {
+            Route::Job(self.open.log.0.clone())
         }
     }
 
@@ -138,9 +167,9 @@ impl At {
 
     /// Writes what the rows say and these entries, and goes on to the step that comes next.
     pub fn write_and_go_on(&self, whats: Vec<What>) {
-        let (app, log) = (self.app, self.open.log.0.clone());
+        let (app, on) = (self.app, self.way_on());
         let whats = [self.told(), whats].concat();
-        app.append_then(whats, move || app.go_instead(&Route::Job(log)));
+        app.append_then(whats, move || app.go_instead(&on));
     }
 
     /// Answers the step, with what it does to the loose list, and goes on.

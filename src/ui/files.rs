@@ -5,13 +5,13 @@ use std::collections::BTreeSet;
 use web_sys::File;
 
 use crate::exchange::book::{fits_a_file, kind};
-use crate::exchange::wire::decode;
+use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
 use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
 use crate::job::entry::{Entry, LogId};
 use crate::job::fold;
 use crate::job::news::BookNews;
 use crate::platform::files;
-use crate::platform::record::{Record, StoreProblem};
+use crate::platform::record::{Photo, Record, StoreProblem};
 use crate::slate::{self, Store};
 use crate::text::Say;
 use crate::trade::wheel_end::StepKey;
@@ -36,9 +36,24 @@ pub enum Outcome {
         edited: usize,
         /// The steps whose pictures are named and not on this phone.
         no_picture: Vec<StepKey>,
+        /// What became of the pictures and voice notes that came with it.
+        bytes: Came,
     },
     /// It was refused, and nothing was changed.
     Refused(Say),
+    /// It is a zip that is packed in a way that cannot be read here; nothing was changed.
+    NotUnpacked,
+}
+
+/// What became of the pictures and voice notes of a zip.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Came {
+    /// How many are kept.
+    pub kept: usize,
+    /// The names of those that are not what the record names; they were left out.
+    pub wrong: Vec<String>,
+    /// Whether some found no room.
+    pub no_room: bool,
 }
 
 /// The file of these logs, as text.
@@ -58,6 +73,22 @@ pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportEr
     exchange::export(&whole)
 }
 
+/// The same with the pictures and voice notes that it names, as far as this phone has them, as a
+/// zip; `name` is that of the job's file in it.
+///
+/// # Errors
+/// [`ExportError`], also where there is no memory for the zip.
+pub async fn bundled(shelf: &Shelf, logs: &[String], name: &str) -> Result<Vec<u8>, ExportError> {
+    let text = exported(shelf, logs).await?;
+    let mut kept = Vec::new();
+    for wanted in bundle::wanted_in(&text) {
+        if let Some(found) = shelf.photo(&wanted.sha256).await {
+            kept.push((wanted, found.bytes));
+        }
+    }
+    bundle::write(name, &text, &kept).map_err(|_| ExportError::NotWritten)
+}
+
 /// The file of every card book of this phone.
 ///
 /// # Errors
@@ -74,25 +105,68 @@ pub async fn exported_book(shelf: &Shelf) -> Result<String, ExportError> {
 /// A job that was not here before, as it came: its line needs no second reading.
 pub type Fresh = (LogId, Vec<Entry>);
 
-/// Reads a file and takes what it adds; a file with a fault changes nothing.
+/// Reads a file and takes what it adds; a file with a fault changes nothing. Of a zip each picture
+/// is held against its digest: a wrong one is left out and named, the rest is kept.
 pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
     let refused = |say| (Outcome::Refused(say), Vec::new());
-    let Ok(text) = files::read_text(file).await else {
+    let Ok(bytes) = files::read_bytes(file).await else {
         return refused(Say::ImportNotOurs);
     };
-    match exchange::read(&text) {
-        Err(error) => refused(error.say()),
-        Ok(incoming) => match take_all(shelf, incoming).await {
-            Ok(taken) => taken,
-            Err(_) => refused(Say::ImportNotKept),
-        },
+    if !bundle::is_zip(&bytes) {
+        return match String::from_utf8(bytes) {
+            Ok(text) => take_text(shelf, &text, &[]).await,
+            Err(_) => refused(Say::ImportNotOurs),
+        };
     }
+    match bundle::open(&bytes) {
+        Ok(Opened { text, pieces }) => take_text(shelf, &text, &pieces).await,
+        Err(BundleError::Packed) => (Outcome::NotUnpacked, Vec::new()),
+        Err(BundleError::NotZip) => refused(Say::ImportCutOff),
+        Err(_) => refused(Say::ImportNotOurs),
+    }
+}
+
+async fn take_text(
+    shelf: &Shelf,
+    text: &str,
+    pieces: &[(String, &[u8])],
+) -> (Outcome, Vec<Fresh>) {
+    let refused = |say| (Outcome::Refused(say), Vec::new());
+    let incoming = match exchange::read(text) {
+        Err(error) => return refused(error.say()),
+        Ok(incoming) => incoming,
+    };
+    let wanted = bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries));
+    let bytes = take_bytes(shelf, &wanted, pieces).await;
+    match take_all(shelf, incoming, bytes).await {
+        Ok(taken) => taken,
+        Err(_) => refused(Say::ImportNotKept),
+    }
+}
+
+/// The bytes go first, as they do when a picture is taken; what finds no room is left out, and
+/// what no entry comes to name is swept away later.
+async fn take_bytes(shelf: &Shelf, wanted: &[Wanted], pieces: &[(String, &[u8])]) -> Came {
+    let held = bundle::held(wanted, pieces);
+    let mut came = Came {
+        wrong: held.changed,
+        ..Came::default()
+    };
+    for (wanted, bytes) in held.there {
+        let (mime, bytes) = (wanted.mime, bytes.to_vec());
+        match slate::keep_bytes(shelf, Photo { mime, bytes }).await {
+            Ok(_) => came.kept += 1,
+            Err(_) => came.no_room = true,
+        }
+    }
+    came
 }
 
 /// Everything new goes in with one transaction, so that a refusal leaves nothing half taken.
 async fn take_all(
     shelf: &Shelf,
     incoming: Incoming,
+    bytes: Came,
 ) -> Result<(Outcome, Vec<Fresh>), StoreProblem> {
     let (mut add, mut replace) = (Vec::new(), Vec::new());
     let (mut entries, mut aside, mut edited) = (0, 0, 0);
@@ -108,9 +182,9 @@ async fn take_all(
         entries += log.records.len();
         edited += merged.edited.len();
         aside += set_aside(shelf, &log).await;
-        for photo in log.photos() {
-            if shelf.photo(&photo.sha256).await.is_none() {
-                no_picture.push(photo.step);
+        for wanted in bundle::wanted(&log.entries) {
+            if shelf.photo(&wanted.sha256).await.is_none() {
+                no_picture.push(wanted.step);
             }
         }
         add.extend(merged.add.into_iter().map(record));
@@ -137,6 +211,7 @@ async fn take_all(
         aside,
         edited,
         no_picture,
+        bytes,
     };
     Ok((taken, fresh))
 }

@@ -8,7 +8,7 @@ use crate::platform::journal::{Closed, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
 use crate::platform::record::{Photo, Record, Storage, StoreProblem};
-use crate::slate::{Store, orphans};
+use crate::slate::{Bytes, Store, orphans};
 
 /// The phone's storage, as far as it was granted.
 #[derive(Clone)]
@@ -89,21 +89,7 @@ impl Shelf {
         logs
     }
 
-    /// Keeps a picture before the entry that names it.
-    ///
-    /// # Errors
-    /// What the storage refused.
-    pub async fn put_photo(&self, sha: &str, photo: Photo) -> Result<(), StoreProblem> {
-        match self.journal() {
-            Ok(journal) => journal.put_photo(sha, &photo.mime, &photo.bytes).await,
-            Err(_) => {
-                self.0.memory.put_photo(sha, photo);
-                Ok(())
-            }
-        }
-    }
-
-    /// A picture, if this phone has it.
+    /// A picture or a voice note, if this phone has it.
     pub async fn photo(&self, sha: &str) -> Option<Photo> {
         match self.journal() {
             Ok(journal) => journal.photo(sha).await.ok().flatten(),
@@ -174,6 +160,18 @@ impl Shelf {
             let _ = local.remove_log(log);
         }
         self.0.memory.delete_log(log);
+    }
+}
+
+impl Bytes for Shelf {
+    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreProblem> {
+        match self.journal() {
+            Ok(journal) => journal.put_photo(sha256, &kept.mime, &kept.bytes).await,
+            Err(_) => {
+                self.0.memory.put_photo(sha256, kept);
+                Ok(())
+            }
+        }
     }
 }
 

@@ -58,6 +58,7 @@ fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
         follow_route(app);
         stay_awake(app);
         sweep(app);
+        app.look_at_room();
         screens::root()
     });
     handle.forget();

@@ -18,7 +18,6 @@ use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
 use crate::platform::{chance, clock};
 use crate::slate::{self, Kept, NotKept, Pen, Store};
-use crate::text::Say;
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
@@ -94,7 +93,11 @@ pub struct App {
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
-    pub told: RwSignal<Option<Say>>,
+    pub told: RwSignal<Option<&'static str>>,
+    /// Megabytes left for this app, where they are few.
+    pub tight: RwSignal<Option<u64>>,
+    /// The picture or voice note that the last tap kept.
+    pub latest: RwSignal<Option<String>>,
     /// Whether the database was closed under this page, which must be loaded again.
     pub stale: RwSignal<bool>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
@@ -124,6 +127,8 @@ impl App {
             update_waits: RwSignal::new(false),
             unreadable: RwSignal::new(Vec::new()),
             told: RwSignal::new(None),
+            tight: RwSignal::new(None),
+            latest: RwSignal::new(None),
             stale: stale.into(),
             locked: RwSignal::new(false),
             shelf: StoredValue::new_local(shelf),
@@ -230,6 +235,8 @@ impl App {
         let Some(pen) = self.pen() else { return };
         let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
         self.count_up(&pen, entries.len());
+        let latest = entries.iter().find_map(|entry| entry.what.named());
+        let latest = latest.map(|named| named.sha256.to_owned());
         let behind = matches!(self.keeping.get_untracked(), Keeping::NotYetSafe(_));
         self.keeping.set(Keeping::Busy);
         spawn_local(async move {
@@ -239,6 +246,7 @@ impl App {
             }
             let in_memory = self.storage.get_untracked() == Storage::MemoryOnly;
             if outcome.is_ok() || in_memory {
+                self.latest.set(latest);
                 self.take(open.log.clone(), entries);
                 self.tell_others(&open.log);
             }
@@ -336,16 +344,5 @@ impl App {
         self.open
             .set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
         self.append_then(whats, move || self.go(&Route::Job(log.0)));
-    }
-
-    /// Takes back the last tap of this phone.
-    pub fn undo(self) {
-        let Some(open) = self.open.get_untracked() else {
-            return;
-        };
-        let device = self.shelf().setting("device").unwrap_or_default();
-        if let Some(strike) = slate::undo(&open.sheet, &device) {
-            self.append(vec![strike]);
-        }
     }
 }

@@ -48,6 +48,8 @@ test("from the card to the last nut, with a stud that breaks and two kills", asy
     await quick.key("Something is wrong").tap();
     await quick.key("Stud or bolt broke").tap();
     await quick.key("Record it").tap();
+    await quick.isAt("Tighten: Picture: what went wrong");
+    await quick.notDone("No light, no sight");
     await expect(quick.alert(BROKE)).toBeVisible();
 
     ({ page, quick } = await killed(profile, host));

@@ -4,6 +4,7 @@
 use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
 use hubslate::job::also::Also;
+use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
     KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
@@ -12,6 +13,9 @@ use hubslate::job::entry::{
     How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply,
     RunoutCard, RunoutReading, Scope, Setup, Side, Signed, ThicknessCard, ThicknessReading,
     VehicleField, What,
+    Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId,
+    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading,
+    Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
@@ -45,6 +49,7 @@ pub fn entries() -> Vec<Entry> {
     whats.extend(at_the_end());
     whats.extend(round_a_face());
     whats.extend(through_a_rotor());
+    whats.extend(kept_as_bytes());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
     let note = whats.iter().position(|what| matches!(what, What::Note(..)));
@@ -310,6 +315,26 @@ fn through_a_rotor() -> Vec<What> {
         limit(Bound::Variation, "0.015"),
         What::TipRadius(Place::RotorFace, radius),
         What::TipAngle(FRONT_LEFT, first, slant),
+    ]
+}
+
+fn kept_as_bytes() -> Vec<What> {
+    let said = |caption| {
+        What::Captioned(Captioned {
+            sha256: entry_digest("a picture"),
+            caption,
+        })
+    };
+    vec![
+        What::Voice(Voice {
+            step: StepKey::at(Step::SpinHand, FRONT_LEFT),
+            sha256: entry_digest("a voice"),
+            mime: "audio/webm;codecs=opus".to_owned(),
+            seconds: 7,
+        }),
+        said(Caption::Word(CaptionWord::StandAndGround)),
+        said(Caption::Words("Stand on the tarred strip".to_owned())),
+        said(Caption::Step),
     ]
 }
 

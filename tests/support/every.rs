@@ -2,6 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 use hubslate::job::also::Also;
+use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
     How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
@@ -11,6 +12,10 @@ use hubslate::job::entry::{
     HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
     Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed,
     ThicknessCard, ThicknessReading, VehicleField, What,
+    At, Caption, Captioned, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry,
+    EntryId, HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part,
+    PersonField, Photo, Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup,
+    Side, Signed, VehicleField, Voice, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
@@ -467,6 +472,14 @@ fn estimate() -> impl Strategy<Value = Estimate> {
     (vec(line, 0..4), option::of(tax)).prop_map(|(lines, tax)| Estimate { lines, tax })
 }
 
+fn caption() -> impl Strategy<Value = Caption> {
+    prop_oneof![
+        Just(Caption::Step),
+        select(CaptionWord::ALL).prop_map(Caption::Word),
+        text().prop_map(Caption::Words),
+    ]
+}
+
 fn worked() -> impl Strategy<Value = What> {
     let ended = (select(Ending::ALL), option::of(select(Charge::ALL)));
     let part = (select(Corner::ALL), text(), text());
@@ -501,6 +514,16 @@ fn worked() -> impl Strategy<Value = What> {
                 height,
             })
         }),
+        (step(), hex(), 1_u8..=60).prop_map(|(step, sha256, seconds)| {
+            What::Voice(Voice {
+                step,
+                sha256,
+                mime: "audio/webm;codecs=opus".to_owned(),
+                seconds,
+            })
+        }),
+        (hex(), caption())
+            .prop_map(|(sha256, caption)| What::Captioned(Captioned { sha256, caption })),
         part.prop_map(|(corner, number, lot)| What::Part(Part {
             corner,
             number,

@@ -6,8 +6,8 @@ use std::pin::pin;
 use std::task::{Context, Poll, Waker};
 
 use hubslate::platform::memory::Memory;
-use hubslate::platform::record::{Record, StoreProblem};
-use hubslate::slate::Store;
+use hubslate::platform::record::{Photo, Record, StoreProblem};
+use hubslate::slate::{Bytes, Store};
 
 /// Two places that keep records, each by the rules of the real journal.
 #[derive(Default)]
@@ -16,6 +16,7 @@ pub struct Faulty {
     second: Memory,
     journal_fault: RefCell<Option<StoreProblem>>,
     second_fault: RefCell<Option<StoreProblem>>,
+    bytes_fault: RefCell<Option<StoreProblem>>,
     calls: RefCell<Vec<&'static str>>,
 }
 
@@ -26,6 +27,15 @@ impl Faulty {
 
     pub fn second_fails(&self, with: Option<StoreProblem>) {
         *self.second_fault.borrow_mut() = with;
+    }
+
+    pub fn bytes_fail(&self, with: Option<StoreProblem>) {
+        *self.bytes_fault.borrow_mut() = with;
+    }
+
+    /// The bytes that are kept under a digest.
+    pub fn bytes(&self, sha256: &str) -> Option<Photo> {
+        self.journal.photo(sha256)
     }
 
     pub fn in_journal(&self) -> Vec<Record> {
@@ -73,6 +83,17 @@ async fn a_moment() {
         Poll::Pending
     })
     .await;
+}
+
+impl Bytes for Faulty {
+    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreProblem> {
+        self.calls.borrow_mut().push("bytes begin");
+        a_moment().await;
+        Self::fault(&self.bytes_fault)?;
+        self.journal.put_photo(sha256, kept);
+        self.calls.borrow_mut().push("bytes are durable");
+        Ok(())
+    }
 }
 
 impl Store for Faulty {

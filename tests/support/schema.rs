@@ -6,6 +6,7 @@ use std::path::Path;
 use std::sync::LazyLock;
 
 use hubslate::exchange::{LogKind, export};
+use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
 };
@@ -54,6 +55,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("axle", codes(Axle::ALL)),
         ("because", codes(Because::ALL)),
         ("bound", codes(Bound::ALL)),
+        ("caption_word", codes(CaptionWord::ALL)),
         ("card_item", codes(CardItem::ALL)),
         ("charge", codes(Charge::ALL)),
         ("check", codes(Check::ALL)),
@@ -180,6 +182,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     assert_eq!(kinds, known.keys().cloned().collect::<Vec<_>>());
     fits("one of each", &file);
     for name in ["job-1", "job-1-runout", "job-1-thickness"] {
+    for name in ["job-1", "job-1-runout", "job-1-kept"] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));
     }
     for name in ["replaced-hub", "declined-stop", "nothing-wrong"] {
@@ -234,7 +237,7 @@ fn drop_field(value: &mut Value, field: &str) {
 type Break = (&'static str, fn(&mut Value), &'static str, &'static str);
 
 /// The entry of a kind, or the file itself, is broken in one place each.
-const BREAKS: [Break; 32] = [
+const BREAKS: [Break; 34] = [
     (
         "another format",
         |f| f["format"] = json!("other"),
@@ -415,6 +418,18 @@ const BREAKS: [Break; 32] = [
         |f| body(f, "due")["date"] = json!("22.02.2026"),
         "/date",
         "pattern",
+    ),
+    (
+        "a voice note that is too long",
+        |f| body(f, "voice")["seconds"] = json!(61),
+        "/seconds",
+        "maximum",
+    ),
+    (
+        "a caption of no known word",
+        |f| body(f, "captioned")["word"] = json!("pretty"),
+        "/word",
+        "enum",
     ),
     (
         "an ending without a word",

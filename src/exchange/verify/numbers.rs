@@ -5,7 +5,7 @@
 use serde_json::{Value, json};
 
 use super::Again;
-use crate::job::entry::{Decided, DueKind, What};
+use crate::job::entry::{Decided, DueKind, Named};
 use crate::job::judge::{self, Measured};
 use crate::job::{Sheet, reason};
 use crate::trade::play::{After, Comparison, Conformity, SeriesFault};
@@ -128,16 +128,11 @@ fn proved(sheet: &Sheet, corner: Corner) -> Value {
     })
 }
 
-/// The pictures that the job names, so that a script can look for them.
+/// The pictures and voice notes that the job names, so that a script can look for them.
 fn photos(sheet: &Sheet) -> Vec<Value> {
-    let photos = sheet.counting().filter_map(|entry| match &entry.what {
-        What::Photo(photo) => Some(json!({
-            "step": photo.step.code(),
-            "sha256": photo.sha256,
-        })),
-        _ => None,
-    });
-    photos.collect()
+    let named = sheet.counting().filter_map(|entry| entry.what.named());
+    let value = |named: Named| json!({ "step": named.step.code(), "sha256": named.sha256 });
+    named.map(value).collect()
 }
 
 const fn fault_code(fault: &SeriesFault) -> &'static str {

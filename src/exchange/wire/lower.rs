@@ -5,6 +5,8 @@ use crate::exchange::wire::what::{
 };
 use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::entry::{self, Moved, Quantity};
+use crate::exchange::wire::{card, kit, money, runout};
+use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
 /// The stored body; `None` for an unknown kind, which is stored as it came.
@@ -168,8 +170,28 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             place: place.code().to_owned(),
             radius: card::typed(radius),
         },
+        entry::What::Voice(voice) => What::Voice {
+            step: voice.step.code(),
+            sha256: voice.sha256.clone(),
+            mime: voice.mime.clone(),
+            seconds: voice.seconds,
+        },
+        entry::What::Captioned(said) => captioned(said),
         entry::What::Unknown(_) => return None,
     })
+}
+
+fn captioned(said: &Captioned) -> What {
+    let (word, text) = match &said.caption {
+        Caption::Step => (None, None),
+        Caption::Word(word) => (Some(word.code().to_owned()), None),
+        Caption::Words(text) => (None, Some(text.clone())),
+    };
+    What::Captioned {
+        sha256: said.sha256.clone(),
+        word,
+        text,
+    }
 }
 
 fn moved(change: &Moved) -> What {

@@ -3,10 +3,14 @@
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
 use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::also::Also;
+use crate::job::caption::CaptionWord;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
     Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side,
     Signed, Stock, VehicleField,
+    self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId,
+    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
+    Quantity, Reading, Scope, Side, Signed, VehicleField, Voice,
 };
 use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
@@ -242,6 +246,26 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             },
         }),
         What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
+        What::Voice {
+            step,
+            sha256,
+            mime,
+            seconds,
+        } => entry::What::Voice(Voice {
+            step: StepKey::from_code(&step)?,
+            sha256,
+            mime,
+            seconds,
+        }),
+        What::Captioned { sha256, word, text } => entry::What::Captioned(Captioned {
+            sha256,
+            caption: match (word, text) {
+                (Some(word), None) => Caption::Word(CaptionWord::from_code(&word)?),
+                (None, Some(text)) => Caption::Words(text),
+                (None, None) => Caption::Step,
+                (Some(_), Some(_)) => return None,
+            },
+        }),
         What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
         What::Damage { corner, seen } => {
             entry::What::Damage(Corner::from_code(&corner)?, Damage::from_code(&seen)?)

@@ -192,12 +192,25 @@ pub(super) enum What {
     TipRadius {
         place: String,
         radius: TypedText,
+    Voice {
+        step: String,
+        sha256: String,
+        mime: String,
+        seconds: u8,
+    },
+    Captioned {
+        sha256: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        word: Option<String>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        text: Option<String>,
     },
 }
 
 /// Every kind that this version writes, by its tag.
 const KINDS: [&str; 35] = [
 const KINDS: [&str; 36] = [
+const KINDS: [&str; 34] = [
     "opened",
     "person",
     "erased",
@@ -237,6 +250,8 @@ const KINDS: [&str; 36] = [
     "thickness_limit",
     "tip_angle",
     "tip_radius",
+    "voice",
+    "captioned",
 ];
 
 /// The answer to a step.

@@ -396,7 +396,6 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::PullWord => "PULL, swing",
         Say::ReadPushWord => "READ, keep pushing",
         Say::ReadPullWord => "READ, keep pulling",
-        Say::PhotoUnreadable => "This picture could not be read. Take it again.",
         Say::FirstReading => "Pushed in",
         Say::SecondReading => "Pulled out",
         Say::PlayLabel => "Play",

@@ -2,7 +2,8 @@
 
 use super::{
     steps_close as close, steps_gauge as gauge, steps_listen as listen, steps_pack as pack,
-    steps_rock as rock, steps_site as site, steps_strip as strip, steps_tighten as tighten,
+    steps_pictures as pictures, steps_rock as rock, steps_site as site, steps_strip as strip,
+    steps_tighten as tighten,
 };
 use crate::text::step::StepText;
 use crate::trade::wheel_end::{NutPosition, Step, StepKey};
@@ -44,6 +45,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::TeardownYes => site::TEARDOWN_YES,
         Step::BeforeDriving => listen::BEFORE_DRIVING,
         Step::NutsToCard => listen::NUTS_TO_CARD,
+        Step::FoundPhoto => pictures::FOUND,
         Step::Drive => listen::DRIVE,
         Step::SignSpeed => listen::SIGN_SPEED,
         Step::SignSwerve => listen::SIGN_SWERVE,
@@ -77,6 +79,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::RigAgain => gauge::RIG_AGAIN,
         Step::Decide => gauge::DECIDE,
         Step::Agree => gauge::AGREE,
+        Step::DeclinedPhoto => pictures::DECLINED,
         Step::StripNut => strip::NUT,
         Step::StripBrake => strip::BRAKE,
         Step::StripSensor => strip::SENSOR,
@@ -104,6 +107,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::WheelOn => tighten::WHEEL_ON,
         Step::Lower => tighten::LOWER,
         Step::TurnWheelNuts => tighten::TURN_WHEEL_NUTS,
+        Step::MishapPhoto => pictures::MISHAP,
         Step::ProveSpin => close::PROVE_SPIN,
         Step::ProvePedal => close::PROVE_PEDAL,
         Step::ProveLamps => close::PROVE_LAMPS,
@@ -114,6 +118,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::Sign => close::SIGN,
         Step::Report => close::REPORT,
         Step::End => close::END,
+        Step::LeftPhoto => pictures::LEFT,
         Step::RetorqueDone => close::RETORQUE_DONE,
         Step::Comeback => close::COMEBACK,
     }

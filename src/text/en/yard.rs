@@ -74,6 +74,27 @@ pub(in crate::text) fn yard(say: Yard) -> String {
         ),
         Yard::FreeText(text) => format!("stays, see whether it names somebody: {text:?}"),
         Yard::Signatures(n) => format!("stays: {}", count(n, "signature", "signatures")),
+        Yard::PicturesStay(n) => format!(
+            "stays, see whether they show somebody: {}",
+            count(n, "picture or voice note", "pictures and voice notes"),
+        ),
+        Yard::PicturesThere(n) => format!(
+            "{} there, each as its digest says",
+            count(n, "picture or voice note", "pictures and voice notes"),
+        ),
+        Yard::PictureChanged(name) => {
+            format!("{name} is not the picture or voice note that the record names")
+        }
+        Yard::PictureMissing { sha256, step } => {
+            format!("missing in this zip: {sha256} of step {step}")
+        }
+        Yard::PicturesLeftOut(n) => format!(
+            "{} not written: name a file that ends in .zip to take them along",
+            count(n, "picture or voice note", "pictures and voice notes"),
+        ),
+        Yard::NotUnpacked => {
+            "a zip of another program: unpack it and pack it anew without compression".to_owned()
+        }
         Yard::NothingDue => "nothing is due in these files".to_owned(),
         Yard::NoSuchJob(begin) => format!("not exactly one job begins with \"{begin}\""),
     }

@@ -43,6 +43,7 @@ words! {
 
         BeforeDriving = "before_driving",
         NutsToCard = "nuts_to_card",
+        FoundPhoto = "found_photo",
         Drive = "drive",
         SignSpeed = "sign_speed",
         SignSwerve = "sign_swerve",
@@ -80,6 +81,7 @@ words! {
 
         Decide = "decide",
         Agree = "agree",
+        DeclinedPhoto = "declined_photo",
 
         StripNut = "strip_nut",
         StripBrake = "strip_brake",
@@ -110,6 +112,7 @@ words! {
         WheelOn = "wheel_on",
         Lower = "lower",
         TurnWheelNuts = "turn_wheel_nuts",
+        MishapPhoto = "mishap_photo",
 
         ProveSpin = "prove_spin",
         ProvePedal = "prove_pedal",
@@ -122,6 +125,7 @@ words! {
         Sign = "sign",
         Report = "report",
         End = "end",
+        LeftPhoto = "left_photo",
 
         RetorqueDone = "retorque_done",
         Comeback = "comeback",

@@ -6,6 +6,7 @@ use crate::job::entry::What;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase};
 use crate::ui::at::At;
+use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
 use crate::ui::parts::picture::{drawn, of_step};
@@ -36,6 +37,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
         <main class=desk aria-label=name data-rows=told>
             {strip(at)}
             {banners(app)}
+            {latest(at)}
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words(at)}
                 {practice::way(at)}

@@ -6,8 +6,8 @@ use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
 use crate::platform::clock;
-use crate::text::{self, BookWord, Lang, Ledger, Say};
-use crate::ui::files::{Outcome, take};
+use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
+use crate::ui::files::{Came, Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::route::Route;
 use crate::ui::state::App;
@@ -85,7 +85,7 @@ fn place(intake: Intake, label: &'static str) -> AnyView {
                 <input
                     node_ref=input
                     type="file"
-                    accept=".json,application/json"
+                    accept=".json,.zip,application/json,application/zip"
                     multiple
                     class="key__file"
                     on:change=chosen
@@ -127,7 +127,12 @@ fn take_each(intake: Intake, files: &FileList) {
         }
         show(&mut told, &mut done);
         app.read_list();
+        app.look_at_room();
     });
+}
+
+const fn is_refused(outcome: &Outcome) -> bool {
+    matches!(outcome, Outcome::Refused(_) | Outcome::NotUnpacked)
 }
 
 /// A bar, how many are read, and what became of them.
@@ -140,7 +145,7 @@ fn progress(intake: Intake) -> Option<AnyView> {
             .with(|outcomes| outcomes.iter().filter(|(_, it)| is(it)).count())
     };
     (all > 1).then(|| {
-        let refused = count(|it| matches!(it, Outcome::Refused(_)));
+        let refused = count(|it| is_refused(it));
         let nothing = count(|it| matches!(it, Outcome::Taken { new: 0, .. }));
         let came = done.saturating_sub(refused + nothing);
         view! {
@@ -159,7 +164,7 @@ fn progress(intake: Intake) -> Option<AnyView> {
 fn rows(intake: Intake) -> AnyView {
     let lang = intake.lang;
     intake.outcomes.with(|outcomes| {
-        let refused = |it: &&(String, Outcome)| matches!(it.1, Outcome::Refused(_));
+        let refused = |it: &&(String, Outcome)| is_refused(&it.1);
         let many = outcomes.len() > MOST_ROWS;
         let first = outcomes.iter().filter(|it| many && refused(it));
         let rest = outcomes.iter().filter(|it| !(many && refused(it)));
@@ -173,10 +178,25 @@ fn rows(intake: Intake) -> AnyView {
     })
 }
 
+/// What is to be said of the pictures and voice notes that came with a file.
+fn came(bytes: &Came, lang: Lang) -> Vec<String> {
+    let mut told = Vec::new();
+    if bytes.kept > 0 {
+        told.push(text::pictures_taken(lang, bytes.kept));
+    }
+    if !bytes.wrong.is_empty() {
+        told.push(text::picture_wrong(lang, &bytes.wrong.join(", ")));
+    }
+    if bytes.no_room {
+        told.push(text::kept(lang, Kept::NoRoomImport).to_owned());
+    }
+    told
+}
+
 /// What became of a file, in a word or two.
 fn word(lang: Lang, outcome: &Outcome) -> &'static str {
     let word = match outcome {
-        Outcome::Refused(_) => Ledger::Refused,
+        Outcome::Refused(_) | Outcome::NotUnpacked => Ledger::Refused,
         Outcome::Taken { new: 0, .. } => Ledger::NothingNew,
         Outcome::Taken { .. } => Ledger::CameIn,
     };
@@ -186,6 +206,10 @@ fn word(lang: Lang, outcome: &Outcome) -> &'static str {
 fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
     let (sentences, jobs) = match outcome {
         Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
+        Outcome::NotUnpacked => {
+            let words = text::kept(lang, Kept::NotUnpacked).to_owned();
+            (vec![words], Vec::new())
+        }
         Outcome::Taken { jobs, .. } => (taken(lang, outcome), jobs.clone()),
     };
     let links = jobs.into_iter().map(|job| {
@@ -219,6 +243,7 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         edited,
         no_picture,
         book,
+        bytes,
         ..
     } = outcome
     else {
@@ -237,6 +262,7 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
     if *edited > 0 {
         sentences.push(text::say(lang, Say::ProblemEdited).to_owned());
     }
+    sentences.extend(came(bytes, lang));
     if !no_picture.is_empty() {
         let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);
         let steps: Vec<&str> = steps.collect();

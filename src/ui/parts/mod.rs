@@ -1,5 +1,7 @@
 //! What fingers touch and eyes read, used by every screen.
 
+pub mod bytes;
+pub mod camera;
 pub mod draft;
 pub mod field;
 pub mod frame;
@@ -16,6 +18,7 @@ pub mod practice;
 pub mod rows;
 pub mod shares;
 pub mod strip;
+pub mod talk;
 
 use crate::platform::clock;
 

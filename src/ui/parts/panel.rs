@@ -3,12 +3,14 @@
 use leptos::prelude::*;
 
 use crate::job::entry::What;
-use crate::text::{self, FaceWord, Say};
+use crate::text::{self, FaceWord, Kept, Say};
 use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
+use crate::ui::parts::camera;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
+use crate::ui::parts::talk::talk;
 use crate::ui::route::Route;
 
 /// Which panel is open.
@@ -80,6 +82,7 @@ fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
                 {key(Look::Plain, at.say(Say::Note), move || open.set(Panel::Note))}
                 {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}
                 {link(Look::Plain, at.say(Say::Where), Route::Where(id()).to_hash())}
+                {link(Look::Plain, text::kept(at.lang, Kept::Title), Route::Notes(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id()).to_hash())}
                 {link(Look::Plain, text::face(at.lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::Pause), Route::Home.to_hash())}
@@ -117,13 +120,17 @@ fn note(at: &At, open: RwSignal<Panel>, say: Say) -> AnyView {
         )]);
     };
     let label = at.say(say);
+    let trouble = RwSignal::new(None);
+    let lang = at.lang;
     view! {
         <section class="panel">
             <h2>{at.say(if stuck { Say::WillNotGoTitle } else { Say::Note })}</h2>
             <textarea class="panel__note" rows="4" aria-label=label bind:value=text></textarea>
             <p>{label}</p>
+            {move || trouble.get().map(|word| camera::said(lang, word))}
             <div class="panel__keys">
-                {key(Look::Primary, at.say(Say::Keep), keep)} {close(at, open)}
+                {key(Look::Primary, at.say(Say::Keep), keep)} {talk(at)}
+                {camera::camera(camera::Shot::beside(at), trouble, Look::Plain)} {close(at, open)}
             </div>
         </section>
     }

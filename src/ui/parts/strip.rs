@@ -105,12 +105,18 @@ pub fn banners(app: App) -> AnyView {
                     }
                 })
             }}
+            {move || {
+                app.tight.get().map(|left| {
+                    let words = text::room_nearly_full(lang, &format!("{left} MB"));
+                    view! { <p class="banner" role="alert">{words}</p> }
+                })
+            }}
             {move || unreadable(app, lang)}
             {move || {
-                app.told.get().map(|say| {
+                app.told.get().map(|words| {
                     view! {
                         <p class="told" role="status">
-                            {text::say(lang, say)}
+                            {words}
                         </p>
                     }
                 })

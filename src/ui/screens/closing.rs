@@ -6,13 +6,15 @@ use leptos::prelude::*;
 
 use crate::job::ending::proposed;
 use crate::job::entry::{Charge, Ended, Ending, Reply, What};
+use crate::job::picture::owed_when_left;
 use crate::platform::{clock, files};
 use crate::report::item_name;
 use crate::text::{self, Say};
 use crate::trade::play::Decision;
-use crate::trade::wheel_end::{Form, Phase, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
 use crate::ui::at::At;
 use crate::ui::beside::beside;
+use crate::ui::parts::camera;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
@@ -57,6 +59,7 @@ fn ways_out(app: App, open: &Open) -> AnyView {
     view! {
         {see_and_print(app, open)}
         {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
+        {whole::export_with_key(app, open)}
     }
     .into_any()
 }
@@ -98,7 +101,10 @@ pub fn end(at: &At) -> AnyView {
         },
         move || {
             if leave.get() {
-                charges(&keys)
+                match owed_when_left(keys.sheet()) {
+                    Some(step) => picture_first(&keys, step),
+                    None => charges(&keys),
+                }
             } else {
                 end_keys(&keys, ending, leave)
             }
@@ -161,6 +167,29 @@ fn unfinished(at: &At) -> AnyView {
         <p>{meaning}</p>
         <ol class="loose__list">{rows.collect_view()}</ol>
         <h2>{at.say(Say::WhoTakesCharge)}</h2>
+    }
+    .into_any()
+}
+
+/// How it stands goes into the record before somebody takes charge, or why there is no picture.
+fn picture_first(at: &At, step: StepKey) -> AnyView {
+    let (asked, trouble) = (at.asked(step), RwSignal::new(None));
+    let lang = at.lang;
+    let reasons = Because::ALL.iter().map(|because| {
+        let (here, because) = (asked.clone(), *because);
+        key(Look::Plain, text::because(lang, because), move || {
+            here.not_done(because);
+        })
+    });
+    let reasons = reasons.collect_view();
+    view! {
+        <p>{asked.text().say}</p>
+        {move || trouble.get().map(|word| camera::said(lang, word))}
+        {camera::camera(camera::Shot::beside(&asked), trouble, Look::Primary)}
+        <details class="more">
+            <summary class="key key--foot">{at.say(Say::CannotBecause)}</summary>
+            <div class="keys-grid">{reasons}</div>
+        </details>
     }
     .into_any()
 }

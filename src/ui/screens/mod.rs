@@ -12,6 +12,7 @@ mod home;
 mod import;
 mod loose;
 mod mishap;
+mod notes;
 mod number;
 mod pack;
 mod photo;
@@ -56,6 +57,7 @@ pub fn root() -> impl IntoView {
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
         Route::Notes(_) => wherever::notes(app),
+        Route::Notes(_) => notes::notes(app),
         Route::Truth(_) => practice::told(app),
     }
 }

@@ -1,89 +1,54 @@
-//! A picture, or why there is none. The bytes are kept first, then the entry that names them.
+//! The step that is a picture, or why there is none.
 
 use leptos::prelude::*;
-use leptos::task::spawn_local;
-use web_sys::File;
 
-use crate::exchange::sha256_hex;
-use crate::job::entry::{Photo, What};
-use crate::platform::picture::{self, MIME};
-use crate::platform::record;
-use crate::text::Say;
+use crate::job::entry::{Reply, What};
+use crate::job::picture::pictures;
+use crate::text::{self, Kept, Say};
+use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
+use crate::ui::parts::camera::{Shot, camera, said};
 use crate::ui::parts::frame::frame;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::route::Route;
+use crate::ui::screens::{notes, whole};
 
-/// The picture of a step; the camera opens from one key.
+/// The picture of a step; the camera opens from one key. One that is there can be taken again.
 pub fn photo(at: &At) -> AnyView {
-    let trouble = RwSignal::new(None::<Say>);
-    let lang = at.lang;
-    frame(
-        at,
-        view! {
-            {move || {
-                trouble.get().map(|say| {
-                    view! { <p class="banner" role="alert">{crate::text::say(lang, say)}</p> }
-                })
-            }}
-        },
-        camera(at, trouble, true),
-    )
+    let trouble = RwSignal::new(None);
+    let (here, lang) = (at.clone(), at.lang);
+    let there = pictures(at.sheet())
+        .filter(|(_, photo)| photo.step == at.spec.key)
+        .last()
+        .map(|(id, _)| id.clone());
+    if let Some(id) = there {
+        let on = Route::Job(at.open.log.0.clone()).to_hash();
+        let body = notes::pictures_of(at.app, &at.open, Some(&id));
+        return frame(at, body, link(Look::Primary, at.say(Say::Next), on));
+    }
+    let ways_out = move || trouble.get().map(|_| no_room(&here));
+    let body = view! {
+        {move || trouble.get().map(|word| said(lang, word))}
+    };
+    let keys = view! { {camera(Shot::asked(at), trouble, Look::Primary)} {ways_out} };
+    frame(at, body, keys)
 }
 
-/// A key that opens the camera, keeps the picture and, if asked to, goes on.
-pub fn camera(at: &At, trouble: RwSignal<Option<Say>>, go_on: bool) -> AnyView {
-    let here = at.clone();
-    let input = NodeRef::<leptos::html::Input>::new();
-    let chosen = move |_| {
-        let file = input
-            .get_untracked()
-            .and_then(|input| input.files())
-            .and_then(|f| f.get(0));
-        if let Some(file) = file {
-            take(here.clone(), file, trouble, go_on);
-        }
+/// What can be done where a picture does not fit: take the job along, or go on without one, which
+/// the record then says.
+fn no_room(at: &At) -> AnyView {
+    let (app, here) = (at.app, at.clone());
+    let without = move || {
+        let step = here.spec.key;
+        let note = text::kept(here.lang, Kept::NoRoomNote).to_owned();
+        here.write_and_go_on(vec![
+            What::Note(Some(step), note),
+            What::Answered(step, Reply::NotDone(Because::Other)),
+        ]);
     };
     view! {
-        <label class="key key--primary key--file">
-            {at.say(Say::TakePicture)}
-            <input
-                node_ref=input
-                type="file"
-                accept="image/*"
-                capture="environment"
-                class="key__file"
-                on:change=chosen
-            />
-        </label>
+        {key(Look::Plain, text::kept(at.lang, Kept::ExportWith), move || whole::export_with(app))}
+        {key(Look::Plain, text::kept(at.lang, Kept::WithoutIt), without)}
     }
     .into_any()
-}
-
-fn take(at: At, file: File, trouble: RwSignal<Option<Say>>, go_on: bool) {
-    spawn_local(async move {
-        let Ok(scaled) = picture::scaled(&file).await else {
-            trouble.set(Some(Say::PhotoUnreadable));
-            return;
-        };
-        let sha256 = sha256_hex(&scaled.bytes);
-        let kept = record::Photo {
-            mime: MIME.to_owned(),
-            bytes: scaled.bytes,
-        };
-        if at.app.shelf().put_photo(&sha256, kept).await.is_err() {
-            trouble.set(Some(Say::StorageFull));
-            return;
-        }
-        let whats = vec![What::Photo(Photo {
-            step: at.spec.key,
-            sha256,
-            mime: MIME.to_owned(),
-            width: scaled.size.width,
-            height: scaled.size.height,
-        })];
-        if go_on {
-            at.write_and_go_on(whats)
-        } else {
-            at.write(whats)
-        }
-    });
 }

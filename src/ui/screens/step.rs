@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::job::mishap::in_the_way;
+use crate::job::picture::owed;
 use crate::job::{Held, held, together};
 use crate::platform::page;
 use crate::text::{self, Say};
@@ -68,6 +69,11 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyV
     app.lock();
     let held = held(&open.sheet, &open.steps, &spec);
     let at = At::after(app, open, rows, spec);
+    // What stands on the same screen must not be told by a picture's key.
+    let first = at.rows.steps.first().unwrap_or(&at.spec);
+    if let Some(key) = owed(at.sheet(), first) {
+        return photo::photo(&at.asked(key));
+    }
     match held {
         Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
         _ => match in_the_way(at.sheet(), &at.spec) {

@@ -2,9 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::What;
 use crate::job::practice::is_practice;
-use crate::job::{Problem, Status, status};
+use crate::job::{Status, status};
 use crate::text::{self, Desk, FaceWord, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
@@ -110,50 +109,4 @@ fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Any
 
 fn heading(phase: Phase, lang: Lang) -> AnyView {
     view! { <li class="where__phase">{text::phase(lang, phase)}</li> }.into_any()
-}
-
-/// The notes of the open job, and what is wrong with its record.
-pub fn notes(app: App) -> AnyView {
-    let lang = app.settings.with_untracked(|settings| settings.lang);
-    (move || {
-        let Some(open) = app.open.get() else {
-            return ().into_any();
-        };
-        let problems = open.sheet.problems().iter().map(|problem| {
-            view! { <li>{text::say(lang, problem_text(problem))}</li> }
-        });
-        let notes = open.sheet.counting().filter_map(|entry| match &entry.what {
-            What::Note(step, note) => Some((*step, note.clone())),
-            _ => None,
-        });
-        let notes = notes.map(|(step, note)| {
-            let name = step.map_or("", |key| text::step(lang, key.step).name);
-            view! { <li><b>{name}</b><span>{note}</span></li> }
-        });
-        let (problems, notes) = (problems.collect_view(), notes.collect_view());
-        let back = Route::Job(open.log.0.clone()).to_hash();
-        let any = !open.sheet.problems().is_empty();
-        view! {
-            <main class="desk notes">
-                <h1>{text::say(lang, Say::Note)}</h1>
-                {banners(app)}
-                {any.then(|| view! { <h2>{text::say(lang, Say::ProblemsTitle)}</h2> })}
-                <ul class="notes__list">{problems}</ul>
-                <ul class="notes__list">{notes}</ul>
-                {link(Look::Primary, text::say(lang, Say::Resume), back)}
-            </main>
-        }
-        .into_any()
-    })
-    .into_any()
-}
-
-const fn problem_text(problem: &Problem) -> Say {
-    match problem {
-        Problem::Missing(_) => Say::ProblemMissing,
-        Problem::Edited(_) => Say::ProblemEdited,
-        Problem::Circle(_) => Say::ProblemCircle,
-        Problem::Unknown(_) => Say::ProblemUnknown,
-        Problem::Disagree(_) => Say::ProblemConflict,
-    }
 }

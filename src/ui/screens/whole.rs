@@ -1,20 +1,18 @@
 //! The report of a job as it is printed, and the ways it leaves the phone.
 
-use std::collections::BTreeMap;
-use std::sync::Arc;
-
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::exchange;
-use crate::job::entry::{PersonField, What};
+use crate::exchange::{self, bundle};
+use crate::job::entry::PersonField;
 use crate::job::practice::is_practice;
-use crate::platform::picture::ObjectUrl;
-use crate::platform::{files, page};
+use crate::platform::files::{self, Shared};
+use crate::platform::page;
 use crate::report::{Reader, Report};
-use crate::text::{self, Say};
+use crate::text::{self, Kept, Say};
 use crate::ui::beside::digest_of;
-use crate::ui::files::exported;
+use crate::ui::files::{bundled, exported};
+use crate::ui::parts::bytes::Addresses;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
@@ -26,7 +24,7 @@ use crate::ui::state::{App, Open};
 pub fn report(app: App) -> AnyView {
     let settings = app.settings.get_untracked();
     let (lang, format) = (settings.lang, settings.format());
-    let pictures = RwSignal::new(BTreeMap::<String, Picture>::new());
+    let addresses = Addresses::new();
     (move || {
         let Some(open) = app.open.get() else {
             return ().into_any();
@@ -39,15 +37,14 @@ pub fn report(app: App) -> AnyView {
         };
         let report = Report::of(&open.sheet, lang, format, &reader);
         page::set_title(&text::report_file_stem(lang, &today(), plate(&open)));
-        read_pictures(app, &open, pictures);
-        let photo = move |sha: String| {
-            pictures.with(|all| all.get(&sha).map(|picture| picture.0.as_str().to_owned()))
-        };
+        addresses.read(app, &open);
+        let photo = move |sha: String| addresses.of(&sha);
         view! {
             <main class="whole">
                 <nav class="whole__ways" data-print="no">
                     {key(Look::Primary, text::say(lang, Say::Print), print)}
                     {key(Look::Plain, text::say(lang, Say::Export), move || export(app))}
+                    {export_with_key(app, &open)}
                     {calendar_key(app, &open)}
                     {link(
                         Look::Plain,
@@ -64,10 +61,6 @@ pub fn report(app: App) -> AnyView {
     .into_any()
 }
 
-/// A picture's address; it lives as long as the report is on the screen.
-#[derive(Clone)]
-struct Picture(Arc<ObjectUrl>);
-
 fn print() {
     // A browser that cannot print says so itself; nothing is lost.
     let _ = files::print();
@@ -77,41 +70,49 @@ fn plate(open: &Open) -> &str {
     open.sheet.person(PersonField::Plate).unwrap_or_default()
 }
 
-fn read_pictures(app: App, open: &Open, pictures: RwSignal<BTreeMap<String, Picture>>) {
-    let shas: Vec<String> = open
-        .sheet
-        .counting()
-        .filter_map(|entry| match &entry.what {
-            What::Photo(photo) => Some(photo.sha256.clone()),
-            _ => None,
-        })
-        .filter(|sha| pictures.with_untracked(|all| !all.contains_key(sha)))
-        .collect();
+/// Makes the file of the open job.
+pub fn export(app: App) {
+    let Some((log, stem)) = file_of(app) else {
+        return;
+    };
+    save(app, vec![log], format!("{stem}.json"));
+}
+
+/// Makes the file of the open job with its pictures and voice notes, as one zip.
+pub fn export_with(app: App) {
+    let Some((log, stem)) = file_of(app) else {
+        return;
+    };
     spawn_local(async move {
-        for sha in shas {
-            let Some(photo) = app.shelf().photo(&sha).await else {
-                continue;
-            };
-            if let Ok(url) = ObjectUrl::new(&photo.bytes, &photo.mime) {
-                pictures.try_update(|all| all.insert(sha, Picture(Arc::new(url))));
-            }
-        }
+        let job = format!("{stem}.json");
+        let made = bundled(&app.shelf(), &[log], &job).await.ok();
+        offer(app, format!("{stem}.zip"), bundle::MIME, made).await;
     });
 }
 
-/// Makes the file of the open job.
-pub fn export(app: App) {
-    let Some(open) = app.open.get_untracked() else {
-        return;
-    };
+/// The key for it, where the job names pictures or voice notes.
+pub fn export_with_key(app: App, open: &Open) -> Option<AnyView> {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let any = open
+        .sheet
+        .counting()
+        .any(|entry| entry.what.named().is_some());
+    any.then(|| {
+        let label = text::kept(lang, Kept::ExportWith);
+        key(Look::Plain, label, move || export_with(app))
+    })
+}
+
+/// The open job and the name of its file, without the ending.
+fn file_of(app: App) -> Option<(String, String)> {
+    let open = app.open.get_untracked()?;
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let stem = if is_practice(&open.sheet) {
         text::practice_file_stem
     } else {
         text::job_file_stem
     };
-    let name = format!("{}.json", stem(lang, &today(), plate(&open)));
-    save(app, vec![open.log.0.clone()], name);
+    Some((open.log.0.clone(), stem(lang, &today(), plate(&open))))
 }
 
 /// Makes the calendar file of what is due, where something is.
@@ -120,7 +121,10 @@ fn calendar_key(app: App, open: &Open) -> Option<AnyView> {
     let lang = settings.lang;
     let made = exchange::calendar::calendar(lang, settings.format(), [&open.sheet])?;
     let name = format!("{}.ics", text::job_file_stem(lang, &today(), plate(open)));
-    let save = move || offer(app, &name, "text/calendar", Some(&made));
+    let save = move || {
+        let (name, made) = (name.clone(), made.clone().into_bytes());
+        spawn_local(offer(app, name, "text/calendar", Some(made)));
+    };
     Some(key(Look::Plain, text::say(lang, Say::Calendar), save))
 }
 
@@ -137,16 +141,32 @@ pub fn export_all(app: App) {
 fn save(app: App, logs: Vec<String>, name: String) {
     spawn_local(async move {
         let made = exported(&app.shelf(), &logs).await.ok();
-        offer(app, &name, "application/json", made.as_deref());
+        let made = made.map(String::into_bytes);
+        offer(app, name, "application/json", made).await;
     });
 }
 
-/// Offers a file as a download and says what became of it.
-fn offer(app: App, name: &str, mime: &str, made: Option<&str>) {
-    let saved = made.is_some_and(|text| files::save_text(name, mime, text).is_ok());
-    app.told.set(Some(if saved {
-        Say::ExportDone
-    } else {
-        Say::ExportFailed
-    }));
+/// Hands a file to the phone's share sheet, or offers it as a download where there is none or it
+/// does not take such a file; says what became of it.
+async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let say = |say| Some(text::say(lang, say));
+    app.told.set(None);
+    let Some(bytes) = made else {
+        app.told.set(say(Say::ExportFailed));
+        return;
+    };
+    let shared = match page::is_touched() {
+        true => files::share(&name, mime, &bytes).await,
+        false => Ok(Shared::NotPossible),
+    };
+    let told = match shared {
+        Ok(Shared::Sent) => say(Say::ExportDone),
+        Ok(Shared::Dismissed) => Some(text::kept(lang, Kept::NotSent)),
+        Ok(Shared::NotPossible) | Err(_) => match files::save_bytes(&name, mime, &bytes) {
+            Ok(()) => say(Say::ExportDone),
+            Err(_) => say(Say::ExportFailed),
+        },
+    };
+    app.told.set(told);
 }

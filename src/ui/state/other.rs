@@ -7,17 +7,65 @@ use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, LogId, What};
 use crate::job::practice::Told;
 use crate::job::{Sheet, book, fold, kit, practice};
-use crate::platform::keep;
-use crate::platform::record::Record;
+use crate::platform::record::{Photo, Record, StoreProblem};
+use crate::platform::room::Room;
+use crate::platform::{clock, keep};
 use crate::slate::{self, Kept, NotKept, Store};
 use crate::text;
 use crate::trade::fastening::{CardSource, Wrench};
 use crate::trade::practice::Code;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::state::App;
+use crate::ui::state::{App, Keeping};
+
+/// How long what comes late waits for a tap that is on its way to the disk.
+const FREE_MS: i32 = 50;
 
 impl App {
+    /// Looks how much room is left and says so on every screen where it is little.
+    pub fn look_at_room(self) {
+        spawn_local(async move {
+            let room = keep::estimate().await;
+            let tight = room.filter(Room::is_tight).map(|room| room.left_mb());
+            self.tight.set(tight);
+        });
+    }
+
+    /// Keeps a picture or a voice note, and then what `whats` says of it in its job. Where there
+    /// is no room for the bytes there is no entry, and the storage's problem is given back.
+    ///
+    /// It may come late, when another tap is on its way or another job is on the glass: then it
+    /// waits, or goes to its own job beside the open one.
+    pub async fn keep_bytes(
+        self,
+        log: &LogId,
+        kept: Photo,
+        whats: impl FnOnce(String) -> Vec<What>,
+        then: impl FnOnce() + 'static,
+    ) -> Result<(), StoreProblem> {
+        let sha256 = slate::keep_bytes(&self.shelf(), kept).await;
+        self.look_at_room();
+        let whats = whats(sha256?);
+        let open = self
+            .open
+            .with_untracked(|open| open.as_ref().map(|open| open.log.clone()));
+        if open.as_ref() == Some(log) {
+            self.append_when_free(whats, then);
+        } else {
+            self.append_to(log.clone(), whats).await;
+            self.read_list();
+        }
+        Ok(())
+    }
+
+    fn append_when_free(self, whats: Vec<What>, then: impl FnOnce() + 'static) {
+        if self.keeping.get_untracked() == Keeping::Busy {
+            clock::later(FREE_MS, move || self.append_when_free(whats, then));
+        } else {
+            self.append_then(whats, then);
+        }
+    }
+
     /// The state of a log that is not the open job; empty if this phone does not have it.
     pub async fn read_log(self, log: &str) -> Sheet {
         let read = slate::read(&self.shelf(), log).await.unwrap_or_default();
@@ -166,6 +214,17 @@ impl App {
             let kit = (carried, settings.currency.as_str());
             self.start_job(practice::packed(code, told, &source, kit));
         });
+    }
+
+    /// Takes back the last tap of this phone.
+    pub fn undo(self) {
+        let Some(open) = self.open.get_untracked() else {
+            return;
+        };
+        let device = self.shelf().setting("device").unwrap_or_default();
+        if let Some(strike) = slate::undo(&open.sheet, &device) {
+            self.append(vec![strike]);
+        }
     }
 
     /// Throws a practice job away for good and goes home.

@@ -11,6 +11,9 @@ const USUAL = {
   "Key, box and car": "All answered",
   "Yes to inspection": "Yes, by word",
   "Four looks first": "All four looked at",
+  "Picture: as found": (quick) => quick.notDone("No time"),
+  "Picture: what stays": (quick) => quick.notDone("No time"),
+  "Picture: what went wrong": (quick) => quick.notDone("No time"),
   "Road test": "Back and parked",
   "Rises with speed": (quick) => quick.signs("rise with road speed", "gentle swerve", "coasting in neutral"),
   "Full lock": (quick) => quick.signs(),
@@ -243,6 +246,16 @@ export class Quick {
     await this.key("More").tap();
     await this.way("End the job here").tap();
     await this.isAt("Hand over: End of the job");
+    await this.cannotPicture("No time");
+  }
+
+  /** Why there is no picture of a car that is left unfinished, where one is asked for. */
+  async cannotPicture(because) {
+    const cannot = this.main.getByText("Cannot, because…", { exact: true });
+    if (!(await cannot.count())) return;
+    await cannot.tap();
+    await this.key(because).tap();
+    await expect(cannot).toHaveCount(0);
   }
 
   /** The step with what is next in it: its round, or the fastener that its key names. */

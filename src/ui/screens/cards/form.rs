@@ -8,6 +8,7 @@ use crate::text::{self, Desk, Lang, Say};
 use crate::trade::fastening::card::CardFault;
 use crate::trade::fastening::{CardItem, Doubt, SpecCard};
 use crate::ui::at::At;
+use crate::ui::parts::camera::{Shot, Trouble, camera, said};
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::focus;
 use crate::ui::parts::key::{Look, key};
@@ -15,7 +16,6 @@ use crate::ui::screens::cards::play::PlayFields;
 use crate::ui::screens::cards::source::SourceFields;
 use crate::ui::screens::cards::torque::TorqueFields;
 use crate::ui::screens::cards::{Mode, keep_card};
-use crate::ui::screens::photo::camera;
 use crate::units::{Format, Typed};
 
 /// The name of the field that a card begins with.
@@ -81,7 +81,7 @@ impl CardForm {
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, trouble: RwSignal<Option<Say>>) -> AnyView {
+    pub fn body(self, at: &At, trouble: Trouble) -> AnyView {
         let here = at.clone();
         let enter = move || self.keep(&here);
         let fields = match self.figures {
@@ -95,10 +95,10 @@ impl CardForm {
                 {fields}
                 {self.source.body(at, self.drafts, enter)}
                 <div class="card-form__page">
-                    {camera(at, trouble, false)}
+                    {camera(Shot::beside(at), trouble, Look::Primary)}
                     {pictured.then(|| view! { <p class="hint">{text::desk(lang, Desk::PagePictured)}</p> })}
                     {move || {
-                        trouble.get().map(|say| view! { <p role="alert">{text::say(lang, say)}</p> })
+                        trouble.get().map(|word| said(lang, word))
                     }}
                 </div>
             </div>

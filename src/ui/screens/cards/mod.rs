@@ -13,7 +13,6 @@ use leptos::task::spawn_local;
 
 use crate::job::book;
 use crate::job::entry::What;
-use crate::text::Say;
 use crate::trade::fastening::{CardItem, SpecCard};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
@@ -41,7 +40,7 @@ pub fn card(at: &At, item: CardItem) -> AnyView {
     let mode = RwSignal::new(Mode::Reading);
     let offered = RwSignal::new(Vec::<SpecCard>::new());
     let form = CardForm::new(at, item);
-    let trouble = RwSignal::new(None::<Say>);
+    let trouble = RwSignal::new(None);
     look_up(at, item, offered, mode);
     Effect::new(move |_| {
         if mode.get() == Mode::Fields {

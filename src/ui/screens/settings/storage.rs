@@ -19,7 +19,8 @@ pub fn storage(app: App) -> AnyView {
         let told = match keep::estimate().await {
             Some(it) => {
                 let mb = |mb: u64| format!("{mb} MB");
-                text::storage_used(lang, &mb(it.used_mb()), &mb(it.quota_mb()))
+                let used = text::storage_used(lang, &mb(it.used_mb()), &mb(it.quota_mb()));
+                format!("{used} {}", text::room_left(lang, &mb(it.left_mb())))
             }
             None => text::desk(lang, Desk::StorageUnknown).to_owned(),
         };

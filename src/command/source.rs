@@ -1,0 +1,76 @@
+//! A file as it lies on the disk: the text of a job, or a zip with its pictures beside it.
+
+use std::fs;
+use std::path::Path;
+
+use hubslate::exchange::bundle::{self, BundleError, Held, Opened};
+use hubslate::text::Yard;
+use serde_json::{Value, json};
+
+use super::say;
+
+/// The bytes of a file.
+pub struct Source(Vec<u8>);
+
+/// What a file holds.
+pub struct Content<'a> {
+    /// The text of the job's file.
+    pub text: String,
+    /// Its pictures and voice notes, where the file is a zip.
+    pub held: Option<Held<'a>>,
+}
+
+/// Reads a file whole.
+pub fn read(path: &Path) -> Result<Source, String> {
+    let bytes = fs::read(path).map_err(|why| say(Yard::NotRead(&why.to_string())))?;
+    Ok(Source(bytes))
+}
+
+impl Source {
+    /// The job's file and, from a zip, how its pictures stand to what the job names.
+    pub fn content(&self) -> Result<Content<'_>, String> {
+        if !bundle::is_zip(&self.0) {
+            let text = std::str::from_utf8(&self.0).map_err(|_| say(Yard::NotOurs))?;
+            return Ok(Content {
+                text: text.to_owned(),
+                held: None,
+            });
+        }
+        let Opened { text, pieces } = bundle::open(&self.0).map_err(|error| match error {
+            BundleError::Packed => say(Yard::NotUnpacked),
+            BundleError::NotZip => say(Yard::CutOff),
+            BundleError::NoJob | BundleError::NotWritten => say(Yard::NotOurs),
+        })?;
+        let held = bundle::held(&bundle::wanted_in(&text), &pieces);
+        Ok(Content {
+            text,
+            held: Some(held),
+        })
+    }
+}
+
+/// What is to be said of the pictures of a zip.
+pub fn told(held: &Held) -> Vec<String> {
+    let mut told = vec![say(Yard::PicturesThere(held.there.len()))];
+    let changed = held.changed.iter();
+    told.extend(changed.map(|name| say(Yard::PictureChanged(name))));
+    told.extend(held.missing.iter().map(|one| {
+        let step = one.step.code();
+        let sha256 = &one.sha256;
+        say(Yard::PictureMissing {
+            sha256,
+            step: &step,
+        })
+    }));
+    told
+}
+
+/// The same for a script.
+pub fn value(held: &Held) -> Value {
+    let there = held.there.iter().map(|(one, _)| &one.sha256);
+    json!({
+        "there": there.collect::<Vec<_>>(),
+        "changed": held.changed,
+        "missing": held.missing.iter().map(|one| &one.sha256).collect::<Vec<_>>(),
+    })
+}

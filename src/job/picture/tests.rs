@@ -1,0 +1,205 @@
+//! Which pictures the record asks for, what answers it, and what a second one does to the first.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::job::caption::{CaptionWord, hands_are_clean, offered};
+use crate::job::entry::{Consent, Decided, Ended, Ending, How, Scope};
+use crate::job::told::sheet;
+use crate::job::turn::tests::{CORNER, spec};
+use crate::trade::fastening::MishapKind;
+use crate::trade::wheel_end::{Because, Check, Group, items};
+
+fn photo(step: StepKey, sha256: &str) -> Photo {
+    Photo {
+        step,
+        sha256: sha256.to_owned(),
+        mime: "image/jpeg".to_owned(),
+        width: 1600,
+        height: 1200,
+    }
+}
+
+fn at(step: Step, phase: Phase) -> StepSpec {
+    StepSpec {
+        phase,
+        form: Form::Do,
+        ..spec(step, Group::WheelNuts)
+    }
+}
+
+/// What was owed is settled by a picture, and as well by a reason why there is none.
+#[track_caller]
+fn is_settled(whats: &[What], spec: &StepSpec, key: StepKey) {
+    let with = |what: What| sheet([whats, &[what]].concat());
+    assert_eq!(owed(&sheet(whats), spec), Some(key));
+    assert_eq!(owed(&with(What::Photo(photo(key, "a"))), spec), None);
+    let because = What::Answered(key, Reply::NotDone(Because::NoLight));
+    assert_eq!(owed(&with(because), spec), None);
+    let ended = What::Ended(Ended {
+        ending: Ending::LeftUnfinished,
+        charge: None,
+    });
+    assert_eq!(
+        owed(&with(ended), spec),
+        None,
+        "nothing is asked afterwards"
+    );
+}
+
+fn looked(tyres: Answer) -> What {
+    let looks = vec![(Check::NutsAsFound, Answer::Yes), (Check::Tyres, tyres)];
+    let key = StepKey::once(Step::BeforeDriving);
+    What::Answered(key, Reply::Checked(looks))
+}
+
+#[test]
+fn what_is_wrong_as_found_is_pictured_before_the_road() {
+    let drive = at(Step::Drive, Phase::Listen);
+    is_settled(
+        &[looked(Answer::No)],
+        &drive,
+        StepKey::once(Step::FoundPhoto),
+    );
+    for fine in [Answer::Yes, Answer::NotDone] {
+        assert_eq!(owed(&sheet([looked(fine)]), &drive), None, "{fine:?}");
+    }
+    let looks = at(Step::BeforeDriving, Phase::Listen);
+    assert_eq!(owed(&sheet([looked(Answer::No)]), &looks), None);
+}
+
+fn broke(step: &StepSpec, number: usize) -> Mishap {
+    Mishap {
+        step: step.key,
+        item: items(CORNER, Group::WheelNuts, 5)[number - 1],
+        kind: MishapKind::Sheared,
+        part: "stud".to_owned(),
+        minutes: 30,
+    }
+}
+
+#[test]
+fn what_broke_is_pictured_before_the_owner_is_asked() {
+    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let (first, second) = (broke(&turn, 3), broke(&turn, 5));
+    let key = mishap_key(&first);
+    assert_eq!(key.code(), format!("mishap_photo@{}.3", CORNER.code()));
+    is_settled(&[What::Mishap(first.clone())], &turn, key);
+    // The same stud once more: the picture of the first time says nothing of the second.
+    let again = [
+        What::Mishap(first.clone()),
+        What::Photo(photo(key, "a")),
+        What::Mended(first.item),
+        What::Mishap(first),
+    ];
+    assert_eq!(owed(&sheet(&again), &turn), Some(key));
+    assert_ne!(mishap_key(&second), key);
+}
+
+#[test]
+fn what_the_owner_leaves_dangerous_is_pictured_before_it_is_put_back() {
+    let said = |yes, decision| {
+        let decided = What::Decided(Decided {
+            corner: CORNER,
+            nth: 1,
+            decision,
+            again: false,
+            reasons: Vec::new(),
+            rules: 1,
+        });
+        let consent = What::Consent(Consent {
+            step: StepKey::at(Step::Agree, CORNER),
+            scope: Scope::Repair,
+            yes,
+            how: How::Spoken,
+            amount: None,
+        });
+        [decided, consent]
+    };
+    let down = at(Step::CaliperDown, Phase::Tighten);
+    let key = StepKey::at(Step::DeclinedPhoto, CORNER);
+    is_settled(&said(false, Decision::Stop), &down, key);
+    is_settled(&said(false, Decision::Replace), &down, key);
+    assert_eq!(owed(&sheet(said(true, Decision::Stop)), &down), None);
+    assert_eq!(owed(&sheet(said(false, Decision::Watch)), &down), None);
+}
+
+#[test]
+fn a_job_is_left_with_a_picture_or_a_reason() {
+    let key = StepKey::once(Step::LeftPhoto);
+    assert_eq!(owed_when_left(&sheet([])), Some(key));
+    for answer in [
+        What::Photo(photo(key, "a")),
+        What::Answered(key, Reply::NotDone(Because::NotSafe)),
+    ] {
+        assert_eq!(owed_when_left(&sheet([answer])), None);
+    }
+}
+
+#[test]
+fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
+    let key = StepKey::at(Step::StandPhoto, CORNER);
+    let shown = Caption::Word(CaptionWord::Chocks);
+    let mut whats = vec![
+        What::Photo(photo(key, "a")),
+        What::Captioned(Captioned {
+            sha256: "a".to_owned(),
+            caption: shown.clone(),
+        }),
+    ];
+    let before = sheet(&whats);
+    let old = pictures(&before).next().unwrap().0.clone();
+    whats.extend(retaken(&before, &old, photo(key, "b")));
+    let now = sheet(&whats);
+    let there: Vec<&str> = pictures(&now)
+        .map(|(_, photo)| photo.sha256.as_str())
+        .collect();
+    assert_eq!(there, ["b"]);
+    assert!(now.is_struck(&old), "it stays in the record");
+    assert_eq!(*caption(&now, "b"), shown);
+    // One without a caption needs none said of the next.
+    let plain = sheet([What::Photo(photo(key, "a"))]);
+    let old = pictures(&plain).next().unwrap().0.clone();
+    assert_eq!(retaken(&plain, &old, photo(key, "b")).len(), 2);
+}
+
+#[test]
+fn the_last_caption_holds_and_the_step_can_have_it_back() {
+    let said = |caption| {
+        What::Captioned(Captioned {
+            sha256: "a".to_owned(),
+            caption,
+        })
+    };
+    let own = Caption::Words("The stand on tar".to_owned());
+    let now = sheet([said(Caption::Word(CaptionWord::Rust)), said(own.clone())]);
+    assert_eq!(*caption(&now, "a"), own);
+    assert_eq!(*caption(&now, "b"), Caption::Step);
+    let back = sheet([said(own), said(Caption::Step)]);
+    assert_eq!(*caption(&back, "a"), Caption::Step);
+}
+
+#[test]
+fn a_glove_finds_what_is_offered_and_types_nothing() {
+    for step in Step::ALL {
+        let words = offered(*step);
+        assert!(
+            (2..=6).contains(&words.len()) || *step == Step::Round,
+            "{step:?}"
+        );
+        let mut once = words.to_vec();
+        once.sort_unstable();
+        once.dedup();
+        assert_eq!(once.len(), words.len(), "{step:?}");
+    }
+    for phase in [Phase::Site, Phase::Lift, Phase::Strip, Phase::Prove] {
+        assert!(!hands_are_clean(Some(phase)));
+    }
+    for next in [None, Some(Phase::Pack), Some(Phase::HandOver)] {
+        assert!(hands_are_clean(next));
+    }
+}

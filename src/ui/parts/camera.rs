@@ -1,0 +1,151 @@
+//! A key that opens the camera. The bytes are kept first, then the entry that names them.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::File;
+
+use crate::job::entry::{EntryId, LogId, Photo, What};
+use crate::job::picture::retaken;
+use crate::platform::picture::{self, MIME};
+use crate::platform::record;
+use crate::text::{self, Kept, Say};
+use crate::trade::wheel_end::StepKey;
+use crate::ui::at::At;
+use crate::ui::parts::key::Look;
+use crate::ui::state::App;
+
+/// Why the last picture was not kept.
+pub type Trouble = RwSignal<Option<Kept>>;
+
+/// Which picture is taken, and where the job goes then.
+#[derive(Clone)]
+pub struct Shot {
+    app: App,
+    log: LogId,
+    step: StepKey,
+    /// The entry of the picture that this one replaces.
+    instead: Option<EntryId>,
+    /// What the rows above the step say, and the way on; nothing where it stays.
+    on: Option<At>,
+}
+
+impl Shot {
+    /// A picture of a step that stays where it is.
+    pub fn beside(at: &At) -> Self {
+        Self {
+            app: at.app,
+            log: at.open.log.clone(),
+            step: at.spec.key,
+            instead: None,
+            on: None,
+        }
+    }
+
+    /// A picture that replaces another of the open job.
+    pub fn again(app: App, log: LogId, step: StepKey, instead: EntryId) -> Self {
+        Self {
+            app,
+            log,
+            step,
+            instead: Some(instead),
+            on: None,
+        }
+    }
+
+    /// The picture that a step asks for: with it the step is left.
+    pub fn asked(at: &At) -> Self {
+        Self {
+            on: Some(at.clone()),
+            ..Self::beside(at)
+        }
+    }
+}
+
+/// Why it was not kept.
+pub fn said(lang: text::Lang, word: Kept) -> AnyView {
+    let room = (word == Kept::PictureFull).then(|| text::kept(lang, Kept::MakeRoom));
+    view! {
+        <p class="banner" role="alert">
+            {text::kept(lang, word)} " " {room}
+        </p>
+    }
+    .into_any()
+}
+
+/// A key that opens the camera and keeps the picture.
+pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> AnyView {
+    let lang = shot.app.settings.with_untracked(|settings| settings.lang);
+    let label = match shot.instead {
+        Some(_) => text::kept(lang, Kept::TakeAgain),
+        None => text::say(lang, Say::TakePicture),
+    };
+    let class = match look {
+        Look::Primary => "key key--primary key--file",
+        Look::Plain | Look::Foot => "key key--file",
+    };
+    let input = NodeRef::<leptos::html::Input>::new();
+    let chosen = move |_| {
+        let input = input.get_untracked();
+        let file = input.as_ref().and_then(|input| input.files()?.get(0));
+        if let Some(file) = file {
+            take(shot.clone(), file, trouble);
+        }
+        // The same picture may be chosen again after it was refused.
+        if let Some(input) = input {
+            input.set_value("");
+        }
+    };
+    view! {
+        <label class=class>
+            {label}
+            <input
+                node_ref=input
+                type="file"
+                accept="image/*"
+                capture="environment"
+                class="key__file"
+                on:change=chosen
+            />
+        </label>
+    }
+    .into_any()
+}
+
+fn take(shot: Shot, file: File, trouble: Trouble) {
+    trouble.set(None);
+    spawn_local(async move {
+        let Ok(scaled) = picture::scaled(&file).await else {
+            trouble.try_set(Some(Kept::PictureUnreadable));
+            return;
+        };
+        let kept = record::Photo {
+            mime: MIME.to_owned(),
+            bytes: scaled.bytes,
+        };
+        let (app, log, size) = (shot.app, shot.log.clone(), scaled.size);
+        let on = shot.on.as_ref().map(At::way_on);
+        let whats = move |sha256| {
+            let new = Photo {
+                step: shot.step,
+                sha256,
+                mime: MIME.to_owned(),
+                width: size.width,
+                height: size.height,
+            };
+            let open = app.open.get_untracked();
+            match (&shot.instead, &shot.on, open) {
+                (Some(old), _, Some(open)) => retaken(&open.sheet, old, new),
+                (_, Some(at), _) => [at.told(), vec![What::Photo(new)]].concat(),
+                _ => vec![What::Photo(new)],
+            }
+        };
+        let then = move || {
+            if let Some(on) = on {
+                app.go_instead(&on);
+            }
+        };
+        if app.keep_bytes(&log, kept, whats, then).await.is_err() {
+            trouble.try_set(Some(Kept::PictureFull));
+        }
+    });
+}

@@ -1,0 +1,223 @@
+//! The notes of the open job, typed, spoken and pictured, and what is wrong with its record.
+
+use leptos::prelude::*;
+
+use crate::job::Problem;
+use crate::job::caption::{CaptionWord, caption, hands_are_clean, offered};
+use crate::job::entry::{Caption, Captioned, EntryId, Photo, Voice, What};
+use crate::job::picture::pictures;
+use crate::text::{self, Kept, Lang, Say};
+use crate::trade::wheel_end::StepKey;
+use crate::ui::parts::bytes::Addresses;
+use crate::ui::parts::camera::{Shot, camera, said};
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::picks::toggle;
+use crate::ui::parts::strip::banners;
+use crate::ui::route::Route;
+use crate::ui::state::{App, Open};
+
+/// All notes of the open job.
+pub fn notes(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let addresses = Addresses::new();
+    (move || {
+        let Some(open) = app.open.get() else {
+            return ().into_any();
+        };
+        addresses.read(app, &open);
+        let problems = open.sheet.problems().iter().map(|problem| {
+            view! { <li>{text::say(lang, problem_text(problem))}</li> }
+        });
+        let (problems, any) = (problems.collect_view(), !open.sheet.problems().is_empty());
+        let told = open.sheet.counting().filter_map(|entry| match &entry.what {
+            What::Note(step, note) => Some(typed(lang, *step, note.clone())),
+            What::Voice(voice) => Some(spoken(lang, voice, addresses)),
+            _ => None,
+        });
+        let told: Vec<AnyView> = told.collect();
+        let back = Route::Job(open.log.0.clone()).to_hash();
+        view! {
+            <main class="desk notes">
+                <h1>{text::say(lang, Say::Note)}</h1>
+                {banners(app)}
+                {any.then(|| view! { <h2>{text::say(lang, Say::ProblemsTitle)}</h2> })}
+                <ul class="notes__list">{problems}</ul>
+                <ul class="notes__list">{told}</ul>
+                {pictures_with(app, &open, None, addresses)}
+                {link(Look::Primary, text::say(lang, Say::Resume), back)}
+            </main>
+        }
+        .into_any()
+    })
+    .into_any()
+}
+
+fn step_name(lang: Lang, step: StepKey) -> String {
+    let name = text::step(lang, step.step).name;
+    match step.corner {
+        Some(corner) => text::step_at(lang, name, corner),
+        None => name.to_owned(),
+    }
+}
+
+fn typed(lang: Lang, step: Option<StepKey>, note: String) -> AnyView {
+    let name = step.map(|key| step_name(lang, key));
+    view! { <li><b>{name}</b><span>{note}</span></li> }.into_any()
+}
+
+/// A voice note with its player, or that its sound is on another phone.
+fn spoken(lang: Lang, voice: &Voice, addresses: Addresses) -> AnyView {
+    let length = text::seconds(lang, voice.seconds);
+    let name = format!("{}, {length}", text::kept(lang, Kept::VoiceNote));
+    let (sha, label) = (voice.sha256.clone(), name.clone());
+    let player = move || match addresses.of(&sha) {
+        Some(url) => {
+            let label = label.clone();
+            view! { <audio controls src=url aria-label=label></audio> }.into_any()
+        }
+        None => missing(lang, addresses, &sha),
+    };
+    view! {
+        <li>
+            <b>{step_name(lang, voice.step)}</b>
+            <span>{name}</span>
+            {player}
+        </li>
+    }
+    .into_any()
+}
+
+fn missing(lang: Lang, addresses: Addresses, sha: &str) -> AnyView {
+    let missing = addresses.is_missing(sha);
+    let words = missing.then(|| view! { <small>{text::kept(lang, Kept::NotHere)}</small> });
+    words.into_any()
+}
+
+/// The pictures of the open job, or the one of this entry, each with what can be done about it.
+pub fn pictures_of(app: App, open: &Open, only: Option<&EntryId>) -> AnyView {
+    let addresses = Addresses::new();
+    addresses.read(app, open);
+    pictures_with(app, open, only, addresses)
+}
+
+fn pictures_with(app: App, open: &Open, only: Option<&EntryId>, addresses: Addresses) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let shown = pictures(&open.sheet).filter(|(id, _)| only.is_none_or(|only| only == *id));
+    let mut cards: Vec<AnyView> = shown
+        .map(|(id, photo)| card(app, open, id, photo, addresses))
+        .collect();
+    // The newest is what somebody comes to look at.
+    cards.reverse();
+    let any = !cards.is_empty() && only.is_none();
+    view! {
+        {any.then(|| view! { <h2>{text::kept(lang, Kept::Title)}</h2> })}
+        <ul class="shots">{cards}</ul>
+    }
+    .into_any()
+}
+
+/// One picture: what it shows, what it could show, and the key that takes it again.
+fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let (name, words) = (
+        step_name(lang, photo.step),
+        caption_words(lang, open, photo),
+    );
+    let alt = words.clone().unwrap_or_else(|| name.clone());
+    let sha = photo.sha256.clone();
+    let image = move || match addresses.of(&sha) {
+        Some(url) => view! { <img src=url alt=alt.clone()/> }.into_any(),
+        None => missing(lang, addresses, &sha),
+    };
+    let trouble = RwSignal::new(None);
+    let shot = Shot::again(app, open.log.clone(), photo.step, id.clone());
+    let locked = open.sheet.read_only();
+    view! {
+        <li class="shot">
+            {image}
+            <p><b>{words}</b> " " {name}</p>
+            {move || trouble.get().map(|word| said(lang, word))}
+            {(!locked).then(|| view! {
+                {captions(app, open, photo)}
+                {camera(shot, trouble, Look::Plain)}
+            })}
+        </li>
+    }
+    .into_any()
+}
+
+fn caption_words(lang: Lang, open: &Open, photo: &Photo) -> Option<String> {
+    match caption(&open.sheet, &photo.sha256) {
+        Caption::Step => None,
+        Caption::Word(word) => Some(text::caption_word(lang, *word).to_owned()),
+        Caption::Words(words) => Some(words.clone()),
+    }
+}
+
+/// The words that are offered; words of one's own where hands are clean.
+fn captions(app: App, open: &Open, photo: &Photo) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let now = caption(&open.sheet, &photo.sha256).clone();
+    let say = |caption: Caption, label: &'static str| {
+        let (on, sha256) = (now == caption, photo.sha256.clone());
+        toggle(
+            label,
+            move || on,
+            move || {
+                let (sha256, caption) = (sha256.clone(), caption.clone());
+                app.append(vec![What::Captioned(Captioned { sha256, caption })]);
+            },
+        )
+    };
+    let word = |word: &CaptionWord| say(Caption::Word(*word), text::caption_word(lang, *word));
+    let words: Vec<AnyView> = offered(photo.step.step).iter().map(word).collect();
+    let step = say(Caption::Step, text::kept(lang, Kept::AsTheStep));
+    let clean = hands_are_clean(open.next().map(|spec| spec.phase));
+    let own = if clean {
+        own_words(app, open, photo)
+    } else {
+        view! { <p>{text::kept(lang, Kept::CleanHands)}</p> }.into_any()
+    };
+    view! {
+        <details class="more">
+            <summary class="key key--foot">{text::kept(lang, Kept::CaptionTitle)}</summary>
+            <div class="picks__keys">{words} {step}</div>
+            {own}
+        </details>
+    }
+    .into_any()
+}
+
+fn own_words(app: App, open: &Open, photo: &Photo) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let drafts = Drafts::named(app, format!("{}:caption:{}", open.log.0, photo.sha256));
+    let typed = drafts.text("caption", "");
+    let sha256 = photo.sha256.clone();
+    let keep = move || {
+        let words = typed.get_untracked().trim().to_owned();
+        if words.is_empty() {
+            return;
+        }
+        drafts.dropping()();
+        let (sha256, caption) = (sha256.clone(), Caption::Words(words));
+        app.append(vec![What::Captioned(Captioned { sha256, caption })]);
+    };
+    let label = text::kept(lang, Kept::OwnWords);
+    view! {
+        {Field::words("caption", typed).show(label, "", drafts, keep.clone())}
+        {key(Look::Plain, text::kept(lang, Kept::KeepWords), keep)}
+    }
+    .into_any()
+}
+
+const fn problem_text(problem: &Problem) -> Say {
+    match problem {
+        Problem::Missing(_) => Say::ProblemMissing,
+        Problem::Edited(_) => Say::ProblemEdited,
+        Problem::Circle(_) => Say::ProblemCircle,
+        Problem::Unknown(_) => Say::ProblemUnknown,
+        Problem::Disagree(_) => Say::ProblemConflict,
+    }
+}
