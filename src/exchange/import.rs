@@ -326,6 +326,6 @@ fn is_log_id(kind: LogKind, id: &str) -> bool {
     }
 }
 
-fn is_uuid(id: &str) -> bool {
+pub(super) fn is_uuid(id: &str) -> bool {
     Uuid::parse_str(id).is_ok_and(|uuid| uuid.to_string() == id)
 }

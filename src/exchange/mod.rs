@@ -9,6 +9,7 @@ pub mod export;
 pub mod gather;
 pub mod import;
 pub mod merge;
+pub mod paper;
 pub mod reach;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]

@@ -13,6 +13,7 @@ use chrono::NaiveDate;
 use crate::job::also::Also;
 use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
+use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Way};
@@ -142,6 +143,8 @@ pub enum What {
     Runout(RunoutReading),
     /// The most run-out that the maker allows.
     RunoutLimit(RunoutCard),
+    /// What was read from the paper of an earlier visit.
+    FromPaper(Slip),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }
@@ -161,6 +164,8 @@ words! {
         Name = "name", Phone = "phone", Address = "address", Plate = "plate",
         /// The number or address that an answer by message came from.
         Message = "message",
+        /// Who saw that the owner would not sign.
+        Witness = "witness",
     }
 }
 

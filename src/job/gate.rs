@@ -8,7 +8,8 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Group, HoldPoint, Item, SHOVE_CRACKED, SetName, Step, StepKey, StepSpec, When,
+    Form, Group, HoldPoint, Item, SHOVE_CRACKED, SHOVE_WAITED, SetName, Step, StepKey, StepSpec,
+    When,
 };
 
 /// A hold point that is not answered, and the step that would answer it.
@@ -78,7 +79,8 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
 const fn shove_before(step: Step, corner: Corner) -> StepKey {
     let nth = match step {
         Step::WheelOffAgain => 2,
-        _ => SHOVE_CRACKED,
+        Step::WheelOff => SHOVE_CRACKED,
+        _ => SHOVE_WAITED,
     };
     StepKey::at(Step::Shove, corner).nth(nth)
 }

@@ -65,6 +65,8 @@ pub enum Key {
     RunoutLimit(Surface),
     /// The ending.
     Ended,
+    /// What was read from paper.
+    FromPaper,
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -103,6 +105,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
         What::Ended(_) => vec![Key::Ended],
+        What::FromPaper(_) => vec![Key::FromPaper],
         What::Erased(_)
         | What::Paid(_)
         | What::Photo(_)

@@ -2,6 +2,7 @@
 
 mod act;
 mod again;
+pub mod agreed;
 pub mod also;
 pub mod bill;
 pub mod book;
@@ -24,6 +25,7 @@ pub mod reason;
 pub mod round;
 pub mod runout;
 mod sheet;
+pub mod slip;
 pub mod together;
 #[cfg(test)]
 mod told;

@@ -10,6 +10,8 @@ pub mod record;
 pub mod stamp;
 
 #[cfg(target_arch = "wasm32")]
+pub mod barcode;
+#[cfg(target_arch = "wasm32")]
 pub mod chance;
 #[cfg(target_arch = "wasm32")]
 pub mod clock;

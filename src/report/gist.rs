@@ -7,7 +7,7 @@ use super::money::money;
 use crate::job::Sheet;
 use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
-use crate::text::{self, Lang, ReportWord, Say};
+use crate::text::{self, Lang, Paper, ReportWord, Say, paper};
 use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
 use crate::trade::wheel_end::{Group, Item, Kind};
@@ -178,6 +178,7 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Strike(_) => told.word(ReportWord::TakenBack),
         What::Runout(reading) => super::runout::reading_line(told, reading),
         What::RunoutLimit(card) => super::runout::limit_line(told, card),
+        What::FromPaper(slip) => format!("{}: {}", paper(lang, Paper::FromPaper), slip.job),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

@@ -4,8 +4,10 @@
 //! the same functions. Nothing here formats a quantity, a date or an amount; such values come in
 //! as text that is already formatted.
 
+mod consent;
 mod desk;
 mod en;
+mod paper;
 mod reason;
 mod report;
 mod runout;
@@ -15,7 +17,9 @@ mod step;
 mod tests;
 mod yard;
 
+pub use consent::Asking;
 pub use desk::Desk;
+pub use paper::Paper;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -84,6 +88,10 @@ spoken! {
 
     /// What the command on a computer says.
     yard::yard(say: Yard<'_>) -> String;
+    /// What is said round a yes and a no.
+    consent::asking(say: Asking<'_>) -> String;
+    /// What is said of a job that goes from phone to phone on paper.
+    paper::paper(say: Paper<'_>) -> String;
 
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;

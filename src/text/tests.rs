@@ -328,6 +328,7 @@ fn plan(nut: NutPosition) -> Plan {
             play_felt: true,
             second_set: true,
             blocked: true,
+            waited: true,
         }],
         nut,
         site_refused: false,

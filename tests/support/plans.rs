@@ -26,6 +26,7 @@ fn corners(corner: Corner) -> Vec<CornerPlan> {
                     play_felt,
                     second_set,
                     blocked: second_set,
+                    waited: play_felt,
                 });
             }
         }

@@ -1,5 +1,6 @@
 //! From what happened to how it is stored.
 
+use crate::exchange::paper;
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
@@ -144,6 +145,10 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         },
         entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
         entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
+        entry::What::FromPaper(slip) => What::FromPaper {
+            version: paper::VERSION,
+            lines: paper::lines(slip),
+        },
         entry::What::Unknown(_) => return None,
     })
 }

@@ -1,5 +1,6 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
+use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
 use crate::exchange::wire::{card, kit, money, runout};
 use crate::job::also::Also;
@@ -237,6 +238,9 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }),
         What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
         What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
+        What::FromPaper { version, lines } => {
+            entry::What::FromPaper(paper::of_lines(version, &lines)?)
+        }
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

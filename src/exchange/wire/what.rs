@@ -167,10 +167,14 @@ pub(super) enum What {
     },
     Runout(runout::ReadingText),
     RunoutLimit(runout::CardText),
+    FromPaper {
+        version: u32,
+        lines: Vec<String>,
+    },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 32] = [
+const KINDS: [&str; 33] = [
     "opened",
     "person",
     "erased",
@@ -203,6 +207,7 @@ const KINDS: [&str; 32] = [
     "strike",
     "runout",
     "runout_limit",
+    "from_paper",
 ];
 
 /// The answer to a step.

@@ -1,10 +1,12 @@
 //! English, in US spelling: short, in the technician's order; plain words for the owner.
 
 pub(super) mod checks;
+pub(super) mod consent;
 pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod measure;
 pub(super) mod mishap;
+pub(super) mod paper;
 pub(super) mod practice;
 pub(super) mod report;
 pub(super) mod runout;

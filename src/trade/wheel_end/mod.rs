@@ -7,6 +7,7 @@ mod procedure;
 mod road;
 mod spec;
 mod step;
+mod waiting;
 
 pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
@@ -16,3 +17,4 @@ pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,
 };
+pub use waiting::SHOVE_WAITED;

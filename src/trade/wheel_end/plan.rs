@@ -61,6 +61,8 @@ pub struct CornerPlan {
     pub second_set: bool,
     /// Whether the proof after the work speaks against the new part.
     pub blocked: bool,
+    /// Whether the car was left while the owner thought about the repair.
+    pub waited: bool,
 }
 
 /// The facts that pick and order the steps.

@@ -124,6 +124,8 @@ words! {
 
         RetorqueDone = "retorque_done",
         Comeback = "comeback",
+
+        Wait = "wait",
     }
 }
 

@@ -9,6 +9,7 @@ use crate::ui::files::{Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
+use crate::ui::screens::paper::from_paper;
 use crate::ui::state::App;
 
 /// The screen that opens files.
@@ -39,6 +40,7 @@ pub fn import(app: App) -> AnyView {
             <ul class="import__outcomes" role="status">
                 {move || outcomes.get().iter().map(|one| row(one, lang)).collect_view()}
             </ul>
+            {from_paper(app)}
             {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }

@@ -13,6 +13,7 @@ mod loose;
 mod mishap;
 mod number;
 mod pack;
+mod paper;
 mod photo;
 mod practice;
 mod report;

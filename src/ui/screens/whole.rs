@@ -6,7 +6,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::exchange;
+use crate::exchange::{self, paper};
 use crate::job::entry::{PersonField, What};
 use crate::job::practice::is_practice;
 use crate::platform::picture::ObjectUrl;
@@ -36,6 +36,11 @@ pub fn report(app: App) -> AnyView {
             digest: digest_of(open.sheet.entries()),
             made_by: settings.by.clone(),
             contact: String::new(),
+            codes: None,
+        };
+        let reader = Reader {
+            codes: codes(&reader, &open),
+            ..reader
         };
         let report = Report::of(&open.sheet, lang, format, &reader);
         page::set_title(&text::report_file_stem(lang, &today(), plate(&open)));
@@ -62,6 +67,12 @@ pub fn report(app: App) -> AnyView {
         .into_any()
     })
     .into_any()
+}
+
+/// The texts of the codes that bring the job to another phone.
+fn codes(reader: &Reader, open: &Open) -> Option<Vec<String>> {
+    let paper = paper::paper(&reader.job, &reader.digest, &open.sheet)?;
+    Some(paper::symbols(&paper).unwrap_or_default())
 }
 
 /// A picture's address; it lives as long as the report is on the screen.
