@@ -134,7 +134,7 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
         "KLM 4821",
         "Marlin Estate service book, wheel ends (invented)",
         "t200n_m",
-        "t60n_m,a45deg",
+        "t60n_m;a45deg",
         "2.0thou",
         "before|1|1|axial|pilot|caliper_up||1=0>6.3|2=0>6.4|3=0>6.3",
         "after|1|1|axial|pilot|caliper_up||1=0>1.0|2=0>1.0|3=0>1.2",

@@ -166,12 +166,25 @@ pub(super) fn price(told: &Told) -> Vec<Block> {
         blocks.push(told.heading(ReportWord::Consents));
         blocks.push(Block::List(answers));
     }
+    blocks.extend(warranty(told));
     blocks.extend(signatures(told));
     let refused = Reply::NotDone(Because::OwnerSaysNo);
     if told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused) {
         blocks.push(told.sentence(ReportWord::SignatureRefused));
     }
     blocks
+}
+
+/// The shop's own words, where something was repaired.
+fn warranty(told: &Told) -> Vec<Block> {
+    let repaired = |c: &Corner| standing::is_replaced(told.sheet, &told.plan, *c);
+    if told.reader.warranty.is_empty() || !told.corners().iter().any(repaired) {
+        return Vec::new();
+    }
+    vec![
+        told.heading(ReportWord::Warranty),
+        Block::Sentence(told.reader.warranty.clone()),
+    ]
 }
 
 /// The tests that were not done, each once, and how many steps beside them.

@@ -59,6 +59,8 @@ pub struct Reader {
     pub made_by: String,
     /// How the owner reaches them; may be empty.
     pub contact: String,
+    /// What the shop promises, word for word; may be empty.
+    pub warranty: String,
     /// The texts of the codes on the tear-off; none for a job that gets no code, an empty list
     /// for one that does not fit.
     pub codes: Option<Vec<String>>,

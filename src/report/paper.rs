@@ -16,12 +16,16 @@ pub(super) fn from_paper(told: &Told) -> Vec<Block> {
     let Some(slip) = slip(told.sheet) else {
         return Vec::new();
     };
-    vec![
+    let mut blocks = vec![
         Block::Heading(paper(told.lang, Paper::FromPaper)),
         Block::Notice(paper(told.lang, Paper::FromPaperSay)),
         Block::Rows(lines(told.lang, told.format, slip)),
-        Block::List(loose(told, slip)),
-    ]
+    ];
+    let loose = loose(told, slip);
+    if !loose.is_empty() {
+        blocks.push(Block::List(loose));
+    }
+    blocks
 }
 
 /// Readings, decisions, answers, parts, what was due and how it ended, label by label.

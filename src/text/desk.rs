@@ -285,4 +285,6 @@ desk_sayings! {
     Call,
     /// Write.
     Write,
+    /// That it is printed on every report.
+    OnTheReport,
 }

@@ -23,7 +23,7 @@
 //! ```
 //!
 //! Words are the codes of the record, numbers stand as they were typed with the code of their unit
-//! behind them, and empty fields at the end of a line are left out. `%` with two hex digits
+//! behind them (a comma may be their decimal mark, so that lists are parted by `;`), and empty fields at the end of a line are left out. `%` with two hex digits
 //! stands for a byte that would be taken for something else. The check is the first 16 hex digits
 //! of SHA-256 (FIPS 180-4) over the lines after the first; of several symbols they are joined.
 

@@ -83,7 +83,7 @@ impl<'a> Fields<'a> {
     fn list<T>(&self, place: usize, read: impl Fn(&'a str) -> Option<T>) -> Option<Vec<T>> {
         match self.raw(place) {
             "" => Some(Vec::new()),
-            field => field.split(',').map(read).collect(),
+            field => field.split(';').map(read).collect(),
         }
     }
 

@@ -174,7 +174,7 @@ impl Pen {
             moved.step.code(),
             moved.to.code().to_owned(),
             first.corner.code().to_owned(),
-            items.join(","),
+            items.join(";"),
         ];
         self.line('M', &fields);
     }
@@ -218,9 +218,9 @@ impl Pen {
             decided
                 .reasons
                 .iter()
-                .map(|code| field(code))
+                .map(|code| field(code).replace(';', "%3b"))
                 .collect::<Vec<_>>()
-                .join(","),
+                .join(";"),
         ];
         self.line('D', &fields);
     }
@@ -242,11 +242,11 @@ fn torque(body: &TorqueBody) -> [String; 8] {
     let conditions: Vec<&str> = body.conditions.iter().map(|it| it.code()).collect();
     let thread = printed.thread.as_ref();
     [
-        stages.join(","),
+        stages.join(";"),
         body.position
             .map(|it| it.code().to_owned())
             .unwrap_or_default(),
-        conditions.join(","),
+        conditions.join(";"),
         printed
             .count
             .map(|count| count.to_string())

@@ -33,8 +33,8 @@ pub fn ReportView(
             <section class="report__part report__part--owner" aria-label=for_owner>
                 <h2 class="report__audience">{owner}</h2>
                 {blocks(page_one, lang, photo)}
-                {slip.map(tear_off)}
             </section>
+            {slip.map(tear_off)}
             <section class="report__part report__part--technician" aria-label=for_technician>
                 <h2 class="report__audience">{pages}</h2>
                 {again}

@@ -35,7 +35,8 @@ pub fn report(app: App) -> AnyView {
             job: open.log.0.clone(),
             digest: digest_of(open.sheet.entries()),
             made_by: settings.by.clone(),
-            contact: String::new(),
+            contact: settings.contact.clone(),
+            warranty: settings.warranty.clone(),
             codes: None,
         };
         let reader = Reader {
