@@ -75,11 +75,24 @@ class Job:
         return self.reply(step).get("picked", {}).get("pick")
 
     def limit(self):
-        card = self.last("card", lambda b: b["item"] == "play_limit") or {}
+        card = self.last("card", lambda b: b["item"] == "play_limit") or self.on_paper() or {}
         if "play" not in card:
             return HOUSE
         most = card["play"]["most"]
         return {"mm": number(most["number"]) * MM[most["unit"]], "source": "maker", "way": card["play"]["way"]}
+
+    def on_paper(self):
+        """The limit of an earlier visit's paper: L|play_limit|source|page|most|method|place|rig|newtons."""
+        lines = (self.last("from_paper") or {}).get("lines", [])
+        line = next((line.split("|") for line in lines if line.startswith("L|play_limit|")), None)
+        if line is None:
+            return None
+        most, way = line[4], dict(zip(("method", "place", "rig", "force_n"), line[5:]))
+        digits = most.rstrip("abcdefghijklmnopqrstuvwxyz")
+        if way.get("force_n"):
+            way["force_n"] = float(way["force_n"])
+        way = {name: value for name, value in way.items() if value}
+        return {"play": {"most": {"number": digits, "unit": most[len(digits):]}, "way": way}}
 
     def reading(self, corner, when, nth, number_, side):
         def is_it(b):

@@ -9,6 +9,7 @@ pub mod bars;
 pub mod brake;
 #[cfg(test)]
 mod check;
+pub mod code;
 pub mod corner;
 pub mod dial;
 mod fill;

@@ -338,7 +338,7 @@ pub(super) fn is_log_id(kind: LogKind, id: &str) -> bool {
 }
 
 /// A UUID as it is written: 36 characters, in small letters.
-fn is_uuid(id: &str) -> bool {
+pub(super) fn is_uuid(id: &str) -> bool {
     id.len() == 36
         && id.bytes().enumerate().all(|(place, byte)| match place {
             8 | 13 | 18 | 23 => byte == b'-',

@@ -15,6 +15,7 @@ pub mod gap;
 pub mod gather;
 pub mod import;
 pub mod merge;
+pub mod paper;
 pub mod reach;
 pub mod stock;
 pub mod summary;

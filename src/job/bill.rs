@@ -1,9 +1,9 @@
 //! What the price of a job comes to: what was agreed to, what came in, what is still to pay.
 
 use crate::job::Sheet;
+use crate::job::agreed::agreed;
 use crate::job::entry::{Ending, Money, Price};
 use crate::trade::money::{Estimate, EstimateFault, totals};
-use crate::trade::wheel_end::{Step, StepKey};
 
 /// The price of an estimate; what putting it back costs stays as it was.
 ///
@@ -47,19 +47,18 @@ pub fn still_to_pay(sheet: &Sheet) -> Option<Money> {
 }
 
 /// What the owner said yes to, if the price is higher now: then a further yes is needed.
-pub fn above_what_was_agreed(sheet: &Sheet) -> Option<&Money> {
+pub fn above_what_was_agreed(sheet: &Sheet) -> Option<Money> {
     let price = &sheet.price()?.repair;
-    let agreed = sheet
-        .corners()
-        .iter()
-        .filter_map(|corner| {
-            let step = StepKey::at(Step::Agree, *corner);
-            sheet.consent(step).filter(|consent| consent.yes)
-        })
-        .filter_map(|consent| consent.amount.as_ref())
-        .filter(|amount| amount.currency == price.currency)
-        .max_by_key(|amount| amount.minor)?;
-    (agreed.minor < price.minor).then_some(agreed)
+    agreed(sheet).filter(|agreed| agreed.minor < price.minor)
+}
+
+/// The amounts in one currency.
+pub(super) fn same_currency<'a>(
+    amounts: impl Iterator<Item = &'a Money>,
+    currency: &str,
+) -> Vec<i64> {
+    let same = amounts.filter(|amount| amount.currency == currency);
+    same.map(|amount| amount.minor).collect()
 }
 
 #[cfg(test)]
@@ -76,6 +75,7 @@ mod tests {
     use crate::job::told::sheet;
     use crate::trade::money::{Line, LineKind};
     use crate::trade::vehicle::Corner;
+    use crate::trade::wheel_end::{Step, StepKey};
     use crate::units::Decimal;
 
     fn dollars(minor: i64) -> Money {
@@ -156,11 +156,38 @@ mod tests {
     }
 
     #[test]
+    fn an_agreed_extra_is_part_of_what_was_agreed() {
+        let corners = || What::Corners(vec![Corner::FrontLeft]);
+        let extra = |yes, amount| {
+            What::Consent(Consent {
+                step: StepKey::at(Step::TurnWheelNuts, Corner::FrontLeft),
+                scope: Scope::Extra,
+                yes,
+                how: How::Electronic,
+                amount: Some(dollars(amount)),
+            })
+        };
+        let of = |yes, after| {
+            let all = vec![
+                corners(),
+                price(48_000),
+                self::yes(48_000),
+                extra(yes, 4_500),
+            ];
+            let all = sheet(all.into_iter().chain([price(after)]).collect::<Vec<_>>());
+            above_what_was_agreed(&all)
+        };
+        assert_eq!(of(true, 52_500), None);
+        assert_eq!(of(true, 52_501), Some(dollars(52_500)));
+        assert_eq!(of(false, 52_500), Some(dollars(48_000)));
+    }
+
+    #[test]
     fn a_price_above_the_yes_is_told() {
         let corners = || What::Corners(vec![Corner::FrontLeft]);
         let of = |before, after| {
             let all = sheet(vec![corners(), price(before), yes(before), price(after)]);
-            above_what_was_agreed(&all).cloned()
+            above_what_was_agreed(&all)
         };
         assert_eq!(of(48_000, 52_000), Some(dollars(48_000)));
         assert_eq!(of(48_000, 48_000), None);

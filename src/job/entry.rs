@@ -19,6 +19,7 @@ use chrono::NaiveDate;
 use crate::job::also::Also;
 use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
+use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
@@ -169,6 +170,8 @@ pub enum What {
     Voice(Voice),
     /// What a picture shows was said.
     Captioned(Captioned),
+    /// What was read from the paper of an earlier visit.
+    FromPaper(Slip),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }
@@ -188,6 +191,8 @@ words! {
         Name = "name", Phone = "phone", Address = "address", Plate = "plate",
         /// The number or address that an answer by message came from.
         Message = "message",
+        /// Who saw that the owner would not sign.
+        Witness = "witness",
     }
 }
 

@@ -8,7 +8,8 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Group, HoldPoint, Item, REOPENED, SHOVE_CRACKED, SetName, Step, StepKey, StepSpec, When,
+    Form, Group, HoldPoint, Item, REOPENED, SHOVE_CRACKED, SHOVE_WAITED, SetName, Step, StepKey,
+    StepSpec, When,
 };
 
 /// A hold point that is not answered, and the step that would answer it.
@@ -79,7 +80,8 @@ const fn shove_before(before: StepKey, corner: Corner) -> StepKey {
     let nth = match (before.step, before.nth) {
         (Step::WheelOffAgain, REOPENED) => REOPENED,
         (Step::WheelOffAgain, _) => 2,
-        _ => SHOVE_CRACKED,
+        (Step::WheelOff, _) => SHOVE_CRACKED,
+        _ => SHOVE_WAITED,
     };
     StepKey::at(Step::Shove, corner).nth(nth)
 }

@@ -81,6 +81,8 @@ pub enum Key {
     Ended,
     /// What a picture shows, by its digest.
     Caption(String),
+    /// What was read from paper.
+    FromPaper,
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -127,6 +129,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
         What::Ended(_) => vec![Key::Ended],
         What::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
+        What::FromPaper(_) => vec![Key::FromPaper],
         What::Erased(_)
         | What::Paid(_)
         | What::Photo(_)

@@ -36,7 +36,7 @@ pub enum Mending {
 
 /// The open mishap of an item.
 pub fn open_mishap(sheet: &Sheet, item: Item) -> Option<&Mishap> {
-    match sheet.holds(&Key::Mishap(item)).map(|entry| &entry.what) {
+    match sheet.fact(&Key::Mishap(item)) {
         Some(What::Mishap(mishap)) => Some(mishap),
         _ => None,
     }

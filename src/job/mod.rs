@@ -2,6 +2,7 @@
 
 mod act;
 mod again;
+pub mod agreed;
 pub mod also;
 pub mod bill;
 pub mod book;
@@ -31,6 +32,7 @@ pub mod seen;
 mod sheet;
 pub mod tally;
 pub mod thickness;
+pub mod slip;
 pub mod together;
 #[cfg(test)]
 mod told;

@@ -6,6 +6,7 @@ use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
 use crate::job::nuts::{found_loose, is_to_be_judged_anew};
 use crate::job::sheet::Sheet;
+use crate::job::slip::slip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::Decision;
@@ -73,12 +74,13 @@ fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
             .is_some_and(|decided| decided.again),
         blocked: is_blocked(sheet, corner),
         reopened: is_reopened(sheet, corner),
+        waited: sheet.reply(StepKey::at(Step::Wait, corner)) == Some(&Reply::Done),
     }
 }
 
 fn course(sheet: &Sheet, corner: Corner) -> Course {
     let Some(decided) = sheet.decided(corner) else {
-        return Course::Open;
+        return course_on_paper(sheet, corner).unwrap_or(Course::Open);
     };
     if decided.again && decided.nth == 1 {
         return Course::Open;
@@ -96,6 +98,22 @@ fn course(sheet: &Sheet, corner: Corner) -> Course {
             }
         }
     }
+}
+
+/// What had come of a corner when the paper of an ended job was printed.
+fn course_on_paper(sheet: &Sheet, corner: Corner) -> Option<Course> {
+    let slip = slip(sheet).filter(|slip| is_over(slip.ending()))?;
+    let repaired = slip.agreed(corner).is_some_and(|consent| consent.yes);
+    Some(match slip.decided(corner)?.decision {
+        Decision::Keep | Decision::Watch => Course::PutBack,
+        _ if repaired => Course::Replace,
+        _ => Course::Declined,
+    })
+}
+
+/// Whether a job with this ending is only looked back on.
+fn is_over(ending: Option<Ending>) -> bool {
+    ending.is_some_and(|ending| ending != Ending::LeftUnfinished)
 }
 
 fn play_felt(sheet: &Sheet, corner: Corner) -> bool {
@@ -252,9 +270,7 @@ fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
 /// A job that ended well is only looked back on: it may have been worked by a procedure that did
 /// not yet ask everything that this one asks.
 pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
-    let over = sheet
-        .ended()
-        .is_some_and(|ended| ended.ending != Ending::LeftUnfinished);
+    let over = is_over(sheet.ended().map(|ended| ended.ending));
     steps
         .iter()
         .filter(|spec| !over || spec.phase == Phase::LookBack)

@@ -8,6 +8,7 @@ use crate::job::entry::{
 };
 use crate::job::key::{Key, care};
 use crate::job::mishap::open_mishap;
+use crate::job::slip::{Slip, slip};
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
@@ -113,13 +114,15 @@ impl Sheet {
         })
     }
 
-    fn what(&self, key: &Key) -> Option<&What> {
-        self.holds(key).map(|entry| &entry.what)
+    /// The fact that counts: the one that holds, else the one that was read from paper.
+    pub(super) fn fact(&self, key: &Key) -> Option<&What> {
+        let own = self.holds(key).map(|entry| &entry.what);
+        own.or_else(|| slip(self)?.stands_in(key))
     }
 
     /// How the job was started.
     pub fn opened(&self) -> Option<&Opened> {
-        match self.what(&Key::Opened) {
+        match self.fact(&Key::Opened) {
             Some(What::Opened(opened)) => Some(opened),
             _ => None,
         }
@@ -127,7 +130,7 @@ impl Sheet {
 
     /// A personal fact of the owner.
     pub fn person(&self, field: PersonField) -> Option<&str> {
-        match self.what(&Key::Person(field)) {
+        match self.fact(&Key::Person(field)) {
             Some(What::Person(_, text)) => Some(text),
             _ => None,
         }
@@ -135,7 +138,7 @@ impl Sheet {
 
     /// The complaint, word for word.
     pub fn complaint(&self) -> Option<&str> {
-        match self.what(&Key::Said) {
+        match self.fact(&Key::Said) {
             Some(What::Said(text)) => Some(text),
             _ => None,
         }
@@ -143,7 +146,7 @@ impl Sheet {
 
     /// A fact of the vehicle.
     pub fn vehicle(&self, field: VehicleField) -> Option<&str> {
-        match self.what(&Key::Vehicle(field)) {
+        match self.fact(&Key::Vehicle(field)) {
             Some(What::Vehicle(_, text)) => Some(text),
             _ => None,
         }
@@ -151,7 +154,7 @@ impl Sheet {
 
     /// The corners, in the order of work.
     pub fn corners(&self) -> &[Corner] {
-        match self.what(&Key::Corners) {
+        match self.fact(&Key::Corners) {
             Some(What::Corners(corners)) => corners,
             _ => &[],
         }
@@ -159,7 +162,7 @@ impl Sheet {
 
     /// A spec card.
     pub fn card(&self, item: CardItem) -> Option<&SpecCard> {
-        match self.what(&Key::Card(item)) {
+        match self.fact(&Key::Card(item)) {
             Some(What::Card(card)) => Some(card),
             _ => None,
         }
@@ -167,7 +170,7 @@ impl Sheet {
 
     /// The instruments on board.
     pub fn carried(&self) -> Option<&Carried> {
-        match self.what(&Key::Carried) {
+        match self.fact(&Key::Carried) {
             Some(What::Carried(carried)) => Some(carried),
             _ => None,
         }
@@ -175,7 +178,7 @@ impl Sheet {
 
     /// The answer to a step.
     pub fn reply(&self, step: StepKey) -> Option<&Reply> {
-        match self.what(&Key::Step(step)) {
+        match self.fact(&Key::Step(step)) {
             Some(What::Answered(_, reply)) => Some(reply),
             _ => None,
         }
@@ -188,7 +191,7 @@ impl Sheet {
 
     /// Where an item stands, if it was ever touched; what broke is off until it is mended.
     pub fn item(&self, item: Item) -> Option<Hold> {
-        let moved = match self.what(&Key::Item(item)) {
+        let moved = match self.fact(&Key::Item(item)) {
             Some(What::Moved(moved)) => Some(moved.to),
             Some(What::Also(_)) => Some(Hold::Off),
             _ => None,
@@ -207,7 +210,7 @@ impl Sheet {
 
     /// The adapter with which the wrench is used at a step.
     pub fn lever(&self, step: StepKey) -> Option<&TypedLever> {
-        match self.what(&Key::Lever(step)) {
+        match self.fact(&Key::Lever(step)) {
             Some(What::Lever(_, lever)) => lever.as_ref(),
             _ => None,
         }
@@ -221,6 +224,7 @@ impl Sheet {
                 Key::Item(item) | Key::Mishap(item) => Some(*item),
                 _ => None,
             })
+            .chain(slip(self).into_iter().flat_map(Slip::items))
             .collect();
         items
             .into_iter()
@@ -232,7 +236,7 @@ impl Sheet {
     /// Whether an item was brought to its card at this step, since the pass began.
     pub fn turned(&self, step: StepKey, item: Item) -> bool {
         matches!(
-            self.what(&Key::Turned(step, item)),
+            self.fact(&Key::Turned(step, item)),
             Some(What::Moved(moved)) if moved.to == Hold::Done
         ) && open_mishap(self, item).is_none()
     }
@@ -263,7 +267,7 @@ impl Sheet {
 
     /// One side of a round.
     pub fn reading(&self, corner: Corner, set: SetName, round: u8, side: Side) -> Option<&Reading> {
-        match self.what(&Key::Reading(corner, set, round, side)) {
+        match self.fact(&Key::Reading(corner, set, round, side)) {
             Some(What::Reading(reading)) => Some(reading),
             _ => None,
         }
@@ -285,7 +289,7 @@ impl Sheet {
 
     /// The decision after the `nth` set.
     pub fn decided_nth(&self, corner: Corner, nth: u8) -> Option<&Decided> {
-        match self.what(&Key::Decided(corner, nth)) {
+        match self.fact(&Key::Decided(corner, nth)) {
             Some(What::Decided(decided)) => Some(decided),
             _ => None,
         }
@@ -293,7 +297,7 @@ impl Sheet {
 
     /// What the work costs.
     pub fn price(&self) -> Option<&Price> {
-        match self.what(&Key::Price) {
+        match self.fact(&Key::Price) {
             Some(What::Price(price)) => Some(price),
             _ => None,
         }
@@ -301,7 +305,7 @@ impl Sheet {
 
     /// The invoice's number.
     pub fn invoice(&self) -> Option<&str> {
-        match self.what(&Key::Invoice) {
+        match self.fact(&Key::Invoice) {
             Some(What::Invoice(number)) => Some(number),
             _ => None,
         }
@@ -317,7 +321,7 @@ impl Sheet {
 
     /// The owner's answer at a step.
     pub fn consent(&self, step: StepKey) -> Option<&Consent> {
-        match self.what(&Key::Consent(step)) {
+        match self.fact(&Key::Consent(step)) {
             Some(What::Consent(consent)) => Some(consent),
             _ => None,
         }
@@ -325,7 +329,7 @@ impl Sheet {
 
     /// The owner's answer about extra work seen at a step.
     pub fn extra(&self, step: StepKey) -> Option<&Consent> {
-        match self.what(&Key::Extra(step)) {
+        match self.fact(&Key::Extra(step)) {
             Some(What::Consent(consent)) => Some(consent),
             _ => None,
         }
@@ -333,7 +337,7 @@ impl Sheet {
 
     /// The signature at a step.
     pub fn signed(&self, step: StepKey) -> Option<&Signed> {
-        match self.what(&Key::Signed(step)) {
+        match self.fact(&Key::Signed(step)) {
             Some(What::Signed(signed)) => Some(signed),
             _ => None,
         }
@@ -341,7 +345,7 @@ impl Sheet {
 
     /// The part that was fitted at a corner.
     pub fn part(&self, corner: Corner) -> Option<&Part> {
-        match self.what(&Key::Part(corner)) {
+        match self.fact(&Key::Part(corner)) {
             Some(What::Part(part)) => Some(part),
             _ => None,
         }
@@ -349,7 +353,7 @@ impl Sheet {
 
     /// Something that is due.
     pub fn due(&self, kind: DueKind) -> Option<&Due> {
-        match self.what(&Key::Due(kind)) {
+        match self.fact(&Key::Due(kind)) {
             Some(What::Due(due)) => Some(due),
             _ => None,
         }
@@ -357,7 +361,7 @@ impl Sheet {
 
     /// How the job ended.
     pub fn ended(&self) -> Option<&Ended> {
-        match self.what(&Key::Ended) {
+        match self.fact(&Key::Ended) {
             Some(What::Ended(ended)) => Some(ended),
             _ => None,
         }

@@ -58,7 +58,8 @@ pub async fn scaled(file: &File) -> Result<Picture, PictureProblem> {
     Ok(Picture { bytes, size })
 }
 
-async fn bitmap(file: &File) -> Option<ImageBitmap> {
+/// A picture file, unpacked and upright.
+pub(super) async fn bitmap(file: &File) -> Option<ImageBitmap> {
     let options = ImageBitmapOptions::new();
     options.set_image_orientation(ImageOrientation::FromImage);
     let window = js::window()?;

@@ -174,6 +174,8 @@ mod tests {
             digest: "9f".repeat(32),
             made_by: String::new(),
             contact: String::new(),
+            warranty: String::new(),
+            codes: None,
         };
         let report = Report::of(&job.sheet(), Lang::English, COMMA, &reader);
         let texts = |blocks: &[Block]| -> Vec<String> {

@@ -13,6 +13,21 @@ pub enum Size {
     Wide,
 }
 
+/// The part that is cut off and kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slip {
+    /// That it is to be cut off.
+    pub title: String,
+    /// What is to be done and by when, if anything.
+    pub sentence: Option<String>,
+    /// Labels with their values.
+    pub rows: Vec<(String, String)>,
+    /// What the codes are for, or why there is none.
+    pub say: Option<String>,
+    /// The codes as SVG, each with its caption.
+    pub codes: Vec<(String, String)>,
+}
+
 /// One piece of the report. Every string is finished text in the reader's language.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Block {

@@ -8,9 +8,9 @@ use super::record::{consent_lines, scope, signatures};
 use super::standing::{self, must_not_drive};
 use super::{Told, answers, time};
 use crate::job::ending::{is_watched, watched};
-use crate::job::entry::{Consent, DueKind, Ending, Reply, Scope, What};
+use crate::job::entry::{Consent, DueKind, Ending, How, PersonField, Reply, Scope, What};
 use crate::job::judge::{after, verdict};
-use crate::text::{self, ReportWord};
+use crate::text::{self, Asking, ReportWord};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Group, Item, Step, StepKey};
@@ -38,6 +38,12 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
             consent,
             &date.unwrap_or_default(),
         )));
+        let unsigned = told.sheet.signed(consent.step).is_none();
+        if unsigned && consent.how == How::Spoken && !is_extra {
+            let who = told.sheet.person(PersonField::Witness).unwrap_or_default();
+            let line = text::asking(told.lang, Asking::RefusedToSign(who));
+            blocks.push(Block::Sentence(line));
+        }
         let decided = consent.step.corner.and_then(|c| told.sheet.decided(c));
         if let Some(decided) = decided.filter(|_| !is_extra) {
             let consequence = text::declined_consequence(told.lang, decided.decision);
@@ -118,6 +124,17 @@ pub(super) fn must_do(told: &Told) -> Vec<Block> {
 
 /// The wheel nuts again, wherever a wheel was off and is back.
 fn retorque(told: &Told) -> Vec<Block> {
+    let Some(sentence) = retorque_line(told) else {
+        return Vec::new();
+    };
+    vec![
+        Block::Sentence(sentence),
+        told.sentence(ReportWord::RetorqueWhy),
+    ]
+}
+
+/// By when and after how far the wheel nuts are tightened again.
+pub(super) fn retorque_line(told: &Told) -> Option<String> {
     let due = told.sheet.due(DueKind::Retorque);
     let was_off = |corner: &Corner| {
         let wheel = Item {
@@ -127,7 +144,7 @@ fn retorque(told: &Told) -> Vec<Block> {
         };
         told.sheet.item(wheel).is_some()
     };
-    let sentence = match due {
+    Some(match due {
         Some(due) => match &due.distance {
             Some(far) => text::retorque_owner(told.lang, &told.format.typed(far).line(), &due.date),
             None => text::retorque_owner_by(told.lang, &due.date),
@@ -137,12 +154,8 @@ fn retorque(told: &Told) -> Vec<Block> {
             told.word(ReportWord::RetorqueHead),
             told.word(ReportWord::RetorqueNoDate)
         ),
-        None => return Vec::new(),
-    };
-    vec![
-        Block::Sentence(sentence),
-        told.sentence(ReportWord::RetorqueWhy),
-    ]
+        None => return None,
+    })
 }
 
 /// The price, every yes and no, and the signatures.
@@ -153,12 +166,25 @@ pub(super) fn price(told: &Told) -> Vec<Block> {
         blocks.push(told.heading(ReportWord::Consents));
         blocks.push(Block::List(answers));
     }
+    blocks.extend(warranty(told));
     blocks.extend(signatures(told));
     let refused = Reply::NotDone(Because::OwnerSaysNo);
     if told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused) {
         blocks.push(told.sentence(ReportWord::SignatureRefused));
     }
     blocks
+}
+
+/// The shop's own words, where something was repaired.
+fn warranty(told: &Told) -> Vec<Block> {
+    let repaired = |c: &Corner| standing::is_replaced(told.sheet, &told.plan, *c);
+    if told.reader.warranty.is_empty() || !told.corners().iter().any(repaired) {
+        return Vec::new();
+    }
+    vec![
+        told.heading(ReportWord::Warranty),
+        Block::Sentence(told.reader.warranty.clone()),
+    ]
 }
 
 /// The tests that were not done, each once, and how many steps beside them.

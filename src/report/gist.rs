@@ -7,7 +7,7 @@ use super::money::money;
 use crate::job::Sheet;
 use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
-use crate::text::{self, Kept, Lang, ReportWord, Say};
+use crate::text::{self, Kept, Lang, Paper, ReportWord, Say, paper};
 use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
@@ -197,6 +197,7 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
             let head = text::kept(lang, Kept::CaptionSaid);
             format!("{head}: {}", super::kept::said(told, said))
         }
+        What::FromPaper(slip) => format!("{}: {}", paper(lang, Paper::FromPaper), slip.job),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

@@ -17,6 +17,7 @@ mod measured;
 mod money;
 mod old_part;
 mod owner;
+pub mod paper;
 pub mod reason;
 mod record;
 pub mod runout;
@@ -27,13 +28,14 @@ pub mod seen;
 mod signature;
 mod standing;
 mod strip;
+mod tear_off;
 mod technician;
 #[cfg(test)]
 mod tests;
 pub mod thickness;
 mod time;
 
-pub use block::{Block, Size};
+pub use block::{Block, Size, Slip};
 pub use gist::item_name;
 pub use money::money;
 pub use signature::signature_svg;
@@ -61,6 +63,11 @@ pub struct Reader {
     pub made_by: String,
     /// How the owner reaches them; may be empty.
     pub contact: String,
+    /// What the shop promises, word for word; may be empty.
+    pub warranty: String,
+    /// The texts of the codes on the tear-off; none for a job that gets no code, an empty list
+    /// for one that does not fit.
+    pub codes: Option<Vec<String>>,
 }
 
 /// The head of every page.
@@ -87,6 +94,8 @@ pub struct Report {
     pub head: Head,
     /// For the owner.
     pub page_one: Vec<Block>,
+    /// What is cut off page one and stays in the car, for whoever works on it next.
+    pub tear_off: Option<Slip>,
     /// For the technician; begins on a new page.
     pub technician: Vec<Block>,
 }
@@ -98,6 +107,7 @@ impl Report {
         Self {
             head: head(&told),
             page_one: owner::page(&told),
+            tear_off: tear_off::tear_off(&told),
             technician: technician::pages(&told),
         }
     }

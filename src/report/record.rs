@@ -8,8 +8,9 @@ use super::money::money;
 use super::signature::signature_svg;
 use super::time::when;
 use crate::job::Problem;
-use crate::job::entry::{Consent, Entry, How, PersonField, What};
-use crate::text::{self, ReportWord, Say};
+use crate::job::agreed::{agreed_until, reason};
+use crate::job::entry::{Consent, Entry, How, PersonField, Scope, What};
+use crate::text::{self, Asking, ReportWord, Say};
 
 /// All of it.
 pub(super) fn record(told: &Told) -> Vec<Block> {
@@ -117,9 +118,32 @@ pub(super) fn consent_lines(told: &Told) -> Vec<String> {
                 &name,
                 &when(told.lang, &entry.at),
             );
-            format!("{}. {line}", yes_or_no(told, consent))
+            let line = format!("{}. {line}", yes_or_no(told, consent));
+            extra(told, entry, consent).map_or(line.clone(), |extra| format!("{line}. {extra}"))
         })
         .collect()
+}
+
+/// Why extra work was asked for, what it costs more, and what it comes to with it.
+fn extra(told: &Told, entry: &Entry, consent: &Consent) -> Option<String> {
+    if consent.scope != Scope::Extra {
+        return None;
+    }
+    let lang = told.lang;
+    let why = reason(told.sheet, entry, consent).map(|mishap| {
+        let item = gist::item_name(told.lang, told.sheet, mishap.item);
+        let what = text::mishap(told.lang, mishap.kind);
+        text::mishap_line(told.lang, &item, what, &mishap.part, mishap.minutes)
+    });
+    let amount = consent.amount.as_ref().map(|it| money(told.format, it));
+    let total = agreed_until(told.sheet, entry).filter(|_| consent.yes);
+    let total = total.map(|total| money(told.format, &total));
+    let parts = [
+        why.map(|why| text::asking(lang, Asking::Reason(&why))),
+        amount.map(|amount| text::asking(lang, Asking::CostsMore(&amount))),
+        total.map(|total| text::asking(lang, Asking::NewTotal(&total))),
+    ];
+    Some(parts.into_iter().flatten().collect::<Vec<_>>().join("; "))
 }
 
 /// Every yes and no: for what, for how much, how and when.
@@ -127,10 +151,18 @@ fn consents(told: &Told) -> Option<Block> {
     let rows: Vec<Vec<String>> = given(told)
         .map(|(entry, consent)| {
             vec![
-                scope(told, consent),
+                [Some(scope(told, consent)), extra(told, entry, consent)]
+                    .into_iter()
+                    .flatten()
+                    .collect::<Vec<_>>()
+                    .join(". "),
                 yes_or_no(told, consent),
                 amount(told, consent),
-                text::how(told.lang, consent.how).to_owned(),
+                [text::how(told.lang, consent.how), &who(told, consent)]
+                    .into_iter()
+                    .filter(|text| !text.is_empty())
+                    .collect::<Vec<_>>()
+                    .join(", "),
                 when(told.lang, &entry.at),
             ]
         })

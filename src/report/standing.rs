@@ -1,8 +1,9 @@
 //! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
 
-use crate::job::entry::{Ending, Reply};
+use crate::job::entry::{Ending, Reply, What};
 use crate::job::judge::after;
-use crate::job::{Sheet, plan};
+use crate::job::slip::slip;
+use crate::job::{Key, Sheet, plan};
 use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
@@ -18,12 +19,16 @@ pub fn must_not_drive(sheet: &Sheet) -> bool {
         || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
 }
 
-/// Whether a STOP was decided and that corner is not repaired since.
+/// Whether a STOP was decided, here or on the paper that the job came from, and that corner is not
+/// repaired since.
 pub(super) fn has_stop(sheet: &Sheet, plan: &Plan) -> bool {
     sheet.corners().iter().any(|corner| {
-        let decided = sheet.decided(*corner);
-        decided.is_some_and(|decided| decided.decision == Decision::Stop)
-            && !is_repaired(sheet, plan, *corner)
+        let on_paper = || slip(sheet).is_some_and(|slip| slip.leaves_stop(*corner));
+        let stop = match sheet.decided(*corner) {
+            Some(decided) => decided.decision == Decision::Stop,
+            None => on_paper(),
+        };
+        stop && !is_repaired(sheet, plan, *corner)
     })
 }
 
@@ -44,12 +49,16 @@ fn has_soft_pedal(sheet: &Sheet) -> bool {
 
 /// Whether work was begun and not brought to its end.
 pub(super) fn is_unfinished(sheet: &Sheet) -> bool {
-    ending(sheet) == Some(Ending::LeftUnfinished) || !sheet.loose().is_empty()
+    let ended = sheet.ended().map(|ended| ended.ending);
+    ended == Some(Ending::LeftUnfinished) || !sheet.loose().is_empty()
 }
 
-/// How the job ended, if it did.
+/// How the job ended, if it did; what paper says of it is not told as if it was seen here.
 pub(super) fn ending(sheet: &Sheet) -> Option<Ending> {
-    sheet.ended().map(|ended| ended.ending)
+    match sheet.holds(&Key::Ended).map(|entry| &entry.what) {
+        Some(What::Ended(ended)) => Some(ended.ending),
+        _ => None,
+    }
 }
 
 /// Whether the new part at a corner measures out, runs rough or is noisy.

@@ -19,6 +19,7 @@ use crate::units::{LengthUnit, Unit};
 /// All of them, in the order in which they are looked for.
 pub(super) fn pages(told: &Told) -> Vec<Block> {
     let mut blocks = job(told);
+    blocks.extend(super::paper::from_paper(told));
     blocks.extend(cards(told));
     blocks.push(told.heading(ReportWord::Decisions));
     for corner in told.corners() {

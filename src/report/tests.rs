@@ -23,6 +23,8 @@ fn reader() -> Reader {
         digest: "9f".repeat(32),
         made_by: "Rook Wheel Service".to_owned(),
         contact: "555 0100".to_owned(),
+        warranty: String::new(),
+        codes: None,
     }
 }
 

@@ -291,4 +291,6 @@ desk_sayings! {
     Call,
     /// Write.
     Write,
+    /// That it is printed on every report.
+    OnTheReport,
 }

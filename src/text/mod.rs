@@ -9,6 +9,10 @@ mod desk;
 mod en;
 mod ledger;
 mod kept;
+mod consent;
+mod desk;
+mod en;
+mod paper;
 mod reason;
 mod report;
 mod runout;
@@ -23,6 +27,9 @@ pub use book::BookWord;
 pub use desk::Desk;
 pub use ledger::Ledger;
 pub use kept::Kept;
+pub use consent::Asking;
+pub use desk::Desk;
+pub use paper::Paper;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -130,6 +137,10 @@ spoken! {
 
     /// What the command on a computer says.
     yard::yard(say: Yard<'_>) -> String;
+    /// What is said round a yes and a no.
+    consent::asking(say: Asking<'_>) -> String;
+    /// What is said of a job that goes from phone to phone on paper.
+    paper::paper(say: Paper<'_>) -> String;
 
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;

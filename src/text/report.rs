@@ -88,6 +88,8 @@ report_words! {
     SignatureRefused,
     /// How to reach us.
     Contact,
+    /// What we promise.
+    Warranty,
     /// Cut off here and keep in the car.
     TearOff,
     /// Practice, not a real job. The car is invented.

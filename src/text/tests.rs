@@ -340,6 +340,7 @@ fn plan(nut: NutPosition) -> Plan {
             second_set: true,
             blocked: true,
             reopened: true,
+            waited: true,
         }],
         nut,
         site_refused: false,

@@ -19,6 +19,7 @@ use hubslate::job::entry::{
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
+use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
@@ -364,6 +365,19 @@ fn at_the_end() -> Vec<What> {
             kind: DueKind::Retorque,
             date: "2026-02-22".to_owned(),
             distance: Some(Typed::parse("50", DistanceUnit::Mile).unwrap()),
+        }),
+        What::FromPaper(Slip {
+            job: LOG.to_owned(),
+            digest: entry_digest("what was printed"),
+            facts: vec![
+                What::Vehicle(VehicleField::Studs, "5".to_owned()),
+                What::Corners(vec![FRONT_LEFT]),
+                What::Part(Part {
+                    corner: FRONT_LEFT,
+                    number: "MX-4410-H (invented)".to_owned(),
+                    lot: "lot 25|48".to_owned(),
+                }),
+            ],
         }),
         What::Invoice("N0042".to_owned()),
         What::Paid(Paid {

@@ -20,6 +20,7 @@ use hubslate::job::entry::{
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
+use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
@@ -455,6 +456,70 @@ fn told() -> impl Strategy<Value = What> {
     ]
 }
 
+/// What a paper can say, in the order in which it says it.
+fn slip() -> impl Strategy<Value = Slip> {
+    let vehicle = vec((select(VehicleField::ALL), text()), 0..4);
+    let corners = vec(select(Corner::ALL), 1..5).prop_map(What::Corners);
+    let off = (
+        step(),
+        vec(1_u8..=10, 1..6),
+        select(Corner::ALL),
+        select(Hold::ALL),
+    );
+    let moved = off.prop_map(|(step, numbers, corner, to)| {
+        let group = Group::WheelNuts;
+        let item = |number| Item {
+            corner,
+            group,
+            number,
+        };
+        What::Moved(Moved {
+            step,
+            items: numbers.into_iter().map(item).collect(),
+            to,
+            wrench: None,
+        })
+    });
+    let loose = prop_oneof![
+        moved,
+        also().prop_map(What::Also),
+        mishap().prop_map(What::Mishap)
+    ];
+    let reading = reading().prop_map(|reading| {
+        let turns = reading.turns.filter(|_| reading.side == Side::Pull);
+        What::Reading(Reading { turns, ..reading })
+    });
+    let rest = prop_oneof![
+        decided().prop_map(What::Decided),
+        consent().prop_map(|consent| What::Consent(Consent {
+            scope: Scope::Repair,
+            amount: None,
+            ..consent
+        })),
+        (select(Corner::ALL), text(), text()).prop_map(|(corner, number, lot)| {
+            What::Part(Part {
+                corner,
+                number,
+                lot,
+            })
+        }),
+        due().prop_map(What::Due),
+        (select(Ending::ALL), option::of(select(Charge::ALL)))
+            .prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
+    ];
+    let first = (vehicle, corners, vec(card().prop_map(What::Card), 0..4));
+    let then = (vec(loose, 0..3), vec(reading, 0..4), vec(rest, 0..5));
+    (uuid(), hex(), first, then).prop_map(|(job, digest, first, then)| {
+        let (vehicle, corners, cards) = first;
+        let vehicle = vehicle
+            .into_iter()
+            .map(|(field, text)| What::Vehicle(field, text));
+        let mut facts: Vec<What> = vehicle.chain([corners]).chain(cards).collect();
+        facts.extend([then.0, then.1, then.2].into_iter().flatten());
+        Slip { job, digest, facts }
+    })
+}
+
 fn estimate() -> impl Strategy<Value = Estimate> {
     let decimal = || typed_text().prop_map(|text| Decimal::parse(&text).unwrap());
     let kind = select(LineKind::ALL);
@@ -542,6 +607,7 @@ fn worked() -> impl Strategy<Value = What> {
             }
         ),
         due().prop_map(What::Due),
+        slip().prop_map(What::FromPaper),
         ended.prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
     ]
 }

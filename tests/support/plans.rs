@@ -27,6 +27,7 @@ fn corners(corner: Corner) -> Vec<CornerPlan> {
                     second_set,
                     blocked: second_set,
                     reopened: play_felt,
+                    waited: play_felt,
                 });
             }
         }

@@ -1,5 +1,6 @@
 //! From what happened to how it is stored.
 
+use crate::exchange::paper;
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
@@ -177,6 +178,10 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             seconds: voice.seconds,
         },
         entry::What::Captioned(said) => captioned(said),
+        entry::What::FromPaper(slip) => What::FromPaper {
+            version: paper::VERSION,
+            lines: paper::lines(slip),
+        },
         entry::What::Unknown(_) => return None,
     })
 }

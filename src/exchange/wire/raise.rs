@@ -1,5 +1,6 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
+use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
 use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::also::Also;
@@ -299,6 +300,8 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }
         What::TipRadius { place, radius } => {
             entry::What::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
+        What::FromPaper { version, lines } => {
+            entry::What::FromPaper(paper::of_lines(version, &lines)?)
         }
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })

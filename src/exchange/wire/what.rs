@@ -204,6 +204,9 @@ pub(super) enum What {
         word: Option<String>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         text: Option<String>,
+    FromPaper {
+        version: u32,
+        lines: Vec<String>,
     },
 }
 
@@ -211,6 +214,7 @@ pub(super) enum What {
 const KINDS: [&str; 35] = [
 const KINDS: [&str; 36] = [
 const KINDS: [&str; 34] = [
+const KINDS: [&str; 33] = [
     "opened",
     "person",
     "erased",
@@ -252,6 +256,7 @@ const KINDS: [&str; 34] = [
     "tip_radius",
     "voice",
     "captioned",
+    "from_paper",
 ];
 
 /// The answer to a step.

@@ -15,7 +15,7 @@ impl Sheet {
         let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
         self.registers
             .range(places)
-            .filter_map(|(key, _)| match self.what(key) {
+            .filter_map(|(key, _)| match self.fact(key) {
                 Some(What::Runout(reading)) => Some(reading),
                 _ => None,
             })
@@ -26,7 +26,7 @@ impl Sheet {
         let places = Key::Thickness(corner, 0, 0)..=Key::Thickness(corner, u8::MAX, u8::MAX);
         self.registers
             .range(places)
-            .filter_map(|(key, _)| match self.what(key) {
+            .filter_map(|(key, _)| match self.fact(key) {
                 Some(What::Thickness(reading)) => Some(reading),
                 _ => None,
             })
@@ -34,7 +34,7 @@ impl Sheet {
 
     /// A limit of the thickness of an axle's rotors, if it was looked up.
     pub fn thickness_limit(&self, axle: Axle, bound: Bound) -> Option<&ThicknessCard> {
-        match self.what(&Key::ThicknessLimit(axle, bound)) {
+        match self.fact(&Key::ThicknessLimit(axle, bound)) {
             Some(What::ThicknessLimit(card)) => Some(card),
             _ => None,
         }
@@ -42,7 +42,7 @@ impl Sheet {
 
     /// How far off square the tip stood while a set was taken, if anybody told.
     pub fn tip_angle(&self, corner: Corner, set: SetName) -> Option<&TypedAngle> {
-        match self.what(&Key::TipAngle(corner, set)) {
+        match self.fact(&Key::TipAngle(corner, set)) {
             Some(What::TipAngle(_, _, angle)) => Some(angle),
             _ => None,
         }
@@ -50,7 +50,7 @@ impl Sheet {
 
     /// How far a place of the tip is from the axle's middle, if anybody told.
     pub fn tip_radius(&self, place: Place) -> Option<&TypedLength> {
-        match self.what(&Key::TipRadius(place)) {
+        match self.fact(&Key::TipRadius(place)) {
             Some(What::TipRadius(_, radius)) => Some(radius),
             _ => None,
         }
@@ -58,7 +58,7 @@ impl Sheet {
 
     /// The most run-out that the maker allows on a surface, if it was looked up.
     pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutCard> {
-        match self.what(&Key::RunoutLimit(surface)) {
+        match self.fact(&Key::RunoutLimit(surface)) {
             Some(What::RunoutLimit(card)) => Some(card),
             _ => None,
         }

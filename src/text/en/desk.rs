@@ -133,6 +133,7 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::GiveInvoice => "Give the invoice its number",
         Desk::VanMarkNeeded => "An invoice number begins with this van's letters: see Settings.",
         Desk::VanMark => "Letters of this van",
+        Desk::OnTheReport => "Printed on every report; empty for nothing.",
         Desk::VanMarkHint => {
             "One to three, no other van has them: two phones never give one number."
         }

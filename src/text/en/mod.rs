@@ -2,12 +2,14 @@
 
 pub(super) mod book;
 pub(super) mod checks;
+pub(super) mod consent;
 pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod ledger;
 pub(super) mod kept;
 pub(super) mod measure;
 pub(super) mod mishap;
+pub(super) mod paper;
 pub(super) mod practice;
 pub(super) mod report;
 pub(super) mod runout;

@@ -47,6 +47,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::Signature => "Signature",
         ReportWord::SignatureRefused => "Would not sign",
         ReportWord::Contact => "How to reach us",
+        ReportWord::Warranty => "What we promise",
         ReportWord::TearOff => "Cut off here and keep in the car",
         ReportWord::Practice => "Practice, not a real job. The car is invented.",
         // Limits, honestly named.

@@ -97,3 +97,32 @@ pub(super) const AGREE: StepText = tell(
     "Nothing is stripped before this yes.",
 )
 .no("Owner says no");
+pub(super) const WAIT: StepText = tell(
+    "Waiting for a yes",
+    "Nobody moves it. Wheel on, nuts at their card, down; or on its stand, chocked, wheel under the sill.",
+    "Left like that",
+    "An owner who was not told may drive off, and a car moves overnight on a stand that nobody watches.",
+)
+.caution("Pads out or caliper up: the brake pedal is dead. Tell the owner, and take the key where you may.");
+pub(super) const HOLD_WAITED: StepText = tell(
+    "Hold the car again",
+    "It stood without you. In P or in gear, parking brake on, both chocks: look at each again.",
+    "Held and chocked",
+    "Nobody knows who moved what meanwhile.",
+);
+pub(super) const STAND_WAITED: StepText = tell(
+    "Jack and stand again",
+    "Jack at its point, stand under its point, wheel under the sill: set it as if for the first time.",
+    "On its stand",
+    "Ground sinks and jacks leak overnight.",
+);
+pub(super) const SHOVE_WAITED: StepText = tell(
+    "Shove after waiting",
+    "Stand clear and shove the car hard, along and across.",
+    "It stands firm",
+    "The stand was set anew, and nobody knows yet how it stands.",
+)
+.no("It moved")
+.caution(
+    "If it moved: lower it, chock again, set the stand again. No work goes on before this yes.",
+);

@@ -246,6 +246,7 @@ pub(in crate::text) fn person_field(field: PersonField) -> &'static str {
         PersonField::Address => "Address of the work",
         PersonField::Plate => "Plate",
         PersonField::Message => "Message from",
+        PersonField::Witness => "Witness",
     }
 }
 

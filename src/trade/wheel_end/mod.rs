@@ -7,6 +7,7 @@ mod procedure;
 mod road;
 mod spec;
 mod step;
+mod waiting;
 
 pub use closing::REOPENED;
 pub use item::{Group, Hold, Item, items};
@@ -17,3 +18,4 @@ pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,
 };
+pub use waiting::SHOVE_WAITED;

@@ -63,6 +63,8 @@ pub struct CornerPlan {
     pub blocked: bool,
     /// Whether the closed wheel end was opened again to measure the new part once more.
     pub reopened: bool,
+    /// Whether the car was left while the owner thought about the repair.
+    pub waited: bool,
 }
 
 /// The facts that pick and order the steps.

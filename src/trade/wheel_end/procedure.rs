@@ -13,6 +13,7 @@ use crate::trade::wheel_end::spec::{at_corner, once};
 use crate::trade::wheel_end::step::{
     Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepSpec, When,
 };
+use crate::trade::wheel_end::waiting::{lifted_again, wait};
 
 /// Which shove stands between the cracked wheel nuts and the wheel coming off.
 pub const SHOVE_CRACKED: u8 = 3;
@@ -168,17 +169,19 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
     match at.course {
         Course::Open => {}
         Course::PutBack => steps.extend(put_back(plan, corner)),
-        Course::Asking => steps.push(agree(corner)),
+        Course::Asking => steps.extend(agree(at)),
         Course::Declined => {
-            steps.push(agree(corner));
-            steps.extend(put_back(plan, corner));
+            steps.extend(agree(at));
+            steps.extend(lifted_again(at, put_back(plan, corner)));
         }
         Course::Replace => {
-            steps.push(agree(corner));
+            steps.extend(agree(at));
+            let mut work = Vec::new();
             if plan.teardown_refused {
-                steps.extend(gauge(corner));
+                work.extend(gauge(corner));
             }
-            steps.extend(strip(plan, corner));
+            work.extend(strip(plan, corner));
+            steps.extend(lifted_again(at, work));
             steps.extend(fit(corner));
             steps.extend(refit(plan, corner));
         }
@@ -186,8 +189,15 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
     steps
 }
 
-fn agree(corner: Corner) -> StepSpec {
-    at_corner(Phase::Agree, Step::Agree, corner, Form::Consent)
+fn agree(at: &CornerPlan) -> Vec<StepSpec> {
+    let mut steps = vec![at_corner(
+        Phase::Agree,
+        Step::Agree,
+        at.corner,
+        Form::Consent,
+    )];
+    steps.extend(wait(at));
+    steps
 }
 
 fn lift(corner: Corner) -> Vec<StepSpec> {

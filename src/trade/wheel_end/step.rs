@@ -129,6 +129,8 @@ words! {
 
         RetorqueDone = "retorque_done",
         Comeback = "comeback",
+
+        Wait = "wait",
     }
 }
 

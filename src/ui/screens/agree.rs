@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use crate::drawing::corner as vehicle;
 use crate::job::entry::{Consent, How, Money, PersonField, Scope, Signed, What};
 use crate::report::money;
-use crate::text::{self, Say};
+use crate::text::{self, Asking, Say};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Step, StepKey};
@@ -16,7 +16,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::hold::hold;
-use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
@@ -225,6 +225,12 @@ fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
 fn refused(question: &Question) -> AnyView {
     let at = &question.at;
     let strokes = RwSignal::new(String::new());
+    let drafts = Drafts::of(at);
+    let witness = drafts.text("witness", "");
+    let seen = question.decision.map(|_| {
+        let label = text::asking(at.lang, Asking::Witness);
+        Field::words("witness", witness).show(label, "", drafts, || {})
+    });
     let consequence = question
         .decision
         .map(|decision| text::declined_consequence(at.lang, decision));
@@ -232,6 +238,7 @@ fn refused(question: &Question) -> AnyView {
         <h1 class="owner__ask">{at.say(Say::No)}</h1>
         {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
         {pad(at, strokes)}
+        {seen}
     };
     let (spoken, back) = (question.clone(), question.page);
     let unsigned = match question.decision {
@@ -243,7 +250,12 @@ fn refused(question: &Question) -> AnyView {
         if spoken.decision.is_some() {
             let note = spoken.at.say(Say::SignRefused).to_owned();
             whats.push(What::Note(Some(spoken.at.spec.key), note));
+            let who = witness.get_untracked().trim().to_owned();
+            if !who.is_empty() {
+                whats.push(What::Person(PersonField::Witness, who));
+            }
         }
+        drafts.dropping()();
         spoken.keep(whats, false);
     };
     let keys = view! {
@@ -252,6 +264,19 @@ fn refused(question: &Question) -> AnyView {
         {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
     };
     locked(question, body.into_any(), keys.into_any())
+}
+
+/// The way to leave the car without an answer, once a repair is asked for.
+fn waiting(question: &Question) -> Option<AnyView> {
+    let at = &question.at;
+    let wait = StepKey::at(Step::Wait, at.corner()?);
+    question.decision?;
+    let hash = Route::Step(at.open.log.0.clone(), wait).to_hash();
+    Some(link(
+        Look::Plain,
+        text::asking(at.lang, Asking::WaitKey),
+        hash,
+    ))
 }
 
 /// What the technician sees: the owner's page, or an answer that came by message.
@@ -295,6 +320,7 @@ fn work(question: &Question) -> AnyView {
         {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
         {key(Look::Plain, by_message(Say::OwnerYes), electronic(yes, true))}
         {key(Look::Plain, by_message(Say::OwnerNo), electronic(no, false))}
+        {waiting(question)}
     };
     frame(at, view! { {question.amount_line()} {field} }, keys)
 }

@@ -7,6 +7,7 @@ use crate::ui::parts::intake::intake;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
+use crate::ui::screens::paper::from_paper;
 use crate::ui::state::App;
 
 /// The screen that opens files.
@@ -17,6 +18,7 @@ pub fn import(app: App) -> AnyView {
             <h1>{text::say(lang, Say::Import)}</h1>
             {banners(app)}
             {intake(app, text::say(lang, Say::Import))}
+            {from_paper(app)}
             {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }

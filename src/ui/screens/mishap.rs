@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use crate::job::entry::{Consent, How, Money, Scope, What};
 use crate::job::mishap::{Mending, Mishap, candidates, mended, mending};
 use crate::report::item_name;
-use crate::text::{self, Say};
+use crate::text::{self, Asking, Say};
 use crate::trade::fastening::MishapKind;
 use crate::trade::money::{minor_digits, parse_minor};
 use crate::trade::wheel_end::{Form, Item, Step, StepKey};
@@ -46,6 +46,7 @@ struct Fields {
     part: RwSignal<String>,
     minutes: RwSignal<String>,
     amount: RwSignal<String>,
+    how: RwSignal<How>,
     drafts: Drafts,
 }
 
@@ -59,6 +60,7 @@ impl Fields {
             part: drafts.text("mishap-part", part),
             minutes: drafts.text("mishap-minutes", "30"),
             amount: drafts.text("mishap-amount", ""),
+            how: RwSignal::new(How::Spoken),
             drafts,
         }
     }
@@ -160,7 +162,8 @@ pub fn in_the_way(at: &At, mishap: &Mishap) -> AnyView {
     };
     let amount = (state == Mending::Asking).then(|| {
         let amount = Field::decimal("mishap-amount", fields.amount);
-        amount.show(at.say(Say::CostsMore), "", fields.drafts, || {})
+        let amount = amount.show(at.say(Say::CostsMore), "", fields.drafts, || {});
+        view! { {amount} {how(at, fields)} }
     });
     let body = view! {
         <aside class="hold" role="alert">
@@ -178,6 +181,13 @@ pub fn in_the_way(at: &At, mishap: &Mishap) -> AnyView {
     frame(at, body, keys)
 }
 
+/// By word or by message: a name is written on the owner's page alone.
+fn how(at: &At, fields: Fields) -> AnyView {
+    let ways = [How::Spoken, How::Electronic].map(|how| (how, text::how(at.lang, how).to_owned()));
+    let legend = text::asking(at.lang, Asking::HowGiven);
+    picks(legend, ways.to_vec(), fields.how, |_| {})
+}
+
 fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
     let typed = fields.amount.get_untracked();
     let currency = at
@@ -192,7 +202,7 @@ fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
         step: mishap.step,
         scope: Scope::Extra,
         yes,
-        how: How::Spoken,
+        how: fields.how.get_untracked(),
         amount,
     })
 }

@@ -15,6 +15,7 @@ mod mishap;
 mod notes;
 mod number;
 mod pack;
+mod paper;
 mod photo;
 mod practice;
 mod report;

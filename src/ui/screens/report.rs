@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::report::{Block, Head, Report, Size};
+use crate::report::{Block, Head, Report, Size, Slip};
 use crate::text::{self, Lang, ReportWord};
 use crate::ui::parts::picture::inserted;
 
@@ -20,6 +20,7 @@ pub fn ReportView(
     let Report {
         head,
         page_one,
+        tear_off: slip,
         technician,
     } = report;
     let (owner, pages) = (head.owner.clone(), head.technician.clone());
@@ -33,6 +34,7 @@ pub fn ReportView(
                 <h2 class="report__audience">{owner}</h2>
                 {blocks(page_one, lang, photo)}
             </section>
+            {slip.map(tear_off)}
             <section class="report__part report__part--technician" aria-label=for_technician>
                 <h2 class="report__audience">{pages}</h2>
                 {again}
@@ -152,6 +154,31 @@ fn row(cells: Vec<String>) -> AnyView {
         .map(|cell| view! { <th scope="row">{cell}</th> });
     let rest = cells.map(|cell| view! { <td>{cell}</td> });
     view! { <tr>{name}{rest.collect_view()}</tr> }.into_any()
+}
+
+/// What is cut off: its words, and its codes beside them.
+fn tear_off(slip: Slip) -> AnyView {
+    let codes = slip.codes.into_iter().map(|(svg, caption)| {
+        view! {
+            <figure class="report__code">
+                {inserted(svg, "report__symbol")}
+                <figcaption>{caption}</figcaption>
+            </figure>
+        }
+    });
+    let name = slip.title.clone();
+    view! {
+        <section class="report__tear-off" aria-label=name>
+            <p class="report__cut">{slip.title}</p>
+            <div class="report__keep">
+                {slip.sentence.map(|words| view! { <p><strong>{words}</strong></p> })}
+                {pairs(slip.rows)}
+                {slip.say.map(|words| view! { <p>{words}</p> })}
+            </div>
+            <div class="report__codes">{codes.collect_view()}</div>
+        </section>
+    }
+    .into_any()
 }
 
 fn signature(caption: String, svg: Option<String>) -> AnyView {

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::exchange::{self, bundle};
-use crate::job::entry::PersonField;
+use crate::exchange::{self, bundle, paper};
+use crate::job::entry::{PersonField, What};
 use crate::job::practice::is_practice;
 use crate::platform::files::{self, Shared};
 use crate::platform::page;
@@ -33,7 +33,13 @@ pub fn report(app: App) -> AnyView {
             job: open.log.0.clone(),
             digest: digest_of(open.sheet.entries()),
             made_by: settings.by.clone(),
-            contact: String::new(),
+            contact: settings.contact.clone(),
+            warranty: settings.warranty.clone(),
+            codes: None,
+        };
+        let reader = Reader {
+            codes: codes(&reader, &open),
+            ..reader
         };
         let report = Report::of(&open.sheet, lang, format, &reader);
         page::set_title(&text::report_file_stem(lang, &today(), plate(&open)));
@@ -59,6 +65,12 @@ pub fn report(app: App) -> AnyView {
         .into_any()
     })
     .into_any()
+}
+
+/// The texts of the codes that bring the job to another phone.
+fn codes(reader: &Reader, open: &Open) -> Option<Vec<String>> {
+    let paper = paper::paper(&reader.job, &reader.digest, &open.sheet)?;
+    Some(paper::symbols(&paper).unwrap_or_default())
 }
 
 fn print() {

@@ -100,6 +100,6 @@ pub fn bill(app: App) -> AnyView {
 /// A price above what the owner said yes to.
 fn warning(bill: &Bill) -> Option<AnyView> {
     let agreed = above_what_was_agreed(&bill.open.sheet)?;
-    let say = text::above_agreed(bill.lang, &money(bill.fmt, agreed));
+    let say = text::above_agreed(bill.lang, &money(bill.fmt, &agreed));
     Some(view! { <p class="slip" role="alert">{say}</p> }.into_any())
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::platform::page;
 use crate::platform::tone::{self, Sound as Tone};
-use crate::text::{self, Desk, Lang, Say};
+use crate::text::{self, Desk, Lang, ReportWord, Say};
 use crate::trade::money::{TaxRounding, is_van_mark};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
@@ -81,6 +81,18 @@ pub fn choices(app: App) -> AnyView {
             text::desk(lang, Desk::VanMark).to_owned(),
             text::desk(lang, Desk::VanMarkHint).to_owned(),
         )}
+        {typed(
+            app,
+            Typed::Contact,
+            text::report(lang, ReportWord::Contact).to_owned(),
+            text::desk(lang, Desk::OnTheReport).to_owned(),
+        )}
+        {typed(
+            app,
+            Typed::Warranty,
+            text::report(lang, ReportWord::Warranty).to_owned(),
+            text::desk(lang, Desk::OnTheReport).to_owned(),
+        )}
     }
     .into_any()
 }
@@ -115,6 +127,8 @@ enum Typed {
     Currency,
     Tax,
     Van,
+    Contact,
+    Warranty,
 }
 
 fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
@@ -123,12 +137,16 @@ fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
         Typed::Currency => settings.currency.clone(),
         Typed::Tax => settings.tax_percent.clone(),
         Typed::Van => settings.van.clone(),
+        Typed::Contact => settings.contact.clone(),
+        Typed::Warranty => settings.warranty.clone(),
     });
     let write = move |event| {
         let text = event_target_value(&event);
         let text = text.trim().to_owned();
         change(app, move |settings| match which {
             Typed::Name => settings.by = text,
+            Typed::Contact => settings.contact = text,
+            Typed::Warranty => settings.warranty = text,
             Typed::Currency if is_code(&text) => settings.currency = text.to_uppercase(),
             Typed::Tax if text.is_empty() || Decimal::parse(&text).is_ok() => {
                 settings.tax_percent = text;
@@ -144,6 +162,8 @@ fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
         Typed::Currency => ("currency", "characters"),
         Typed::Tax => ("tax_percent", "off"),
         Typed::Van => ("van", "characters"),
+        Typed::Contact => ("contact", "off"),
+        Typed::Warranty => ("warranty", "sentences"),
     };
     view! {
         <label class="field">

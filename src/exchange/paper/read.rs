@@ -1,0 +1,320 @@
+//! From lines back to the facts. Strict: what this program would not write is damaged.
+
+use chrono::NaiveDate;
+
+use super::line::{read_stage, text, typed};
+use super::{Paper, write};
+use crate::exchange::import::is_uuid;
+use crate::job::also::Also;
+use crate::job::entry::{
+    Charge, Consent, Decided, Due, DueKind, Ended, Ending, How, Moved, Part, Reading, Scope, Side,
+    VehicleField, What,
+};
+use crate::job::mishap::Mishap;
+use crate::job::slip::Slip;
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
+    PropertyClass, SpecCard, Thread, TorqueBody,
+};
+use crate::trade::play::{Decision, Dial, DialKind, Method, Place, Rig, Way};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Group, Hold, Item, SetName, StepKey, When};
+use crate::units::{Decimal, Force, ForceUnit, Length, LengthUnit};
+use crate::word::Word;
+
+/// The paper of its lines; `None` unless they are written just so.
+pub fn read(body: &str) -> Option<Paper> {
+    let mut reader = Reader::default();
+    for line in body.split('\n') {
+        reader.line(line)?;
+    }
+    let paper = Paper {
+        plate: reader.plate,
+        slip: Slip {
+            job: reader.job?,
+            digest: reader.digest,
+            facts: reader.facts,
+        },
+    };
+    (write(&paper) == body).then_some(paper)
+}
+
+#[derive(Default)]
+struct Reader {
+    job: Option<String>,
+    digest: String,
+    plate: Option<String>,
+    sources: Vec<CardSource>,
+    dials: Vec<Dial>,
+    facts: Vec<What>,
+}
+
+/// The fields of a line; those that were left out are empty.
+struct Fields<'a>(Vec<&'a str>);
+
+impl<'a> Fields<'a> {
+    fn raw(&self, place: usize) -> &'a str {
+        self.0.get(place).copied().unwrap_or_default()
+    }
+
+    fn text(&self, place: usize) -> Option<String> {
+        text(self.raw(place))
+    }
+
+    fn word<W: Word>(&self, place: usize) -> Option<W> {
+        W::of_code(self.raw(place))
+    }
+
+    /// `Some(None)` for an empty field, `None` for one that says nothing known.
+    #[allow(clippy::option_option)]
+    fn maybe<T>(&self, place: usize, read: impl FnOnce(&'a str) -> Option<T>) -> Option<Option<T>> {
+        match self.raw(place) {
+            "" => Some(None),
+            field => read(field).map(Some),
+        }
+    }
+
+    /// A text that may be empty and still be there.
+    #[allow(clippy::option_option)]
+    fn reason(&self, place: usize) -> Option<Option<String>> {
+        self.maybe(place, |field| text(field.strip_prefix('!')?))
+    }
+
+    fn list<T>(&self, place: usize, read: impl Fn(&'a str) -> Option<T>) -> Option<Vec<T>> {
+        match self.raw(place) {
+            "" => Some(Vec::new()),
+            field => field.split(';').map(read).collect(),
+        }
+    }
+
+    fn item(&self, corner: usize, item: usize) -> Option<Item> {
+        named(self.word(corner)?, self.raw(item))
+    }
+
+    fn way(&self, from: usize) -> Option<Way> {
+        let newtons = |field: &str| Force::new(field.parse().ok()?, ForceUnit::Newton).ok();
+        Some(Way {
+            method: self.word::<Method>(from)?,
+            place: self.word::<Place>(from + 1)?,
+            rig: self.maybe(from + 2, Rig::from_code)?,
+            force: self.maybe(from + 3, newtons)?,
+        })
+    }
+}
+
+fn named(corner: Corner, name: &str) -> Option<Item> {
+    let (group, number) = name.split_once('.')?;
+    Some(Item {
+        corner,
+        group: Group::from_code(group)?,
+        number: number.parse().ok()?,
+    })
+}
+
+impl Reader {
+    fn line(&mut self, line: &str) -> Option<()> {
+        let mut fields = line.split('|');
+        let kind = fields.next()?;
+        let fields = Fields(fields.collect());
+        match kind {
+            "J" => {
+                self.job = fields.text(0).filter(|id| is_uuid(id));
+                self.digest = fields.text(1)?;
+            }
+            "N" => self.plate = Some(fields.text(0)?),
+            "S" => self.sources.push(source(&fields)?),
+            "G" => self.dials.push(dial(&fields)?),
+            "V" => self.vehicle(&fields)?,
+            "R" => self.readings(&fields)?,
+            "C" | "L" | "X" => {
+                let card = self.card(kind, &fields)?;
+                self.facts.push(What::Card(card));
+            }
+            kind => self.facts.push(fact(kind, &fields)?),
+        }
+        Some(())
+    }
+
+    fn vehicle(&mut self, fields: &Fields) -> Option<()> {
+        for pair in (0..fields.0.len()).step_by(2) {
+            let field = fields.word::<VehicleField>(pair)?;
+            self.facts
+                .push(What::Vehicle(field, fields.text(pair + 1)?));
+        }
+        Some(())
+    }
+
+    fn card(&self, kind: &str, fields: &Fields) -> Option<SpecCard> {
+        let body = match kind {
+            "X" => CardBody::NotFound {
+                reason: fields.text(1)?,
+            },
+            "L" => CardBody::Play {
+                most: typed(fields.raw(3))?,
+                way: fields.way(4)?,
+                source: self.source(fields)?,
+            },
+            _ => CardBody::Torque(self.torque(fields)?),
+        };
+        Some(SpecCard {
+            item: fields.word::<CardItem>(0)?,
+            body,
+        })
+    }
+
+    fn torque(&self, fields: &Fields) -> Option<TorqueBody> {
+        let thread = |field| Thread::parse(&text(field)?).ok();
+        Some(TorqueBody {
+            stages: fields.list(3, read_stage)?,
+            position: fields.maybe(4, Position::from_code)?,
+            conditions: fields.list(5, Condition::from_code)?,
+            printed: Printed {
+                count: fields.maybe(6, |field| field.parse().ok())?,
+                thread: fields.maybe(7, thread)?,
+                class: fields.maybe(8, PropertyClass::from_code)?,
+                pattern: fields.maybe(9, Pattern::from_code)?,
+                threadlocker: fields.reason(10)?,
+            },
+            source: self.source(fields)?,
+        })
+    }
+
+    fn source(&self, fields: &Fields) -> Option<CardSource> {
+        let place = fields.raw(1).parse::<usize>().ok()?.checked_sub(1)?;
+        Some(CardSource {
+            page: fields.text(2)?,
+            ..self.sources.get(place)?.clone()
+        })
+    }
+
+    fn readings(&mut self, fields: &Fields) -> Option<()> {
+        let place = fields.raw(3).parse::<usize>().ok()?.checked_sub(1)?;
+        let set = SetName {
+            when: fields.word::<When>(1)?,
+            nth: fields.raw(2).parse().ok()?,
+        };
+        let common = Reading {
+            corner: fields.word(0)?,
+            set,
+            round: 0,
+            side: Side::Push,
+            divisions: Decimal::parse("0").ok()?,
+            turns: None,
+            dial: *self.dials.get(place)?,
+            way: fields.way(4)?,
+        };
+        for round in fields.0.get(8..)? {
+            self.facts.extend(sides(&common, round)?);
+        }
+        Some(())
+    }
+}
+
+/// One or both sides of a round.
+fn sides(common: &Reading, field: &str) -> Option<Vec<What>> {
+    let (round, rest) = field.split_once('=')?;
+    let round = round.parse().ok()?;
+    let (push, pull) = match rest.split_once('>') {
+        Some((push, pull)) => (push, pull),
+        None => ("", rest),
+    };
+    let (pull, turns) = match pull.split_once('#') {
+        Some((pull, turns)) => (pull, Some(turns.parse().ok()?)),
+        None => (pull, None),
+    };
+    let mut sides = Vec::new();
+    for (side, place, turns) in [(Side::Push, push, None), (Side::Pull, pull, turns)] {
+        if !place.is_empty() {
+            sides.push(What::Reading(Reading {
+                round,
+                side,
+                divisions: Decimal::parse(place).ok()?,
+                turns,
+                ..common.clone()
+            }));
+        }
+    }
+    Some(sides)
+}
+
+fn source(fields: &Fields) -> Option<CardSource> {
+    Some(CardSource {
+        document: fields.text(0)?,
+        page: String::new(),
+        looked_up: fields.raw(1).parse::<NaiveDate>().ok()?,
+        who: fields.text(2)?,
+        kept_because: fields.reason(3)?,
+    })
+}
+
+fn dial(fields: &Fields) -> Option<Dial> {
+    let graduation = Length::new(fields.raw(0).parse().ok()?, LengthUnit::Millimetre).ok()?;
+    let turn = fields.raw(1).parse().ok()?;
+    Dial::new(graduation, turn, fields.word::<DialKind>(2)?).ok()
+}
+
+/// The facts that need nothing said before them.
+fn fact(kind: &str, fields: &Fields) -> Option<What> {
+    Some(match kind {
+        "K" => {
+            let corners = fields.0.iter().map(|code| Corner::from_code(code));
+            What::Corners(corners.collect::<Option<_>>()?)
+        }
+        "M" => moved(fields)?,
+        "A" => What::Also(Also {
+            item: fields.item(0, 1)?,
+            name: fields.text(2)?,
+            card: match fields.raw(3) {
+                "" => None,
+                torque => Some((typed(torque)?, fields.text(4)?)),
+            },
+        }),
+        "B" => What::Mishap(Mishap {
+            step: StepKey::from_code(fields.raw(0))?,
+            item: fields.item(1, 2)?,
+            kind: fields.word::<MishapKind>(3)?,
+            part: fields.text(4)?,
+            minutes: fields.raw(5).parse().ok()?,
+        }),
+        "D" => What::Decided(Decided {
+            corner: fields.word(0)?,
+            nth: fields.raw(1).parse().ok()?,
+            decision: fields.word::<Decision>(2)?,
+            again: fields.raw(3) == "again",
+            reasons: fields.list(5, text)?,
+            rules: fields.raw(4).parse().ok()?,
+        }),
+        "Y" => What::Consent(Consent {
+            step: StepKey::from_code(fields.raw(0))?,
+            scope: Scope::Repair,
+            yes: fields.raw(1) == "yes",
+            how: fields.word::<How>(2)?,
+            amount: None,
+        }),
+        "P" => What::Part(Part {
+            corner: fields.word(0)?,
+            number: fields.text(1)?,
+            lot: fields.text(2)?,
+        }),
+        "T" => What::Due(Due {
+            kind: fields.word::<DueKind>(0)?,
+            date: fields.text(1)?,
+            distance: fields.maybe(2, typed)?,
+        }),
+        "E" => What::Ended(Ended {
+            ending: fields.word::<Ending>(0)?,
+            charge: fields.maybe(1, Charge::from_code)?,
+        }),
+        _ => return None,
+    })
+}
+
+fn moved(fields: &Fields) -> Option<What> {
+    let corner = fields.word::<Corner>(2)?;
+    Some(What::Moved(Moved {
+        step: StepKey::from_code(fields.raw(0))?,
+        to: fields.word::<Hold>(1)?,
+        items: fields.list(3, |name| named(corner, name))?,
+        wrench: None,
+    }))
+}

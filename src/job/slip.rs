@@ -1,0 +1,189 @@
+//! What a job leaves on paper for the next phone: the few facts that the visit after needs.
+//!
+//! Nobody is named in them. A phone that takes a job from paper keeps them as one entry. Cards,
+//! the vehicle, what is due, what is loose and how it ended then count until this job states
+//! them itself; readings and decisions never do, since nobody measured them here.
+
+use crate::job::entry::{Consent, Decided, Ending, Moved, Scope, VehicleField, What};
+use crate::job::key::{Key, keys};
+use crate::job::sheet::Sheet;
+use crate::trade::play::Decision;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Item, StepKey};
+
+/// The facts that were read from paper.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Slip {
+    /// The job they are of.
+    pub job: String,
+    /// The digest of the record that the paper was printed from, in hex.
+    pub digest: String,
+    /// The facts, in the order of [`facts`].
+    pub facts: Vec<What>,
+}
+
+/// What of a job goes on paper, in a fixed order: vehicle, corners, cards, what is loose,
+/// readings, decisions, yes or no to the repair, parts, what is due, the ending.
+///
+/// Struck and superseded entries are not among it, nor what names a person.
+pub fn facts(sheet: &Sheet) -> Vec<What> {
+    let mut facts: Vec<What> = sheet
+        .keys()
+        .filter(|key| is_told(sheet, key))
+        .filter_map(|key| told(&sheet.holds(key)?.what))
+        .collect();
+    facts.extend(loose(sheet));
+    facts.sort_by_key(rank);
+    facts
+}
+
+/// The slip that the sheet was taken from, if it came from paper.
+pub fn slip(sheet: &Sheet) -> Option<&Slip> {
+    match sheet.holds(&Key::FromPaper).map(|entry| &entry.what) {
+        Some(What::FromPaper(slip)) => Some(slip),
+        _ => None,
+    }
+}
+
+impl Slip {
+    /// The fact that counts for a key until the job states it; never a reading or a decision.
+    pub(super) fn stands_in(&self, key: &Key) -> Option<&What> {
+        let counts = matches!(
+            key,
+            Key::Vehicle(_)
+                | Key::Corners
+                | Key::Card(_)
+                | Key::Due(_)
+                | Key::Item(_)
+                | Key::Mishap(_)
+                | Key::Ended
+        );
+        let mut facts = self.facts.iter().filter(|_| counts);
+        facts.find(|what| keys(what).contains(key))
+    }
+
+    /// Every item that it says something of.
+    pub(super) fn items(&self) -> impl Iterator<Item = Item> {
+        self.facts
+            .iter()
+            .flat_map(keys)
+            .filter_map(|key| match key {
+                Key::Item(item) | Key::Mishap(item) => Some(item),
+                _ => None,
+            })
+    }
+
+    /// The decision on a corner.
+    pub fn decided(&self, corner: Corner) -> Option<&Decided> {
+        self.facts.iter().find_map(|what| match what {
+            What::Decided(decided) if decided.corner == corner => Some(decided),
+            _ => None,
+        })
+    }
+
+    /// The owner's answer to the repair of a corner.
+    pub fn agreed(&self, corner: Corner) -> Option<&Consent> {
+        self.facts.iter().find_map(|what| match what {
+            What::Consent(consent) if consent.step.corner == Some(corner) => Some(consent),
+            _ => None,
+        })
+    }
+
+    /// Whether it was a STOP that nobody repaired before the paper was printed.
+    pub fn leaves_stop(&self, corner: Corner) -> bool {
+        let stop = |decided: &Decided| decided.decision == Decision::Stop;
+        let finished = self.ending() == Some(Ending::Finished);
+        self.decided(corner).is_some_and(stop) && !finished
+    }
+
+    /// How the job had ended when the paper was printed.
+    pub fn ending(&self) -> Option<Ending> {
+        self.facts.iter().find_map(|what| match what {
+            What::Ended(ended) => Some(ended.ending),
+            _ => None,
+        })
+    }
+}
+
+fn is_told(sheet: &Sheet, key: &Key) -> bool {
+    match key {
+        Key::Vehicle(field) => *field != VehicleField::Vin,
+        Key::Decided(corner, nth) => {
+            let stands = sheet.decided(*corner);
+            stands.is_some_and(|decided| decided.nth == *nth)
+        }
+        Key::Corners
+        | Key::Card(_)
+        | Key::Reading(..)
+        | Key::Consent(_)
+        | Key::Part(_)
+        | Key::Due(_)
+        | Key::Ended => true,
+        _ => false,
+    }
+}
+
+/// A fact as paper tells it.
+fn told(what: &What) -> Option<What> {
+    match what {
+        What::Consent(consent) => (consent.scope == Scope::Repair).then(|| {
+            What::Consent(Consent {
+                amount: None,
+                ..consent.clone()
+            })
+        }),
+        other => Some(other.clone()),
+    }
+}
+
+/// What is loose, those of one step and state together, and what else was named or broke.
+fn loose(sheet: &Sheet) -> Vec<What> {
+    let mut moved: Vec<((StepKey, Corner), Moved)> = Vec::new();
+    let mut other = Vec::new();
+    for (item, _) in sheet.loose() {
+        for key in [Key::Item(item), Key::Mishap(item)] {
+            match sheet.fact(&key) {
+                Some(What::Moved(from)) => gather(&mut moved, item, from),
+                Some(what @ (What::Also(_) | What::Mishap(_))) => other.push(what.clone()),
+                _ => {}
+            }
+        }
+    }
+    let moved = moved.into_iter().map(|(_, moved)| What::Moved(moved));
+    moved.chain(other).collect()
+}
+
+fn gather(all: &mut Vec<((StepKey, Corner), Moved)>, item: Item, from: &Moved) {
+    let place = (from.step, item.corner);
+    let same = all
+        .iter_mut()
+        .find(|(at, moved)| *at == place && moved.to == from.to);
+    match same {
+        Some((_, moved)) => moved.items.push(item),
+        None => {
+            let moved = Moved {
+                step: from.step,
+                items: vec![item],
+                to: from.to,
+                wrench: None,
+            };
+            all.push((place, moved));
+        }
+    }
+}
+
+/// The place of a fact on paper.
+const fn rank(what: &What) -> u8 {
+    match what {
+        What::Vehicle(..) => 0,
+        What::Corners(_) => 1,
+        What::Card(_) => 2,
+        What::Moved(_) | What::Also(_) | What::Mishap(_) => 3,
+        What::Reading(_) => 4,
+        What::Decided(_) => 5,
+        What::Consent(_) => 6,
+        What::Part(_) => 7,
+        What::Due(_) => 8,
+        _ => 9,
+    }
+}

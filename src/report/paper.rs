@@ -1,0 +1,136 @@
+//! What was read from the paper of an earlier visit, in its own words: nothing of it was measured
+//! on this phone.
+
+use super::block::Block;
+use super::cards::way_lines;
+use super::{Told, gist};
+use crate::job::entry::{Reading, Side, What};
+use crate::job::slip::{Slip, slip};
+use crate::text::{self, Lang, Paper, ReportWord, paper};
+use crate::trade::play::{Divisions, Round};
+use crate::trade::wheel_end::When;
+use crate::units::Format;
+
+/// All of it; nothing where the job did not come from paper.
+pub(super) fn from_paper(told: &Told) -> Vec<Block> {
+    let Some(slip) = slip(told.sheet) else {
+        return Vec::new();
+    };
+    let mut blocks = vec![
+        Block::Heading(paper(told.lang, Paper::FromPaper)),
+        Block::Notice(paper(told.lang, Paper::FromPaperSay)),
+        Block::Rows(lines(told.lang, told.format, slip)),
+    ];
+    let loose = loose(told, slip);
+    if !loose.is_empty() {
+        blocks.push(Block::List(loose));
+    }
+    blocks
+}
+
+/// Readings, decisions, answers, parts, what was due and how it ended, label by label.
+pub fn lines(lang: Lang, format: Format, slip: &Slip) -> Vec<(String, String)> {
+    let mut lines = Vec::new();
+    let mut rest = slip.facts.as_slice();
+    while let [first, after @ ..] = rest {
+        rest = after;
+        if let What::Reading(reading) = first {
+            let same = |what: &What| matches!(what, What::Reading(next) if together(next, reading));
+            let count = rest.iter().take_while(|what| same(what)).count();
+            let (set, after) = rest.split_at(count);
+            lines.push(rounds(lang, format, reading, set));
+            rest = after;
+        } else {
+            lines.extend(line(lang, format, first));
+        }
+    }
+    let label = paper(lang, Paper::PaperDigest);
+    lines.push((label, slip.digest.clone()));
+    lines.retain(|(_, value)| !value.is_empty());
+    lines
+}
+
+fn together(one: &Reading, other: &Reading) -> bool {
+    (one.corner, one.set, one.dial, one.way) == (other.corner, other.set, other.dial, other.way)
+}
+
+fn line(lang: Lang, format: Format, what: &What) -> Option<(String, String)> {
+    let word = |word| text::report(lang, word).to_owned();
+    let corner = |corner| text::corner_title(lang, corner).to_owned();
+    Some(match what {
+        What::Decided(decided) => {
+            let word = text::decision(lang, decided.decision);
+            (corner(decided.corner), word.to_owned())
+        }
+        What::Consent(consent) => {
+            let said = if consent.yes {
+                Paper::Agreed
+            } else {
+                Paper::Declined
+            };
+            (corner(consent.step.corner?), paper(lang, said))
+        }
+        What::Part(part) => {
+            let label = format!("{}: {}", corner(part.corner), word(ReportWord::Parts));
+            (label, format!("{} {}", part.number, part.lot))
+        }
+        What::Due(due) => {
+            let far = due.distance.as_ref().map(|far| format.typed(far).line());
+            let value = match far {
+                Some(far) => text::retorque_due(lang, &due.date, &far),
+                None => due.date.clone(),
+            };
+            (text::due_kind(lang, due.kind).to_owned(), value)
+        }
+        What::Ended(ended) => {
+            let title = text::ending(lang, ended.ending).0;
+            (word(ReportWord::Ended), title.to_owned())
+        }
+        _ => return None,
+    })
+}
+
+/// The plays of a set with the way in which they were taken.
+fn rounds(lang: Lang, format: Format, first: &Reading, set: &[What]) -> (String, String) {
+    let readings = set.iter().filter_map(|what| match what {
+        What::Reading(reading) => Some(reading),
+        _ => None,
+    });
+    let readings: Vec<&Reading> = std::iter::once(first).chain(readings).collect();
+    let place = |round, side| {
+        let mut all = readings.iter();
+        all.find(|it| it.round == round && it.side == side)
+    };
+    let pulls = readings.iter().filter(|it| it.side == Side::Pull);
+    let plays = pulls.filter_map(|pull| {
+        let at = |reading: &&Reading| Divisions::typed(&reading.divisions);
+        let push = place(pull.round, Side::Push).map_or(Divisions::ZERO, at);
+        let round = Round {
+            turns: pull.turns,
+            ..Round::of_two(push, at(pull))
+        };
+        let play = pull.dial.play(round).ok()?;
+        Some(format.length(play, 3).line())
+    });
+    let plays = plays.collect::<Vec<_>>().join("; ");
+    let way = way_lines(lang, format, &first.way).into_iter();
+    let way = way.map(|(_, value)| value).collect::<Vec<_>>().join(", ");
+    let when = match first.set.when {
+        When::Before => ReportWord::SignBefore,
+        When::After => ReportWord::SignAfter,
+    };
+    let label = format!(
+        "{}: {}",
+        text::corner_title(lang, first.corner),
+        text::report(lang, when)
+    );
+    let (plays, way) = (plays.as_str(), way.as_str());
+    (label, paper(lang, Paper::Rounds { plays, way }))
+}
+
+/// What was loose when the paper was printed.
+fn loose(told: &Told, slip: &Slip) -> Vec<String> {
+    let is = |what: &&What| matches!(what, What::Moved(_) | What::Also(_) | What::Mishap(_));
+    let facts = slip.facts.iter().filter(is);
+    facts.map(|what| gist::entry(told, what)).collect()
+}

@@ -1,0 +1,185 @@
+//! A job from paper: the code is photographed where the browser reads codes, or its text is pasted.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::exchange::paper::{self, Gathered, PaperError, Part};
+use crate::job::entry::{LogId, PersonField, What};
+use crate::platform::barcode;
+use crate::report;
+use crate::text::{self, Lang, Paper};
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::route::Route;
+use crate::ui::state::App;
+
+/// What became of a code: a sentence, and the job with what is known of it.
+#[derive(Clone, Default, PartialEq)]
+struct Told {
+    sentence: String,
+    rows: Vec<(String, String)>,
+    job: Option<String>,
+}
+
+/// The way in for a paper; several codes are gathered one after the other.
+#[derive(Clone, Copy)]
+struct Desk {
+    app: App,
+    lang: Lang,
+    parts: RwSignal<Vec<Part>>,
+    typed: RwSignal<String>,
+    told: RwSignal<Told>,
+}
+
+/// The part of the import screen that takes paper.
+pub fn from_paper(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let desk = Desk {
+        app,
+        lang,
+        parts: RwSignal::new(Vec::new()),
+        typed: RwSignal::new(String::new()),
+        told: RwSignal::new(Told::default()),
+    };
+    let say = |say| text::paper(lang, say);
+    let read = move || desk.take(vec![desk.typed.get_untracked()]);
+    view! {
+        <section class="from-paper">
+            <h2>{say(Paper::Title)}</h2>
+            <p>{say(Paper::Say)}</p>
+            {barcode::is_here().then(|| camera(desk))}
+            <label class="field">
+                <span>{say(Paper::Paste)}</span>
+                <textarea rows="3" autocomplete="off" bind:value=desk.typed></textarea>
+            </label>
+            {key(Look::Plain, say(Paper::Read), read)}
+            <div role="status">{move || shown(&desk.told.get(), lang)}</div>
+        </section>
+    }
+    .into_any()
+}
+
+fn camera(desk: Desk) -> AnyView {
+    let input = NodeRef::<leptos::html::Input>::new();
+    let chosen = move |_| {
+        let input = input.get_untracked();
+        let file = input
+            .as_ref()
+            .and_then(|it| it.files())
+            .and_then(|it| it.get(0));
+        let Some(file) = file else { return };
+        spawn_local(async move { desk.take(barcode::texts(&file).await) });
+        // The same picture may be taken again.
+        if let Some(input) = input {
+            input.set_value("");
+        }
+    };
+    view! {
+        <label class="key key--file">
+            {text::paper(desk.lang, Paper::TakePicture)}
+            <input
+                node_ref=input
+                type="file"
+                accept="image/*"
+                capture="environment"
+                class="key__file"
+                on:change=chosen
+            />
+        </label>
+    }
+    .into_any()
+}
+
+fn shown(told: &Told, lang: Lang) -> AnyView {
+    let rows = told.rows.iter().cloned().map(|(label, value)| {
+        view! { <div class="found__row"><dt>{label}</dt><dd><b>{value}</b></dd></div> }
+    });
+    let open = told.job.clone().map(|job| {
+        let say = text::say(lang, text::Say::OpenJob);
+        link(Look::Plain, say, Route::Where(job).to_hash())
+    });
+    view! {
+        <p>{told.sentence.clone()}</p>
+        <dl class="found__rows">{rows.collect_view()}</dl>
+        {open}
+    }
+    .into_any()
+}
+
+const fn refused(error: PaperError) -> Paper<'static> {
+    match error {
+        PaperError::NotOurs => Paper::NotOurs,
+        PaperError::Newer => Paper::Newer,
+        PaperError::Damaged => Paper::Damaged,
+    }
+}
+
+impl Desk {
+    fn say(self, say: Paper) {
+        self.told.set(Told {
+            sentence: text::paper(self.lang, say),
+            ..Told::default()
+        });
+    }
+
+    /// Takes what was read of one or more codes.
+    fn take(self, texts: Vec<String>) {
+        if texts.is_empty() {
+            self.say(Paper::NotFound);
+            return;
+        }
+        let mut parts = self.parts.get_untracked();
+        for text in &texts {
+            match paper::part(text) {
+                Ok(part) => parts.push(part),
+                Err(error) => return self.say(refused(error)),
+            }
+        }
+        match paper::gather(&parts) {
+            Err(error) => {
+                self.parts.set(Vec::new());
+                self.say(refused(error));
+            }
+            Ok(Gathered::Missing(nth, of)) => {
+                self.parts.set(parts);
+                self.typed.set(String::new());
+                self.say(Paper::Next { nth, of });
+            }
+            Ok(Gathered::Whole(paper)) => {
+                self.parts.set(Vec::new());
+                self.typed.set(String::new());
+                spawn_local(async move { self.keep(*paper).await });
+            }
+        }
+    }
+
+    /// Keeps a paper as the first entries of its job, unless this phone knows the job.
+    async fn keep(self, paper: paper::Paper) {
+        let settings = self.app.settings.get_untracked();
+        let job = paper.slip.job.clone();
+        let rows = report::paper::lines(self.lang, settings.format(), &paper.slip);
+        let known = self.app.shelf().logs().await.contains(&job);
+        let said = if known {
+            Paper::Here
+        } else {
+            let plate = paper
+                .plate
+                .map(|plate| What::Person(PersonField::Plate, plate));
+            let whats = [What::FromPaper(paper.slip)].into_iter().chain(plate);
+            let kept = self
+                .app
+                .append_to(LogId(job.clone()), whats.collect())
+                .await;
+            if !kept {
+                return self.say(Paper::NotKept);
+            }
+            self.app.reread(std::slice::from_ref(&job)).await;
+            self.app.read_list();
+            Paper::Taken
+        };
+        self.told.set(Told {
+            sentence: text::paper(self.lang, said),
+            rows,
+            job: Some(job),
+        });
+    }
+}

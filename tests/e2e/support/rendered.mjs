@@ -1,0 +1,75 @@
+// Sheets of paper as pictures, and what a reader of QR symbols that is not ours finds on them.
+import { fileURLToPath } from "node:url";
+
+const ORIGIN = "https://paper.invalid";
+const modules = (path) => fileURLToPath(new URL(`../node_modules/${path}`, import.meta.url));
+const PDF = modules("pdfjs-dist/legacy/build/pdf.mjs");
+const WORKER = modules("pdfjs-dist/legacy/build/pdf.worker.mjs");
+const READER = modules("jsqr/dist/jsQR.js");
+
+/** A page of its own, with the libraries and nothing of the app. */
+async function bench(context) {
+  const page = await context.newPage();
+  await page.route(`${ORIGIN}/**`, (route) => {
+    const name = new URL(route.request().url()).pathname;
+    if (name === "/pdf.mjs") return route.fulfill({ path: PDF, contentType: "text/javascript" });
+    if (name === "/worker.mjs") return route.fulfill({ path: WORKER, contentType: "text/javascript" });
+    return route.fulfill({ body: "<!doctype html><title>Bench</title>", contentType: "text/html" });
+  });
+  await page.goto(`${ORIGIN}/`);
+  await page.addScriptTag({ path: READER });
+  return page;
+}
+
+/** The page as it would be printed, each sheet as PNG at so many dots an inch, with its QR text. */
+export async function rendered(page, { dpi = 300, ...options } = {}) {
+  const pdf = await page.pdf({ preferCSSPageSize: true, ...options });
+  const table = await bench(page.context());
+  const sheets = await table.evaluate(async ({ base64, scale }) => {
+    const { getDocument, GlobalWorkerOptions } = await import("/pdf.mjs");
+    GlobalWorkerOptions.workerSrc = "/worker.mjs";
+    const data = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    const file = await getDocument({ data }).promise;
+    const sheets = [];
+    for (let number = 1; number <= file.numPages; number += 1) {
+      const sheet = await file.getPage(number);
+      const viewport = sheet.getViewport({ scale });
+      const canvas = document.createElement("canvas");
+      [canvas.width, canvas.height] = [Math.ceil(viewport.width), Math.ceil(viewport.height)];
+      const canvasContext = canvas.getContext("2d", { willReadFrequently: true });
+      await sheet.render({ canvasContext, viewport }).promise;
+      const { data: pixels, width, height } = canvasContext.getImageData(0, 0, canvas.width, canvas.height);
+      const code = window.jsQR(pixels, width, height, { inversionAttempts: "dontInvert" });
+      const side = code && Math.hypot(
+        code.location.topRightCorner.x - code.location.topLeftCorner.x,
+        code.location.topRightCorner.y - code.location.topLeftCorner.y,
+      );
+      sheets.push({
+        png: canvas.toDataURL("image/png").split(",")[1],
+        code: code && code.data,
+        modules: code && 17 + 4 * code.version,
+        mm: code && (side / scale / 72) * 25.4,
+      });
+    }
+    return sheets;
+  }, { base64: pdf.toString("base64"), scale: dpi / 72 });
+  await table.close();
+  return sheets.map(({ png, ...sheet }) => ({ ...sheet, png: Buffer.from(png, "base64") }));
+}
+
+/** Gives a page the reader of symbols that many phones have built in, with jsQR behind it. */
+export async function withBarcodeDetector(context) {
+  await context.addInitScript({ path: READER });
+  await context.addInitScript(() => {
+    window.BarcodeDetector = class {
+      async detect(bitmap) {
+        const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+        const pen = canvas.getContext("2d");
+        pen.drawImage(bitmap, 0, 0);
+        const { data, width, height } = pen.getImageData(0, 0, bitmap.width, bitmap.height);
+        const code = window.jsQR(data, width, height);
+        return code ? [{ rawValue: code.data, format: "qr_code" }] : [];
+      }
+    };
+  });
+}
