@@ -30,9 +30,9 @@ pub mod round;
 pub mod runout;
 pub mod seen;
 mod sheet;
+pub mod slip;
 pub mod tally;
 pub mod thickness;
-pub mod slip;
 pub mod together;
 #[cfg(test)]
 mod told;

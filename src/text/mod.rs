@@ -5,13 +5,11 @@
 //! as text that is already formatted.
 
 mod book;
-mod desk;
-mod en;
-mod ledger;
-mod kept;
 mod consent;
 mod desk;
 mod en;
+mod kept;
+mod ledger;
 mod paper;
 mod reason;
 mod report;
@@ -24,11 +22,10 @@ mod thickness;
 mod yard;
 
 pub use book::BookWord;
-pub use desk::Desk;
-pub use ledger::Ledger;
-pub use kept::Kept;
 pub use consent::Asking;
 pub use desk::Desk;
+pub use kept::Kept;
+pub use ledger::Ledger;
 pub use paper::Paper;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
@@ -45,10 +42,9 @@ use crate::job::entry::{
 use crate::job::kit::KitSlip;
 use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
-use crate::job::runout::{AngleSlip, Angles};
-use crate::job::tally::Measure;
 use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
 use crate::job::seen::TipSlip;
+use crate::job::tally::Measure;
 use crate::job::thickness::ThicknessSlip;
 use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;

@@ -126,11 +126,7 @@ pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
     }
 }
 
-async fn take_text(
-    shelf: &Shelf,
-    text: &str,
-    pieces: &[(String, &[u8])],
-) -> (Outcome, Vec<Fresh>) {
+async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])]) -> (Outcome, Vec<Fresh>) {
     let refused = |say| (Outcome::Refused(say), Vec::new());
     let incoming = match exchange::read(text) {
         Err(error) => return refused(error.say()),
@@ -219,7 +215,10 @@ async fn take_all(
 /// What one book brings, beside the one that is here.
 async fn news(shelf: &Shelf, log: &IncomingLog) -> Result<BookNews, StoreProblem> {
     let here = slate::read(shelf, &log.id.0).await?;
-    Ok(BookNews::of(&fold(here.entries), &fold(log.entries.iter().cloned())))
+    Ok(BookNews::of(
+        &fold(here.entries),
+        &fold(log.entries.iter().cloned()),
+    ))
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {

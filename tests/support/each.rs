@@ -6,16 +6,10 @@ use hubslate::exchange::wire::encode;
 use hubslate::job::also::Also;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver, How,
-    KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply, RunoutCard,
-    RunoutReading, Scope, Setup, Side, Signed, Stock, VehicleField, What,
-    Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, Gauging, HandedOver,
-    How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading, Reply,
-    RunoutCard, RunoutReading, Scope, Setup, Side, Signed, ThicknessCard, ThicknessReading,
-    VehicleField, What,
     Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId,
-    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Reading,
-    Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, VehicleField, Voice, What,
+    Gauging, HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
+    Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, Stock, ThicknessCard,
+    ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;

@@ -4,18 +4,10 @@ use chrono::{Days, NaiveDate};
 use hubslate::job::also::Also;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, HandedOver,
-    How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, Stock,
-    VehicleField, What,
-    At, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, Gauging,
-    HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
-    Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed,
-    ThicknessCard, ThicknessReading, VehicleField, What,
     At, Caption, Captioned, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry,
-    EntryId, HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part,
+    EntryId, Gauging, HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part,
     PersonField, Photo, Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup,
-    Side, Signed, VehicleField, Voice, What,
+    Side, Signed, Stock, ThicknessCard, ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;

@@ -181,8 +181,13 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     let known = schema["$defs"]["what"]["properties"].as_object().unwrap();
     assert_eq!(kinds, known.keys().cloned().collect::<Vec<_>>());
     fits("one of each", &file);
-    for name in ["job-1", "job-1-runout", "job-1-thickness"] {
-    for name in ["job-1", "job-1-runout", "job-1-kept"] {
+    for name in [
+        "job-1",
+        "job-1-kept",
+        "job-1-runout",
+        "job-1-thickness",
+        "job-1-yard",
+    ] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));
     }
     for name in ["replaced-hub", "declined-stop", "nothing-wrong"] {

@@ -5,8 +5,6 @@ use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
 use crate::exchange::wire::{card, kit, money, runout, thickness};
-use crate::job::entry::{self, Moved, Quantity};
-use crate::exchange::wire::{card, kit, money, runout};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -159,6 +157,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             have: stock.have,
             least: stock.least,
             cores: stock.cores,
+        },
         entry::What::Thickness(reading) => What::Thickness(thickness::lower(reading)),
         entry::What::ThicknessLimit(card) => What::ThicknessLimit(thickness::lower_card(card)),
         entry::What::TipAngle(corner, set, angle) => What::TipAngle {

@@ -6,12 +6,9 @@ use crate::exchange::wire::{card, kit, money, runout, thickness};
 use crate::job::also::Also;
 use crate::job::caption::CaptionWord;
 use crate::job::entry::{
-    self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
-    Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side,
-    Signed, Stock, VehicleField,
     self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId,
     HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Scope, Side, Signed, VehicleField, Voice,
+    Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice,
 };
 use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
@@ -300,6 +297,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }
         What::TipRadius { place, radius } => {
             entry::What::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
+        }
         What::FromPaper { version, lines } => {
             entry::What::FromPaper(paper::of_lines(version, &lines)?)
         }

@@ -181,6 +181,7 @@ pub(super) enum What {
         have: u16,
         least: u16,
         cores: u16,
+    },
     Thickness(thickness::ReadingText),
     ThicknessLimit(thickness::CardText),
     TipAngle {
@@ -192,6 +193,7 @@ pub(super) enum What {
     TipRadius {
         place: String,
         radius: TypedText,
+    },
     Voice {
         step: String,
         sha256: String,
@@ -204,6 +206,7 @@ pub(super) enum What {
         word: Option<String>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         text: Option<String>,
+    },
     FromPaper {
         version: u32,
         lines: Vec<String>,
@@ -211,10 +214,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 35] = [
-const KINDS: [&str; 36] = [
-const KINDS: [&str; 34] = [
-const KINDS: [&str; 33] = [
+const KINDS: [&str; 42] = [
     "opened",
     "person",
     "erased",
