@@ -19,6 +19,8 @@ const WIDTH: f64 = 340.0;
 const EDGE: f64 = 3.0;
 const ROW: f64 = 46.0;
 const THICK: f64 = 14.0;
+/// Room for a value at the end of the longest bar.
+const VALUE: f64 = 90.0;
 
 /// The bars, 340 wide; the height grows with them.
 pub fn bars(parts: &[Bar<'_>]) -> Drawing {
@@ -28,10 +30,11 @@ pub fn bars(parts: &[Bar<'_>]) -> Drawing {
         let top = ROW * row as f64;
         let line = top + 18.0;
         drawing.text((EDGE, line), 16.0, Anchor::Start, part.name, Role::Ink);
-        let end = (WIDTH - EDGE, line);
+        // Beside its bar: on the line of a long name there is no room for it.
+        let end = (WIDTH - EDGE, top + 25.0 + THICK);
         drawing.text(end, 16.0, Anchor::End, part.value, Role::Ink);
         if largest > 0.0 && part.size > 0.0 {
-            let length = (WIDTH - 2.0 * EDGE) * part.size / largest;
+            let length = (WIDTH - 2.0 * EDGE - VALUE) * part.size / largest;
             let ink = if row == 0 { Ink::SOLID } else { Ink::FACE };
             let bar = (EDGE, top + 25.0, length, THICK);
             drawing.rect(bar, 0.0, ink.thin());

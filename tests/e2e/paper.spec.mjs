@@ -10,17 +10,22 @@ const JOB = "019c6bcb-1fc0-7b71-963b-b48f95b6cbff";
 // The digest that public/sample/replaced-hub.json carries.
 const DIGEST = "a5e578221447c9a0d87474fb7b62ef1b14b22afce22246966862372de6bdaeb1";
 
-async function printed(page, options) {
+async function shown(page) {
   const quick = new Quick(page);
   const outcome = await quick.take([file("job.json", sampleText("replaced-hub"))]);
   await outcome.getByRole("link", { name: "Open the job" }).tap();
   await quick.report();
+}
+
+async function printed(page, options) {
+  await shown(page);
   return rendered(page, options);
 }
 
 test("the code is read off the printed page and says cards, readings and digest", async ({ app }) => {
+  await shown(app);
   for (const format of ["A4", "Letter"]) {
-    const codes = (await printed(app, { format })).filter(({ code }) => code);
+    const codes = (await rendered(app, { format })).filter(({ code }) => code);
     expect(codes, format).toHaveLength(1);
     const [{ code, mm, modules }] = codes;
     // From the sample: its nut card, its rounds before and after, and the digest of its file.
@@ -33,7 +38,7 @@ test("the code is read off the printed page and says cards, readings and digest"
 });
 
 test("every sheet names the job and the digest of its file, and its number", async ({ app }) => {
-  await printed(app);
+  await shown(app);
   for (const format of ["A4", "Letter"]) {
     const all = await sheets(app, { format });
     all.forEach(({ text }, at) => {

@@ -10,7 +10,7 @@ pub(in crate::text) fn paper(say: Paper) -> String {
             "The code on the owner's tear-off brings cards, readings and what is due to this phone."
         }
         Paper::TakePicture => "Photograph the code",
-        Paper::Paste => "Or paste the text that the camera shows for the code",
+        Paper::Paste => "Paste the text that a camera shows for the code",
         Paper::Read => "Read the text",
         Paper::NotFound => {
             "No code was found. Hold the paper flat, fill the picture with the code, add light. Nothing was changed."

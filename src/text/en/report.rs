@@ -269,7 +269,9 @@ pub(in crate::text) fn declined_owner(what: &str, amount: &str, date: &str) -> S
 }
 
 pub(in crate::text) fn consent_line(scope: &str, how: &str, name: &str, time: &str) -> String {
-    format!("{scope}: {how}, {name}, {time}")
+    let parts = [how, name, time];
+    let said: Vec<&str> = parts.into_iter().filter(|it| !it.is_empty()).collect();
+    format!("{scope}: {}", said.join(", "))
 }
 
 pub(in crate::text) fn fastener_line(item: &str, value: &str, wrench: &str) -> String {

@@ -21,17 +21,17 @@ async function bench(context) {
   return page;
 }
 
-/** The page as it would be printed, each sheet as PNG at so many dots an inch, with its QR text. */
-export async function rendered(page, { dpi = 300, ...options } = {}) {
+/** The page as it would be printed, its first sheets as PNG at so many dots an inch, with their QR text. */
+export async function rendered(page, { dpi = 200, most = 2, ...options } = {}) {
   const pdf = await page.pdf({ preferCSSPageSize: true, ...options });
   const table = await bench(page.context());
-  const sheets = await table.evaluate(async ({ base64, scale }) => {
+  const sheets = await table.evaluate(async ({ base64, scale, most }) => {
     const { getDocument, GlobalWorkerOptions } = await import("/pdf.mjs");
     GlobalWorkerOptions.workerSrc = "/worker.mjs";
     const data = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
     const file = await getDocument({ data }).promise;
     const sheets = [];
-    for (let number = 1; number <= file.numPages; number += 1) {
+    for (let number = 1; number <= Math.min(most, file.numPages); number += 1) {
       const sheet = await file.getPage(number);
       const viewport = sheet.getViewport({ scale });
       const canvas = document.createElement("canvas");
@@ -52,7 +52,7 @@ export async function rendered(page, { dpi = 300, ...options } = {}) {
       });
     }
     return sheets;
-  }, { base64: pdf.toString("base64"), scale: dpi / 72 });
+  }, { base64: pdf.toString("base64"), scale: dpi / 72, most });
   await table.close();
   return sheets.map(({ png, ...sheet }) => ({ ...sheet, png: Buffer.from(png, "base64") }));
 }
