@@ -6,7 +6,6 @@ use leptos::task::spawn_local;
 
 use crate::job::book::{PREFIX, offers, source_of};
 use crate::job::entry::{LogId, VehicleField, What};
-use crate::platform::files;
 use crate::report::cards::{card_twin, card_value, source_line};
 use crate::text::{self, BookWord, Say};
 use crate::trade::fastening::{CardItem, SpecCard};
@@ -16,6 +15,7 @@ use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::cards::{aged, looked_up_today};
+use crate::ui::screens::whole::offer;
 use crate::ui::state::App;
 
 /// One family's book.
@@ -148,12 +148,6 @@ fn export(app: App) {
     let name = format!("{}.json", text::book_file_stem(lang, &today()));
     spawn_local(async move {
         let made = exported_book(&app.shelf()).await.ok();
-        let saved =
-            made.is_some_and(|text| files::save_text(&name, "application/json", &text).is_ok());
-        app.told.set(Some(if saved {
-            Say::ExportDone
-        } else {
-            Say::ExportFailed
-        }));
+        offer(app, name, "application/json", made.map(String::into_bytes)).await;
     });
 }

@@ -57,7 +57,6 @@ pub fn root() -> impl IntoView {
         Route::Report(_) => whole::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
-        Route::Notes(_) => wherever::notes(app),
         Route::Notes(_) => notes::notes(app),
         Route::Truth(_) => practice::told(app),
     }

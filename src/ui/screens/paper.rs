@@ -172,7 +172,7 @@ impl Desk {
             if !kept {
                 return self.say(Paper::NotKept);
             }
-            self.app.reread(std::slice::from_ref(&job)).await;
+            self.app.lines(std::slice::from_ref(&job), Vec::new()).await;
             self.app.read_list();
             Paper::Taken
         };

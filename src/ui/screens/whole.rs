@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::{self, bundle, paper};
-use crate::job::entry::{PersonField, What};
+use crate::job::entry::PersonField;
 use crate::job::practice::is_practice;
 use crate::platform::files::{self, Shared};
 use crate::platform::page;
@@ -160,7 +160,7 @@ fn save(app: App, logs: Vec<String>, name: String) {
 
 /// Hands a file to the phone's share sheet, or offers it as a download where there is none or it
 /// does not take such a file; says what became of it.
-async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
+pub(super) async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let say = |say| Some(text::say(lang, say));
     app.told.set(None);
