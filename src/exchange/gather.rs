@@ -3,11 +3,13 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, LogKind};
-use crate::exchange::erase::{Left, erased, left};
+use crate::exchange::erase::{Besides, Left, erased_with, left};
+pub use crate::exchange::gaps::Gap;
+use crate::exchange::gaps::{gaps, runs};
 use crate::exchange::import::Incoming;
 use crate::exchange::merge::merge;
 use crate::exchange::wire::{WireError, decode};
-use crate::job::entry::{EntryId, LogId};
+use crate::job::entry::{Entry, EntryId, LogId};
 
 /// The logs of many files, of whatever names and in whatever order they came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -28,17 +30,6 @@ pub struct Union {
     pub records: Vec<KeptText>,
     /// Entries of which the files hold different contents; one of them is kept, by its bytes.
     pub edited: Vec<EntryId>,
-}
-
-/// Running numbers of a device that are in no file.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Gap {
-    /// The device.
-    pub device: String,
-    /// The first number that is missing.
-    pub from: u64,
-    /// The last one.
-    pub to: u64,
 }
 
 impl Gathered {
@@ -70,19 +61,22 @@ impl Gathered {
         unions.collect()
     }
 
-    /// Erases the owner of a job; gives how many entries that were, and what stays.
+    /// Erases the owner of a job, and what is named besides; gives how many entries that were, and
+    /// what stays.
     ///
     /// # Errors
-    /// [`WireError`] as in [`erased`].
-    pub fn erase(&mut self, job: &LogId) -> Result<(usize, Left), WireError> {
+    /// [`WireError`] as in [`erased_with`].
+    pub fn erase(&mut self, job: &LogId, besides: &[Besides]) -> Result<(usize, Left), WireError> {
         let Some(here) = self.logs.get_mut(&(LogKind::Job, job.clone())) else {
             return Ok(Default::default());
         };
         let records: Vec<KeptText> = here.iter().cloned().collect();
-        let gone = erased(&records)?;
+        let gone = erased_with(&records, besides)?;
         let count = gone.len();
-        here.extend(gone);
-        Ok((count, left(&records)))
+        here.extend(gone.iter().cloned());
+        let is_gone = |record: &KeptText| gone.iter().any(|gone| gone.id == record.id);
+        let stay: Vec<KeptText> = records.into_iter().filter(|r| !is_gone(r)).collect();
+        Ok((count, left(&stay)))
     }
 
     /// The jobs whose id begins so.
@@ -93,25 +87,10 @@ impl Gathered {
         jobs.map(|(_, id)| id.clone()).collect()
     }
 
-    /// The running numbers that are missing between the first and the last of each device.
-    ///
-    /// A device counts through all its logs, so that a gap may also lie in a job that was not
-    /// handed in.
+    /// The running numbers that are missing, as in [`gaps`].
     pub fn gaps(&self) -> Vec<Gap> {
-        let mut numbers: BTreeMap<String, BTreeSet<u64>> = BTreeMap::new();
-        for record in self.logs.values().flatten() {
-            if let Ok(entry) = decode(&record.text) {
-                numbers.entry(entry.device).or_default().insert(entry.n);
-            }
-        }
-        let gaps = numbers.iter().flat_map(|(device, numbers)| {
-            let pairs = numbers.iter().zip(numbers.iter().skip(1));
-            pairs.filter_map(move |(before, after)| {
-                let (from, to) = (before.checked_add(1)?, after.checked_sub(1)?);
-                let device = device.clone();
-                (from <= to).then_some(Gap { device, from, to })
-            })
-        });
-        gaps.collect()
+        let entries = self.logs.values().flatten();
+        let entries: Vec<Entry> = entries.filter_map(|r| decode(&r.text).ok()).collect();
+        gaps(&runs(&entries))
     }
 }

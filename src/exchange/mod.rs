@@ -2,14 +2,17 @@
 
 pub mod calendar;
 pub mod canonical;
+pub mod day;
 pub mod envelope;
 pub mod erase;
 pub mod export;
+pub mod gaps;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
 pub mod import;
 pub mod merge;
 pub mod reach;
+pub mod receipt;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod table;

@@ -1,12 +1,16 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
 mod ended;
+mod flow;
 mod price;
 mod runout;
+mod shop;
 
 pub use ended::{Charge, Ended, Ending};
+pub use flow::{DayTime, Held, Receipt, Slot};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
+pub use shop::{Shop, ShopRetorque, Template};
 
 use chrono::NaiveDate;
 
@@ -80,7 +84,7 @@ pub struct Entry {
 pub enum What {
     /// The job was started.
     Opened(Opened),
-    /// A personal fact of the owner; the only kind that erasing a person empties.
+    /// A personal fact of the owner; erasing a person empties it always.
     Person(PersonField, String),
     /// The body was erased; the digest of the original text stands for it.
     Erased(String),
@@ -142,8 +146,23 @@ pub enum What {
     Runout(RunoutReading),
     /// The most run-out that the maker allows.
     RunoutLimit(RunoutCard),
+    /// When, and by which van, it is done.
+    Slot(Slot),
+    /// What the shop has set for its vans.
+    Shop(Box<Shop>),
+    /// What the yard has.
+    Receipt(Receipt),
+    /// The body left this device, and the yard has it; the digest of the original stands for it.
+    LetGo(String),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
+}
+
+impl What {
+    /// Whether its body is gone: erased everywhere, or let go of on this device.
+    pub const fn is_gone(&self) -> bool {
+        matches!(self, Self::Erased(_) | Self::LetGo(_))
+    }
 }
 
 /// How a job was started.
@@ -367,25 +386,5 @@ pub struct HandedOver {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_day_is_the_one_on_the_wall() {
-        let day = |utc_ms, offset_min| {
-            let told = None;
-            let at = At {
-                utc_ms,
-                offset_min,
-                told,
-            };
-            at.day().map(|day| day.to_string())
-        };
-        assert_eq!(day(0, 0).as_deref(), Some("1970-01-01"));
-        assert_eq!(day(0, -300).as_deref(), Some("1969-12-31"));
-        // 2026-03-04 23:30 UTC, by `date -u -d @1772667000`.
-        assert_eq!(day(1_772_667_000_000, 0).as_deref(), Some("2026-03-04"));
-        assert_eq!(day(1_772_667_000_000, 60).as_deref(), Some("2026-03-05"));
-        assert_eq!(day(i64::MAX, 0), None);
-    }
-}
+#[path = "entry/tests.rs"]
+mod tests;

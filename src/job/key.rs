@@ -65,6 +65,10 @@ pub enum Key {
     RunoutLimit(Surface),
     /// The ending.
     Ended,
+    /// When, and by which van.
+    Slot,
+    /// The shop's settings.
+    Shop,
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -103,7 +107,11 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
         What::Ended(_) => vec![Key::Ended],
+        What::Slot(_) => vec![Key::Slot],
+        What::Shop(_) => vec![Key::Shop],
         What::Erased(_)
+        | What::LetGo(_)
+        | What::Receipt(_)
         | What::Paid(_)
         | What::Photo(_)
         | What::Note(..)

@@ -8,6 +8,7 @@ pub mod book;
 pub mod ending;
 pub mod entry;
 pub mod facts;
+pub mod flow;
 mod fold;
 mod gate;
 pub mod judge;

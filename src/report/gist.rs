@@ -7,7 +7,7 @@ use super::money::money;
 use crate::job::Sheet;
 use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
-use crate::text::{self, Lang, ReportWord, Say};
+use crate::text::{self, Flow, Lang, ReportWord, Say};
 use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
 use crate::trade::wheel_end::{Group, Item, Kind};
@@ -178,6 +178,10 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Strike(_) => told.word(ReportWord::TakenBack),
         What::Runout(reading) => super::runout::reading_line(told, reading),
         What::RunoutLimit(card) => super::runout::limit_line(told, card),
+        What::Slot(slot) => text::slot(lang, slot),
+        What::Shop(_) => text::flow(lang, Flow::ShopTitle).to_owned(),
+        What::Receipt(_) => text::flow(lang, Flow::Receipt).to_owned(),
+        What::LetGo(_) => text::flow(lang, Flow::EntryLetGo).to_owned(),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

@@ -6,6 +6,7 @@
 
 mod desk;
 mod en;
+mod flow;
 mod reason;
 mod report;
 mod runout;
@@ -16,6 +17,7 @@ mod tests;
 mod yard;
 
 pub use desk::Desk;
+pub use flow::Flow;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -24,7 +26,7 @@ pub use step::StepText;
 pub use yard::Yard;
 
 use crate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
 };
 use crate::job::kit::KitSlip;
 use crate::job::practice::{Hidden, Met, Outcome};
@@ -81,6 +83,33 @@ spoken! {
     /// What the screen of a step says, for steps that differ by where the axle nut gets its last
     /// torque or by which time they are asked.
     steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
+
+    /// A sentence or key about files between the yard and its vans.
+    flow::flow(say: Flow) -> &'static str;
+    /// When, and by which van, a job is done.
+    flow::slot(slot: &Slot) -> String;
+    /// The same from texts that may be empty.
+    flow::slot_words(day: &str, time: &str, van: &str) -> String;
+    /// How much is new since the last receipt.
+    flow::new_since(entries: usize, logs: usize) -> String;
+    /// Running numbers that are missing.
+    flow::gap(device: &str, by: &str, from: u64, to: u64) -> String;
+    /// Entries that a file emptied.
+    flow::emptied(n: usize) -> String;
+    /// A setting with what it is and what it would be.
+    flow::change(what: &str, from: &str, to: &str) -> String;
+    /// The shop's rule for the re-torque.
+    flow::retorque_rule(after: &str, days: u16) -> String;
+    /// So many days.
+    flow::days(n: u16) -> String;
+    /// So many lines.
+    flow::lines(n: usize) -> String;
+    /// The name of a day file, without its ending.
+    flow::day_file_stem(day: &str, van: &str) -> String;
+    /// The name of the file of a closed day, without its ending.
+    flow::closed_file_stem(day: &str, van: &str) -> String;
+    /// The name of a receipt, without its ending.
+    flow::receipt_file_stem(day: &str) -> String;
 
     /// What the command on a computer says.
     yard::yard(say: Yard<'_>) -> String;

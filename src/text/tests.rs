@@ -54,6 +54,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         declined_consequence(Decision),
         report(ReportWord),
         desk(Desk),
+        flow(Flow),
         fixing(Fixing),
         power(Power),
         parking_brake(ParkingBrake),

@@ -112,6 +112,8 @@ pub enum Yard<'a> {
     FreeText(&'a str),
     /// So many signatures stay.
     Signatures(usize),
+    /// So many pictures stay.
+    Photos(usize),
     /// No job has anything due.
     NothingDue,
     /// No job, or more than one, begins so.

@@ -18,7 +18,7 @@ use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
+use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Kind, Pick, Start, Step, When};
 use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
 use hubslate::word::Word;
 use jsonschema::{Validator, draft202012};
@@ -67,6 +67,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
         ("line_kind", codes(LineKind::ALL)),
+        ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
         ("paid_how", codes(PaidHow::ALL)),
@@ -173,7 +174,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     let known = schema["$defs"]["what"]["properties"].as_object().unwrap();
     assert_eq!(kinds, known.keys().cloned().collect::<Vec<_>>());
     fits("one of each", &file);
-    for name in ["job-1", "job-1-runout"] {
+    for name in ["job-1", "job-1-runout", "job-1-flow"] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));
     }
     for name in ["replaced-hub", "declined-stop", "nothing-wrong"] {
@@ -228,7 +229,7 @@ fn drop_field(value: &mut Value, field: &str) {
 type Break = (&'static str, fn(&mut Value), &'static str, &'static str);
 
 /// The entry of a kind, or the file itself, is broken in one place each.
-const BREAKS: [Break; 32] = [
+const BREAKS: [Break; 34] = [
     (
         "another format",
         |f| f["format"] = json!("other"),
@@ -409,6 +410,18 @@ const BREAKS: [Break; 32] = [
         |f| body(f, "due")["date"] = json!("22.02.2026"),
         "/date",
         "pattern",
+    ),
+    (
+        "a time of day that no clock shows",
+        |f| body(f, "slot")["time"] = json!("24:00"),
+        "/time",
+        "pattern",
+    ),
+    (
+        "a receipt without its digest",
+        |f| drop_field(&mut body(f, "receipt")["held"][0], "digest"),
+        "/held/0",
+        "required",
     ),
     (
         "an ending without a word",

@@ -3,7 +3,7 @@
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
-use crate::exchange::wire::{card, kit, money, runout};
+use crate::exchange::wire::{card, flow, kit, money, runout};
 use crate::job::entry::{self, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -144,6 +144,14 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         },
         entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
         entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
+        entry::What::Slot(slot) => What::Slot(flow::lower_slot(slot)),
+        entry::What::Shop(shop) => What::Shop(flow::lower_shop(shop)),
+        entry::What::Receipt(receipt) => What::Receipt {
+            held: flow::lower_receipt(receipt),
+        },
+        entry::What::LetGo(sha256) => What::LetGo {
+            sha256: sha256.clone(),
+        },
         entry::What::Unknown(_) => return None,
     })
 }

@@ -1,7 +1,7 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, kit, money, runout};
+use crate::exchange::wire::{card, flow, kit, money, runout};
 use crate::job::also::Also;
 use crate::job::entry::{
     self, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem,
@@ -237,6 +237,10 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }),
         What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
         What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
+        What::Slot(stored) => entry::What::Slot(flow::raise_slot(&stored)?),
+        What::Shop(stored) => entry::What::Shop(Box::new(flow::raise_shop(stored)?)),
+        What::Receipt { held } => entry::What::Receipt(flow::raise_receipt(held)),
+        What::LetGo { sha256 } => entry::What::LetGo(sha256),
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
-use crate::exchange::wire::runout;
+use crate::exchange::wire::{flow, runout};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -167,10 +167,18 @@ pub(super) enum What {
     },
     Runout(runout::ReadingText),
     RunoutLimit(runout::CardText),
+    Slot(flow::SlotText),
+    Shop(flow::ShopText),
+    Receipt {
+        held: Vec<flow::HeldText>,
+    },
+    LetGo {
+        sha256: String,
+    },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 32] = [
+const KINDS: [&str; 36] = [
     "opened",
     "person",
     "erased",
@@ -203,6 +211,10 @@ const KINDS: [&str; 32] = [
     "strike",
     "runout",
     "runout_limit",
+    "slot",
+    "shop",
+    "receipt",
+    "let_go",
 ];
 
 /// The answer to a step.

@@ -3,6 +3,7 @@
 pub(super) mod checks;
 pub(super) mod decide;
 pub(super) mod desk;
+pub(super) mod flow;
 pub(super) mod measure;
 pub(super) mod mishap;
 pub(super) mod practice;

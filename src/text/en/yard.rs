@@ -74,6 +74,10 @@ pub(in crate::text) fn yard(say: Yard) -> String {
         ),
         Yard::FreeText(text) => format!("stays, see whether it names somebody: {text:?}"),
         Yard::Signatures(n) => format!("stays: {}", count(n, "signature", "signatures")),
+        Yard::Photos(n) => format!(
+            "stays: {}, see whether one shows somebody",
+            count(n, "picture", "pictures")
+        ),
         Yard::NothingDue => "nothing is due in these files".to_owned(),
         Yard::NoSuchJob(begin) => format!("not exactly one job begins with \"{begin}\""),
     }
