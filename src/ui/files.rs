@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use web_sys::File;
 
+use crate::exchange::wire::decode;
 use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
 use crate::job::entry::LogId;
 use crate::platform::files;
@@ -28,6 +29,12 @@ pub enum Outcome {
         aside: usize,
         /// Entries that are here with another text; what was here is kept.
         edited: usize,
+        /// Entries that were here and are erased now.
+        emptied: usize,
+        /// Every log it holds.
+        logs: Vec<String>,
+        /// The shop's settings that it brought, by their entry.
+        shop: Option<String>,
         /// The steps whose pictures are named and not on this phone.
         no_picture: Vec<StepKey>,
     },
@@ -44,7 +51,7 @@ pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportEr
     for log in logs {
         let read = slate::read(shelf, log).await.unwrap_or_default();
         whole.push((
-            kind(log),
+            LogKind::of(log),
             LogId(log.clone()),
             read.texts.into_values().collect(),
         ));
@@ -52,13 +59,9 @@ pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportEr
     exchange::export(&whole)
 }
 
-/// What a log is, by its name: only jobs have plain identities.
-fn kind(log: &str) -> LogKind {
-    match log.split_once(':') {
-        Some(("kit", _)) => LogKind::VanKit,
-        Some(_) => LogKind::CardBook,
-        None => LogKind::Job,
-    }
+/// The kept texts of a log, by id; nothing of a log that is not here.
+pub async fn kept_texts(shelf: &Shelf, log: &str) -> Vec<KeptText> {
+    here(shelf, log).await.unwrap_or_default()
 }
 
 /// Reads a file and takes what it adds; a file with a fault changes nothing.
@@ -92,18 +95,13 @@ async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StorePr
             }
         }
         add.extend(merged.add.into_iter().map(record));
-        replace.extend(merged.replace.into_iter().map(record));
+        replace.extend(merged.replace);
         if log.kind == LogKind::Job {
             jobs.insert(log.id.0.clone());
         }
     }
     Store::journal(shelf, &add).await?;
-    for record in &replace {
-        shelf
-            .journal()?
-            .replace_body(&record.log, &record.id, &record.text)
-            .await?;
-    }
+    shelf.replace(&replace).await?;
     let jobs = jobs.into_iter().collect();
     Ok(Outcome::Taken {
         jobs,
@@ -111,8 +109,22 @@ async fn take_all(shelf: &Shelf, incoming: &Incoming) -> Result<Outcome, StorePr
         new: add.len(),
         aside,
         edited,
+        emptied: replace.iter().filter(|kept| is_erased(kept)).count(),
+        logs: incoming.logs.iter().map(|log| log.id.0.clone()).collect(),
+        shop: shop(incoming),
         no_picture,
     })
+}
+
+fn is_erased(kept: &KeptText) -> bool {
+    decode(&kept.text).is_ok_and(|entry| entry.what.is_gone())
+}
+
+/// The last of the shop's settings in a file.
+fn shop(incoming: &Incoming) -> Option<String> {
+    let mut logs = incoming.logs.iter();
+    let log = logs.find(|log| log.kind == LogKind::Shop)?;
+    log.records.last().map(|record| record.id.clone())
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {

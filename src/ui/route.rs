@@ -35,6 +35,14 @@ pub enum Route {
     Yard,
     /// Units, tools, sound.
     Settings,
+    /// The file of one van's day.
+    Day,
+    /// Files that a van takes to the yard.
+    Out,
+    /// What the shop has set for its vans.
+    Shop,
+    /// Letting go of the owner of a job.
+    Erase(String),
 }
 
 impl Route {
@@ -48,6 +56,10 @@ impl Route {
             (Some("import"), None, _) => Self::Import,
             (Some("yard"), None, _) => Self::Yard,
             (Some("settings"), None, _) => Self::Settings,
+            (Some("day"), None, _) => Self::Day,
+            (Some("out"), None, _) => Self::Out,
+            (Some("shop"), None, _) => Self::Shop,
+            (Some("job"), Some(id), Some("erase")) => Self::Erase(id.to_owned()),
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
@@ -73,6 +85,10 @@ impl Route {
             Self::Import => "#/import".to_owned(),
             Self::Yard => "#/yard".to_owned(),
             Self::Settings => "#/settings".to_owned(),
+            Self::Day => "#/day".to_owned(),
+            Self::Out => "#/out".to_owned(),
+            Self::Shop => "#/shop".to_owned(),
+            Self::Erase(id) => format!("#/job/{id}/erase"),
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
             Self::Where(id) => format!("#/job/{id}/where"),
@@ -96,12 +112,16 @@ impl Route {
             | Self::Report(id)
             | Self::Runout(id)
             | Self::Notes(id)
+            | Self::Erase(id)
             | Self::Truth(id) => Some(id),
             Self::Home
             | Self::New
             | Self::Practice
             | Self::Import
             | Self::Yard
+            | Self::Day
+            | Self::Out
+            | Self::Shop
             | Self::Settings => None,
         }
     }
@@ -130,6 +150,10 @@ mod tests {
             Route::Import,
             Route::Yard,
             Route::Settings,
+            Route::Day,
+            Route::Out,
+            Route::Shop,
+            Route::Erase(id()),
             Route::Job(id()),
             Route::Step(id(), key),
             Route::Step(id(), StepKey::once(Step::Odometer)),

@@ -9,6 +9,7 @@ use crate::ui::files::{Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
+use crate::ui::screens::flow;
 use crate::ui::state::App;
 
 /// The screen that opens files.
@@ -39,6 +40,7 @@ pub fn import(app: App) -> AnyView {
             <ul class="import__outcomes" role="status">
                 {move || outcomes.get().iter().map(|one| row(one, lang)).collect_view()}
             </ul>
+            {move || outcomes.with(|all| flow::arrived(app, all))}
             {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
@@ -52,12 +54,17 @@ fn take_each(app: App, outcomes: RwSignal<Vec<(String, Outcome)>>, files: &FileL
     spawn_local(async move {
         for file in files {
             let outcome = take(&app.shelf(), &file).await;
-            if let Outcome::Taken { jobs, .. } = &outcome {
+            if let Outcome::Taken { jobs, shop, .. } = &outcome {
                 app.reread(jobs).await;
+                if let Some(shop) = shop {
+                    app.offer_shop(shop);
+                }
+                app.read_flow().await;
             }
             outcomes.update(|all| all.push((file.name(), outcome)));
         }
-        app.read_list();
+        app.read_list_now().await;
+        app.let_go_old().await;
     });
 }
 
@@ -70,7 +77,9 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             new,
             aside,
             edited,
+            emptied,
             no_picture,
+            ..
         } => {
             let mut sentences = vec![text::imported(lang, *entries, *new)];
             if *new == 0 {
@@ -81,6 +90,9 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
             }
             if *edited > 0 {
                 sentences.push(text::say(lang, Say::ProblemEdited).to_owned());
+            }
+            if *emptied > 0 {
+                sentences.push(text::emptied(lang, *emptied));
             }
             if !no_picture.is_empty() {
                 let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);

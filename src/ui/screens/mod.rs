@@ -7,6 +7,7 @@ mod bill;
 mod cards;
 mod closing;
 mod decide;
+mod flow;
 mod home;
 mod import;
 mod loose;
@@ -43,6 +44,10 @@ pub fn root() -> impl IntoView {
         Route::Import => import::import(app),
         Route::Yard => yard::yard(app),
         Route::Settings => settings::settings(app),
+        Route::Day => flow::day(app),
+        Route::Out => flow::out(app),
+        Route::Shop => flow::shop(app),
+        Route::Erase(_) => flow::erase(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),
         Route::Where(_) => wherever::wherever(app),

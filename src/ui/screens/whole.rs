@@ -134,7 +134,8 @@ pub fn export_all(app: App) {
     });
 }
 
-fn save(app: App, logs: Vec<String>, name: String) {
+/// Makes the file of these logs.
+pub fn save(app: App, logs: Vec<String>, name: String) {
     spawn_local(async move {
         let made = exported(&app.shelf(), &logs).await.ok();
         offer(app, &name, "application/json", made.as_deref());
@@ -142,7 +143,7 @@ fn save(app: App, logs: Vec<String>, name: String) {
 }
 
 /// Offers a file as a download and says what became of it.
-fn offer(app: App, name: &str, mime: &str, made: Option<&str>) {
+pub fn offer(app: App, name: &str, mime: &str, made: Option<&str>) {
     let saved = made.is_some_and(|text| files::save_text(name, mime, text).is_ok());
     app.told.set(Some(if saved {
         Say::ExportDone

@@ -14,6 +14,7 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::screens::flow;
 use crate::ui::state::App;
 use crate::units::Format;
 
@@ -67,7 +68,9 @@ pub fn yard(app: App) -> AnyView {
         <main class="desk desk--wide yard">
             <h1>{text::desk(lang, Desk::YardTitle)}</h1>
             {banners(app)}
+            {flow::ways(app)}
             {lists}
+            {flow::missing(app)}
             {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
