@@ -39,6 +39,10 @@ pub struct Settings {
     pub tax_rounding: TaxRounding,
     /// This van's mark on invoices; empty for none.
     pub van: String,
+    /// How owners reach the shop; empty if it is not told.
+    pub contact: String,
+    /// What the shop promises on a repair, word for word; empty for nothing.
+    pub warranty: String,
 }
 
 impl Settings {
@@ -68,6 +72,8 @@ impl Settings {
             tax_rounding: TaxRounding::from_code(&word("tax_rounding"))
                 .unwrap_or(TaxRounding::Total),
             van: word("van"),
+            contact: word("contact"),
+            warranty: word("warranty"),
         }
     }
 
@@ -82,6 +88,8 @@ impl Settings {
         shelf.set_setting("tax_percent", &self.tax_percent);
         shelf.set_setting("tax_rounding", self.tax_rounding.code());
         shelf.set_setting("van", &self.van);
+        shelf.set_setting("contact", &self.contact);
+        shelf.set_setting("warranty", &self.warranty);
     }
 
     /// How quantities are shown.

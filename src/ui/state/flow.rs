@@ -54,7 +54,7 @@ impl App {
     }
 
     /// What this device would send out as the shop's settings: those in force, with the currency,
-    /// the tax and the wrench rule that it works by.
+    /// the tax, the warranty and the wrench rule that it works by.
     pub async fn shop_here(self) -> Shop {
         let settings = self.settings.get_untracked();
         let percent = Decimal::parse(&settings.tax_percent).ok();
@@ -64,6 +64,7 @@ impl App {
                 percent,
                 rounding: settings.tax_rounding,
             }),
+            warranty: settings.warranty,
             share: self.van_kit().await.more.share,
             ..self.shop.get_untracked()
         }
@@ -105,6 +106,9 @@ impl App {
         self.settings.update(|settings| {
             if !shop.currency.is_empty() {
                 settings.currency.clone_from(&shop.currency);
+            }
+            if !shop.warranty.is_empty() {
+                settings.warranty.clone_from(&shop.warranty);
             }
             if let Some(tax) = &shop.tax {
                 tax.percent.as_typed().clone_into(&mut settings.tax_percent);

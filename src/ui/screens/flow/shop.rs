@@ -56,7 +56,10 @@ fn form(app: App, lang: Lang, known: &Shop) -> AnyView {
     let rule = known.retorque.as_ref();
     let labour = known.labour.map(|minor| fmt.marked(&plain(minor, digits)));
     let labour = drafts.text("labour", labour.unwrap_or_default());
-    let warranty = drafts.text("warranty", known.warranty.as_str());
+    let warranty = drafts.text(
+        "warranty",
+        app.settings.with_untracked(|it| it.warranty.clone()),
+    );
     let after = rule.map(|rule| rule.after.number.as_typed().to_owned());
     let after = drafts.text("retorque_after", after.unwrap_or_default());
     let days = drafts.text("retorque_days", number(rule.map(|rule| rule.days)));
@@ -85,9 +88,10 @@ fn form(app: App, lang: Lang, known: &Shop) -> AnyView {
             return;
         };
         drafts.dropping()();
+        app.settings.update(|it| it.warranty = typed(warranty));
+        app.settings.with_untracked(|it| it.write(&app.shelf()));
         keep_it(app, move |shop| {
             (shop.labour, shop.retorque, shop.keep_days) = (labour, retorque, keep_days);
-            shop.warranty = typed(warranty);
         });
     };
     let drop_lines = move || keep_it(app, |shop| shop.templates.clear());
@@ -233,7 +237,11 @@ fn told(lang: Lang, fmt: Format, shop: &Shop) -> Vec<Told> {
         only_set(desk(Desk::TaxPercent), percent),
         only_set(desk(Desk::TaxRounded), rounding),
         always(flow(Flow::Labour), shop.labour.map(amount)),
-        always(flow(Flow::Warranty), Some(shop.warranty.clone())),
+        (
+            flow(Flow::Warranty),
+            shop.warranty.clone(),
+            !shop.warranty.is_empty(),
+        ),
         only_set(flow(Flow::Share), share),
         always(flow(Flow::Retorque), rule),
         always(flow(Flow::KeepDays), keep),
