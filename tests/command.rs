@@ -327,6 +327,7 @@ fn an_erased_owner_is_gone_for_good_and_the_work_stays() {
         .filter(|l| l.starts_with("stays"))
         .collect();
     assert_eq!(stays.len(), 4, "{:?}", ran.lines);
+    assert!(stays[2].contains("2 signatures") && stays[3].contains("3 pictures"));
     assert!(stays[0].contains("A hum from the front left") && stays[1].contains("Seat cleaned"));
     let personal = ["Quill", "Alder Lane", "555-0142", "KLM 4821"];
     let there = |text: &str| personal.iter().filter(|fact| text.contains(**fact)).count();
@@ -345,4 +346,28 @@ fn an_erased_owner_is_gone_for_good_and_the_work_stays() {
         let later = std::fs::read_to_string(here.join("later.json")).unwrap();
         assert_eq!(later, gone);
     }
+    // What may name them goes where that is asked for, and the old file does not bring it back.
+    let also = "complaint,notes,signatures,photos";
+    let ran = run(
+        &here,
+        &["erase", &job[..13], "--also", also, old, "-o", "all.json"],
+    );
+    assert_eq!(ran.ending, 0, "{}", ran.errors);
+    // The four facts, one complaint, one note, two signatures, three pictures.
+    assert!(
+        ran.lines[1].starts_with("11 personal entries erased"),
+        "{:?}",
+        ran.lines
+    );
+    assert!(!ran.lines.iter().any(|line| line.starts_with("stays")));
+    let all = std::fs::read_to_string(here.join("all.json")).unwrap();
+    assert_eq!(found(&all), (vec![], vec![]));
+    // All that was computed is as it was, but for the pictures, which were asked to go.
+    let mut as_it_was = numbers(&sample("replaced-hub"));
+    as_it_was["photos"] = serde_json::json!([]);
+    assert_eq!(numbers(&all), as_it_was);
+    let ran = run(&here, &["merge", old, "all.json", "-o", "later.json"]);
+    assert_eq!(ran.ending, 0);
+    let later = std::fs::read_to_string(here.join("later.json")).unwrap();
+    assert_eq!(later, all);
 }

@@ -31,13 +31,13 @@ use hubslate::exchange::{
 use hubslate::job::also::named;
 use hubslate::job::caption::caption;
 use hubslate::job::entry::{Caption, Charge, EntryId, LogId, Quantity, Reply, Side, What};
-use hubslate::job::fold;
+use hubslate::job::{flow, fold};
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::{Decision, Dial, Place};
 use hubslate::trade::runout::{Bound, LeftOut, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
-use hubslate::trade::wheel_end::{SetName, Step, StepKey, When};
+use hubslate::trade::wheel_end::{Kind, SetName, Step, StepKey, When};
 use hubslate::units::{DistanceUnit, Typed};
 use proptest::prelude::*;
 
@@ -148,6 +148,8 @@ fn a_log_of_each_kind_goes_into_one_file() {
         (LogKind::Job, LOG),
         (LogKind::CardBook, "cards:marlin_estate"),
         (LogKind::VanKit, "van"),
+        (LogKind::Shop, "shop:rules"),
+        (LogKind::Receipt, "yard:receipts"),
     ];
     let logs = logs.map(|(kind, id)| (kind, LogId(id.to_owned()), vec![of(id)]));
     let read = read(&export(&logs).unwrap()).unwrap();
@@ -518,5 +520,159 @@ fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
     let face = sheet.runout(Corner::FrontLeft).next().unwrap();
     let radius = face.radius.as_ref().unwrap();
     assert_eq!(radius.number.as_typed(), "70.5");
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+}
+
+#[test]
+fn only_what_names_a_person_can_be_erased_a_forged_one_empties_no_finding() {
+    let here: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let mut forged = 0;
+    for record in &here {
+        let what = decode(&record.text).unwrap().what;
+        if matches!(what, What::Person(..)) || what.is_gone() || Besides::of(&what).is_some() {
+            continue;
+        }
+        let emptied = [kept(&erased(&record.text))];
+        let change = merge(&here, &emptied);
+        assert_eq!(change.replace, [], "{}", record.text);
+        assert_eq!(change.edited, [EntryId(record.id.clone())]);
+        // Where both come at once the body stays.
+        let both = [emptied[0].clone(), record.clone()];
+        assert_eq!(merge(&[], &both).add, both[1..]);
+        forged += 1;
+    }
+    assert!(10 < forged, "only {forged} kinds were tried");
+}
+
+#[test]
+fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
+    let whole: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let gone = let_go(&whole).unwrap();
+    let kinds: Vec<What> = gone
+        .iter()
+        .map(|g| decode(&original(&whole, g)).unwrap().what)
+        .collect();
+    let is = |is: fn(&What) -> bool| kinds.iter().filter(|what| is(what)).count();
+    assert_eq!(is(|what| matches!(what, What::Person(..))), 1);
+    assert_eq!(is(|what| matches!(what, What::Said(_))), 1);
+    assert_eq!(is(|what| matches!(what, What::Note(..))), 1);
+    assert_eq!(is(|what| matches!(what, What::Signed(_))), 1);
+    assert_eq!(gone.len(), 4);
+    let van: Vec<KeptText> = whole
+        .iter()
+        .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
+        .collect();
+    // The yard opens the van's file: nothing is emptied, nothing is called edited.
+    let van = records(&file(van.into_iter().map(|r| r.text).collect()));
+    let change = merge(&whole, &van);
+    let same = Merge {
+        same: whole.len(),
+        ..Merge::default()
+    };
+    assert_eq!(change, same);
+    // The van opens the yard's file: all of it is back.
+    let back: Vec<KeptText> = gone.iter().map(|g| kept(&original(&whole, g))).collect();
+    assert_eq!(merge(&van, &whole).replace, back);
+    // What the yard erased meanwhile stays erased on both, and beats what was let go of.
+    let erased = erased_with(&whole, Besides::ALL).unwrap();
+    assert_eq!(merge(&van, &erased).replace.len(), erased.len());
+    let yard = merge(&[], &[erased.clone(), whole.clone()].concat()).add;
+    assert_eq!(merge(&yard, &van).replace, []);
+    let texts = |records: &[KeptText]| digest(records.iter().map(|r| r.text.clone()));
+    assert_eq!(texts(&van), texts(&whole));
+    assert_eq!(texts(&yard), texts(&whole));
+    // All three at once: the erased form, whatever the order.
+    for at in 0..3 {
+        let mut all = [
+            gone[0].clone(),
+            back[0].clone(),
+            kept(&original(&erased, &gone[0])),
+        ];
+        all.rotate_left(at);
+        assert_eq!(merge(&[], &all).add, [kept(&original(&erased, &gone[0]))]);
+    }
+}
+
+/// The text of the same entry among others.
+fn original(all: &[KeptText], of: &KeptText) -> String {
+    all.iter().find(|r| r.id == of.id).unwrap().text.clone()
+}
+
+#[test]
+fn a_forged_letting_go_of_a_finding_empties_nothing() {
+    let here: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    for record in &here {
+        let mut entry = decode(&record.text).unwrap();
+        if entry.what.is_gone() {
+            continue;
+        }
+        entry.what = What::LetGo(entry_digest(&record.text));
+        let forged = [kept(&encode(&entry).unwrap())];
+        assert_eq!(merge(&here, &forged).replace, []);
+        let whole = std::slice::from_ref(record);
+        assert_eq!(merge(&forged, whole).replace, whole);
+        let both = [forged[0].clone(), record.clone()];
+        assert_eq!(merge(&[], &both).add, both[1..]);
+    }
+}
+
+#[test]
+fn the_complaint_notes_signatures_and_pictures_go_where_they_are_named_and_no_finding_does() {
+    let whole: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let count = |besides: &[Besides]| erased_with(&whole, besides).unwrap().len();
+    assert_eq!(count(&[]), 1);
+    for besides in Besides::ALL {
+        assert_eq!(count(&[*besides]), 2, "{besides:?}");
+    }
+    let gone = erased_with(&whole, Besides::ALL).unwrap();
+    let change = merge(&whole, &gone);
+    assert_eq!((change.replace.len(), change.edited), (5, vec![]));
+    // The old file brings nothing back.
+    assert_eq!(merge(&gone, &whole).replace, []);
+    let after: Vec<KeptText> = whole
+        .iter()
+        .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
+        .collect();
+    let (before, after) = (left(&whole), left(&after));
+    assert_eq!(
+        before.complaint.len() + before.notes.len() + before.photos.len(),
+        3
+    );
+    assert_eq!(after, Left::default());
+}
+
+#[test]
+fn a_file_with_slot_settings_and_receipt_is_still_read_and_written() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-flow.json");
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
+    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
+    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let slot = flow::slot(&sheet).unwrap();
+    let time = slot.time.map(|time| time.to_string());
+    let van = slot.van.as_str();
+    assert_eq!(
+        (slot.day.to_string().as_str(), time.as_deref(), van),
+        ("2026-02-17", Some("09:30"), "N")
+    );
+    let shop = flow::shop(&sheet).unwrap();
+    assert_eq!(
+        (shop.labour, shop.share, shop.keep_days),
+        (Some(9_500), Some((25, 90)), Some(30))
+    );
+    assert_eq!(
+        shop.retorque.as_ref().unwrap().after.number.as_typed(),
+        "60"
+    );
+    assert_eq!(
+        shop.template(Kind::BoltedDriven).unwrap()[0]
+            .quantity
+            .as_typed(),
+        "1.5"
+    );
+    let held = flow::held(&sheet, "another");
+    assert_eq!((held[0].through, held[0].count), (61, 22));
+    assert_eq!(flow::held(&sheet, "van-2"), []);
     assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }

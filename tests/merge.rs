@@ -12,7 +12,7 @@ mod random_jobs;
 
 use std::collections::BTreeSet;
 
-use hubslate::exchange::erase::{erased, pseudonym};
+use hubslate::exchange::erase::{Besides, erased, erased_with, let_go, pseudonym};
 use hubslate::exchange::gather::{Gap, Gathered};
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, merge, read};
@@ -37,16 +37,19 @@ fn all(job: &RandomJob) -> Vec<KeptText> {
     job.texts().iter().map(|text| kept(text)).collect()
 }
 
-/// Some of the records of a job, some of the personal ones erased.
+/// Some of the records of a job, some of what may name a person erased, some let go of.
 fn some(records: &[KeptText], chance: &mut Chance) -> Vec<KeptText> {
-    let gone = erased(records).unwrap();
+    let forms = [
+        Vec::new(),
+        erased_with(records, Besides::ALL).unwrap(),
+        let_go(records).unwrap(),
+    ];
     let here = records.iter().filter(|_| chance.often(60));
     let here: Vec<KeptText> = here.cloned().collect();
-    let let_go = chance.often(50);
     here.into_iter()
         .map(|record| {
-            let erased = gone.iter().find(|gone| let_go && gone.id == record.id);
-            erased.cloned().unwrap_or(record)
+            let mut form = chance.of(&forms).into_iter();
+            form.find(|gone| gone.id == record.id).unwrap_or(record)
         })
         .collect()
 }

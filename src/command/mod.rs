@@ -13,7 +13,7 @@ use std::process::ExitCode;
 
 use hubslate::exchange::bundle::{self, Held, Wanted};
 use hubslate::exchange::calendar::calendar;
-use hubslate::exchange::erase::pseudonym;
+use hubslate::exchange::erase::{Besides, pseudonym};
 use hubslate::exchange::gather::{Gathered, Union};
 use hubslate::exchange::table::{lines, table};
 use hubslate::exchange::verify::{Checked, verify};
@@ -262,13 +262,13 @@ impl Gathering {
 
     /// The text of what is made, or why it cannot be.
     fn make(&mut self, make: &Make) -> Result<String, String> {
-        if let Make::Erased(begins) = make {
-            self.erase(begins)?;
+        if let Make::Erased(begins, besides) = make {
+            self.erase(begins, besides)?;
         }
         let unions = self.all.unions();
         let jobs = || unions.iter().filter(|union| union.kind == LogKind::Job);
         match make {
-            Make::Union | Make::Erased(_) => {
+            Make::Union | Make::Erased(..) => {
                 let texts = |union: &Union| union.records.iter().map(|r| r.text.clone()).collect();
                 let logs = unions.iter().map(|u| (u.kind, u.id.clone(), texts(u)));
                 export(&logs.collect::<Vec<_>>()).map_err(|error| error.to_string())
@@ -286,24 +286,25 @@ impl Gathering {
         }
     }
 
-    fn erase(&mut self, begins: &str) -> Result<(), String> {
+    fn erase(&mut self, begins: &str, besides: &[Besides]) -> Result<(), String> {
         let jobs = self.all.jobs(begins);
         let [job] = jobs.as_slice() else {
             return Err(say(Yard::NoSuchJob(begins)));
         };
-        let erased = self.all.erase(job);
+        let erased = self.all.erase(job, besides);
         let (entries, left) = erased.map_err(|error| format!("{error:?}"))?;
         self.erased.push(say(Yard::Erased {
             entries,
             pseudonym: &pseudonym(job),
         }));
-        let texts = left.texts.iter().map(|text| say(Yard::FreeText(text)));
+        let texts = left.complaint.iter().chain(&left.notes);
+        let texts = texts.map(|text| say(Yard::FreeText(text)));
         self.erased.extend(texts);
         if left.signatures > 0 {
             self.erased.push(say(Yard::Signatures(left.signatures)));
         }
-        if left.pictures > 0 {
-            self.erased.push(say(Yard::PicturesStay(left.pictures)));
+        if !left.photos.is_empty() {
+            self.erased.push(say(Yard::Photos(left.photos.len())));
         }
         Ok(())
     }

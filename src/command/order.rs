@@ -3,11 +3,14 @@
 use std::ffi::OsString;
 use std::path::PathBuf;
 
+use hubslate::exchange::erase::Besides;
+
 /// What `--help` prints.
 pub const HELP: &str = "\
 hubslate verify [--json] FILES…          compute every digest, reading, uncertainty and decision again
 hubslate merge [--json] FILES… -o OUT    the union of the files in one file; OUT.zip with pictures
-hubslate erase JOB FILES… -o OUT         the same, the owner of one job let go of
+hubslate erase JOB FILES… -o OUT         the same, the owner of one job let go of; with
+               [--also WORDS]            complaint,notes,signatures,photos emptied as well
 hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
 hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)
 hubslate lines FILES… -o OUT             one entry a line, for a data warehouse (.jsonl)
@@ -37,8 +40,8 @@ pub enum Order {
 pub enum Make {
     /// One file of the same kind.
     Union,
-    /// The same, without the owner of the job that begins so.
-    Erased(String),
+    /// The same, without the owner of the job that begins so, and without these.
+    Erased(String, Vec<Besides>),
     /// A calendar.
     Calendar,
     /// A table.
@@ -77,6 +80,7 @@ impl std::fmt::Display for Slip {
 struct Words {
     plain: Vec<OsString>,
     out: Option<PathBuf>,
+    also: Option<Vec<Besides>>,
     json: bool,
     help: bool,
 }
@@ -98,7 +102,8 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
         "merge" => Some(Make::Union),
         "erase" => {
             let job = plain.next().unwrap_or_default();
-            Some(Make::Erased(job.to_string_lossy().into_owned()))
+            let also = words.also.clone().unwrap_or_default();
+            Some(Make::Erased(job.to_string_lossy().into_owned(), also))
         }
         "calendar" => Some(Make::Calendar),
         "table" => Some(Make::Table),
@@ -108,6 +113,9 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
     let (files, json): (Vec<PathBuf>, bool) = (plain.map(PathBuf::from).collect(), words.json);
     if files.is_empty() {
         return Err(Slip::NoFile);
+    }
+    if words.also.is_some() && !matches!(make, Some(Make::Erased(..))) {
+        return Err(Slip::Unknown("--also".to_owned()));
     }
     match (make, words.out) {
         (None, None) => Ok(Order::Verify { files, json }),
@@ -132,6 +140,7 @@ fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, Slip> {
             Some("-o" | "--out") => {
                 words.out = Some(arguments.next().map(PathBuf::from).ok_or(Slip::NoOut)?);
             }
+            Some("--also") => words.also = Some(besides(arguments.next())?),
             // What follows are files, whatever they are called.
             Some("--") => words.plain.extend(arguments.by_ref()),
             Some(flag) if flag.starts_with('-') => return Err(Slip::Unknown(flag.to_owned())),
@@ -139,6 +148,13 @@ fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, Slip> {
         }
     }
     Ok(words)
+}
+
+/// The words behind `--also`, with commas between them.
+fn besides(word: Option<OsString>) -> Result<Vec<Besides>, Slip> {
+    let word = word.unwrap_or_default().to_string_lossy().into_owned();
+    let each = |code: &str| Besides::from_code(code).ok_or(Slip::Unknown(code.to_owned()));
+    word.split(',').map(each).collect()
 }
 
 #[cfg(test)]
@@ -176,8 +192,16 @@ mod tests {
             read_line("merge a -o c b"),
             Ok(made(Make::Union, &["a", "b"]))
         );
-        let erased = Make::Erased("019c".to_owned());
-        assert_eq!(read_line("erase 019c a -o c"), Ok(made(erased, &["a"])));
+        let erased = |also: &[Besides]| Make::Erased("019c".to_owned(), also.to_vec());
+        assert_eq!(
+            read_line("erase 019c a -o c"),
+            Ok(made(erased(&[]), &["a"]))
+        );
+        let also = [Besides::Notes, Besides::Signatures];
+        assert_eq!(
+            read_line("erase 019c --also notes,signatures a -o c"),
+            Ok(made(erased(&also), &["a"]))
+        );
         for (word, make) in [
             ("calendar", Make::Calendar),
             ("table", Make::Table),
@@ -196,6 +220,12 @@ mod tests {
         assert_eq!(read_line("dance a"), unknown("dance"));
         assert_eq!(read_line("verify --loud a"), unknown("--loud"));
         assert_eq!(read_line("verify a -o b"), unknown("-o"));
+        assert_eq!(
+            read_line("erase 019c a -o c --also readings"),
+            unknown("readings")
+        );
+        assert_eq!(read_line("erase 019c a -o c --also"), unknown(""));
+        assert_eq!(read_line("merge a -o c --also notes"), unknown("--also"));
         assert_eq!(read_line("verify"), Err(Slip::NoFile));
         assert_eq!(read_line("erase 019c -o b"), Err(Slip::NoFile));
         assert_eq!(read_line("merge a"), Err(Slip::NoOut));

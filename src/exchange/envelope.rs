@@ -24,6 +24,23 @@ words! {
         CardBook = "card_book",
         /// The technician's wrenches and gauges.
         VanKit = "van_kit",
+        /// What a shop has set for its vans.
+        Shop = "shop",
+        /// What the yard has of its vans' entries.
+        Receipt = "receipt",
+    }
+}
+
+impl LogKind {
+    /// What a log is, by its name: only jobs have plain identities.
+    pub fn of(log: &str) -> Self {
+        match log.split_once(':') {
+            Some(("kit", _)) => Self::VanKit,
+            Some(("shop", _)) => Self::Shop,
+            Some(("yard", _)) => Self::Receipt,
+            Some(_) => Self::CardBook,
+            None => Self::Job,
+        }
     }
 }
 
@@ -60,10 +77,10 @@ pub(super) struct StoredLog {
 
 /// The digest of one entry: SHA-256 of its text in lower-case hex.
 ///
-/// An erased entry carries the digest of its original, and that stands for it, so that erasing a
-/// person changes no digest.
+/// An entry whose body is gone carries the digest of its original, and that stands for it, so that
+/// erasing a person changes no digest.
 pub fn entry_digest(text: &str) -> String {
-    erased(text).unwrap_or_else(|| sha256(text))
+    gone(text).map_or_else(|| sha256(text), |(_, original)| original)
 }
 
 /// The digest of a log: SHA-256 over the digests of its entries, sorted, each once, one a line.
@@ -79,10 +96,19 @@ pub fn digest<T: AsRef<str>>(texts: impl IntoIterator<Item = T>) -> String {
     sha256(&digests.join("\n"))
 }
 
-/// The digest of the original, if this entry was erased.
-pub(super) fn erased(text: &str) -> Option<String> {
+/// How a body can be gone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Gone {
+    /// Erased: it stays gone, wherever the file comes to.
+    Erased,
+    /// Let go of on one device: whoever has the original keeps it.
+    LetGo,
+}
+
+/// How the body of an entry is gone, with the digest of the original; nothing where it is there.
+pub(super) fn gone(text: &str) -> Option<(Gone, String)> {
     // Nearly every entry is settled by a look; a name may also be written with escapes.
-    if !text.contains("erased") && !text.contains("\\u") {
+    if !["erased", "let_go", "\\u"].iter().any(|name| text.contains(name)) {
         return None;
     }
     #[derive(Deserialize)]
@@ -90,18 +116,21 @@ pub(super) fn erased(text: &str) -> Option<String> {
         what: Inner,
     }
     #[derive(Deserialize)]
-    #[serde(deny_unknown_fields)]
-    struct Inner {
-        erased: Original,
+    #[serde(rename_all = "snake_case")]
+    enum Inner {
+        Erased(Original),
+        LetGo(Original),
     }
     #[derive(Deserialize)]
     struct Original {
         sha256: String,
     }
-    serde_json::from_str::<Outer>(text)
-        .ok()
-        .map(|outer| outer.what.erased.sha256)
-        .filter(|sha| is_sha256(sha))
+    let outer: Outer = serde_json::from_str(text).ok()?;
+    let (gone, original) = match outer.what {
+        Inner::Erased(original) => (Gone::Erased, original),
+        Inner::LetGo(original) => (Gone::LetGo, original),
+    };
+    is_sha256(&original.sha256).then_some((gone, original.sha256))
 }
 
 fn is_sha256(text: &str) -> bool {
@@ -154,6 +183,9 @@ mod tests {
         let sha = entry_digest(original);
         let erased = format!(r#"{{"v":1,"id":"a","what":{{"erased":{{"sha256":"{sha}"}}}}}}"#);
         assert_eq!(entry_digest(&erased), sha);
+        let let_go = erased.replace("erased", "let_go");
+        assert_eq!(gone(&let_go), Some((Gone::LetGo, sha.clone())));
+        assert_eq!(entry_digest(&let_go), sha);
         assert_eq!(digest([original, "x"]), digest(["x", erased.as_str()]));
     }
 }

@@ -6,19 +6,88 @@
 use crate::exchange::envelope::{KeptText, entry_digest};
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::{Caption, Captioned, LogId, What};
+use crate::words;
+
+words! {
+    /// What may name a person beside the personal facts: only a reader can tell.
+    pub enum Besides {
+        /// The complaint, word for word.
+        Complaint = "complaint",
+        /// The notes, and the captions that were typed.
+        Notes = "notes",
+        /// The signatures.
+        Signatures = "signatures",
+        /// The pictures and the spoken notes.
+        Photos = "photos",
+    }
+}
+
+impl Besides {
+    /// What of this an entry is; nothing for findings, which no erasing can empty.
+    pub const fn of(what: &What) -> Option<Self> {
+        match what {
+            What::Said(_) => Some(Self::Complaint),
+            What::Note(..)
+            | What::Captioned(Captioned {
+                caption: Caption::Words(_),
+                ..
+            }) => Some(Self::Notes),
+            What::Signed(_) => Some(Self::Signatures),
+            What::Photo(_) | What::Voice(_) => Some(Self::Photos),
+            _ => None,
+        }
+    }
+}
+
+/// Whether an entry can be emptied at all: a person's facts, and what may name a person.
+pub(super) fn is_personal(what: &What) -> bool {
+    matches!(what, What::Person(..)) || Besides::of(what).is_some()
+}
 
 /// The personal entries of a job with their bodies erased; nothing for the others.
 ///
 /// # Errors
 /// [`WireError`] if an erased entry cannot be written down, which no entry made here causes.
 pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
+    erased_with(records, &[])
+}
+
+/// The same, with the entries of these kinds too.
+///
+/// # Errors
+/// As [`erased`].
+pub fn erased_with(records: &[KeptText], besides: &[Besides]) -> Result<Vec<KeptText>, WireError> {
+    let is = |what: &What| match Besides::of(what) {
+        Some(of) => besides.contains(&of),
+        None => matches!(what, What::Person(..)),
+    };
+    emptied(records, is, What::Erased)
+}
+
+/// The entries that leave a van once the yard has them: all that may name a person but the
+/// pictures and spoken notes, whose bytes a receipt does not vouch for.
+///
+/// Such a body is no erasing: any file with the original brings it back, and it empties nothing.
+///
+/// # Errors
+/// As [`erased`].
+pub fn let_go(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
+    let is = |what: &What| is_personal(what) && !matches!(what, What::Photo(_) | What::Voice(_));
+    emptied(records, is, What::LetGo)
+}
+
+fn emptied(
+    records: &[KeptText],
+    is: impl Fn(&What) -> bool,
+    gone: fn(String) -> What,
+) -> Result<Vec<KeptText>, WireError> {
     let personal = records.iter().filter_map(|record| {
         let entry = decode(&record.text).ok()?;
-        matches!(entry.what, What::Person(..)).then_some((record, entry))
+        is(&entry.what).then_some((record, entry))
     });
     personal
         .map(|(record, mut entry)| {
-            entry.what = What::Erased(entry_digest(&record.text));
+            entry.what = gone(entry_digest(&record.text));
             Ok(KeptText {
                 text: encode(&entry)?,
                 ..record.clone()
@@ -30,12 +99,14 @@ pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
 /// What stays when a person is let go of and may still name them: only a person can tell.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Left {
-    /// The complaint, the notes and the captions that were typed, word for word.
-    pub texts: Vec<String>,
+    /// The complaint, word for word, as often as it was told.
+    pub complaint: Vec<String>,
+    /// The notes and the captions that were typed, word for word.
+    pub notes: Vec<String>,
     /// How many signatures.
     pub signatures: usize,
-    /// How many pictures and voice notes.
-    pub pictures: usize,
+    /// The pictures and the spoken notes, by their digest.
+    pub photos: Vec<String>,
 }
 
 /// What stays of a job beside its findings.
@@ -43,13 +114,15 @@ pub fn left(records: &[KeptText]) -> Left {
     let mut left = Left::default();
     for entry in records.iter().filter_map(|r| decode(&r.text).ok()) {
         match entry.what {
-            What::Said(text) | What::Note(_, text) if !text.is_empty() => left.texts.push(text),
+            What::Said(text) if !text.is_empty() => left.complaint.push(text),
+            What::Note(_, text) if !text.is_empty() => left.notes.push(text),
             What::Captioned(Captioned {
                 caption: Caption::Words(text),
                 ..
-            }) => left.texts.push(text),
+            }) => left.notes.push(text),
             What::Signed(_) => left.signatures += 1,
-            What::Photo(_) | What::Voice(_) => left.pictures += 1,
+            What::Photo(photo) => left.photos.push(photo.sha256),
+            What::Voice(voice) => left.photos.push(voice.sha256),
             _ => {}
         }
     }

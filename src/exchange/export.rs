@@ -30,12 +30,15 @@ impl core::fmt::Display for ExportError {
     }
 }
 
+/// A log with the texts of its entries.
+pub type Log = (LogKind, LogId, Vec<String>);
+
 /// The file of these logs. Each entry stands in it byte for byte as it was kept, in the order of
 /// the ids, so that the same set of entries gives the same file.
 ///
 /// # Errors
 /// [`ExportError::NotAnEntry`] for a text without an id.
-pub fn export(logs: &[(LogKind, LogId, Vec<String>)]) -> Result<String, ExportError> {
+pub fn export(logs: &[Log]) -> Result<String, ExportError> {
     let logs = logs
         .iter()
         .map(|(kind, id, texts)| stored(*kind, id, texts));

@@ -3,13 +3,13 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, LogKind};
-use crate::exchange::erase::{Left, erased, left};
-pub use crate::exchange::gap::Gap;
-use crate::exchange::gap::gaps;
+use crate::exchange::erase::{Besides, Left, erased_with, left};
+pub use crate::exchange::gaps::Gap;
+use crate::exchange::gaps::{gaps, runs};
 use crate::exchange::import::Incoming;
 use crate::exchange::merge::merge;
 use crate::exchange::wire::{WireError, decode};
-use crate::job::entry::{EntryId, LogId};
+use crate::job::entry::{Entry, EntryId, LogId};
 
 /// The logs of many files, of whatever names and in whatever order they came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -61,19 +61,22 @@ impl Gathered {
         unions.collect()
     }
 
-    /// Erases the owner of a job; gives how many entries that were, and what stays.
+    /// Erases the owner of a job, and what is named besides; gives how many entries that were, and
+    /// what stays.
     ///
     /// # Errors
-    /// [`WireError`] as in [`erased`].
-    pub fn erase(&mut self, job: &LogId) -> Result<(usize, Left), WireError> {
+    /// [`WireError`] as in [`erased_with`].
+    pub fn erase(&mut self, job: &LogId, besides: &[Besides]) -> Result<(usize, Left), WireError> {
         let Some(here) = self.logs.get_mut(&(LogKind::Job, job.clone())) else {
             return Ok(Default::default());
         };
         let records: Vec<KeptText> = here.iter().cloned().collect();
-        let gone = erased(&records)?;
+        let gone = erased_with(&records, besides)?;
         let count = gone.len();
-        here.extend(gone);
-        Ok((count, left(&records)))
+        here.extend(gone.iter().cloned());
+        let is_gone = |record: &KeptText| gone.iter().any(|gone| gone.id == record.id);
+        let stay: Vec<KeptText> = records.into_iter().filter(|r| !is_gone(r)).collect();
+        Ok((count, left(&stay)))
     }
 
     /// The jobs whose id begins so.
@@ -84,20 +87,10 @@ impl Gathered {
         jobs.map(|(_, id)| id.clone()).collect()
     }
 
-    /// The running numbers that are missing between the first and the last of each device.
-    ///
-    /// A device counts through all its logs, so that a gap may also lie in a job that was not
-    /// handed in.
+    /// The running numbers that are missing, as in [`gaps`].
     pub fn gaps(&self) -> Vec<Gap> {
         let entries = self.logs.values().flatten();
-        let numbers: Vec<(String, u64)> = entries
-            .filter_map(|record| decode(&record.text).ok())
-            .map(|entry| (entry.device, entry.n))
-            .collect();
-        gaps(
-            numbers
-                .iter()
-                .map(|(device, n)| (device.as_str(), (*n, *n))),
-        )
+        let entries: Vec<Entry> = entries.filter_map(|r| decode(&r.text).ok()).collect();
+        gaps(&runs(&entries))
     }
 }

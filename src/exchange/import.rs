@@ -7,7 +7,7 @@ use serde_json::error::Category;
 
 use crate::exchange::canonical::{canonical_digest, canonical_entry};
 use crate::exchange::envelope::{
-    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, erased,
+    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, gone,
 };
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::{Entry, LogId};
@@ -176,7 +176,7 @@ pub(super) fn texts(stored: &StoredLog) -> (Vec<String>, Came) {
     }
     if digest(&came) == stored.digest {
         // The digest of an erased entry is not that of its text, which another layout leaves alone.
-        let text = |text: &&str| match erased(text) {
+        let text = |text: &&str| match gone(text) {
             Some(_) => restored(text),
             None => (*text).to_owned(),
         };
@@ -325,13 +325,13 @@ pub(super) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
     Ok((record, read))
 }
 
-/// A job has a UUID; the card book and the van kit may have a plain name. An id becomes part of a
+/// A job has a UUID; every other log may have a plain name. An id becomes part of a
 /// storage key, so that nothing else may stand in it.
 pub(super) fn is_log_id(kind: LogKind, id: &str) -> bool {
     let is_plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | ':');
     match kind {
         LogKind::Job => is_uuid(id),
-        LogKind::CardBook | LogKind::VanKit => {
+        LogKind::CardBook | LogKind::VanKit | LogKind::Shop | LogKind::Receipt => {
             (1..=64).contains(&id.len()) && id.chars().all(is_plain)
         }
     }

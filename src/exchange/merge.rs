@@ -6,16 +6,18 @@
 use std::collections::BTreeMap;
 
 use crate::exchange::canonical::canonical_entry;
-use crate::exchange::envelope::{KeptText, entry_digest, erased};
+use crate::exchange::envelope::{Gone, KeptText, entry_digest, gone};
+use crate::exchange::erase;
 use crate::exchange::wire::decode;
-use crate::job::entry::{EntryId, What};
+use crate::job::entry::EntryId;
 
 /// What is to be done so that this phone has all that came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Merge {
     /// New here, by log and id.
     pub add: Vec<KeptText>,
-    /// Here with their body, erased in what came: erasing a person wins.
+    /// Here with their body, erased in what came: erasing a person wins. Or let go of here, and
+    /// there with their body.
     pub replace: Vec<KeptText>,
     /// How many came that are here already, or were erased here.
     pub same: usize,
@@ -48,11 +50,12 @@ fn key(record: &KeptText) -> Key<'_> {
     (&record.log, &record.id)
 }
 
+/// Whether an entry may be emptied by what another device did to it.
 fn is_personal(text: &str) -> bool {
-    decode(text).is_ok_and(|entry| matches!(entry.what, What::Person(..)))
+    decode(text).is_ok_and(|entry| erase::is_personal(&entry.what))
 }
 
-/// Whether two texts are one entry: one of them may be erased, or laid out anew.
+/// Whether two texts are one entry: one of them may be emptied, or laid out anew.
 fn is_same(kept: &str, other: &str) -> bool {
     if kept == other || entry_digest(kept) == entry_digest(other) {
         return true;
@@ -61,27 +64,40 @@ fn is_same(kept: &str, other: &str) -> bool {
     canonical.is_some() && canonical == canonical_entry(other)
 }
 
+/// Of several forms of one entry the lowest stands: erased, then the original, then what a device
+/// let go of.
+fn rank(record: &KeptText) -> u8 {
+    match gone(&record.text) {
+        Some((Gone::Erased, _)) => 0,
+        None => 1,
+        Some((Gone::LetGo, _)) => 2,
+    }
+}
+
 /// Settles all that came with one id.
 fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
-    // Erased texts first, then by their bytes: the choice does not depend on the order they came.
-    came.sort_by_key(|record| (erased(&record.text).is_none(), &record.text));
-    let body = |record: &&&KeptText| erased(&record.text).is_none() && !is_personal(&record.text);
-    let kept = here
-        .or_else(|| came.iter().find(body).copied())
-        .or_else(|| came.first().copied());
-    let Some(kept) = kept else { return };
+    // By rank, then by their bytes: the choice does not depend on the order they came.
+    came.sort_by_key(|record| (rank(record), &record.text));
+    // Only what may name a person can be erased: a forged file must not empty a finding.
+    let body = |record: &&&KeptText| rank(record) == 1 && !is_personal(&record.text);
+    let first = came.iter().find(body).or(came.first()).copied();
+    let Some(kept) = here.or(first) else { return };
     if came.iter().any(|other| !is_same(&kept.text, &other.text)) {
         merge.edited.push(EntryId(kept.id.clone()));
     }
-    let fits = came.iter().find(|r| is_same(&kept.text, &r.text));
+    let same = || came.iter().filter(|r| is_same(&kept.text, &r.text));
+    let fits = same().find(body).or(same().next()).copied();
     match (here, fits) {
         (None, _) => merge.add.push(kept.clone()),
         (Some(_), None) => {}
         (Some(here), Some(fits)) => {
-            match (erased(&here.text), erased(&fits.text)) {
-                (None, Some(_)) if is_personal(&here.text) => merge.replace.push((*fits).clone()),
-                // Only a person's entries can be erased: a forged one must not empty a record.
-                (None, Some(_)) => merge.edited.push(EntryId(here.id.clone())),
+            // A finding that is here with its body is not settled by another copy of it: an
+            // emptied one that came as well is named.
+            let emptied = rank(here) == 1 && same().any(|r| rank(r) == 0);
+            match (rank(here), rank(fits)) {
+                (1, 0) if is_personal(&here.text) => merge.replace.push(fits.clone()),
+                _ if emptied => merge.edited.push(EntryId(here.id.clone())),
+                (2, 0 | 1) => merge.replace.push(fits.clone()),
                 _ => merge.same += 1,
             }
         }

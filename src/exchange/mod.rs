@@ -10,7 +10,8 @@ pub mod envelope;
 pub mod erase;
 pub mod export;
 pub mod find;
-pub mod gap;
+pub mod day;
+pub mod gaps;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
 pub mod import;
@@ -18,6 +19,7 @@ pub mod merge;
 pub mod paper;
 pub mod reach;
 pub mod stock;
+pub mod receipt;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod table;

@@ -2,11 +2,14 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::exchange::erase::pseudonym;
+use crate::exchange::gaps::{Run, runs};
 use crate::exchange::tally::Tally;
 use crate::job::Sheet;
 use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
-use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField};
+use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField, What};
+use crate::job::flow;
 use crate::job::practice::is_practice;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
@@ -70,6 +73,18 @@ pub struct Summary {
     pub tally: Tally,
     /// When it was last written, milliseconds since 1970 in UTC.
     pub touched: i64,
+    /// The day it is to be done, `YYYY-MM-DD`; empty if none is set.
+    pub day: String,
+    /// When on that day, `HH:MM`; empty for any time.
+    pub time: String,
+    /// The mark of the van that does it; empty if any may.
+    pub van: String,
+    /// Whether the person left this device, and the yard has the job.
+    pub let_go: bool,
+    /// Whether a person was erased.
+    pub erased: bool,
+    /// The running numbers of its entries, by device.
+    pub runs: Vec<Run>,
 }
 
 impl Summary {
@@ -79,6 +94,8 @@ impl Summary {
         let vehicle = |field| sheet.vehicle(field).unwrap_or_default().to_owned();
         let day = |due: Option<&Due>| due.map(|due| due.date.clone()).unwrap_or_default();
         let times = sheet.entries().iter().map(|entry| entry.at.utc_ms);
+        let slot = flow::slot(sheet);
+        let gone = |is: fn(&What) -> bool| sheet.entries().iter().any(|entry| is(&entry.what));
         Self {
             v: VERSION,
             log: log.0.clone(),
@@ -107,6 +124,15 @@ impl Summary {
             practice: is_practice(sheet),
             tally: Tally::of(sheet, steps),
             touched: times.max().unwrap_or(0),
+            day: slot.map(|slot| slot.day.to_string()).unwrap_or_default(),
+            time: slot
+                .and_then(|slot| slot.time)
+                .map(|time| time.to_string())
+                .unwrap_or_default(),
+            van: slot.map(|slot| slot.van.clone()).unwrap_or_default(),
+            let_go: gone(|what| matches!(what, What::LetGo(_))),
+            erased: gone(|what| matches!(what, What::Erased(_))),
+            runs: runs(sheet.entries()),
         }
     }
 
@@ -120,6 +146,21 @@ impl Summary {
         serde_json::from_str::<Self>(text)
             .ok()
             .filter(|summary| summary.v == VERSION)
+    }
+
+    /// The name it is shown under: its plate, or a pseudonym where its person is gone.
+    pub fn title(&self) -> String {
+        match self.plate.as_str() {
+            "" if self.let_go || self.erased => pseudonym(&LogId(self.log.clone())),
+            plate => plate.to_owned(),
+        }
+    }
+
+    /// What open jobs are sorted by: those with a slot first, by day and time; any time comes last
+    /// on its day.
+    pub fn slot_order(&self) -> (bool, &str, bool, &str) {
+        let (day, time) = (self.day.as_str(), self.time.as_str());
+        (day.is_empty(), day, time.is_empty(), time)
     }
 
     /// Whether the re-torque is still to be looked back on.

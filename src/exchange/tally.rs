@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::gap::runs;
 use crate::job::entry::Entry;
 use crate::job::tally::{self as facts, Part};
 use crate::job::{Sheet, plan};
@@ -40,8 +39,6 @@ pub struct Tally {
     pub reasons: Counts,
     /// How often each wrench clicked.
     pub clicks: Vec<(String, u32)>,
-    /// The running numbers of each phone, in rows: the first and the last.
-    pub rows: Vec<(String, u64, u64)>,
 }
 
 /// One corner where a new part was put in.
@@ -79,7 +76,6 @@ impl Tally {
                 .into_iter()
                 .map(|(name, clicks)| (name.to_owned(), clicks))
                 .collect(),
-            rows: rows(sheet.entries()),
         }
     }
 }
@@ -104,19 +100,4 @@ fn replaced(sheet: &Sheet, corner: Corner) -> Option<Replaced> {
             .unwrap_or_default()
             .to_owned(),
     })
-}
-
-/// The running numbers of each device in as few rows as they make.
-pub fn rows(entries: &[Entry]) -> Vec<(String, u64, u64)> {
-    let mut numbers: BTreeMap<&str, Vec<u64>> = BTreeMap::new();
-    for entry in entries {
-        numbers.entry(&entry.device).or_default().push(entry.n);
-    }
-    let rows = numbers.into_iter().flat_map(|(device, numbers)| {
-        let device = device.to_owned();
-        runs(numbers)
-            .into_iter()
-            .map(move |(from, to)| (device.clone(), from, to))
-    });
-    rows.collect()
 }

@@ -1,6 +1,6 @@
 //! How a job may end as it stands, and the reminder that it leaves behind.
 
-use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply};
+use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply, ShopRetorque};
 use crate::job::judge::after;
 use crate::job::nuts::nuts_are_loose;
 use crate::job::progress::was_loosened;
@@ -104,6 +104,16 @@ pub fn retorque_odometer(sheet: &Sheet, due: &Due) -> Option<(TypedDistance, Typ
 /// When the wheel nuts are due again: by the earliest published figures, in the unit of the
 /// odometer or, where it was not read, in `unit`. `today` is `YYYY-MM-DD`; `None` if it is no day.
 pub fn retorque(sheet: &Sheet, today: &str, unit: DistanceUnit) -> Option<Due> {
+    retorque_by(sheet, today, unit, None)
+}
+
+/// The same by the shop's own rule, where it has one.
+pub fn retorque_by(
+    sheet: &Sheet,
+    today: &str,
+    unit: DistanceUnit,
+    shop: Option<&ShopRetorque>,
+) -> Option<Due> {
     let odometer = match sheet.reply(StepKey::once(Step::Odometer)) {
         Some(Reply::Number(Quantity::Distance(read))) => Some(Odometer { read: read.clone() }),
         _ => None,
@@ -111,9 +121,14 @@ pub fn retorque(sheet: &Sheet, today: &str, unit: DistanceUnit) -> Option<Due> {
     let unit = odometer
         .as_ref()
         .map_or(unit, |odometer| odometer.read.unit);
-    let rule = RetorqueRule::published(unit);
+    let published = RetorqueRule::published(unit);
+    let rule = shop.map_or(published, |shop| RetorqueRule {
+        after: shop.after.distance(),
+        first_day: published.first_day.min(shop.days),
+        last_day: shop.days,
+    });
     let due = retorque_due(today.parse().ok()?, odometer.as_ref(), rule);
-    // Both published figures are whole in their own unit.
+    // The published figures are whole in their own unit, and a shop's are told to the whole one.
     let after = rule.after.in_unit(unit).round() as i64;
     Some(Due {
         kind: DueKind::Retorque,

@@ -13,6 +13,11 @@ pub use price::{Money, Paid, PaidHow, Price};
 pub use runout::{RunoutCard, RunoutReading, Setup};
 pub use stock::Stock;
 pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
+mod flow;
+mod shop;
+
+pub use flow::{DayTime, Held, Receipt, Slot};
+pub use shop::{Shop, ShopRetorque, Template};
 
 use chrono::NaiveDate;
 
@@ -26,9 +31,7 @@ use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Place, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
-use crate::units::{
-    Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed, TypedAngle, TypedLength,
-};
+use crate::units::{Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed, TypedAngle, TypedLength};
 use crate::words;
 
 /// The identity of an entry: a UUID version 7 as text.
@@ -90,7 +93,7 @@ pub struct Entry {
 pub enum What {
     /// The job was started.
     Opened(Opened),
-    /// A personal fact of the owner; the only kind that erasing a person empties.
+    /// A personal fact of the owner; erasing a person empties it always.
     Person(PersonField, String),
     /// The body was erased; the digest of the original text stands for it.
     Erased(String),
@@ -172,8 +175,23 @@ pub enum What {
     Captioned(Captioned),
     /// What was read from the paper of an earlier visit.
     FromPaper(Slip),
+    /// When, and by which van, it is done.
+    Slot(Slot),
+    /// What the shop has set for its vans.
+    Shop(Box<Shop>),
+    /// What the yard has.
+    Receipt(Receipt),
+    /// The body left this device, and the yard has it; the digest of the original stands for it.
+    LetGo(String),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
+}
+
+impl What {
+    /// Whether its body is gone: erased everywhere, or let go of on this device.
+    pub const fn is_gone(&self) -> bool {
+        matches!(self, Self::Erased(_) | Self::LetGo(_))
+    }
 }
 
 /// How a job was started.
@@ -384,4 +402,5 @@ pub struct HandedOver {
 }
 
 #[cfg(test)]
+#[path = "entry/tests.rs"]
 mod tests;

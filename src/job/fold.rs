@@ -39,8 +39,8 @@ pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
     )
 }
 
-/// One entry an id. An erased body beats its original; of two others with one id the choice
-/// does not depend on the order in which they came, and it is said.
+/// One entry an id. An erased body beats its original, and that a body that was let go of; of two
+/// others with one id the choice does not depend on the order in which they came, and it is said.
 fn unique(
     entries: impl IntoIterator<Item = Entry>,
     problems: &mut BTreeSet<Problem>,
@@ -54,17 +54,25 @@ fn unique(
     }
     let mut by_id = BTreeMap::new();
     for (id, mut versions) in versions {
-        let erased = |e: &Entry| matches!(e.what, What::Erased(_));
-        let (gone, original): (Vec<_>, Vec<_>) = versions.iter().partition(|e| erased(e));
-        if gone.len() > 1 || original.len() > 1 {
+        let count = |of| versions.iter().filter(|e| rank(e) == of).count();
+        if (0..=2).any(|of| count(of) > 1) {
             problems.insert(Problem::Edited(id.clone()));
         }
-        versions.sort_by_cached_key(|e| (!erased(e), format!("{e:?}")));
+        versions.sort_by_cached_key(|e| (rank(e), format!("{e:?}")));
         if let Some(kept) = versions.into_iter().next() {
             by_id.insert(id, kept);
         }
     }
     by_id
+}
+
+/// Of several bodies of one entry the lowest stands.
+const fn rank(entry: &Entry) -> u8 {
+    match entry.what {
+        What::Erased(_) => 0,
+        What::LetGo(_) => 2,
+        _ => 1,
+    }
 }
 
 /// An entry counts if no strike that counts hits it; a strike may hit only what it had seen.

@@ -83,6 +83,10 @@ pub enum Key {
     Caption(String),
     /// What was read from paper.
     FromPaper,
+    /// When, and by which van.
+    Slot,
+    /// The shop's settings.
+    Shop,
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -130,7 +134,11 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Ended(_) => vec![Key::Ended],
         What::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
         What::FromPaper(_) => vec![Key::FromPaper],
+        What::Slot(_) => vec![Key::Slot],
+        What::Shop(_) => vec![Key::Shop],
         What::Erased(_)
+        | What::LetGo(_)
+        | What::Receipt(_)
         | What::Paid(_)
         | What::Photo(_)
         | What::Voice(_)

@@ -10,6 +10,7 @@ pub mod caption;
 pub mod ending;
 pub mod entry;
 pub mod facts;
+pub mod flow;
 mod fold;
 mod gate;
 pub mod judge;

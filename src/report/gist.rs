@@ -7,7 +7,7 @@ use super::money::money;
 use crate::job::Sheet;
 use crate::job::also::named;
 use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
-use crate::text::{self, Kept, Lang, Paper, ReportWord, Say, paper};
+use crate::text::{self, Flow, Kept, Lang, Paper, ReportWord, Say, paper};
 use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
@@ -198,6 +198,10 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
             format!("{head}: {}", super::kept::said(told, said))
         }
         What::FromPaper(slip) => format!("{}: {}", paper(lang, Paper::FromPaper), slip.job),
+        What::Slot(slot) => text::slot(lang, slot),
+        What::Shop(_) => text::flow(lang, Flow::ShopTitle).to_owned(),
+        What::Receipt(_) => text::flow(lang, Flow::Receipt).to_owned(),
+        What::LetGo(_) => text::flow(lang, Flow::EntryLetGo).to_owned(),
         What::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
 }

@@ -209,7 +209,7 @@ impl<'a> Told<'a> {
     fn last_day(&self) -> Option<NaiveDate> {
         self.sheet
             .counting()
-            .filter(|entry| !matches!(entry.what, What::Strike(_) | What::Erased(_)))
+            .filter(|entry| !matches!(entry.what, What::Strike(_)) && !entry.what.is_gone())
             .filter_map(|entry| time::day(&entry.at))
             .max()
     }

@@ -266,8 +266,7 @@ fn taken_back(told: &Told) -> Vec<String> {
         .iter()
         .filter(|entry| match entry.what {
             What::Strike(_) => false,
-            What::Erased(_) => true,
-            _ => told.sheet.is_struck(&entry.id),
+            _ => entry.what.is_gone() || told.sheet.is_struck(&entry.id),
         })
         .map(|entry| timed(told, entry, &gist::entry(told, &entry.what)))
         .collect()

@@ -11,6 +11,7 @@ mod en;
 mod kept;
 mod ledger;
 mod paper;
+mod flow;
 mod reason;
 mod report;
 mod runout;
@@ -27,6 +28,7 @@ pub use desk::Desk;
 pub use kept::Kept;
 pub use ledger::Ledger;
 pub use paper::Paper;
+pub use flow::Flow;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -36,9 +38,7 @@ pub use thickness::ThickWord;
 pub use yard::Yard;
 
 use crate::job::caption::CaptionWord;
-use crate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
-};
+use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField};
 use crate::job::kit::KitSlip;
 use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
@@ -55,19 +55,11 @@ use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::way::Difference;
-use crate::trade::play::{
-    Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
-    RoundError, Test,
-};
+use crate::trade::play::{Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig, RoundError, Test};
 use crate::trade::practice::Named;
-use crate::trade::runout::{
-    Bound, Form, LeftOut, Next, RotorNext, SeriesFault, Surface, ThicknessFault, Undetermined,
-};
+use crate::trade::runout::{Bound, Form, LeftOut, Next, RotorNext, SeriesFault, Surface, ThicknessFault, Undetermined};
 use crate::trade::vehicle::{Axle, CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
-use crate::trade::wheel_end::{
-    Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
-    StepKey,
-};
+use crate::trade::wheel_end::{Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step, StepKey};
 use crate::units::DecimalSlip;
 use crate::words;
 
@@ -130,6 +122,32 @@ spoken! {
     ledger::span_alt(title: &str, rows: &str) -> String;
     /// A kind of wheel end at so many corners.
     ledger::work_on(kind: &str, corners: usize) -> String;
+    /// A sentence or key about files between the yard and its vans.
+    flow::flow(say: Flow) -> &'static str;
+    /// When, and by which van, a job is done.
+    flow::slot(slot: &Slot) -> String;
+    /// The same from texts that may be empty.
+    flow::slot_words(day: &str, time: &str, van: &str) -> String;
+    /// How much is new since the last receipt.
+    flow::new_since(entries: usize, logs: usize) -> String;
+    /// Running numbers that are missing.
+    flow::gap(device: &str, by: &str, from: u64, to: u64) -> String;
+    /// Entries that a file emptied.
+    flow::emptied(n: usize) -> String;
+    /// A setting with what it is and what it would be.
+    flow::change(what: &str, from: &str, to: &str) -> String;
+    /// The shop's rule for the re-torque.
+    flow::retorque_rule(after: &str, days: u16) -> String;
+    /// So many days.
+    flow::days(n: u16) -> String;
+    /// So many lines.
+    flow::lines(n: usize) -> String;
+    /// The name of a day file, without its ending.
+    flow::day_file_stem(day: &str, van: &str) -> String;
+    /// The name of the file of a closed day, without its ending.
+    flow::closed_file_stem(day: &str, van: &str) -> String;
+    /// The name of a receipt, without its ending.
+    flow::receipt_file_stem(day: &str) -> String;
 
     /// What the command on a computer says.
     yard::yard(say: Yard<'_>) -> String;

@@ -58,6 +58,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         damage(Damage),
         damage_term(Damage),
         came_back_for(CameBackFor),
+        flow(Flow),
         fixing(Fixing),
         power(Power),
         parking_brake(ParkingBrake),

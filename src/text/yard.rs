@@ -129,6 +129,8 @@ pub enum Yard<'a> {
     PicturesLeftOut(usize),
     /// Why: a zip that is packed otherwise, or has no job in it.
     NotUnpacked,
+    /// So many pictures stay.
+    Photos(usize),
     /// No job has anything due.
     NothingDue,
     /// No job, or more than one, begins so.

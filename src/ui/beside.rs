@@ -1,5 +1,7 @@
 //! What a step writes beside its own answer: the reminder, and the report as it is handed over.
 
+use leptos::prelude::WithUntracked;
+
 use crate::exchange;
 use crate::job::ending;
 use crate::job::entry::{Due, Entry, HandedOver, What};
@@ -24,7 +26,8 @@ pub fn retorque(at: &At) -> Option<Due> {
         System::Metric => DistanceUnit::Kilometre,
         System::Us => DistanceUnit::Mile,
     };
-    ending::retorque(at.sheet(), &today(), unit)
+    let shop = at.app.shop.with_untracked(|shop| shop.retorque.clone());
+    ending::retorque_by(at.sheet(), &today(), unit, shop.as_ref())
 }
 
 /// The digest of these entries, as an export gives it.

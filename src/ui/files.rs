@@ -4,8 +4,9 @@ use std::collections::BTreeSet;
 
 use web_sys::File;
 
-use crate::exchange::book::{fits_a_file, kind};
+use crate::exchange::book::fits_a_file;
 use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
+use crate::exchange::wire::decode;
 use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
 use crate::job::entry::{Entry, LogId};
 use crate::job::fold;
@@ -34,6 +35,12 @@ pub enum Outcome {
         aside: usize,
         /// Entries that are here with another text; what was here is kept.
         edited: usize,
+        /// Entries that were here and are erased now.
+        emptied: usize,
+        /// Every log it holds.
+        logs: Vec<String>,
+        /// The shop's settings that it brought, by their entry.
+        shop: Option<String>,
         /// The steps whose pictures are named and not on this phone.
         no_picture: Vec<StepKey>,
         /// What became of the pictures and voice notes that came with it.
@@ -65,12 +72,17 @@ pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportEr
     for log in logs.iter().filter(|log| fits_a_file(log)) {
         let read = slate::read(shelf, log).await.unwrap_or_default();
         whole.push((
-            kind(log),
+            LogKind::of(log),
             LogId(log.clone()),
             read.texts.into_values().collect(),
         ));
     }
     exchange::export(&whole)
+}
+
+/// The kept texts of a log, by id; nothing of a log that is not here.
+pub async fn kept_texts(shelf: &Shelf, log: &str) -> Vec<KeptText> {
+    here(shelf, log).await.unwrap_or_default()
 }
 
 /// The same with the pictures and voice notes that it names, as far as this phone has them, as a
@@ -169,6 +181,8 @@ async fn take_all(
     let mut jobs = BTreeSet::new();
     let (mut no_picture, mut fresh) = (Vec::new(), Vec::new());
     let mut book = BookNews::default();
+    let logs = incoming.logs.iter().map(|log| log.id.0.clone()).collect();
+    let shop = shop(&incoming);
     for log in incoming.logs {
         if log.kind == LogKind::CardBook {
             book = book.and(news(shelf, &log).await?);
@@ -184,7 +198,7 @@ async fn take_all(
             }
         }
         add.extend(merged.add.into_iter().map(record));
-        replace.extend(merged.replace.into_iter().map(record));
+        replace.extend(merged.replace);
         if log.kind == LogKind::Job {
             jobs.insert(log.id.0.clone());
             if known.is_empty() && merged.edited.is_empty() {
@@ -193,12 +207,7 @@ async fn take_all(
         }
     }
     Store::journal(shelf, &add).await?;
-    for record in &replace {
-        shelf
-            .journal()?
-            .replace_body(&record.log, &record.id, &record.text)
-            .await?;
-    }
+    shelf.replace(&replace).await?;
     let taken = Outcome::Taken {
         jobs: jobs.into_iter().collect(),
         book,
@@ -206,6 +215,9 @@ async fn take_all(
         new: add.len(),
         aside,
         edited,
+        emptied: replace.iter().filter(|kept| is_erased(kept)).count(),
+        logs,
+        shop,
         no_picture,
         bytes,
     };
@@ -219,6 +231,17 @@ async fn news(shelf: &Shelf, log: &IncomingLog) -> Result<BookNews, StoreProblem
         &fold(here.entries),
         &fold(log.entries.iter().cloned()),
     ))
+}
+
+fn is_erased(kept: &KeptText) -> bool {
+    decode(&kept.text).is_ok_and(|entry| entry.what.is_gone())
+}
+
+/// The last of the shop's settings in a file.
+fn shop(incoming: &Incoming) -> Option<String> {
+    let mut logs = incoming.logs.iter();
+    let log = logs.find(|log| log.kind == LogKind::Shop)?;
+    log.records.last().map(|record| record.id.clone())
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {

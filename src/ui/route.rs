@@ -41,6 +41,14 @@ pub enum Route {
     Book,
     /// Units, tools, sound.
     Settings,
+    /// The file of one van's day.
+    Day,
+    /// Files that a van takes to the yard.
+    Out,
+    /// What the shop has set for its vans.
+    Shop,
+    /// Letting go of the owner of a job.
+    Erase(String),
 }
 
 impl Route {
@@ -56,6 +64,10 @@ impl Route {
             (Some("yard"), Some("counts"), None) => Self::Counts,
             (Some("book"), None, _) => Self::Book,
             (Some("settings"), None, _) => Self::Settings,
+            (Some("day"), None, _) => Self::Day,
+            (Some("out"), None, _) => Self::Out,
+            (Some("shop"), None, _) => Self::Shop,
+            (Some("job"), Some(id), Some("erase")) => Self::Erase(id.to_owned()),
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
@@ -84,6 +96,10 @@ impl Route {
             Self::Counts => "#/yard/counts".to_owned(),
             Self::Book => "#/book".to_owned(),
             Self::Settings => "#/settings".to_owned(),
+            Self::Day => "#/day".to_owned(),
+            Self::Out => "#/out".to_owned(),
+            Self::Shop => "#/shop".to_owned(),
+            Self::Erase(id) => format!("#/job/{id}/erase"),
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
             Self::Where(id) => format!("#/job/{id}/where"),
@@ -109,6 +125,7 @@ impl Route {
             | Self::Runout(id)
             | Self::Thickness(id)
             | Self::Notes(id)
+            | Self::Erase(id)
             | Self::Truth(id) => Some(id),
             Self::Home
             | Self::New
@@ -117,6 +134,9 @@ impl Route {
             | Self::Yard
             | Self::Counts
             | Self::Book
+            | Self::Day
+            | Self::Out
+            | Self::Shop
             | Self::Settings => None,
         }
     }
@@ -147,6 +167,10 @@ mod tests {
             Route::Counts,
             Route::Book,
             Route::Settings,
+            Route::Day,
+            Route::Out,
+            Route::Shop,
+            Route::Erase(id()),
             Route::Job(id()),
             Route::Step(id(), key),
             Route::Step(id(), StepKey::once(Step::Odometer)),

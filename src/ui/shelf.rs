@@ -4,6 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use crate::exchange::KeptText;
 use crate::platform::journal::{Closed, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
@@ -151,6 +152,36 @@ impl Shelf {
         }
     }
 
+    /// Puts emptied bodies, or bodies that came back, in the place of what is here, in both places.
+    ///
+    /// # Errors
+    /// What the storage refused; what was replaced before stays so, and all of it can be tried again.
+    pub async fn replace(&self, records: &[KeptText]) -> Result<(), StoreProblem> {
+        for kept in records {
+            let second = self
+                .read_second(&kept.log)
+                .iter()
+                .any(|it| it.id == kept.id);
+            let journal = self.journal();
+            let replaced = match &journal {
+                Ok(journal) => journal.replace_body(&kept.log, &kept.id, &kept.text).await,
+                Err(problem) => Err(problem.clone()),
+            };
+            match (replaced, self.local()) {
+                (Ok(()), _) if !second => {}
+                (Ok(()) | Err(StoreProblem::Missing { .. }), Some(local)) if second => {
+                    local.write_entry(&record(kept))?;
+                }
+                // Without a journal the second copy is all there is.
+                (Err(_), Some(local)) if second && journal.is_err() => {
+                    local.write_entry(&record(kept))?;
+                }
+                (outcome, _) => outcome?,
+            }
+        }
+        Ok(())
+    }
+
     /// Drops a practice job for good.
     pub async fn throw_away(&self, log: &str) {
         if let Ok(journal) = self.journal() {
@@ -172,6 +203,14 @@ impl Bytes for Shelf {
                 Ok(())
             }
         }
+    }
+}
+
+fn record(kept: &KeptText) -> Record {
+    Record {
+        log: kept.log.clone(),
+        id: kept.id.clone(),
+        text: kept.text.clone(),
     }
 }
 

@@ -59,6 +59,7 @@ fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
         stay_awake(app);
         sweep(app);
         app.look_at_room();
+        flow(app);
         screens::root()
     });
     handle.forget();
@@ -80,6 +81,20 @@ fn sweep(app: App) {
                     still.retain(|sha| first.contains(sha));
                     app.shelf().drop_photos(&still).await;
                 });
+            });
+        });
+    });
+}
+
+/// Reads the shop's settings and the receipts; once the start is long over, what the shop wants
+/// gone from a van leaves it.
+fn flow(app: App) {
+    const CALM_MS: i32 = 10_000;
+    spawn_local(async move {
+        app.read_flow().await;
+        clock::later(CALM_MS, move || {
+            spawn_local(async move {
+                app.let_go_old().await;
             });
         });
     });

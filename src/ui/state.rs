@@ -1,7 +1,9 @@
 //! What the screens share: the open job, the settings, and the one way to write.
 
+mod flow;
 mod list;
 mod other;
+mod pen;
 
 use std::sync::Arc;
 
@@ -9,15 +11,15 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Entry, LogId, What};
+use crate::job::entry::{Entry, Held, LogId, Shop, What};
 use crate::job::{Sheet, fold, next, plan};
+use crate::platform::clock;
 use crate::platform::page;
 use crate::platform::record::{Storage, StoreProblem};
 use crate::platform::tabs::Tabs;
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
-use crate::platform::{chance, clock};
-use crate::slate::{self, Kept, NotKept, Pen, Store};
+use crate::slate::{self, Kept, NotKept, Store};
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
@@ -100,6 +102,10 @@ pub struct App {
     pub latest: RwSignal<Option<String>>,
     /// Whether the database was closed under this page, which must be loaded again.
     pub stale: RwSignal<bool>,
+    /// The shop's settings that are in force here.
+    pub shop: RwSignal<Shop>,
+    /// What the yard's receipts say it has.
+    pub held: RwSignal<Vec<Held>>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
     pub locked: RwSignal<bool>,
     shelf: StoredValue<Shelf, LocalStorage>,
@@ -131,6 +137,8 @@ impl App {
             latest: RwSignal::new(None),
             stale: stale.into(),
             locked: RwSignal::new(false),
+            shop: RwSignal::new(Shop::default()),
+            held: RwSignal::new(Vec::new()),
             shelf: StoredValue::new_local(shelf),
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),
@@ -190,35 +198,6 @@ impl App {
         page::set_hash(&route.to_hash());
     }
 
-    /// Everything about a tap that is not what happened; `None` if there is no chance to be had.
-    pub fn pen(self) -> Option<Pen> {
-        let shelf = self.shelf();
-        let stamp = clock::now();
-        let chance = chance::random::<10>().ok()?;
-        let device = shelf.setting("device").unwrap_or_else(|| {
-            let device: String = chance
-                .iter()
-                .take(4)
-                .map(|byte| format!("{byte:02x}"))
-                .collect();
-            shelf.set_setting("device", &device);
-            device
-        });
-        let n = shelf
-            .setting("n")
-            .and_then(|n| n.parse().ok())
-            .unwrap_or(1_u64);
-        Some(Pen {
-            by: self.settings.with_untracked(|settings| settings.by.clone()),
-            device,
-            n,
-            utc_ms: stamp.utc_ms,
-            offset_min: stamp.offset_min,
-            told: None,
-            chance,
-        })
-    }
-
     /// Appends what happened to the open job. The screen changes once it is kept.
     pub fn append(self, whats: Vec<What>) {
         self.append_then(whats, || {});
@@ -232,7 +211,10 @@ impl App {
         if self.keeping.get_untracked() == Keeping::Busy || open.sheet.read_only() {
             return;
         }
-        let Some(pen) = self.pen() else { return };
+        let practice = pen::is_practice(&open.sheet, &whats);
+        let Some(pen) = self.pen(practice) else {
+            return;
+        };
         let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
         self.count_up(&pen, entries.len());
         let latest = entries.iter().find_map(|entry| entry.what.named());
@@ -262,12 +244,6 @@ impl App {
                 then();
             }
         });
-    }
-
-    fn count_up(self, pen: &Pen, by: usize) {
-        let by = u64::try_from(by).unwrap_or(1);
-        self.shelf()
-            .set_setting("n", &pen.n.saturating_add(by).to_string());
     }
 
     fn take(self, log: LogId, new: Vec<Entry>) {
@@ -338,7 +314,7 @@ impl App {
 
     /// Starts a job with its first entries, opens it and goes to it.
     pub fn start_job(self, whats: Vec<What>) {
-        let Some(pen) = self.pen() else { return };
+        let Some(pen) = self.pen(false) else { return };
         let log = slate::log_id(&pen);
         self.entries.set_value(Vec::new());
         self.open

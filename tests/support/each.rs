@@ -6,10 +6,11 @@ use hubslate::exchange::wire::encode;
 use hubslate::job::also::Also;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId,
-    Gauging, HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
-    Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Side, Signed, Stock, ThicknessCard,
-    ThicknessReading, VehicleField, Voice, What,
+    Caption, Captioned, Charge, Consent, DayTime, Decided, Due, DueKind, Ended, Ending, Entry,
+    EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part,
+    PersonField, Photo, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope, Setup, Shop,
+    ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
+    VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
@@ -19,11 +20,12 @@ use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
+use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Decision, Dial, Felt, Place, Way};
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When, items,
+    Because, Check, Group, Hold, Item, Kind, Pick, SetName, Start, Step, StepKey, When, items,
 };
 use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, LengthUnit, TorqueUnit, Typed,
@@ -45,6 +47,7 @@ pub fn entries() -> Vec<Entry> {
     whats.extend(round_a_face());
     whats.extend(through_a_rotor());
     whats.extend(kept_as_bytes());
+    whats.extend(between_yard_and_van());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
     let note = whats.iter().position(|what| matches!(what, What::Note(..)));
@@ -330,6 +333,53 @@ fn kept_as_bytes() -> Vec<What> {
         said(Caption::Word(CaptionWord::StandAndGround)),
         said(Caption::Words("Stand on the tarred strip".to_owned())),
         said(Caption::Step),
+    ]
+}
+
+/// What the yard says to a van; each kind once, the shop's settings with all that can be set.
+pub fn between_yard_and_van() -> Vec<What> {
+    let line = Line {
+        kind: LineKind::Labour,
+        text: "Hub bearing, one corner".to_owned(),
+        quantity: Decimal::parse("1.5").unwrap(),
+        each: 9_500,
+        taxed: true,
+    };
+    let shop = Shop {
+        currency: "USD".to_owned(),
+        tax: Some(TaxRule {
+            percent: Decimal::parse("8.25").unwrap(),
+            rounding: TaxRounding::Line,
+        }),
+        labour: Some(9_500),
+        warranty: "Parts and labour for 12 months.".to_owned(),
+        share: Some((25, 90)),
+        retorque: Some(ShopRetorque {
+            after: Typed::parse("60", DistanceUnit::Mile).unwrap(),
+            days: 4,
+        }),
+        keep_days: Some(30),
+        templates: vec![Template {
+            kind: Kind::BoltedDriven,
+            lines: vec![line],
+        }],
+    };
+    let held = Held {
+        log: LogId(LOG.to_owned()),
+        device: "van-2".to_owned(),
+        through: 61,
+        count: 22,
+        digest: entry_digest("what is held"),
+    };
+    vec![
+        What::Slot(Slot {
+            day: parts::day(2026, 2, 17),
+            time: DayTime::parse("09:30"),
+            van: "N".to_owned(),
+        }),
+        What::Shop(Box::new(shop)),
+        What::Receipt(Receipt { held: vec![held] }),
+        What::LetGo(entry_digest("the number that stood here")),
     ]
 }
 

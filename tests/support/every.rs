@@ -4,10 +4,11 @@ use chrono::{Days, NaiveDate};
 use hubslate::job::also::Also;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    At, Caption, Captioned, Carried, Charge, Consent, Decided, Due, DueKind, Ended, Ending, Entry,
-    EntryId, Gauging, HandedOver, How, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part,
-    PersonField, Photo, Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup,
-    Side, Signed, Stock, ThicknessCard, ThicknessReading, VehicleField, Voice, What,
+    At, Caption, Captioned, Carried, Charge, Consent, DayTime, Decided, Due, DueKind, Ended,
+    Ending, Entry, EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Money, Moved, Opened,
+    Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Receipt, Reply, RunoutCard,
+    RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, ThicknessCard,
+    ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
@@ -24,7 +25,7 @@ use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, 
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
+    Because, Check, Group, Hold, Item, Kind, Pick, SetName, Start, Step, StepKey, When,
 };
 use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, MassUnit,
@@ -604,9 +605,69 @@ fn worked() -> impl Strategy<Value = What> {
     ]
 }
 
+fn slot() -> impl Strategy<Value = Slot> {
+    let time = option::of((0_u32..24, 0_u32..60));
+    let van = select(&["", "N", "KLM"][..]).prop_map(str::to_owned);
+    (1_u32..29, time, van).prop_map(|(day, time, van)| Slot {
+        day: NaiveDate::from_ymd_opt(2027, 2, day).unwrap(),
+        time: time.and_then(|(h, m)| DayTime::parse(&format!("{h:02}:{m:02}"))),
+        van,
+    })
+}
+
+fn shop() -> impl Strategy<Value = Shop> {
+    let retorque = (typed(DistanceUnit::ALL), 1_u16..=99)
+        .prop_map(|(after, days)| ShopRetorque { after, days });
+    let rules = (
+        option::of((0_u8..50, 50_u8..=100)),
+        option::of(retorque),
+        option::of(1_u16..1000),
+    );
+    let currency = select(&["", "USD", "EUR"][..]).prop_map(str::to_owned);
+    let labour = option::of(0_i64..100_000);
+    (currency, labour, text(), rules, estimate()).prop_map(
+        |(currency, labour, warranty, (share, retorque, keep_days), estimate)| {
+            let mut shop = Shop {
+                currency,
+                tax: estimate.tax,
+                labour,
+                warranty,
+                share,
+                retorque,
+                keep_days,
+                templates: Vec::new(),
+            };
+            shop.set_template(Kind::BoltedDriven, estimate.lines);
+            shop
+        },
+    )
+}
+
+fn receipt() -> impl Strategy<Value = Receipt> {
+    let held = (uuid(), text(), any::<u32>(), any::<u32>(), hex()).prop_map(
+        |(log, device, through, count, digest)| Held {
+            log: LogId(log),
+            device,
+            through: through.into(),
+            count: count.into(),
+            digest,
+        },
+    );
+    vec(held, 0..3).prop_map(|held| Receipt { held })
+}
+
+fn sent() -> impl Strategy<Value = What> {
+    prop_oneof![
+        slot().prop_map(What::Slot),
+        shop().prop_map(|shop| What::Shop(Box::new(shop))),
+        receipt().prop_map(What::Receipt),
+        hex().prop_map(What::LetGo),
+    ]
+}
+
 /// Anything that can happen, of every kind that this version knows.
 pub fn what() -> impl Strategy<Value = What> {
-    prop_oneof![told(), worked()]
+    prop_oneof![told(), worked(), sent()]
 }
 
 /// An entry of the job `log` around something that happened.

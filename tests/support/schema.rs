@@ -20,7 +20,7 @@ use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
-use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Pick, Start, Step, When};
+use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Kind, Pick, Start, Step, When};
 use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
 use hubslate::word::Word;
 use jsonschema::{Validator, draft202012};
@@ -74,6 +74,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
         ("line_kind", codes(LineKind::ALL)),
+        ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
         ("paid_how", codes(PaidHow::ALL)),
@@ -183,6 +184,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     fits("one of each", &file);
     for name in [
         "job-1",
+        "job-1-flow",
         "job-1-kept",
         "job-1-runout",
         "job-1-thickness",
@@ -435,6 +437,16 @@ const BREAKS: [Break; 34] = [
         |f| body(f, "captioned")["word"] = json!("pretty"),
         "/word",
         "enum",
+        "a time of day that no clock shows",
+        |f| body(f, "slot")["time"] = json!("24:00"),
+        "/time",
+        "pattern",
+    ),
+    (
+        "a receipt without its digest",
+        |f| drop_field(&mut body(f, "receipt")["held"][0], "digest"),
+        "/held/0",
+        "required",
     ),
     (
         "an ending without a word",

@@ -1,10 +1,8 @@
 //! From what happened to how it is stored.
 
 use crate::exchange::paper;
-use crate::exchange::wire::what::{
-    AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
-};
-use crate::exchange::wire::{card, kit, money, runout, thickness};
+use crate::exchange::wire::what::{AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse};
+use crate::exchange::wire::{card, kit, money, runout, thickness, flow};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -180,6 +178,14 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         entry::What::FromPaper(slip) => What::FromPaper {
             version: paper::VERSION,
             lines: paper::lines(slip),
+        },
+        entry::What::Slot(slot) => What::Slot(flow::lower_slot(slot)),
+        entry::What::Shop(shop) => What::Shop(flow::lower_shop(shop)),
+        entry::What::Receipt(receipt) => What::Receipt {
+            held: flow::lower_receipt(receipt),
+        },
+        entry::What::LetGo(sha256) => What::LetGo {
+            sha256: sha256.clone(),
         },
         entry::What::Unknown(_) => return None,
     })

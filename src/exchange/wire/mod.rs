@@ -4,6 +4,7 @@
 //! stored can no longer be changed freely: add a version, keep the old one's fixture.
 
 mod card;
+mod flow;
 mod kit;
 mod lower;
 mod money;

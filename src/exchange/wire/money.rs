@@ -21,8 +21,9 @@ pub(super) struct EstimateText {
     tax: Option<TaxText>,
 }
 
+/// One line of an estimate.
 #[derive(Serialize, Deserialize)]
-struct LineText {
+pub(super) struct LineText {
     kind: String,
     text: String,
     quantity: String,
@@ -30,8 +31,9 @@ struct LineText {
     taxed: bool,
 }
 
+/// The tax of an estimate.
 #[derive(Serialize, Deserialize)]
-struct TaxText {
+pub(super) struct TaxText {
     percent: String,
     rounding: String,
 }
@@ -51,41 +53,53 @@ pub(super) fn raise(stored: MoneyText) -> Money {
 }
 
 pub(super) fn lower_estimate(estimate: &Estimate) -> EstimateText {
-    let line = |line: &Line| LineText {
+    EstimateText {
+        lines: estimate.lines.iter().map(lower_line).collect(),
+        tax: estimate.tax.as_ref().map(lower_tax),
+    }
+}
+
+pub(super) fn raise_estimate(stored: EstimateText) -> Option<Estimate> {
+    let lines = stored.lines.into_iter().map(raise_line);
+    Some(Estimate {
+        lines: lines.collect::<Option<_>>()?,
+        tax: match stored.tax {
+            Some(tax) => Some(raise_tax(&tax)?),
+            None => None,
+        },
+    })
+}
+
+pub(super) fn lower_line(line: &Line) -> LineText {
+    LineText {
         kind: line.kind.code().to_owned(),
         text: line.text.clone(),
         quantity: line.quantity.as_typed().to_owned(),
         each: line.each,
         taxed: line.taxed,
-    };
-    let tax = |tax: &TaxRule| TaxText {
-        percent: tax.percent.as_typed().to_owned(),
-        rounding: tax.rounding.code().to_owned(),
-    };
-    EstimateText {
-        lines: estimate.lines.iter().map(line).collect(),
-        tax: estimate.tax.as_ref().map(tax),
     }
 }
 
-pub(super) fn raise_estimate(stored: EstimateText) -> Option<Estimate> {
-    let line = |stored: LineText| {
-        Some(Line {
-            kind: LineKind::from_code(&stored.kind)?,
-            text: stored.text,
-            quantity: Decimal::parse(&stored.quantity).ok()?,
-            each: stored.each,
-            taxed: stored.taxed,
-        })
-    };
-    Some(Estimate {
-        lines: stored.lines.into_iter().map(line).collect::<Option<_>>()?,
-        tax: match stored.tax {
-            Some(tax) => Some(TaxRule {
-                percent: Decimal::parse(&tax.percent).ok()?,
-                rounding: TaxRounding::from_code(&tax.rounding)?,
-            }),
-            None => None,
-        },
+pub(super) fn raise_line(stored: LineText) -> Option<Line> {
+    Some(Line {
+        kind: LineKind::from_code(&stored.kind)?,
+        text: stored.text,
+        quantity: Decimal::parse(&stored.quantity).ok()?,
+        each: stored.each,
+        taxed: stored.taxed,
+    })
+}
+
+pub(super) fn lower_tax(tax: &TaxRule) -> TaxText {
+    TaxText {
+        percent: tax.percent.as_typed().to_owned(),
+        rounding: tax.rounding.code().to_owned(),
+    }
+}
+
+pub(super) fn raise_tax(stored: &TaxText) -> Option<TaxRule> {
+    Some(TaxRule {
+        percent: Decimal::parse(&stored.percent).ok()?,
+        rounding: TaxRounding::from_code(&stored.rounding)?,
     })
 }

@@ -2,14 +2,10 @@
 
 use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, kit, money, runout, thickness};
+use crate::exchange::wire::{card, kit, money, runout, thickness, flow};
 use crate::job::also::Also;
 use crate::job::caption::CaptionWord;
-use crate::job::entry::{
-    self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId,
-    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice,
-};
+use crate::job::entry::{self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice};
 use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
@@ -17,9 +13,7 @@ use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{MishapKind, TypedLever};
 use crate::trade::play::{Decision, Felt, Place};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
-};
+use crate::trade::wheel_end::{Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When};
 use crate::units::Decimal;
 
 /// What happened, if every word of it is known.
@@ -301,6 +295,10 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         What::FromPaper { version, lines } => {
             entry::What::FromPaper(paper::of_lines(version, &lines)?)
         }
+        What::Slot(stored) => entry::What::Slot(flow::raise_slot(&stored)?),
+        What::Shop(stored) => entry::What::Shop(Box::new(flow::raise_shop(stored)?)),
+        What::Receipt { held } => entry::What::Receipt(flow::raise_receipt(held)),
+        What::LetGo { sha256 } => entry::What::LetGo(sha256),
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }

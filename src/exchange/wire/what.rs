@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
-use crate::exchange::wire::{runout, thickness};
+use crate::exchange::wire::{runout, thickness, flow};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -210,11 +210,18 @@ pub(super) enum What {
     FromPaper {
         version: u32,
         lines: Vec<String>,
+    Slot(flow::SlotText),
+    Shop(flow::ShopText),
+    Receipt {
+        held: Vec<flow::HeldText>,
+    },
+    LetGo {
+        sha256: String,
     },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 42] = [
+const KINDS: [&str; 46] = [
     "opened",
     "person",
     "erased",
@@ -257,6 +264,10 @@ const KINDS: [&str; 42] = [
     "voice",
     "captioned",
     "from_paper",
+    "slot",
+    "shop",
+    "receipt",
+    "let_go",
 ];
 
 /// The answer to a step.

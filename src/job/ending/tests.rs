@@ -165,6 +165,20 @@ fn the_retorque_is_due_in_the_unit_of_the_odometer() {
     let unread = due(&sheet(&[]));
     assert_eq!(told(&unread), ("80".to_owned(), DistanceUnit::Kilometre));
     assert_eq!(retorque(&sheet(&[]), "soon", DistanceUnit::Mile), None);
+    let shop = ShopRetorque {
+        after: Typed::parse("100", DistanceUnit::Kilometre).unwrap(),
+        days: 7,
+    };
+    let by_shop = |sheet: &Sheet| {
+        retorque_by(sheet, "2026-03-30", DistanceUnit::Kilometre, Some(&shop)).unwrap()
+    };
+    let unread = by_shop(&sheet(&[]));
+    assert_eq!(told(&unread), ("100".to_owned(), DistanceUnit::Kilometre));
+    // March has 31 days.
+    assert_eq!(unread.date, "2026-04-06");
+    // 100 km are 62.137 mi (a mile is 1.609344 km exactly).
+    let miles = by_shop(&read(DistanceUnit::Mile));
+    assert_eq!(told(&miles), ("62".to_owned(), DistanceUnit::Mile));
 }
 
 #[test]

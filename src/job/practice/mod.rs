@@ -32,6 +32,10 @@ pub struct Told<'a> {
     pub said: &'a str,
 }
 
+/// What the name of a device ends with where it counts practice: those entries are nobody's loss
+/// when they are thrown away, and leave no hole in the running numbers of the work.
+pub const OWN_COUNT: &str = "-practice";
+
 /// Whether a job is practice: it enters no statistic, no book, and is marked wherever it shows.
 pub fn is_practice(sheet: &Sheet) -> bool {
     sheet

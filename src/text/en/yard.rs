@@ -95,6 +95,10 @@ pub(in crate::text) fn yard(say: Yard) -> String {
         Yard::NotUnpacked => {
             "a zip of another program: unpack it and pack it anew without compression".to_owned()
         }
+        Yard::Photos(n) => format!(
+            "stays: {}, see whether one shows somebody",
+            count(n, "picture", "pictures")
+        ),
         Yard::NothingDue => "nothing is due in these files".to_owned(),
         Yard::NoSuchJob(begin) => format!("not exactly one job begins with \"{begin}\""),
     }

@@ -10,6 +10,7 @@ use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
 use crate::ui::files::{Came, Outcome, take};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::route::Route;
+use crate::ui::screens::flow;
 use crate::ui::state::App;
 
 /// So many files are told one by one; those that were refused are told first.
@@ -47,6 +48,7 @@ pub fn intake(app: App, label: &'static str) -> AnyView {
             {place(intake, label)}
             {move || progress(intake)}
             <ul class="import__outcomes" role="status">{move || rows(intake)}</ul>
+            {move || intake.outcomes.with(|all| flow::arrived(app, all))}
         </section>
     }
     .into_any()
@@ -114,8 +116,12 @@ fn take_each(intake: Intake, files: &FileList) {
         };
         for file in files {
             let (outcome, fresh) = take(&app.shelf(), &file).await;
-            if let Outcome::Taken { jobs, .. } = &outcome {
+            if let Outcome::Taken { jobs, shop, .. } = &outcome {
                 app.lines(jobs, fresh).await;
+                if let Some(shop) = shop {
+                    app.offer_shop(shop);
+                }
+                app.read_flow().await;
             }
             told.push((file.name(), outcome));
             done += 1;
@@ -126,7 +132,8 @@ fn take_each(intake: Intake, files: &FileList) {
             }
         }
         show(&mut told, &mut done);
-        app.read_list();
+        app.read_list_now().await;
+        app.let_go_old().await;
         app.look_at_room();
     });
 }
@@ -244,6 +251,7 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         no_picture,
         book,
         bytes,
+        emptied,
         ..
     } = outcome
     else {
@@ -261,6 +269,9 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
     }
     if *edited > 0 {
         sentences.push(text::say(lang, Say::ProblemEdited).to_owned());
+    }
+    if *emptied > 0 {
+        sentences.push(text::emptied(lang, *emptied));
     }
     sentences.extend(came(bytes, lang));
     if !no_picture.is_empty() {

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
-use crate::text::{self, BookWord, Desk, Lang, Say};
+use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::practice::{Code, Named};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
 use crate::ui::parts::hold::hold;
@@ -13,6 +13,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::screens::flow;
 use crate::ui::state::App;
 
 /// The list of jobs.
@@ -42,6 +43,7 @@ pub fn home(app: App) -> AnyView {
             {link(Look::Foot, text::desk(lang, Desk::YardTitle), Route::Yard.to_hash())}
             {link(Look::Foot, text::book(lang, BookWord::Title), Route::Book.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
+            {link(Look::Foot, text::flow(lang, Flow::OutTitle), Route::Out.to_hash())}
         </main>
     }
     .into_any()
@@ -78,11 +80,13 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView 
         dues.any(|(_, day)| day < today.as_str())
     };
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
-    let open: Vec<&Summary> = jobs
+    let mut open: Vec<&Summary> = jobs
         .iter()
         .filter(|job| job.ending.is_empty())
         .copied()
         .collect();
+    // The order of the day; what has no slot stays as it is, the latest first.
+    open.sort_by(|a, b| a.slot_order().cmp(&b.slot_order()));
     let ended: Vec<&Summary> = jobs
         .iter()
         .filter(|job| !job.ending.is_empty())
@@ -118,7 +122,7 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
             text.to_owned()
         }
     };
-    let plate = or(&job.plate, Say::NoPlate);
+    let plate = or(&job.title(), Say::NoPlate);
     let who = [or(&job.name, Say::NoName), job.family.clone()];
     let who = who
         .iter()
@@ -131,7 +135,9 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
             <a class="job" href=Route::Job(job.log.clone()).to_hash()>
                 <b class="job__plate">{plate}</b>
                 <span class="job__who">{who}</span>
+                {flow::slot_line(job, lang)}
                 <span class="job__next">{what_next(job, lang)}</span>
+                {flow::in_yard_line(app, job, lang)}
                 {job.practice.then(|| {
                     view! { <span class="job__practice">{text::say(lang, Say::Practice)}</span> }
                 })}

@@ -8,6 +8,7 @@ mod book;
 mod cards;
 mod closing;
 mod decide;
+mod flow;
 mod home;
 mod import;
 mod loose;
@@ -49,6 +50,10 @@ pub fn root() -> impl IntoView {
         Route::Counts => yard::counts(app),
         Route::Book => book::book(app),
         Route::Settings => settings::settings(app),
+        Route::Day => flow::day(app),
+        Route::Out => flow::out(app),
+        Route::Shop => flow::shop(app),
+        Route::Erase(_) => flow::erase(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),
         Route::Where(_) => wherever::wherever(app),

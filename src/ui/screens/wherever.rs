@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use crate::job::practice::is_practice;
 use crate::job::{Status, status};
-use crate::text::{self, Desk, FaceWord, Lang, Say};
+use crate::text::{self, Desk, FaceWord, Flow, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
-use crate::ui::screens::practice;
+use crate::ui::screens::{flow, practice};
 use crate::ui::state::{App, Open};
 
 /// All steps of the open job.
@@ -31,6 +31,7 @@ pub fn wherever(app: App) -> AnyView {
             <main class="desk where">
                 <h1>{text::say(lang, Say::Where)}</h1>
                 {banners(app)}
+                {flow::in_yard(app, &open)}
                 {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(id()).to_hash())}
                 <nav class="where__ways">
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
@@ -43,6 +44,11 @@ pub fn wherever(app: App) -> AnyView {
                     )}
                     {link(Look::Plain, text::say(lang, Say::Note), Route::Notes(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
+                    {link(
+                        Look::Plain,
+                        text::flow(lang, Flow::EraseTitle),
+                        Route::Erase(id()).to_hash(),
+                    )}
                     {practice::way(&open, Look::Plain, text::say(lang, Say::ShowTruth))}
                 </nav>
                 <ol class="where__steps">{rows}</ol>

@@ -150,7 +150,8 @@ pub fn export_all(app: App) {
     });
 }
 
-fn save(app: App, logs: Vec<String>, name: String) {
+/// Makes the file of these logs.
+pub fn save(app: App, logs: Vec<String>, name: String) {
     spawn_local(async move {
         let made = exported(&app.shelf(), &logs).await.ok();
         let made = made.map(String::into_bytes);
@@ -160,7 +161,7 @@ fn save(app: App, logs: Vec<String>, name: String) {
 
 /// Hands a file to the phone's share sheet, or offers it as a download where there is none or it
 /// does not take such a file; says what became of it.
-pub(super) async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
+pub async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let say = |say| Some(text::say(lang, say));
     app.told.set(None);

@@ -7,7 +7,6 @@ use leptos::task::spawn_local;
 
 use super::{App, Open};
 use crate::exchange::summary::Summary;
-use crate::exchange::tally::rows;
 use crate::job::entry::LogId;
 use crate::job::{Sheet, book, kit};
 use crate::slate;
@@ -52,48 +51,39 @@ impl App {
 
     /// Reads the list of jobs.
     pub fn read_list(self) {
-        spawn_local(async move {
-            let shelf = self.shelf();
-            let kept = match shelf.journal() {
-                Ok(journal) => journal.summaries().await.unwrap_or_default(),
-                Err(_) => Vec::new(),
-            };
-            let mut jobs: Vec<Summary> = kept
-                .iter()
-                .filter_map(|(_, text)| Summary::from_text(text))
-                .collect();
-            let known: BTreeSet<String> = jobs.iter().map(|job| job.log.clone()).collect();
-            // A cursor goes over every log: what has its line is shown before that.
-            self.jobs.set(jobs.clone());
-            for log in shelf.logs().await {
-                if log.contains(':') || known.contains(&log) {
-                    continue;
-                }
-                if let Ok(read) = slate::read(&shelf, &log).await {
-                    let line = Open::new(LogId(log), read.entries).summary();
-                    if let Ok(journal) = shelf.journal() {
-                        // A line that is not kept is made once more at the next start.
-                        let _ = journal.put_summary(&line.log, &line.to_text()).await;
-                    }
-                    jobs.push(line);
-                }
-            }
-            if known.len() < jobs.len() {
-                self.jobs.set(jobs);
-            }
-        });
+        spawn_local(self.read_list_now());
     }
 
-    /// The running numbers of the entries in the card books.
-    pub async fn book_numbers(self) -> Vec<(String, u64, u64)> {
-        let Ok(journal) = self.shelf().journal() else {
-            return Vec::new();
+    /// The same, to be waited for.
+    pub async fn read_list_now(self) {
+        let shelf = self.shelf();
+        let kept = match shelf.journal() {
+            Ok(journal) => journal.summaries().await.unwrap_or_default(),
+            Err(_) => Vec::new(),
         };
-        let mut numbers = Vec::new();
-        for log in journal.logs_named(book::PREFIX).await.unwrap_or_default() {
-            numbers.extend(rows(self.read_log(&log).await.entries()));
+        let mut jobs: Vec<Summary> = kept
+            .iter()
+            .filter_map(|(_, text)| Summary::from_text(text))
+            .collect();
+        let known: BTreeSet<String> = jobs.iter().map(|job| job.log.clone()).collect();
+        // A cursor goes over every log: what has its line is shown before that.
+        self.jobs.set(jobs.clone());
+        for log in shelf.logs().await {
+            if log.contains(':') || known.contains(&log) {
+                continue;
+            }
+            if let Ok(read) = slate::read(&shelf, &log).await {
+                let line = Open::new(LogId(log), read.entries).summary();
+                if let Ok(journal) = shelf.journal() {
+                    // A line that is not kept is made once more at the next start.
+                    let _ = journal.put_summary(&line.log, &line.to_text()).await;
+                }
+                jobs.push(line);
+            }
         }
-        numbers
+        if known.len() < jobs.len() {
+            self.jobs.set(jobs);
+        }
     }
 
     /// The kits of all vans whose files came in, in one log.

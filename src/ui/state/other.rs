@@ -77,7 +77,9 @@ impl App {
     /// The second copy is for open jobs; here it is written only where the journal fails.
     pub async fn append_to(self, log: LogId, whats: Vec<What>) -> bool {
         let sheet = self.read_log(&log.0).await;
-        let Some(pen) = self.pen() else { return false };
+        let Some(pen) = self.pen(false) else {
+            return false;
+        };
         let entries = slate::compose(&log, sheet.heads(), &pen, whats);
         self.count_up(&pen, entries.len());
         let Ok(records) = slate::records(&entries) else {

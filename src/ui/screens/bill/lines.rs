@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use super::Bill;
+use super::{Bill, template};
 use crate::job::bill::priced;
 use crate::job::entry::{Price, What};
 use crate::text::{self, Desk, ReportWord};
 use crate::trade::money::{
     AmountSlip, Estimate, EstimateFault, Line, LineKind, TaxRule, Totals, line_amount, parse_minor,
-    totals,
+    plain, totals,
 };
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
@@ -52,6 +52,7 @@ fn written_out(bill: &Bill, estimate: &Estimate) -> AnyView {
     view! {
         <ol class="bill__lines">{rows}</ol>
         {totals(estimate).ok().map(|sums| foot(bill, estimate, sums))}
+        {template::keep(bill, estimate)}
     }
     .into_any()
 }
@@ -117,6 +118,7 @@ fn not_yet(bill: &Bill, price: Option<&Price>) -> AnyView {
     view! {
         {amount}
         <p class="hint">{bill.desk(Desk::BillHint)}</p>
+        {template::take(bill)}
         {last_lines(bill)}
     }
     .into_any()
@@ -188,6 +190,18 @@ fn next_line(bill: &Bill) -> AnyView {
             Err(wrong) => slip.set(Some(wrong)),
         }
     };
+    // An hour of labour costs what the shop has set, unless an amount stands there already.
+    let labour = bill.app.shop.with_untracked(|shop| shop.labour);
+    let labour = labour.map(|minor| bill.fmt.marked(&plain(minor, bill.digits())));
+    let hour = move |kind| {
+        if let (LineKind::Labour, Some(amount)) = (kind, &labour) {
+            each.update(|text| {
+                if text.is_empty() {
+                    text.clone_from(amount);
+                }
+            });
+        }
+    };
     let lang = bill.lang;
     let kinds = LineKind::ALL
         .iter()
@@ -201,7 +215,7 @@ fn next_line(bill: &Bill) -> AnyView {
         })
     };
     view! {
-        {picks(bill.desk(Desk::NextLine), kinds.collect(), kind, |_| {})}
+        {picks(bill.desk(Desk::NextLine), kinds.collect(), kind, hour)}
         {Field::words("line_text", words).show(bill.word(ReportWord::LineFor), "", drafts, add.clone())}
         {Field::decimal("line_quantity", quantity)
             .show(bill.word(ReportWord::LineQuantity), "", drafts, add.clone())}
@@ -235,7 +249,7 @@ fn typed(
 }
 
 /// Lines with the tax that the shop has set.
-fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
+pub(super) fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
     let tax = bill.app.settings.with_untracked(|settings| {
         Decimal::parse(&settings.tax_percent)
             .ok()
@@ -248,7 +262,7 @@ fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
 }
 
 /// Writes the price that the lines come to; the last line taken away leaves the amount as it is.
-fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateFault> {
+pub(super) fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateFault> {
     let known = bill.open.sheet.price();
     let refit = known.map_or_else(|| bill.money(0), |price| price.refit.clone());
     let price = match (estimate.lines.is_empty(), known) {

@@ -5,6 +5,7 @@
 mod lines;
 mod parts;
 mod payment;
+mod template;
 
 use leptos::prelude::*;
 

@@ -15,6 +15,7 @@ use crate::ui::parts::intake::intake;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
+use crate::ui::screens::flow;
 use crate::ui::state::App;
 
 pub use counts::counts;
@@ -40,8 +41,10 @@ pub fn yard(app: App) -> AnyView {
                 {find(app, lang)}
             </div>
             {link(Look::Plain, counts, Route::Counts.to_hash())}
+            {flow::ways(app)}
             {move || app.jobs.with(|jobs| lists::lists(lang, fmt, jobs))}
             {vans::vans(app, lang)}
+            {flow::missing(app)}
         </main>
     }
     .into_any()

@@ -1,4 +1,4 @@
-//! What the vans have: instruments to be checked, parts on board, and numbers that are missing.
+//! What the vans have: instruments to be checked, and parts on board.
 
 use std::collections::BTreeMap;
 
@@ -7,48 +7,40 @@ use leptos::task::spawn_local;
 
 use crate::exchange::checks::{ToCheck, to_check};
 use crate::exchange::counted::marks;
-use crate::exchange::gap::gaps;
 use crate::exchange::stock::{OnBoard, on_board};
 use crate::exchange::summary::Summary;
-use crate::exchange::tally::rows as numbers;
 use crate::job::Sheet;
 use crate::text::{self, Lang, Ledger, Yard};
 use crate::ui::parts::today;
 use crate::ui::state::App;
 
-/// Numbers of entries in rows, each with its phone.
-type Numbers = Vec<(String, u64, u64)>;
-
-/// Instruments, parts and gaps of all vans.
+/// Instruments and parts of all vans.
 pub(super) fn vans(app: App, lang: Lang) -> AnyView {
-    let kits = RwSignal::new(None::<(Sheet, Numbers)>);
+    let kits = RwSignal::new(None::<Sheet>);
     Effect::new(move |_| {
         // Files that came in may have brought kits.
         app.jobs.track();
         spawn_local(async move {
             let kit = app.kits().await;
-            let mut beside = numbers(kit.entries());
-            beside.extend(app.book_numbers().await);
-            let _ = kits.try_set(Some((kit, beside)));
+            let _ = kits.try_set(Some(kit));
         });
     });
     (move || {
         kits.with(|kits| {
-            let (kit, beside) = kits.as_ref()?;
-            Some(app.jobs.with(|jobs| shown(lang, jobs, kit, beside)))
+            let kit = kits.as_ref()?;
+            Some(app.jobs.with(|jobs| shown(lang, jobs, kit)))
         })
     })
     .into_any()
 }
 
-fn shown(lang: Lang, jobs: &[Summary], kit: &Sheet, beside: &Numbers) -> AnyView {
+fn shown(lang: Lang, jobs: &[Summary], kit: &Sheet) -> AnyView {
     let marks = marks(jobs);
     let van = |van: &str| text::van_name(lang, marks.get(van).map_or(van, String::as_str));
     view! {
         <div class="yard__lists">
             {instruments(lang, &due(jobs, kit), &van)}
             {stock(lang, &on_board(kit, jobs, &today()), &van)}
-            {missing(lang, jobs, beside, &marks)}
         </div>
     }
     .into_any()
@@ -118,33 +110,6 @@ fn stock(lang: Lang, all: &[OnBoard], van: &dyn Fn(&str) -> String) -> Option<An
                     <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
                     <tbody>{all.iter().map(row).collect_view()}</tbody>
                 </table>
-            </section>
-        }
-        .into_any()
-    })
-}
-
-/// Running numbers of a phone that are in nothing at hand; a phone by its van's letters.
-fn missing(
-    lang: Lang,
-    jobs: &[Summary],
-    beside: &Numbers,
-    marks: &BTreeMap<String, String>,
-) -> Option<AnyView> {
-    let of_jobs = jobs.iter().flat_map(|job| &job.tally.rows);
-    let all = of_jobs.chain(beside);
-    let gaps = gaps(all.map(|(device, from, to)| (device.as_str(), (*from, *to))));
-    let row = |gap: &crate::exchange::gap::Gap| {
-        let device = marks.get(&gap.device).unwrap_or(&gap.device);
-        let (device, from, to) = (&text::van_name(lang, device), gap.from, gap.to);
-        view! { <li class="yard__gap">{text::yard(lang, Yard::Gap { device, from, to })}</li> }
-    };
-    (!gaps.is_empty()).then(|| {
-        view! {
-            <section class="jobs">
-                <h2>{text::ledger(lang, Ledger::GapsTitle)}</h2>
-                <p class="hint">{text::ledger(lang, Ledger::GapsSay)}</p>
-                <ul>{gaps.iter().map(row).collect_view()}</ul>
             </section>
         }
         .into_any()

@@ -1,0 +1,48 @@
+//! The shop's lines of an estimate, by kind of wheel end: taken into this one, or made out of it.
+
+use leptos::prelude::*;
+
+use super::Bill;
+use super::lines::{taxed, write};
+use crate::job::entry::VehicleField;
+use crate::job::practice::is_practice;
+use crate::text::{self, Flow};
+use crate::trade::money::Estimate;
+use crate::trade::wheel_end::Kind;
+use crate::ui::parts::key::{Look, key};
+use crate::ui::screens::flow::keep_shop;
+
+fn kind(bill: &Bill) -> Kind {
+    let told = bill.open.sheet.vehicle(VehicleField::Kind);
+    told.and_then(Kind::from_code).unwrap_or(Kind::BoltedDriven)
+}
+
+/// The key that begins with the shop's lines; nothing where it has none for this kind.
+pub(super) fn take(bill: &Bill) -> Option<AnyView> {
+    let kind = kind(bill);
+    let lines = bill.app.shop.with(|shop| {
+        let same = shop.currency.is_empty() || shop.currency == bill.currency;
+        shop.template(kind).filter(|_| same).map(<[_]>::to_vec)
+    })?;
+    let here = bill.clone();
+    let label = text::flow(bill.lang, Flow::TakeTemplate);
+    Some(key(Look::Plain, label, move || {
+        let _ = write(&here, taxed(&here, lines.clone()));
+    }))
+}
+
+/// The key that keeps these lines for the next estimates; practice has no prices of its own.
+pub(super) fn keep(bill: &Bill, estimate: &Estimate) -> Option<AnyView> {
+    let (app, kind, lines) = (bill.app, kind(bill), estimate.lines.clone());
+    let known = app
+        .shop
+        .with(|shop| shop.template(kind) == Some(lines.as_slice()));
+    if known || is_practice(&bill.open.sheet) {
+        return None;
+    }
+    let label = text::flow(bill.lang, Flow::KeepTemplate);
+    Some(key(Look::Foot, label, move || {
+        let lines = lines.clone();
+        keep_shop(app, move |shop| shop.set_template(kind, lines));
+    }))
+}

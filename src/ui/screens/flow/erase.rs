@@ -1,0 +1,163 @@
+//! Letting go of a customer: what goes, what stays, and what may name them besides.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::exchange::KeptText;
+use crate::exchange::erase::{Besides, Left, erased_with, left, pseudonym};
+use crate::job::entry::PersonField;
+use crate::text::{self, Flow, Say};
+use crate::ui::files::kept_texts;
+use crate::ui::parts::hold::hold;
+use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::route::Route;
+use crate::ui::state::{App, Open};
+
+/// What is to go besides the personal facts, and how it went.
+#[derive(Clone, Copy)]
+struct Erasing {
+    app: App,
+    kept: RwSignal<Vec<KeptText>>,
+    besides: RwSignal<BTreeSet<Besides>>,
+    done: RwSignal<Option<Flow>>,
+}
+
+/// The screen that erases the owner of the open job.
+pub fn erase(app: App) -> AnyView {
+    let erasing = Erasing {
+        app,
+        kept: RwSignal::new(Vec::new()),
+        besides: RwSignal::new(BTreeSet::new()),
+        done: RwSignal::new(None),
+    };
+    (move || {
+        let Some(open) = app.open.get() else {
+            return ().into_any();
+        };
+        let log = open.log.0.clone();
+        spawn_local(async move {
+            let kept = kept_texts(&app.shelf(), &log).await;
+            let _ = erasing.kept.try_set(kept);
+        });
+        shown(erasing, &open)
+    })
+    .into_any()
+}
+
+fn shown(erasing: Erasing, open: &Open) -> AnyView {
+    let app = erasing.app;
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let flow = move |word| text::flow(lang, word);
+    let person = PersonField::ALL.iter().filter_map(|field| {
+        let value = open.sheet.person(*field).filter(|text| !text.is_empty())?;
+        Some(format!("{}: {value}", text::person_field(lang, *field)))
+    });
+    let person: Vec<String> = person.collect();
+    let nobody = person.is_empty();
+    let person = person.into_iter().map(|line| view! { <li>{line}</li> });
+    let log = open.log.clone();
+    let told = move || {
+        let word = erasing.done.get()?;
+        let name = (word == Flow::EraseDone).then(|| pseudonym(&log));
+        Some(view! { {flow(word)} " " <b>{name}</b> })
+    };
+    let (log, hint) = (open.log.0.clone(), text::say(lang, Say::HoldToConfirm));
+    view! {
+        <main class="desk flow">
+            <h1>{flow(Flow::EraseTitle)}</h1>
+            {banners(app)}
+            <p>{flow(Flow::EraseGoes)}</p>
+            <ul>{person.collect_view()}</ul>
+            {nobody.then(|| view! { <p>{flow(Flow::EraseNobody)}</p> })}
+            <p>{flow(Flow::EraseStays)}</p>
+            {move || erasing.kept.with(|kept| rows(erasing, &left(kept)))}
+            <p role="status">{told}</p>
+            {hold(flow(Flow::EraseNow), hint, move || run(erasing, log.clone()))}
+            {link(Look::Plain, text::say(lang, Say::Back), Route::Where(open.log.0.clone()).to_hash())}
+        </main>
+    }
+    .into_any()
+}
+
+/// What may name somebody, each with its words or its count, and whether it goes.
+fn rows(erasing: Erasing, left: &Left) -> AnyView {
+    let lang = erasing
+        .app
+        .settings
+        .with_untracked(|settings| settings.lang);
+    let all = [
+        (Besides::Complaint, Flow::Complaint, left.complaint.clone()),
+        (Besides::Notes, Flow::Notes, left.notes.clone()),
+        (
+            Besides::Signatures,
+            Flow::Signatures,
+            count(left.signatures),
+        ),
+        (Besides::Photos, Flow::Photos, count(left.photos.len())),
+    ];
+    let there = all.into_iter().filter(|(_, _, says)| !says.is_empty());
+    let rows = there.map(|(which, title, says)| {
+        let goes = move || erasing.besides.with(|all| all.contains(&which));
+        let turn = move |_| {
+            erasing.besides.update(|all| {
+                if !all.remove(&which) {
+                    all.insert(which);
+                }
+            });
+        };
+        let word = move || text::flow(lang, if goes() { Flow::Goes } else { Flow::Stays });
+        view! {
+            <li>
+                <button
+                    type="button"
+                    class="kit__row"
+                    aria-pressed=move || if goes() { "true" } else { "false" }
+                    on:click=turn
+                >
+                    <span>{text::flow(lang, title)} ": " {says.join(" / ")}</span>
+                    <b>{word}</b>
+                </button>
+            </li>
+        }
+    });
+    let rows: Vec<_> = rows.collect();
+    if rows.is_empty() {
+        return ().into_any();
+    }
+    view! {
+        <p>{text::flow(lang, Flow::EraseMay)}</p>
+        <ul class="flow__jobs">{rows}</ul>
+    }
+    .into_any()
+}
+
+fn count(n: usize) -> Vec<String> {
+    (n > 0).then(|| n.to_string()).into_iter().collect()
+}
+
+fn run(erasing: Erasing, log: String) {
+    let app = erasing.app;
+    let besides: Vec<Besides> = erasing.besides.get_untracked().into_iter().collect();
+    spawn_local(async move {
+        let shelf = app.shelf();
+        let kept = kept_texts(&shelf, &log).await;
+        let Ok(gone) = erased_with(&kept, &besides) else {
+            erasing.done.set(Some(Flow::EraseFailed));
+            return;
+        };
+        let word = match shelf.replace(&gone).await {
+            Ok(()) if gone.is_empty() => Flow::EraseNobody,
+            Ok(()) => Flow::EraseDone,
+            Err(_) => Flow::EraseFailed,
+        };
+        if besides.contains(&Besides::Photos) {
+            shelf.drop_photos(&left(&kept).photos).await;
+        }
+        app.reread(std::slice::from_ref(&log)).await;
+        app.read_list();
+        let _ = erasing.done.try_set(Some(word));
+    });
+}

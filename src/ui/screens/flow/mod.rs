@@ -1,0 +1,84 @@
+//! Files between the yard and its vans: the day out, the day back, the receipt, and what the yard
+//! lets go of.
+
+mod arrived;
+mod day;
+mod erase;
+mod missing;
+mod out;
+mod shop;
+
+pub use arrived::arrived;
+pub use day::day;
+pub use erase::erase;
+pub use missing::{missing, ways};
+pub use out::out;
+pub use shop::{keep_it as keep_shop, shop};
+
+use leptos::prelude::*;
+
+use crate::exchange::receipt::{is_named, not_held};
+use crate::exchange::summary::Summary;
+use crate::exchange::{self, KeptText};
+use crate::job::practice::is_practice;
+use crate::slate;
+use crate::text::{self, Flow, Lang};
+use crate::ui::screens::whole;
+use crate::ui::state::{App, Open};
+
+/// When a job is to be done, on its row.
+pub fn slot_line(job: &Summary, lang: Lang) -> Option<AnyView> {
+    let says = text::slot_words(lang, &job.day, &job.time, &job.van);
+    let open = job.ending.is_empty() && !job.day.is_empty();
+    open.then(|| view! { <span class="job__slot">{says}</span> }.into_any())
+}
+
+/// Whether the yard has a job, on its row; nothing before the first receipt.
+pub fn in_yard_line(app: App, job: &Summary, lang: Lang) -> Option<AnyView> {
+    let (log, runs, let_go) = (job.log.clone(), job.runs.clone(), job.let_go);
+    let practice = job.practice;
+    let says = move || {
+        let word = app.held.with(|held| {
+            let known = !held.is_empty() && !practice;
+            known.then(|| word(is_named(&log, &runs, held)))
+        })?;
+        let word = if let_go { Flow::LetGo } else { word };
+        Some(view! { <span class="job__next">{text::flow(lang, word)}</span> })
+    };
+    Some(says.into_any())
+}
+
+/// Whether the yard has the open job, by the digests of its receipts.
+pub fn in_yard(app: App, open: &Open) -> Option<AnyView> {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let held = app.held.get();
+    if held.is_empty() || is_practice(&open.sheet) {
+        return None;
+    }
+    let records = slate::records(open.sheet.entries()).unwrap_or_default();
+    let kept: Vec<KeptText> = records
+        .into_iter()
+        .map(|it| KeptText {
+            log: it.log,
+            id: it.id,
+            text: it.text,
+        })
+        .collect();
+    let word = word(not_held(&open.log.0, &kept, &held).is_empty());
+    Some(view! { <p class="hint">{text::flow(lang, word)}</p> }.into_any())
+}
+
+const fn word(in_yard: bool) -> Flow {
+    if in_yard {
+        Flow::InYard
+    } else {
+        Flow::NotInYard
+    }
+}
+
+/// Offers these logs as one file.
+fn save(app: App, logs: &[exchange::export::Log], stem: &str) {
+    let made = exchange::export(logs).ok();
+    let name = format!("{stem}.json");
+    whole::offer(app, &name, "application/json", made.as_deref());
+}

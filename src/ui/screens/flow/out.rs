@@ -1,0 +1,112 @@
+//! What a van takes to the yard: everything since the last receipt, or the jobs that are chosen.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::exchange::export::Log;
+use crate::text::{self, Flow, Lang, Say};
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::strip::banners;
+use crate::ui::parts::today;
+use crate::ui::route::Route;
+use crate::ui::screens::flow::day::name;
+use crate::ui::screens::flow::save;
+use crate::ui::screens::whole;
+use crate::ui::state::App;
+
+/// How many jobs are shown; an older one is exported from its own screen.
+const MOST_ROWS: usize = 60;
+
+/// The screen of files for the yard.
+pub fn out(app: App) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let open = RwSignal::new(None::<Vec<Log>>);
+    let chosen = RwSignal::new(BTreeSet::<String>::new());
+    Effect::new(move |_| {
+        // The list of jobs says which are practice, the receipts what is new.
+        app.jobs.track();
+        app.held.track();
+        spawn_local(async move {
+            let _ = open.try_set(Some(app.since_receipt().await));
+        });
+    });
+    let flow = move |word| text::flow(lang, word);
+    let says = move || {
+        open.with(|open| match open.as_deref() {
+            None => String::new(),
+            Some([]) => flow(Flow::NothingNew).to_owned(),
+            Some(logs) => {
+                let entries = logs.iter().map(|(_, _, texts)| texts.len()).sum();
+                text::new_since(lang, entries, logs.len())
+            }
+        })
+    };
+    let close = move || {
+        let van = app.settings.with_untracked(|settings| settings.van.clone());
+        let stem = text::closed_file_stem(lang, &today(), &van);
+        open.with_untracked(|open| save(app, open.as_deref().unwrap_or_default(), &stem));
+    };
+    let nothing = move || open.with(|open| open.as_ref().is_none_or(Vec::is_empty));
+    view! {
+        <main class="desk flow">
+            <h1>{flow(Flow::OutTitle)}</h1>
+            {banners(app)}
+            <p role="status">{says}</p>
+            <button
+                type="button"
+                class="key key--primary"
+                prop:disabled=nothing
+                on:click=move |_| close()
+            >
+                {flow(Flow::CloseDay)}
+            </button>
+            <h2>{flow(Flow::ChooseJobs)}</h2>
+            <ul class="flow__jobs">{move || rows(app, lang, chosen)}</ul>
+            {key(Look::Plain, flow(Flow::ExportChosen), move || export(app, chosen))}
+            {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
+        </main>
+    }
+    .into_any()
+}
+
+fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> AnyView {
+    let mut jobs = app.jobs.get();
+    jobs.retain(|job| !job.practice);
+    jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
+    let rows = jobs.into_iter().take(MOST_ROWS).map(|job| {
+        let name = name(lang, &job);
+        let log = StoredValue::new(job.log);
+        let on = move || log.with_value(|log| chosen.with(|all| all.contains(log)));
+        let turn = move |_| {
+            chosen.update(|all| {
+                if !all.remove(&log.get_value()) {
+                    all.insert(log.get_value());
+                }
+            });
+        };
+        view! {
+            <li>
+                <button
+                    type="button"
+                    class="kit__row"
+                    aria-pressed=move || if on() { "true" } else { "false" }
+                    on:click=turn
+                >
+                    <span>{name}</span>
+                </button>
+            </li>
+        }
+    });
+    rows.collect_view().into_any()
+}
+
+fn export(app: App, chosen: RwSignal<BTreeSet<String>>) {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let logs: Vec<String> = chosen.get_untracked().into_iter().collect();
+    if !logs.is_empty() {
+        let name = format!("{}.json", text::job_file_stem(lang, &today(), ""));
+        whole::save(app, logs, name);
+    }
+}

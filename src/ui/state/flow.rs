@@ -1,0 +1,236 @@
+//! Between the yard and its vans: the shop's settings in force, receipts, and what leaves a van.
+
+use leptos::prelude::*;
+
+use crate::exchange::day::{logs_of_day, may_let_go};
+use crate::exchange::erase;
+use crate::exchange::export::Log;
+use crate::exchange::receipt::{held_in, not_held};
+use crate::exchange::wire::decode;
+use crate::exchange::{KeptText, LogKind};
+use crate::job::entry::{EntryId, LogId, Receipt, Shop, What};
+use crate::job::flow::{SHOP_LOG, YARD_LOG, held};
+use crate::job::{Sheet, kit};
+use crate::platform::clock;
+use crate::trade::money::TaxRule;
+use crate::ui::files::kept_texts;
+use crate::ui::state::App;
+use crate::units::Decimal;
+
+/// The setting that names the shop's settings in force, by their entry.
+const IN_FORCE: &str = "shop";
+/// The setting that names those that a file brought last.
+const OFFERED: &str = "shop_offered";
+
+/// The shop's settings that an entry noted.
+fn noted(sheet: &Sheet, id: &str) -> Option<Shop> {
+    let mut entries = sheet.entries().iter();
+    match &entries.find(|entry| entry.id.0 == id)?.what {
+        What::Shop(shop) => Some((**shop).clone()),
+        _ => None,
+    }
+}
+
+/// The last entry of a log that this device wrote.
+fn last_of(sheet: &Sheet, device: &str) -> Option<EntryId> {
+    let mine = sheet
+        .entries()
+        .iter()
+        .filter(|entry| entry.device == device);
+    mine.max_by_key(|entry| entry.n)
+        .map(|entry| entry.id.clone())
+}
+
+impl App {
+    /// Reads the shop's settings in force and the yard's receipts.
+    pub async fn read_flow(self) {
+        let shelf = self.shelf();
+        if let Some(id) = shelf.setting(IN_FORCE) {
+            let sheet = self.read_log(SHOP_LOG).await;
+            self.shop.set(noted(&sheet, &id).unwrap_or_default());
+        }
+        let receipts = self.read_log(YARD_LOG).await;
+        self.held.set(held(&receipts, &self.device()));
+    }
+
+    /// What this device would send out as the shop's settings: those in force, with the currency,
+    /// the tax, the warranty and the wrench rule that it works by.
+    pub async fn shop_here(self) -> Shop {
+        let settings = self.settings.get_untracked();
+        let percent = Decimal::parse(&settings.tax_percent).ok();
+        Shop {
+            currency: settings.currency,
+            tax: percent.map(|percent| TaxRule {
+                percent,
+                rounding: settings.tax_rounding,
+            }),
+            warranty: settings.warranty,
+            share: self.van_kit().await.more.share,
+            ..self.shop.get_untracked()
+        }
+    }
+
+    /// Notes the shop's settings, which are in force here from now on; false if they were not kept.
+    pub async fn keep_shop(self, shop: Shop) -> bool {
+        let log = LogId(SHOP_LOG.to_owned());
+        let whats = vec![What::Shop(Box::new(shop.clone()))];
+        if !self.append_to(log, whats).await {
+            return false;
+        }
+        let sheet = self.read_log(SHOP_LOG).await;
+        if let Some(id) = last_of(&sheet, &self.device()) {
+            self.shelf().set_setting(IN_FORCE, &id.0);
+        }
+        self.shop.set(shop);
+        true
+    }
+
+    /// Remembers what a file brought as the shop's settings, until they are taken.
+    pub fn offer_shop(self, id: &str) {
+        self.shelf().set_setting(OFFERED, id);
+    }
+
+    /// The settings that a file brought last, if others are in force here.
+    pub async fn offered_shop(self) -> Option<(String, Shop)> {
+        let shelf = self.shelf();
+        let id = shelf.setting(OFFERED)?;
+        if shelf.setting(IN_FORCE).as_ref() == Some(&id) {
+            return None;
+        }
+        let shop = noted(&self.read_log(SHOP_LOG).await, &id)?;
+        Some((id, shop))
+    }
+
+    /// Takes over what a file brought; what the shop has not set stays as it is here.
+    pub async fn take_shop(self, id: &str, shop: Shop) {
+        self.settings.update(|settings| {
+            if !shop.currency.is_empty() {
+                settings.currency.clone_from(&shop.currency);
+            }
+            if !shop.warranty.is_empty() {
+                settings.warranty.clone_from(&shop.warranty);
+            }
+            if let Some(tax) = &shop.tax {
+                tax.percent.as_typed().clone_into(&mut settings.tax_percent);
+                settings.tax_rounding = tax.rounding;
+            }
+        });
+        let shelf = self.shelf();
+        self.settings
+            .with_untracked(|settings| settings.write(&shelf));
+        let mut carried = self.van_kit().await;
+        if shop.share.is_some() && carried.more.share != shop.share {
+            carried.more.share = shop.share;
+            let log = LogId(kit::LOG.to_owned());
+            self.append_to(log, vec![What::Carried(carried)]).await;
+        }
+        shelf.set_setting(IN_FORCE, id);
+        self.shop.set(shop);
+        self.let_go_old().await;
+    }
+
+    /// The logs of a day file with their texts; of the shop's settings only those in force.
+    pub async fn day(self, chosen: &[String]) -> Vec<Log> {
+        let here = self.shop_here().await;
+        let shelf = self.shelf();
+        let known = shelf.setting(IN_FORCE).is_some();
+        if !known || here != self.shop.get_untracked() {
+            self.keep_shop(here).await;
+        }
+        let logs = shelf.logs().await;
+        let logs = self
+            .jobs
+            .with_untracked(|jobs| logs_of_day(jobs, chosen, &logs));
+        let in_force = shelf.setting(IN_FORCE).unwrap_or_default();
+        let mut whole = Vec::new();
+        for log in logs {
+            let mut texts = kept_texts(&shelf, &log).await;
+            if log == SHOP_LOG {
+                texts.retain(|kept| kept.id == in_force);
+            }
+            whole.push(log_of(&log, texts.iter()));
+        }
+        whole
+    }
+
+    /// Everything that no receipt holds, by log; practice is nobody's business, and of what came
+    /// from the yard only what this device added to it.
+    pub async fn since_receipt(self) -> Vec<Log> {
+        let shelf = self.shelf();
+        let practice: Vec<String> = self.jobs.with_untracked(|jobs| {
+            let practice = jobs.iter().filter(|job| job.practice);
+            practice.map(|job| job.log.clone()).collect()
+        });
+        let (held, device) = (self.held.get_untracked(), self.device());
+        let mut open = Vec::new();
+        for log in shelf.logs().await {
+            if practice.contains(&log) {
+                continue;
+            }
+            let texts = kept_texts(&shelf, &log).await;
+            let mut new = not_held(&log, &texts, &held);
+            if [SHOP_LOG, YARD_LOG].contains(&log.as_str()) {
+                let mine = |kept: &KeptText| decode(&kept.text).is_ok_and(|it| it.device == device);
+                new.retain(|kept| mine(kept));
+            }
+            if !new.is_empty() {
+                open.push(log_of(&log, new));
+            }
+        }
+        open
+    }
+
+    /// Writes a receipt for these logs as they are here; gives the file's one log.
+    pub async fn receipt(self, logs: &[String]) -> Option<Log> {
+        let shelf = self.shelf();
+        let mut lines = Vec::new();
+        for log in logs.iter().filter(|log| *log != YARD_LOG) {
+            lines.extend(held_in(&LogId(log.clone()), &kept_texts(&shelf, log).await));
+        }
+        let what = What::Receipt(Receipt { held: lines });
+        if !self.append_to(LogId(YARD_LOG.to_owned()), vec![what]).await {
+            return None;
+        }
+        let id = last_of(&self.read_log(YARD_LOG).await, &self.device())?;
+        let texts = kept_texts(&shelf, YARD_LOG).await;
+        let last = texts.iter().filter(|kept| kept.id == id.0);
+        Some(log_of(YARD_LOG, last))
+    }
+
+    /// Lets the persons of old jobs go that the yard has, if the shop wants that; gives how many
+    /// jobs that were. A device that gave a receipt is a yard and lets nothing go.
+    pub async fn let_go_old(self) -> usize {
+        let Some(days) = self.shop.with_untracked(|shop| shop.keep_days) else {
+            return 0;
+        };
+        let (shelf, lines, device) = (self.shelf(), self.held.get_untracked(), self.device());
+        let receipts = self.read_log(YARD_LOG).await;
+        if lines.is_empty() || last_of(&receipts, &device).is_some() {
+            return 0;
+        }
+        let (jobs, now) = (self.jobs.get_untracked(), clock::now().utc_ms);
+        let mut gone = Vec::new();
+        for job in jobs.iter().filter(|job| may_let_go(job, &jobs, days, now)) {
+            let texts = kept_texts(&shelf, &job.log).await;
+            if texts.is_empty() || !not_held(&job.log, &texts, &lines).is_empty() {
+                continue;
+            }
+            let Ok(emptied) = erase::let_go(&texts) else {
+                continue;
+            };
+            if shelf.replace(&emptied).await.is_ok() {
+                gone.push(job.log.clone());
+            }
+        }
+        self.reread(&gone).await;
+        if !gone.is_empty() {
+            self.read_list();
+        }
+        gone.len()
+    }
+}
+
+fn log_of<'a>(log: &str, texts: impl IntoIterator<Item = &'a KeptText>) -> Log {
+    let texts = texts.into_iter().map(|kept| kept.text.clone()).collect();
+    (LogKind::of(log), LogId(log.to_owned()), texts)
+}

@@ -1,0 +1,84 @@
+//! Who writes, on which device, with which running number; and taking the last tap back.
+
+use leptos::prelude::*;
+
+use crate::job::Sheet;
+use crate::job::entry::What;
+use crate::job::practice::{self, OWN_COUNT};
+use crate::platform::{chance, clock};
+use crate::slate::{self, Pen};
+use crate::ui::state::App;
+
+/// Whether these entries are practice: they belong to such a job, or open one.
+pub(super) fn is_practice(sheet: &Sheet, whats: &[What]) -> bool {
+    let opens = |what: &What| matches!(what, What::Opened(opened) if opened.practice.is_some());
+    practice::is_practice(sheet) || whats.iter().any(opens)
+}
+
+/// The setting that holds the next running number: practice has one of its own.
+fn counter(device: &str) -> &'static str {
+    if device.ends_with(OWN_COUNT) {
+        "practice_n"
+    } else {
+        "n"
+    }
+}
+
+impl App {
+    /// The name of this device; empty before it wrote anything.
+    pub fn device(self) -> String {
+        self.shelf().setting("device").unwrap_or_default()
+    }
+
+    /// Everything about a tap that is not what happened; `None` if there is no chance to be had.
+    pub fn pen(self, practice: bool) -> Option<Pen> {
+        let shelf = self.shelf();
+        let stamp = clock::now();
+        let chance = chance::random::<10>().ok()?;
+        let mut device = shelf.setting("device").unwrap_or_else(|| {
+            let device: String = chance
+                .iter()
+                .take(4)
+                .map(|byte| format!("{byte:02x}"))
+                .collect();
+            shelf.set_setting("device", &device);
+            device
+        });
+        if practice {
+            device.push_str(OWN_COUNT);
+        }
+        let n = shelf
+            .setting(counter(&device))
+            .and_then(|n| n.parse().ok())
+            .unwrap_or(1_u64);
+        Some(Pen {
+            by: self.settings.with_untracked(|settings| settings.by.clone()),
+            device,
+            n,
+            utc_ms: stamp.utc_ms,
+            offset_min: stamp.offset_min,
+            told: None,
+            chance,
+        })
+    }
+
+    pub(super) fn count_up(self, pen: &Pen, by: usize) {
+        let by = u64::try_from(by).unwrap_or(1);
+        let next = pen.n.saturating_add(by).to_string();
+        self.shelf().set_setting(counter(&pen.device), &next);
+    }
+
+    /// Takes back the last tap of this phone.
+    pub fn undo(self) {
+        let Some(open) = self.open.get_untracked() else {
+            return;
+        };
+        let mut device = self.device();
+        if practice::is_practice(&open.sheet) {
+            device.push_str(OWN_COUNT);
+        }
+        if let Some(strike) = slate::undo(&open.sheet, &device) {
+            self.append(vec![strike]);
+        }
+    }
+}

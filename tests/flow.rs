@@ -1,0 +1,259 @@
+//! Files between the yard and its vans: a day out, a day back, the receipt, and what may leave a van.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/random_jobs.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod random_jobs;
+
+use hubslate::exchange::day::{logs_of_day, may_let_go};
+use hubslate::exchange::erase::{erased, let_go};
+use hubslate::exchange::gaps::{gaps, runs};
+use hubslate::exchange::receipt::{held_in, is_named, not_held};
+use hubslate::exchange::summary::Summary;
+use hubslate::exchange::wire::decode;
+use hubslate::exchange::{KeptText, LogKind, export, read};
+use hubslate::job::entry::{DayTime, Entry, LogId, PersonField, Slot, What};
+use hubslate::job::fold;
+use proptest::prelude::*;
+use random_jobs::{Chance, RandomJob};
+
+const DAY_MS: i64 = 86_400_000;
+
+fn kept(text: &str) -> KeptText {
+    let entry = decode(text).unwrap();
+    KeptText {
+        log: entry.log.0,
+        id: entry.id.0,
+        text: text.to_owned(),
+    }
+}
+
+fn all(job: &RandomJob) -> Vec<KeptText> {
+    job.texts().iter().map(|text| kept(text)).collect()
+}
+
+fn entries(records: &[KeptText]) -> Vec<Entry> {
+    records.iter().map(|r| decode(&r.text).unwrap()).collect()
+}
+
+fn log_of(records: &[KeptText]) -> LogId {
+    LogId(records[0].log.clone())
+}
+
+/// A job that two devices wrote, numbered as their devices count.
+fn two_devices(seed: u64) -> Vec<KeptText> {
+    let base = RandomJob::begin(seed, "yard");
+    let mut van = base.on("van-1", seed + 1);
+    van.go_on();
+    let mut counts = std::collections::BTreeMap::new();
+    for entry in &mut van.entries {
+        let n = counts.entry(entry.device.clone()).or_insert(100_u64);
+        entry.n = *n;
+        *n += 1;
+    }
+    all(&van)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(32))]
+
+    /// Whatever part of a job came in, what is still to bring is exactly the rest; a part with a
+    /// hole vouches for nothing of its device.
+    #[test]
+    fn a_receipt_leaves_exactly_what_the_yard_lacks(seed in 0_u64..10_000, cut in 0_usize..200) {
+        let here = two_devices(seed);
+        let log = log_of(&here);
+        let (there, rest) = here.split_at(cut.min(here.len()));
+        let open = not_held(&log.0, &here, &held_in(&log, there));
+        prop_assert_eq!(&open, &rest.iter().collect::<Vec<_>>());
+        let runs = runs(&entries(&here));
+        prop_assert_eq!(is_named(&log.0, &runs, &held_in(&log, there)), rest.is_empty());
+        // An erased person changes nothing of what the yard has.
+        let gone = erased(&here).unwrap();
+        let erased: Vec<KeptText> = here.iter().map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone()).collect();
+        prop_assert_eq!(held_in(&log, &erased), held_in(&log, &here));
+        prop_assert_eq!(not_held(&log.0, &erased, &held_in(&log, &here)), Vec::<&KeptText>::new());
+    }
+
+    #[test]
+    fn a_receipt_for_other_contents_or_with_a_hole_holds_nothing_of_that_device(seed in 0_u64..10_000) {
+        let mut chance = Chance(seed);
+        let here = two_devices(seed);
+        let log = log_of(&here);
+        let van = |r: &&KeptText| decode(&r.text).unwrap().device == "van-1";
+        let mine = here.iter().filter(van).count();
+        prop_assume!(mine > 2);
+        let hit = here.iter().filter(van).nth(usize::from(chance.often(50))).unwrap();
+        let holed: Vec<KeptText> = here.iter().filter(|r| *r != hit).cloned().collect();
+        let open = not_held(&log.0, &here, &held_in(&log, &holed));
+        prop_assert_eq!(open.len(), mine);
+        let mut other = here.clone();
+        let place = other.iter().position(|r| r == hit).unwrap();
+        other[place].text = other[place].text.replacen("\"offset_min\":", "\"offset_min\":1", 1);
+        prop_assert_ne!(&other[place].text, &hit.text);
+        let open = not_held(&log.0, &here, &held_in(&log, &other));
+        prop_assert_eq!(open.len(), mine);
+        // A receipt for another job says nothing of this one.
+        let lines = held_in(&LogId("another".to_owned()), &here);
+        prop_assert_eq!(not_held(&log.0, &here, &lines).len(), here.len());
+    }
+}
+
+#[test]
+fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
+    let mut job = RandomJob::begin(5, "van-1");
+    let number = |job: &mut RandomJob| {
+        for (n, entry) in (1..).zip(&mut job.entries) {
+            entry.n = n;
+        }
+    };
+    number(&mut job);
+    let first = all(&job);
+    let log = log_of(&first);
+    let receipt = held_in(&log, &first);
+    assert_eq!(receipt.len(), 1);
+    job.tap(vec![What::Note(None, "the owner called".to_owned())]);
+    number(&mut job);
+    let now = all(&job);
+    let open = not_held(&log.0, &now, &receipt);
+    assert_eq!(open.len(), now.len() - first.len());
+    let texts = open.iter().map(|r| r.text.clone()).collect();
+    let file = export(&[(LogKind::Job, log.clone(), texts)]).unwrap();
+    let came = read(&file).unwrap().logs.remove(0).records;
+    let union = [first, came].concat();
+    assert_eq!(held_in(&log, &union), held_in(&log, &now));
+    assert_eq!(gaps(&runs(&entries(&union))), []);
+    assert!(!is_named(&log.0, &runs(&entries(&now)), &receipt));
+    assert!(is_named(
+        &log.0,
+        &runs(&entries(&now)),
+        &held_in(&log, &union)
+    ));
+}
+
+fn summary(log: &str, whats: Vec<What>) -> Summary {
+    let mut job = RandomJob::begin(1, "yard");
+    job.entries.clear();
+    job.tap(whats);
+    let sheet = fold(job.entries.iter().cloned());
+    Summary::of(&LogId(log.to_owned()), &sheet, None)
+}
+
+fn slot(day: &str, time: Option<&str>) -> What {
+    What::Slot(Slot {
+        day: day.parse().unwrap(),
+        time: time.and_then(DayTime::parse),
+        van: "N".to_owned(),
+    })
+}
+
+fn plate(text: &str) -> What {
+    What::Person(PersonField::Plate, text.to_owned())
+}
+
+#[test]
+fn a_day_file_has_the_jobs_in_order_then_earlier_visits_books_and_the_shop() {
+    let mut earlier = summary("earlier", vec![plate("prc-001")]);
+    earlier.ending = "finished".to_owned();
+    let mut practice = earlier.clone();
+    (practice.log, practice.practice) = ("practice".to_owned(), true);
+    let mut other = summary("other", vec![plate("XX 1")]);
+    other.ending = "finished".to_owned();
+    let jobs = [
+        summary(
+            "late",
+            vec![plate("PRC 001"), slot("2026-03-04", Some("14:00"))],
+        ),
+        summary("any", vec![plate("PRC 002"), slot("2026-03-04", None)]),
+        summary("early", vec![plate(""), slot("2026-03-04", Some("09:30"))]),
+        summary("left", vec![plate("PRC 003")]),
+        earlier,
+        practice,
+        other,
+    ];
+    let names = |list: &[&str]| {
+        list.iter()
+            .map(|it| (*it).to_owned())
+            .collect::<Vec<String>>()
+    };
+    let known = names(&[
+        "book:marten",
+        "kit:van",
+        "shop:rules",
+        "yard:receipts",
+        "any",
+    ]);
+    let logs = logs_of_day(&jobs, &names(&["any", "late", "early", "practice"]), &known);
+    assert_eq!(
+        logs,
+        [
+            "early",
+            "late",
+            "any",
+            "earlier",
+            "book:marten",
+            "shop:rules"
+        ]
+    );
+    assert_eq!(
+        (jobs[0].day.as_str(), jobs[0].time.as_str()),
+        ("2026-03-04", "14:00")
+    );
+}
+
+#[test]
+fn only_old_jobs_with_nothing_due_and_no_open_visit_may_let_their_person_go() {
+    let mut ended = summary("ended", vec![plate("PRC 001")]);
+    (ended.ending, ended.touched) = ("finished".to_owned(), 0);
+    let may = |job: &Summary, others: &[Summary], days_later: i64| {
+        may_let_go(job, others, 30, days_later * DAY_MS + 1)
+    };
+    assert!(may(&ended, &[ended.clone()], 30));
+    assert!(!may(&ended, &[], 29));
+    let with = |change: fn(&mut Summary)| {
+        let mut job = ended.clone();
+        change(&mut job);
+        job
+    };
+    let open = with(|job| job.ending.clear());
+    assert!(!may(&open, &[], 90));
+    let due = with(|job| {
+        (job.due, job.next) = ("2026-03-04".to_owned(), "retorque_done".to_owned());
+    });
+    assert!(!may(&due, &[], 90));
+    let next_visit = summary("next", vec![plate("prc 001")]);
+    assert!(!may(&ended, &[next_visit], 90));
+    assert!(may(&ended, &[summary("next", vec![plate("XX 1")])], 90));
+    let gone = with(|job| job.let_go = true);
+    assert!(!may(&gone, &[], 90));
+    assert!(!may(&with(|job| job.practice = true), &[], 90));
+}
+
+#[test]
+fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
+    let here = two_devices(9);
+    let gone = let_go(&here).unwrap();
+    let after: Vec<KeptText> = here
+        .iter()
+        .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
+        .collect();
+    let (was, is) = (fold(entries(&here)), fold(entries(&after)));
+    assert_eq!(is.problems(), was.problems());
+    assert_eq!(is.corners(), was.corners());
+    assert_eq!(is.person(PersonField::Name), None);
+    let log = log_of(&here);
+    let line = Summary::of(&log, &is, None);
+    assert!(line.let_go && !line.erased);
+    assert!(line.title().starts_with("owner-"));
+    assert_eq!(line.runs, Summary::of(&log, &was, None).runs);
+    // The receipt that let it go still fits what stays.
+    assert_eq!(
+        not_held(&log.0, &after, &held_in(&log, &here)),
+        Vec::<&KeptText>::new()
+    );
+}
