@@ -36,8 +36,8 @@ pub fn yard(app: App) -> AnyView {
             </header>
             {banners(app)}
             <div class="yard__top">
-                {intake(app, text::ledger(lang, Ledger::OpenFiles))}
                 {find(app, lang)}
+                {intake(app, text::ledger(lang, Ledger::OpenFiles))}
             </div>
             {link(Look::Plain, counts, Route::Counts.to_hash())}
             {move || app.jobs.with(|jobs| lists::lists(lang, fmt, jobs))}
