@@ -126,6 +126,8 @@ pub(in crate::text) fn measure(measure: Measure) -> (&'static str, &'static str)
 pub(in crate::text) fn van_name(name: &str) -> String {
     if name.is_empty() {
         ledger(Ledger::AllVans).to_owned()
+    } else if name.starts_with("van") {
+        name.to_owned()
     } else {
         format!("Van {name}")
     }
@@ -161,8 +163,8 @@ pub(in crate::text) fn span_alt(title: &str, rows: &str) -> String {
 
 pub(in crate::text) fn work_on(kind: &str, corners: usize) -> String {
     if corners == 1 {
-        format!("{kind}, one corner")
+        kind.to_owned()
     } else {
-        format!("{kind}, {corners} corners")
+        format!("{kind}, {corners}×")
     }
 }

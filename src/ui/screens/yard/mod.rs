@@ -37,8 +37,8 @@ pub fn yard(app: App) -> AnyView {
             </header>
             {banners(app)}
             <div class="yard__top">
-                {intake(app, text::ledger(lang, Ledger::OpenFiles))}
                 {find(app, lang)}
+                {intake(app, text::ledger(lang, Ledger::OpenFiles))}
             </div>
             {link(Look::Plain, counts, Route::Counts.to_hash())}
             {flow::ways(app)}
