@@ -24,6 +24,7 @@ use std::path::Path;
 use each::LOG;
 use every::entry;
 use hubslate::exchange::envelope::{KeptText, MADE_BY};
+use hubslate::exchange::erase::{Besides, Left, erased_with, left, let_go};
 use hubslate::exchange::wire::{WireError, decode, encode};
 use hubslate::exchange::{
     EntryFault, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,

@@ -62,7 +62,7 @@ fn carry_out(order: &Order) -> u8 {
         } => {
             let mut gathering = gather(files, *json);
             let made = gathering.make(make);
-            let whole = matches!(make, Make::Union | Make::Erased(_));
+            let whole = matches!(make, Make::Union | Make::Erased(..));
             let bytes = made.and_then(|text| match whole && is_zip(out) {
                 true => gathering.packed(&text, out),
                 false => Ok(text.into_bytes()),

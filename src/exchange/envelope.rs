@@ -108,7 +108,10 @@ pub(super) enum Gone {
 /// How the body of an entry is gone, with the digest of the original; nothing where it is there.
 pub(super) fn gone(text: &str) -> Option<(Gone, String)> {
     // Nearly every entry is settled by a look; a name may also be written with escapes.
-    if !["erased", "let_go", "\\u"].iter().any(|name| text.contains(name)) {
+    if !["erased", "let_go", "\\u"]
+        .iter()
+        .any(|name| text.contains(name))
+    {
         return None;
     }
     #[derive(Deserialize)]

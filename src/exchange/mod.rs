@@ -6,11 +6,11 @@ pub mod calendar;
 pub mod canonical;
 pub mod checks;
 pub mod counted;
+pub mod day;
 pub mod envelope;
 pub mod erase;
 pub mod export;
 pub mod find;
-pub mod day;
 pub mod gaps;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
@@ -18,8 +18,8 @@ pub mod import;
 pub mod merge;
 pub mod paper;
 pub mod reach;
-pub mod stock;
 pub mod receipt;
+pub mod stock;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod table;

@@ -1,10 +1,7 @@
 //! What one job adds to the counts of a shop, as it is kept beside its line in the list.
 
-use std::collections::BTreeMap;
-
 use serde::{Deserialize, Serialize};
 
-use crate::job::entry::Entry;
 use crate::job::tally::{self as facts, Part};
 use crate::job::{Sheet, plan};
 use crate::trade::damage::Damage;

@@ -31,7 +31,9 @@ use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Decision, Dial, Felt, Place, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
-use crate::units::{Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed, TypedAngle, TypedLength};
+use crate::units::{
+    Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed, TypedAngle, TypedLength,
+};
 use crate::words;
 
 /// The identity of an entry: a UUID version 7 as text.

@@ -8,10 +8,10 @@ mod book;
 mod consent;
 mod desk;
 mod en;
+mod flow;
 mod kept;
 mod ledger;
 mod paper;
-mod flow;
 mod reason;
 mod report;
 mod runout;
@@ -25,10 +25,10 @@ mod yard;
 pub use book::BookWord;
 pub use consent::Asking;
 pub use desk::Desk;
+pub use flow::Flow;
 pub use kept::Kept;
 pub use ledger::Ledger;
 pub use paper::Paper;
-pub use flow::Flow;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -38,7 +38,9 @@ pub use thickness::ThickWord;
 pub use yard::Yard;
 
 use crate::job::caption::CaptionWord;
-use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField};
+use crate::job::entry::{
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
+};
 use crate::job::kit::KitSlip;
 use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
@@ -55,11 +57,19 @@ use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::way::Difference;
-use crate::trade::play::{Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig, RoundError, Test};
+use crate::trade::play::{
+    Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
+    RoundError, Test,
+};
 use crate::trade::practice::Named;
-use crate::trade::runout::{Bound, Form, LeftOut, Next, RotorNext, SeriesFault, Surface, ThicknessFault, Undetermined};
+use crate::trade::runout::{
+    Bound, Form, LeftOut, Next, RotorNext, SeriesFault, Surface, ThicknessFault, Undetermined,
+};
 use crate::trade::vehicle::{Axle, CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
-use crate::trade::wheel_end::{Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step, StepKey};
+use crate::trade::wheel_end::{
+    Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
+    StepKey,
+};
 use crate::units::DecimalSlip;
 use crate::words;
 

@@ -244,7 +244,7 @@ fn drop_field(value: &mut Value, field: &str) {
 type Break = (&'static str, fn(&mut Value), &'static str, &'static str);
 
 /// The entry of a kind, or the file itself, is broken in one place each.
-const BREAKS: [Break; 34] = [
+const BREAKS: [Break; 36] = [
     (
         "another format",
         |f| f["format"] = json!("other"),
@@ -437,6 +437,8 @@ const BREAKS: [Break; 34] = [
         |f| body(f, "captioned")["word"] = json!("pretty"),
         "/word",
         "enum",
+    ),
+    (
         "a time of day that no clock shows",
         |f| body(f, "slot")["time"] = json!("24:00"),
         "/time",

@@ -3,7 +3,10 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::trade::fastening::{CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard, Stage, Thread, TorqueBody};
+use crate::trade::fastening::{
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
+    Stage, Thread, TorqueBody,
+};
 use crate::trade::play::{Dial, DialKind, Method, Place, Rig, Way};
 use crate::units::{AngleUnit, Force, ForceUnit, Length, LengthUnit, TorqueUnit, Typed};
 use crate::word::Word;

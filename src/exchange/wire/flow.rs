@@ -3,7 +3,9 @@
 use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{TypedText, raise_typed, typed};
-use crate::exchange::wire::money::{LineText, TaxText, lower_line, lower_tax, raise_line, raise_tax};
+use crate::exchange::wire::money::{
+    LineText, TaxText, lower_line, lower_tax, raise_line, raise_tax,
+};
 use crate::job::entry::{DayTime, Held, LogId, Receipt, Shop, ShopRetorque, Slot, Template};
 use crate::trade::wheel_end::Kind;
 

@@ -1,8 +1,10 @@
 //! From what happened to how it is stored.
 
 use crate::exchange::paper;
-use crate::exchange::wire::what::{AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse};
-use crate::exchange::wire::{card, kit, money, runout, thickness, flow};
+use crate::exchange::wire::what::{
+    AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
+};
+use crate::exchange::wire::{card, flow, kit, money, runout, thickness};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 

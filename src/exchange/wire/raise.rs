@@ -2,10 +2,14 @@
 
 use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, kit, money, runout, thickness, flow};
+use crate::exchange::wire::{card, flow, kit, money, runout, thickness};
 use crate::job::also::Also;
 use crate::job::caption::CaptionWord;
-use crate::job::entry::{self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId, HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice};
+use crate::job::entry::{
+    self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId,
+    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
+    Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice,
+};
 use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
@@ -13,7 +17,9 @@ use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{MishapKind, TypedLever};
 use crate::trade::play::{Decision, Felt, Place};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When};
+use crate::trade::wheel_end::{
+    Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
+};
 use crate::units::Decimal;
 
 /// What happened, if every word of it is known.

@@ -2,7 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::wire::card::{Gauge, SourceText, TypedText, lower_dial, lower_source, raise_dial, raise_source, raise_typed, typed, word};
+use crate::exchange::wire::card::{
+    Gauge, SourceText, TypedText, lower_dial, lower_source, raise_dial, raise_source, raise_typed,
+    typed, word,
+};
 use crate::job::entry::{RunoutCard, RunoutReading, Setup};
 use crate::trade::answer::Answer;
 use crate::trade::runout::{LeftOut, Surface};

@@ -2,7 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::exchange::wire::card::{SourceText, TypedText, lower_source, raise_source, raise_typed, typed};
+use crate::exchange::wire::card::{
+    SourceText, TypedText, lower_source, raise_source, raise_typed, typed,
+};
 use crate::job::entry::{Gauging, ThicknessCard, ThicknessReading};
 use crate::trade::runout::{Bound, Micrometer};
 use crate::trade::vehicle::{Axle, Corner};

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
-use crate::exchange::wire::{runout, thickness, flow};
+use crate::exchange::wire::{flow, runout, thickness};
 
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
@@ -210,6 +210,7 @@ pub(super) enum What {
     FromPaper {
         version: u32,
         lines: Vec<String>,
+    },
     Slot(flow::SlotText),
     Shop(flow::ShopText),
     Receipt {

@@ -5,7 +5,9 @@ use crate::job::seen::TipSlip;
 use crate::trade::fastening::{Condition, Pattern, PropertyClass};
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
-use crate::trade::play::{Conformity, DialKind, Ground, LimitSource, Mark, Method, Place, Rig, RoundError, Test};
+use crate::trade::play::{
+    Conformity, DialKind, Ground, LimitSource, Mark, Method, Place, Rig, RoundError, Test,
+};
 
 pub(in crate::text) fn method(method: Method) -> &'static str {
     match method {

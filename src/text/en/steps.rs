@@ -1,6 +1,10 @@
 //! Which text belongs to which step.
 
-use super::{steps_close as close, steps_gauge as gauge, steps_listen as listen, steps_pack as pack, steps_pictures as pictures, steps_rock as rock, steps_site as site, steps_strip as strip, steps_tighten as tighten};
+use super::{
+    steps_close as close, steps_gauge as gauge, steps_listen as listen, steps_pack as pack,
+    steps_pictures as pictures, steps_rock as rock, steps_site as site, steps_strip as strip,
+    steps_tighten as tighten,
+};
 use crate::text::step::StepText;
 use crate::trade::wheel_end::{NutPosition, SHOVE_WAITED, Step, StepKey};
 

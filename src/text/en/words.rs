@@ -1,12 +1,16 @@
 //! The trade's words as a person reads them.
 
-use crate::job::entry::{Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField};
+use crate::job::entry::{
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
+};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::money::{LineKind, TaxRounding};
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign};
+use crate::trade::wheel_end::{
+    Because, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign,
+};
 
 pub(in crate::text) fn phase(phase: Phase) -> &'static str {
     match phase {

@@ -8,7 +8,7 @@ mod book;
 mod cards;
 mod closing;
 mod decide;
-mod flow;
+pub mod flow;
 mod home;
 mod import;
 mod loose;

@@ -222,7 +222,7 @@ impl App {
                 gone.push(job.log.clone());
             }
         }
-        self.reread(&gone).await;
+        self.lines(&gone, Vec::new()).await;
         if !gone.is_empty() {
             self.read_list();
         }

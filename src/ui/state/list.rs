@@ -8,7 +8,7 @@ use leptos::task::spawn_local;
 use super::{App, Open};
 use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
-use crate::job::{Sheet, book, kit};
+use crate::job::{Sheet, kit};
 use crate::slate;
 use crate::ui::files::Fresh;
 

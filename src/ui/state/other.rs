@@ -218,17 +218,6 @@ impl App {
         });
     }
 
-    /// Takes back the last tap of this phone.
-    pub fn undo(self) {
-        let Some(open) = self.open.get_untracked() else {
-            return;
-        };
-        let device = self.shelf().setting("device").unwrap_or_default();
-        if let Some(strike) = slate::undo(&open.sheet, &device) {
-            self.append(vec![strike]);
-        }
-    }
-
     /// Throws a practice job away for good and goes home.
     pub fn throw_away(self, log: String) {
         spawn_local(async move {

@@ -164,7 +164,7 @@ fn make(packing: Packing) {
                 app.append_to(LogId(log), vec![What::Slot(slot)]).await;
             }
         }
-        app.reread(&logs).await;
+        app.lines(&logs, Vec::new()).await;
         app.read_list_now().await;
         let whole = app.day(&logs).await;
         save(

@@ -156,7 +156,7 @@ fn run(erasing: Erasing, log: String) {
         if besides.contains(&Besides::Photos) {
             shelf.drop_photos(&left(&kept).photos).await;
         }
-        app.reread(std::slice::from_ref(&log)).await;
+        app.lines(std::slice::from_ref(&log), Vec::new()).await;
         app.read_list();
         let _ = erasing.done.try_set(Some(word));
     });

@@ -16,6 +16,7 @@ pub use out::out;
 pub use shop::{keep_it as keep_shop, shop};
 
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 use crate::exchange::receipt::{is_named, not_held};
 use crate::exchange::summary::Summary;
@@ -78,7 +79,7 @@ const fn word(in_yard: bool) -> Flow {
 
 /// Offers these logs as one file.
 fn save(app: App, logs: &[exchange::export::Log], stem: &str) {
-    let made = exchange::export(logs).ok();
+    let made = exchange::export(logs).ok().map(String::into_bytes);
     let name = format!("{stem}.json");
-    whole::offer(app, &name, "application/json", made.as_deref());
+    spawn_local(whole::offer(app, name, "application/json", made));
 }

@@ -136,7 +136,9 @@ pub fn keep_it(app: App, change: impl FnOnce(&mut Shop) + 'static) {
         let mut shop = app.shop_here().await;
         change(&mut shop);
         let kept = app.keep_shop(shop).await;
-        app.told.set((!kept).then_some(Say::ImportNotKept));
+        let lang = app.settings.with_untracked(|settings| settings.lang);
+        app.told
+            .set((!kept).then(|| text::say(lang, Say::ImportNotKept)));
     });
 }
 

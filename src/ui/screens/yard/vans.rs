@@ -1,7 +1,5 @@
 //! What the vans have: instruments to be checked, and parts on board.
 
-use std::collections::BTreeMap;
-
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -10,7 +8,7 @@ use crate::exchange::counted::marks;
 use crate::exchange::stock::{OnBoard, on_board};
 use crate::exchange::summary::Summary;
 use crate::job::Sheet;
-use crate::text::{self, Lang, Ledger, Yard};
+use crate::text::{self, Lang, Ledger};
 use crate::ui::parts::today;
 use crate::ui::state::App;
 
