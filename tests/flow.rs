@@ -141,7 +141,7 @@ fn summary(log: &str, whats: Vec<What>) -> Summary {
     job.entries.clear();
     job.tap(whats);
     let sheet = fold(job.entries.iter().cloned());
-    Summary::of(&LogId(log.to_owned()), &sheet, None)
+    Summary::of(&LogId(log.to_owned()), &sheet, &[], None)
 }
 
 fn slot(day: &str, time: Option<&str>) -> What {
@@ -247,10 +247,10 @@ fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
     assert_eq!(is.corners(), was.corners());
     assert_eq!(is.person(PersonField::Name), None);
     let log = log_of(&here);
-    let line = Summary::of(&log, &is, None);
+    let line = Summary::of(&log, &is, &[], None);
     assert!(line.let_go && !line.erased);
     assert!(line.title().starts_with("owner-"));
-    assert_eq!(line.runs, Summary::of(&log, &was, None).runs);
+    assert_eq!(line.runs, Summary::of(&log, &was, &[], None).runs);
     // The receipt that let it go still fits what stays.
     assert_eq!(
         not_held(&log.0, &after, &held_in(&log, &here)),
