@@ -28,6 +28,8 @@ pub(super) fn lifted_again(at: &CornerPlan, mut steps: Vec<StepSpec>) -> Vec<Ste
         .find(|spec| !matches!(spec.form, Form::Card(_)));
     if let Some(first) = work {
         first.holds.insert(0, HoldPoint::Stand);
+        // What waits for an answer is told alone.
+        first.joins = false;
     }
     let mut all = lift(at.corner);
     all.append(&mut steps);
