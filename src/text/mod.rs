@@ -477,7 +477,8 @@ spoken! {
     /// What the card books of a file brought.
     book::book_came(news: BookNews) -> String;
     /// Where the odometer will stand, and where it stands now.
-    screen::odometer_then(then: &str, now: &str) -> String;
+    screen::odometer_then(then: &str) -> String;
+    screen::odometer_now(now: &str) -> String;
     /// The name of a card book's file, without its ending.
     book::book_file_stem(date: &str) -> String;
     /// That another phone kept another figure.

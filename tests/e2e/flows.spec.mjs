@@ -100,7 +100,7 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
 
   await aVan(browser, host, faults, async (van) => {
     await van.take([file(day.name, day.text)]);
-    const offer = van.main.locator("section").filter({ hasText: "The shop's settings are other than those here:" });
+    const offer = van.main.locator("section.notice").filter({ hasText: "The shop's settings are other than those here:" });
     await expect(offer).toContainText("8.25");
     await expect(offer).toContainText("An hour of labor: not set → 95.00 USD");
     await van.key("Take the shop's settings").tap();

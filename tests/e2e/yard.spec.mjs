@@ -105,8 +105,8 @@ test("files are dropped, each says what became of it, and a gap is named", async
   await expect(rows.filter({ hasText: "b.json: nothing new" })).toBeVisible();
   await expect(rows.filter({ hasText: "c.json: refused" })).toContainText("The file is cut off.");
   await expect(rows.filter({ hasText: "d.txt: refused" })).toContainText("This is not a Hubslate file.");
-  const gaps = yard.list("Entries that are missing");
-  await expect(gaps).toContainText(new RegExp(`${device}: entries ${n}–${n + 2} missing`));
+  const gaps = yard.list("Entries that have not come in");
+  await expect(gaps).toContainText(new RegExp(`${device}\\): entries ${n}–${n + 2} missing`));
   await yard.drop([["a-whole.json", fileOf(entries)]]);
   await expect(gaps).toHaveCount(0);
 });

@@ -118,8 +118,12 @@ pub(in crate::text) fn overdue_since(what: &str, date: &str) -> String {
     format!("{what}: overdue since {date}")
 }
 
-pub(in crate::text) fn odometer_then(then: &str, now: &str) -> String {
-    format!("at {then} on the odometer; now {now}")
+pub(in crate::text) fn odometer_then(then: &str) -> String {
+    format!("at {then}")
+}
+
+pub(in crate::text) fn odometer_now(now: &str) -> String {
+    format!("; the odometer now stands at {now}")
 }
 
 pub(in crate::text) fn retorque_due(date: &str, distance: &str) -> String {

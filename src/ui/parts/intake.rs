@@ -152,7 +152,7 @@ fn progress(intake: Intake) -> Option<AnyView> {
             .with(|outcomes| outcomes.iter().filter(|(_, it)| is(it)).count())
     };
     (all > 1).then(|| {
-        let refused = count(|it| is_refused(it));
+        let refused = count(is_refused);
         let nothing = count(|it| matches!(it, Outcome::Taken { new: 0, .. }));
         let came = done.saturating_sub(refused + nothing);
         view! {

@@ -85,22 +85,27 @@ fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
 /// The distance and the day of the re-torque, whichever comes first.
 pub fn due(at: &At) -> Option<AnyView> {
     let due = retorque(at)?;
+    // Beside a signature there is room for where the odometer stands then, and for no more.
+    let odometer = retorque_odometer(at.sheet(), &due).map(|(now, then)| {
+        let (now, then) = (at.fmt.typed(&now).line(), at.fmt.typed(&then).line());
+        view! {
+            " " <small>{text::odometer_then(at.lang, &then)}</small>
+            <small class="due__alone">{text::odometer_now(at.lang, &now)}</small>
+        }
+    });
     let distance = due.distance.as_ref().map(|typed| {
         let (shown, twin) = (at.fmt.typed(typed), at.fmt.typed_twin(typed));
+        let twin = text::also_value(at.lang, &twin.line());
         view! {
             <dt>{at.say(Say::RetorqueDistance)}</dt>
             <dd>
-                {shown.line()} " " <small>{text::also_value(at.lang, &twin.line())}</small>
+                {shown.line()} " " <small class="due__alone">{twin}</small> {odometer}
             </dd>
         }
     });
-    let odometer = retorque_odometer(at.sheet(), &due).map(|(now, then)| {
-        let (now, then) = (at.fmt.typed(&now).line(), at.fmt.typed(&then).line());
-        view! { <dd class="hint">{text::odometer_then(at.lang, &then, &now)}</dd> }
-    });
     let shown = view! {
         <dl class="due">
-            {distance} {odometer}
+            {distance}
             <dt>{at.say(Say::RetorqueDate)}</dt>
             <dd>{due.date}</dd>
         </dl>
