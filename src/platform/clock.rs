@@ -2,8 +2,9 @@
 
 use chrono::{Datelike, NaiveDateTime, Timelike};
 use js_sys::Date;
-use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
+use wasm_bindgen::prelude::wasm_bindgen;
+use wasm_bindgen::{JsCast, JsValue};
 
 use super::js;
 use super::stamp::Stamp;
@@ -49,11 +50,24 @@ fn stamp_of(date: &Date) -> Stamp {
     }
 }
 
+// web-sys takes the handles for 32 bits, which cuts those of a clock that a test has put in place.
+#[wasm_bindgen]
+extern "C" {
+    #[wasm_bindgen(js_name = setTimeout)]
+    fn set_timeout(callback: &JsValue, ms: i32) -> JsValue;
+    #[wasm_bindgen(js_name = clearTimeout)]
+    fn clear_timeout(handle: &JsValue);
+    #[wasm_bindgen(js_name = setInterval)]
+    fn set_interval(callback: &JsValue, ms: i32) -> JsValue;
+    #[wasm_bindgen(js_name = clearInterval)]
+    fn clear_interval(handle: &JsValue);
+}
+
 /// A callback that is still to come; dropping it calls it off.
 #[derive(Debug)]
 #[must_use = "the callback is called off when the timer is dropped"]
 pub struct Timer {
-    handle: Option<i32>,
+    handle: JsValue,
     repeats: bool,
     _callback: Closure<dyn FnMut()>,
 }
@@ -61,12 +75,7 @@ pub struct Timer {
 /// Calls `callback` once, `ms` milliseconds from now.
 pub fn after(ms: i32, callback: impl FnOnce() + 'static) -> Timer {
     let callback = Closure::once(callback);
-    let handle = js::window().and_then(|window| {
-        let handler = callback.as_ref().unchecked_ref();
-        window
-            .set_timeout_with_callback_and_timeout_and_arguments_0(handler, ms)
-            .ok()
-    });
+    let handle = set_timeout(callback.as_ref(), ms);
     Timer {
         handle,
         repeats: false,
@@ -77,12 +86,7 @@ pub fn after(ms: i32, callback: impl FnOnce() + 'static) -> Timer {
 /// Calls `callback` every `ms` milliseconds until the timer is dropped.
 pub fn every(ms: i32, callback: impl Fn() + 'static) -> Timer {
     let callback = Closure::<dyn FnMut()>::new(callback);
-    let handle = js::window().and_then(|window| {
-        let handler = callback.as_ref().unchecked_ref();
-        window
-            .set_interval_with_callback_and_timeout_and_arguments_0(handler, ms)
-            .ok()
-    });
+    let handle = set_interval(callback.as_ref(), ms);
     Timer {
         handle,
         repeats: true,
@@ -101,13 +105,10 @@ pub fn later(ms: i32, callback: impl FnOnce() + 'static) {
 
 impl Drop for Timer {
     fn drop(&mut self) {
-        let (Some(window), Some(handle)) = (js::window(), self.handle) else {
-            return;
-        };
         if self.repeats {
-            window.clear_interval_with_handle(handle);
+            clear_interval(&self.handle);
         } else {
-            window.clear_timeout_with_handle(handle);
+            clear_timeout(&self.handle);
         }
     }
 }

@@ -174,7 +174,8 @@ fn captions(app: App, open: &Open, photo: &Photo) -> AnyView {
     let word = |word: &CaptionWord| say(Caption::Word(*word), text::caption_word(lang, *word));
     let words: Vec<AnyView> = offered(photo.step.step).iter().map(word).collect();
     let step = say(Caption::Step, text::kept(lang, Kept::AsTheStep));
-    let clean = hands_are_clean(open.next().map(|spec| spec.phase));
+    let over = open.sheet.ended().is_some();
+    let clean = over || hands_are_clean(open.next().map(|spec| spec.phase));
     let own = if clean {
         own_words(app, open, photo)
     } else {
