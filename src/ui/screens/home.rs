@@ -89,7 +89,7 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView 
     open.sort_by(|a, b| a.slot_order().cmp(&b.slot_order()));
     let ended: Vec<&Summary> = jobs
         .iter()
-        .filter(|job| !job.ending.is_empty())
+        .filter(|job| !job.ending.is_empty() && !overdue(job))
         .copied()
         .collect();
     // Who types looks for one of them: few rows are drawn at each letter.

@@ -106,7 +106,7 @@ fn wrenches(van: Van) -> AnyView {
         let checked = more::checked(van, &wrench);
         view! {
             <li>
-                <span>{line} <small>{checked}</small></span>
+                <span>{line} " " <small>{checked}</small></span>
                 <button type="button" class="key key--foot" aria-label=name on:click=move |_| remove()>
                     "✕"
                 </button>
