@@ -31,7 +31,7 @@ pub fn old_part(at: &At, spec: &StepSpec) -> Option<AnyView> {
         view! {
             <details class="more old-part">
                 <summary class="key key--foot">
-                    {text::ledger(lang, Ledger::DamageAsk)} ": " <b>{said}</b>
+                    {text::ledger(lang, Ledger::DamageAsk)} ":\u{a0}" <b>{said}</b>
                 </summary>
                 <div class="picks__keys">{keys}</div>
             </details>
