@@ -32,7 +32,7 @@ use hubslate::exchange::{
 use hubslate::job::also::named;
 use hubslate::job::caption::caption;
 use hubslate::job::entry::{Caption, Charge, EntryId, LogId, Quantity, Reply, Side, What};
-use hubslate::job::{flow, fold};
+use hubslate::job::{Sheet, flow, fold};
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::{Decision, Dial, Place};
@@ -410,12 +410,7 @@ fn the_file_of_version_1_is_still_read_and_written() {
 
 #[test]
 fn a_file_with_pictures_and_a_voice_note_is_still_read_and_written() {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-kept.json");
-    let fixture = std::fs::read_to_string(path).unwrap();
-    let log = read(&fixture).unwrap().logs.remove(0);
-    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
-    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
-    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let sheet = fixture("job-1-kept");
     // `printf 'a picture' | sha256sum` and the same of 'a voice'.
     let named: Vec<&str> = sheet
         .counting()
@@ -427,7 +422,6 @@ fn a_file_with_pictures_and_a_voice_note_is_still_read_and_written() {
         *said,
         Caption::Words("Stand on the tarred strip".to_owned())
     );
-    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }
 
 const PICTURE: &str = "92b2fa58028958317e408bd84ecfa70f5ee35b121991dbc232c49d166353708b";
@@ -441,14 +435,21 @@ fn as_first_written(kind: LogKind, log: LogId, texts: Vec<String>) -> String {
     again.replacen(MADE_BY, "hubslate 0.1.0", 1)
 }
 
-#[test]
-fn a_file_with_runs_round_a_face_is_still_read_and_written() {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-runout.json");
+/// The sheet of a shipped file, which is read whole and written again as it was.
+fn fixture(name: &str) -> Sheet {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("tests/fixtures/{name}.json"));
     let fixture = std::fs::read_to_string(path).unwrap();
     let log = read(&fixture).unwrap().logs.remove(0);
     let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
     let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
     assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+    sheet
+}
+
+#[test]
+fn a_file_with_runs_round_a_face_is_still_read_and_written() {
+    let sheet = fixture("job-1-runout");
     let places: Vec<_> = sheet.runout(Corner::FrontLeft).collect();
     let needles = places.iter().map(|place| place.divisions.as_ref());
     let needles: Vec<_> = needles
@@ -459,30 +460,18 @@ fn a_file_with_runs_round_a_face_is_still_read_and_written() {
     assert_eq!(places[0].left_out, Some(LeftOut::StudHole));
     let limit = sheet.runout_limit(Surface::Rotor).unwrap();
     assert_eq!(limit.most.number.as_typed(), "0.05");
-    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }
 
 #[test]
 fn a_file_with_what_the_yard_counts_is_still_read_and_written() {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-yard.json");
-    let fixture = std::fs::read_to_string(path).unwrap();
-    let log = read(&fixture).unwrap().logs.remove(0);
-    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
-    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
-    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let sheet = fixture("job-1-yard");
     assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
-    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }
 
 #[test]
 fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-thickness.json");
-    let fixture = std::fs::read_to_string(path).unwrap();
-    let log = read(&fixture).unwrap().logs.remove(0);
-    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
-    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
-    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let sheet = fixture("job-1-thickness");
     let places = sheet.thickness(Corner::FrontLeft);
     let measured = places.map(|place| {
         let thickness = place.thickness.as_ref();
@@ -498,7 +487,6 @@ fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
     let face = sheet.runout(Corner::FrontLeft).next().unwrap();
     let radius = face.radius.as_ref().unwrap();
     assert_eq!(radius.number.as_typed(), "70.5");
-    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }
 
 #[test]
@@ -628,12 +616,7 @@ fn the_complaint_notes_signatures_and_pictures_go_where_they_are_named_and_no_fi
 
 #[test]
 fn a_file_with_slot_settings_and_receipt_is_still_read_and_written() {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1-flow.json");
-    let fixture = std::fs::read_to_string(path).unwrap();
-    let log = read(&fixture).unwrap().logs.remove(0);
-    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
-    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
-    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    let sheet = fixture("job-1-flow");
     let slot = flow::slot(&sheet).unwrap();
     let time = slot.time.map(|time| time.to_string());
     let van = slot.van.as_str();
@@ -659,5 +642,4 @@ fn a_file_with_slot_settings_and_receipt_is_still_read_and_written() {
     let held = flow::held(&sheet, "another");
     assert_eq!((held[0].through, held[0].count), (61, 22));
     assert_eq!(flow::held(&sheet, "van-2"), []);
-    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
 }
