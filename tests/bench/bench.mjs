@@ -78,7 +78,7 @@ async function start(context, host) {
 }
 
 async function main() {
-  const [app, floor] = [process.env.HUBSLATE_DIST_1, process.env.HUBSLATE_FLOOR];
+  const [app, floor] = [process.env.HUBSLATE_DIST_1, process.env.HUBSLATE_OTHER];
   say("first visit, gzip", gzipped(app), "bytes", LIMITS.load);
   say("first visit of the floor page, gzip", gzipped(floor), "bytes");
 

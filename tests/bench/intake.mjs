@@ -67,7 +67,7 @@ function fileOf(number) {
 const canonicalDigest = (entries) => digest(entries.map((text) => canonical(JSON.parse(text))));
 
 async function reckoning(browser) {
-  const host = await new Server(process.env.HUBSLATE_INTAKE).start();
+  const host = await new Server(process.env.HUBSLATE_OTHER).start();
   const page = await (await browser.newContext()).newPage();
   await page.route("**/job/*", async (route) => {
     const number = Number(route.request().url().split("/").pop());

@@ -83,14 +83,23 @@ pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> AnyView {
         Look::Primary => "key key--primary key--file",
         Look::Plain | Look::Foot => "key key--file",
     };
+    lens(class, label, move |file| take(shot.clone(), file, trouble))
+}
+
+/// A key that opens the camera; what becomes of the picture is the caller's.
+pub fn lens(
+    class: &'static str,
+    label: &'static str,
+    taken: impl Fn(File) + Clone + 'static,
+) -> AnyView {
     let input = NodeRef::<leptos::html::Input>::new();
     let chosen = move |_| {
         let input = input.get_untracked();
         let file = input.as_ref().and_then(|input| input.files()?.get(0));
         if let Some(file) = file {
-            take(shot.clone(), file, trouble);
+            taken(file);
         }
-        // The same picture may be chosen again after it was refused.
+        // The same picture may be taken again after it was refused.
         if let Some(input) = input {
             input.set_value("");
         }

@@ -8,6 +8,7 @@ use crate::job::entry::{LogId, PersonField, What};
 use crate::platform::barcode;
 use crate::report;
 use crate::text::{self, Lang, Paper};
+use crate::ui::parts::camera::lens;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::state::App;
@@ -59,34 +60,10 @@ pub fn from_paper(app: App) -> AnyView {
 }
 
 fn camera(desk: Desk) -> AnyView {
-    let input = NodeRef::<leptos::html::Input>::new();
-    let chosen = move |_| {
-        let input = input.get_untracked();
-        let file = input
-            .as_ref()
-            .and_then(|it| it.files())
-            .and_then(|it| it.get(0));
-        let Some(file) = file else { return };
+    let label = text::paper(desk.lang, Paper::TakePicture);
+    lens("key key--file", label, move |file| {
         spawn_local(async move { desk.take(barcode::texts(&file).await) });
-        // The same picture may be taken again.
-        if let Some(input) = input {
-            input.set_value("");
-        }
-    };
-    view! {
-        <label class="key key--file">
-            {text::paper(desk.lang, Paper::TakePicture)}
-            <input
-                node_ref=input
-                type="file"
-                accept="image/*"
-                capture="environment"
-                class="key__file"
-                on:change=chosen
-            />
-        </label>
-    }
-    .into_any()
+    })
 }
 
 fn shown(told: &Told, lang: Lang) -> AnyView {
