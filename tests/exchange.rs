@@ -41,6 +41,7 @@ use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Kind, SetName, Step, StepKey, When};
 use hubslate::units::{DistanceUnit, Typed};
 use proptest::prelude::*;
+use random_jobs::kept;
 
 const ID: &str = "019c6c21-0e76-762b-b33a-5df32f2a8d01";
 
@@ -104,15 +105,6 @@ fn an_unknown_word_is_malformed_today_and_unknown_from_a_newer_version() {
 
 fn file(texts: Vec<String>) -> String {
     export(&[(LogKind::Job, LogId(LOG.to_owned()), texts)]).unwrap()
-}
-
-fn kept(text: &str) -> KeptText {
-    let entry = decode(text).unwrap();
-    KeptText {
-        log: entry.log.0,
-        id: entry.id.0,
-        text: text.to_owned(),
-    }
 }
 
 fn records(file: &str) -> Vec<KeptText> {

@@ -24,19 +24,6 @@ use random_jobs::{Chance, RandomJob};
 
 const DAY_MS: i64 = 86_400_000;
 
-fn kept(text: &str) -> KeptText {
-    let entry = decode(text).unwrap();
-    KeptText {
-        log: entry.log.0,
-        id: entry.id.0,
-        text: text.to_owned(),
-    }
-}
-
-fn all(job: &RandomJob) -> Vec<KeptText> {
-    job.texts().iter().map(|text| kept(text)).collect()
-}
-
 fn entries(records: &[KeptText]) -> Vec<Entry> {
     records.iter().map(|r| decode(&r.text).unwrap()).collect()
 }
@@ -56,7 +43,7 @@ fn two_devices(seed: u64) -> Vec<KeptText> {
         entry.n = *n;
         *n += 1;
     }
-    all(&van)
+    van.records()
 }
 
 proptest! {
@@ -113,13 +100,13 @@ fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
         }
     };
     number(&mut job);
-    let first = all(&job);
+    let first = job.records();
     let log = log_of(&first);
     let receipt = held_in(&log, &first);
     assert_eq!(receipt.len(), 1);
     job.tap(vec![What::Note(None, "the owner called".to_owned())]);
     number(&mut job);
-    let now = all(&job);
+    let now = job.records();
     let open = not_held(&log.0, &now, &receipt);
     assert_eq!(open.len(), now.len() - first.len());
     let texts = open.iter().map(|r| r.text.clone()).collect();

@@ -24,19 +24,6 @@ use hubslate::trade::wheel_end::{Check, Step, StepKey};
 use proptest::prelude::*;
 use random_jobs::{Chance, HERE, RandomJob};
 
-fn kept(text: &str) -> KeptText {
-    let entry = decode(text).unwrap();
-    KeptText {
-        log: entry.log.0,
-        id: entry.id.0,
-        text: text.to_owned(),
-    }
-}
-
-fn all(job: &RandomJob) -> Vec<KeptText> {
-    job.texts().iter().map(|text| kept(text)).collect()
-}
-
 /// Some of the records of a job, some of what may name a person erased, some let go of.
 fn some(records: &[KeptText], chance: &mut Chance) -> Vec<KeptText> {
     let forms = [
@@ -97,7 +84,7 @@ proptest! {
     #[test]
     fn joining_is_commutative_associative_and_idempotent(seed in 0_u64..10_000) {
         let mut chance = Chance(seed);
-        let records = all(&RandomJob::of(seed));
+        let records = RandomJob::of(seed).records();
         let [a, b, c] = [0; 3].map(|_| some(&records, &mut chance));
         let ab = joined(&a, &b);
         prop_assert_eq!(&ab, &joined(&b, &a));
@@ -110,7 +97,7 @@ proptest! {
     #[test]
     fn files_of_any_name_in_any_order_any_number_of_times_give_the_same_file(seed in 0_u64..10_000) {
         let mut chance = Chance(seed);
-        let (one, two) = (all(&RandomJob::of(seed)), all(&RandomJob::of(seed + 10_000)));
+        let (one, two) = (RandomJob::of(seed).records(), RandomJob::of(seed + 10_000).records());
         let parts = [some(&one, &mut chance), some(&one, &mut chance), some(&two, &mut chance)];
         let files: Vec<String> = parts.iter().filter(|part| !part.is_empty()).map(|part| file(part)).collect();
         let files: Vec<&str> = files.iter().map(String::as_str).collect();
@@ -135,7 +122,7 @@ proptest! {
         let [mut one, mut two] = ["van-1", "van-2"].map(|device| base.on(device, seed + 1));
         one.go_on();
         two.go_on();
-        let (ours, theirs) = (all(&one), all(&two));
+        let (ours, theirs) = (one.records(), two.records());
         let whole = joined(&ours, &theirs);
         for record in ours.iter().chain(&theirs) {
             prop_assert!(whole.contains(record));
@@ -197,7 +184,7 @@ fn a_broken_record_is_named_and_the_rest_is_kept() {
 #[test]
 fn contents_that_differ_under_one_id_are_named_whichever_came_first() {
     let job = RandomJob::of(5);
-    let records = all(&job);
+    let records = job.records();
     let mut other = records.clone();
     let place = other
         .iter()
@@ -229,7 +216,7 @@ fn running_numbers_that_are_in_no_file_are_named() {
     for (place, entry) in (400..).zip(&mut job.entries) {
         entry.n = place;
     }
-    let records = all(&job);
+    let records = job.records();
     let number = |record: &KeptText| decode(&record.text).unwrap().n;
     let gaps = |missing: &dyn Fn(u64) -> bool| {
         let here = records.iter().filter(|r| !missing(number(r))).cloned();
@@ -269,7 +256,7 @@ fn a_newer_file_is_refused_with_its_version() {
 #[test]
 fn an_erased_owner_leaves_a_pseudonym_and_every_finding() {
     let job = RandomJob::of(21);
-    let records = all(&job);
+    let records = job.records();
     let gone = erased(&records).unwrap();
     assert_eq!(gone.len(), 1);
     let after = joined(&records, &gone);

@@ -3,8 +3,8 @@
 //!
 //! They follow no procedure: what cannot happen at the car can still stand in a file.
 
-use hubslate::exchange::wire::encode;
-use hubslate::exchange::{LogKind, digest, export};
+use hubslate::exchange::wire::{decode, encode};
+use hubslate::exchange::{KeptText, LogKind, digest, export};
 use hubslate::job::entry::{
     Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Reading, Reply, Side,
     What,
@@ -20,6 +20,16 @@ use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
 };
 use hubslate::units::{AngleUnit, Decimal, Force, ForceUnit, Length, LengthUnit, Typed};
+
+/// The record of an entry's text.
+pub fn kept(text: &str) -> KeptText {
+    let entry = decode(text).unwrap();
+    KeptText {
+        log: entry.log.0,
+        id: entry.id.0,
+        text: text.to_owned(),
+    }
+}
 
 /// Knuth's MMIX generator: no more chance than a test needs.
 pub struct Chance(pub u64);
@@ -134,6 +144,11 @@ impl RandomJob {
             nth: 1,
         });
         self.decide(1);
+    }
+
+    /// Its records, as a phone keeps them.
+    pub fn records(&self) -> Vec<KeptText> {
+        self.texts().iter().map(|text| kept(text)).collect()
     }
 
     pub fn texts(&self) -> Vec<String> {

@@ -83,15 +83,13 @@ pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> AnyView {
         Look::Primary => "key key--primary key--file",
         Look::Plain | Look::Foot => "key key--file",
     };
-    lens(class, label, move |file| take(shot.clone(), file, trouble))
+    lens(class, label.to_owned(), move |file| {
+        take(shot.clone(), file, trouble)
+    })
 }
 
 /// A key that opens the camera; what becomes of the picture is the caller's.
-pub fn lens(
-    class: &'static str,
-    label: &'static str,
-    taken: impl Fn(File) + Clone + 'static,
-) -> AnyView {
+pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + 'static) -> AnyView {
     let input = NodeRef::<leptos::html::Input>::new();
     let chosen = move |_| {
         let input = input.get_untracked();
