@@ -5,8 +5,9 @@
 
 Written from the schema of the file (public/schema/job-1.schema.json) and from these sources:
 GUM (JCGM 100:2008) 4.2, 4.4.5, 5.1.2, F.2.2.1, G.4.1; JCGM 106:2012 7.3 and 8.3; ISO 14253-1:2017;
-RFC 8785 and FIPS 180-4 for the digests. What is common practice and has no source (the floors of
-the budget, the house limit, the rules of the decision) stands in README.md.
+least squares and the studentized residual by any book on regression; RFC 8785 and FIPS 180-4 for
+the digests. What is common practice and has no source (the floors of the budget, the house limit,
+the rules of the decision and of the next step) stands in README.md.
 It reads what the command said, opens each file that is named there, and compares.
 """
 
@@ -26,6 +27,7 @@ EYE_DEG = 5.0  # the slant of a tip, judged by eye
 FLEX = {"flex_none": 0.25, "flex_half": 0.5, "flex_one": 1.0}
 SPUN = {"smooth_quiet": (0, 0), "rough": (1, 0), "noisy": (0, 1), "rough_noisy": (1, 1), "grinds_hot": (1, 1)}
 FELT = ["nothing", "just_felt", "seen", "knocks"]
+CORNERS = ("front_left", "front_right", "rear_left", "rear_right")
 GRAVEST = ["stop", "replace", "watch", "keep"]
 
 
@@ -219,7 +221,7 @@ def measure(job, corner, when, nth):
 
 def sets(job):
     found = []
-    for corner in ("front_left", "front_right", "rear_left", "rear_right"):
+    for corner in CORNERS:
         for when in ("before", "after"):
             for nth in (1, 2):
                 one = measure(job, corner, when, nth)
@@ -298,6 +300,263 @@ def proved(job, corner):
     return {"corner": corner, "result": result, "proven": proven, "against": against}
 
 
+# Round a face: waves by least squares, the shape, the rotor on every stud.
+
+MOST_CONDITION = 30.0
+RULE_MM = 1.0  # a radius by a rule in the hand
+
+
+def combined(parts):
+    """Root sum of squares with Welch-Satterthwaite's degrees of freedom; None is infinite."""
+    u = float(np.sqrt(sum(part ** 2 for part, _ in parts)))
+    weight = sum(part ** 4 / dof for part, dof in parts if dof) / u ** 4
+    return u, 1 / weight if weight > 0 else None
+
+
+def quantile(p, dof):
+    return float(stats.t(dof).ppf(p) if dof else stats.norm.ppf(p))
+
+
+def against(value, u, dof, limit, sign=1.0):
+    """A value and the most of it; with sign -1, and the least of it."""
+    g = quantile(0.95, dof)
+    told = {"u": u, "g": g, "limit": limit, "conformity": None, "conformance": None}
+    if limit is not None:
+        y, upper = sign * value, sign * limit
+        y = upper if abs(y - upper) < 1e-9 else y
+        told["conformity"] = ("proven_in" if y <= upper - g * u else "in_not_proven") if y <= upper else \
+            "proven_out" if y > upper + g * u else "out_not_proven"
+        told["conformance"] = float(stats.norm.cdf((upper - y) / u))
+    return told
+
+
+def by_place(job, kind, corner):
+    """The last statement of each place, in order, by run."""
+    found = {}
+    for at, k, body in job.told:
+        if k == kind and body["corner"] == corner:
+            found[body["run"], body["place"]] = (at, body)
+    runs = {}
+    for (run, place), told in sorted(found.items()):
+        runs.setdefault(run, {})[place] = told
+    return runs
+
+
+class Run:
+    """One run round a face; its first place says how it is set up."""
+
+    def __init__(self, nth, places):
+        self.nth, self.begun, first = nth, *next(iter(places.values()))
+        self.surface, self.stud, self.cleaned = first["surface"], first["stud"], first["cleaned"]
+        self.whole = all(place in places for place in range(1, first["places"] + 1))
+        self.dial, self.radius = first["dial"], first.get("radius")
+        self.radius = self.radius and number(self.radius["number"]) * MM[self.radius["unit"]]
+        face, self.division = self.dial["divisions_per_turn"], self.dial["graduation_mm"]
+        read = [(p, b) for p, (_, b) in places.items() if "divisions" in b]
+        near = lambda needle, to: to + (needle - to + face / 2) % face - face / 2
+        zero = near(number(read[0][1]["divisions"]), 0.0) if read else 0.0
+        kept = [(p, b) for p, b in read if "left_out" not in b]
+        self.off = any(abs(near(number(b["divisions"]), zero)) > face for _, b in read)
+        self.mm = np.array([near(number(b["divisions"]), zero) * self.division for _, b in kept])
+        self.deg = np.array([
+            number(b["angle"]["number"]) * {"deg": 1, "turn": 360}[b["angle"]["unit"]] if "angle" in b
+            else 360 * (p - 1) / b["places"] for p, b in kept])
+        self.fault = "off_the_dial" if self.off else "too_few" if len(kept) < 2 else None
+
+    def fit(self, waves):
+        """Least squares for mean and waves; what is left open has a name in its place."""
+        angle = np.radians(self.deg)
+        parts = [f(k * angle) for k in range(1, waves + 1) for f in (np.cos, np.sin)]
+        design = np.column_stack([np.ones_like(angle), *parts])
+        values = np.linalg.svd(design, compute_uv=False)
+        if len(angle) < design.shape[1] or values[-1] <= 1e-10 * values[0]:
+            return {"open": "rank"}
+        if values[0] / values[-1] > MOST_CONDITION:
+            return {"open": "bunched"}
+        found, *_ = np.linalg.lstsq(design, self.mm, rcond=None)
+        left = self.mm - design @ found
+        spare = len(angle) - len(found)
+        inverse = np.linalg.inv(design.T @ design)
+        s = float(np.sqrt(left @ left / spare)) if spare else 0.0
+        scatter = (s, spare) if s > FLOOR_MM else (FLOOR_MM, None)
+        u, dof = combined([scatter, (self.division / np.sqrt(12), None)])
+
+        def wave(at):
+            pair = inverse[at:at + 2, at:at + 2]
+            arrow = complex(found[at], found[at + 1])
+            is_real = abs(arrow) > 1e-12 * np.abs(self.mm).max()
+            return {"arrow": arrow, "u": u * float(np.sqrt(np.linalg.eigvalsh(pair)[-1])), "dof": dof,
+                    "phase": float(np.degrees(np.angle(arrow))) % 360 if is_real else None}
+        return {"open": None, "middle": float(found[0]), "waves": [wave(1 + 2 * k) for k in range(waves)],
+                "left": left, "spare": spare, "rms": float(np.sqrt(np.mean(left ** 2))),
+                "lever": np.einsum("ij,jk,ik->i", design, inverse, design), "condition": float(values[0] / values[-1])}
+
+    def best_fit(self):
+        both = self.fit(2)
+        return self.fit(1) if both["open"] else both
+
+    def stands_out(self, tir):
+        """The place that the waves of all others cannot hold (studentized, Bonferroni), and by how much."""
+        fit = next((f for f in map(self.fit, (2, 1)) if not f["open"] and f["spare"] >= 3), None)
+        if fit is None:
+            return None
+        seat = 1 - fit["lever"]
+        by = np.where(seat > 0.001, fit["left"] / np.maximum(seat, 1e-9), 0.0)
+        at = int(np.argmax(by ** 2 * seat))
+        if abs(by[at]) * 3 < tir:
+            return None
+        others = np.sqrt(max(fit["left"] @ fit["left"] - by[at] ** 2 * seat[at], 0.0) / (fit["spare"] - 1))
+        p = 1 - 0.05 / len(by) / 2
+        least = quantile(p, None) * self.division / np.sqrt(12)
+        allowed = max(quantile(p, fit["spare"] - 1) * others, least) / np.sqrt(seat[at])
+        return (float(self.deg[at]), float(by[at])) if abs(by[at]) > allowed else None
+
+
+def shape(run):
+    fit, tir = run.best_fit(), float(np.ptp(run.mm))
+    if fit["open"]:
+        return fit
+    energy = [abs(wave["arrow"]) ** 2 for wave in fit["waves"]]
+    half = (sum(energy) + 2 * fit["rms"] ** 2) / 2
+    out = run.stands_out(tir) if tir > run.division * (1 + 1e-9) else None
+    form, high = "uneven", float(run.deg[np.argmax(run.mm)]) % 360
+    if tir <= run.division * (1 + 1e-9):
+        form, high = "true", None
+    elif out:
+        form, high = ("bump", out[0]) if out[1] > 0 else ("hollow", None)
+    elif energy[0] > half:
+        form, high = "wobble", fit["waves"][0]["phase"]
+    elif sum(energy[1:]) > half:
+        form, high = "warp", fit["waves"][1]["phase"] / 2
+    rest = float(np.ptp(fit["left"])) + 2 * sum(abs(wave["arrow"]) for wave in fit["waves"][1:])
+    return {**fit, "form": form, "high": high, "out": abs(out[1]) if out else None, "rest": rest}
+
+
+def on_every_stud(job, corner, runs, run, studs):
+    """The wobble to be expected by stud: m t + h (1 - t), or from two positions a and b."""
+    now = shape(run)
+    if run.surface != "rotor" or now["open"] or studs is None:
+        return None, None
+    bolts = [at for at, k, b in job.told if k == "moved" and any(
+        item["corner"] == corner and item["group"] == "hub_bolts" for item in b["items"])]
+    off = bolts[0] if bolts else None
+    earlier = [r for r in reversed(runs) if r.nth < run.nth and r.whole and r.cleaned == run.cleaned
+               and not (off is not None and r.begun < off < run.begun) and not r.fault]
+    root = np.exp(2j * np.pi * np.arange(studs) / studs)
+    here, m = run.stud - 1, now["waves"][0]
+
+    def told(basis, parts):
+        """Each part is an arrow's own wave and its factor on every stud."""
+        both = sum(factor * wave["arrow"] for wave, factor in parts)
+        sure = [combined([(wave["u"] * abs(factor[s]), wave["dof"]) for wave, factor in parts])[0] for s in range(studs)]
+        return basis, [(float(abs(both[s])), sure[s]) for s in range(studs)]
+    for other in earlier:
+        if other.surface == "rotor" and other.stud != run.stud and not shape(other)["open"]:
+            a, b = root[(other.stud - 1) % studs], root[here % studs]
+            if abs(a - b) < 1e-9:
+                return None, None
+            return told("two_positions", [(shape(other)["waves"][0], (b - root) / (b - a)), (m, (root - a) / (b - a))])
+    for other in earlier:
+        if other.surface == "hub_face" and other.radius and run.radius and not shape(other)["open"]:
+            hub, factor = shape(other)["waves"][0], run.radius / other.radius
+            seen = hub["arrow"] * factor
+            missed = abs(seen) * np.hypot(RULE_MM / other.radius, RULE_MM / run.radius)
+            u, dof = combined([(hub["u"] * factor, hub["dof"]), (missed, None)])
+            turn = root / root[here % studs]
+            return told("hub_and_rotor", [(m, turn), ({"arrow": seen, "u": u, "dof": dof}, 1 - turn)])
+    return None, None
+
+
+def next_at_face(run, now, judged, limit, best):
+    over = judged in ("out_not_proven", "proven_out")
+    if limit is None:
+        return "look_up"
+    if not over:
+        return "go_on"
+    if run.cleaned != "yes" or now["form"] in ("bump", "hollow", "uneven"):
+        return "clean"
+    if run.surface != "rotor" or now["form"] == "warp" or now["rest"] > limit:
+        return "new_part"
+    if best is None:
+        return "read_turned"
+    stud, amplitude = best
+    return "index" if 2 * amplitude + now["rest"] <= limit and stud != run.stud else "plate"
+
+
+def face(job, corner, runs, run):
+    told = {"corner": corner, "run": run.nth, "surface": run.surface, "measured": None, "fault": run.fault}
+    if run.fault:
+        return told
+    same = [abs(run.mm[i] - run.mm[j]) for i in range(len(run.mm)) for j in range(i + 1, len(run.mm))
+            if abs((run.deg[i] - run.deg[j] + 180) % 360 - 180) < 0.01]
+    closure, tir, now = (max(same) if same else None), float(np.ptp(run.mm)), shape(run)
+    u, _ = combined([(FLOOR_MM * np.sqrt(2), None), (run.division / np.sqrt(6), None),
+                     (job.dial_error(run.dial) / np.sqrt(3), None), ((closure or 0.0) / np.sqrt(3), None)])
+    card = job.last("runout_limit", lambda b: b["surface"] == run.surface)
+    limit = number(card["most"]["number"]) * MM[card["most"]["unit"]] if card else None
+    judged = against(tir, u, None, limit)
+    studs = job.last("vehicle", lambda b: b["field"] == "studs")
+    studs = int(studs["text"]) if studs else None
+    basis, expected = on_every_stud(job, corner, runs, run, studs)
+    best = None
+    if expected:
+        largest = max(a for a, _ in expected)
+        near = min(a for a, _ in expected) + 1e-9 * largest
+        best = next((s + 1, a) for s, (a, _) in enumerate(expected) if a <= near)
+    wave = lambda w: {"amplitude": abs(w["arrow"]), "phase": w["phase"], "u": w["u"], "dof": w["dof"]}
+    told["measured"] = {
+        "mean": float(np.mean(run.mm)), "tir": tir, "closure": closure, "undetermined": now["open"],
+        "shape": None if now["open"] else {
+            "form": now["form"], "middle": now["middle"], "wobble": wave(now["waves"][0]),
+            "warp": wave(now["waves"][1]) if now["waves"][1:] else None, "rms": now["rms"], "spare": now["spare"],
+            "condition": now["condition"], "without_wobble": now["rest"], "high_spot": now["high"],
+            "stands_out": now["out"]},
+        "against": judged, "basis": basis, "best": best and best[0],
+        "positions": expected and [{"stud": s + 1, "amplitude": a, "u": v} for s, (a, v) in enumerate(expected)],
+        "next": None if now["open"] else next_at_face(run, now, judged["conformity"], limit, best)}
+    return told
+
+
+# The rotor under a micrometer: its division, repeats no better than 2 um, right within 4 um.
+
+STEP_MM = {"hundredth_mm": 0.01, "thousandth_mm": 0.001, "thou": 0.0254, "tenth_thou": 0.00254}
+
+
+def rotor(job, corner, run, places):
+    read = {p: number(b["thickness"]["number"]) * MM[b["thickness"]["unit"]]
+            for p, (_, b) in places.items() if "thickness" in b}
+    told = {"corner": corner, "run": run, "measured": None, "fault": "too_few" if len(read) < 4 else None}
+    if told["fault"]:
+        return told
+    step = STEP_MM[next(iter(places.values()))[1]["micrometer"]]
+    thin, thick = min(read, key=read.get), max(read, key=read.get)
+    axle = corner.split("_")[0]
+
+    def bound(name, value, sign, parts):
+        card = job.last("thickness_limit", lambda b: (b["axle"], b["bound"]) == (axle, name))
+        limit = number(card["value"]["number"]) * MM[card["value"]["unit"]] if card else None
+        return against(value, combined([(part, None) for part in (*parts, step / np.sqrt(6))])[0], None, limit, sign)
+    least = bound("least", read[thin], -1.0, (0.002, 0.004 / np.sqrt(3)))
+    varies = bound("variation", read[thick] - read[thin], 1.0, (0.002 * np.sqrt(2),))
+    over = [b["conformity"] in ("out_not_proven", "proven_out") for b in (least, varies)]
+    known = [b["conformity"] for b in (least, varies)]
+    told["measured"] = {
+        "thinnest": read[thin], "thickest": read[thick], "varies": read[thick] - read[thin],
+        "thinnest_at": thin, "thickest_at": thick, "least": least, "variation": varies,
+        "next": "new_rotor" if over[0] else "machine" if over[1] else "look_up" if None in known
+        else "measure_again" if "in_not_proven" in known else "go_on"}
+    return told
+
+
+def bench(job):
+    faces, rotors = [], []
+    for corner in CORNERS:
+        runs = [Run(nth, places) for nth, places in by_place(job, "runout", corner).items()]
+        faces += [face(job, corner, runs, run) for run in runs]
+        rotors += [rotor(job, corner, n, places) for n, places in by_place(job, "thickness", corner).items()]
+    return {"faces": faces, "rotors": rotors}
+
+
 # The digest, by RFC 8785.
 
 def canonical(value):
@@ -319,7 +578,7 @@ def sha256(text):
 # Comparing.
 
 def compare(path, ours, theirs, complaints):
-    """Counts the values compared; numbers agree to 1e-9 of their size."""
+    """Counts the values compared; numbers agree to 1e-9 of their size, angles to 1e-7 degrees."""
     if isinstance(ours, dict) and isinstance(theirs, dict):
         if ours.keys() != theirs.keys():
             complaints.append(f"{path}: {sorted(ours.keys() ^ theirs.keys())}")
@@ -328,6 +587,9 @@ def compare(path, ours, theirs, complaints):
         return sum(compare(f"{path}[{i}]", a, b, complaints) for i, (a, b) in enumerate(zip(ours, theirs)))
     if isinstance(ours, (int, float)) and isinstance(theirs, (int, float)) and not isinstance(ours, bool):
         same = abs(ours - theirs) <= max(1e-9 * max(abs(ours), abs(theirs)), 1e-15)
+        # Just below a whole turn is just above none.
+        if path.endswith((".phase", ".high_spot")):
+            same = abs((ours - theirs + 180) % 360 - 180) <= 1e-7
     else:
         same = ours == theirs
     if not same:
@@ -353,7 +615,8 @@ def opinion(log):
         decisions.append({"entry": entry["id"], "corner": told["corner"], "nth": told["nth"], "rules": 1,
                           **decide(then, told["corner"]), "sets": sets(then)})
     corners = (job.last("corners") or {"corners": []})["corners"]
-    return {"sets": sets(job), "decisions": decisions, "proved": [proved(job, corner) for corner in corners]}
+    return {"sets": sets(job), "decisions": decisions, "proved": [proved(job, corner) for corner in corners],
+            **bench(job)}
 
 
 def main(said):

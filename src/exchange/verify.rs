@@ -3,8 +3,10 @@
 //! Nothing that the file concludes is taken on trust, and nothing is refused here that can still
 //! be read: what differs is said, entry by entry.
 
+mod faces;
 mod finding;
 mod numbers;
+mod rotors;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -156,10 +158,10 @@ fn job(checked: &mut Checked, told: &[Told]) {
             _ => {}
         }
     }
-    let sets = numbers::sets(&sheet);
-    checked.sets = sets.len();
+    let read = numbers::Read::of(&sheet);
+    checked.sets = read.sets.len() + read.faces.len() + read.rotors.len();
     checked.decisions = again.len();
-    checked.numbers = numbers::job(&sheet, sets, &again);
+    checked.numbers = numbers::job(&sheet, read, &again);
 }
 
 /// What an entry rested on: the entries that it had seen.

@@ -3,6 +3,9 @@
 //!
 //! They follow no procedure: what cannot happen at the car can still stand in a file.
 
+#[path = "random_bench.rs"]
+mod bench;
+
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{KeptText, LogKind, digest, export};
 use hubslate::job::entry::{
@@ -79,6 +82,7 @@ impl RandomJob {
         if job.chance.often(60) {
             job.work();
         }
+        job.bench();
         job.undo();
         let texts = job.texts();
         let digest = digest(&texts);
@@ -406,13 +410,18 @@ impl RandomJob {
     }
 
     fn loosen_nut(&mut self) {
+        self.loosen(Step::NutFirst, Group::AxleNut);
+    }
+
+    /// The first of a group comes off.
+    fn loosen(&mut self, step: Step, group: Group) {
         let items = vec![Item {
             corner: HERE,
-            group: Group::AxleNut,
+            group,
             number: 1,
         }];
         let to = Hold::Off;
-        let step = at(Step::NutFirst);
+        let step = at(step);
         self.tap(vec![What::Moved(Moved {
             step,
             items,

@@ -4,7 +4,7 @@
 
 use serde_json::{Value, json};
 
-use super::Again;
+use super::{Again, faces, rotors};
 use crate::job::entry::{Decided, DueKind, Named};
 use crate::job::judge::{self, Measured};
 use crate::job::{Sheet, reason};
@@ -13,8 +13,29 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
 use crate::units::{Length, LengthUnit};
 
+/// Everything that was read with an instrument, and what it says.
+pub(super) struct Read {
+    /// Sets of play.
+    pub(super) sets: Vec<Value>,
+    /// Runs round a face.
+    pub(super) faces: Vec<Value>,
+    /// Rotors under a micrometer.
+    pub(super) rotors: Vec<Value>,
+}
+
+impl Read {
+    /// All of a sheet as it stands.
+    pub(super) fn of(sheet: &Sheet) -> Self {
+        Self {
+            sets: sets(sheet),
+            faces: faces::runs_round(sheet),
+            rotors: rotors::measured(sheet),
+        }
+    }
+}
+
 /// Every set of readings of the sheet as it stands.
-pub(super) fn sets(sheet: &Sheet) -> Vec<Value> {
+fn sets(sheet: &Sheet) -> Vec<Value> {
     let names = Corner::ALL.iter().flat_map(|corner| {
         let names = When::ALL
             .iter()
@@ -40,11 +61,13 @@ pub(super) fn sets(sheet: &Sheet) -> Vec<Value> {
 }
 
 /// The numbers of a job.
-pub(super) fn job(sheet: &Sheet, sets: Vec<Value>, again: &[Again]) -> Value {
+pub(super) fn job(sheet: &Sheet, read: Read, again: &[Again]) -> Value {
     json!({
-        "sets": sets,
+        "sets": read.sets,
         "decisions": again.iter().map(decision).collect::<Vec<_>>(),
         "proved": sheet.corners().iter().map(|corner| proved(sheet, *corner)).collect::<Vec<_>>(),
+        "faces": read.faces,
+        "rotors": read.rotors,
         "photos": photos(sheet),
         "loose": sheet.loose().len(),
         "ending": sheet.ended().map(|ended| ended.ending.code()),
@@ -52,7 +75,7 @@ pub(super) fn job(sheet: &Sheet, sets: Vec<Value>, again: &[Again]) -> Value {
     })
 }
 
-fn mm(length: Length) -> f64 {
+pub(super) fn mm(length: Length) -> f64 {
     length.in_unit(LengthUnit::Millimetre)
 }
 

@@ -6,14 +6,16 @@ use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::runout::{Shape, Surface, Told, Undetermined};
 use crate::trade::wheel_end::{Group, Item};
+use crate::words;
 
-/// What the rotor on every stud is told from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Basis {
-    /// The rotor on the hub in two positions.
-    TwoPositions,
-    /// The hub's face, seen at the rotor's radius, and the rotor on it.
-    HubAndRotor,
+words! {
+    /// What the rotor on every stud is told from.
+    pub enum Basis {
+        /// The rotor on the hub in two positions.
+        TwoPositions = "two_positions",
+        /// The hub's face, seen at the rotor's radius, and the rotor on it.
+        HubAndRotor = "hub_and_rotor",
+    }
 }
 
 /// What tells the rotor on every stud: this position and, from an earlier run in the same state,

@@ -70,10 +70,10 @@ impl Conformity {
     /// The stable code of the kind of result.
     pub const fn code(&self) -> &'static str {
         match self {
-            Self::ProvenIn(_) => "proven_in",
-            Self::InNotProven(_) => "in_not_proven",
-            Self::OutNotProven(_) => "out_not_proven",
-            Self::ProvenOut(_) => "proven_out",
+            Self::ProvenIn(_) => Guarded::ProvenIn.code(),
+            Self::InNotProven(_) => Guarded::InNotProven.code(),
+            Self::OutNotProven(_) => Guarded::OutNotProven.code(),
+            Self::ProvenOut(_) => Guarded::ProvenOut.code(),
             Self::NoMovementSeen { .. } => "no_movement_seen",
             Self::MovementSeen { .. } => "movement_seen",
             Self::NoComparison(_) => "no_comparison",

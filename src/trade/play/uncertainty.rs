@@ -196,6 +196,18 @@ pub enum Guarded {
     ProvenOut,
 }
 
+impl Guarded {
+    /// Its stable code.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::ProvenIn => "proven_in",
+            Self::InNotProven => "in_not_proven",
+            Self::OutNotProven => "out_not_proven",
+            Self::ProvenOut => "proven_out",
+        }
+    }
+}
+
 /// Compares `y` with an upper limit, the guard band `g·u` against whoever claims proof.
 ///
 /// # Source

@@ -1,0 +1,62 @@
+//! Every number of the rotors under a micrometer, as a value that a script can read.
+//!
+//! Lengths in millimetres, places from 1.
+
+use serde_json::{Value, json};
+
+use super::faces::against;
+use super::numbers::mm;
+use crate::job::Sheet;
+use crate::job::thickness::{Against, Found, Measurement, found, measurements};
+use crate::trade::runout::{Bound, ThicknessFault};
+use crate::trade::vehicle::Corner;
+
+/// Every measurement of every corner, in order.
+pub(super) fn measured(sheet: &Sheet) -> Vec<Value> {
+    let at_corner = |corner: &Corner| {
+        let all = measurements(sheet, *corner);
+        let each = all.iter().map(|one| of(sheet, *corner, one));
+        each.collect::<Vec<_>>()
+    };
+    Corner::ALL.iter().flat_map(at_corner).collect()
+}
+
+fn of(sheet: &Sheet, corner: Corner, one: &Measurement) -> Value {
+    let (measured, fault) = match found(sheet, corner, one) {
+        Ok(found) => (Some(says(&found)), None),
+        Err(fault) => (None, Some(fault_code(fault))),
+    };
+    json!({
+        "corner": corner.code(),
+        "run": one.nth,
+        "measured": measured,
+        "fault": fault,
+    })
+}
+
+fn says(found: &Found) -> Value {
+    let bound = |bound: Bound, told: Option<&Against>| {
+        let limit = told.map(|told| told.card.value.length());
+        let judged = told.map(|told| told.judged);
+        against(&found.thickness.budget_of(bound), limit, judged)
+    };
+    json!({
+        "thinnest": mm(found.thickness.thinnest()),
+        "thickest": mm(found.thickness.thickest()),
+        "varies": mm(found.thickness.variation()),
+        "thinnest_at": found.ends.0,
+        "thickest_at": found.ends.1,
+        "least": bound(Bound::Least, found.least.as_ref()),
+        "variation": bound(Bound::Variation, found.variation.as_ref()),
+        "next": found.next.code(),
+    })
+}
+
+const fn fault_code(fault: ThicknessFault) -> &'static str {
+    match fault {
+        ThicknessFault::TooFew { .. } => "too_few",
+        ThicknessFault::TooMany { .. } => "too_many",
+        ThicknessFault::NoThickness { .. } => "no_thickness",
+        ThicknessFault::Division { .. } => "division",
+    }
+}
