@@ -476,6 +476,12 @@ fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
     assert!(sheet.thickness_limit(Axle::Rear, Bound::Least).is_none());
     let seen = sheet.tip_radius(Place::RotorFace).unwrap();
     assert_eq!(seen.number.as_typed(), "127");
+    let first = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    let crept = sheet.crept(Corner::FrontLeft, first).unwrap();
+    assert_eq!(crept.as_typed(), "1.5");
     let face = sheet.runout(Corner::FrontLeft).next().unwrap();
     let radius = face.radius.as_ref().unwrap();
     assert_eq!(radius.number.as_typed(), "70.5");

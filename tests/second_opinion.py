@@ -186,6 +186,9 @@ def measure(job, corner, when, nth):
         "indicator": (job.dial_error(dial) / np.sqrt(3), None),
         "base_flex": (flex * division / np.sqrt(3), None),
     }
+    crept = job.last("crept", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
+    if crept:
+        parts["temperature"] = (abs(number(crept["divisions"])) * division / np.sqrt(3), None)
     if slant is not None:
         parts["tip_angle"] = (mean * np.tan(abs(slant)) * np.radians(EYE_DEG) / np.sqrt(3), None)
     u = float(np.sqrt(sum(part ** 2 for part, _ in parts.values())))

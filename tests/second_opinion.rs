@@ -211,6 +211,7 @@ fn every_case_occurs(said: &str) {
         "limit_source house",
         "fault round",
         "part tip_angle",
+        "part temperature",
         "1 plays",
         "2 plays",
         "3 plays",

@@ -30,7 +30,7 @@ pub struct Row<'a> {
     pub label: &'a str,
     /// The reading of every round.
     pub rounds: &'a [f64],
-    /// Lower and upper end of what the readings prove, or none if it is not known.
+    /// Lower and upper end of the interval that is likely to hold the truth, or none if unknown.
     pub band: Option<(f64, f64)>,
 }
 

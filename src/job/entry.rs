@@ -147,6 +147,8 @@ pub enum What {
     TipRadius(Place, TypedLength),
     /// How far off square the tip stood while a set was taken.
     TipAngle(Corner, SetName, TypedAngle),
+    /// By how many divisions the needle crept while nobody touched it, during a set.
+    Crept(Corner, SetName, Decimal),
     /// A spoken note was kept.
     Voice(Voice),
     /// What a picture shows was said.

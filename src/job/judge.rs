@@ -165,7 +165,9 @@ fn facts(sheet: &Sheet, corner: Corner, name: SetName, dial: &Dial) -> RigFacts 
     RigFacts {
         indicator: indicator(sheet, dial),
         flex: flex(dial, picked),
-        temperature: None,
+        temperature: sheet
+            .crept(corner, name)
+            .map(|crept| dial.worth(Divisions::typed(crept))),
     }
 }
 

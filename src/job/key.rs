@@ -77,6 +77,8 @@ pub enum Key {
     TipRadius(Place),
     /// How far off square the tip stood.
     TipAngle(Corner, SetName),
+    /// How far the needle crept.
+    Crept(Corner, SetName),
     /// The ending.
     Ended,
     /// What a picture shows, by its digest.
@@ -131,6 +133,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
         What::TipRadius(place, _) => vec![Key::TipRadius(*place)],
         What::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
+        What::Crept(corner, set, _) => vec![Key::Crept(*corner, *set)],
         What::Ended(_) => vec![Key::Ended],
         What::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
         What::FromPaper(_) => vec![Key::FromPaper],

@@ -5,8 +5,8 @@
 
 use crate::job::sheet::Sheet;
 use crate::trade::play::geometry::{cosine_factor, scaled_by_radius};
-use crate::trade::play::{Method, Place, Way};
-use crate::units::{AngleUnit, DecimalSlip, Length, TypedAngle};
+use crate::trade::play::{Dial, Divisions, Method, Place, Way};
+use crate::units::{AngleUnit, Decimal, DecimalSlip, Length, TypedAngle};
 
 /// The places at which a rock can be seen; at the pilot there is nothing of it.
 pub const ROCKS_AT: [Place; 4] = [
@@ -58,6 +58,32 @@ pub fn tip_typed(text: &str) -> Result<TypedAngle, TipSlip> {
     }
 }
 
+/// Why a typed number is no creep of a needle.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CreepSlip {
+    /// It is no number.
+    Number(DecimalSlip),
+    /// So far that the rig has moved: the set is to be read again.
+    TooFar,
+}
+
+/// A steel arm of 150 mm that warms by 10 K grows by 0.018 mm (12e-6 a kelvin); by more than twice
+/// that no arm creeps (our bound).
+const MOST_CREEP: Length = Length::millimetres(0.04);
+
+/// By how many divisions of this dial a needle crept, as typed.
+///
+/// # Errors
+/// [`CreepSlip`] where it is no number or too far for warming.
+pub fn crept_typed(dial: &Dial, text: &str) -> Result<Decimal, CreepSlip> {
+    let typed = Decimal::parse(text).map_err(CreepSlip::Number)?;
+    let crept = dial.worth(Divisions::typed(&typed)).abs();
+    if crept > MOST_CREEP {
+        return Err(CreepSlip::TooFar);
+    }
+    Ok(typed)
+}
+
 #[cfg(test)]
 mod tests {
     #![allow(
@@ -104,6 +130,16 @@ mod tests {
         assert_eq!(angle("17.5"), Ok("17.5".to_owned()));
         assert_eq!(angle("61"), Err(TipSlip::TooSteep));
         assert_eq!(angle(""), Err(TipSlip::Number(DecimalSlip::Empty)));
+    }
+
+    // 12e-6 / K · 10 K · 150 mm = 0.018 mm: about two divisions of 0.01 mm, and never ten.
+    #[test]
+    fn a_needle_that_crept_too_far_was_moved() {
+        let crept = |text| crept_typed(&Dial::HUNDREDTH_MM, text);
+        assert_eq!(crept("1,8").unwrap().as_typed(), "1,8");
+        assert!(crept("-2").is_ok());
+        assert_eq!(crept("10"), Err(CreepSlip::TooFar));
+        assert_eq!(crept(""), Err(CreepSlip::Number(DecimalSlip::Empty)));
     }
 
     #[test]

@@ -191,6 +191,11 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
             let angle = told.format.typed(angle).line();
             format!("{corner}: {}", text::tip_line(lang, &angle))
         }
+        What::Crept(corner, _, divisions) => {
+            let corner = text::corner_title(lang, *corner);
+            let divisions = told.format.marked(divisions.as_typed());
+            format!("{corner}: {}", text::creep_line(lang, &divisions))
+        }
         What::TipRadius(place, radius) => super::seen::radius_line(told, *place, radius),
         What::Voice(voice) => super::kept::voice_line(told, voice),
         What::Captioned(said) => {

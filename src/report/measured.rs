@@ -84,7 +84,7 @@ fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
         },
     ];
     match measured(told.sheet, corner, name) {
-        Some(Ok(measured)) => blocks.extend(result(told, &measured)),
+        Some(Ok(measured)) => blocks.extend(result(told, corner, name, &measured)),
         Some(Err(_)) => blocks.push(told.sentence(ReportWord::NotMeasured)),
         None => {}
     }
@@ -148,10 +148,14 @@ fn round(told: &Told, corner: Corner, name: SetName, n: u8) -> Option<Vec<String
     ])
 }
 
-fn result(told: &Told, measured: &Measured) -> Vec<Block> {
+fn result(told: &Told, corner: Corner, name: SetName, measured: &Measured) -> Vec<Block> {
     let tip = measured.set.off_square().map(|angle| {
         let angle = told.format.angle(angle, 1).line();
         Block::Sentence(text::tip_line(told.lang, &angle))
+    });
+    let crept = told.sheet.crept(corner, name).map(|crept| {
+        let crept = told.format.marked(crept.as_typed());
+        Block::Sentence(text::creep_line(told.lang, &crept))
     });
     let seen = super::seen::lines(told.lang, told.format, told.sheet, measured);
     let mut blocks = vec![
@@ -160,6 +164,7 @@ fn result(told: &Told, measured: &Measured) -> Vec<Block> {
         Block::Rows(figures(told, measured)),
     ];
     blocks.extend(tip);
+    blocks.extend(crept);
     blocks.extend(seen.into_iter().map(Block::Sentence));
     blocks
 }

@@ -27,8 +27,8 @@ const fn unit(system: System) -> (LengthUnit, usize) {
 
 /// Sets of readings against the limit of the last one, each on a row of its own with its label.
 ///
-/// The band of a row is what its readings prove: the mean by `g · u` either way. `None` where
-/// there is no set.
+/// The band of a row is its two-sided 95 % interval, which is drawn and never decides. `None`
+/// where there is no set.
 pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<Drawing> {
     let (_, last) = sets.last()?;
     let (unit, _) = unit(format.system);
@@ -79,14 +79,15 @@ pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<D
     Some(strip.drawing())
 }
 
-/// What the readings prove, not below nothing.
-fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
-    let (mean, half) = (
-        measured.set.mean(),
-        measured.budget.u_c.times(measured.budget.g),
-    );
-    let low = mean.minus(half).max(Length::ZERO);
-    (low.in_unit(unit), mean.plus(half).in_unit(unit))
+/// The mean less and plus the expanded uncertainty; a play is never below nothing.
+pub(super) fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
+    interval(measured.set.mean(), measured.budget.expanded95, unit)
+}
+
+/// A value less and plus a half width, not below nothing.
+pub(super) fn interval(value: Length, half: Length, unit: LengthUnit) -> (f64, f64) {
+    let low = value.minus(half).max(Length::ZERO);
+    (low.in_unit(unit), value.plus(half).in_unit(unit))
 }
 
 /// The numerals under the line, all with as many decimals as the step between them needs.

@@ -3,6 +3,7 @@
 use super::Told;
 use super::block::{Block, Size};
 use super::cards::limit_value;
+use super::scale::band;
 use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::judge::Measured;
 use crate::text::{self, ReportWord};
@@ -67,13 +68,6 @@ pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
         size: Size::Wide,
         svg: drawing.drawing().to_svg(&alt(told, sets, limit.as_ref())),
     }
-}
-
-/// Mean less and plus the expanded uncertainty; a play is never below nothing.
-fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
-    let (mean, half) = (measured.set.mean(), measured.budget.expanded95);
-    let low = mean.minus(half).max(Length::ZERO);
-    (low.in_unit(unit), mean.plus(half).in_unit(unit))
 }
 
 /// The limit's value and name; none if a set may not be compared with it.

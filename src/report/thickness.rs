@@ -231,10 +231,8 @@ pub fn drawing(lang: Lang, format: Format, found: &Found) -> Drawing {
     let at = |length: Length| length.in_unit(unit);
     let over = of.readings().iter();
     let over: Vec<f64> = over.map(|one| at(one.minus(of.thinnest()))).collect();
-    let band = of.budget_of_variation().guard_band();
-    let variation = of.variation();
-    let low = variation.minus(band).max(Length::ZERO);
-    let band = (at(low), at(variation.plus(band)));
+    let half = of.budget_of_variation().expanded95;
+    let band = super::scale::interval(of.variation(), half, unit);
     let limit = found.variation.as_ref().map(|against| {
         let card = &against.card.value;
         let value = format.typed(card).line();

@@ -45,7 +45,7 @@ use crate::job::kit::KitSlip;
 use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
-use crate::job::seen::TipSlip;
+use crate::job::seen::{CreepSlip, TipSlip};
 use crate::job::tally::Measure;
 use crate::job::thickness::ThicknessSlip;
 use crate::job::typed_card::CardSlip;
@@ -308,6 +308,10 @@ spoken! {
     measure::tip_slip(slip: TipSlip) -> String;
     /// How far off square a tip stood, and what was done about it.
     measure::tip_line(angle: &str) -> String;
+    /// Why a typed number is no creep of a needle.
+    measure::creep_slip(slip: CreepSlip) -> String;
+    /// How far a needle crept.
+    measure::creep_line(divisions: &str) -> String;
     /// A rocked play as it would be seen at another place.
     runout::seen_at(play: &str, place: &str) -> String;
     /// How far a place of the tip is from the axle's middle.

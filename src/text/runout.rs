@@ -105,6 +105,12 @@ face_words! {
     TipSay,
     /// Keep the slant.
     KeepTip,
+    /// The needle crept.
+    CreepTitle,
+    /// What that is and does.
+    CreepSay,
+    /// Keep how far.
+    KeepCreep,
     /// A rocked play seen at another place.
     SeenElsewhere,
     /// What that is, and is not.

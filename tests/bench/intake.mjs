@@ -79,7 +79,7 @@ async function reckoning(browser) {
   for (let from = 1; from <= JOBS; from += BATCH) {
     const to = Math.min(from + BATCH - 1, JOBS);
     const got = await page.evaluate(async ([first, last]) => {
-      const { intake, memory } = window.wasmBindings;
+      const { intake, bytes_held } = window.wasmBindings;
       const all = { bytes: 0, parse: 0, ours: 0, entries: 0, heap: 0, memory: 0 };
       for (let number = first; number <= last; number += 1) {
         const bytes = new Uint8Array(await (await fetch(`job/${number}`)).arrayBuffer());
@@ -94,7 +94,7 @@ async function reckoning(browser) {
         all.ours += end - between;
         all.entries += entries;
         all.heap = Math.max(all.heap, performance.memory?.usedJSHeapSize ?? 0);
-        all.memory = memory();
+        all.memory = bytes_held();
       }
       return all;
     }, [from, to]);

@@ -32,7 +32,7 @@ mod page {
 
     /// How many bytes the module's memory has; it only ever grows.
     #[wasm_bindgen]
-    pub fn memory() -> usize {
+    pub fn bytes_held() -> usize {
         core::arch::wasm32::memory_size(0) * 65_536
     }
 }

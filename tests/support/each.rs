@@ -313,6 +313,7 @@ fn through_a_rotor() -> Vec<What> {
         limit(Bound::Variation, "0.015"),
         What::TipRadius(Place::RotorFace, radius),
         What::TipAngle(FRONT_LEFT, first, slant),
+        What::Crept(FRONT_LEFT, first, Decimal::parse("1.5").unwrap()),
     ]
 }
 

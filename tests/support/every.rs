@@ -387,6 +387,9 @@ fn benched() -> impl Strategy<Value = What> {
         (select(Place::ALL), radius).prop_map(|(place, radius)| What::TipRadius(place, radius)),
         (select(Corner::ALL), set_name(), typed(AngleUnit::ALL))
             .prop_map(|(corner, set, angle)| What::TipAngle(corner, set, angle)),
+        (select(Corner::ALL), set_name(), typed_text()).prop_map(|(corner, set, crept)| {
+            What::Crept(corner, set, Decimal::parse(&crept).unwrap())
+        }),
     ]
 }
 

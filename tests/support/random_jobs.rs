@@ -399,6 +399,9 @@ impl RandomJob {
                 let angle = Typed::parse(slant, AngleUnit::Degree).unwrap();
                 whats.push(What::TipAngle(HERE, name, angle));
             }
+            if round == rounds && self.pen.n.is_multiple_of(5) {
+                whats.push(What::Crept(HERE, name, typed(1.5)));
+            }
             self.tap(whats);
         }
     }

@@ -166,6 +166,12 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             set: set.nth,
             angle: card::typed(angle),
         },
+        entry::What::Crept(corner, set, divisions) => What::Crept {
+            corner: corner.code().to_owned(),
+            when: set.when.code().to_owned(),
+            set: set.nth,
+            divisions: divisions.as_typed().to_owned(),
+        },
         entry::What::TipRadius(place, radius) => What::TipRadius {
             place: place.code().to_owned(),
             radius: card::typed(radius),

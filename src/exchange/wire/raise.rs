@@ -295,6 +295,19 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             let corner = Corner::from_code(&corner)?;
             entry::What::TipAngle(corner, set, card::raise_typed(angle)?)
         }
+        What::Crept {
+            corner,
+            when,
+            set,
+            divisions,
+        } => {
+            let set = SetName {
+                when: When::from_code(&when)?,
+                nth: set,
+            };
+            let corner = Corner::from_code(&corner)?;
+            entry::What::Crept(corner, set, Decimal::parse(&divisions).ok()?)
+        }
         What::TipRadius { place, radius } => {
             entry::What::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
         }

@@ -190,6 +190,12 @@ pub(super) enum What {
         set: u8,
         angle: TypedText,
     },
+    Crept {
+        corner: String,
+        when: String,
+        set: u8,
+        divisions: String,
+    },
     TipRadius {
         place: String,
         radius: TypedText,
@@ -222,7 +228,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 46] = [
+const KINDS: [&str; 47] = [
     "opened",
     "person",
     "erased",
@@ -262,6 +268,7 @@ const KINDS: [&str; 46] = [
     "thickness_limit",
     "tip_angle",
     "tip_radius",
+    "crept",
     "voice",
     "captioned",
     "from_paper",

@@ -7,7 +7,7 @@ use crate::trade::play::Place;
 use crate::trade::runout::{Bound, Surface};
 use crate::trade::vehicle::{Axle, Corner};
 use crate::trade::wheel_end::SetName;
-use crate::units::{TypedAngle, TypedLength};
+use crate::units::{Decimal, TypedAngle, TypedLength};
 
 impl Sheet {
     /// Every place that was read or skipped round a face of a corner, run by run.
@@ -44,6 +44,14 @@ impl Sheet {
     pub fn tip_angle(&self, corner: Corner, set: SetName) -> Option<&TypedAngle> {
         match self.fact(&Key::TipAngle(corner, set)) {
             Some(What::TipAngle(_, _, angle)) => Some(angle),
+            _ => None,
+        }
+    }
+
+    /// By how many divisions the needle crept during a set, if anybody told.
+    pub fn crept(&self, corner: Corner, set: SetName) -> Option<&Decimal> {
+        match self.fact(&Key::Crept(corner, set)) {
+            Some(What::Crept(_, _, divisions)) => Some(divisions),
             _ => None,
         }
     }

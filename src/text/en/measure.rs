@@ -1,7 +1,7 @@
 //! The words of a measurement: how it was taken, what it is worth, what was not done.
 
 use super::desk::decimal_slip;
-use crate::job::seen::TipSlip;
+use crate::job::seen::{CreepSlip, TipSlip};
 use crate::trade::fastening::{Condition, Pattern, PropertyClass};
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
@@ -158,6 +158,19 @@ pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
 
 pub(in crate::text) fn tip_line(angle: &str) -> String {
     format!("Tip off square by {angle}: every play is the reading times its cosine")
+}
+
+pub(in crate::text) fn creep_slip(slip: CreepSlip) -> String {
+    match slip {
+        CreepSlip::Number(slip) => decimal_slip(slip),
+        CreepSlip::TooFar => {
+            "No arm warms so far: the rig has moved. Set it again and read again.".to_owned()
+        }
+    }
+}
+
+pub(in crate::text) fn creep_line(divisions: &str) -> String {
+    format!("The needle crept by {divisions} divisions untouched, as an arm does that warms")
 }
 
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {

@@ -61,6 +61,11 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
             "Degrees off square, plunger or lever. A slanted tip shows too much: the play is the reading times the cosine."
         }
         FaceWord::KeepTip => "Keep the slant",
+        FaceWord::CreepTitle => "The needle crept untouched",
+        FaceWord::CreepSay => {
+            "Divisions, while nobody touched the rig: an arm in the sun or in a hand warms and grows. It makes the play less sure."
+        }
+        FaceWord::KeepCreep => "Keep the creep",
         FaceWord::SeenElsewhere => "Seen at another place",
         FaceWord::SeenSay => {
             "How far each place is from the axle's middle. An aid to the eye: another place is another method, and nothing is compared there."

@@ -123,11 +123,13 @@ fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<AnyView> {
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
-/// How the tip of a set stood, where it was no square one or the play is a rock.
+/// How the rig of a set stood: its tip, a needle that crept, a rock seen elsewhere.
 fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<AnyView> {
     let measured = set(at, corner, when, nth)?;
-    let tip = seen::tip(at, corner, SetName { when, nth });
-    Some(view! { {tip} {seen::seen(at, &measured)} }.into_any())
+    let name = SetName { when, nth };
+    let tip = seen::tip(at, corner, name);
+    let crept = seen::crept(at, corner, name, *measured.set.dial());
+    Some(view! { {tip} {crept} {seen::seen(at, &measured)} }.into_any())
 }
 
 /// Rounds that lie too far apart, with what likely moves them.

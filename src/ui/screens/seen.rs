@@ -1,22 +1,23 @@
-//! How the tip stood, beside the decision: at a slant, which corrects the play, and a rocked play
-//! seen at another place, an aid that is never compared.
+//! How the rig stood, beside the decision: a tip at a slant, which corrects the play, a needle that
+//! crept, which makes it less sure, and a rocked play seen at another place, an aid that is never
+//! compared.
 
 use leptos::prelude::*;
 
 use crate::job::entry::What;
 use crate::job::judge::Measured;
 use crate::job::runout::{RadiusSlip, radius_typed};
-use crate::job::seen::{ROCKS_AT, TipSlip, is_rock, tip_typed};
+use crate::job::seen::{ROCKS_AT, crept_typed, is_rock, tip_typed};
 use crate::report::seen::lines;
 use crate::text::{self, FaceWord};
-use crate::trade::play::Place;
+use crate::trade::play::{Dial, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
-use crate::units::{LengthUnit, System, Unit};
+use crate::units::{Decimal, LengthUnit, System, Unit};
 
 /// What is known at other places, and a field for the distance of each; nothing for a play along
 /// the axle.
@@ -70,35 +71,86 @@ pub fn seen(at: &At, of: &Measured) -> Option<AnyView> {
 
 /// How far off square the tip stood, where it did: one field, folded away.
 pub fn tip(at: &At, corner: Corner, set: SetName) -> AnyView {
-    let (lang, face) = (at.lang, |word| text::face(at.lang, word));
+    let lang = at.lang;
     let known = at.sheet().tip_angle(corner, set);
-    let told = known.map(|known| {
-        let line = text::tip_line(lang, &at.fmt.typed(known).line());
-        view! { <p>{line} "."</p> }
-    });
-    let (when, nth) = (set.when.code(), set.nth);
-    let name = format!("{}:tip:{}:{when}:{nth}", at.open.log.0, corner.code());
-    let drafts = Drafts::named(at.app, name);
-    let degrees = drafts.text("tip", known.map_or("", |known| known.number.as_typed()));
-    let slip: RwSignal<Option<TipSlip>> = RwSignal::new(None);
-    let app = at.app;
-    let keep = move || match degrees.with_untracked(|text| tip_typed(text)) {
-        Ok(angle) => {
-            app.append_then(vec![What::TipAngle(corner, set, angle)], drafts.dropping());
-        }
-        Err(why) => slip.set(Some(why)),
+    let one = One {
+        name: "tip",
+        words: [FaceWord::TipTitle, FaceWord::TipSay, FaceWord::KeepTip],
+        known: known.map_or("", |known| known.number.as_typed()),
+        told: known.map(|known| text::tip_line(lang, &at.fmt.typed(known).line())),
     };
-    let refused = move || slip.get().map(|why| text::tip_slip(lang, why));
-    view! {
-        {told}
-        <details class="more">
-            <summary class="key key--foot">{face(FaceWord::TipTitle)}</summary>
-            {Field::decimal("tip", degrees).show(face(FaceWord::TipSay), "", drafts, keep)}
-            <p role="alert">{refused}</p>
-            {key(Look::Plain, face(FaceWord::KeepTip), keep)}
-        </details>
+    one.folded(at, corner, set, move |text| match tip_typed(text) {
+        Ok(angle) => Ok(What::TipAngle(corner, set, angle)),
+        Err(why) => Err(text::tip_slip(lang, why)),
+    })
+}
+
+/// How far the needle crept while nobody touched it, where it did.
+pub fn crept(at: &At, corner: Corner, set: SetName, dial: Dial) -> AnyView {
+    let lang = at.lang;
+    let known = at.sheet().crept(corner, set).map(Decimal::as_typed);
+    let one = One {
+        name: "creep",
+        words: [
+            FaceWord::CreepTitle,
+            FaceWord::CreepSay,
+            FaceWord::KeepCreep,
+        ],
+        known: known.unwrap_or(""),
+        told: known.map(|known| text::creep_line(lang, &at.fmt.marked(known))),
+    };
+    one.folded(at, corner, set, move |text| {
+        match crept_typed(&dial, text) {
+            Ok(crept) => Ok(What::Crept(corner, set, crept)),
+            Err(why) => Err(text::creep_slip(lang, why)),
+        }
+    })
+}
+
+/// One number of a set that is rarely wanted.
+struct One<'a> {
+    /// Names its draft.
+    name: &'static str,
+    /// What it is, what for, and the key that keeps it.
+    words: [FaceWord; 3],
+    /// As it was kept.
+    known: &'a str,
+    /// What is said of it.
+    told: Option<String>,
+}
+
+impl One<'_> {
+    /// Its field, folded away; `read` gives the entry of a text, or why it is none.
+    fn folded(
+        self,
+        at: &At,
+        corner: Corner,
+        set: SetName,
+        read: impl Fn(&str) -> Result<What, String> + Copy + 'static,
+    ) -> AnyView {
+        let [title, say, keep_it] = self.words.map(|word| text::face(at.lang, word));
+        let told = self.told.map(|line| view! { <p>{line} "."</p> });
+        let (when, nth) = (set.when.code(), set.nth);
+        let of = format!("{}:{}", at.open.log.0, self.name);
+        let drafts = Drafts::named(at.app, format!("{of}:{}:{when}:{nth}", corner.code()));
+        let typed = drafts.text(self.name, self.known);
+        let slip: RwSignal<Option<String>> = RwSignal::new(None);
+        let app = at.app;
+        let keep = move || match typed.with_untracked(|text| read(text)) {
+            Ok(what) => app.append_then(vec![what], drafts.dropping()),
+            Err(why) => slip.set(Some(why)),
+        };
+        view! {
+            {told}
+            <details class="more">
+                <summary class="key key--foot">{title}</summary>
+                {Field::decimal(self.name, typed).show(say, "", drafts, keep)}
+                <p role="alert">{move || slip.get()}</p>
+                {key(Look::Plain, keep_it, keep)}
+            </details>
+        }
+        .into_any()
     }
-    .into_any()
 }
 
 /// The distance of a place as it was kept, in the reader's unit.
