@@ -25,10 +25,19 @@ pub fn canonical(value: &Value) -> String {
 /// The digest of a log by its canonical texts: SHA-256 over the SHA-256 of each, sorted, each
 /// once, one a line. `None` if one of them is no JSON.
 pub fn canonical_digest<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<String> {
-    let mut digests: Vec<String> = texts
+    let raws = texts
         .into_iter()
-        .map(|text| canonical_entry(text).map(|text| sha256_hex(text.as_bytes())))
-        .collect::<Option<_>>()?;
+        .map(|text| serde_json::from_str(text).ok());
+    digest_of_json(raws.collect::<Option<Vec<_>>>()?)
+}
+
+/// The same of what has been read as JSON already.
+pub(super) fn digest_of_json<'a>(
+    entries: impl IntoIterator<Item = &'a RawValue>,
+) -> Option<String> {
+    let digest = |entry| Some(sha256_hex(canonical_json(entry)?.as_bytes()));
+    let digests: Option<Vec<String>> = entries.into_iter().map(digest).collect();
+    let mut digests = digests?;
     digests.sort_unstable();
     digests.dedup();
     Some(sha256_hex(digests.join("\n").as_bytes()))
@@ -37,8 +46,12 @@ pub fn canonical_digest<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<
 /// The canonical text of one entry, if it is JSON and names nothing twice in one object: of two
 /// values under one name each reader would take another (RFC 8785 3.1).
 pub(super) fn canonical_entry(text: &str) -> Option<String> {
-    // What is no JSON ends here, so that the reader below meets whole values only.
-    serde_json::from_str::<&RawValue>(text).ok()?;
+    canonical_json(serde_json::from_str(text).ok()?)
+}
+
+/// The same of JSON, so that the reader meets whole values only.
+fn canonical_json(entry: &RawValue) -> Option<String> {
+    let text = entry.get();
     let mut out = String::with_capacity(text.len());
     Reader { text, at: 0 }.value(&mut out, DEEPEST)?;
     Some(out)

@@ -3,7 +3,7 @@
 use serde::Deserialize;
 use serde_json::value::RawValue;
 
-use crate::exchange::canonical::canonical_digest;
+use crate::exchange::canonical::digest_of_json;
 use crate::exchange::envelope::{Envelope, FORMAT, LogKind, MADE_BY, StoredLog, VERSION, digest};
 use crate::job::entry::LogId;
 
@@ -66,7 +66,7 @@ fn stored(kind: LogKind, id: &LogId, texts: &[String]) -> Result<StoredLog, Expo
         kind: kind.code().to_owned(),
         id: id.0.clone(),
         digest: digest(entries.iter().map(|(_, raw)| raw.get())),
-        canonical: canonical_digest(entries.iter().map(|(_, raw)| raw.get())),
+        canonical: digest_of_json(entries.iter().map(|(_, raw)| raw.as_ref())),
         entries: entries.into_iter().map(|(_, raw)| raw).collect(),
     })
 }

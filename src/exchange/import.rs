@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 use serde_json::error::Category;
 
-use crate::exchange::canonical::{canonical_digest, canonical_entry};
+use crate::exchange::canonical::{canonical_entry, digest_of_json};
 use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, gone,
 };
@@ -166,7 +166,7 @@ pub(super) enum Came {
 pub(super) fn texts(stored: &StoredLog) -> (Vec<String>, Came) {
     let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
     let plain = || came.iter().map(|text| (*text).to_owned()).collect();
-    let canonical = canonical_digest(came.iter().copied());
+    let canonical = digest_of_json(stored.entries.iter().map(AsRef::as_ref));
     let holds = stored
         .canonical
         .as_ref()

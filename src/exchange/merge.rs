@@ -76,6 +76,15 @@ fn rank(record: &KeptText) -> u8 {
 
 /// Settles all that came with one id.
 fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
+    // Nearly every entry of a file is new here or here already; then nothing is to be settled.
+    match (here, came.as_slice()) {
+        (None, [new]) => return merge.add.push((*new).clone()),
+        (Some(here), came) if came.iter().all(|one| one.text == here.text) => {
+            merge.same += 1;
+            return;
+        }
+        _ => {}
+    }
     // By rank, then by their bytes: the choice does not depend on the order they came.
     came.sort_by_key(|record| (rank(record), &record.text));
     // Only what may name a person can be erased: a forged file must not empty a finding.
