@@ -1,9 +1,9 @@
 //! A key that is held for a second while its ring fills: for what cannot be brought back.
 
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 use crate::platform::clock::{self, Timer};
+use crate::ui::parts::press::pressed;
 
 /// How long the key is held.
 const HOLD_MS: i32 = 1000;
@@ -11,53 +11,24 @@ const HOLD_MS: i32 = 1000;
 /// A key that does its work only after it was held, by finger or by Enter or Space.
 pub fn hold(label: impl Into<String>, hint: &'static str, then: impl Fn() + 'static) -> AnyView {
     let label: String = label.into();
-    let holding = RwSignal::new(false);
     let timer = StoredValue::new_local(None::<Timer>);
     let then = StoredValue::new_local(then);
     let begin = move || {
-        if holding.get_untracked() {
-            return;
-        }
-        holding.set(true);
         timer.set_value(Some(clock::after(HOLD_MS, move || {
             // The key may have gone away with its screen while it was held.
-            if holding.try_set(false).is_none() {
-                let _ = then.try_with_value(|then| then());
-            }
+            let _ = then.try_with_value(|then| then());
         })));
     };
     let end = move || {
         let _ = timer.try_update_value(|timer| timer.take());
-        let _ = holding.try_set(false);
     };
-    let is_press = |event: &KeyboardEvent| matches!(event.key().as_str(), "Enter" | " ");
-    view! {
-        <button
-            type="button"
-            class="key key--grave hold-key"
-            title=hint
-            data-holding=move || if holding.get() { "yes" } else { "no" }
-            on:pointerdown=move |_| begin()
-            on:pointerup=move |_| end()
-            on:pointerleave=move |_| end()
-            on:pointercancel=move |_| end()
-            on:blur=move |_| end()
-            on:contextmenu=move |event| event.prevent_default()
-            on:keydown=move |event| {
-                if is_press(&event) {
-                    event.prevent_default();
-                    begin();
-                }
-            }
-            on:keyup=move |_| end()
-        >
-            <svg class="hold-key__ring" viewBox="0 0 36 36" aria-hidden="true">
-                <circle class="hold-key__track" cx="18" cy="18" r="15" pathLength="100"></circle>
-                <circle class="hold-key__fill" cx="18" cy="18" r="15" pathLength="100"></circle>
-            </svg>
-            <span>{label}</span>
-            <small>{hint}</small>
-        </button>
-    }
-    .into_any()
+    let inside = view! {
+        <svg class="hold-key__ring" viewBox="0 0 36 36" aria-hidden="true">
+            <circle class="hold-key__track" cx="18" cy="18" r="15" pathLength="100"></circle>
+            <circle class="hold-key__fill" cx="18" cy="18" r="15" pathLength="100"></circle>
+        </svg>
+        <span>{label}</span>
+        <small>{hint}</small>
+    };
+    pressed("key key--grave hold-key", inside, begin, end)
 }

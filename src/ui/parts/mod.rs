@@ -15,6 +15,7 @@ pub mod panel;
 pub mod picks;
 pub mod picture;
 pub mod practice;
+pub mod press;
 pub mod rows;
 pub mod shares;
 pub mod strip;

@@ -1,6 +1,5 @@
 //! The practice car on a step: what is met on it, and keys that are held to move its needle.
 
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 use crate::drawing::dial;
@@ -16,6 +15,7 @@ use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::Panel;
 use crate::ui::parts::picture::drawn;
+use crate::ui::parts::press::pressed;
 
 /// A swing of the bearing while a key is held, and a movement of the needle, in ticks.
 const TICK_MS: i32 = 20;
@@ -133,9 +133,6 @@ fn held(
     let timer = StoredValue::new_local(None::<Timer>);
     let ticks = StoredValue::new(0_u8);
     let begin = move || {
-        if timer.with_value(Option::is_some) {
-            return;
-        }
         ticks.set_value(0);
         // Who wants no motion sees the needle where it comes to stand.
         let still = page::wants_no_motion();
@@ -161,32 +158,8 @@ fn held(
         timer.set_value(Some(clock::every(TICK_MS, tick)));
     };
     let end = move || {
-        let held = timer.try_update_value(Option::take).flatten();
-        if held.is_some() {
-            let _ = needle.try_set(None);
-        }
+        let _ = timer.try_update_value(Option::take);
+        let _ = needle.try_set(None);
     };
-    let is_press = |event: &KeyboardEvent| matches!(event.key().as_str(), "Enter" | " ");
-    view! {
-        <button
-            type="button"
-            class="key practice__hold"
-            on:pointerdown=move |_| begin()
-            on:pointerup=move |_| end()
-            on:pointerleave=move |_| end()
-            on:pointercancel=move |_| end()
-            on:blur=move |_| end()
-            on:contextmenu=move |event| event.prevent_default()
-            on:keydown=move |event| {
-                if is_press(&event) {
-                    event.prevent_default();
-                    begin();
-                }
-            }
-            on:keyup=move |_| end()
-        >
-            {label}
-        </button>
-    }
-    .into_any()
+    pressed("key practice__hold", label, begin, end)
 }
