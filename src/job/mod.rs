@@ -16,6 +16,7 @@ mod gate;
 pub mod judge;
 mod key;
 pub mod kit;
+pub mod late;
 pub mod loose;
 pub mod mishap;
 pub mod news;

@@ -42,6 +42,7 @@ use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
 };
 use crate::job::kit::KitSlip;
+use crate::job::late::Ago;
 use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
@@ -103,6 +104,17 @@ spoken! {
     /// What the screen of a step says, for steps that differ by where the axle nut gets its last
     /// torque or by which time they are asked.
     steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
+
+    /// How long ago something was done.
+    late::ago(ago: Ago) -> &'static str;
+    /// The key for what is noted later than it was done.
+    late::done_earlier() -> &'static str;
+    /// What it asks, and what it does.
+    late::earlier_say() -> &'static str;
+    /// The key back to what is done now.
+    late::not_earlier() -> &'static str;
+    /// When the next tap counts as done.
+    late::counts_as(ago: Ago) -> String;
 
     /// What the lists and counts of the yard say.
     ledger::ledger(word: Ledger) -> &'static str;

@@ -123,6 +123,7 @@ fn follow_route(app: App) {
                 app.read_job(job.to_owned());
             }
         }
+        app.ago.set(None);
         app.route.set(route);
         page::scroll_top();
     };

@@ -12,6 +12,7 @@ use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Entry, Held, LogId, Shop, What};
+use crate::job::late::Ago;
 use crate::job::{Sheet, fold, next, plan};
 use crate::platform::clock;
 use crate::platform::page;
@@ -96,6 +97,8 @@ pub struct App {
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
     pub told: RwSignal<Option<&'static str>>,
+    /// How long ago the next tap was done, if not now.
+    pub ago: RwSignal<Option<Ago>>,
     /// Megabytes left for this app, where they are few.
     pub tight: RwSignal<Option<u64>>,
     /// The picture or voice note that the last tap kept.
@@ -133,6 +136,7 @@ impl App {
             update_waits: RwSignal::new(false),
             unreadable: RwSignal::new(Vec::new()),
             told: RwSignal::new(None),
+            ago: RwSignal::new(None),
             tight: RwSignal::new(None),
             latest: RwSignal::new(None),
             stale: stale.into(),
@@ -212,9 +216,15 @@ impl App {
             return;
         }
         let practice = pen::is_practice(&open.sheet, &whats);
-        let Some(pen) = self.pen(practice) else {
+        let Some(mut pen) = self.pen(practice) else {
             return;
         };
+        // What is taken back is taken back now.
+        if !matches!(whats.as_slice(), [What::Strike(_)]) {
+            let ago = self.ago.get_untracked();
+            pen.told = ago.map(|ago| ago.before(pen.utc_ms));
+        }
+        self.ago.set(None);
         let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
         self.count_up(&pen, entries.len());
         let latest = entries.iter().find_map(|entry| entry.what.named());

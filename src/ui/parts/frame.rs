@@ -38,6 +38,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
             {strip(at)}
             {banners(app)}
             {latest(at)}
+            {earlier(at)}
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words(at)}
                 {practice::way(at)}
@@ -55,6 +56,13 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
         </main>
     }
     .into_any()
+}
+
+/// When the next tap counts as done, where that is not now.
+fn earlier(at: &At) -> impl IntoView + use<> {
+    let (app, lang) = (at.app, at.lang);
+    let line = move |ago| view! { <p class="told" role="status">{text::counts_as(lang, ago)}</p> };
+    move || app.ago.get().map(line)
 }
 
 /// What to do, its picture and its caution.

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::What;
+use crate::job::late::Ago;
 use crate::text::{self, FaceWord, Kept, Say};
 use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
@@ -26,6 +27,8 @@ pub enum Panel {
     Note,
     /// What stands in the way.
     WillNotGo,
+    /// How long ago it was done.
+    Earlier,
     /// Why the step matters.
     Why,
     /// The practice car.
@@ -40,6 +43,7 @@ pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<AnyView> {
         Panel::More => Some(more(at, open)),
         Panel::Note => Some(note(at, open, Say::SavedAtStep)),
         Panel::WillNotGo => Some(note(at, open, Say::WillNotGoSay)),
+        Panel::Earlier => Some(earlier(at, open)),
         Panel::Why => Some(why(at, open)),
         Panel::Practice => Some(practice_car(at, open)),
     }
@@ -80,6 +84,7 @@ fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
             <div class="panel__keys">
                 {key(Look::Plain, at.say(Say::WillNotGo), move || open.set(Panel::WillNotGo))}
                 {key(Look::Plain, at.say(Say::Note), move || open.set(Panel::Note))}
+                {key(Look::Plain, text::done_earlier(at.lang), move || open.set(Panel::Earlier))}
                 {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}
                 {link(Look::Plain, at.say(Say::Where), Route::Where(id()).to_hash())}
                 {link(Look::Plain, text::kept(at.lang, Kept::Title), Route::Notes(id()).to_hash())}
@@ -88,6 +93,31 @@ fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
                 {link(Look::Plain, at.say(Say::Pause), Route::Home.to_hash())}
                 {link(Look::Plain, at.say(Say::EndNow), end_here(at))}
                 {close(at, open)}
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// How long ago the step was done, for hands that were not free then.
+fn earlier(at: &At, open: RwSignal<Panel>) -> AnyView {
+    let app = at.app;
+    let counts = move |ago: Option<Ago>| {
+        app.ago.set(ago);
+        open.set(Panel::None);
+    };
+    let choices = Ago::ALL.iter().map(|ago| {
+        key(Look::Plain, text::ago(at.lang, *ago), move || {
+            counts(Some(*ago));
+        })
+    });
+    let now = text::not_earlier(at.lang);
+    view! {
+        <section class="panel">
+            <h2>{text::done_earlier(at.lang)}</h2>
+            <p>{text::earlier_say(at.lang)}</p>
+            <div class="panel__keys">
+                {choices.collect_view()} {key(Look::Plain, now, move || counts(None))}
             </div>
         </section>
     }

@@ -1,0 +1,29 @@
+//! Words for what is noted later than it was done.
+
+use crate::job::late::Ago;
+
+pub(in crate::text) const fn ago(ago: Ago) -> &'static str {
+    match ago {
+        Ago::Quarter => "15 minutes ago",
+        Ago::Half => "Half an hour ago",
+        Ago::Hour => "An hour ago",
+        Ago::TwoHours => "Two hours ago",
+    }
+}
+
+pub(in crate::text) const fn done_earlier() -> &'static str {
+    "Done earlier"
+}
+
+pub(in crate::text) const fn earlier_say() -> &'static str {
+    "When was it done, about? It counts for the next tap alone, and the report says both times."
+}
+
+pub(in crate::text) const fn not_earlier() -> &'static str {
+    "Done now"
+}
+
+pub(in crate::text) fn counts_as(ago: Ago) -> String {
+    let ago = self::ago(ago).to_lowercase();
+    format!("The next tap is noted as done {ago}.")
+}
