@@ -22,6 +22,16 @@ pub fn agreed(sheet: &Sheet) -> Option<Money> {
     total(sheet, &sheet.counting().collect::<Vec<_>>())
 }
 
+/// What would be agreed to with so much more; `None` where that is not known or in another
+/// currency.
+pub fn agreed_with(sheet: &Sheet, more: &Money) -> Option<Money> {
+    let now = agreed(sheet).filter(|now| now.currency == more.currency)?;
+    Some(Money {
+        minor: now.minor.saturating_add(more.minor),
+        currency: now.currency,
+    })
+}
+
 /// Why extra work was asked for: what went wrong at its step before the answer.
 pub fn reason<'a>(sheet: &'a Sheet, answer: &Entry, consent: &Consent) -> Option<&'a Mishap> {
     let before = sheet.counting().take_while(|entry| entry.id != answer.id);

@@ -1,12 +1,13 @@
 //! What went wrong with a fastener: recorded with part, time and a further yes, and closed when
 //! it is mended. Until then the fastener counts as off, whatever was tapped.
 
-use crate::job::entry::{Consent, Moved, Scope, What};
+use crate::job::entry::{Consent, Moved, Reply, Scope, What};
 use crate::job::key::Key;
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
+use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
-use crate::trade::wheel_end::{Form, Hold, Item, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Hold, Item, SHOVE_FURTHER, Step, StepKey, StepSpec};
 
 /// Something that went wrong.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,8 +29,12 @@ pub struct Mishap {
 pub enum Mending {
     /// The owner was not asked.
     Asking,
+    /// The owner was asked and thinks it over; the car waits as it stands.
+    Waiting,
     /// The owner said no: it stays open.
     Refused,
+    /// The owner said yes after the car had waited: it is shoved before anybody reaches under it.
+    Shove,
     /// The owner said yes: it can be mended.
     Agreed,
 }
@@ -72,11 +77,31 @@ pub fn mending(sheet: &Sheet, mishap: &Mishap) -> Mending {
         Some(What::Consent(consent)) if seen < asked => Some(consent),
         _ => None,
     };
+    let waited = seen < sheet.place(&Key::Step(waiting(mishap)));
     match answer.map(|consent| consent.yes) {
+        None if waited => Mending::Waiting,
         None => Mending::Asking,
         Some(false) => Mending::Refused,
+        Some(true) if waited && !stands_firm(sheet, mishap) => Mending::Shove,
         Some(true) => Mending::Agreed,
     }
+}
+
+/// Leaving the car while the owner thinks of further work.
+pub const fn waiting(mishap: &Mishap) -> StepKey {
+    StepKey::at(Step::Wait, mishap.item.corner).nth(2)
+}
+
+/// Shoving the car after it waited.
+pub const fn shoving(mishap: &Mishap) -> StepKey {
+    StepKey::at(Step::Shove, mishap.item.corner).nth(SHOVE_FURTHER)
+}
+
+/// Whether the car was shoved after the yes and stood firm.
+fn stands_firm(sheet: &Sheet, mishap: &Mishap) -> bool {
+    let shove = shoving(mishap);
+    let after = sheet.place(&Key::Extra(mishap.step)) < sheet.place(&Key::Step(shove));
+    after && sheet.reply(shove) == Some(&Reply::Said(Answer::Yes))
 }
 
 /// Every yes or no to extra work, in order.

@@ -5,6 +5,19 @@
 pub enum Asking<'a> {
     /// The key that leaves the car without an answer.
     WaitKey,
+    /// Whether the owner agrees to further work.
+    FurtherAsk,
+    /// What comes of a no to it.
+    FurtherNo,
+    /// The car waits for an answer to it.
+    FurtherWaits,
+    /// What it costs more, and in all; the latter empty where it is not known.
+    Further {
+        /// What it costs more.
+        more: &'a str,
+        /// The new total.
+        total: &'a str,
+    },
     /// The field for who saw that the owner would not sign.
     Witness,
     /// The owner would not sign, and who saw it; empty if nobody is named.

@@ -1,13 +1,10 @@
 // Hands are not always free: what was done a while ago is noted now, and the report says both.
-import { expect, test } from "./support/test.mjs";
+import { expect, test } from "./support/fixtures.mjs";
 import { Quick } from "./pages/quick.mjs";
 
-test("what was done an hour ago is noted as that, for one tap", async ({ page, host }) => {
-  await page.clock.setFixedTime(new Date("2026-03-04T15:30:00"));
-  await page.goto(host.url);
-  const quick = new Quick(page);
+test("what was done an hour ago is noted as that, for one tap", async ({ app }) => {
+  const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Site: The place");
   const says = quick.main.getByText("The next tap is noted as done an hour ago.");
   await expect(says).toBeHidden();
   await quick.key("More").tap();
@@ -18,6 +15,11 @@ test("what was done an hour ago is noted as that, for one tap", async ({ page, h
   await expect(says).toBeHidden();
   await quick.step();
   const report = await quick.report();
-  await expect(report.getByText("noted later at")).toHaveCount(1);
-  await expect(report.getByText("Done 2026-03-04 14:30, noted later at 2026-03-04 15:30")).toHaveCount(1);
+  const later = report.getByText("noted later at");
+  await expect(later).not.toHaveCount(0);
+  // One tap, wherever the report tells of it.
+  const told = new Set((await later.allTextContents()).map((text) => text.match(/Done.*later at [-\d]+ [:\d]+/)[0]));
+  expect(told.size).toBe(1);
+  const [done, noted] = [...told][0].match(/\d{4}-\d\d-\d\d \d\d:\d\d/g);
+  expect(new Date(noted) - new Date(done)).toBe(60 * 60 * 1000);
 });

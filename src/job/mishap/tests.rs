@@ -36,6 +36,34 @@ fn extra(spec: &StepSpec, yes: bool) -> What {
 }
 
 #[test]
+fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
+    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let third = items(CORNER, Group::WheelNuts, 5)[2];
+    let state = |whats: &[What]| {
+        let now = sheet(whats);
+        mending(&now, in_the_way(&now, &spec).unwrap())
+    };
+    let mut whats = vec![broken(&spec, third)];
+    let What::Mishap(mishap) = whats[0].clone() else {
+        unreachable!()
+    };
+    let shoved = |answer| What::Answered(shoving(&mishap), Reply::Said(answer));
+    // A shove of an earlier day says nothing of today.
+    whats.push(shoved(Answer::Yes));
+    whats.push(What::Answered(waiting(&mishap), Reply::Done));
+    assert_eq!(state(&whats), Mending::Waiting);
+    whats.push(extra(&spec, true));
+    assert_eq!(state(&whats), Mending::Shove);
+    whats.push(shoved(Answer::No));
+    assert_eq!(state(&whats), Mending::Shove);
+    whats.push(shoved(Answer::Yes));
+    assert_eq!(state(&whats), Mending::Agreed);
+    // Another one is asked for anew, and the car does not wait for it.
+    whats.push(broken(&spec, third));
+    assert_eq!(state(&whats), Mending::Asking);
+}
+
+#[test]
 fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
     let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
     let third = items(CORNER, Group::WheelNuts, 5)[2];

@@ -6,7 +6,7 @@ use super::{
     steps_tighten as tighten,
 };
 use crate::text::step::StepText;
-use crate::trade::wheel_end::{NutPosition, SHOVE_WAITED, Step, StepKey};
+use crate::trade::wheel_end::{NutPosition, SHOVE_FURTHER, SHOVE_WAITED, Step, StepKey};
 
 pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
     let again = key.nth > 1;
@@ -17,7 +17,7 @@ pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
         (Step::TurnAxleNut, NutPosition::AirBar) => tighten::TURN_AXLE_NUT_BAR,
         (Step::TurnAxleNut, NutPosition::OnGround) => tighten::TURN_AXLE_NUT_GROUND,
         (Step::Lower, NutPosition::OnGround) if !again => tighten::LOWER_FIRST_STAGE,
-        (Step::Shove, _) if key.nth == SHOVE_WAITED => gauge::SHOVE_WAITED,
+        (Step::Shove, _) if matches!(key.nth, SHOVE_WAITED | SHOVE_FURTHER) => gauge::SHOVE_WAITED,
         (Step::LiftHold, _) if again => gauge::HOLD_WAITED,
         (Step::LiftStand, _) if again => gauge::STAND_WAITED,
         (Step::Shove, _) if again => gauge::SHOVE_AGAIN,

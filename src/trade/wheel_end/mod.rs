@@ -18,4 +18,4 @@ pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,
 };
-pub use waiting::SHOVE_WAITED;
+pub use waiting::{SHOVE_FURTHER, SHOVE_WAITED};

@@ -10,6 +10,8 @@ use crate::trade::wheel_end::step::{Check, Form, HoldPoint, Phase, Step, StepSpe
 
 /// Which shove stands between a car that waited and the work that goes on.
 pub const SHOVE_WAITED: u8 = 5;
+/// The shove of a car that waited for a yes to further work.
+pub const SHOVE_FURTHER: u8 = 6;
 
 /// Leaving the car without an answer; it can be told while the owner has not answered, and stays
 /// among the steps once it was.

@@ -5,6 +5,7 @@
 use leptos::prelude::*;
 
 use crate::drawing::corner as vehicle;
+use crate::job::agreed::agreed_with;
 use crate::job::entry::{Consent, How, Money, PersonField, Scope, Signed, What};
 use crate::report::money;
 use crate::text::{self, Asking, Say};
@@ -25,7 +26,7 @@ use crate::ui::screens::sign::pad;
 
 /// How far the owner's page is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Page {
+pub(super) enum Page {
     /// The technician has the phone.
     Work,
     /// The owner reads.
@@ -36,12 +37,16 @@ enum Page {
 
 /// The question at one step: what for, and for how much.
 #[derive(Clone)]
-struct Question {
-    at: At,
-    scope: Scope,
-    amount: Option<Money>,
-    decision: Option<Decision>,
-    page: RwSignal<Page>,
+pub(super) struct Question {
+    pub(super) at: At,
+    /// The step that the answer is kept under.
+    pub(super) step: StepKey,
+    pub(super) scope: Scope,
+    pub(super) amount: Option<Money>,
+    pub(super) decision: Option<Decision>,
+    /// What further work is asked for.
+    pub(super) sentence: Option<String>,
+    pub(super) page: RwSignal<Page>,
 }
 
 /// The owner's answer, to the inspection or to the repair.
@@ -50,6 +55,8 @@ pub fn consent(at: &At) -> AnyView {
     let price = at.sheet().price();
     let question = Question {
         at: at.clone(),
+        step: at.spec.key,
+        sentence: None,
         scope: if teardown {
             Scope::Teardown
         } else {
@@ -68,18 +75,22 @@ pub fn consent(at: &At) -> AnyView {
             .map(|decided| decided.decision),
         page: RwSignal::new(Page::Owner),
     };
-    (move || match question.page.get() {
-        Page::Work => work(&question),
-        Page::Owner => owner(&question),
-        Page::Refused => refused(&question),
-    })
-    .into_any()
+    (move || question.shown().unwrap_or_else(|| work(&question))).into_any()
 }
 
 impl Question {
+    /// The owner's page; nothing while the technician has the phone.
+    pub(super) fn shown(&self) -> Option<AnyView> {
+        match self.page.get() {
+            Page::Work => None,
+            Page::Owner => Some(owner(self)),
+            Page::Refused => Some(refused(self)),
+        }
+    }
+
     fn said(&self, yes: bool, how: How) -> What {
         What::Consent(Consent {
-            step: self.at.spec.key,
+            step: self.step,
             scope: self.scope,
             yes,
             how,
@@ -87,8 +98,13 @@ impl Question {
         })
     }
 
-    /// Keeps the answer. A no to the inspection leads to the end: nothing is opened.
+    /// Keeps the answer. A no to the inspection leads to the end: nothing is opened; an answer to
+    /// further work leads back to where it is done.
     fn keep(&self, whats: Vec<What>, yes: bool) {
+        if self.scope == Scope::Extra {
+            self.at.write(whats);
+            return;
+        }
         if yes || self.scope != Scope::Teardown {
             self.at.write_and_go_on(whats);
             return;
@@ -98,21 +114,36 @@ impl Question {
         app.append_then(whats, move || app.go_instead(&end));
     }
 
-    fn ask(&self) -> Say {
-        if self.scope == Scope::Teardown {
-            Say::OwnerAskInspect
-        } else {
-            Say::OwnerAsk
+    fn ask(&self) -> String {
+        match self.scope {
+            Scope::Teardown => self.at.say(Say::OwnerAskInspect).to_owned(),
+            Scope::Repair => self.at.say(Say::OwnerAsk).to_owned(),
+            Scope::Extra => text::asking(self.at.lang, Asking::FurtherAsk),
         }
     }
 
     fn amount_line(&self) -> Option<String> {
-        let amount = money(self.at.fmt, self.amount.as_ref()?);
-        Some(if self.scope == Scope::Teardown {
-            text::price_refit(self.at.lang, &amount)
-        } else {
-            text::price_repair(self.at.lang, &amount)
+        let (at, amount) = (&self.at, self.amount.as_ref()?);
+        let told = money(at.fmt, amount);
+        Some(match self.scope {
+            Scope::Teardown => text::price_refit(at.lang, &told),
+            Scope::Repair => text::price_repair(at.lang, &told),
+            Scope::Extra => {
+                let total = agreed_with(at.sheet(), amount).map(|total| money(at.fmt, &total));
+                let (more, total) = (told.as_str(), total.as_deref().unwrap_or_default());
+                text::asking(at.lang, Asking::Further { more, total })
+            }
         })
+    }
+
+    /// What comes of a no, and whether its signature matters.
+    fn consequence(&self) -> Option<String> {
+        match (self.scope, self.decision) {
+            (Scope::Extra, _) => Some(text::asking(self.at.lang, Asking::FurtherNo)),
+            (_, decision) => {
+                decision.map(|it| text::declined_consequence(self.at.lang, it).to_owned())
+            }
+        }
     }
 
     fn yes_label(&self) -> String {
@@ -125,7 +156,7 @@ impl Question {
     /// The answer with the name that was written in the box.
     fn keep_signed(&self, yes: bool, strokes: RwSignal<String>) {
         let signature = What::Signed(Signed {
-            step: self.at.spec.key,
+            step: self.step,
             strokes: strokes.get_untracked(),
         });
         self.keep(vec![self.said(yes, How::Written), signature], yes);
@@ -169,7 +200,8 @@ fn owner(question: &Question) -> AnyView {
         .then(|| view! { <p>{at.say(Say::IncludesRefit)}</p> });
     let body = view! {
         {found}
-        <h1 class="owner__ask">{at.say(question.ask())}</h1>
+        {question.sentence.clone().map(|say| view! { <p class="owner__sentence">{say}</p> })}
+        <h1 class="owner__ask">{question.ask()}</h1>
         {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
         {refit}
         {pad(at, strokes)}
@@ -227,13 +259,12 @@ fn refused(question: &Question) -> AnyView {
     let strokes = RwSignal::new(String::new());
     let drafts = Drafts::of(at);
     let witness = drafts.text("witness", "");
-    let seen = question.decision.map(|_| {
+    let consequence = question.consequence();
+    let matters = consequence.is_some();
+    let seen = matters.then(|| {
         let label = text::asking(at.lang, Asking::Witness);
         Field::words("witness", witness).show(label, "", drafts, || {})
     });
-    let consequence = question
-        .decision
-        .map(|decision| text::declined_consequence(at.lang, decision));
     let body = view! {
         <h1 class="owner__ask">{at.say(Say::No)}</h1>
         {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
@@ -241,15 +272,16 @@ fn refused(question: &Question) -> AnyView {
         {seen}
     };
     let (spoken, back) = (question.clone(), question.page);
-    let unsigned = match question.decision {
-        None => text::how(at.lang, How::Spoken),
-        Some(_) => at.say(Say::SignRefused),
+    let unsigned = if matters {
+        at.say(Say::SignRefused)
+    } else {
+        text::how(at.lang, How::Spoken)
     };
     let speak = move || {
         let mut whats = vec![spoken.said(false, How::Spoken)];
-        if spoken.decision.is_some() {
+        if matters {
             let note = spoken.at.say(Say::SignRefused).to_owned();
-            whats.push(What::Note(Some(spoken.at.spec.key), note));
+            whats.push(What::Note(Some(spoken.step), note));
             let who = witness.get_untracked().trim().to_owned();
             if !who.is_empty() {
                 whats.push(What::Person(PersonField::Witness, who));

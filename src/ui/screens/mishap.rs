@@ -3,10 +3,11 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::{Consent, How, Money, Scope, What};
-use crate::job::mishap::{Mending, Mishap, candidates, mended, mending};
+use crate::job::entry::{Consent, How, Money, Reply, Scope, What};
+use crate::job::mishap::{Mending, Mishap, candidates, mended, mending, shoving, waiting};
 use crate::report::item_name;
-use crate::text::{self, Asking, Say};
+use crate::text::{self, Asking, Say, StepText};
+use crate::trade::answer::Answer;
 use crate::trade::fastening::MishapKind;
 use crate::trade::money::{minor_digits, parse_minor};
 use crate::trade::wheel_end::{Form, Item, Step, StepKey};
@@ -17,6 +18,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::picks;
 use crate::ui::route::Route;
+use crate::ui::screens::agree::{Page, Question};
 use crate::ui::screens::turn::begin_pass;
 
 /// What the screen of a step shows instead of its own while something is told.
@@ -150,32 +152,66 @@ impl Fields {
 
 /// An open mishap in the way of a step: asked, refused, or agreed and to be mended.
 pub fn in_the_way(at: &At, mishap: &Mishap) -> AnyView {
-    let state = mending(at.sheet(), mishap);
+    let fields = Fields::new(at, mishap.kind, Some(mishap.item));
+    let (here, mishap, page) = (at.clone(), mishap.clone(), RwSignal::new(Page::Work));
+    (move || {
+        // The amount is the one that stands in the field when the owner's page is opened.
+        let owners = (page.get() != Page::Work).then(|| question(&here, &mishap, fields, page));
+        let shown = owners.and_then(|question| question.shown());
+        shown.unwrap_or_else(|| work(&here, &mishap, fields, page))
+    })
+    .into_any()
+}
+
+/// The owner's page for further work.
+fn question(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Question {
+    Question {
+        at: at.clone(),
+        step: mishap.step,
+        scope: Scope::Extra,
+        amount: amount(at, fields),
+        decision: None,
+        sentence: Some(line(at, mishap)),
+        page,
+    }
+}
+
+fn line(at: &At, mishap: &Mishap) -> String {
     let item = item_name(at.lang, at.sheet(), mishap.item);
     let what = text::mishap(at.lang, mishap.kind);
-    let line = text::mishap_line(at.lang, &item, what, &mishap.part, mishap.minutes);
-    let fields = Fields::new(at, mishap.kind, Some(mishap.item));
+    text::mishap_line(at.lang, &item, what, &mishap.part, mishap.minutes)
+}
+
+/// What the technician sees.
+fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyView {
+    let state = mending(at.sheet(), mishap);
     let next = match state {
-        Mending::Asking => Say::AskFurtherYes,
-        Mending::Refused => Say::FurtherRefused,
-        Mending::Agreed => Say::MendNow,
+        Mending::Asking => at.say(Say::AskFurtherYes).to_owned(),
+        Mending::Waiting => text::asking(at.lang, Asking::FurtherWaits),
+        Mending::Refused => at.say(Say::FurtherRefused).to_owned(),
+        Mending::Shove => shove_text(at, mishap).say.to_owned(),
+        Mending::Agreed => at.say(Say::MendNow).to_owned(),
     };
-    let amount = (state == Mending::Asking).then(|| {
+    let caution = (state == Mending::Shove).then(|| shove_text(at, mishap).caution);
+    let asks = matches!(state, Mending::Asking | Mending::Waiting);
+    let amount = asks.then(|| {
         let amount = Field::decimal("mishap-amount", fields.amount);
         let amount = amount.show(at.say(Say::CostsMore), "", fields.drafts, || {});
         view! { {amount} {how(at, fields)} }
     });
     let body = view! {
         <aside class="hold" role="alert">
-            <h2>{line}</h2>
+            <h2>{line(at, mishap)}</h2>
             <p>{text::mishap_say(at.lang, mishap.kind)}</p>
-            <p>{at.say(next)}</p>
+            <p>{next}</p>
+            {caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
         </aside>
         {amount}
     };
     let keys = match state {
-        Mending::Asking => consent_keys(at, mishap, fields),
+        Mending::Asking | Mending::Waiting => consent_keys(at, mishap, fields, page),
         Mending::Refused => refused_keys(at, mishap, fields),
+        Mending::Shove => shove_keys(at, mishap),
         Mending::Agreed => mended_keys(at, mishap),
     };
     frame(at, body, keys)
@@ -188,22 +224,21 @@ fn how(at: &At, fields: Fields) -> AnyView {
     picks(legend, ways.to_vec(), fields.how, |_| {})
 }
 
-fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
+/// What it costs more, as typed, in the currency of the price.
+fn amount(at: &At, fields: Fields) -> Option<Money> {
+    let currency = at.sheet().price()?.repair.currency.clone();
     let typed = fields.amount.get_untracked();
-    let currency = at
-        .sheet()
-        .price()
-        .map(|price| price.repair.currency.clone());
-    let amount = currency.and_then(|currency| {
-        let minor = parse_minor(&typed, minor_digits(&currency)).ok()?;
-        Some(Money { minor, currency })
-    });
+    let minor = parse_minor(&typed, minor_digits(&currency)).ok()?;
+    Some(Money { minor, currency })
+}
+
+fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
     What::Consent(Consent {
         step: mishap.step,
         scope: Scope::Extra,
         yes,
         how: fields.how.get_untracked(),
-        amount,
+        amount: amount(at, fields),
     })
 }
 
@@ -216,10 +251,40 @@ fn answer(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> impl Fn() + 's
     }
 }
 
-fn consent_keys(at: &At, mishap: &Mishap, fields: Fields) -> AnyView {
+fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyView {
+    let waits = (mending(at.sheet(), mishap) == Mending::Asking).then(|| {
+        let (here, wait) = (at.clone(), waiting(mishap));
+        key(
+            Look::Plain,
+            text::asking(at.lang, Asking::WaitKey),
+            move || {
+                here.write(vec![What::Answered(wait, Reply::Done)]);
+            },
+        )
+    });
     view! {
-        {key(Look::Primary, at.say(Say::OwnerYes), answer(at, mishap, fields, true))}
-        {key(Look::Plain, at.say(Say::OwnerNo), answer(at, mishap, fields, false))}
+        {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
+        {key(Look::Plain, at.say(Say::OwnerYes), answer(at, mishap, fields, true))}
+        {key(Look::Plain, at.say(Say::OwnerNo), answer(at, mishap, fields, false))} {waits}
+    }
+    .into_any()
+}
+
+/// The words of the shove after the car waited.
+fn shove_text(at: &At, mishap: &Mishap) -> StepText {
+    text::step_for(at.lang, shoving(mishap), at.open.plan.nut)
+}
+
+/// The car waited: it is shoved before anybody reaches under it.
+fn shove_keys(at: &At, mishap: &Mishap) -> AnyView {
+    let (words, shove) = (shove_text(at, mishap), shoving(mishap));
+    let said = |answer| {
+        let here = at.clone();
+        move || here.write(vec![What::Answered(shove, Reply::Said(answer))])
+    };
+    view! {
+        {key(Look::Primary, words.primary, said(Answer::Yes))}
+        {key(Look::Plain, words.no, said(Answer::No))}
     }
     .into_any()
 }

@@ -1,0 +1,48 @@
+// Further work: the owner reads what it is and what it comes to, signs, and a car that waited for
+// the answer is shoved before anybody reaches under it.
+import { expect, test } from "./support/fixtures.mjs";
+import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
+import { Quick } from "./pages/quick.mjs";
+
+/** A sheared stud at the wheel nuts, on the record, with its picture refused. */
+async function broken(app) {
+  const quick = new Quick(app);
+  const entries = before(sampleEntries("replaced-hub"), (what) => what.moved?.step === "turn_wheel_nuts@front_left");
+  await quick.open(fileOf(entries));
+  await quick.isAt("Tighten: Wheel nuts");
+  await quick.key("Something is wrong").tap();
+  await quick.key("Stud or bolt broke").tap();
+  await quick.key("Record it").tap();
+  await quick.isAt("Tighten: Picture: what went wrong");
+  await quick.notDone("No light, no sight");
+  await quick.isAt("Tighten: Wheel nuts");
+  return quick;
+}
+
+test("the owner signs for further work after the car waited, and it is shoved first", async ({ app }) => {
+  const quick = await broken(app);
+  await quick.key("No answer yet: the car waits").tap();
+  await expect(quick.alert("the car waits as it stands")).toBeVisible();
+  await quick.main.getByLabel("Costs more, in the currency of the price").fill("45");
+  await quick.key("Show the owner").tap();
+  await expect(quick.main.getByText("This work: 45.00 USD more, 531.00 USD in all")).toBeVisible();
+  await expect(quick.key("Yes, for 45.00 USD")).toBeDisabled();
+  await quick.sign("Yes, for 45.00 USD");
+  await expect(quick.alert("shove the car hard")).toBeVisible();
+  await expect(quick.key(/^In by hand/)).toHaveCount(0);
+  await quick.key("It stands firm").tap();
+  await expect(quick.key(/^In by hand/)).toBeVisible();
+  const report = await quick.report();
+  await expect(report.getByText("new total 531.00 USD")).not.toHaveCount(0);
+});
+
+test("who says no to further work and will not sign is witnessed", async ({ app }) => {
+  const quick = await broken(app);
+  await quick.main.getByLabel("Costs more, in the currency of the price").fill("45");
+  await quick.key("Show the owner").tap();
+  await quick.key("No").tap();
+  await expect(quick.alert("cannot be closed as its maker asks")).toBeVisible();
+  await quick.main.getByLabel("Who else saw it").fill("N. Bystander");
+  await quick.key("Would not sign").tap();
+  await expect(quick.key("End the job here")).toBeVisible();
+});
