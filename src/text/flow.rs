@@ -37,12 +37,16 @@ flow_sayings! {
     OutTitle,
     /// The key that makes the file of everything since the last receipt.
     CloseDay,
+    /// The same with pictures.
+    CloseDayWith,
     /// Everything is in the yard.
     NothingNew,
     /// The heading of the jobs that can be chosen.
     ChooseJobs,
     /// The key that makes the file of the chosen jobs.
     ExportChosen,
+    /// The same with pictures.
+    ExportChosenWith,
     /// The yard has the job.
     InYard,
     /// The yard does not have all of the job.

@@ -79,6 +79,8 @@ kept_sayings! {
     NoRoomNote,
     /// The file with its pictures.
     ExportWith,
+    /// The key for everything on this phone with its pictures.
+    ExportAllWith,
     /// The share sheet was closed.
     NotSent,
     /// A zip that is packed in another way.

@@ -92,13 +92,21 @@ pub async fn kept_texts(shelf: &Shelf, log: &str) -> Vec<KeptText> {
 /// [`ExportError`], also where there is no memory for the zip.
 pub async fn bundled(shelf: &Shelf, logs: &[String], name: &str) -> Result<Vec<u8>, ExportError> {
     let text = exported(shelf, logs).await?;
+    with_bytes(shelf, &text, name).await
+}
+
+/// A file's text as a zip with the pictures and voice notes that it names.
+///
+/// # Errors
+/// [`ExportError::NotWritten`] where there is no memory for it.
+pub async fn with_bytes(shelf: &Shelf, text: &str, name: &str) -> Result<Vec<u8>, ExportError> {
     let mut kept = Vec::new();
-    for wanted in bundle::wanted_in(&text) {
+    for wanted in bundle::wanted_in(text) {
         if let Some(found) = shelf.photo(&wanted.sha256).await {
             kept.push((wanted, found.bytes));
         }
     }
-    bundle::write(name, &text, &kept).map_err(|_| ExportError::NotWritten)
+    bundle::write(name, text, &kept).map_err(|_| ExportError::NotWritten)
 }
 
 /// The file of every card book of this phone.

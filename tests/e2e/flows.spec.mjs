@@ -73,8 +73,8 @@ async function packed(yard) {
   await yard.key("Keep the shop's settings").tap();
   await yard.go("#/yard");
   await yard.way("The day's file").tap();
-  await yard.key("Make the day's file").tap();
-  await expect(yard.alert("Choose a job first.")).toBeVisible();
+  await expect(yard.key("Make the day's file")).toBeDisabled();
+  await expect(yard.main.getByText("Choose a job first.")).toBeVisible();
   await yard.page.getByLabel(/^Van/).fill("n");
   await yard.page.getByLabel(`Time: ${LATE.plate} · ${LATE.name}`).fill("14:00");
   await yard.page.getByLabel(`Time: ${EARLY.plate} · ${EARLY.name}`).fill("09:30");

@@ -243,8 +243,13 @@ test("a zip brings a job with its pictures to another phone, and a wrong picture
   const path = await zipOf(here);
   const digests = (await pictures(app)).sort();
   expect(digests).toHaveLength(2);
-  const said = execFileSync(process.env.HUBSLATE_COMMAND, ["verify", path], { encoding: "utf8" });
-  expect(said).toContain("2 pictures and voice notes there");
+  const held = (zip) => execFileSync(process.env.HUBSLATE_COMMAND, ["verify", zip], { encoding: "utf8" });
+  expect(held(path)).toContain("2 pictures and voice notes there");
+  // Everything on the phone goes the same way.
+  await app.evaluate(() => { location.hash = "#/settings"; });
+  const [all] = await Promise.all([app.waitForEvent("download"), here.key("Export everything with pictures").tap()]);
+  expect(all.suggestedFilename()).toMatch(/\.zip$/);
+  expect(held(await all.path())).toContain("2 pictures and voice notes there");
   const zip = readFileSync(path);
 
   const other = await browser.newContext(phone);

@@ -45,6 +45,7 @@ pub(in crate::text) fn kept(word: Kept) -> &'static str {
         Kept::WithoutIt => "Go on without it",
         Kept::NoRoomNote => "No picture: the phone's storage was full.",
         Kept::ExportWith => "Export with pictures",
+        Kept::ExportAllWith => "Export everything with pictures",
         Kept::NotSent => "Not sent. The job is still only here.",
         Kept::NotUnpacked => {
             "This zip was packed by another program in a way that cannot be read here. Nothing was changed."

@@ -95,9 +95,14 @@ pub fn export_with(app: App) {
     let Some((log, stem)) = file_of(app) else {
         return;
     };
+    save_with(app, vec![log], stem);
+}
+
+/// Makes the file of these logs with their pictures and voice notes, as one zip.
+pub fn save_with(app: App, logs: Vec<String>, stem: String) {
     spawn_local(async move {
-        let job = format!("{stem}.json");
-        let made = bundled(&app.shelf(), &[log], &job).await.ok();
+        let file = format!("{stem}.json");
+        let made = bundled(&app.shelf(), &logs, &file).await.ok();
         offer(app, format!("{stem}.zip"), bundle::MIME, made).await;
     });
 }
@@ -140,14 +145,23 @@ fn calendar_key(app: App, open: &Open) -> Option<AnyView> {
     Some(key(Look::Plain, text::say(lang, Say::Calendar), save))
 }
 
-/// Makes one file of everything on this phone.
-pub fn export_all(app: App) {
-    let lang = app.settings.with_untracked(|settings| settings.lang);
-    let name = format!("{}.json", text::job_file_stem(lang, &today(), ""));
+/// Makes one file of everything on this phone, with pictures or without.
+pub fn export_all(app: App, pictures: bool) {
     spawn_local(async move {
         let logs = app.shelf().logs().await;
-        save(app, logs, name);
+        export_logs(app, logs, pictures);
     });
+}
+
+/// Makes one file of these logs under the day's name, with pictures or without.
+pub fn export_logs(app: App, logs: Vec<String>, pictures: bool) {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let stem = text::job_file_stem(lang, &today(), "");
+    if pictures {
+        save_with(app, logs, stem);
+    } else {
+        save(app, logs, format!("{stem}.json"));
+    }
 }
 
 /// Makes the file of these logs.

@@ -40,6 +40,9 @@ pub fn day(app: App) -> AnyView {
         slip: RwSignal::new(None),
     };
     let flow = move |word| text::flow(lang, word);
+    let none_chosen = move || packing.chosen.with(BTreeMap::is_empty);
+    let open = |job: &Summary| job.ending.is_empty() && !job.practice;
+    let to_choose = move || none_chosen() && app.jobs.with(|jobs| jobs.iter().any(open));
     view! {
         <main class="desk flow">
             <h1>{flow(Flow::DayTitle)}</h1>
@@ -55,7 +58,10 @@ pub fn day(app: App) -> AnyView {
             </label>
             <ul class="flow__jobs">{move || rows(packing)}</ul>
             <p class="slip" role="alert">{move || packing.slip.get().map(flow)}</p>
-            {key(Look::Primary, flow(Flow::MakeDay), move || make(packing))}
+            <fieldset class="flow__keys" prop:disabled=none_chosen>
+                {key(Look::Primary, flow(Flow::MakeDay), move || make(packing))}
+            </fieldset>
+            <p class="hint">{move || to_choose().then(|| flow(Flow::ChooseFirst))}</p>
             {link(Look::Plain, text::say(lang, Say::NewJob), Route::New.to_hash())}
             {link(Look::Plain, flow(Flow::ShopTitle), Route::Shop.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Back), Route::Yard.to_hash())}
@@ -146,10 +152,6 @@ fn make(packing: Packing) {
         packing.slip.set(Some(Flow::DaySlip));
         return;
     };
-    if chosen.is_empty() {
-        packing.slip.set(Some(Flow::ChooseFirst));
-        return;
-    }
     packing.slip.set(None);
     spawn_local(async move {
         let logs: Vec<String> = chosen.keys().cloned().collect();

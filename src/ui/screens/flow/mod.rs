@@ -18,12 +18,14 @@ pub use shop::{keep_it as keep_shop, shop};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::exchange::bundle;
 use crate::exchange::receipt::{is_named, not_held};
 use crate::exchange::summary::Summary;
 use crate::exchange::{self, KeptText};
 use crate::job::practice::is_practice;
 use crate::slate;
 use crate::text::{self, Flow, Lang};
+use crate::ui::files::with_bytes;
 use crate::ui::screens::whole;
 use crate::ui::state::{App, Open};
 
@@ -82,4 +84,18 @@ fn save(app: App, logs: &[exchange::export::Log], stem: &str) {
     let made = exchange::export(logs).ok().map(String::into_bytes);
     let name = format!("{stem}.json");
     spawn_local(whole::offer(app, name, "application/json", made));
+}
+
+/// Offers them as one zip with the pictures and voice notes that they name.
+fn save_with(app: App, logs: &[exchange::export::Log], stem: &str) {
+    let (text, stem) = (exchange::export(logs).ok(), stem.to_owned());
+    spawn_local(async move {
+        let made = match text {
+            Some(text) => with_bytes(&app.shelf(), &text, &format!("{stem}.json"))
+                .await
+                .ok(),
+            None => None,
+        };
+        whole::offer(app, format!("{stem}.zip"), bundle::MIME, made).await;
+    });
 }

@@ -12,7 +12,7 @@ use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::flow::day::name;
-use crate::ui::screens::flow::save;
+use crate::ui::screens::flow::{save, save_with};
 use crate::ui::screens::whole;
 use crate::ui::state::App;
 
@@ -43,28 +43,29 @@ pub fn out(app: App) -> AnyView {
             }
         })
     };
-    let close = move || {
+    let close = move |pictures: bool| {
         let van = app.settings.with_untracked(|settings| settings.van.clone());
         let stem = text::closed_file_stem(lang, &today(), &van);
+        let save = if pictures { save_with } else { save };
         open.with_untracked(|open| save(app, open.as_deref().unwrap_or_default(), &stem));
     };
+    let none_chosen = move || chosen.with(BTreeSet::is_empty);
     let nothing = move || open.with(|open| open.as_ref().is_none_or(Vec::is_empty));
     view! {
         <main class="desk flow">
             <h1>{flow(Flow::OutTitle)}</h1>
             {banners(app)}
             <p role="status">{says}</p>
-            <button
-                type="button"
-                class="key key--primary"
-                prop:disabled=nothing
-                on:click=move |_| close()
-            >
-                {flow(Flow::CloseDay)}
-            </button>
+            <fieldset class="flow__keys" prop:disabled=nothing>
+                {key(Look::Primary, flow(Flow::CloseDay), move || close(false))}
+                {key(Look::Plain, flow(Flow::CloseDayWith), move || close(true))}
+            </fieldset>
             <h2>{flow(Flow::ChooseJobs)}</h2>
             <ul class="flow__jobs">{move || rows(app, lang, chosen)}</ul>
-            {key(Look::Plain, flow(Flow::ExportChosen), move || export(app, chosen))}
+            <fieldset class="flow__keys" prop:disabled=none_chosen>
+                {key(Look::Plain, flow(Flow::ExportChosen), move || export(app, chosen, false))}
+                {key(Look::Plain, flow(Flow::ExportChosenWith), move || export(app, chosen, true))}
+            </fieldset>
             {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
@@ -102,11 +103,7 @@ fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> AnyView {
     rows.collect_view().into_any()
 }
 
-fn export(app: App, chosen: RwSignal<BTreeSet<String>>) {
-    let lang = app.settings.with_untracked(|settings| settings.lang);
-    let logs: Vec<String> = chosen.get_untracked().into_iter().collect();
-    if !logs.is_empty() {
-        let name = format!("{}.json", text::job_file_stem(lang, &today(), ""));
-        whole::save(app, logs, name);
-    }
+fn export(app: App, chosen: RwSignal<BTreeSet<String>>, pictures: bool) {
+    let logs = chosen.get_untracked().into_iter().collect();
+    whole::export_logs(app, logs, pictures);
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::platform::keep;
-use crate::text::{self, Desk, Say};
+use crate::text::{self, Desk, Kept, Say};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::whole;
 use crate::ui::state::App;
@@ -41,13 +41,15 @@ pub fn storage(app: App) -> AnyView {
             })
         })
     };
+    let all_with = text::kept(lang, Kept::ExportAllWith);
     view! {
         <h2>{text::desk(lang, Desk::Storage)}</h2>
         <p>{say(Say::StorageWhere)}</p>
         <p>{move || room.get()}</p>
         <p aria-live="polite">{promise}</p>
         {key(Look::Plain, say(Say::KeepStorage), ask)}
-        {key(Look::Plain, say(Say::ExportAll), move || whole::export_all(app))}
+        {key(Look::Plain, say(Say::ExportAll), move || whole::export_all(app, false))}
+        {key(Look::Plain, all_with, move || whole::export_all(app, true))}
         <p class="hint">{say(Say::VersionLabel)} " " {env!("CARGO_PKG_VERSION")}</p>
     }
     .into_any()
