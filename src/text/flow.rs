@@ -53,6 +53,12 @@ flow_sayings! {
     NotInYard,
     /// The key that answers with a receipt.
     GiveReceipt,
+    /// The key that shows a receipt as codes.
+    ShowReceipt,
+    /// How they are read.
+    CodesOfReceipt,
+    /// It does not fit into codes.
+    TooLongForCodes,
     /// What a receipt is for.
     ReceiptSay,
     /// A receipt, as an entry.

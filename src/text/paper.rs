@@ -25,6 +25,10 @@ pub enum Paper<'a> {
     Here,
     /// It was taken.
     Taken,
+    /// It is a receipt, and was taken.
+    ReceiptTaken,
+    /// It is a receipt that is here already.
+    ReceiptHere,
     /// It could not be kept.
     NotKept,
     /// Which symbol comes next.

@@ -146,7 +146,12 @@ pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
     }
 }
 
-async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])]) -> (Outcome, Vec<Fresh>) {
+/// The same of a text that came otherwise than in a file.
+pub async fn take_text(
+    shelf: &Shelf,
+    text: &str,
+    pieces: &[(String, &[u8])],
+) -> (Outcome, Vec<Fresh>) {
     let refused = |say| (Outcome::Refused(say), Vec::new());
     let incoming = match exchange::read(text) {
         Err(error) => return refused(error.say()),

@@ -7,6 +7,7 @@ import { journal } from "./support/journal.mjs";
 import { verified } from "./support/jobs.mjs";
 import { phone } from "./support/phone.mjs";
 import { Pack } from "./pages/pack.mjs";
+import { symbolsRead } from "./support/rendered.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 // Invented people and plates.
@@ -167,6 +168,24 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     await yard.go("#/yard");
     await expect(yard.rows("Entries that have not come in").first()).toContainText(/entries \d+–\d+ missing/);
     await yard.take([file(second.name, second.text)]);
+
+    // The answer goes from glass to glass, where no file can be sent.
+    await yard.key("Show the receipt as codes").tap();
+    const figures = yard.main.getByRole("figure");
+    await expect(figures).not.toHaveCount(0);
+    const codes = await symbolsRead(yard.page, figures);
+    await van.go("#/import");
+    const takes = async (text) => {
+      await van.main.getByRole("textbox").fill(text);
+      await van.key("Read the text").tap();
+    };
+    await takes(codes[0].replace(/"count":\d/, '"count":0'));
+    await expect(van.main).toContainText(codes.length > 1 ? "2 of" : "its check differs");
+    for (const code of codes) await takes(code);
+    await expect(van.main).toContainText("The yard's receipt was taken.");
+    await van.go("#/");
+    await expect(van.rows("Open jobs").first()).toContainText("In the yard: yes");
+
     await yard.go("#/yard");
     await expect(yard.main.getByRole("heading", { name: "Entries that have not come in" })).toHaveCount(0);
 

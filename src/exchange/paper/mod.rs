@@ -26,6 +26,8 @@
 //! behind them (a comma may be their decimal mark, so that lists are parted by `;`), and empty fields at the end of a line are left out. `%` with two hex digits
 //! stands for a byte that would be taken for something else. The check is the first 16 hex digits
 //! of SHA-256 (FIPS 180-4) over the lines after the first; of several symbols they are joined.
+//!
+//! A receipt of the yard goes the same way: its lines begin with `{` and are its entry's own text.
 
 mod line;
 mod parts;
@@ -33,7 +35,8 @@ mod read;
 mod write;
 
 pub use parts::{
-    Gathered, MOST_BYTES, MOST_SYMBOLS, PaperError, Part, VERSION, gather, part, symbols,
+    Gathered, MOST_BYTES, MOST_SYMBOLS, PaperError, Part, VERSION, gather, part, receipt_symbols,
+    symbols,
 };
 pub use read::read;
 pub use write::write;

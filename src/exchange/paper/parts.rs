@@ -1,6 +1,9 @@
 //! From the lines to the texts of symbols, and back from what a camera read.
 
 use super::{Paper, check, read, write};
+use crate::exchange::wire::decode;
+use crate::job::entry::{Entry, What};
+use crate::job::flow::YARD_LOG;
 
 /// The most bytes of one symbol: version 25 of ISO/IEC 18004 at level M holds 997 in byte mode
 /// (its table 7), less the four bits and the byte that name the character set.
@@ -41,8 +44,10 @@ pub struct Part {
 /// How far the symbols of one paper were gathered.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Gathered {
-    /// All of them.
+    /// All of them, of a job.
     Whole(Box<Paper>),
+    /// All of them, of a receipt: its entry, byte for byte.
+    Receipt(String),
     /// Which is still missing, and of how many.
     Missing(usize, usize),
 }
@@ -51,17 +56,27 @@ pub enum Gathered {
 ///
 /// They are cut between lines, as even as that allows, so that all symbols are of one size.
 pub fn symbols(paper: &Paper) -> Option<Vec<String>> {
-    let body = write(paper);
+    cut(&write(paper))
+}
+
+/// The same of a receipt's entry, a line for each log and device that it holds.
+///
+/// The lines are parted behind `},`; an entry's text has no line ends of its own.
+pub fn receipt_symbols(entry: &str) -> Option<Vec<String>> {
+    cut(&entry.replace("},", "},\n"))
+}
+
+fn cut(body: &str) -> Option<Vec<String>> {
     let room = MOST_BYTES - HEAD_BYTES;
     let least = body.len().div_ceil(room);
     let cut = (least..=MOST_SYMBOLS).find_map(|of| {
         let even = body.len().div_ceil(of);
         [even + even / 8, room]
             .into_iter()
-            .map(|most| packed(&body, most.min(room)))
+            .map(|most| packed(body, most.min(room)))
             .find(|bodies| bodies.len() <= of && bodies.iter().all(|body| body.len() <= room))
     })?;
-    let (of, check) = (cut.len(), check(&body));
+    let (of, check) = (cut.len(), check(body));
     let text =
         |(nth, body): (usize, &String)| format!("{NAME}{VERSION} {nth}/{of} {check}\n{body}");
     Some((1..).zip(&cut).map(text).collect())
@@ -134,6 +149,18 @@ pub fn gather(parts: &[Part]) -> Result<Gathered, PaperError> {
     if check(&body) != last.check {
         return Err(PaperError::Damaged);
     }
+    if body.starts_with('{') {
+        let entry = body.replace('\n', "");
+        return match is_receipt(&entry) {
+            true => Ok(Gathered::Receipt(entry)),
+            false => Err(PaperError::Damaged),
+        };
+    }
     let paper = read(&body).ok_or(PaperError::Damaged)?;
     Ok(Gathered::Whole(Box::new(paper)))
+}
+
+fn is_receipt(entry: &str) -> bool {
+    let receipt = |it: Entry| it.log.0 == YARD_LOG && matches!(it.what, What::Receipt(_));
+    decode(entry).is_ok_and(receipt)
 }

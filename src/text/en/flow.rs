@@ -28,6 +28,11 @@ pub(in crate::text) const fn flow(say: Flow) -> &'static str {
         Flow::InYard => "In the yard: yes",
         Flow::NotInYard => "In the yard: no",
         Flow::GiveReceipt => "In the yard: answer with a receipt",
+        Flow::ShowReceipt => "Show the receipt as codes",
+        Flow::CodesOfReceipt => {
+            "The van reads them one after the other, under Import, \"From paper\"."
+        }
+        Flow::TooLongForCodes => "This receipt is too long for codes. Give it as a file.",
         Flow::ReceiptSay => {
             "The receipt tells the van what has come in. Opened there, each job shows that it is in \
              the yard, and the next file holds only what is new."

@@ -22,6 +22,8 @@ pub(in crate::text) fn paper(say: Paper) -> String {
         }
         Paper::Here => "This job is here already. Paper adds nothing to it.",
         Paper::Taken => "Taken from paper. Compare it with the car before you work by it.",
+        Paper::ReceiptTaken => "The yard's receipt was taken.",
+        Paper::ReceiptHere => "This receipt is here already.",
         Paper::NotKept => "It could not be kept. Nothing was changed.",
         Paper::FromPaper => "Read from paper",
         Paper::FromPaperSay => {

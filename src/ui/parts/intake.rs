@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
+use crate::job::flow::{SHOP_LOG, YARD_LOG};
 use crate::platform::clock;
 use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
 use crate::ui::files::{Came, Outcome, take};
@@ -116,12 +117,18 @@ fn take_each(intake: Intake, files: &FileList) {
         };
         for file in files {
             let (outcome, fresh) = take(&app.shelf(), &file).await;
-            if let Outcome::Taken { jobs, shop, .. } = &outcome {
+            if let Outcome::Taken {
+                jobs, shop, logs, ..
+            } = &outcome
+            {
                 app.lines(jobs, fresh).await;
                 if let Some(shop) = shop {
                     app.offer_shop(shop);
                 }
-                app.read_flow().await;
+                let flows = |log: &String| [SHOP_LOG, YARD_LOG].contains(&log.as_str());
+                if logs.iter().any(flows) {
+                    app.read_flow().await;
+                }
             }
             told.push((file.name(), outcome));
             done += 1;

@@ -4,10 +4,13 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::paper::{self, Gathered, PaperError, Part};
+use crate::exchange::{self, LogKind};
 use crate::job::entry::{LogId, PersonField, What};
+use crate::job::flow::YARD_LOG;
 use crate::platform::barcode;
 use crate::report;
 use crate::text::{self, Lang, Paper};
+use crate::ui::files::{Outcome, take_text};
 use crate::ui::parts::camera::lens;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
@@ -121,12 +124,33 @@ impl Desk {
                 self.typed.set(String::new());
                 self.say(Paper::Next { nth, of });
             }
+            Ok(Gathered::Receipt(entry)) => {
+                self.parts.set(Vec::new());
+                self.typed.set(String::new());
+                spawn_local(async move { self.keep_receipt(entry).await });
+            }
             Ok(Gathered::Whole(paper)) => {
                 self.parts.set(Vec::new());
                 self.typed.set(String::new());
                 spawn_local(async move { self.keep(*paper).await });
             }
         }
+    }
+
+    /// Takes a receipt as if it had come in a file.
+    async fn keep_receipt(self, entry: String) {
+        let log = (LogKind::Receipt, LogId(YARD_LOG.to_owned()), vec![entry]);
+        let said = match exchange::export(&[log]) {
+            Ok(file) => match take_text(&self.app.shelf(), &file, &[]).await.0 {
+                Outcome::Taken { new: 0, .. } => Paper::ReceiptHere,
+                Outcome::Taken { .. } => Paper::ReceiptTaken,
+                _ => Paper::NotKept,
+            },
+            Err(_) => Paper::NotKept,
+        };
+        self.app.read_flow().await;
+        self.app.let_go_old().await;
+        self.say(said);
     }
 
     /// Keeps a paper as the first entries of its job, unless this phone knows the job.

@@ -57,6 +57,29 @@ export async function rendered(page, { dpi = 200, most = 2, ...options } = {}) {
   return sheets.map(({ png, ...sheet }) => ({ ...sheet, png: Buffer.from(png, "base64") }));
 }
 
+/** What a reader that is not ours finds in these symbols, as a camera would see them on a glass. */
+export async function symbolsRead(page, symbols) {
+  const drawn = await symbols.locator("svg").evaluateAll((all) => all.map((svg) => new XMLSerializer().serializeToString(svg)));
+  const table = await bench(page.context());
+  const texts = await table.evaluate(async (drawn) => {
+    const read = async (svg) => {
+      const image = new Image(720, 720);
+      image.src = `data:image/svg+xml,${encodeURIComponent(svg.replace("<svg", '<svg width="720" height="720" color="#000"'))}`;
+      await image.decode();
+      const canvas = document.createElement("canvas");
+      [canvas.width, canvas.height] = [720, 720];
+      const pen = canvas.getContext("2d");
+      pen.fillStyle = "#fff";
+      pen.fillRect(0, 0, 720, 720);
+      pen.drawImage(image, 0, 0, 720, 720);
+      return window.jsQR(pen.getImageData(0, 0, 720, 720).data, 720, 720)?.data ?? null;
+    };
+    return Promise.all(drawn.map(read));
+  }, drawn);
+  await table.close();
+  return texts;
+}
+
 /** Gives a page the reader of symbols that many phones have built in, with jsQR behind it. */
 export async function withBarcodeDetector(context) {
   await context.addInitScript({ path: READER });

@@ -3,10 +3,13 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::drawing::code::code;
+use crate::exchange::paper;
 use crate::job::flow::{SHOP_LOG, YARD_LOG};
-use crate::text::{self, Flow};
+use crate::text::{self, Flow, Lang, Paper};
 use crate::ui::files::Outcome;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::picture::inserted;
 use crate::ui::parts::today;
 use crate::ui::screens::flow::{save, shop};
 use crate::ui::state::App;
@@ -33,20 +36,55 @@ pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> AnyView {
     .into_any()
 }
 
-/// The key that answers a van.
+/// The keys that answer a van: a file, or codes on this glass.
 fn give(app: App, logs: Vec<String>) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
-    let press = move || {
-        let logs = logs.clone();
+    let codes = RwSignal::new(None::<Vec<String>>);
+    let logs = StoredValue::new(logs);
+    let file = move || {
         spawn_local(async move {
-            let log = app.receipt(&logs).await;
-            let log: Vec<_> = log.into_iter().collect();
+            let log: Vec<_> = app.receipt(&logs.get_value()).await.into_iter().collect();
             save(app, &log, &text::receipt_file_stem(lang, &today()));
         });
     };
+    let show = move || {
+        spawn_local(async move {
+            let log = app.receipt(&logs.get_value()).await;
+            let entry = log.and_then(|(_, _, mut texts)| texts.pop());
+            let made = entry.and_then(|entry| paper::receipt_symbols(&entry));
+            let _ = codes.try_set(Some(made.unwrap_or_default()));
+        });
+    };
     view! {
-        {key(Look::Plain, text::flow(lang, Flow::GiveReceipt), press)}
+        {key(Look::Plain, text::flow(lang, Flow::GiveReceipt), file)}
+        {key(Look::Plain, text::flow(lang, Flow::ShowReceipt), show)}
         <p class="hint">{text::flow(lang, Flow::ReceiptSay)}</p>
+        {move || codes.with(|codes| codes.as_deref().map(|codes| shown(lang, codes)))}
+    }
+    .into_any()
+}
+
+/// The codes of a receipt, one under the other.
+fn shown(lang: Lang, codes: &[String]) -> AnyView {
+    let of = codes.len();
+    let say = match of {
+        0 => Flow::TooLongForCodes,
+        _ => Flow::CodesOfReceipt,
+    };
+    let drawn = (1..).zip(codes).filter_map(|(nth, text)| {
+        let caption = text::paper(lang, Paper::CodeOf { nth, of });
+        let svg = code(text)?.to_svg(&caption);
+        Some(view! {
+            <figure class="report__code">
+                {inserted(svg, "report__symbol")}
+                <figcaption>{caption}</figcaption>
+            </figure>
+        })
+    });
+    let drawn: Vec<_> = drawn.collect();
+    view! {
+        <p role="status">{text::flow(lang, say)}</p>
+        {drawn}
     }
     .into_any()
 }
