@@ -31,7 +31,10 @@ use hubslate::exchange::{
 };
 use hubslate::job::also::named;
 use hubslate::job::caption::caption;
-use hubslate::job::entry::{Caption, Charge, EntryId, LogId, Quantity, Reply, Side, What};
+use hubslate::job::entry::{
+    Caption, Charge, DueKind, EntryId, LogId, Quantity, Reply, Side, VehicleField, What,
+};
+use hubslate::job::slip::slip;
 use hubslate::job::{Sheet, flow, fold};
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
@@ -414,6 +417,17 @@ fn a_file_with_pictures_and_a_voice_note_is_still_read_and_written() {
         *said,
         Caption::Words("Stand on the tarred strip".to_owned())
     );
+}
+
+#[test]
+fn a_job_that_came_from_paper_is_still_read_and_written() {
+    let sheet = fixture("job-1-paper");
+    assert_eq!(sheet.corners(), [Corner::FrontLeft]);
+    assert_eq!(sheet.vehicle(VehicleField::Studs), Some("5"));
+    let due = sheet.due(DueKind::Retorque).unwrap();
+    assert_eq!(due.date, "2026-02-22");
+    let slip = slip(&sheet).unwrap();
+    assert_eq!(slip.digest, entry_digest("the record behind the paper"));
 }
 
 const PICTURE: &str = "92b2fa58028958317e408bd84ecfa70f5ee35b121991dbc232c49d166353708b";

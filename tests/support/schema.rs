@@ -186,6 +186,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1",
         "job-1-flow",
         "job-1-kept",
+        "job-1-paper",
         "job-1-runout",
         "job-1-thickness",
         "job-1-yard",
