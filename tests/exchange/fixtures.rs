@@ -1,0 +1,178 @@
+//! Files of every version that was shipped: still read, and written again as they were.
+
+use super::*;
+
+#[test]
+fn the_file_of_version_1_is_still_read_and_written() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures/job-1.json");
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    assert_eq!((log.unreadable.len(), log.records.len()), (0, 43));
+    let sheet = fold(
+        log.records
+            .iter()
+            .map(|record| decode(&record.text).unwrap()),
+    );
+    assert_eq!(sheet.problems(), []);
+    assert!(!sheet.read_only());
+    let front_left = Corner::FrontLeft;
+    let first = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    let reading = sheet.reading(front_left, first, 1, Side::Pull).unwrap();
+    assert_eq!(reading.divisions.as_typed(), "6.30");
+    assert_eq!(reading.dial, Dial::THOU);
+    assert_eq!(sheet.decided(front_left).unwrap().decision, Decision::Stop);
+    assert_eq!(sheet.ended().unwrap().charge, Some(Charge::Towed));
+    let nut = sheet.card(CardItem::AxleNut).unwrap();
+    assert_eq!((nut.fault(), nut.stages().len()), (None, 5));
+    let turn = StepKey::at(Step::TurnWheelNuts, front_left);
+    assert!(sheet.lever(turn).is_some());
+    assert!(hubslate::job::mishap::open_mishaps(&sheet).is_empty());
+    let hose = sheet.loose().pop().unwrap().0;
+    let names: Vec<&str> = named(&sheet, hose)
+        .iter()
+        .map(|it| it.name.as_str())
+        .collect();
+    assert_eq!(names, ["brake hose bracket"]);
+    let struck = sheet
+        .entries()
+        .iter()
+        .filter(|entry| sheet.is_struck(&entry.id));
+    assert!(struck.map(|entry| &entry.what).eq([&What::Note(
+        Some(StepKey::at(Step::Agree, front_left)),
+        "line one\nline two".to_owned()
+    )]));
+    let texts = log.records.into_iter().map(|record| record.text).collect();
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+}
+
+#[test]
+fn a_file_with_pictures_and_a_voice_note_is_still_read_and_written() {
+    let sheet = fixture("job-1-kept");
+    // `printf 'a picture' | sha256sum` and the same of 'a voice'.
+    let named: Vec<&str> = sheet
+        .counting()
+        .filter_map(|entry| Some(entry.what.named()?.sha256))
+        .collect();
+    assert_eq!(named, [PICTURE, VOICE]);
+    let said = caption(&sheet, PICTURE);
+    assert_eq!(
+        *said,
+        Caption::Words("Stand on the tarred strip".to_owned())
+    );
+}
+
+#[test]
+fn a_job_that_came_from_paper_is_still_read_and_written() {
+    let sheet = fixture("job-1-paper");
+    assert_eq!(sheet.corners(), [Corner::FrontLeft]);
+    assert_eq!(sheet.vehicle(VehicleField::Studs), Some("5"));
+    let due = sheet.due(DueKind::Retorque).unwrap();
+    assert_eq!(due.date, "2026-02-22");
+    let slip = slip(&sheet).unwrap();
+    assert_eq!(slip.digest, entry_digest("the record behind the paper"));
+}
+
+const PICTURE: &str = "92b2fa58028958317e408bd84ecfa70f5ee35b121991dbc232c49d166353708b";
+
+const VOICE: &str = "e2c67f1527d5838f1b4666d75877b1bddc4d368101ad5e236128412f8be83354";
+
+/// An export as the first files of this version were: they had no canonical digest.
+fn as_first_written(kind: LogKind, log: LogId, texts: Vec<String>) -> String {
+    let again = export(&[(kind, log, texts)]).unwrap();
+    let lines = again.lines().filter(|line| !line.contains("\"canonical\""));
+    let again: String = lines.map(|line| format!("{line}\n")).collect();
+    again.replacen(MADE_BY, "hubslate 0.1.0", 1)
+}
+
+/// The sheet of a shipped file, which is read whole and written again as it was.
+fn fixture(name: &str) -> Sheet {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("tests/fixtures/{name}.json"));
+    let fixture = std::fs::read_to_string(path).unwrap();
+    let log = read(&fixture).unwrap().logs.remove(0);
+    let texts: Vec<String> = log.records.into_iter().map(|record| record.text).collect();
+    let sheet = fold(texts.iter().map(|text| decode(text).unwrap()));
+    assert_eq!((sheet.problems(), sheet.read_only()), (&[][..], false));
+    assert_eq!(as_first_written(log.kind, log.id, texts), fixture);
+    sheet
+}
+
+#[test]
+fn a_file_with_runs_round_a_face_is_still_read_and_written() {
+    let sheet = fixture("job-1-runout");
+    let places: Vec<_> = sheet.runout(Corner::FrontLeft).collect();
+    let needles = places.iter().map(|place| place.divisions.as_ref());
+    let needles: Vec<_> = needles
+        .map(|needle| needle.map(|it| it.as_typed()))
+        .collect();
+    assert_eq!(needles, [Some("\u{2212}2.50"), None]);
+    assert_eq!((places[0].setup.stud, places[0].setup.places), (3, 8));
+    assert_eq!(places[0].left_out, Some(LeftOut::StudHole));
+    let limit = sheet.runout_limit(Surface::Rotor).unwrap();
+    assert_eq!(limit.most.number.as_typed(), "0.05");
+}
+
+#[test]
+fn a_file_with_what_the_yard_counts_is_still_read_and_written() {
+    let sheet = fixture("job-1-yard");
+    assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
+    assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
+}
+
+#[test]
+fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
+    let sheet = fixture("job-1-thickness");
+    let places = sheet.thickness(Corner::FrontLeft);
+    let measured = places.map(|place| {
+        let thickness = place.thickness.as_ref();
+        thickness.map(|typed| typed.number.as_typed().to_owned())
+    });
+    let measured: Vec<_> = measured.collect();
+    assert_eq!(measured, [Some("22.010".to_owned()), None]);
+    let least = sheet.thickness_limit(Axle::Front, Bound::Least).unwrap();
+    assert_eq!(least.value.number.as_typed(), "20.4");
+    assert!(sheet.thickness_limit(Axle::Rear, Bound::Least).is_none());
+    let seen = sheet.tip_radius(Place::RotorFace).unwrap();
+    assert_eq!(seen.number.as_typed(), "127");
+    let first = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    let crept = sheet.crept(Corner::FrontLeft, first).unwrap();
+    assert_eq!(crept.as_typed(), "1.5");
+    let face = sheet.runout(Corner::FrontLeft).next().unwrap();
+    let radius = face.radius.as_ref().unwrap();
+    assert_eq!(radius.number.as_typed(), "70.5");
+}
+
+#[test]
+fn a_file_with_slot_settings_and_receipt_is_still_read_and_written() {
+    let sheet = fixture("job-1-flow");
+    let slot = flow::slot(&sheet).unwrap();
+    let time = slot.time.map(|time| time.to_string());
+    let van = slot.van.as_str();
+    assert_eq!(
+        (slot.day.to_string().as_str(), time.as_deref(), van),
+        ("2026-02-17", Some("09:30"), "N")
+    );
+    let shop = flow::shop(&sheet).unwrap();
+    assert_eq!(
+        (shop.labour, shop.share, shop.keep_days),
+        (Some(9_500), Some((25, 90)), Some(30))
+    );
+    assert_eq!(
+        shop.retorque.as_ref().unwrap().after.number.as_typed(),
+        "60"
+    );
+    assert_eq!(
+        shop.template(Kind::BoltedDriven).unwrap()[0]
+            .quantity
+            .as_typed(),
+        "1.5"
+    );
+    let held = flow::held(&sheet, "another");
+    assert_eq!((held[0].through, held[0].count), (61, 22));
+    assert_eq!(flow::held(&sheet, "van-2"), []);
+}
