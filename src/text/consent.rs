@@ -5,6 +5,8 @@
 pub enum Asking<'a> {
     /// The key that leaves the car without an answer.
     WaitKey,
+    /// The same where it stands beside a yes and a no.
+    NoAnswerYet,
     /// Whether the owner agrees to further work.
     FurtherAsk,
     /// What comes of a no to it.

@@ -6,6 +6,7 @@ use crate::text::consent::Asking;
 pub(in crate::text) fn asking(say: Asking) -> String {
     match say {
         Asking::WaitKey => "No answer yet: the car waits".to_owned(),
+        Asking::NoAnswerYet => "No answer yet".to_owned(),
         Asking::FurtherAsk => "May we do this too?".to_owned(),
         Asking::FurtherNo => {
             "Then the wheel cannot be closed as its maker asks. The car stays where it stands, or is towed.".to_owned()

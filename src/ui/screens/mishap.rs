@@ -101,7 +101,7 @@ pub fn told(
         (items.len() > 1).then(|| picks(at.say(Say::WhichFastener), items, fields.item, |_| {}));
     let field = |field: Field, label| field.show(at.say(label), "", fields.drafts, || {});
     let body = view! {
-        <aside class="hold" role="alert">
+        <aside class="hold mishap" role="alert">
             <h2>{text::mishap(lang, kind)}</h2>
             <p>{text::mishap_say(lang, kind)}</p>
         </aside>
@@ -200,7 +200,7 @@ fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyVi
         view! { {amount} {how(at, fields)} }
     });
     let body = view! {
-        <aside class="hold" role="alert">
+        <aside class="hold mishap" role="alert">
             <h2>{line(at, mishap)}</h2>
             <p>{text::mishap_say(at.lang, mishap.kind)}</p>
             <p>{next}</p>
@@ -256,7 +256,7 @@ fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) 
         let (here, wait) = (at.clone(), waiting(mishap));
         key(
             Look::Plain,
-            text::asking(at.lang, Asking::WaitKey),
+            text::asking(at.lang, Asking::NoAnswerYet),
             move || {
                 here.write(vec![What::Answered(wait, Reply::Done)]);
             },
