@@ -21,6 +21,7 @@ mod schema;
 use std::collections::BTreeSet;
 use std::path::Path;
 
+use chrono::NaiveDate;
 use each::LOG;
 use every::entry;
 use hubslate::exchange::envelope::{KeptText, MADE_BY};
@@ -30,6 +31,7 @@ use hubslate::exchange::{
     EntryFault, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,
 };
 use hubslate::job::also::named;
+use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::caption;
 use hubslate::job::entry::{Caption, Charge, EntryId, LogId, Quantity, Reply, Side, What};
 use hubslate::job::{Sheet, flow, fold};
@@ -459,6 +461,23 @@ fn a_file_with_what_the_yard_counts_is_still_read_and_written() {
     let sheet = fixture("job-1-yard");
     assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
+}
+
+#[test]
+fn a_file_with_angles_and_their_gauge_is_still_read_and_written() {
+    let sheet = fixture("job-1-angled");
+    let more = &sheet.carried().unwrap().more;
+    assert_eq!(more.angle_gauge, Some(true));
+    assert_eq!(more.angle_due, NaiveDate::from_ymd_opt(2027, 2, 1));
+    let told = sheet.counting().filter_map(|entry| match entry.what {
+        What::Angled(step, by) => Some((step.step, by)),
+        _ => None,
+    });
+    let expected = [
+        (Step::TurnAxleNut, AngleBy::Gauge),
+        (Step::TurnHubBolts, AngleBy::Swings),
+    ];
+    assert_eq!(told.collect::<Vec<_>>(), expected);
 }
 
 #[test]

@@ -52,6 +52,8 @@ pub(super) enum What {
         dial_due: Option<String>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         dial_error: Option<TypedText>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        angle_due: Option<String>,
     },
     Answered {
         step: String,
@@ -216,13 +218,17 @@ pub(super) enum What {
     Receipt {
         held: Vec<flow::HeldText>,
     },
+    Angled {
+        step: String,
+        by: String,
+    },
     LetGo {
         sha256: String,
     },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 46] = [
+const KINDS: [&str; 47] = [
     "opened",
     "person",
     "erased",
@@ -269,6 +275,7 @@ const KINDS: [&str; 46] = [
     "shop",
     "receipt",
     "let_go",
+    "angled",
 ];
 
 /// The answer to a step.

@@ -74,11 +74,12 @@ pub fn which(at: &At, telling: RwSignal<Telling>) -> AnyView {
             telling.set(Telling::What(kind));
         })
     });
-    view! {
+    let body = view! { <h2 class="mishap">{at.say(Say::WentWrong)}</h2> };
+    let keys = view! {
         <div class="mishap__kinds">{keys.collect_view()}</div>
         {key(Look::Foot, at.say(Say::Back), move || telling.set(Telling::Nothing))}
-    }
-    .into_any()
+    };
+    frame(at, body, keys)
 }
 
 /// What to do about one kind, and the fields that record it. `likely` is the fastener whose turn
@@ -99,7 +100,7 @@ pub fn told(
         (items.len() > 1).then(|| picks(at.say(Say::WhichFastener), items, fields.item, |_| {}));
     let field = |field: Field, label| field.show(at.say(label), "", fields.drafts, || {});
     let body = view! {
-        <aside class="hold" role="alert">
+        <aside class="hold mishap" role="alert">
             <h2>{text::mishap(lang, kind)}</h2>
             <p>{text::mishap_say(lang, kind)}</p>
         </aside>
@@ -166,7 +167,7 @@ pub fn in_the_way(at: &At, mishap: &Mishap) -> AnyView {
         view! { {amount} {how(at, fields)} }
     });
     let body = view! {
-        <aside class="hold" role="alert">
+        <aside class="hold mishap" role="alert">
             <h2>{line}</h2>
             <p>{text::mishap_say(at.lang, mishap.kind)}</p>
             <p>{at.say(next)}</p>
