@@ -25,6 +25,7 @@ mod schema;
 use std::collections::BTreeSet;
 use std::path::Path;
 
+use chrono::NaiveDate;
 use each::LOG;
 use every::entry;
 use hubslate::exchange::envelope::{KeptText, MADE_BY};
@@ -34,6 +35,7 @@ use hubslate::exchange::{
     EntryFault, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,
 };
 use hubslate::job::also::named;
+use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::caption;
 use hubslate::job::entry::{
     Caption, Charge, DueKind, EntryId, LogId, Quantity, Reply, Side, VehicleField, What,

@@ -7,9 +7,10 @@ use std::str::FromStr;
 use chrono::NaiveDate;
 
 use crate::exchange::envelope::MADE_BY;
+use crate::job::ending::retorque_odometer;
 use crate::job::entry::{Due, DueKind, Entry, PersonField, VehicleField, What};
 use crate::job::{Key, Sheet};
-use crate::report::stamp;
+use crate::report::{retorque_sentence, stamp};
 use crate::text::{self, Lang};
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::units::Format;
@@ -78,16 +79,16 @@ fn event(
         .or_else(|| sheet.vehicle(VehicleField::Family))
         .unwrap_or_default();
     let title = format!("{} {vehicle}", text::due_kind(lang, due.kind));
-    let title = escaped(title.trim_end());
-    let told = match (due.kind, &due.distance) {
-        (DueKind::Recheck, _) => title.clone(),
-        (DueKind::Retorque, Some(far)) => escaped(&text::retorque_owner(
-            lang,
-            &format.typed(far).line(),
-            &due.date,
-        )),
-        (DueKind::Retorque, None) => escaped(&text::retorque_owner_by(lang, &due.date)),
+    let title = title.trim_end();
+    let told = match due.kind {
+        DueKind::Recheck => escaped(title),
+        DueKind::Retorque => escaped(&retorque_sentence(lang, format, sheet, due)),
     };
+    let title = match retorque_odometer(sheet, due) {
+        Some((_, then)) => text::due_at(lang, title, &format.typed(&then).line()),
+        None => title.to_owned(),
+    };
+    let title = escaped(&title);
     Some(vec![
         "BEGIN:VEVENT".to_owned(),
         format!("UID:{}", entry.id.0),

@@ -23,6 +23,7 @@ pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
 use chrono::NaiveDate;
 
 use crate::job::also::Also;
+use crate::job::angled::AngleBy;
 use crate::job::kit::MoreKit;
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
@@ -163,6 +164,8 @@ pub enum What {
     Receipt(Receipt),
     /// The body left this device, and the yard has it; the digest of the original stands for it.
     LetGo(String),
+    /// By what an angle is read at a step, from here on.
+    Angled(StepKey, AngleBy),
     /// An entry of a kind that this version does not know; kept as it came.
     Unknown(String),
 }

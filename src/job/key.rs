@@ -89,6 +89,8 @@ pub enum Key {
     Slot,
     /// The shop's settings.
     Shop,
+    /// By what an angle is read at a step.
+    Angled(StepKey),
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
@@ -139,6 +141,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::FromPaper(_) => vec![Key::FromPaper],
         What::Slot(_) => vec![Key::Slot],
         What::Shop(_) => vec![Key::Shop],
+        What::Angled(step, _) => vec![Key::Angled(*step)],
         What::Erased(_)
         | What::LetGo(_)
         | What::Receipt(_)

@@ -29,6 +29,8 @@ pub struct MoreKit {
     pub share: Option<(u8, u8)>,
     /// The largest error, either way, that the certificate of the dial in use gives.
     pub dial_error: Option<TypedLength>,
+    /// The day by which the angle gauge is to be checked again, if that is known.
+    pub angle_due: Option<NaiveDate>,
 }
 
 /// A stand.

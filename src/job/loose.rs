@@ -3,6 +3,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::job::angled::{AngleBy, angled_by};
 use crate::job::entry::{Entry, Moved, What};
 use crate::job::key::Key;
 use crate::job::mishap::{Mishap, open_mishap};
@@ -29,6 +30,8 @@ pub struct Row<'a> {
     pub entry: Option<&'a Entry>,
     /// The wrench of its last torque, and what that was set to.
     pub wrench: Option<&'a (String, Typed<TorqueUnit>)>,
+    /// By what its angle was read, once it is at a card that ends with one.
+    pub angled: Option<AngleBy>,
 }
 
 /// The wrench with which an item got its last torque in the pass that `entry` belongs to: its own,
@@ -77,6 +80,9 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
             mishap: open_mishap(sheet, item),
             entry,
             wrench: entry.and_then(|entry| wrench_of(sheet, entry, item)),
+            angled: entry
+                .filter(|_| sheet.item(item) == Some(Hold::Done))
+                .and_then(|entry| angled_by(sheet, entry)),
         })
     };
     let mut rows: Vec<Row> = items.into_iter().filter_map(row).collect();

@@ -4,6 +4,7 @@ mod act;
 mod again;
 pub mod agreed;
 pub mod also;
+pub mod angled;
 pub mod bill;
 pub mod book;
 pub mod caption;

@@ -7,13 +7,15 @@ use super::owner::sets;
 use super::record::{consent_lines, scope, signatures};
 use super::standing::{self, must_not_drive};
 use super::{Told, answers, time};
-use crate::job::ending::{is_watched, watched};
-use crate::job::entry::{Consent, DueKind, Ending, How, PersonField, Reply, Scope, What};
+use crate::job::Sheet;
+use crate::job::ending::{is_watched, retorque_odometer, watched};
+use crate::job::entry::{Consent, Due, DueKind, Ending, How, PersonField, Reply, Scope, What};
 use crate::job::judge::{after, verdict};
-use crate::text::{self, Asking, ReportWord};
+use crate::text::{self, Asking, Lang, ReportWord};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Group, Item, Step, StepKey};
+use crate::units::Format;
 
 /// What the owner said no to, and what can come of it.
 pub(super) fn declined(told: &Told) -> Vec<Block> {
@@ -145,10 +147,7 @@ pub(super) fn retorque_line(told: &Told) -> Option<String> {
         told.sheet.item(wheel).is_some()
     };
     Some(match due {
-        Some(due) => match &due.distance {
-            Some(far) => text::retorque_owner(told.lang, &told.format.typed(far).line(), &due.date),
-            None => text::retorque_owner_by(told.lang, &due.date),
-        },
+        Some(due) => retorque_sentence(told.lang, told.format, told.sheet, due),
         None if told.corners().iter().any(was_off) => format!(
             "{}. {}",
             told.word(ReportWord::RetorqueHead),
@@ -156,6 +155,21 @@ pub(super) fn retorque_line(told: &Told) -> Option<String> {
         ),
         None => return None,
     })
+}
+
+/// When the wheel nuts are due, in the owner's words: by distance, by what the odometer shows
+/// then if it was read, and by date.
+pub fn retorque_sentence(lang: Lang, format: Format, sheet: &Sheet, due: &Due) -> String {
+    let Some(far) = &due.distance else {
+        return text::retorque_owner_by(lang, &due.date);
+    };
+    let far = format.typed(far).line();
+    match retorque_odometer(sheet, due) {
+        Some((_, then)) => {
+            text::retorque_owner_at(lang, &far, &format.typed(&then).line(), &due.date)
+        }
+        None => text::retorque_owner(lang, &far, &due.date),
+    }
 }
 
 /// The price, every yes and no, and the signatures.

@@ -6,10 +6,11 @@ use super::cards::card_value;
 use super::gist::{entry as gist, item_name, items};
 use super::time::when;
 use crate::job::also::named;
+use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angled_by};
 use crate::job::entry::{Entry, Moved, What};
 use crate::job::loose::wrench_of;
 use crate::text::{self, ReportWord};
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::{Group, Hold, Item};
 use crate::units::{TorqueUnit, Typed};
 
@@ -108,7 +109,10 @@ fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
             .items
             .iter()
             .map(|item| {
-                let (wrench, set) = wrench(told, wrench_of(told.sheet, entry, *item));
+                let (mut wrench, set) = wrench(told, wrench_of(told.sheet, entry, *item));
+                if has_angle(told, *item) {
+                    wrench = format!("{wrench}; {}", angled(told, entry));
+                }
                 vec![
                     item_name(told.lang, told.sheet, *item),
                     target(told, *item),
@@ -143,6 +147,27 @@ fn wrench(told: &Told, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, S
             told.word(ReportWord::NotRecorded),
             told.word(ReportWord::NotRecorded),
         ),
+    }
+}
+
+/// Whether the card of a fastener ends with an angle.
+fn has_angle(told: &Told, item: Item) -> bool {
+    let card = card_of(item.group).and_then(|card| told.sheet.card(card));
+    matches!(
+        card.and_then(|card| card.stages().last()),
+        Some(Stage::Angle(_))
+    )
+}
+
+/// By what its angle was read, as the wrench is named; a gauge that was past its day is said to be.
+fn angled(told: &Told, entry: &Entry) -> String {
+    let by = angled_by(told.sheet, entry);
+    match (by, angle_gauge(told.sheet, entry.at.day())) {
+        (Some(AngleBy::Gauge), AngleGauge::PastDue(day)) => {
+            text::angle_gauge_past(told.lang, &day.to_string())
+        }
+        (Some(by), _) => text::angled(told.lang, by).to_owned(),
+        (None, _) => text::angle_not_told(told.lang).to_owned(),
     }
 }
 

@@ -152,6 +152,9 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::Lever(step, lever) => {
             format!("{}: {}", told.step(*step), adapter(told, lever.as_ref()))
         }
+        What::Angled(step, by) => {
+            format!("{}: {}", told.step(*step), text::angled(lang, *by))
+        }
         What::Mishap(mishap) => {
             let item = item_name(lang, told.sheet, mishap.item);
             let what = text::mishap(lang, mishap.kind);

@@ -36,6 +36,7 @@ pub mod thickness;
 mod time;
 
 pub use block::{Block, Size, Slip};
+pub use duty::retorque_sentence;
 pub use gist::item_name;
 pub use money::money;
 pub use signature::signature_svg;

@@ -80,3 +80,6 @@ fn drawn(told: &Told, codes: &[String]) -> Vec<(String, String)> {
     });
     drawn.collect()
 }
+
+#[cfg(test)]
+mod tests;

@@ -7,9 +7,10 @@ use super::measured::{dial_rows, readings};
 use super::time::when;
 use super::{Told, answers, fasteners, reason, record};
 use crate::job::Key;
-use crate::job::entry::{Decided, Entry, PersonField, Reply, VehicleField, What};
+use crate::job::angled::{AngleGauge, angle_cards, angle_gauge};
+use crate::job::entry::{Decided, Entry, KitItem, PersonField, Reply, VehicleField, What};
 use crate::job::judge::{limit, verdict};
-use crate::text::{self, ReportWord, Say};
+use crate::text::{self, Desk, ReportWord, Say};
 use crate::trade::fastening::{CardItem, Wrench};
 use crate::trade::play::Verdict;
 use crate::trade::vehicle::Corner;
@@ -133,10 +134,27 @@ fn instruments(told: &Told) -> Vec<Block> {
             .iter()
             .map(|wrench| (wrench.name.clone(), range(told, wrench))),
     );
+    rows.extend(angle_row(told));
     vec![
         Block::Subheading(told.word(ReportWord::Instruments)),
         Block::Rows(rows),
     ]
+}
+
+/// The angle gauge, where a card asks for an angle and one is on board.
+fn angle_row(told: &Told) -> Option<(String, String)> {
+    if angle_cards(told.sheet).is_empty() || angle_gauge(told.sheet, None) == AngleGauge::Missing {
+        return None;
+    }
+    let due = told.sheet.carried()?.more.angle_due;
+    let said = text::desk(told.lang, Desk::OnBoard);
+    let said = due.map_or(said.to_owned(), |day| {
+        text::due_on(told.lang, said, &day.to_string())
+    });
+    Some((
+        text::kit_item(told.lang, KitItem::AngleGauge).to_owned(),
+        said,
+    ))
 }
 
 fn range(told: &Told, wrench: &Wrench) -> String {

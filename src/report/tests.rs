@@ -149,7 +149,8 @@ fn a_finished_repair_says_what_it_was_and_that_it_may_be_driven() {
             "The limit is 0.05\u{a0}mm (Workshop data 12, page 204, looked up 2025-03-04 by Ada Rook)",
             "HB 4471",
             "25 W 07",
-            "after 80\u{a0}km, by 2025-03-09",
+            // 81200 km at the car and 80 km on: by hand.
+            "after 80\u{a0}km, when the odometer shows 81280\u{a0}km, by 2025-03-09",
             "The car was not driven on the road to listen.",
             "555 0100",
             "The service information of the vehicle maker wins",

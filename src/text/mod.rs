@@ -37,6 +37,7 @@ pub use step::StepText;
 pub use thickness::ThickWord;
 pub use yard::Yard;
 
+use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::caption::CaptionWord;
 use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
@@ -229,6 +230,16 @@ spoken! {
     mishap::who_when(who: &str, when: &str) -> String;
     /// With which wrench, and what it was set to.
     mishap::with_wrench(wrench: &str, set: &str) -> String;
+    /// By what an angle was read, known or not, and that the gauge was past its day.
+    angle::angled(by: AngleBy) -> &'static str;
+    angle::angle_not_told() -> &'static str;
+    angle::angle_gauge_past(day: &str) -> String;
+    /// By what an angle is read at the car.
+    angle::angle_next(gauge: AngleGauge) -> String;
+    /// A card with an angle for which there is no gauge, or one past its day; nothing if all is well.
+    angle::angle_lacks(item: &str, angle: &str, gauge: AngleGauge) -> Option<String>;
+    /// The day by which the angle gauge is to be checked.
+    angle::angle_due() -> &'static str;
     /// A corner, in lower case: "front left".
     words::corner(corner: Corner) -> &'static str;
     /// A corner at the head of a line: "Front left".
@@ -640,6 +651,10 @@ spoken! {
     report::was_found_owner(decision: Decision) -> &'static str;
     /// The owner said no, where no amount was shown.
     report::declined_owner_open(what: &str, date: &str) -> String;
+    /// What the owner must do about the wheel nuts, with what the odometer shows then.
+    report::retorque_owner_at(distance: &str, odometer: &str, date: &str) -> String;
+    /// What is due, with what the odometer shows then.
+    report::due_at(what: &str, odometer: &str) -> String;
     /// What the owner must do about the wheel nuts, where no distance is set.
     report::retorque_owner_by(date: &str) -> String;
     /// How many steps were not done, all named on the technician's pages.

@@ -780,8 +780,6 @@ sayings! {
         OnTheCard,
         /// No wrench on board fits this torque.
         NoWrenchFits,
-        /// Then the angle.
-        AngleNext,
         /// Use a new nut.
         UseNewNut,
         /// Use new bolts.

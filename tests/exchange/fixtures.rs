@@ -176,3 +176,20 @@ fn a_file_with_slot_settings_and_receipt_is_still_read_and_written() {
     assert_eq!((held[0].through, held[0].count), (61, 22));
     assert_eq!(flow::held(&sheet, "van-2"), []);
 }
+
+#[test]
+fn a_file_with_angles_and_their_gauge_is_still_read_and_written() {
+    let sheet = fixture("job-1-angled");
+    let more = &sheet.carried().unwrap().more;
+    assert_eq!(more.angle_gauge, Some(true));
+    assert_eq!(more.angle_due, NaiveDate::from_ymd_opt(2027, 2, 1));
+    let told = sheet.counting().filter_map(|entry| match entry.what {
+        What::Angled(step, by) => Some((step.step, by)),
+        _ => None,
+    });
+    let expected = [
+        (Step::TurnAxleNut, AngleBy::Gauge),
+        (Step::TurnHubBolts, AngleBy::Swings),
+    ];
+    assert_eq!(told.collect::<Vec<_>>(), expected);
+}

@@ -4,6 +4,7 @@
 use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
 use hubslate::job::also::Also;
+use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Caption, Captioned, Charge, Consent, DayTime, Decided, Due, DueKind, Ended, Ending, Entry,
@@ -381,6 +382,7 @@ pub fn between_yard_and_van() -> Vec<What> {
         What::Shop(Box::new(shop)),
         What::Receipt(Receipt { held: vec![held] }),
         What::LetGo(entry_digest("the number that stood here")),
+        What::Angled(StepKey::at(Step::TurnAxleNut, FRONT_LEFT), AngleBy::Gauge),
     ]
 }
 

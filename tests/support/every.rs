@@ -2,6 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 use hubslate::job::also::Also;
+use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     At, Caption, Captioned, Carried, Charge, Consent, DayTime, Decided, Due, DueKind, Ended,
@@ -133,27 +134,33 @@ fn wrench() -> impl Strategy<Value = Wrench> {
 
 fn carried() -> impl Strategy<Value = Carried> {
     let stand = (text(), typed(MassUnit::ALL)).prop_map(|(name, rating)| Stand { name, rating });
+    let day =
+        || option::of((1_u32..29).prop_map(|day| NaiveDate::from_ymd_opt(2027, 2, day).unwrap()));
     let more = (
         vec(dial(), 0..3),
         vec(stand, 0..3),
         option::of(any::<bool>()),
         option::of((0_u8..50, 50_u8..=100)),
         option::of(typed(LengthUnit::ALL)),
+        day(),
     )
-        .prop_map(|(dials, stands, angle_gauge, share, dial_error)| MoreKit {
-            dials,
-            stands,
-            angle_gauge,
-            share,
-            dial_error,
-        });
-    let due =
-        option::of((1_u32..29).prop_map(|day| NaiveDate::from_ymd_opt(2027, 2, day).unwrap()));
-    (vec(wrench(), 0..3), dial(), more, due).prop_map(|(wrenches, dial, more, dial_due)| Carried {
-        wrenches,
-        dial,
-        more,
-        dial_due,
+        .prop_map(
+            |(dials, stands, angle_gauge, share, dial_error, angle_due)| MoreKit {
+                dials,
+                stands,
+                angle_gauge,
+                share,
+                dial_error,
+                angle_due,
+            },
+        );
+    (vec(wrench(), 0..3), dial(), more, day()).prop_map(|(wrenches, dial, more, dial_due)| {
+        Carried {
+            wrenches,
+            dial,
+            more,
+            dial_due,
+        }
     })
 }
 
@@ -549,6 +556,7 @@ fn worked() -> impl Strategy<Value = What> {
         moved().prop_map(What::Moved),
         also().prop_map(What::Also),
         (step(), option::of(lever())).prop_map(|(step, lever)| What::Lever(step, lever)),
+        (step(), select(AngleBy::ALL)).prop_map(|(step, by)| What::Angled(step, by)),
         mishap().prop_map(What::Mishap),
         item().prop_map(What::Mended),
         step().prop_map(What::Pass),

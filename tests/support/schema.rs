@@ -6,6 +6,7 @@ use std::path::Path;
 use std::sync::LazyLock;
 
 use hubslate::exchange::{LogKind, export};
+use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
@@ -78,6 +79,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
         ("paid_how", codes(PaidHow::ALL)),
+        ("angle_by", codes(AngleBy::ALL)),
         ("micrometer", codes(Micrometer::ALL)),
         ("mishap_kind", codes(MishapKind::ALL)),
         ("pattern", codes(Pattern::ALL)),

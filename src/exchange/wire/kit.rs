@@ -53,6 +53,7 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
         share: more.share.map(|(low, high)| [low, high]),
         dial_due: carried.dial_due.map(|day| day.to_string()),
         dial_error: more.dial_error.as_ref().map(typed),
+        angle_due: more.angle_due.map(|day| day.to_string()),
     }
 }
 

@@ -61,6 +61,10 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
                 angle: card::typed(&lever.angle),
             }),
         },
+        entry::What::Angled(step, by) => What::Angled {
+            step: step.code(),
+            by: by.code().to_owned(),
+        },
         entry::What::Mishap(mishap) => What::Mishap {
             step: mishap.step.code(),
             item: item(&mishap.item),

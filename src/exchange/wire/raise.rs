@@ -4,6 +4,7 @@ use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
 use crate::exchange::wire::{card, flow, kit, money, runout, thickness};
 use crate::job::also::Also;
+use crate::job::angled::AngleBy;
 use crate::job::caption::CaptionWord;
 use crate::job::entry::{
     self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId,
@@ -49,6 +50,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             share,
             dial_due,
             dial_error,
+            angle_due,
         } => {
             let stand = |stored: StandText| {
                 let rating = card::raise_typed(stored.rating)?;
@@ -64,6 +66,10 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 share: share.map(|[low, high]| (low, high)),
                 dial_error: match dial_error {
                     Some(error) => Some(card::raise_typed(error)?),
+                    None => None,
+                },
+                angle_due: match angle_due {
+                    Some(day) => Some(day.parse().ok()?),
                     None => None,
                 },
             };
@@ -317,6 +323,9 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         What::Slot(stored) => entry::What::Slot(flow::raise_slot(&stored)?),
         What::Shop(stored) => entry::What::Shop(Box::new(flow::raise_shop(stored)?)),
         What::Receipt { held } => entry::What::Receipt(flow::raise_receipt(held)),
+        What::Angled { step, by } => {
+            entry::What::Angled(StepKey::from_code(&step)?, AngleBy::from_code(&by)?)
+        }
         What::LetGo { sha256 } => entry::What::LetGo(sha256),
         What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
     })

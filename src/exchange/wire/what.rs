@@ -52,6 +52,8 @@ pub(super) enum What {
         dial_due: Option<String>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         dial_error: Option<TypedText>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        angle_due: Option<String>,
     },
     Answered {
         step: String,
@@ -222,13 +224,17 @@ pub(super) enum What {
     Receipt {
         held: Vec<flow::HeldText>,
     },
+    Angled {
+        step: String,
+        by: String,
+    },
     LetGo {
         sha256: String,
     },
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 47] = [
+const KINDS: [&str; 48] = [
     "opened",
     "person",
     "erased",
@@ -276,6 +282,7 @@ const KINDS: [&str; 47] = [
     "shop",
     "receipt",
     "let_go",
+    "angled",
 ];
 
 /// The answer to a step.

@@ -7,11 +7,13 @@
 )]
 
 use crate::job::also::Also;
+use crate::job::angled::AngleBy;
 use crate::job::entry::{Consent, How, Scope, What};
 use crate::job::mishap::Mishap;
-use crate::report::sample;
+use crate::job::turn::tests::{angle, card, torque};
 use crate::report::tests::{never_says, report, says, told};
-use crate::trade::fastening::MishapKind;
+use crate::report::{Block, sample};
+use crate::trade::fastening::{CardItem, MishapKind};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Group, Item, Step, StepKey};
 
@@ -58,4 +60,36 @@ fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
         &["Wheel nut 3, front left: Stud or bolt broke; part: stud and nut; 40 min more"],
     );
     never_says(&page, &["Also off 1"]);
+}
+
+#[test]
+fn an_angle_names_by_what_it_was_read_beside_the_wrench() {
+    let step = StepKey::at(Step::TurnAxleNut, Corner::FrontLeft);
+    let nut = |told: Option<AngleBy>, due: Option<&str>| {
+        let mut job = sample::packed(None, sample::play_card("0.05"));
+        let mut carried = job.sheet().carried().unwrap().clone();
+        carried.more.angle_gauge = Some(true);
+        carried.more.angle_due = due.map(|day| day.parse().unwrap());
+        let stages = vec![torque("180"), angle("60")];
+        job.tap(vec![
+            What::Carried(carried),
+            card(CardItem::AxleNut, stages),
+        ]);
+        job.tap(told.map(|by| What::Angled(step, by)).into_iter().collect());
+        job.turned(Step::TurnAxleNut, Group::AxleNut, "180");
+        let report = report(&job);
+        let table = report.technician.iter().find_map(|block| match block {
+            Block::Table { head, rows } if head.len() == 5 && head[2] == "Wrench" => Some(rows),
+            _ => None,
+        });
+        table.unwrap()[0][2].clone()
+    };
+    let (gauge, swings) = (Some(AngleBy::Gauge), Some(AngleBy::Swings));
+    assert_eq!(nut(gauge, None), "long wrench; angle gauge");
+    assert_eq!(nut(swings, None), "long wrench; angle by counted swings");
+    assert_eq!(nut(None, None), "long wrench; angle: not recorded by what");
+    // The job is of 2025-03-04.
+    let past = "long wrench; angle gauge, to be checked by 2025-03-03: overdue";
+    assert_eq!(nut(gauge, Some("2025-03-03")), past);
+    assert_eq!(nut(gauge, Some("2025-03-04")), "long wrench; angle gauge");
 }

@@ -47,7 +47,7 @@ pub(in crate::text) fn condition(condition: Condition) -> &'static str {
 }
 
 pub(in crate::text) const fn running_torque_unknown() -> &'static str {
-    "The page does not say whether the running torque is in the figure"
+    "Running torque: the page does not say"
 }
 
 pub(in crate::text) const fn until_it_sits() -> &'static str {

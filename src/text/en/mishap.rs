@@ -47,7 +47,7 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
 pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
     match kind {
         MishapKind::LockKeyMissing => "lock key, or plain nut",
-        MishapKind::WrongSeat => "nut or bolt with the right seat",
+        MishapKind::WrongSeat => "nut or bolt, right seat",
         MishapKind::BoltTooLong => "bolt of the right length",
         MishapKind::Sheared
         | MishapKind::ThreadCrossed

@@ -1,5 +1,6 @@
 //! English, in US spelling: short, in the technician's order; plain words for the owner.
 
+pub(super) mod angle;
 pub(super) mod book;
 pub(super) mod checks;
 pub(super) mod consent;

@@ -257,6 +257,16 @@ pub(in crate::text) fn retorque_owner(distance: &str, date: &str) -> String {
     format!("Have the wheel nuts tightened again after {distance}, by {date} at the latest.")
 }
 
+pub(in crate::text) fn retorque_owner_at(distance: &str, odometer: &str, date: &str) -> String {
+    format!(
+        "Have the wheel nuts tightened again after {distance}, when the odometer shows {odometer}, by {date} at the latest."
+    )
+}
+
+pub(in crate::text) fn due_at(what: &str, odometer: &str) -> String {
+    format!("{what} (at {odometer})")
+}
+
 pub(in crate::text) fn recheck_owner(corner: Corner, date: &str) -> String {
     format!(
         "Have the {} wheel bearing checked again by {date}.",

@@ -119,11 +119,11 @@ pub(in crate::text) fn overdue_since(what: &str, date: &str) -> String {
 }
 
 pub(in crate::text) fn odometer_then(then: &str) -> String {
-    format!("at {then}")
+    format!("at {then} on the odometer")
 }
 
 pub(in crate::text) fn odometer_now(now: &str) -> String {
-    format!("; the odometer now stands at {now}")
+    format!("It stands at {now} now.")
 }
 
 pub(in crate::text) fn retorque_due(date: &str, distance: &str) -> String {

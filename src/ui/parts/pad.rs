@@ -46,10 +46,10 @@ pub fn pad(
         None => (None, unit.into_any()),
     };
     view! {
-        <p class="pad__number">
+        <div class="pad__number">
             <output>{move || shown(&fmt.marked(&text.get()))}</output>
             {beside}
-        </p>
+        </div>
         <div class="pad">
             {digits}
             {below}

@@ -89,8 +89,8 @@ pub fn due(at: &At) -> Option<AnyView> {
     let odometer = retorque_odometer(at.sheet(), &due).map(|(now, then)| {
         let (now, then) = (at.fmt.typed(&now).line(), at.fmt.typed(&then).line());
         view! {
-            " " <small>{text::odometer_then(at.lang, &then)}</small>
-            <small class="due__alone">{text::odometer_now(at.lang, &now)}</small>
+            <small class="due__odometer">{text::odometer_then(at.lang, &then)}</small>
+            <small class="due__odometer due__alone">{text::odometer_now(at.lang, &now)}</small>
         }
     });
     let distance = due.distance.as_ref().map(|typed| {

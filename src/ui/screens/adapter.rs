@@ -70,7 +70,7 @@ pub fn fields(at: &At, telling: RwSignal<Telling>) -> (AnyView, AnyView) {
     let units = [LengthUnit::Millimetre, LengthUnit::Inch];
     let units = units.map(|unit| (unit, unit.symbol().to_owned())).to_vec();
     let body = view! {
-        <h2>{text::desk(lang, Desk::Adapter)}</h2>
+        <h2 class="mishap">{text::desk(lang, Desk::Adapter)}</h2>
         {field("lever-wrench", fields.wrench, Desk::LeverWrench)}
         {field("lever-adapter", fields.adapter, Desk::LeverAdapter)}
         {field("lever-angle", fields.angle, Desk::LeverAngle)}

@@ -27,7 +27,7 @@ pub fn act(at: &At) -> AnyView {
             let keys = view! { {done_key(&here)} {mishap::begin(&here, telling)} };
             frame(&here, (), keys)
         }
-        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::Which => mishap::which(&here, telling),
         Telling::What(kind) => {
             let (body, keys) = mishap::told(&here, kind, None, telling);
             frame(&here, body, keys)

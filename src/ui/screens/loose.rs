@@ -72,7 +72,8 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> AnyVie
     let wrench = row
         .wrench
         .map(|(name, set)| text::with_wrench(lang, name, &fmt.typed(set).line()));
-    let told: Vec<String> = who.into_iter().chain(wrench).collect();
+    let angled = row.angled.map(|by| text::angled(lang, by).to_owned());
+    let told: Vec<String> = who.into_iter().chain(wrench).chain(angled).collect();
     let back = (row.item.group == Group::Other && row.hold.is_loose())
         .then(|| back(app, open, row.item, lang, fmt));
     view! {

@@ -76,11 +76,12 @@ pub fn which(at: &At, telling: RwSignal<Telling>) -> AnyView {
             telling.set(Telling::What(kind));
         })
     });
-    view! {
+    let body = view! { <h2 class="mishap">{at.say(Say::WentWrong)}</h2> };
+    let keys = view! {
         <div class="mishap__kinds">{keys.collect_view()}</div>
         {key(Look::Foot, at.say(Say::Back), move || telling.set(Telling::Nothing))}
-    }
-    .into_any()
+    };
+    frame(at, body, keys)
 }
 
 /// What to do about one kind, and the fields that record it. `likely` is the fastener whose turn

@@ -310,15 +310,8 @@ fn line(text: String) -> AnyView {
 
 /// The second way: the number as typed, and the dial that was not at zero.
 fn pad_of(reading: &Reading) -> AnyView {
-    let (side, turn, back) = (reading.clone(), reading.clone(), reading.clone());
+    let (turn, back) = (reading.clone(), reading.clone());
     let at = &reading.at;
-    let label = move || {
-        side.at.say(if side.is_pushing() {
-            Say::FirstReading
-        } else {
-            Say::SecondReading
-        })
-    };
     let two = reading.clone();
     let zeroed = move || {
         two.at.say(if two.is_pushing() || two.push.get().is_some() {
@@ -328,11 +321,9 @@ fn pad_of(reading: &Reading) -> AnyView {
         })
     };
     let unit = unit(&reading.dial, reading.at.fmt);
-    let unit = view! { <span class="round__unit">{unit}</span> };
+    let unit = view! { <span class="round__unit">{unit}</span> {told(reading)} };
     view! {
-        <p class="round__nth">{label}</p>
         {pad(at, reading.text, unit, true)}
-        {told(reading)}
         <div class="keys-grid">
             <button type="button" class="key" on:click=move |_| turn.turn_zeroed()>
                 {zeroed}

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use crate::drawing::star::{Pattern, single, star};
 use crate::drawing::{Drawing, angle};
+use crate::job::angled::{angle_gauge, told};
 use crate::job::entry::What;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
@@ -19,6 +20,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
+use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::adapter;
 use crate::ui::screens::mishap::{self, Telling};
@@ -51,7 +53,7 @@ pub fn turn(at: &At, group: Group) -> AnyView {
             let body = move || next_fastener(&with, group, &shown, swings);
             frame(&here, body, turn_keys(&here, &turning, telling, swings))
         }
-        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::Which => mishap::which(&here, telling),
         Telling::What(kind) => {
             let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
             frame(&here, body, keys)
@@ -221,8 +223,8 @@ fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> An
                 {counted(at, turning, swings)}
                 {kept.map(|kept| view! { <p>{kept}</p> })}
                 {angle_beside(turning, swings)}
-                {wrench(at, turning)}
-                {conditions(at, group)}
+                {(swings == 0).then(|| wrench(at, turning))}
+                {turning.uses_wrench().then(|| conditions(at, group))}
             </div>
         </div>
     }
@@ -285,7 +287,9 @@ fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
 fn wrench(at: &At, turning: &Turning) -> AnyView {
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
         (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
-        (Some(Stage::Angle(_)), ..) => at.say(Say::AngleNext).to_owned(),
+        (Some(Stage::Angle(_)), ..) => {
+            text::angle_next(at.lang, angle_gauge(at.sheet(), today().parse().ok()))
+        }
         (_, Some(wrench), Some(set)) if !turning.is_out_of_range() => {
             let line = text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line());
             with_adapter(at, turning, line)
@@ -357,9 +361,12 @@ fn primary(at: &At, turning: &Turning, swings: Swings) -> AnyView {
         _ => text::nut_clicked(at.lang, &name),
     };
     let last = turning.is_last();
+    let is_angle = matches!(turning.asked(), Some(Stage::Angle(_)));
     key(Look::Primary, label, move || {
+        let count = swings.count.get_untracked();
         swings.forget();
-        let whats = vec![what.clone()];
+        let by = is_angle.then(|| told(here.sheet(), here.spec.key, count));
+        let whats = by.flatten().into_iter().chain([what.clone()]).collect();
         if last {
             here.write_and_go_on(whats);
         } else {

@@ -262,7 +262,7 @@ export class Quick {
   #thing() {
     return this.main.evaluate((main) => {
       const text = [...main.querySelectorAll("section, fieldset")].map((part) => part.textContent).join(" ");
-      const inStep = text.match(/Round \d of \d|[^.:]* \d? ?clicked|\w+ \d: \d+°|Start again at 1/g);
+      const inStep = text.match(/Round \d of \d|[^.:]* \d? ?clicked|\w+ \d: \d+°|Start again at\s1/g);
       return `${main.getAttribute("aria-label")} ${inStep}`;
     });
   }

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::job::angled::{angle_cards, angle_gauge};
 use crate::job::entry::{Reply, VehicleField};
 use crate::job::judge;
 use crate::job::kit::{mass_of, weak_stands, wrench_due};
@@ -108,7 +109,8 @@ fn open_cards(at: &At, cards: &[ReadyCard]) -> AnyView {
 }
 
 fn wrenches(at: &At, cards: &[ReadyCard]) -> AnyView {
-    let lines: Vec<String> = cards.iter().filter_map(|card| misfit(at, card)).collect();
+    let misfits = cards.iter().filter_map(|card| misfit(at, card));
+    let lines: Vec<String> = misfits.chain(angles(at)).collect();
     let given = cards.iter().any(ReadyCard::is_given);
     let body = match (lines.is_empty(), given) {
         (false, _) => list(lines),
@@ -128,6 +130,17 @@ fn misfit(at: &At, ready: &ReadyCard) -> Option<String> {
         at.fmt.typed(typed).line(),
     );
     Some(text::misfit(at.lang, item, &value, *why))
+}
+
+/// Cards with an angle for which the van has no gauge, or one that is past its check.
+fn angles(at: &At) -> Vec<String> {
+    let gauge = angle_gauge(at.sheet(), today().parse().ok());
+    let cards = angle_cards(at.sheet()).into_iter();
+    let lines = cards.filter_map(|(item, angle)| {
+        let angle = at.fmt.typed(angle).line();
+        text::angle_lacks(at.lang, text::card_item(at.lang, item), &angle, gauge)
+    });
+    lines.collect()
 }
 
 /// Wrenches that are to be checked: by the day, or by what clicked in the jobs on this phone.

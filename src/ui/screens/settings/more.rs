@@ -11,7 +11,7 @@ use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::parts::today;
-use crate::ui::screens::settings::van::{Van, slip_line};
+use crate::ui::screens::settings::van::{Van, due_day, slip_line};
 use crate::units::{LengthUnit, MassUnit, System, Unit};
 
 /// When a wrench was checked, how often it clicked since, and whether it is due.
@@ -45,6 +45,12 @@ pub(super) fn more(van: Van) -> AnyView {
         <ul class="van__wrenches">{move || stands(van)}</ul>
         {add_stand(van)}
         <div class="picks__keys">{toggle(text::desk(lang, Desk::AngleGauge), gauge, turn)}</div>
+        {move || gauge().then(|| {
+            let due = van.kit.get().and_then(|kit| kit.more.angle_due);
+            due_day(van, "angle_due", text::angle_due(lang), due, |kit, due| {
+                kit.more.angle_due = due;
+            })
+        })}
         <h3>{text::desk(lang, Desk::OtherDials)}</h3>
         <ul class="van__wrenches">{move || dials(van)}</ul>
         {key(Look::Foot, text::desk(lang, Desk::LayDialBy), move || {

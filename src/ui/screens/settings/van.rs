@@ -1,5 +1,6 @@
 //! The van kit: wrenches with their ranges, and the dial.
 
+use chrono::NaiveDate;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -232,23 +233,31 @@ fn carry(kit: &mut Carried, dial: Dial) {
     kit.dial = dial;
 }
 
-/// The day by which the dial is to be checked again; an empty field says that it is not known.
 fn dial_due(van: Van) -> AnyView {
-    let (lang, drafts) = (van.lang, van.drafts);
     let now = van.kit.get().and_then(|kit| kit.dial_due);
-    let day = drafts.text(
-        "dial_due",
-        now.map(|day| day.to_string()).unwrap_or_default(),
-    );
+    let label = text::desk(van.lang, Desk::DialDue);
+    due_day(van, "dial_due", label, now, |kit, due| kit.dial_due = due)
+}
+
+/// The day by which an instrument is to be checked again; an empty field says that it is not known.
+pub(super) fn due_day(
+    van: Van,
+    name: &'static str,
+    label: &'static str,
+    now: Option<NaiveDate>,
+    put: fn(&mut Carried, Option<NaiveDate>),
+) -> AnyView {
+    let (lang, drafts) = (van.lang, van.drafts);
+    let day = drafts.text(name, now.map(|day| day.to_string()).unwrap_or_default());
     let keep = move || {
         let typed = day.get_untracked();
         let due = typed.trim().parse().ok();
         if due.is_some() || typed.trim().is_empty() {
-            van.change(|kit| kit.dial_due = due);
+            van.change(|kit| put(kit, due));
         }
     };
     view! {
-        {Field::words("dial_due", day).show(text::desk(lang, Desk::DialDue), "", drafts, keep)}
+        {Field::words(name, day).show(label, "", drafts, keep)}
         {key(Look::Plain, text::desk(lang, Desk::KeepDay), keep)}
     }
     .into_any()

@@ -1,0 +1,85 @@
+//! By what an angle after the torque is read: the angle gauge of the van, or counted swings.
+
+use chrono::NaiveDate;
+
+use crate::job::entry::{Entry, KitItem, What};
+use crate::job::key::Key;
+use crate::job::ready::missing;
+use crate::job::sheet::Sheet;
+use crate::trade::fastening::{CardItem, Stage};
+use crate::trade::wheel_end::{CARDS, StepKey};
+use crate::units::TypedAngle;
+use crate::words;
+
+words! {
+    /// By what an angle was read.
+    pub enum AngleBy { Gauge = "gauge", Swings = "swings" }
+}
+
+/// Whether the van has an angle gauge to read by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum AngleGauge {
+    /// It is on board, and its check is not due as far as anybody knows.
+    OnBoard,
+    /// It is on board and was to be checked by this day.
+    PastDue(NaiveDate),
+    /// It is not, or nobody noted it.
+    Missing,
+}
+
+/// The angle gauge that goes with a job. The list of what is missing is looked through last, so
+/// that it counts where the van kit says nothing; of two words the more careful one holds.
+pub fn angle_gauge(sheet: &Sheet, today: Option<NaiveDate>) -> AngleGauge {
+    let more = sheet.carried().map(|carried| &carried.more);
+    let noted = more.and_then(|more| more.angle_gauge);
+    let looked = sheet.holds(&Key::Missing).is_some();
+    if missing(sheet).contains(&KitItem::AngleGauge) || !noted.unwrap_or(looked) {
+        return AngleGauge::Missing;
+    }
+    match (more.and_then(|more| more.angle_due), today) {
+        (Some(due), Some(today)) if due < today => AngleGauge::PastDue(due),
+        _ => AngleGauge::OnBoard,
+    }
+}
+
+/// The cards that ask for an angle, each with its last one.
+pub fn angle_cards(sheet: &Sheet) -> Vec<(CardItem, &TypedAngle)> {
+    let cards = CARDS.iter().filter_map(|(_, item)| {
+        let stages = sheet.card(*item)?.stages().iter().rev();
+        let mut angles = stages.filter_map(|stage| match stage {
+            Stage::Angle(angle) => Some((*item, angle)),
+            _ => None,
+        });
+        angles.next()
+    });
+    cards.collect()
+}
+
+/// What a tap at an angle writes beside it: by what it was read, where that is news.
+pub fn told(sheet: &Sheet, step: StepKey, swings: u8) -> Option<What> {
+    let by = match (swings, angle_gauge(sheet, None)) {
+        (0, AngleGauge::Missing) => return None,
+        (0, _) => AngleBy::Gauge,
+        _ => AngleBy::Swings,
+    };
+    let held = sheet.holds(&Key::Angled(step)).map(|entry| &entry.what);
+    let said = What::Angled(step, by);
+    (held != Some(&said)).then_some(said)
+}
+
+/// By what the angle was read that `entry` brought a fastener to; nothing if that was not noted.
+pub fn angled_by(sheet: &Sheet, entry: &Entry) -> Option<AngleBy> {
+    let What::Moved(moved) = &entry.what else {
+        return None;
+    };
+    let before = sheet.counting().take_while(|one| one.id != entry.id);
+    let told = before.filter_map(|one| match &one.what {
+        What::Angled(step, by) if *step == moved.step => Some(*by),
+        _ => None,
+    });
+    told.last()
+}
+
+#[cfg(test)]
+#[path = "angled/tests.rs"]
+mod tests;

@@ -1,0 +1,94 @@
+//! The angle gauge before leaving, and what is noted of an angle.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::*;
+use crate::job::entry::Carried;
+use crate::job::told::sheet;
+use crate::job::turn::Turning;
+use crate::job::turn::tests::{angle, card, kit, spec, torque};
+use crate::trade::wheel_end::{Group, Step};
+
+fn with(noted: Option<bool>, due: Option<&str>) -> What {
+    let What::Carried(mut carried) = kit() else {
+        panic!("the kit is the instruments carried");
+    };
+    carried.more.angle_gauge = noted;
+    carried.more.angle_due = due.map(|day| day.parse().unwrap());
+    What::Carried(Carried { ..carried })
+}
+
+#[test]
+fn the_more_careful_word_about_the_angle_gauge_holds() {
+    let today = || Some("2027-03-02".parse().unwrap());
+    let gauge = |whats: &[What]| angle_gauge(&sheet(whats), today());
+    let looked = What::Missing(Vec::new());
+    let lacks = What::Missing(vec![KitItem::AngleGauge]);
+    assert_eq!(gauge(&[]), AngleGauge::Missing);
+    assert_eq!(gauge(&[kit()]), AngleGauge::Missing);
+    assert_eq!(gauge(&[kit(), looked.clone()]), AngleGauge::OnBoard);
+    assert_eq!(gauge(&[with(Some(true), None)]), AngleGauge::OnBoard);
+    assert_eq!(
+        gauge(&[with(Some(false), None), looked]),
+        AngleGauge::Missing
+    );
+    assert_eq!(gauge(&[with(Some(true), None), lacks]), AngleGauge::Missing);
+    // On the day itself it may still be used, as the dial may.
+    let on_the_day = with(Some(true), Some("2027-03-02"));
+    assert_eq!(gauge(&[on_the_day]), AngleGauge::OnBoard);
+    let past = "2027-03-01";
+    let due = AngleGauge::PastDue(past.parse().unwrap());
+    assert_eq!(gauge(&[with(Some(true), Some(past))]), due);
+}
+
+#[test]
+fn only_cards_with_an_angle_ask_for_the_gauge() {
+    let cards = [
+        card(CardItem::AxleNut, vec![torque("180"), angle("60")]),
+        card(CardItem::WheelNuts, vec![torque("120")]),
+    ];
+    let sheet = sheet(&cards);
+    let asked = angle_cards(&sheet);
+    let asked: Vec<_> = asked
+        .iter()
+        .map(|(item, angle)| (*item, angle.number.as_typed()))
+        .collect();
+    assert_eq!(asked, [(CardItem::AxleNut, "60")]);
+}
+
+#[test]
+fn each_bolt_is_told_by_what_its_angle_was_read_and_nothing_is_told_twice() {
+    let spec = spec(Step::TurnHubBolts, Group::HubBolts);
+    let stages = vec![torque("60"), angle("90")];
+    let mut whats = vec![with(Some(true), None), card(CardItem::HubBolts, stages)];
+    let turn = |whats: &[What]| {
+        let turning = Turning::of(&sheet(whats), &spec, Group::HubBolts).unwrap();
+        turning.tap().unwrap()
+    };
+    for _ in 0..4 {
+        whats.push(turn(&whats));
+    }
+    for swings in [0, 0, 6, 6] {
+        whats.extend(told(&sheet(&whats), spec.key, swings));
+        whats.push(turn(&whats));
+    }
+    let now = sheet(&whats);
+    let noted = now
+        .counting()
+        .filter(|entry| matches!(entry.what, What::Angled(..)));
+    assert_eq!(noted.count(), 2);
+    let turned = now
+        .counting()
+        .filter(|entry| matches!(entry.what, What::Moved(_)));
+    let by: Vec<Option<AngleBy>> = turned.map(|entry| angled_by(&now, entry)).collect();
+    let (gauge, swings) = (Some(AngleBy::Gauge), Some(AngleBy::Swings));
+    assert_eq!(by[4..], [gauge, gauge, swings, swings]);
+    assert_eq!(by[..4], [None; 4]);
+    // Without a gauge and without a swing nobody knows by what it was read.
+    let bare = sheet(&[with(Some(false), None)]);
+    assert_eq!(told(&bare, spec.key, 0), None);
+}
