@@ -1,6 +1,17 @@
 //! Entries of every kind: one of each, and any at all.
 
+#[path = "every_bench.rs"]
+mod bench;
+#[path = "every_flow.rs"]
+mod flow;
+#[path = "every_kit.rs"]
+mod kit;
+#[path = "every_slip.rs"]
+mod slips;
+
+use bench::benched;
 use chrono::{Days, NaiveDate};
+use flow::sent;
 use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
@@ -32,10 +43,12 @@ use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, MassUnit,
     TemperatureUnit, Torque, TorqueUnit, Typed,
 };
+use kit::{card, carried, source};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
+use slips::slip;
 
 /// Any digits that a person can type, with either separator and any sign.
 pub fn typed_text() -> impl Strategy<Value = String> {
@@ -118,124 +131,6 @@ fn dial() -> impl Strategy<Value = Dial> {
     prop_oneof![any, common]
 }
 
-fn wrench() -> impl Strategy<Value = Wrench> {
-    let range = (1_u32..5000, 1_u32..5000, select(TorqueUnit::ALL));
-    (text(), range, upkeep()).prop_map(|(name, (low, more, unit), upkeep)| {
-        let torque = |tenths: u32| Torque::new(f64::from(tenths) / 10.0, unit).unwrap();
-        Wrench {
-            name,
-            low: torque(low),
-            high: torque(low + more),
-            unit,
-            upkeep,
-        }
-    })
-}
-
-fn carried() -> impl Strategy<Value = Carried> {
-    let stand = (text(), typed(MassUnit::ALL)).prop_map(|(name, rating)| Stand { name, rating });
-    let day =
-        || option::of((1_u32..29).prop_map(|day| NaiveDate::from_ymd_opt(2027, 2, day).unwrap()));
-    let more = (
-        vec(dial(), 0..3),
-        vec(stand, 0..3),
-        option::of(any::<bool>()),
-        option::of((0_u8..50, 50_u8..=100)),
-        option::of(typed(LengthUnit::ALL)),
-        day(),
-    )
-        .prop_map(
-            |(dials, stands, angle_gauge, share, dial_error, angle_due)| MoreKit {
-                dials,
-                stands,
-                angle_gauge,
-                share,
-                dial_error,
-                angle_due,
-            },
-        );
-    (vec(wrench(), 0..3), dial(), more, day()).prop_map(|(wrenches, dial, more, dial_due)| {
-        Carried {
-            wrenches,
-            dial,
-            more,
-            dial_due,
-        }
-    })
-}
-
-fn upkeep() -> impl Strategy<Value = Upkeep> {
-    let day = (0_u64..40_000)
-        .prop_map(|days| NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days));
-    let marks = option::of(typed(TorqueUnit::ALL));
-    (marks, option::of(day), any::<u32>()).prop_map(|(graduation, checked, clicks)| Upkeep {
-        graduation,
-        checked,
-        clicks,
-    })
-}
-
-fn source() -> impl Strategy<Value = CardSource> {
-    let words = (text(), text(), text(), option::of(text()));
-    (words, 0_u64..40_000).prop_map(|((document, page, who, kept_because), days)| CardSource {
-        document,
-        page,
-        looked_up: NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days),
-        who,
-        kept_because,
-    })
-}
-
-fn printed() -> impl Strategy<Value = Printed> {
-    let thread = select(&["M12x1.5", "m14 × 1,5", "1/2-20", "7/16-20 UNF"][..]);
-    (
-        option::of(any::<u8>()),
-        option::of(thread.prop_map(|text| Thread::parse(text).unwrap())),
-        option::of(select(PropertyClass::ALL)),
-        option::of(select(Pattern::ALL)),
-        option::of(text()),
-    )
-        .prop_map(|(count, thread, class, pattern, threadlocker)| Printed {
-            count,
-            thread,
-            class,
-            pattern,
-            threadlocker,
-        })
-}
-
-fn card() -> impl Strategy<Value = SpecCard> {
-    let stage = prop_oneof![
-        typed(TorqueUnit::ALL).prop_map(Stage::Torque),
-        typed(AngleUnit::ALL).prop_map(Stage::Angle),
-        option::of(typed(AngleUnit::ALL)).prop_map(Stage::Back),
-        Just(Stage::Snug),
-    ];
-    let torque = (
-        vec(stage, 0..4),
-        option::of(select(Position::ALL)),
-        vec(select(Condition::ALL), 0..4),
-        printed(),
-        source(),
-    );
-    let body =
-        prop_oneof![
-            torque.prop_map(
-                |(stages, position, conditions, printed, source)| CardBody::Torque(TorqueBody {
-                    stages,
-                    position,
-                    conditions,
-                    printed,
-                    source
-                })
-            ),
-            (typed(LengthUnit::ALL), way(), source())
-                .prop_map(|(most, way, source)| CardBody::Play { most, way, source }),
-            text().prop_map(|reason| CardBody::NotFound { reason }),
-        ];
-    (select(CardItem::ALL), body).prop_map(|(item, body)| SpecCard { item, body })
-}
-
 pub fn reply() -> impl Strategy<Value = Reply> {
     let number = prop_oneof![
         typed(DistanceUnit::ALL).prop_map(Quantity::Distance),
@@ -313,93 +208,6 @@ fn reading() -> impl Strategy<Value = Reading> {
     )
 }
 
-fn runout() -> impl Strategy<Value = RunoutReading> {
-    let setup = (
-        select(Surface::ALL),
-        4_u8..=24,
-        1_u8..=10,
-        select(Answer::ALL),
-    )
-        .prop_map(|(surface, places, stud, cleaned)| Setup {
-            surface,
-            places,
-            stud,
-            cleaned,
-        });
-    let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=25);
-    let read = (
-        option::of(typed(AngleUnit::ALL)),
-        option::of(typed(LengthUnit::ALL)),
-        option::of(typed_text()),
-        option::of(select(LeftOut::ALL)),
-    );
-    (at, setup, read, dial()).prop_map(
-        |((corner, run, place), setup, (angle, radius, divisions, left_out), dial)| RunoutReading {
-            corner,
-            run,
-            setup,
-            place,
-            angle,
-            radius,
-            divisions: divisions.map(|text| Decimal::parse(&text).unwrap()),
-            dial,
-            left_out,
-        },
-    )
-}
-
-fn runout_card() -> impl Strategy<Value = RunoutCard> {
-    let most = typed(LengthUnit::ALL);
-    (select(Surface::ALL), most, source()).prop_map(|(surface, most, source)| RunoutCard {
-        surface,
-        most,
-        source,
-    })
-}
-
-fn thickness() -> impl Strategy<Value = ThicknessReading> {
-    let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=24);
-    let gauging = (select(Micrometer::ALL), 4_u8..=24);
-    let measured = option::of(typed(LengthUnit::ALL));
-    (at, gauging, measured).prop_map(|((corner, run, place), (micrometer, places), thickness)| {
-        ThicknessReading {
-            corner,
-            run,
-            gauging: Gauging { micrometer, places },
-            place,
-            thickness,
-        }
-    })
-}
-
-fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
-    let of = (select(Axle::ALL), select(Bound::ALL));
-    (of, typed(LengthUnit::ALL), source()).prop_map(|((axle, bound), value, source)| {
-        ThicknessCard {
-            axle,
-            bound,
-            value,
-            source,
-        }
-    })
-}
-
-fn benched() -> impl Strategy<Value = What> {
-    let radius = typed(LengthUnit::ALL);
-    prop_oneof![
-        runout().prop_map(What::Runout),
-        runout_card().prop_map(What::RunoutLimit),
-        thickness().prop_map(What::Thickness),
-        thickness_card().prop_map(What::ThicknessLimit),
-        (select(Place::ALL), radius).prop_map(|(place, radius)| What::TipRadius(place, radius)),
-        (select(Corner::ALL), set_name(), typed(AngleUnit::ALL))
-            .prop_map(|(corner, set, angle)| What::TipAngle(corner, set, angle)),
-        (select(Corner::ALL), set_name(), typed_text()).prop_map(|(corner, set, crept)| {
-            What::Crept(corner, set, Decimal::parse(&crept).unwrap())
-        }),
-    ]
-}
-
 fn decided() -> impl Strategy<Value = Decided> {
     let reasons = vec(select(reason::codes()), 0..4);
     let decision = select(Decision::ALL);
@@ -457,70 +265,6 @@ fn told() -> impl Strategy<Value = What> {
         hex().prop_map(|digest| What::HandedOver(HandedOver { digest })),
         vec(uuid().prop_map(EntryId), 0..4).prop_map(What::Strike),
     ]
-}
-
-/// What a paper can say, in the order in which it says it.
-fn slip() -> impl Strategy<Value = Slip> {
-    let vehicle = vec((select(VehicleField::ALL), text()), 0..4);
-    let corners = vec(select(Corner::ALL), 1..5).prop_map(What::Corners);
-    let off = (
-        step(),
-        vec(1_u8..=10, 1..6),
-        select(Corner::ALL),
-        select(Hold::ALL),
-    );
-    let moved = off.prop_map(|(step, numbers, corner, to)| {
-        let group = Group::WheelNuts;
-        let item = |number| Item {
-            corner,
-            group,
-            number,
-        };
-        What::Moved(Moved {
-            step,
-            items: numbers.into_iter().map(item).collect(),
-            to,
-            wrench: None,
-        })
-    });
-    let loose = prop_oneof![
-        moved,
-        also().prop_map(What::Also),
-        mishap().prop_map(What::Mishap)
-    ];
-    let reading = reading().prop_map(|reading| {
-        let turns = reading.turns.filter(|_| reading.side == Side::Pull);
-        What::Reading(Reading { turns, ..reading })
-    });
-    let rest = prop_oneof![
-        decided().prop_map(What::Decided),
-        consent().prop_map(|consent| What::Consent(Consent {
-            scope: Scope::Repair,
-            amount: None,
-            ..consent
-        })),
-        (select(Corner::ALL), text(), text()).prop_map(|(corner, number, lot)| {
-            What::Part(Part {
-                corner,
-                number,
-                lot,
-            })
-        }),
-        due().prop_map(What::Due),
-        (select(Ending::ALL), option::of(select(Charge::ALL)))
-            .prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
-    ];
-    let first = (vehicle, corners, vec(card().prop_map(What::Card), 0..4));
-    let then = (vec(loose, 0..3), vec(reading, 0..4), vec(rest, 0..5));
-    (uuid(), hex(), first, then).prop_map(|(job, digest, first, then)| {
-        let (vehicle, corners, cards) = first;
-        let vehicle = vehicle
-            .into_iter()
-            .map(|(field, text)| What::Vehicle(field, text));
-        let mut facts: Vec<What> = vehicle.chain([corners]).chain(cards).collect();
-        facts.extend([then.0, then.1, then.2].into_iter().flatten());
-        Slip { job, digest, facts }
-    })
 }
 
 fn estimate() -> impl Strategy<Value = Estimate> {
@@ -613,66 +357,6 @@ fn worked() -> impl Strategy<Value = What> {
         due().prop_map(What::Due),
         slip().prop_map(What::FromPaper),
         ended.prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
-    ]
-}
-
-fn slot() -> impl Strategy<Value = Slot> {
-    let time = option::of((0_u32..24, 0_u32..60));
-    let van = select(&["", "N", "KLM"][..]).prop_map(str::to_owned);
-    (1_u32..29, time, van).prop_map(|(day, time, van)| Slot {
-        day: NaiveDate::from_ymd_opt(2027, 2, day).unwrap(),
-        time: time.and_then(|(h, m)| DayTime::parse(&format!("{h:02}:{m:02}"))),
-        van,
-    })
-}
-
-fn shop() -> impl Strategy<Value = Shop> {
-    let retorque = (typed(DistanceUnit::ALL), 1_u16..=99)
-        .prop_map(|(after, days)| ShopRetorque { after, days });
-    let rules = (
-        option::of((0_u8..50, 50_u8..=100)),
-        option::of(retorque),
-        option::of(1_u16..1000),
-    );
-    let currency = select(&["", "USD", "EUR"][..]).prop_map(str::to_owned);
-    let labour = option::of(0_i64..100_000);
-    (currency, labour, text(), rules, estimate()).prop_map(
-        |(currency, labour, warranty, (share, retorque, keep_days), estimate)| {
-            let mut shop = Shop {
-                currency,
-                tax: estimate.tax,
-                labour,
-                warranty,
-                share,
-                retorque,
-                keep_days,
-                templates: Vec::new(),
-            };
-            shop.set_template(Kind::BoltedDriven, estimate.lines);
-            shop
-        },
-    )
-}
-
-fn receipt() -> impl Strategy<Value = Receipt> {
-    let held = (uuid(), text(), any::<u32>(), any::<u32>(), hex()).prop_map(
-        |(log, device, through, count, digest)| Held {
-            log: LogId(log),
-            device,
-            through: through.into(),
-            count: count.into(),
-            digest,
-        },
-    );
-    vec(held, 0..3).prop_map(|held| Receipt { held })
-}
-
-fn sent() -> impl Strategy<Value = What> {
-    prop_oneof![
-        slot().prop_map(What::Slot),
-        shop().prop_map(|shop| What::Shop(Box::new(shop))),
-        receipt().prop_map(What::Receipt),
-        hex().prop_map(What::LetGo),
     ]
 }
 

@@ -1,0 +1,90 @@
+//! Whatever can be read on the bench: runs round a face, rotors, how the rig stood.
+
+use super::*;
+
+fn runout() -> impl Strategy<Value = RunoutReading> {
+    let setup = (
+        select(Surface::ALL),
+        4_u8..=24,
+        1_u8..=10,
+        select(Answer::ALL),
+    )
+        .prop_map(|(surface, places, stud, cleaned)| Setup {
+            surface,
+            places,
+            stud,
+            cleaned,
+        });
+    let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=25);
+    let read = (
+        option::of(typed(AngleUnit::ALL)),
+        option::of(typed(LengthUnit::ALL)),
+        option::of(typed_text()),
+        option::of(select(LeftOut::ALL)),
+    );
+    (at, setup, read, dial()).prop_map(
+        |((corner, run, place), setup, (angle, radius, divisions, left_out), dial)| RunoutReading {
+            corner,
+            run,
+            setup,
+            place,
+            angle,
+            radius,
+            divisions: divisions.map(|text| Decimal::parse(&text).unwrap()),
+            dial,
+            left_out,
+        },
+    )
+}
+
+fn runout_card() -> impl Strategy<Value = RunoutCard> {
+    let most = typed(LengthUnit::ALL);
+    (select(Surface::ALL), most, source()).prop_map(|(surface, most, source)| RunoutCard {
+        surface,
+        most,
+        source,
+    })
+}
+
+fn thickness() -> impl Strategy<Value = ThicknessReading> {
+    let at = (select(Corner::ALL), 1_u8..=255, 1_u8..=24);
+    let gauging = (select(Micrometer::ALL), 4_u8..=24);
+    let measured = option::of(typed(LengthUnit::ALL));
+    (at, gauging, measured).prop_map(|((corner, run, place), (micrometer, places), thickness)| {
+        ThicknessReading {
+            corner,
+            run,
+            gauging: Gauging { micrometer, places },
+            place,
+            thickness,
+        }
+    })
+}
+
+fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
+    let of = (select(Axle::ALL), select(Bound::ALL));
+    (of, typed(LengthUnit::ALL), source()).prop_map(|((axle, bound), value, source)| {
+        ThicknessCard {
+            axle,
+            bound,
+            value,
+            source,
+        }
+    })
+}
+
+pub(super) fn benched() -> impl Strategy<Value = What> {
+    let radius = typed(LengthUnit::ALL);
+    prop_oneof![
+        runout().prop_map(What::Runout),
+        runout_card().prop_map(What::RunoutLimit),
+        thickness().prop_map(What::Thickness),
+        thickness_card().prop_map(What::ThicknessLimit),
+        (select(Place::ALL), radius).prop_map(|(place, radius)| What::TipRadius(place, radius)),
+        (select(Corner::ALL), set_name(), typed(AngleUnit::ALL))
+            .prop_map(|(corner, set, angle)| What::TipAngle(corner, set, angle)),
+        (select(Corner::ALL), set_name(), typed_text()).prop_map(|(corner, set, crept)| {
+            What::Crept(corner, set, Decimal::parse(&crept).unwrap())
+        }),
+    ]
+}

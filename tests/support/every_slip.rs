@@ -1,0 +1,67 @@
+//! Whatever can stand on the paper of an earlier visit.
+
+use super::*;
+
+/// What a paper can say, in the order in which it says it.
+pub(super) fn slip() -> impl Strategy<Value = Slip> {
+    let vehicle = vec((select(VehicleField::ALL), text()), 0..4);
+    let corners = vec(select(Corner::ALL), 1..5).prop_map(What::Corners);
+    let off = (
+        step(),
+        vec(1_u8..=10, 1..6),
+        select(Corner::ALL),
+        select(Hold::ALL),
+    );
+    let moved = off.prop_map(|(step, numbers, corner, to)| {
+        let group = Group::WheelNuts;
+        let item = |number| Item {
+            corner,
+            group,
+            number,
+        };
+        What::Moved(Moved {
+            step,
+            items: numbers.into_iter().map(item).collect(),
+            to,
+            wrench: None,
+        })
+    });
+    let loose = prop_oneof![
+        moved,
+        also().prop_map(What::Also),
+        mishap().prop_map(What::Mishap)
+    ];
+    let reading = reading().prop_map(|reading| {
+        let turns = reading.turns.filter(|_| reading.side == Side::Pull);
+        What::Reading(Reading { turns, ..reading })
+    });
+    let rest = prop_oneof![
+        decided().prop_map(What::Decided),
+        consent().prop_map(|consent| What::Consent(Consent {
+            scope: Scope::Repair,
+            amount: None,
+            ..consent
+        })),
+        (select(Corner::ALL), text(), text()).prop_map(|(corner, number, lot)| {
+            What::Part(Part {
+                corner,
+                number,
+                lot,
+            })
+        }),
+        due().prop_map(What::Due),
+        (select(Ending::ALL), option::of(select(Charge::ALL)))
+            .prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
+    ];
+    let first = (vehicle, corners, vec(card().prop_map(What::Card), 0..4));
+    let then = (vec(loose, 0..3), vec(reading, 0..4), vec(rest, 0..5));
+    (uuid(), hex(), first, then).prop_map(|(job, digest, first, then)| {
+        let (vehicle, corners, cards) = first;
+        let vehicle = vehicle
+            .into_iter()
+            .map(|(field, text)| What::Vehicle(field, text));
+        let mut facts: Vec<What> = vehicle.chain([corners]).chain(cards).collect();
+        facts.extend([then.0, then.1, then.2].into_iter().flatten());
+        Slip { job, digest, facts }
+    })
+}
