@@ -16,7 +16,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 5;
+const VERSION: u32 = 6;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]

@@ -91,15 +91,35 @@ fn when(entry: &Entry) -> i64 {
     entry.at.told.unwrap_or(entry.at.utc_ms)
 }
 
-/// Minutes from the look at the site to the end, by one phone's clock and on one day; breaks are
-/// not known and count. `None` where that was not told, or by two phones, or over night.
+/// Minutes from the look at the site to the end, by one phone's clock and on one day, less those
+/// that the car waited for an answer; other breaks are not known and count. `None` where that was
+/// not told, or by two phones, or over night.
 pub fn real_minutes(sheet: &Sheet) -> Option<u32> {
     let end = finished(sheet)?;
     let begin = sheet.answered(StepKey::once(Step::SiteLook))?;
     let one_day = begin.at.day().is_some() && begin.at.day() == end.at.day();
     let took = when(end).checked_sub(when(begin))?;
+    let took = took.checked_sub(waited_ms(sheet, &begin.device))?;
     let fits = begin.device == end.device && one_day && took > 0;
     fits.then(|| u32::try_from(took / MINUTE_MS).ok()).flatten()
+}
+
+/// How long the car waited for its owner's answers, as one phone noted it.
+fn waited_ms(sheet: &Sheet, device: &str) -> i64 {
+    let (mut since, mut waited) = (None, 0_i64);
+    for entry in sheet.counting().filter(|entry| entry.device == device) {
+        match &entry.what {
+            What::Answered(key, Reply::Done) if key.step == Step::Wait => {
+                since.get_or_insert(when(entry));
+            }
+            What::Consent(_) => {
+                let begun = since.take().unwrap_or(when(entry));
+                waited = waited.saturating_add(when(entry).saturating_sub(begun).max(0));
+            }
+            _ => {}
+        }
+    }
+    waited
 }
 
 /// Minutes that the estimate sells: the quantity of a labour line is read as hours. `None` without

@@ -5,7 +5,7 @@
     clippy::indexing_slicing
 )]
 use super::*;
-use crate::job::entry::{At, Ended, EntryId, LogId, Money, Moved, Price};
+use crate::job::entry::{At, Consent, Ended, EntryId, How, LogId, Money, Moved, Price, Scope};
 use crate::job::fold;
 use crate::trade::money::Estimate;
 use crate::trade::wheel_end::items;
@@ -55,6 +55,42 @@ fn minutes_run_from_the_site_to_the_end_of_one_day() {
         real_minutes(&told(vec![(0, ended(Ending::Finished))])),
         None
     );
+}
+
+#[test]
+fn a_car_that_waits_for_an_answer_takes_no_minutes() {
+    let at = |step| StepKey::at(step, Corner::FrontLeft);
+    let wait = |key| What::Answered(key, Reply::Done);
+    let yes = |step| {
+        What::Consent(Consent {
+            step,
+            scope: Scope::Repair,
+            yes: true,
+            how: How::Spoken,
+            amount: None,
+        })
+    };
+    let minutes = |mut whats: Vec<(i64, What)>| {
+        whats.insert(0, (0, site()));
+        whats.push((4 * HOUR, ended(Ending::Finished)));
+        real_minutes(&told(whats))
+    };
+    let agree = at(Step::Agree);
+    // Told twice it waits once; a second wait, for further work, counts as well.
+    let first = vec![
+        (HOUR, wait(at(Step::Wait))),
+        (HOUR + HOUR / 2, wait(at(Step::Wait))),
+        (2 * HOUR, yes(agree)),
+    ];
+    assert_eq!(minutes(first.clone()), Some(180));
+    let second = [
+        (3 * HOUR, wait(at(Step::Wait).nth(2))),
+        (3 * HOUR + HOUR / 2, yes(agree)),
+    ];
+    assert_eq!(minutes([first, second.to_vec()].concat()), Some(150));
+    // An answer without waiting, and a wait without an answer, take nothing off.
+    assert_eq!(minutes(vec![(HOUR, yes(agree))]), Some(240));
+    assert_eq!(minutes(vec![(HOUR, wait(at(Step::Wait)))]), Some(240));
 }
 
 #[test]

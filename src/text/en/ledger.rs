@@ -45,7 +45,7 @@ pub(in crate::text) fn ledger(word: Ledger) -> &'static str {
         Ledger::CausesSay => "Of the jobs that came back with the same corner and told why.",
         Ledger::MinutesTitle => "Minutes sold and minutes taken",
         Ledger::MinutesSay => {
-            "Taken: from the look at the site to the end, on one day by one phone; breaks are not known and count. Sold: the labor lines of the estimate, their quantity read as hours. Only finished jobs that tell both."
+            "Taken: from the look at the site to the end, on one day by one phone, less the time that the car waited for an answer; other breaks are not known and count. Sold: the labor lines of the estimate, their quantity read as hours. Only finished jobs that tell both."
         }
         Ledger::Jobs => "Jobs",
         Ledger::Sold => "Sold",
