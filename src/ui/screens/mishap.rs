@@ -203,11 +203,12 @@ fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyVi
     let body = view! {
         <aside class="hold mishap" role="alert">
             <h2>{line(at, mishap)}</h2>
-            <p>{text::mishap_say(at.lang, mishap.kind)}</p>
             <p>{next}</p>
             {caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
         </aside>
         {amount}
+        // What was read when it was told, for who comes to it later.
+        <p>{text::mishap_say(at.lang, mishap.kind)}</p>
     };
     let keys = match state {
         Mending::Asking | Mending::Waiting => consent_keys(at, mishap, fields, page),
