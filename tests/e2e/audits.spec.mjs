@@ -120,6 +120,38 @@ test("at 320 × 568 every screen of a job is sound to axe, and nothing is cut of
   await walkThrough(app, SMALL);
 });
 
+/** What of these is cut off by the frame in which it scrolls, or by the glass. */
+function cutOff(page, selector) {
+  return page.evaluate((wanted) => [...document.querySelectorAll(wanted)].filter((it) => {
+    const box = it.getBoundingClientRect();
+    const frame = it.closest(".step__thing, .owner__say").getBoundingClientRect();
+    return box.height === 0 || box.top < frame.top - 0.5 || box.bottom > frame.bottom + 0.5;
+  }).map((it) => it.textContent), selector);
+}
+
+test("at 320 × 568 a number pad with its number and the box for a name stand whole", async ({ app }) => {
+  test.setTimeout(120_000);
+  await app.setViewportSize(SMALL.viewport);
+  const quick = new Quick(app);
+  const PAD = ".pad__number output, .pad__key";
+  await quick.practice();
+  await quick.goTo("Odometer");
+  await expect(app.locator(PAD)).toHaveCount(12);
+  expect(await cutOff(app, PAD)).toEqual([]);
+  await app.goBack();
+  await app.goBack();
+  await quick.walk("Gauge: Push, pull, read");
+  await quick.main.getByTitle("Number pad").tap();
+  await quick.type("6");
+  await expect(app.locator(PAD)).toHaveCount(13);
+  expect(await cutOff(app, PAD)).toEqual([]);
+  await quick.key("Keep 6").tap();
+  await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6") });
+  await quick.key("Show the owner").tap();
+  await expect(quick.main.getByRole("img", { name: "Signature" })).toBeVisible();
+  expect(await cutOff(app, ".sign")).toEqual([]);
+});
+
 test("the screens of the desk are sound to axe and do not scroll sideways", async ({ app }) => {
   const quick = new Quick(app);
   await app.setViewportSize(SMALL.viewport);

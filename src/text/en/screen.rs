@@ -119,11 +119,11 @@ pub(in crate::text) fn overdue_since(what: &str, date: &str) -> String {
 }
 
 pub(in crate::text) fn odometer_then(then: &str) -> String {
-    format!("at {then} on the odometer")
+    format!("at {then}")
 }
 
 pub(in crate::text) fn odometer_now(now: &str) -> String {
-    format!("It stands at {now} now.")
+    format!("the odometer stands at {now} now")
 }
 
 pub(in crate::text) fn retorque_due(date: &str, distance: &str) -> String {

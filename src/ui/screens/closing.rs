@@ -237,7 +237,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         )
     });
     let body = view! {
-        <p class="closing__ready">{at.say(Say::EndedNow)}</p>
+        <p class="closing__ready closing__over">{at.say(Say::EndedNow)}</p>
         {stop}
         <h2 class="closing__ending">{title}</h2>
         <p>{meaning}</p>
