@@ -24,7 +24,8 @@ function measure(page, rules) {
     const found = [...main.querySelectorAll("button, a[href], input, textarea, select, summary, [role=button]")]
       // The finger meets the label; the file field lies invisible inside it.
       .map((it) => (it.type === "file" ? it.closest("label") : it))
-      .filter((it) => it.getClientRects().length > 0);
+      // What is folded away has a box, but nobody can touch it.
+      .filter((it) => it.getClientRects().length > 0 && it.checkVisibility());
     const controls = found.map((it) => {
       const box = it.getBoundingClientRect();
       const within = scroller(it);
