@@ -56,7 +56,7 @@ impl Facts {
     /// Counts of wheel fasteners that most cars have.
     pub const STUDS: [u8; 3] = [4, 5, 6];
     /// The other counts.
-    pub const OTHER_STUDS: [u8; 3] = [3, 8, 10];
+    pub const OTHER_STUDS: [u8; 5] = [3, 7, 8, 9, 10];
     /// Counts of hub bolts.
     pub const HUB_BOLTS: [u8; 2] = [3, 4];
 
