@@ -16,7 +16,7 @@ use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::route::Route;
@@ -51,10 +51,10 @@ pub fn turn(at: &At, group: Group) -> AnyView {
             let body = move || next_fastener(&with, group, &shown, swings);
             frame(&here, body, turn_keys(&here, &turning, telling, swings))
         }
-        Telling::Which => frame(&here, (), mishap::which(&here, telling)),
+        Telling::Which => instead(&here, (), mishap::which(&here, telling)),
         Telling::What(kind) => {
             let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
-            frame(&here, body, keys)
+            instead(&here, body, keys)
         }
         Telling::Adapter => {
             let (body, keys) = adapter::fields(&here, telling);
