@@ -23,15 +23,21 @@ use hubslate::exchange::paper::{
 use hubslate::exchange::{digest, merge, read, wire};
 use hubslate::job::entry::{
     DueKind, Ended, Ending, Entry, EntryId, Held, LogId, Opened, PersonField, Reading, Receipt,
-    Side, VehicleField, What,
+    RunoutReading, Setup, Side, VehicleField, What,
 };
 use hubslate::job::flow::YARD_LOG;
 use hubslate::job::slip::slip;
 use hubslate::job::{Sheet, fold, next, plan};
 use hubslate::report::must_not_drive;
+use hubslate::report::paper::lines;
+use hubslate::text::Lang;
+use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardItem;
+use hubslate::trade::play::Dial;
+use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Group, Hold, SetName, Start, Step, StepKey, When, procedure};
+use hubslate::units::{Decimal, DecimalMark, Format, System};
 use record::{Job, item, moved, note};
 
 /// A sample as its texts and its sheet.
@@ -206,6 +212,63 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
     for kept_back in ["Quill", "555-0142", "Alder", "GZZBD4RAXK1004417", "48600"] {
         assert!(!text.contains(kept_back), "{kept_back} in\n{text}");
     }
+}
+
+/// One run of so many places; the second place lies on a stud hole, the last was skipped.
+fn run(nth: u8, needles: &[&str]) -> Vec<What> {
+    let setup = Setup {
+        surface: Surface::HubFace,
+        places: 8,
+        stud: 1,
+        cleaned: Answer::Yes,
+    };
+    let reading = |(place, needle): (u8, &&str)| {
+        What::Runout(RunoutReading {
+            corner: Corner::FrontLeft,
+            run: nth,
+            setup,
+            place,
+            angle: None,
+            radius: None,
+            divisions: Decimal::parse(needle).ok(),
+            dial: Dial::HUNDREDTH_MM,
+            left_out: (place == 2).then_some(LeftOut::StudHole),
+        })
+    };
+    (1..).zip(needles).map(reading).collect()
+}
+
+/// From 0 to 4 divisions of 0.01 mm are 0.04 mm; place 5 of 8 is half a turn on.
+#[test]
+fn the_last_run_round_a_face_comes_with_total_and_high_spot() {
+    let mut job = Job::opened();
+    job.tap(run(1, &["0", "9", "9", "9", "9", "9", "9", "9"]));
+    job.tap(run(2, &["0", "9", "2", "3,4", "4", "3.4", "2", "-"]));
+    let told = paper(ID, &"0".repeat(64), &job.sheet()).unwrap();
+    let texts = symbols(&told).unwrap();
+    let line = "O|front_left|2|hub_face|8|1|yes|1||1=0|2=9!stud_hole|3=2|4=3,4|5=4|6=3.4|7=2|8=";
+    let ends = |text: &String| text.lines().any(|it| it == line);
+    assert!(texts.iter().any(ends), "{texts:?}");
+    assert!(!texts.join("").contains("O|front_left|1"));
+    let read = whole(&photographed(&texts));
+    assert_eq!(read, told);
+    let rows = lines(
+        Lang::English,
+        Format {
+            system: System::Metric,
+            decimal: DecimalMark::Dot,
+        },
+        &read.slip,
+    );
+    let said = &rows
+        .iter()
+        .find(|(label, _)| label.contains("Run 2"))
+        .unwrap()
+        .1;
+    assert!(
+        said.starts_with("0.040\u{a0}mm") && said.contains("180"),
+        "{said}"
+    );
 }
 
 /// 117 modules and the border of 4 on each side are 125; 56 mm of paper give each 0.448 mm.

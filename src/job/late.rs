@@ -13,6 +13,8 @@ words! {
         Hour = "hour",
         /// Two hours.
         TwoHours = "two_hours",
+        /// A day.
+        Yesterday = "yesterday",
     }
 }
 
@@ -24,6 +26,7 @@ impl Ago {
             Self::Half => 30,
             Self::Hour => 60,
             Self::TwoHours => 120,
+            Self::Yesterday => 1440,
         }
     }
 

@@ -6,6 +6,7 @@
 
 use crate::job::entry::{Consent, Decided, Ending, Moved, Scope, VehicleField, What};
 use crate::job::key::{Key, keys};
+use crate::job::runout::{Run, runs};
 use crate::job::sheet::Sheet;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
@@ -23,7 +24,8 @@ pub struct Slip {
 }
 
 /// What of a job goes on paper, in a fixed order: vehicle, corners, cards, what is loose,
-/// readings, decisions, yes or no to the repair, parts, what is due, the ending.
+/// readings, the last run round each surface, decisions, yes or no to the repair, parts,
+/// what is due, the ending.
 ///
 /// Struck and superseded entries are not among it, nor what names a person.
 pub fn facts(sheet: &Sheet) -> Vec<What> {
@@ -119,8 +121,19 @@ fn is_told(sheet: &Sheet, key: &Key) -> bool {
         | Key::Part(_)
         | Key::Due(_)
         | Key::Ended => true,
+        Key::Runout(corner, run, _) => is_last_run(sheet, *corner, *run),
         _ => false,
     }
+}
+
+/// Whether no later run was read round the same surface: paper has room for the last alone.
+fn is_last_run(sheet: &Sheet, corner: Corner, nth: u8) -> bool {
+    let runs = runs(sheet, corner);
+    let Some(run) = runs.iter().find(|run| run.nth == nth) else {
+        return false;
+    };
+    let later = |other: &Run| nth < other.nth && other.setup.surface == run.setup.surface;
+    !runs.iter().any(later)
 }
 
 /// A fact as paper tells it.
@@ -179,7 +192,7 @@ const fn rank(what: &What) -> u8 {
         What::Corners(_) => 1,
         What::Card(_) => 2,
         What::Moved(_) | What::Also(_) | What::Mishap(_) => 3,
-        What::Reading(_) => 4,
+        What::Reading(_) | What::Runout(_) => 4,
         What::Decided(_) => 5,
         What::Consent(_) => 6,
         What::Part(_) => 7,

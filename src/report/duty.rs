@@ -11,7 +11,7 @@ use crate::job::Sheet;
 use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, How, PersonField, Reply, Scope, What};
 use crate::job::judge::{after, verdict};
-use crate::text::{self, Asking, Lang, ReportWord};
+use crate::text::{self, Asking, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Group, Item, Step, StepKey};
@@ -41,7 +41,9 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
             &date.unwrap_or_default(),
         )));
         let unsigned = told.sheet.signed(consent.step).is_none();
-        if unsigned && consent.how == How::Spoken && !is_extra {
+        // Further work is asked by word as well, where nobody was to sign.
+        let was_to = !is_extra || would_not_sign(told, consent);
+        if unsigned && consent.how == How::Spoken && was_to {
             let who = told.sheet.person(PersonField::Witness).unwrap_or_default();
             let line = text::asking(told.lang, Asking::RefusedToSign(who));
             blocks.push(Block::Sentence(line));
@@ -58,6 +60,13 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
         blocks.insert(1, told.sentence(ReportWord::YouDeclinedSay));
     }
     blocks
+}
+
+/// Whether it was noted at its step that the owner would not sign.
+fn would_not_sign(told: &Told, consent: &Consent) -> bool {
+    let refused = told.say(Say::SignRefused);
+    let noted = |what: &What| matches!(what, What::Note(Some(step), note) if *step == consent.step && *note == refused);
+    told.sheet.counting().any(|entry| noted(&entry.what))
 }
 
 fn declined_line(told: &Told, consent: &Consent, date: &str) -> String {
@@ -278,3 +287,6 @@ pub(super) fn cautions(told: &Told) -> Vec<Block> {
     }
     blocks
 }
+
+#[cfg(test)]
+mod tests;

@@ -3,11 +3,14 @@
 
 use super::block::Block;
 use super::cards::way_lines;
+use super::runout::high_spot;
 use super::{Told, gist};
-use crate::job::entry::{Reading, Side, What};
+use crate::job::entry::{Reading, RunoutReading, Side, What};
+use crate::job::runout::Run;
 use crate::job::slip::{Slip, slip};
 use crate::text::{self, Lang, Paper, ReportWord, paper};
 use crate::trade::play::{Divisions, Round};
+use crate::trade::runout::shape;
 use crate::trade::wheel_end::When;
 use crate::units::Format;
 
@@ -34,7 +37,13 @@ pub fn lines(lang: Lang, format: Format, slip: &Slip) -> Vec<(String, String)> {
     let mut rest = slip.facts.as_slice();
     while let [first, after @ ..] = rest {
         rest = after;
-        if let What::Reading(reading) = first {
+        if let What::Runout(reading) = first {
+            let same = |what: &What| matches!(what, What::Runout(next) if (next.corner, next.run) == (reading.corner, reading.run));
+            let count = rest.iter().take_while(|what| same(what)).count();
+            let (places, after) = rest.split_at(count);
+            lines.push(run(lang, format, reading, places));
+            rest = after;
+        } else if let What::Reading(reading) = first {
             let same = |what: &What| matches!(what, What::Reading(next) if together(next, reading));
             let count = rest.iter().take_while(|what| same(what)).count();
             let (set, after) = rest.split_at(count);
@@ -126,6 +135,35 @@ fn rounds(lang: Lang, format: Format, first: &Reading, set: &[What]) -> (String,
     );
     let (plays, way) = (plays.as_str(), way.as_str());
     (label, paper(lang, Paper::Rounds { plays, way }))
+}
+
+/// The total reading of a run with its high spot, where its places tell them.
+fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[What]) -> (String, String) {
+    let places = places.iter().filter_map(|what| match what {
+        What::Runout(reading) => Some(reading),
+        _ => None,
+    });
+    let run = Run {
+        nth: first.run,
+        setup: first.setup,
+        dial: first.dial,
+        readings: std::iter::once(first).chain(places).collect(),
+    };
+    let label = format!(
+        "{}: {}",
+        text::corner_title(lang, first.corner),
+        text::run_title(lang, first.run, first.setup.surface)
+    );
+    let Ok(series) = run.series() else {
+        return (
+            label,
+            text::report(lang, ReportWord::NotMeasured).to_owned(),
+        );
+    };
+    let total = format.length(series.tir(), 3).line();
+    let high = shape(&series).map(|shape| high_spot(lang, format, &shape, None));
+    let found = std::iter::once(total).chain(high);
+    (label, found.collect::<Vec<_>>().join(". "))
 }
 
 /// What was loose when the paper was printed.

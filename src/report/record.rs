@@ -189,7 +189,11 @@ pub(super) fn signatures(told: &Told) -> Vec<Block> {
             let What::Signed(signed) = &entry.what else {
                 return None;
             };
-            let caption = format!("{}, {}", told.step(signed.step), when(told.lang, &entry.at));
+            let of = match told.sheet.extra(signed.step) {
+                Some(extra) => scope(told, extra),
+                None => told.step(signed.step),
+            };
+            let caption = format!("{of}, {}", when(told.lang, &entry.at));
             let svg = signature_svg(&signed.strokes, &caption);
             Some(Block::Signature { caption, svg })
         })

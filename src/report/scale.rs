@@ -18,7 +18,7 @@ pub fn play_twin(format: Format, play: Length) -> Shown {
     self::play(format.other(), play)
 }
 
-const fn unit(system: System) -> (LengthUnit, usize) {
+pub(super) const fn unit(system: System) -> (LengthUnit, usize) {
     match system {
         System::Metric => (LengthUnit::Millimetre, 3),
         System::Us => (LengthUnit::Thou, 1),

@@ -3,13 +3,13 @@
 use super::Told;
 use super::block::{Block, Size};
 use super::cards::limit_value;
-use super::scale::band;
+use super::scale::{band, unit};
 use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::judge::Measured;
 use crate::text::{self, ReportWord};
 use crate::trade::fastening::CardItem;
 use crate::trade::play::Conformity;
-use crate::units::{Length, LengthUnit, System, Unit};
+use crate::units::{Length, Unit};
 
 /// One set under its name.
 pub(super) struct Set<'a> {
@@ -22,10 +22,8 @@ pub(super) struct Set<'a> {
 /// The sets over one scale with their uncertainty, and the limit's line where all of them were
 /// compared with it.
 pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
-    let unit = match told.format.system {
-        System::Metric => LengthUnit::Millimetre,
-        System::Us => LengthUnit::Inch,
-    };
+    // The unit in which the sentences beside it say play and limit.
+    let (unit, _) = unit(told.format.system);
     let at = |length: Length| length.in_unit(unit);
     let plays: Vec<Vec<f64>> = sets
         .iter()

@@ -9,7 +9,7 @@ mod kit;
 #[path = "every_slip.rs"]
 mod slips;
 
-use bench::benched;
+use bench::{benched, runout};
 use chrono::{Days, NaiveDate};
 use flow::sent;
 use hubslate::job::also::Also;

@@ -2,7 +2,7 @@
 
 use super::*;
 
-fn runout() -> impl Strategy<Value = RunoutReading> {
+pub(super) fn runout() -> impl Strategy<Value = RunoutReading> {
     let setup = (
         select(Surface::ALL),
         4_u8..=24,

@@ -35,6 +35,7 @@ pub(super) fn slip() -> impl Strategy<Value = Slip> {
         let turns = reading.turns.filter(|_| reading.side == Side::Pull);
         What::Reading(Reading { turns, ..reading })
     });
+    let reading = prop_oneof![reading, runout().prop_map(What::Runout)];
     let rest = prop_oneof![
         decided().prop_map(What::Decided),
         consent().prop_map(|consent| What::Consent(Consent {

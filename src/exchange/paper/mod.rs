@@ -15,6 +15,7 @@
 //! B|step|corner|item|kind|part|minutes
 //! G|millimetres|divisions|kind   a dial; sets name them by their number, from 1
 //! R|corner|when|set|dial|method|place|rig|newtons|round=push>pull#turns|…
+//! O|corner|run|surface|places|stud|cleaned|dial|radius|place@angle=needle!left out|…
 //! D|corner|which|decision|again|rules|reasons
 //! Y|step|yes|how                 the owner's answer to the repair
 //! P|corner|number|lot            a part that was fitted
@@ -32,6 +33,7 @@
 mod line;
 mod parts;
 mod read;
+mod round;
 mod write;
 
 pub use parts::{

@@ -3,12 +3,12 @@
 use chrono::NaiveDate;
 
 use super::line::{read_stage, text, typed};
-use super::{Paper, write};
+use super::{Paper, round, write};
 use crate::exchange::import::is_uuid;
 use crate::job::also::Also;
 use crate::job::entry::{
-    Charge, Consent, Decided, Due, DueKind, Ended, Ending, How, Moved, Part, Reading, Scope, Side,
-    VehicleField, What,
+    Charge, Consent, Decided, Due, DueKind, Ended, Ending, How, Moved, Part, Reading,
+    RunoutReading, Scope, Setup, Side, VehicleField, What,
 };
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
@@ -126,6 +126,7 @@ impl Reader {
             "G" => self.dials.push(dial(&fields)?),
             "V" => self.vehicle(&fields)?,
             "R" => self.readings(&fields)?,
+            "O" => self.run(&fields)?,
             "C" | "L" | "X" => {
                 let card = self.card(kind, &fields)?;
                 self.facts.push(What::Card(card));
@@ -205,6 +206,31 @@ impl Reader {
         };
         for round in fields.0.get(8..)? {
             self.facts.extend(sides(&common, round)?);
+        }
+        Some(())
+    }
+
+    fn run(&mut self, fields: &Fields) -> Option<()> {
+        let dial = fields.raw(6).parse::<usize>().ok()?.checked_sub(1)?;
+        let common = RunoutReading {
+            corner: fields.word(0)?,
+            run: fields.raw(1).parse().ok()?,
+            setup: Setup {
+                surface: fields.word(2)?,
+                places: fields.raw(3).parse().ok()?,
+                stud: fields.raw(4).parse().ok()?,
+                cleaned: fields.word(5)?,
+            },
+            place: 0,
+            angle: None,
+            radius: fields.maybe(7, typed)?,
+            divisions: None,
+            dial: *self.dials.get(dial)?,
+            left_out: None,
+        };
+        for field in fields.0.get(8..)? {
+            let place = round::read_place(&common, field)?;
+            self.facts.push(What::Runout(place));
         }
         Some(())
     }

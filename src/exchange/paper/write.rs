@@ -2,9 +2,9 @@
 
 use serde_json::to_string;
 
-use super::Paper;
 use super::line::{field, line, number, stage};
-use crate::job::entry::{Decided, Moved, Reading, Side, What};
+use super::{Paper, round};
+use crate::job::entry::{Decided, Moved, Reading, RunoutReading, Side, What};
 use crate::trade::fastening::{CardBody, CardSource, SpecCard, TorqueBody};
 use crate::trade::play::{Dial, Way};
 use crate::trade::vehicle::Corner;
@@ -33,6 +33,17 @@ pub fn write(paper: &Paper) -> String {
                     rest.next();
                 }
                 pen.readings(&rounds);
+            }
+            What::Runout(reading) => {
+                let mut places = vec![reading];
+                while let Some(What::Runout(next)) = rest.peek() {
+                    if round::frame(next) != round::frame(reading) {
+                        break;
+                    }
+                    places.push(next);
+                    rest.next();
+                }
+                pen.run(reading, &places);
             }
             what => pen.fact(what),
         }
@@ -192,6 +203,12 @@ impl Pen {
         fields.extend(told_way(&first.way));
         fields.extend(rounds(readings));
         self.line('R', &fields);
+    }
+
+    fn run(&mut self, first: &RunoutReading, places: &[&RunoutReading]) {
+        let mut fields = round::head(first, self.dial(&first.dial));
+        fields.extend(places.iter().map(|reading| round::place(reading)));
+        self.line('O', &fields);
     }
 
     fn dial(&mut self, dial: &Dial) -> String {

@@ -8,6 +8,7 @@ pub(in crate::text) const fn ago(ago: Ago) -> &'static str {
         Ago::Half => "Half an hour ago",
         Ago::Hour => "An hour ago",
         Ago::TwoHours => "Two hours ago",
+        Ago::Yesterday => "Yesterday, at this time",
     }
 }
 

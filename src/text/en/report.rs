@@ -177,7 +177,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::KitMissing => "Missing from the kit",
         ReportWord::NotRecorded => "Not recorded",
         ReportWord::Answers => "Every answer",
-        ReportWord::OtherAnswers => "Answers to steps that are no longer asked",
+        ReportWord::OtherAnswers => "Answers to steps beside the plan",
         ReportWord::Untouched => "never answered",
         ReportWord::LooseMoves => "Loosened and refitted",
         ReportWord::PassBegan => "The pass began",

@@ -16,9 +16,18 @@ use crate::ui::parts::strip::{banners, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
 pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+    framed(at, Some(words(at)), body.into_any(), keys.into_any())
+}
+
+/// The same for what stands in the way of a step: what the step says waits until it is gone.
+pub fn instead(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+    framed(at, None, body.into_any(), keys.into_any())
+}
+
+fn framed(at: &At, words: Option<AnyView>, body: AnyView, keys: AnyView) -> AnyView {
     let open_panel = at.panel;
-    let body = StoredValue::new_local(Some(body.into_any()));
-    let keys = StoredValue::new_local(Some(keys.into_any()));
+    let body = StoredValue::new_local(Some(body));
+    let keys = StoredValue::new_local(Some(keys));
     let app = at.app;
     let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.name());
     let desk = if at.spec.phase == Phase::Pack {
@@ -40,7 +49,7 @@ pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'stat
             {latest(at)}
             {earlier(at)}
             <section class="step__thing" tabindex="0" hidden=hidden>
-                {words(at)}
+                {words}
                 {practice::way(at)}
                 {body.try_update_value(Option::take).flatten()}
             </section>

@@ -10,7 +10,7 @@ use crate::trade::damage::CameBackFor;
 use crate::trade::vehicle::Vin;
 use crate::trade::wheel_end::{Change, Check, Group, Pick, Step};
 use crate::ui::at::At;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::old_part::old_part;
 use crate::ui::screens::mishap::{self, Telling};
@@ -30,7 +30,7 @@ pub fn act(at: &At) -> AnyView {
         Telling::Which => mishap::which(&here, telling),
         Telling::What(kind) => {
             let (body, keys) = mishap::told(&here, kind, None, telling);
-            frame(&here, body, keys)
+            instead(&here, body, keys)
         }
     })
     .into_any()

@@ -14,7 +14,7 @@ use crate::trade::wheel_end::{Form, Item, Step, StepKey};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::instead;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::picks;
 use crate::ui::route::Route;
@@ -81,7 +81,7 @@ pub fn which(at: &At, telling: RwSignal<Telling>) -> AnyView {
         <div class="mishap__kinds">{keys.collect_view()}</div>
         {key(Look::Foot, at.say(Say::Back), move || telling.set(Telling::Nothing))}
     };
-    frame(at, body, keys)
+    instead(at, body, keys)
 }
 
 /// What to do about one kind, and the fields that record it. `likely` is the fastener whose turn
@@ -202,9 +202,9 @@ fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyVi
     });
     let body = view! {
         <aside class="hold mishap" role="alert">
-            <h2>{line(at, mishap)}</h2>
-            <p>{next}</p>
+            <h2>{next}</h2>
             {caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
+            <p>{line(at, mishap)}</p>
         </aside>
         {amount}
         // What was read when it was told, for who comes to it later.
@@ -216,7 +216,7 @@ fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyVi
         Mending::Shove => shove_keys(at, mishap),
         Mending::Agreed => mended_keys(at, mishap),
     };
-    frame(at, body, keys)
+    instead(at, body, keys)
 }
 
 /// By word or by message: a name is written on the owner's page alone.
@@ -267,7 +267,8 @@ fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) 
     view! {
         {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
         {key(Look::Plain, at.say(Say::OwnerYes), answer(at, mishap, fields, true))}
-        {key(Look::Plain, at.say(Say::OwnerNo), answer(at, mishap, fields, false))} {waits}
+        {key(Look::Plain, at.say(Say::OwnerNo), answer(at, mishap, fields, false))}
+        {waits.map(|waits| view! { <div class="keys-grid">{waits}</div> })}
     }
     .into_any()
 }

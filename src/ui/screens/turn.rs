@@ -17,7 +17,7 @@ use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::today;
@@ -56,7 +56,7 @@ pub fn turn(at: &At, group: Group) -> AnyView {
         Telling::Which => mishap::which(&here, telling),
         Telling::What(kind) => {
             let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
-            frame(&here, body, keys)
+            instead(&here, body, keys)
         }
         Telling::Adapter => {
             let (body, keys) = adapter::fields(&here, telling);
