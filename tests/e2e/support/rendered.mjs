@@ -38,8 +38,19 @@ export async function rendered(page, { dpi = 200, most = 2, ...options } = {}) {
       [canvas.width, canvas.height] = [Math.ceil(viewport.width), Math.ceil(viewport.height)];
       const canvasContext = canvas.getContext("2d", { willReadFrequently: true });
       await sheet.render({ canvasContext, viewport }).promise;
-      const { data: pixels, width, height } = canvasContext.getImageData(0, 0, canvas.width, canvas.height);
-      const code = window.jsQR(pixels, width, height, { inversionAttempts: "dontInvert" });
+      // A camera is held over the code, not over the whole sheet with all its drawings.
+      const [wide, high] = [canvas.width, canvas.height];
+      const views = [
+        [0, 0, wide, high],
+        [0, high / 2, wide, high / 2],
+        [0, 0, wide, high / 2],
+        [wide / 2, high / 2, wide / 2, high / 2],
+      ].map((view) => view.map(Math.floor));
+      const read = (view) => {
+        const { data, width, height } = canvasContext.getImageData(...view);
+        return window.jsQR(data, width, height, { inversionAttempts: "dontInvert" });
+      };
+      const code = views.reduce((found, view) => found ?? read(view), null);
       const side = code && Math.hypot(
         code.location.topRightCorner.x - code.location.topLeftCorner.x,
         code.location.topRightCorner.y - code.location.topLeftCorner.y,
