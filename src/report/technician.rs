@@ -190,7 +190,7 @@ fn cards(told: &Told) -> Vec<Block> {
         let line = day.and_then(|day| not_looked_up(told.lang, card, day));
         if let Some(line) = line {
             stale = true;
-            lines.push((told.word(ReportWord::Source), line));
+            lines.push((told.word(ReportWord::CardAge), line));
         }
         blocks.push(Block::Rows(lines));
     }

@@ -113,6 +113,8 @@ report_words! {
     CommonPractice,
     /// These figures were taken from an earlier job and not looked up again.
     NotLookedUpSay,
+    /// Beside how long a card was not looked up.
+    CardAge,
     /// The earliest of the published figures: common practice.
     RetorqueDefault,
     /// The service information of the vehicle maker wins over everything on these pages.

@@ -65,6 +65,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::NotComparedSay => "Measured by different methods, so not compared.",
         ReportWord::NotMeasured => "Not measured",
         ReportWord::CommonPractice => "Common practice, no source",
+        ReportWord::CardAge => "Age",
         ReportWord::NotLookedUpSay => {
             "These figures were taken from an earlier job and not looked up again."
         }
