@@ -8,6 +8,8 @@
     clippy::indexing_slicing
 )]
 
+#[path = "paper/receipt.rs"]
+mod receipts;
 #[path = "support/record.rs"]
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod record;
@@ -93,61 +95,6 @@ fn whole(texts: &[String]) -> Paper {
         Gathered::Whole(paper) => *paper,
         other => panic!("{other:?}"),
     }
-}
-
-/// The entry of a receipt for so many jobs of one van, noted by `by`.
-fn receipt(jobs: u64, by: &str) -> String {
-    let line = |n: u64| Held {
-        log: LogId(format!("{n:08x}-1fc0-7b71-963b-b48f95b6cbff")),
-        device: "a1b2c3d4".to_owned(),
-        through: 400 + n,
-        count: 12,
-        digest: digest([n.to_string()]),
-    };
-    let mut job = Job {
-        phone: record::Phone::new("yard", 1_790_000_000_000),
-        entries: Vec::new(),
-    };
-    let held = (0..jobs).map(line).collect();
-    job.tap(vec![What::Receipt(Receipt { held })]);
-    let mut entry = job.entries.remove(0);
-    entry.log = LogId(YARD_LOG.to_owned());
-    by.clone_into(&mut entry.by);
-    wire::encode(&entry).unwrap()
-}
-
-#[test]
-fn a_receipt_comes_off_the_yards_glass_as_it_was_written() {
-    // A name that looks like the end of a line must not be cut.
-    for (jobs, by) in [(1, "R. Okafor"), (4, "a},b}, {c"), (12, "Ørsted")] {
-        let entry = receipt(jobs, by);
-        let texts = receipt_symbols(&entry).unwrap();
-        let read = photographed(&texts);
-        assert_eq!(read, texts);
-        assert_eq!(gathered(&read), Ok(Gathered::Receipt(entry)));
-        let first = &texts[..1];
-        if texts.len() > 1 {
-            let of = texts.len();
-            assert_eq!(gathered(first), Ok(Gathered::Missing(2, of)));
-        }
-        let changed = first[0].replacen("a1b2c3d4", "a1b2c3d5", 1);
-        let mut damaged = texts.clone();
-        damaged[0] = changed;
-        assert_eq!(gathered(&damaged), Err(PaperError::Damaged));
-    }
-    // A whole week's jobs are no matter for codes.
-    assert_eq!(receipt_symbols(&receipt(60, "R. Okafor")), None);
-}
-
-#[test]
-fn no_other_entry_comes_in_as_a_receipt() {
-    let entry = receipt(1, "R. Okafor");
-    let as_job = entry.replace(YARD_LOG, "019c6bcb-1fc0-7b71-963b-b48f95b6cbff");
-    let texts = receipt_symbols(&as_job).unwrap();
-    assert_eq!(gathered(&texts), Err(PaperError::Damaged));
-    let note = Sample::of("replaced-hub.json").texts.remove(0);
-    let texts = receipt_symbols(&note).unwrap();
-    assert_eq!(gathered(&texts), Err(PaperError::Damaged));
 }
 
 /// The next phone after it took the paper.

@@ -300,7 +300,6 @@ impl App {
 
     /// Opens a job from this phone; a log that is not there stays closed.
     pub fn read_job(self, log: String) {
-        self.ago.set(None);
         spawn_local(async move {
             let shelf = self.shelf();
             let Ok(read) = slate::read(&shelf, &log).await else {
@@ -325,7 +324,6 @@ impl App {
 
     /// Starts a job with its first entries, opens it and goes to it.
     pub fn start_job(self, whats: Vec<What>) {
-        self.ago.set(None);
         let Some(pen) = self.pen(false) else { return };
         let log = slate::log_id(&pen);
         self.entries.set_value(Vec::new());

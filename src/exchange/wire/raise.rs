@@ -142,10 +142,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             way,
         } => entry::What::Reading(Reading {
             corner: Corner::from_code(&corner)?,
-            set: SetName {
-                when: When::from_code(&when)?,
-                nth: set,
-            },
+            set: set_name(&when, set)?,
             round,
             side: Side::from_code(&side)?,
             divisions: Decimal::parse(&divisions).ok()?,
@@ -294,10 +291,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             set,
             angle,
         } => {
-            let set = SetName {
-                when: When::from_code(&when)?,
-                nth: set,
-            };
+            let set = set_name(&when, set)?;
             let corner = Corner::from_code(&corner)?;
             entry::What::TipAngle(corner, set, card::raise_typed(angle)?)
         }
@@ -307,10 +301,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             set,
             divisions,
         } => {
-            let set = SetName {
-                when: When::from_code(&when)?,
-                nth: set,
-            };
+            let set = set_name(&when, set)?;
             let corner = Corner::from_code(&corner)?;
             entry::What::Crept(corner, set, Decimal::parse(&divisions).ok()?)
         }
@@ -365,4 +356,9 @@ fn reply(stored: Reply) -> Option<entry::Reply> {
             entry::Reply::Checked(each.collect::<Option<_>>()?)
         }
     })
+}
+
+fn set_name(when: &str, nth: u8) -> Option<SetName> {
+    let when = When::from_code(when)?;
+    Some(SetName { when, nth })
 }
