@@ -196,7 +196,7 @@ fn a_no_that_must_be_mended_keeps_its_question_open() {
     for key in asked {
         let mut job = walk_to(Story::REPLACED, key);
         job.tap(vec![said(key, Answer::No)]);
-        assert_eq!(far(&job, key), Status::Open, "{key:?}");
+        assert_eq!(far(&job, key), Status::Held, "{key:?}");
         assert_eq!(next_key(&job.sheet()), Some(key));
         job.tap(vec![said(key, Answer::Yes)]);
         assert_eq!(far(&job, key), Status::Done, "{key:?}");
@@ -237,7 +237,7 @@ fn a_base_that_gives_too_much_is_set_again() {
     ] {
         let mut job = walk_to(again, key);
         job.tap(vec![What::Answered(key, Reply::Picked(Pick::FlexMore))]);
-        assert_eq!(far(&job, key), Status::Open, "{key:?}");
+        assert_eq!(far(&job, key), Status::Held, "{key:?}");
         assert_eq!(next_key(&job.sheet()), Some(key));
         job.tap(vec![What::Answered(key, Reply::Picked(Pick::FlexOne))]);
         assert_eq!(far(&job, key), Status::Done, "{key:?}");

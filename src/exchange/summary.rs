@@ -163,6 +163,16 @@ impl Summary {
         (day.is_empty(), day, time.is_empty(), time)
     }
 
+    /// Whether the car was left with the job unfinished: it is at STOP.
+    pub fn is_left(&self) -> bool {
+        self.ending == Ending::LeftUnfinished.code()
+    }
+
+    /// Whether there is still work on the car: it has not ended, or it was left unfinished.
+    pub fn is_open(&self) -> bool {
+        self.ending.is_empty() || self.is_left() || self.loose > 0
+    }
+
     /// Whether the re-torque is still to be looked back on.
     fn next_is_due(&self) -> bool {
         self.next == "retorque_done"

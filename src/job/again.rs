@@ -39,7 +39,9 @@ pub fn measure_again(sheet: &Sheet, steps: &[StepSpec], corner: Corner) -> Vec<W
         whats.extend(turned.map(|spec| What::Pass(spec.key)));
         whats.push(What::Answered(fact(corner), Reply::Said(Answer::No)));
         if !is_back(sheet, corner, Group::Wheel) {
+            // It is shoved again before anybody reaches under it.
             let off = opening(corner).into_iter().take(3);
+            let off = off.filter(|key| key.step != Step::Shove);
             let not_needed = Reply::NotDone(Because::NotNeeded);
             whats.extend(off.map(|step| What::Answered(step, not_needed.clone())));
         }
@@ -101,7 +103,7 @@ fn closing(steps: &[StepSpec], corner: Corner) -> impl Iterator<Item = &StepSpec
         | Step::WheelOn
         | Step::Lower
         | Step::TurnWheelNuts => spec.key.corner == Some(corner),
-        Step::ProvePedal | Step::ProveResult => spec.key.corner.is_none(),
+        Step::ProvePedal | Step::Clear | Step::ProveResult => spec.key.corner.is_none(),
         _ => false,
     })
 }

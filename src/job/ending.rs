@@ -1,16 +1,19 @@
 //! How a job may end as it stands, and the reminder that it leaves behind.
 
 use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply, ShopRetorque};
+use crate::job::gate::end_holding;
 use crate::job::judge::after;
 use crate::job::nuts::nuts_are_loose;
-use crate::job::progress::was_loosened;
+use crate::job::progress::{Status, status, was_loosened};
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
 use crate::trade::play::{After, Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
-use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey, procedure};
+use crate::trade::wheel_end::{
+    Course, Group, Hold, Item, Plan, Step, StepKey, StepSpec, procedure,
+};
 use crate::units::{DistanceUnit, Typed, TypedDistance};
 
 /// The one ending that fits the entries; anything open makes it "left unfinished".
@@ -20,6 +23,10 @@ pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
     }
     if plan.site_refused {
         return Ending::NotSafeHere;
+    }
+    let steps = procedure(plan);
+    if end_holding(sheet, plan, &steps).is_some() || is_unseen(sheet, &steps) {
+        return Ending::LeftUnfinished;
     }
     if inspection_refused(sheet) && !plan.corners.iter().any(|at| was_opened(sheet, at.corner)) {
         return Ending::Declined;
@@ -42,6 +49,14 @@ pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
     } else {
         Ending::NothingWrong
     }
+}
+
+/// Whether one of the last looks was not done: under the car, at the warning lights.
+fn is_unseen(sheet: &Sheet, steps: &[StepSpec]) -> bool {
+    steps.iter().any(|spec| {
+        let last = matches!(spec.key.step, Step::Clear | Step::ProveLamps);
+        last && status(sheet, spec) != Status::Done
+    })
 }
 
 /// Whether a fault that was told keeps the new part of a corner from being called finished.

@@ -1,35 +1,121 @@
-//! The six hold points: places where work must not go on without an answer.
+//! Where work must not go on: hold points, answers that hold a step, and the order of the work.
 //!
-//! They are judged when a key is pressed, never when entries are folded.
+//! They are judged when a step is opened or a key is pressed, never when entries are folded; a step
+//! that is opened by its address, of a job that has ended too, is judged like every other.
 
+use crate::job::answers::{Holding, holding};
 use crate::job::entry::Reply;
-use crate::job::progress::{is_tight, status};
+use crate::job::key::Key;
+use crate::job::progress::{is_tight, plan, status};
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Group, HoldPoint, Item, REOPENED, SHOVE_CRACKED, SHOVE_WAITED, SetName, Step, StepKey,
-    StepSpec, When,
+    Form, Given, Group, Hold, HoldPoint, Item, Plan, REOPENED, SHOVE_CRACKED, SHOVE_WAITED, Scope,
+    SetName, Step, StepKey, StepSpec, When, is_guard, is_work,
 };
 
-/// A hold point that is not answered, and the step that would answer it.
+/// What holds a step, and the step that would answer it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Held {
     /// Which.
     pub point: HoldPoint,
     /// Where the answer is given; none when the loose list itself must be emptied.
     pub answer_at: Option<StepKey>,
+    /// The answer that holds, where one does.
+    pub given: Option<Given>,
 }
 
-/// The first hold point that stands before `spec`, if any.
+/// What stands before `spec`, if anything: its hold points, a car that is not on its stand, an
+/// answer that holds it, or work before it that is still open.
 pub fn held(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     spec.holds
         .iter()
         .find_map(|point| open(sheet, steps, spec.key, *point))
+        .or_else(|| lowered(sheet, steps, spec))
+        .or_else(|| held_by_answer(sheet, steps, spec))
+        .or_else(|| out_of_order(sheet, steps, spec))
+}
+
+/// The first answer that holds any ending but "left unfinished".
+pub fn end_holding(sheet: &Sheet, plan: &Plan, steps: &[StepSpec]) -> Option<Holding> {
+    steps
+        .iter()
+        .filter_map(|question| holding(sheet, plan, question))
+        .find(|held| matches!(held.scope, Scope::Move | Scope::HandOver))
+}
+
+fn held_by_answer(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+    let plan = plan(sheet);
+    let held = steps
+        .iter()
+        .filter_map(|question| holding(sheet, &plan, question))
+        .find(|held| held.scope.covers(held.question, spec))?;
+    Some(Held {
+        point: HoldPoint::Answer,
+        answer_at: Some(held.question),
+        given: Some(held.given),
+    })
+}
+
+/// Nothing is loosened under a car that was lowered since it was last shoved on its stand.
+fn lowered(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+    let corner = spec.key.corner?;
+    let loosens = spec.changes.iter().any(|change| change.to < Hold::ByHand);
+    if !loosens || spec.key.step == Step::CrackWheelNuts {
+        return None;
+    }
+    let here = |step| {
+        steps
+            .iter()
+            .filter(move |other| other.key.step == step && other.key.corner == Some(corner))
+    };
+    let place = |other: &StepSpec| sheet.place(&Key::Step(other.key));
+    let done = |other: &&StepSpec| sheet.reply(other.key) == Some(&Reply::Done);
+    let down = here(Step::Lower).filter(done).filter_map(place).max()?;
+    let stood = here(Step::Shove).filter(|shove| yes(sheet, shove.key));
+    if stood.filter_map(place).max() > Some(down) {
+        return None;
+    }
+    let before = steps.iter().take_while(|other| other.key != spec.key);
+    let shove = before
+        .filter(|other| other.key.step == Step::Shove && other.key.corner == Some(corner))
+        .last()?;
+    Some(Held {
+        point: HoldPoint::Stand,
+        answer_at: Some(shove.key),
+        given: None,
+    })
+}
+
+/// Work does not begin while a question of safety before it is open, nor before the work that it
+/// rests on. A step that is settled may be opened again.
+fn out_of_order(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+    if !is_work(spec) {
+        return None;
+    }
+    let moves = |spec: &StepSpec| !spec.changes.is_empty() || matches!(spec.form, Form::Turn(_));
+    let rests_on = |earlier: &StepSpec| {
+        let work = moves(spec) && moves(earlier) && earlier.key.corner == spec.key.corner;
+        work || is_guard(earlier)
+    };
+    let mut before = steps.iter().take_while(|other| other.key != spec.key);
+    let first = before.find(|other| rests_on(other) && !status(sheet, other).is_settled())?;
+    Some(Held {
+        point: HoldPoint::Order,
+        answer_at: Some(first.key),
+        given: None,
+    })
 }
 
 fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) -> Option<Held> {
-    let held = |answer_at| Some(Held { point, answer_at });
+    let held = |answer_at| {
+        Some(Held {
+            point,
+            answer_at,
+            given: None,
+        })
+    };
     match (point, before.corner) {
         (HoldPoint::Stand, Some(corner)) => {
             let shove = shove_before(before, corner);
@@ -71,7 +157,7 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
                 held(None)
             }
         }
-        (_, None) => None,
+        (HoldPoint::Answer | HoldPoint::Order, _) | (_, None) => None,
     }
 }
 

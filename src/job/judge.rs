@@ -343,7 +343,12 @@ fn stop_signs(sheet: &Sheet, corner: Corner) -> Vec<StopSign> {
 fn not_done(sheet: &Sheet, corner: Corner) -> Vec<Test> {
     let done = |step| !matches!(sheet.reply(step), None | Some(Reply::NotDone(_)));
     let heat = done(StepKey::once(Step::HeatHere)) && done(StepKey::once(Step::HeatOther));
+    let rocks = [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial];
     let tests = [
+        (
+            Test::Rock,
+            rocks.iter().all(|step| done(StepKey::at(*step, corner))),
+        ),
         (Test::OtherSide, done(StepKey::at(Step::OtherSide, corner))),
         (Test::Road, done(StepKey::once(Step::Drive))),
         (Test::Temperatures, heat),

@@ -8,13 +8,25 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::play::{Decision, Reason, StopSign};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Check, Step, StepKey};
+use crate::trade::wheel_end::{Check, LOOKS, Step, StepKey};
 
 /// Whether a look before driving found something wrong.
 pub(super) fn looked_wrong(sheet: &Sheet, check: Check) -> bool {
     match sheet.reply(StepKey::once(Step::BeforeDriving)) {
         Some(Reply::Checked(checks)) => checks.contains(&(check, Answer::No)),
         _ => false,
+    }
+}
+
+/// The looks before driving that were not answered with yes, once they were answered at all.
+pub(super) fn wrong_looks(sheet: &Sheet) -> Vec<Check> {
+    match sheet.reply(StepKey::once(Step::BeforeDriving)) {
+        Some(Reply::Checked(checks)) => {
+            let wrong = checks.iter().filter(|(_, answer)| *answer != Answer::Yes);
+            wrong.map(|(check, _)| *check).collect()
+        }
+        Some(Reply::NotDone(_)) => LOOKS.to_vec(),
+        _ => Vec::new(),
     }
 }
 

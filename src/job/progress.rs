@@ -1,10 +1,11 @@
 //! Where a job stands: the plan folded from its entries, and the step that comes next.
 
 use crate::job::again::is_reopened;
+use crate::job::answers::is_open_after;
 use crate::job::ending::is_blocked;
 use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
-use crate::job::nuts::{found_loose, is_to_be_judged_anew};
+use crate::job::nuts::{found_loose, is_to_be_judged_anew, wrong_looks};
 use crate::job::sheet::Sheet;
 use crate::job::slip::slip;
 use crate::trade::answer::Answer;
@@ -13,8 +14,8 @@ use crate::trade::play::Decision;
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Phase, Pick, Plan,
-    Sign, Start, Step, StepKey, StepSpec, items, sign_step,
+    Because, Change, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Phase, Pick,
+    Plan, Sign, Start, Step, StepKey, StepSpec, items, sign_step,
 };
 
 /// How far a step is.
@@ -28,6 +29,8 @@ pub enum Status {
     Done,
     /// Not done, with the reason; never counted as no.
     NotDone(Because),
+    /// Answered in a way that keeps it open until it is put right and answered again.
+    Held,
 }
 
 impl Status {
@@ -53,6 +56,11 @@ pub fn plan(sheet: &Sheet) -> Plan {
             .consent(StepKey::once(Step::TeardownYes))
             .is_some_and(|consent| !consent.yes),
         nuts_loose: found_loose(sheet),
+        wrong_looks: wrong_looks(sheet),
+        lamps: match sheet.reply(StepKey::once(Step::Lamps)) {
+            Some(Reply::Picked(pick)) => Some(*pick),
+            _ => None,
+        },
         driven: sheet.reply(StepKey::once(Step::Drive)) == Some(&Reply::Done),
         more_questions: more_questions(sheet),
         signs: Sign::ALL
@@ -141,7 +149,7 @@ fn said(sheet: &Sheet, step: StepKey) -> Option<Answer> {
     }
 }
 
-fn has_sign(sheet: &Sheet, sign: Sign) -> bool {
+pub(super) fn has_sign(sheet: &Sheet, sign: Sign) -> bool {
     match sheet.reply(StepKey::once(sign_step(sign))) {
         Some(Reply::Said(answer)) => *answer == Answer::Yes,
         Some(Reply::Picked(pick)) => matches!(pick, Pick::LouderRight | Pick::LouderLeft),
@@ -200,11 +208,11 @@ pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
         };
     match by_entry {
         Some(Status::Done) => Status::Done,
-        Some(begun @ Status::Partly(..)) => match replied(sheet, spec.key) {
+        Some(begun @ Status::Partly(..)) => match replied(sheet, spec) {
             given_up @ Status::NotDone(_) if was_given_up(sheet, spec) => given_up,
             _ => begun,
         },
-        _ => replied(sheet, spec.key),
+        _ => replied(sheet, spec),
     }
 }
 
@@ -224,31 +232,20 @@ fn done_if(done: bool) -> Option<Status> {
     done.then_some(Status::Done)
 }
 
-fn replied(sheet: &Sheet, step: StepKey) -> Status {
-    match sheet.reply(step) {
-        None | Some(Reply::Picked(Pick::FlexMore)) => Status::Open,
-        Some(Reply::Said(Answer::No)) if no_blocks(step.step) => Status::Open,
+fn replied(sheet: &Sheet, spec: &StepSpec) -> Status {
+    match sheet.reply(spec.key) {
+        None => Status::Open,
+        Some(reply) if is_open_after(spec, reply) => Status::Held,
+        Some(_) if spec.key.step == Step::Clear && is_stale(sheet, spec.key) => Status::Open,
         Some(Reply::NotDone(because)) => Status::NotDone(*because),
         Some(Reply::Said(Answer::NotDone)) => Status::NotDone(Because::Other),
         Some(_) => Status::Done,
     }
 }
 
-/// Whether a "no" is no answer to pass on from: what is wrong is mended, then it is asked again.
-///
-/// It moved on its stand, the pedal is soft, this is another car, wheel nuts are loose. A "no"
-/// to any other question is an answer. In the same way a base that gives more than a division
-/// ([`Pick::FlexMore`]) is set again.
-const fn no_blocks(step: Step) -> bool {
-    matches!(
-        step,
-        Step::RightCar
-            | Step::Shove
-            | Step::RockNuts
-            | Step::NutsToCard
-            | Step::Pedal
-            | Step::ProvePedal
-    )
+/// Whether something was loosened after the last look under the car, which is then asked again.
+fn is_stale(sheet: &Sheet, clear: StepKey) -> bool {
+    sheet.place(&Key::Step(clear)) < sheet.last_loosened()
 }
 
 fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
@@ -265,16 +262,33 @@ fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
     })
 }
 
-/// The step that comes next: the first that is not settled.
+/// The step that comes next: the first that is not settled; in a job that was loosened again after
+/// its end, the first that brings back what is loose.
 ///
 /// A job that ended well is only looked back on: it may have been worked by a procedure that did
 /// not yet ask everything that this one asks.
 pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
+    if let Some(back) = brings_back(sheet, steps).filter(|_| sheet.is_open_again()) {
+        return Some(back);
+    }
     let over = is_over(sheet.ended().map(|ended| ended.ending));
-    steps
+    let mut asked = steps
         .iter()
-        .filter(|spec| !over || spec.phase == Phase::LookBack)
-        .find(|spec| !status(sheet, spec).is_settled())
+        .filter(|spec| !over || spec.phase == Phase::LookBack);
+    asked.find(|spec| !status(sheet, spec).is_settled())
+}
+
+/// The first of the steps by which what is loose is brought back last.
+fn brings_back<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
+    let closes = |spec: &StepSpec, item: Item| {
+        let turns = spec.form == Form::Turn(item.group);
+        let moves = |change: &Change| change.group == item.group && change.to == Hold::Done;
+        spec.key.corner == Some(item.corner) && (turns || spec.changes.iter().any(moves))
+    };
+    let last = |item| steps.iter().rposition(|spec| closes(spec, item));
+    let loose = sheet.loose();
+    let first = loose.iter().filter_map(|(item, _)| last(*item)).min()?;
+    steps.get(first)
 }
 
 /// Whether an item was ever loosened.

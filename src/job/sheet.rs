@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
-    Carried, Consent, Decided, Due, DueKind, Ended, Entry, EntryId, Opened, Paid, Part,
+    Carried, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, Opened, Paid, Part,
     PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
 };
 use crate::job::key::{Key, care};
@@ -359,8 +359,34 @@ impl Sheet {
         }
     }
 
-    /// How the job ended.
+    /// How the job ended; nothing where it was loosened again since.
     pub fn ended(&self) -> Option<&Ended> {
+        self.once_ended().filter(|_| !self.is_open_again())
+    }
+
+    /// Whether the job had ended well and something was loosened since: it is open again, until it
+    /// is ended again.
+    pub fn is_open_again(&self) -> bool {
+        let over = |ended: &Ended| ended.ending != Ending::LeftUnfinished;
+        let ended = self.place(&Key::Ended).or(self.place(&Key::FromPaper));
+        self.once_ended().is_some_and(over) && ended < self.last_loosened()
+    }
+
+    /// The place of the last entry that took something off or loosened it.
+    pub(super) fn last_loosened(&self) -> Option<usize> {
+        let loosens = |what: &What| match what {
+            What::Moved(moved) => moved.to < Hold::ByHand,
+            What::Also(_) | What::Mishap(_) => true,
+            _ => false,
+        };
+        let places = self.counting_places();
+        places
+            .filter(|(_, e)| loosens(&e.what))
+            .map(|(place, _)| place)
+            .last()
+    }
+
+    fn once_ended(&self) -> Option<&Ended> {
         match self.fact(&Key::Ended) {
             Some(What::Ended(ended)) => Some(ended),
             _ => None,

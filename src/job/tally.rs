@@ -224,7 +224,7 @@ pub fn quick_nuts(sheet: &Sheet) -> Part {
 pub fn passed_with_reason(sheet: &Sheet, steps: &[StepSpec]) -> Part {
     let behind = steps.iter().filter(|spec| is_behind_a_hold(spec.key));
     behind.fold(Part::default(), |part, spec| match status(sheet, spec) {
-        Status::Open | Status::Partly(..) => part,
+        Status::Open | Status::Held | Status::Partly(..) => part,
         settled => Part {
             of: part.of + usize::from(settled != Status::Done),
             all: part.all + 1,

@@ -1,8 +1,9 @@
 //! Steps that one screen tells together, and what its one tap writes of them.
 //!
 //! Each keeps its own name and its own answer in the record. The last is answered with its own
-//! keys; those before it are rows that say "done" and can be turned, and a row that was turned
-//! stays open: its step comes next, alone, where it can be answered with no or "not done".
+//! keys; those before it are rows that are empty, and the keys say for how many rows they stand. A
+//! row that was turned to "not yet" stays open: its step comes next, alone, where it can be answered
+//! with no or "not done".
 
 use crate::job::act::done;
 use crate::job::entry::{Reply, What};
@@ -11,7 +12,7 @@ use crate::job::progress::{Status, status};
 use crate::job::sheet::Sheet;
 use crate::job::turn::Turning;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Because, Check, Form, Pick, StepSpec};
+use crate::trade::wheel_end::{Because, Check, Form, HoldPoint, Pick, StepSpec};
 
 /// One row of the steps that stand before the last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,8 +21,8 @@ pub struct Line {
     pub step: usize,
     /// The one thing of a list; none where the step is done or not.
     pub check: Option<Check>,
-    /// How it stands.
-    pub answer: Answer,
+    /// How it was answered by hand; none where the key below answers it with yes.
+    pub answer: Option<Answer>,
 }
 
 /// The steps from `first` on that one screen tells: all but the last are rows.
@@ -34,6 +35,10 @@ pub fn together<'a>(
     first: &'a StepSpec,
 ) -> Vec<&'a StepSpec> {
     let mut told = vec![first];
+    // What is held says what to do now, alone.
+    if status(sheet, first) == Status::Held {
+        return told;
+    }
     let after = steps
         .iter()
         .skip_while(|spec| spec.key != first.key)
@@ -49,7 +54,9 @@ pub fn together<'a>(
 }
 
 fn can_follow(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> bool {
-    let untouched = status(sheet, spec) == Status::Open && held(sheet, steps, spec).is_none();
+    // What comes before it is told on the same screen.
+    let held = held(sheet, steps, spec).filter(|held| held.point != HoldPoint::Order);
+    let untouched = status(sheet, spec) == Status::Open && held.is_none();
     untouched
         && match spec.form {
             Form::Card(_) => false,
@@ -59,13 +66,13 @@ fn can_follow(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> bool {
         }
 }
 
-/// The rows of steps: each says that it is done until it is turned.
+/// The rows of steps: each is empty until it is turned.
 pub fn lines(steps: &[StepSpec]) -> Vec<Line> {
     let of_step = |(step, spec): (usize, &StepSpec)| -> Vec<Line> {
         let line = |check| Line {
             step,
             check,
-            answer: Answer::Yes,
+            answer: None,
         };
         match &spec.form {
             Form::Checks(checks) => checks.iter().map(|check| line(Some(*check))).collect(),
@@ -79,12 +86,34 @@ impl Line {
     /// The next answer in turn; what is done or not has no "no" here.
     pub const fn turned(self) -> Self {
         let answer = match (self.answer, self.check) {
-            (Answer::Yes, Some(_)) => Answer::No,
-            (Answer::Yes, None) | (Answer::No, _) => Answer::NotDone,
-            (Answer::NotDone, _) => Answer::Yes,
+            (None | Some(Answer::Yes), None) => Answer::NotDone,
+            (Some(_), None) => Answer::Yes,
+            (answer, Some(_)) => next_answer(answer),
         };
-        Self { answer, ..self }
+        Self {
+            answer: Some(answer),
+            ..self
+        }
     }
+
+    /// What it is kept as: what was not touched is what the key says of it.
+    fn kept(self) -> Answer {
+        self.answer.unwrap_or(Answer::Yes)
+    }
+}
+
+/// What a tap turns a row of a list to: what is not right is what a finger is for.
+pub const fn next_answer(answer: Option<Answer>) -> Answer {
+    match answer {
+        None | Some(Answer::Yes) => Answer::No,
+        Some(Answer::No) => Answer::NotDone,
+        Some(Answer::NotDone) => Answer::Yes,
+    }
+}
+
+/// How many rows were not touched.
+pub fn open_rows(lines: &[Line]) -> usize {
+    lines.iter().filter(|line| line.answer.is_none()).count()
 }
 
 /// Whether a row may say that a step is done; a question is answered or stays open.
@@ -132,10 +161,10 @@ pub fn told(
     let of_step = |(step, spec): (usize, &StepSpec)| {
         let mut rows = lines.iter().filter(|line| line.step == step);
         if let Form::Checks(_) = spec.form {
-            let checked = rows.filter_map(|line| Some((line.check?, line.answer)));
+            let checked = rows.filter_map(|line| Some((line.check?, line.kept())));
             return done(sheet, spec, Reply::Checked(checked.collect()));
         }
-        if is_work(spec) && rows.any(|line| line.answer == Answer::Yes) {
+        if is_work(spec) && rows.any(|line| line.kept() == Answer::Yes) {
             let mut whats = beside(spec);
             whats.extend(done(sheet, spec, Reply::Done));
             return whats;

@@ -249,12 +249,18 @@ fn stages(card: &SpecCard) -> Vec<Stage> {
     }
 }
 
-/// How often a fastener was tapped at a step since its pass began; one that came off begins anew.
+/// How often a fastener was tapped at a step since its pass began; one that came off, or was
+/// loosened at another step, begins again.
 fn taps(sheet: &Sheet, step: StepKey, item: Item) -> usize {
     sheet.counting().fold(0, |taps, entry| match &entry.what {
         What::Pass(passed) if *passed == step => 0,
         What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::Off => 0,
         What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::ByHand => taps,
+        What::Moved(moved)
+            if moved.items.contains(&item) && moved.to == Hold::Loosened && moved.step != step =>
+        {
+            0
+        }
         What::Moved(moved) if moved.step == step && moved.items.contains(&item) => taps + 1,
         _ => taps,
     })

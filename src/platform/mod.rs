@@ -20,6 +20,8 @@ pub mod clock;
 #[cfg(target_arch = "wasm32")]
 pub mod crash_panel;
 #[cfg(target_arch = "wasm32")]
+pub mod edge;
+#[cfg(target_arch = "wasm32")]
 pub mod event;
 #[cfg(target_arch = "wasm32")]
 pub mod files;

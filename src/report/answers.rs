@@ -129,5 +129,8 @@ fn refused(told: &Told, key: StepKey) -> Vec<String> {
 fn is_left_open(told: &Told, spec: &StepSpec) -> bool {
     spec.phase != Phase::LookBack
         && !matches!(spec.form, Form::Report | Form::End | Form::Result)
-        && matches!(status(told.sheet, spec), Status::Open | Status::Partly(..))
+        && matches!(
+            status(told.sheet, spec),
+            Status::Open | Status::Held | Status::Partly(..)
+        )
 }

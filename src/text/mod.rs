@@ -69,8 +69,8 @@ use crate::trade::runout::{
 };
 use crate::trade::vehicle::{Axle, CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
-    Because, Check, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign, Step,
-    StepKey,
+    Because, Check, Given, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign,
+    Step, StepKey,
 };
 use crate::units::DecimalSlip;
 use crate::words;
@@ -183,8 +183,22 @@ spoken! {
     words::phase(phase: Phase) -> &'static str;
     /// A row of a list: a statement that is right when it is answered with yes.
     checks::check(check: Check) -> &'static str;
-    /// What a "no" to that row means.
-    checks::check_no(check: Check) -> &'static str;
+    /// What to do now, where an answer holds something.
+    follows::follows(step: Step, given: Given) -> &'static str;
+    /// The heading over that.
+    follows::held_title() -> &'static str;
+    /// What a key answers of rows that were not touched: so many, work or a list.
+    follows::also_rows(rows: usize, done: bool) -> String;
+    /// The key of a list, of which so many rows were not touched.
+    follows::yes_to(open: usize, all: usize) -> String;
+    /// The key that shows what lies below the edge.
+    follows::more_below() -> &'static str;
+    /// The signs of the road that the repair did not take away.
+    follows::still_there(signs: &str) -> String;
+    /// The signs of the road that were not tried after the repair.
+    follows::not_tried(signs: &str) -> String;
+    /// Said of a job that was loosened again after its end.
+    follows::open_again() -> &'static str;
     /// The row of a sign that was there before the work.
     words::sign(sign: Sign) -> &'static str;
     /// One word out of a list, as a key label.

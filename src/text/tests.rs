@@ -7,7 +7,7 @@
 )]
 
 use super::*;
-use crate::trade::wheel_end::{CornerPlan, Course, Form, Plan, Start, procedure};
+use crate::trade::wheel_end::{CornerPlan, Course, Form, LOOKS, Plan, Start, procedure};
 
 /// Where a text stands, and the text.
 struct Found(String, String);
@@ -28,7 +28,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         lang,
         phase(Phase),
         check(Check),
-        check_no(Check),
         sign(Sign),
         pick(Pick),
         because(Because),
@@ -94,6 +93,13 @@ fn fixed(lang: Lang) -> Vec<Found> {
     );
     for value in crate::trade::runout::Form::ALL {
         found.push(Found(format!("{value:?}"), form(lang, *value).to_owned()));
+    }
+    for value in Check::ALL {
+        let row = Given::Row(*value, Answer::No);
+        found.push(Found(
+            format!("no to {value:?}"),
+            follows(lang, Step::Clear, row).to_owned(),
+        ));
     }
     for hold in HoldPoint::ALL {
         let (title, sentence) = hold_point(lang, *hold);
@@ -347,6 +353,8 @@ fn plan(nut: NutPosition) -> Plan {
         site_refused: false,
         teardown_refused: false,
         nuts_loose: true,
+        wrong_looks: LOOKS.to_vec(),
+        lamps: None,
         driven: true,
         more_questions: true,
         signs: vec![Sign::Speed],

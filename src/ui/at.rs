@@ -10,8 +10,9 @@ use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::damage::Damage;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Form, StepKey, StepSpec, sign_of};
+use crate::trade::wheel_end::{Because, Form, Phase, StepKey, StepSpec, sign_of};
 use crate::ui::beside::beside;
+use crate::ui::parts::below::Below;
 use crate::ui::parts::panel::Panel;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
@@ -34,6 +35,8 @@ pub struct At {
     pub rows: Rows,
     /// What is open over it.
     pub panel: RwSignal<Panel>,
+    /// What of it lies below the edge of the screen.
+    pub below: Below,
     /// What is seen on the old part, as it was picked here.
     pub seen: RwSignal<Option<Damage>>,
     /// Whether its answer leads back to the place where it stands, and not to what comes next.
@@ -61,6 +64,7 @@ impl At {
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
         let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
+        let asks = spec.phase != Phase::Pack && !matches!(spec.form, Form::Card(_));
         Self {
             app,
             open,
@@ -72,8 +76,17 @@ impl At {
                 steps: rows.into(),
             },
             panel: RwSignal::new(Panel::None),
+            below: Below::new(Signal::stored(asks)),
             seen: RwSignal::new(seen),
             stays: false,
+        }
+    }
+
+    /// The same, its keys waiting for what is below the edge only while `asks` says so.
+    pub fn looked_at_while(&self, asks: Signal<bool>) -> Self {
+        Self {
+            below: Below::new(asks),
+            ..self.clone()
         }
     }
 

@@ -103,7 +103,7 @@ test("an exported job is the same sheet on another phone", async ({ app, host, b
 test("a job begun on one phone goes on at the same step on another", async ({ app, host, browser, faults }) => {
   const here = new Quick(app);
   await here.practice();
-  await here.walk("Listen: Four looks first");
+  await here.walk("Listen: Pre-drive check");
   const { text } = await exported(here);
   const other = await browser.newContext(phone);
   try {
@@ -111,7 +111,7 @@ test("a job begun on one phone goes on at the same step on another", async ({ ap
     await open(page, host.url);
     const there = new Quick(page);
     await there.open(text);
-    await there.isAt("Listen: Four looks first");
+    await there.isAt("Listen: Pre-drive check");
     await there.walk("Listen: Rises with speed");
   } finally {
     await other.close();

@@ -85,7 +85,7 @@ function answers(page, hands, quick) {
   ];
   const after = [round(["½"], "Keep 0.5"), round([], "Same: 0.5"), round([], "Same: 0.5")];
   return {
-    "Jack and stand": camera,
+    "Picture: stand": camera,
     "Rock: 12 and 6": swing("Nothing"),
     "Rock: 9 and 3": swing("Nothing"),
     "Push and pull": swing("Just felt", true),
@@ -101,7 +101,7 @@ function answers(page, hands, quick) {
     "New beside old": camera,
     "Axle nut": "Axle nut: 60°",
     "Prove: Push, pull, read": () => after.shift()(),
-    "Re-torque due": async () => {
+    "Nothing left behind": async () => {
       await hands.sign();
       await quick.key("Keep the signature").tap();
     },
@@ -146,7 +146,7 @@ function holdsEverything(entries) {
   for (const step of [
     "lift_stand", "crack_wheel_nuts", "shove.3", "gauge_clean", "rig_tip", "rig_push", "compare", "seat", "offer",
     "route_sensor", "rotor_on", "bracket_on", "caliper_on", "pedal", "nut_on", "caliper_down", "stake", "pedal.2",
-    "wheel_on", "lower", "retorque", "report", "sign_speed", "sign_swerve", "sign_coast", "sign_surface", "sign_brake",
+    "wheel_on", "lower", "clear", "tools", "retorque", "report", "sign_speed", "sign_swerve", "sign_coast", "sign_surface", "sign_brake",
   ]) expect(answered, step).toContain(step);
   expect(of("ended").map(({ ending }) => ending)).toEqual(["finished"]);
 }

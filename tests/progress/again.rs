@@ -94,6 +94,7 @@ fn measured_again_with_the_wheel_on_it_is_opened_first_and_closed_after_it() {
             Step::Lower,
             Step::TurnWheelNuts,
             Step::ProvePedal,
+            Step::Clear,
         ];
         assert_eq!(closed, closes, "{nut:?}");
         assert_eq!(job.sheet().loose(), []);
@@ -121,10 +122,13 @@ fn measured_again_every_nut_is_loose_until_its_own_tap() {
 }
 
 #[test]
-fn with_the_caliper_closed_and_the_wheel_off_only_the_caliper_is_opened() {
+fn with_the_caliper_closed_and_the_wheel_off_it_is_shoved_and_only_the_caliper_is_opened() {
     let mut job = walk_to(Story::REPLACED, at(Step::WheelOn));
     let again = measure_again(&job.sheet(), &steps(&job.sheet()), HERE);
     job.tap(again);
+    let shove = at(Step::Shove).nth(4);
+    assert_eq!(next_key(&job.sheet()), Some(shove));
+    job.tap(vec![said(shove, Answer::Yes)]);
     let up = at(Step::CaliperUpAgain).nth(4);
     assert_eq!(next_key(&job.sheet()), Some(up));
 }

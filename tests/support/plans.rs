@@ -2,7 +2,9 @@
 
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{CornerPlan, Course, Group, Kind, NutPosition, Plan, Sign, Start};
+use hubslate::trade::wheel_end::{
+    CornerPlan, Course, Group, Kind, LOOKS, NutPosition, Plan, Sign, Start,
+};
 
 const YES_NO: [bool; 2] = [false, true];
 
@@ -61,6 +63,8 @@ pub fn each_plan(mut test: impl FnMut(&Plan)) {
                     site_refused: false,
                     teardown_refused: false,
                     nuts_loose: two,
+                    wrong_looks: if two { LOOKS.to_vec() } else { Vec::new() },
+                    lamps: None,
                     driven: true,
                     more_questions: false,
                     signs: vec![Sign::Speed],

@@ -10,7 +10,7 @@ use super::*;
 use crate::job::entry::{Consent, Decided, How, Moved, Scope, What};
 use crate::job::plan;
 use crate::job::told::sheet;
-use crate::trade::wheel_end::Pick;
+use crate::trade::wheel_end::{Check, Pick};
 
 const CORNER: Corner = Corner::FrontLeft;
 
@@ -61,6 +61,16 @@ fn corners() -> What {
     What::Corners(vec![CORNER])
 }
 
+/// The last look under the car, each row answered alike.
+fn clear(answer: Answer) -> What {
+    let rows = [Check::ToolsCounted, Check::ChocksOut].map(|check| (check, answer));
+    What::Answered(StepKey::once(Step::Clear), Reply::Checked(rows.to_vec()))
+}
+
+fn lamps(pick: Pick) -> What {
+    What::Answered(StepKey::once(Step::ProveLamps), Reply::Picked(pick))
+}
+
 #[test]
 fn anything_loose_leaves_it_unfinished_whatever_else_is_told() {
     let refused = said(StepKey::once(Step::SiteLook), Answer::No);
@@ -85,14 +95,14 @@ fn a_no_to_the_inspection_ends_it_before_it_begins() {
 
 #[test]
 fn kept_and_watched_corners_end_with_nothing_wrong() {
-    assert_eq!(
-        ending(&[corners(), decided(Decision::Keep)]),
-        Ending::NothingWrong
-    );
-    assert_eq!(
-        ending(&[corners(), decided(Decision::Watch)]),
-        Ending::NothingWrong
-    );
+    for decision in [Decision::Keep, Decision::Watch] {
+        let with = |last: &[What]| ending(&[&[corners(), decided(decision)], last].concat());
+        assert_eq!(with(&[clear(Answer::Yes)]), Ending::NothingWrong);
+        for unseen in [Answer::No, Answer::NotDone] {
+            assert_eq!(with(&[clear(unseen)]), Ending::LeftUnfinished);
+        }
+        assert_eq!(with(&[]), Ending::LeftUnfinished);
+    }
 }
 
 #[test]
@@ -101,6 +111,7 @@ fn a_pedal_that_is_not_firm_leaves_it_unfinished() {
         corners(),
         decided(Decision::Keep),
         moved(Group::Caliper, Hold::Done),
+        clear(Answer::Yes),
     ];
     assert_eq!(ending(&brake), Ending::LeftUnfinished);
     let pedal = StepKey::at(Step::Pedal, CORNER);
@@ -111,7 +122,12 @@ fn a_pedal_that_is_not_firm_leaves_it_unfinished() {
 
 #[test]
 fn a_no_to_the_repair_is_declined() {
-    let no = [corners(), decided(Decision::Stop), agree(false)];
+    let no = [
+        corners(),
+        decided(Decision::Stop),
+        agree(false),
+        clear(Answer::Yes),
+    ];
     assert_eq!(ending(&no), Ending::Declined);
 }
 
@@ -125,10 +141,16 @@ fn a_repair_is_finished_only_when_its_result_was_looked_at_and_passed() {
         agree(true),
         moved(Group::Hub, Hold::Done),
         spin(Pick::SmoothQuiet),
+        clear(Answer::Yes),
+        lamps(Pick::NoLamps),
     ];
     assert_eq!(ending(&whats), Ending::LeftUnfinished);
     whats.push(result);
     assert_eq!(ending(&whats), Ending::Finished);
+    for on in [Pick::AbsLamp, Pick::BrakeLamp, Pick::OtherLamp] {
+        let lit = [whats.as_slice(), &[lamps(on)]].concat();
+        assert_eq!(ending(&lit), Ending::LeftUnfinished, "{on:?}");
+    }
     whats.push(spin(Pick::Rough));
     assert!(is_blocked(&sheet(&whats), CORNER));
     assert_eq!(ending(&whats), Ending::LeftUnfinished);

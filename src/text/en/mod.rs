@@ -7,6 +7,7 @@ pub(super) mod consent;
 pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod flow;
+pub(super) mod follows;
 pub(super) mod kept;
 pub(super) mod late;
 pub(super) mod ledger;

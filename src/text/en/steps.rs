@@ -117,6 +117,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::ProveLamps => close::PROVE_LAMPS,
         Step::ProveRoad => close::PROVE_ROAD,
         Step::ProveResult => close::PROVE_RESULT,
+        Step::Clear => close::CLEAR,
         Step::Tools => close::TOOLS,
         Step::Retorque => close::RETORQUE,
         Step::Sign => close::SIGN,

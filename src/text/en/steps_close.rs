@@ -37,13 +37,19 @@ pub(super) const PROVE_RESULT: StepText = tell(
     "Go on",
     "A new part that measures out is not finished work.",
 );
-pub(super) const TOOLS: StepText = tell(
-    "Nothing left behind",
-    "Count tools and chocks, look under the car, put the wheel-lock key back. Answer each.",
-    "All counted",
+pub(super) const CLEAR: StepText = tell(
+    "Before it moves",
+    "Pedal firm: chocks, jack stands and jack out. Count the tools and look under the car.",
+    "All clear",
     "What is left under a car is driven over.",
 )
-.caution("Jack, stand, chocks: out from under the car before it moves.");
+.caution("The chocks stay until the pedal is firm.");
+pub(super) const TOOLS: StepText = tell(
+    "Nothing left behind",
+    "Wheel-lock key back in the car; the old part shown or boxed.",
+    "All there",
+    "A key left in the van is missed at the roadside.",
+);
 pub(super) const RETORQUE: StepText = tell(
     "Re-torque due",
     "Set the date and the distance and tell the owner both. Whichever comes first counts.",

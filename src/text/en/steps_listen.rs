@@ -6,12 +6,12 @@ use crate::text::step::StepText;
 const KEEP: &str = "Keep the answer";
 
 pub(super) const BEFORE_DRIVING: StepText = tell(
-    "Four looks first",
+    "Pre-drive check",
     "Four looks before the car moves.",
-    "All four looked at",
+    "All four checked",
     "A car that is not safe to drive is not road-tested.",
 )
-.caution("If one of them is not right, do not drive. Skip the road test and say why.");
+.caution("If one of them is not right, do not drive. Put it right and answer again, or skip the road test.");
 pub(super) const NUTS_TO_CARD: StepText = tell(
     "Loose nuts to their card",
     "All four wheels on the ground: look at seats and studs, then each nut to its card in star order.",

@@ -43,7 +43,7 @@ pub(super) const ROCK_NUTS: StepText = tell(
     "A loose wheel rocks just like a worn bearing.",
 )
 .no("Not all tight")
-.caution("More than one loose or missing: the car must not be driven.");
+.caution("Any loose or missing: do not drive until every nut is at spec. Two or more: STOP.");
 pub(super) const ROCK_TWELVE_SIX: StepText = tell(
     "Rock: 12 and 6",
     "Hands at 12 and 6. Push, then pull, swinging the wheel with the count.",

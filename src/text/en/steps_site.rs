@@ -34,7 +34,7 @@ pub(super) const MEET_LOOK: StepText = tell(
     "Key, box and car",
     "Wheel-lock key in hand. Box open, part held against the car.",
     "All answered",
-    "A missing key or a wrong part is found now, or with the wheel half off.",
+    "Find a missing key or wrong part now, not with the wheel half off.",
 );
 pub(super) const TEARDOWN_YES: StepText = tell(
     "Yes to inspection",

@@ -122,6 +122,11 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
             "Something is still loose",
             "Bring every item to its card, or end the job as left unfinished.",
         ),
+        HoldPoint::Answer => ("Put this right first", "An answer holds this step."),
+        HoldPoint::Order => (
+            "Something comes before this",
+            "An earlier step is still open. Do it first, or say why it was not done.",
+        ),
     }
 }
 

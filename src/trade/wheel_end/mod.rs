@@ -1,6 +1,7 @@
 //! Kinds of wheel end, and the procedure of each as a list of named steps.
 
 mod closing;
+mod consequence;
 mod item;
 mod plan;
 mod procedure;
@@ -10,10 +11,13 @@ mod step;
 mod waiting;
 
 pub use closing::REOPENED;
+pub use consequence::{
+    Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
+};
 pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
 pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};
-pub use road::{sign_gone, sign_of, sign_step};
+pub use road::{LOOKS, sign_gone, sign_of, sign_step};
 pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
     StepSpec, When,

@@ -1,6 +1,7 @@
 //! What a procedure depends on: the facts of one job, already decided.
 
 use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::step::{Check, Pick};
 use crate::words;
 
 /// Where the axle nut gets its last torque, as its card says.
@@ -84,6 +85,11 @@ pub struct Plan {
     pub teardown_refused: bool,
     /// Whether wheel nuts were found loose at the looks before driving.
     pub nuts_loose: bool,
+    /// The looks before driving that were not right or not done; they come again before the car
+    /// moves after the work.
+    pub wrong_looks: Vec<Check>,
+    /// Which warning light stayed on before the work.
+    pub lamps: Option<Pick>,
     /// Whether the road test was driven.
     pub driven: bool,
     /// Whether the first five questions left it open.

@@ -8,7 +8,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::closing::{fit, put_back, refit};
 use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Start};
-use crate::trade::wheel_end::road::{listen, prove_on_the_road};
+use crate::trade::wheel_end::road::{clear, listen, prove_on_the_road};
 use crate::trade::wheel_end::spec::{at_corner, once};
 use crate::trade::wheel_end::step::{
     Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepSpec, When,
@@ -212,8 +212,7 @@ fn lift(corner: Corner) -> Vec<StepSpec> {
                 Check::StandUnder,
                 Check::WheelUnderSill,
             ]),
-        )
-        .with_next(),
+        ),
         at_corner(Phase::Lift, Step::StandPhoto, corner, Form::Photo),
         at_corner(Phase::Lift, Step::Shove, corner, Form::Ask),
     ]
@@ -357,24 +356,24 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
     if plan.corners.is_empty() || !plan.corners.iter().all(settled) {
         return Vec::new();
     }
-    let mut steps = vec![
+    let mut steps = Vec::new();
+    if !plan.corners.iter().any(|at| at.course == Course::Replace) {
+        steps.push(clear(plan));
+    }
+    steps.extend([
         once(
             Phase::HandOver,
             Step::Tools,
-            Form::Checks(vec![
-                Check::ToolsCounted,
-                Check::KeyBack,
-                Check::ChocksOut,
-                Check::OldPart,
-            ]),
-        ),
+            Form::Checks(vec![Check::KeyBack, Check::OldPart]),
+        )
+        .with_next(),
         once(Phase::HandOver, Step::Retorque, Form::Retorque).with_next(),
         once(Phase::HandOver, Step::Sign, Form::Sign),
         once(Phase::HandOver, Step::Report, Form::Report).with_next(),
         once(Phase::HandOver, Step::End, Form::End)
             .held_by(HoldPoint::Pedal)
             .held_by(HoldPoint::Loose),
-    ];
+    ]);
     if plan.ended {
         steps.push(once(
             Phase::LookBack,

@@ -7,16 +7,19 @@ use crate::trade::wheel_end::step::{
     Check, Form, HoldPoint, Measured, Phase, Pick, Step, StepSpec,
 };
 
+/// What is looked at before the car is driven.
+pub const LOOKS: [Check; 4] = [
+    Check::NutsAsFound,
+    Check::WheelUpright,
+    Check::PedalFirm,
+    Check::Tyres,
+];
+
 pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = vec![once(
         Phase::Listen,
         Step::BeforeDriving,
-        Form::Checks(vec![
-            Check::NutsAsFound,
-            Check::WheelUpright,
-            Check::PedalFirm,
-            Check::Tyres,
-        ]),
+        Form::Checks(LOOKS.to_vec()),
     )];
     if plan.nuts_loose {
         steps.push(once(Phase::Listen, Step::NutsToCard, Form::Ask));
@@ -88,12 +91,15 @@ pub const fn sign_gone(sign: Sign) -> Check {
     }
 }
 
+/// The proof before and on the road, in the order in which it is safe: the chocks stay until the
+/// pedal is firm, tools and chocks are out before the car moves, and only then it is driven.
 pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
     if !plan.corners.iter().any(|at| at.course == Course::Replace) {
         return Vec::new();
     }
     let mut steps = vec![
         once(Phase::Prove, Step::ProvePedal, Form::Ask),
+        clear(plan),
         once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS)).held_by(HoldPoint::Pedal),
     ];
     if !plan.signs.is_empty() {
@@ -104,4 +110,11 @@ pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
     }
     steps.push(once(Phase::Prove, Step::ProveResult, Form::Result));
     steps
+}
+
+/// The last look before the car moves: nothing is under it, and what was wrong on arrival is right.
+pub(super) fn clear(plan: &Plan) -> StepSpec {
+    let mut checks = vec![Check::ToolsCounted, Check::ChocksOut];
+    checks.extend(&plan.wrong_looks);
+    once(Phase::Prove, Step::Clear, Form::Checks(checks)).held_by(HoldPoint::Pedal)
 }

@@ -116,6 +116,7 @@ words! {
 
         ProveSpin = "prove_spin",
         ProvePedal = "prove_pedal",
+        Clear = "clear",
         ProveLamps = "prove_lamps",
         ProveRoad = "prove_road",
         ProveResult = "prove_result",
@@ -320,7 +321,7 @@ pub enum Form {
 }
 
 words! {
-    /// The six places where work must not go on without an answer.
+    /// The places where work must not go on without an answer.
     pub enum HoldPoint {
         /// Stand and shove before the wheel comes off.
         Stand = "stand",
@@ -334,6 +335,10 @@ words! {
         Pedal = "pedal",
         /// Nothing loose, or "left unfinished".
         Loose = "loose",
+        /// An answer was given that holds this step; see `consequence`.
+        Answer = "answer",
+        /// What comes before it is still open.
+        Order = "order",
     }
 }
 

@@ -2,9 +2,11 @@
 
 use leptos::prelude::*;
 
+use crate::job::answers::holding;
 use crate::job::entry::What;
+use crate::job::together::open_rows;
 use crate::text::{self, Say};
-use crate::trade::wheel_end::{Form, Phase};
+use crate::trade::wheel_end::{Form, Phase, StepSpec};
 use crate::ui::at::At;
 use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
@@ -12,7 +14,7 @@ use crate::ui::parts::panel::{Panel, panel};
 use crate::ui::parts::picture::{drawn, of_step};
 use crate::ui::parts::practice;
 use crate::ui::parts::rows::rows;
-use crate::ui::parts::strip::{banners, strip};
+use crate::ui::parts::strip::{again, banners, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
 pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
@@ -42,28 +44,61 @@ fn framed(at: &At, words: Option<AnyView>, body: AnyView, keys: AnyView) -> AnyV
     };
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
+    let below = at.below;
+    let end = (!matches!(at.spec.form, Form::Card(_))).then(|| below.end());
     view! {
         <main class=desk aria-label=name data-rows=told>
             {strip(at)}
             {banners(app)}
+            {again(&at.open, at.lang)}
             {latest(at)}
             {earlier(at)}
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words}
+                {held(at)}
                 {practice::way(at)}
                 {body.try_update_value(Option::take).flatten()}
+                {end}
             </section>
+            {below.key(at.lang, hidden)}
             <fieldset
                 class="step__keys"
                 hidden=hidden
-                prop:disabled=move || app.locked.get() || app.is_busy()
+                prop:disabled=move || app.locked.get() || app.is_busy() || below.is_open()
             >
+                {also(at)}
                 {keys.try_update_value(Option::take).flatten()}
             </fieldset>
             {move || panel(&for_panel, open_panel)}
             {foot(at, open_panel)}
         </main>
     }
+    .into_any()
+}
+
+/// What to do now, where the answer at this step holds something.
+fn held(at: &At) -> Option<AnyView> {
+    let holding = holding(at.sheet(), &at.open.plan, &at.spec)?;
+    let now = text::follows(at.lang, holding.question.step, holding.given);
+    let shown = view! {
+        <aside class="hold" role="alert">
+            <h2>{text::held_title(at.lang)}</h2>
+            <p>{now}</p>
+        </aside>
+    };
+    Some(shown.into_any())
+}
+
+/// What the keys here answer of the rows above that were not touched.
+pub fn also(at: &At) -> AnyView {
+    let (lang, steps) = (at.lang, at.rows.steps.clone());
+    let all = at.rows.lines;
+    (move || {
+        let open = all.with(|lines| open_rows(lines));
+        let list = |spec: &StepSpec| matches!(spec.form, Form::Checks(_));
+        let done = !steps.iter().any(list);
+        (open > 0).then(|| view! { <p class="step__also">{text::also_rows(lang, open, done)}</p> })
+    })
     .into_any()
 }
 

@@ -1,5 +1,6 @@
 //! What fingers touch and eyes read, used by every screen.
 
+pub mod below;
 pub mod bytes;
 pub mod camera;
 pub mod draft;

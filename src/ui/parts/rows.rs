@@ -46,7 +46,7 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
 fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
     let (all, lang) = (at.rows.lines, at.lang);
     let line = move || all.with(|all| all.get(row).copied());
-    let answer = move || line().map_or(Answer::NotDone, |line| line.answer);
+    let answer = move || line().and_then(|line| line.answer);
     let turn = move |_| {
         all.update(|all| {
             if let Some(line) = all.get_mut(row) {
@@ -55,13 +55,14 @@ fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
         });
     };
     let word = move || match line() {
+        Some(Line { answer: None, .. }) => "–",
         Some(Line {
             check: Some(_),
-            answer,
+            answer: Some(answer),
             ..
         }) => text::answer(lang, answer),
         Some(Line {
-            answer: Answer::Yes,
+            answer: Some(Answer::Yes),
             ..
         }) => text::say(lang, Say::Done),
         _ => text::say(lang, Say::RowNotYet),
@@ -71,7 +72,7 @@ fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
             <button
                 type="button"
                 class="checks__row"
-                data-answer=move || answer().code()
+                data-answer=move || answer().map_or("open", Answer::code)
                 on:click=turn
             >
                 <span class="checks__what">{what}</span>

@@ -10,7 +10,7 @@ use crate::text::{self, Lang, Say};
 use crate::ui::at::At;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
-use crate::ui::state::{App, Keeping};
+use crate::ui::state::{App, Keeping, Open};
 
 /// The strip of a step.
 pub fn strip(at: &At) -> AnyView {
@@ -40,6 +40,12 @@ pub fn strip(at: &At) -> AnyView {
         </header>
     }
     .into_any()
+}
+
+/// Said of a job that had ended and is open again.
+pub fn again(open: &Open, lang: Lang) -> Option<AnyView> {
+    let again = open.sheet.is_open_again();
+    again.then(|| view! { <p class="banner" role="alert">{text::open_again(lang)}</p> }.into_any())
 }
 
 /// Whether the last tap is kept, in a word; silent while all is well.

@@ -3,12 +3,13 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{PersonField, Reply, VehicleField, What};
+use crate::job::together::next_answer;
 use crate::job::{count, done};
 use crate::text::{self, Ledger, Say};
 use crate::trade::answer::Answer;
 use crate::trade::damage::CameBackFor;
 use crate::trade::vehicle::Vin;
-use crate::trade::wheel_end::{Change, Check, Group, Pick, Step};
+use crate::trade::wheel_end::{Change, Check, Given, Group, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key};
@@ -76,53 +77,76 @@ fn last_four(at: &At) -> Option<AnyView> {
     Some(view! { <p class="answer__vin">{shown}</p> }.into_any())
 }
 
-/// A list looked at together: one key says yes to all that was not answered otherwise by hand.
+/// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
+/// not, and says for how many.
 pub fn checks(at: &At, checks: &[Check]) -> AnyView {
-    let given = RwSignal::new(checks.iter().map(|c| (*c, Answer::Yes)).collect::<Vec<_>>());
-    let here = at.clone();
+    let none = checks.iter().map(|check| (*check, None));
+    let given = RwSignal::new(none.collect::<Vec<(Check, Option<Answer>)>>());
     let rows = checks
         .iter()
         .enumerate()
         .map(|(row, check)| check_row(at, given, row, *check));
     let rows = rows.collect_view();
-    let primary = at.text().primary;
-    let keep = move || here.answer(Reply::Checked(given.get_untracked()));
+    let (lang, all, here) = (at.lang, checks.len(), at.clone());
+    let open = move || given.with(|rows| rows.iter().filter(|(_, a)| a.is_none()).count());
+    let keep = move |_| {
+        let rows = given.get_untracked();
+        let rows = rows
+            .into_iter()
+            .map(|(check, answer)| (check, answer.unwrap_or(Answer::Yes)));
+        here.answer(Reply::Checked(rows.collect()));
+    };
     frame(
         at,
         view! {
             <ul class="checks">{rows}</ul>
             {old_part(at, &at.spec)}
         },
-        view! { {key(Look::Primary, primary, keep)} {refuse_site(at)} },
+        view! {
+            <button type="button" class="key key--primary" on:click=keep>
+                {move || text::yes_to(lang, open(), all)}
+            </button>
+            {refuse_site(at)}
+        },
     )
 }
 
-/// One row: a tap turns it from right to wrong to not looked at, and the word says which.
-fn check_row(at: &At, given: RwSignal<Vec<(Check, Answer)>>, row: usize, check: Check) -> AnyView {
-    let lang = at.lang;
-    let answer = move || given.with(|all| all.get(row).map_or(Answer::NotDone, |(_, a)| *a));
+/// One row: a tap turns it from empty to no, not looked at and yes; what is not yes says what it
+/// means for the work.
+fn check_row(
+    at: &At,
+    given: RwSignal<Vec<(Check, Option<Answer>)>>,
+    row: usize,
+    check: Check,
+) -> AnyView {
+    let (lang, step) = (at.lang, at.spec.key.step);
+    let answer = move || given.with(|all| all.get(row).and_then(|(_, answer)| *answer));
     let turn = move |_| {
         given.update(|all| {
             if let Some((_, answer)) = all.get_mut(row) {
-                *answer = match *answer {
-                    Answer::Yes => Answer::No,
-                    Answer::No => Answer::NotDone,
-                    Answer::NotDone => Answer::Yes,
-                };
+                *answer = Some(next_answer(*answer));
             }
         });
+    };
+    let wrong = move || {
+        let answer = answer().filter(|answer| *answer != Answer::Yes)?;
+        let now = text::follows(lang, step, Given::Row(check, answer));
+        Some(view! { <p class="checks__now" role="status">{now}</p> })
     };
     view! {
         <li>
             <button
                 type="button"
                 class="checks__row"
-                data-answer=move || answer().code()
+                data-answer=move || answer().map_or("open", Answer::code)
                 on:click=turn
             >
                 <span class="checks__what">{text::check(lang, check)}</span>
-                <b class="checks__answer">{move || text::answer(lang, answer())}</b>
+                <b class="checks__answer">
+                    {move || answer().map_or("–", |answer| text::answer(lang, answer))}
+                </b>
             </button>
+            {wrong}
         </li>
     }
     .into_any()

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use crate::job::end_holding;
 use crate::job::ending::proposed;
 use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::job::picture::owed_when_left;
@@ -165,10 +166,26 @@ fn unfinished(at: &At) -> AnyView {
         </p>
         <h2 class="closing__ending">{title}</h2>
         <p>{meaning}</p>
+        {what_holds(at)}
         <ol class="loose__list">{rows.collect_view()}</ol>
         <h2>{at.say(Say::WhoTakesCharge)}</h2>
     }
     .into_any()
+}
+
+/// The answer that leaves no other ending, what to do about it, and the way to its question.
+fn what_holds(at: &At) -> Option<AnyView> {
+    let open = &at.open;
+    let holding = end_holding(&open.sheet, &open.plan, &open.steps)?;
+    let now = text::follows(at.lang, holding.question.step, holding.given);
+    let there = Route::Step(open.log.0.clone(), holding.question).to_hash();
+    let shown = view! {
+        <aside class="hold" role="alert">
+            <p>{now}</p>
+        </aside>
+        {link(Look::Plain, at.say(Say::GoThere), there)}
+    };
+    Some(shown.into_any())
 }
 
 /// How it stands goes into the record before somebody takes charge, or why there is no picture.
@@ -241,6 +258,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         {stop}
         <h2 class="closing__ending">{title}</h2>
         <p>{meaning}</p>
+        <p class="closing__loose">{text::loose_count(at.lang, at.sheet().loose().len())}</p>
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}

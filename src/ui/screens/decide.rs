@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::job::answers::{not_tried, still_there};
 use crate::job::ending::recheck;
 use crate::job::entry::{Reply, What};
 use crate::job::judge::{self, Measured};
@@ -12,7 +13,7 @@ use crate::text::{self, BookWord, Lang, Say};
 use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Course, SetName, When};
+use crate::trade::wheel_end::{Course, SetName, Sign, When};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
@@ -291,9 +292,11 @@ fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
             proven,
             not_done: open,
         } => {
+            let road = on_the_road(at);
             let within = (!proven && open.is_empty()).then(|| at.say(Say::ProofWithinNotProven));
             view! {
                 <p class="verdict__next">{at.say(Say::ProofPassed)}</p>
+                {road}
                 {within.map(|say| view! { <p>{say}</p> })}
                 {not_done(at, open)}
             }
@@ -301,4 +304,22 @@ fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
         }
         After::NotJudged { not_done: open } => not_done(at, open).into_any(),
     }
+}
+
+/// The signs of the road that the repair did not take away, and those that were not tried.
+fn on_the_road(at: &At) -> AnyView {
+    let list = |signs: Vec<Sign>| {
+        let names: Vec<&str> = signs
+            .iter()
+            .map(|sign| text::sign(at.lang, *sign))
+            .collect();
+        (!names.is_empty()).then(|| names.join(", "))
+    };
+    let still = list(still_there(at.sheet())).map(|names| text::still_there(at.lang, &names));
+    let untried = list(not_tried(at.sheet())).map(|names| text::not_tried(at.lang, &names));
+    view! {
+        {still.map(|said| view! { <p class="verdict__danger" role="alert">{said}</p> })}
+        {untried.map(|said| view! { <p class="verdict__not-done">{said}</p> })}
+    }
+    .into_any()
 }

@@ -6,6 +6,7 @@ use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
+use crate::trade::play::Decision;
 use crate::trade::practice::{Code, Named};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
 use crate::ui::parts::hold::hold;
@@ -80,16 +81,12 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView 
         dues.any(|(_, day)| day < today.as_str())
     };
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
-    let mut open: Vec<&Summary> = jobs
-        .iter()
-        .filter(|job| job.ending.is_empty())
-        .copied()
-        .collect();
+    let mut open: Vec<&Summary> = jobs.iter().filter(|job| job.is_open()).copied().collect();
     // The order of the day; what has no slot stays as it is, the latest first.
     open.sort_by(|a, b| a.slot_order().cmp(&b.slot_order()));
     let ended: Vec<&Summary> = jobs
         .iter()
-        .filter(|job| !job.ending.is_empty() && !overdue(job))
+        .filter(|job| !job.is_open() && !overdue(job))
         .copied()
         .collect();
     // Who types looks for one of them: few rows are drawn at each letter.
@@ -137,6 +134,7 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
                 <span class="job__who">{who}</span>
                 {flow::slot_line(job, lang)}
                 <span class="job__next">{what_next(job, lang)}</span>
+                {stands(job, lang)}
                 {flow::in_yard_line(app, job, lang)}
                 {job.practice.then(|| {
                     view! { <span class="job__practice">{text::say(lang, Say::Practice)}</span> }
@@ -146,6 +144,16 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
         </li>
     }
     .into_any()
+}
+
+/// What is loose, and that the car must not be driven where the job was left.
+fn stands(job: &Summary, lang: Lang) -> Option<AnyView> {
+    let loose = (job.loose > 0).then(|| text::loose_count(lang, job.loose));
+    let stop = job
+        .is_left()
+        .then(|| text::decision(lang, Decision::Stop).to_owned());
+    let said: Vec<String> = stop.into_iter().chain(loose).collect();
+    (!said.is_empty()).then(|| view! { <b class="job__loose">{said.join(" · ")}</b> }.into_any())
 }
 
 /// Practice leaves the list by a key that is held.

@@ -117,6 +117,10 @@ fn form(at: &At) -> AnyView {
 /// A hold point that is not answered: what is missing, and the way to it.
 fn hold_point(at: &At, held: Held) -> AnyView {
     let (title, sentence) = text::hold_point(at.lang, held.point);
+    let now = held.answer_at.zip(held.given);
+    let sentence = now.map_or(sentence, |(question, given)| {
+        text::follows(at.lang, question.step, given)
+    });
     let id = at.open.log.0.clone();
     let route = match held.answer_at {
         Some(key) => Route::Step(id, key),

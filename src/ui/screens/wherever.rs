@@ -8,7 +8,7 @@ use crate::text::{self, Desk, FaceWord, Flow, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
-use crate::ui::parts::strip::banners;
+use crate::ui::parts::strip::{again, banners};
 use crate::ui::route::Route;
 use crate::ui::screens::{flow, practice};
 use crate::ui::state::{App, Open};
@@ -31,6 +31,7 @@ pub fn wherever(app: App) -> AnyView {
             <main class="desk where">
                 <h1>{text::say(lang, Say::Where)}</h1>
                 {banners(app)}
+                {again(&open, lang)}
                 {flow::in_yard(app, &open)}
                 {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(id()).to_hash())}
                 <nav class="where__ways">
@@ -80,6 +81,7 @@ fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Any
     let state = match status(&open.sheet, spec) {
         Status::Done => text::say(lang, Say::StepsDone).to_owned(),
         Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
+        Status::Held => text::held_title(lang).to_owned(),
         Status::Partly(done, of) => text::step_of(lang, done.into(), of.into()),
         Status::NotDone(because) => text::not_done_because(
             lang,

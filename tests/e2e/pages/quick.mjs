@@ -1,16 +1,19 @@
 // The quickest way into a state: a practice job that is walked, or a file that is opened.
 import { expect } from "@playwright/test";
 
+/** What a list answers that is all right. */
+const ALL = /^Yes to all \d$/;
+
 /** What an uneventful job answers at each screen, by its name on the glass. Where one screen tells
  * several steps together that is the name of the first; on a low glass each stands alone. */
 const USUAL = {
-  "The ground": "Safe to work here",
+  "The ground": ALL,
   "The right car": "Same car",
   "Odometer": (quick) => quick.number("81204", "Keep the odometer"),
   "Warning lamps": "No lamps",
-  "Key, box and car": "All answered",
+  "Key, box and car": ALL,
   "Yes to inspection": "Yes, by word",
-  "Four looks first": "All four looked at",
+  "Pre-drive check": ALL,
   "Picture: as found": (quick) => quick.notDone("No time"),
   "Picture: what stays": (quick) => quick.notDone("No time"),
   "Picture: what went wrong": (quick) => quick.notDone("No time"),
@@ -26,7 +29,7 @@ const USUAL = {
   "Heat: this hub": (quick) => quick.number("97", "Keep the heat"),
   "Heat: other side": (quick) => quick.number("95", "Keep the heat"),
   "Hold the car": "Held and chocked",
-  "Jack and stand": (quick) => quick.pictured("On the stand"),
+  "Jack and stand": ALL,
   "Picture: stand": (quick) => quick.notDone("No time"),
   "Shove": "It stands firm",
   "Wheel nuts tight": "All tight",
@@ -53,7 +56,7 @@ const USUAL = {
   "Picture: sensor wire": (quick) => quick.notDone("No time"),
   "Free the sensor wire": "Wire is free",
   "Hub out": "Hub is out",
-  "New beside old": (quick) => quick.pictured("All compared"),
+  "New beside old": (quick) => quick.pictured(ALL),
   "Picture: old and new": (quick) => quick.notDone("No time"),
   "Clean the seat": /^(Wire is clipped in|Seat is bright)$/,
   "Offer the hub": "In, bolts by hand",
@@ -77,9 +80,10 @@ const USUAL = {
   "Wheel nuts": /clicked$/,
   "Pedal first": "Pedal is firm",
   "Lamps and sensor": "No lamps",
-  "Road test again": "All answered",
+  "Before it moves": ALL,
+  "Road test again": ALL,
   "Before and after": "Go on",
-  "Nothing left behind": "All counted",
+  "Nothing left behind": (quick) => quick.last(),
   "Re-torque due": (quick) => quick.due(),
   "Signature": (quick) => quick.sign("Keep the signature"),
   "Report and file": "Handed over",
@@ -167,7 +171,23 @@ export class Quick {
     const name = label.replace(/^[^:]*: /, "");
     const answer = answers[label] ?? answers[name] ?? USUAL[name];
     if (!answer) throw new Error(`Nothing is known to answer at "${label}".`);
+    await this.unfold();
     await this.goOn(() => (typeof answer === "function" ? answer(this) : this.key(answer).tap()));
+  }
+
+  /** Brings on the glass what lies below its edge: until then no key answers. */
+  async unfold() {
+    const more = this.key("More below ↓");
+    for (;;) {
+      const state = () => this.main.evaluate((main) => {
+        const keys = main.querySelector("fieldset.step__keys");
+        const below = main.querySelector(".step__more:not([hidden])");
+        return below ? "below" : keys?.disabled ? "wait" : "whole";
+      });
+      await expect.poll(state).not.toBe("wait");
+      if ((await state()) !== "below") return;
+      await more.tap();
+    }
   }
 
   /** Does something and waits until the glass shows another thing to do. */
@@ -208,6 +228,12 @@ export class Quick {
   async due() {
     if (await this.key("Keep the date").count()) await this.key("Keep the date").tap();
     else await this.sign("Keep the signature");
+  }
+
+  /** Key and old part, with the re-torque and the signature where all are on the glass. */
+  async last() {
+    if (await this.key(ALL).count()) await this.key(ALL).tap();
+    else await this.due();
   }
 
   /** The list of the signs of the road: a tap on each that was noticed, and no to the rest. */

@@ -41,6 +41,8 @@ pub fn card(at: &At, item: CardItem) -> AnyView {
     let offered = RwSignal::new(Vec::<SpecCard>::new());
     let form = CardForm::new(at, item);
     let trouble = RwSignal::new(None);
+    // What is only confirmed must have been on the screen whole.
+    let at = &at.looked_at_while(Signal::derive(move || mode.get() == Mode::Offer));
     look_up(at, item, offered, mode);
     Effect::new(move |_| {
         if mode.get() == Mode::Fields {

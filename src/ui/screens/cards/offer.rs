@@ -42,6 +42,7 @@ pub fn body(at: &At, offered: RwSignal<Vec<SpecCard>>) -> AnyView {
             {said.collect_view()}
             <p class="hint">{from} " · " <b>{aged(at.lang, card)}</b></p>
             <p>{rest}</p>
+            {at.below.end()}
         </section>
     }
     .into_any()

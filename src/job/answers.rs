@@ -1,0 +1,94 @@
+//! What was answered, answer by answer, and what follows from it by the one table of the trade.
+
+use crate::job::entry::Reply;
+use crate::job::progress::{Status, has_sign, status};
+use crate::job::sheet::Sheet;
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::{
+    Check, Form, Given, Pick, Plan, Scope, Sign, Step, StepKey, StepSpec, hold, sign_gone,
+    stays_open,
+};
+
+/// A question whose answer holds something, and for what it holds it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Holding {
+    /// The question.
+    pub question: StepKey,
+    /// The answer, or the row of it, that holds.
+    pub given: Given,
+    /// What waits.
+    pub scope: Scope,
+}
+
+/// The answers in a reply to a step; a list that was not looked at has each of its rows so.
+pub fn given(spec: &StepSpec, reply: &Reply) -> Vec<Given> {
+    match (reply, &spec.form) {
+        (Reply::NotDone(_), Form::Checks(rows)) => {
+            let not_done = |check: &Check| Given::Row(*check, Answer::NotDone);
+            rows.iter().map(not_done).collect()
+        }
+        (Reply::Checked(rows), _) => rows.iter().map(|(c, a)| Given::Row(*c, *a)).collect(),
+        (Reply::NotDone(_), _) => vec![Given::NotDone],
+        (Reply::Said(answer), _) => vec![Given::Said(*answer)],
+        (Reply::Picked(pick), _) => vec![Given::Picked(*pick)],
+        (Reply::Felt(felt), _) => vec![Given::Felt(*felt)],
+        (Reply::FoundLoose(0), _) => vec![Given::Picked(Pick::NoneLoose)],
+        (Reply::FoundLoose(_), _) => vec![Given::Picked(Pick::SomeLoose)],
+        (Reply::Done | Reply::Number(_), _) => vec![Given::Done],
+    }
+}
+
+/// The first answer at a step that holds something.
+pub fn holding(sheet: &Sheet, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
+    let reply = sheet.reply(spec.key)?;
+    // What stands in an entry of its own is there, whatever was said of it before.
+    if !is_replied(&spec.form) && status(sheet, spec) == Status::Done {
+        return None;
+    }
+    let found = given(spec, reply)
+        .into_iter()
+        .find_map(|given| hold(spec.key, given, plan).map(|scope| (given, scope)));
+    found.map(|(given, scope)| Holding {
+        question: spec.key,
+        given,
+        scope,
+    })
+}
+
+/// Whether a step is answered by a reply alone.
+const fn is_replied(form: &Form) -> bool {
+    matches!(
+        form,
+        Form::Do | Form::Ask | Form::Checks(_) | Form::Choice(_) | Form::Swing | Form::Number(_)
+    )
+}
+
+/// Whether a reply leaves its step open.
+pub(super) fn is_open_after(spec: &StepSpec, reply: &Reply) -> bool {
+    given(spec, reply)
+        .into_iter()
+        .any(|given| stays_open(spec.key, given))
+}
+
+/// The signs of the road that were there before the work and were noticed again after it.
+pub fn still_there(sheet: &Sheet) -> Vec<Sign> {
+    after_on_the_road(sheet, Answer::No)
+}
+
+/// The signs that were there before the work and were not tried after it.
+pub fn not_tried(sheet: &Sheet) -> Vec<Sign> {
+    after_on_the_road(sheet, Answer::NotDone)
+}
+
+fn after_on_the_road(sheet: &Sheet, answer: Answer) -> Vec<Sign> {
+    let signs = Sign::ALL.iter().copied();
+    match sheet.reply(StepKey::once(Step::ProveRoad)) {
+        Some(Reply::Checked(rows)) => signs
+            .filter(|sign| rows.contains(&(sign_gone(*sign), answer)))
+            .collect(),
+        Some(Reply::NotDone(_)) if answer == Answer::NotDone => {
+            signs.filter(|sign| has_sign(sheet, *sign)).collect()
+        }
+        _ => Vec::new(),
+    }
+}

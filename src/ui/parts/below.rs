@@ -1,0 +1,75 @@
+//! What lies below the lower edge of a step: until its end has been on the screen no key answers.
+
+use leptos::html::Span;
+use leptos::prelude::*;
+
+use crate::platform::edge::{Edge, page_down};
+use crate::text::{self, Lang};
+
+/// Whether the end of what a step says has been on the screen.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum End {
+    /// The browser has not said yet.
+    Unknown,
+    /// It lies below the lower edge.
+    Below,
+    /// It has been on the screen.
+    Seen,
+}
+
+/// The end of what a step says, as far as it was seen.
+#[derive(Clone, Copy)]
+pub struct Below {
+    end: NodeRef<Span>,
+    state: RwSignal<End>,
+    asks: Signal<bool>,
+}
+
+impl Below {
+    /// Where `asks` says so, the keys wait for the end to be seen; what is typed at the desk never
+    /// does.
+    pub fn new(asks: Signal<bool>) -> Self {
+        let (end, state) = (NodeRef::<Span>::new(), RwSignal::new(End::Unknown));
+        let edge = StoredValue::new_local(None);
+        end.on_load(move |it| {
+            let watched = Edge::watch(&it, move |seen| {
+                state.try_update(|state| {
+                    if *state != End::Seen {
+                        *state = if seen { End::Seen } else { End::Below };
+                    }
+                });
+            });
+            if watched.is_none() {
+                state.set(End::Seen);
+            }
+            edge.set_value(watched);
+        });
+        Self { end, state, asks }
+    }
+
+    /// Whether something has not been on the screen yet.
+    pub fn is_open(self) -> bool {
+        self.asks.get() && self.state.get() != End::Seen
+    }
+
+    /// The end itself, to stand behind everything that is to be seen.
+    pub fn end(self) -> AnyView {
+        view! { <span class="step__end" node_ref=self.end></span> }.into_any()
+    }
+
+    /// The key that brings on the screen what lies below.
+    pub fn key(self, lang: Lang, hidden: impl Fn() -> bool + Send + 'static) -> AnyView {
+        let down = move |_| {
+            if let Some(end) = self.end.get_untracked() {
+                page_down(&end);
+            }
+        };
+        let shut = move || hidden() || !self.asks.get() || self.state.get() != End::Below;
+        view! {
+            <button type="button" class="key step__more" hidden=shut on:click=down>
+                {text::more_below(lang)}
+            </button>
+        }
+        .into_any()
+    }
+}

@@ -1,0 +1,508 @@
+//! Every answer to every question: what the table says follows from it happens, and every hold can
+//! be lifted.
+//!
+//! The steps are those that jobs really come to, each of them with every answer that its form takes.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/record.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod record;
+#[path = "support/technician.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod technician;
+
+use std::collections::BTreeSet;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+use hubslate::job::answers::{given, not_tried, still_there};
+use hubslate::job::ending::proposed;
+use hubslate::job::entry::{Ending, Reply, What};
+use hubslate::job::together::no_to;
+use hubslate::job::{Sheet, Status, held, judge, next, plan, status};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::play::{Decision, Felt, Reason};
+use hubslate::trade::wheel_end::{
+    Because, Check, Consequence, Evidence, Form, Given, HoldPoint, Noted, NutPosition, Scope,
+    SetName, Start, Step, StepKey, StepSpec, When, consequences, is_work, sign_of,
+};
+use hubslate::units::Decimal;
+use record::{HERE, Job};
+use technician::{Story, begin, consent, next_key, steps};
+
+/// More steps than any job has.
+const FAR_TOO_MANY: usize = 250;
+
+/// The courses that a job can take, and where its nut is tightened.
+fn stories() -> Vec<Story> {
+    let nuts = NutPosition::ALL.iter().map(|nut| Story {
+        nut: *nut,
+        ..Story::REPLACED
+    });
+    let mut all: Vec<Story> = nuts.collect();
+    all.push(Story {
+        start: Start::AtCar,
+        again: true,
+        ..Story::REPLACED
+    });
+    all.push(Story {
+        decision: Decision::Watch,
+        ..Story::REPLACED
+    });
+    all.push(Story {
+        decision: Decision::Stop,
+        yes: false,
+        ..Story::REPLACED
+    });
+    all
+}
+
+/// What a technician taps whose new part is good; on a car whose nut is tightened on the ground
+/// nothing is felt by hand.
+fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
+    let mut whats = technician::answer(sheet, spec, story);
+    for what in &mut whats {
+        match what {
+            What::Reading(reading) if reading.set.when == When::After => {
+                reading.divisions = Decimal::parse("0").unwrap();
+            }
+            What::Answered(_, Reply::Felt(felt)) if story.nut == NutPosition::OnGround => {
+                *felt = Felt::Nothing;
+            }
+            _ => {}
+        }
+    }
+    whats
+}
+
+/// The answer after which the work simply goes on.
+fn good(spec: &StepSpec) -> Option<Reply> {
+    Some(match &spec.form {
+        // Of a sign that something is wrong the good answer is that it was not noticed.
+        _ if sign_of(spec.key.step).is_some() => no_to(spec),
+        Form::Ask => Reply::Said(Answer::Yes),
+        Form::Checks(checks) => Reply::Checked(checks.iter().map(|c| (*c, Answer::Yes)).collect()),
+        Form::Choice(picks) => Reply::Picked(picks[0]),
+        Form::Swing => Reply::Felt(Felt::Nothing),
+        Form::Do => Reply::Done,
+        _ => return None,
+    })
+}
+
+/// Every answer that a step takes, with the row that it turns.
+fn replies(spec: &StepSpec) -> Vec<(Reply, Option<Check>)> {
+    let mut all: Vec<(Reply, Option<Check>)> = Vec::new();
+    match &spec.form {
+        Form::Ask => all.extend(Answer::ALL.iter().map(|a| (Reply::Said(*a), None))),
+        Form::Choice(picks) => all.extend(picks.iter().map(|p| (Reply::Picked(*p), None))),
+        Form::Swing => all.extend(Felt::ALL.iter().map(|f| (Reply::Felt(*f), None))),
+        Form::Checks(checks) => {
+            for turned in checks {
+                for answer in [Answer::No, Answer::NotDone] {
+                    let rows = checks.iter().map(|check| match check == turned {
+                        true => (*check, answer),
+                        false => (*check, Answer::Yes),
+                    });
+                    all.push((Reply::Checked(rows.collect()), Some(*turned)));
+                }
+            }
+        }
+        _ => {}
+    }
+    all.push((Reply::NotDone(Because::Other), None));
+    all
+}
+
+fn after(job: &Job, what: What) -> Job {
+    let mut job = job.clone();
+    job.tap(vec![what]);
+    job
+}
+
+fn said(job: &Job, spec: &StepSpec, reply: &Reply) -> Job {
+    after(job, What::Answered(spec.key, reply.clone()))
+}
+
+/// Does what comes next until `stop` holds of it, or nothing does; the steps that were asked.
+fn walk(
+    job: &mut Job,
+    story: Story,
+    stop: impl Fn(&StepSpec) -> bool,
+) -> (BTreeSet<String>, Option<StepSpec>) {
+    let mut asked = BTreeSet::new();
+    for _ in 0..FAR_TOO_MANY {
+        let sheet = job.sheet();
+        let steps = steps(&sheet);
+        let Some(spec) = next(&sheet, &steps) else {
+            return (asked, None);
+        };
+        let held = held(&sheet, &steps, spec);
+        if stop(spec) || spec.form == Form::End {
+            return (asked, Some(spec.clone()));
+        }
+        asked.insert(format!("{:?} {:?}", spec.key, spec.form));
+        // What is held is not done; where it stays open by that, the walk is at its end.
+        let whats = match held {
+            Some(_) => vec![What::Answered(spec.key, Reply::NotDone(Because::NotSafe))],
+            None => answer(&sheet, spec, story),
+        };
+        job.tap(whats);
+        if next_key(&job.sheet()) == Some(spec.key) {
+            return (asked, None);
+        }
+    }
+    panic!("the job does not end");
+}
+
+/// What all the readings of a job come to.
+fn readings(sheet: &Sheet) -> String {
+    let sets = [(When::Before, 1), (When::Before, 2), (When::After, 1)];
+    let sets = sets.map(|(when, nth)| judge::measured(sheet, HERE, SetName { when, nth }));
+    format!("{sets:?}")
+}
+
+fn proof(sheet: &Sheet) -> String {
+    let ending = proposed(sheet, &plan(sheet));
+    format!(
+        "{:?} {:?} {:?} {ending:?}",
+        judge::after(sheet, HERE),
+        still_there(sheet),
+        not_tried(sheet)
+    )
+}
+
+/// One answer at one step of one story.
+struct Case<'a> {
+    story: Story,
+    before: &'a Job,
+    spec: &'a StepSpec,
+    reply: &'a Reply,
+    given: Given,
+}
+
+impl Case<'_> {
+    fn name(&self) -> String {
+        format!(
+            "{} · {:?} · {:?}",
+            self.spec.key.code(),
+            self.given,
+            self.story
+        )
+    }
+
+    fn after(&self) -> Job {
+        said(self.before, self.spec, self.reply)
+    }
+
+    /// The job with the answer after which the work goes on.
+    fn well(&self) -> Job {
+        match good(self.spec) {
+            Some(reply) => said(self.before, self.spec, &reply),
+            None => {
+                let whats = answer(&self.before.sheet(), self.spec, self.story);
+                let mut job = self.before.clone();
+                job.tap(whats);
+                job
+            }
+        }
+    }
+
+    /// The answer again, this time as it should be.
+    fn put_right(&self, job: &Job) -> Job {
+        let mut job = job.clone();
+        let whats = match good(self.spec) {
+            Some(reply) => vec![What::Answered(self.spec.key, reply)],
+            None => answer(&job.sheet(), self.spec, self.story),
+        };
+        job.tap(whats);
+        job
+    }
+
+    fn stays_here(&self) {
+        let now = self.after();
+        let sheet = now.sheet();
+        let steps = steps(&sheet);
+        assert_eq!(next_key(&sheet), Some(self.spec.key), "{}", self.name());
+        assert_eq!(status(&sheet, self.spec), Status::Held, "{}", self.name());
+        let later = steps
+            .iter()
+            .skip_while(|spec| spec.key != self.spec.key)
+            .skip(1);
+        for work in later.filter(|spec| is_work(spec)) {
+            assert!(
+                held(&sheet, &steps, work).is_some(),
+                "{} lets {:?}",
+                self.name(),
+                work.key
+            );
+        }
+        let right = self.put_right(&now).sheet();
+        assert!(status(&right, self.spec).is_settled(), "{}", self.name());
+    }
+
+    /// Whether the story comes to a step that the answer holds.
+    fn holds(&self, scope: Scope) -> bool {
+        let mut job = self.after();
+        let covered = |spec: &StepSpec| scope.covers(self.spec.key, spec);
+        let (_, Some(work)) = walk(&mut job, self.story, covered) else {
+            return false;
+        };
+        if !covered(&work) {
+            return false;
+        }
+        let point = |job: &Job| {
+            let sheet = job.sheet();
+            let steps = steps(&sheet);
+            let work = steps.iter().find(|spec| spec.key == work.key)?;
+            held(&sheet, &steps, work).map(|held| held.point)
+        };
+        if work.form == Form::End {
+            let sheet = job.sheet();
+            assert_eq!(
+                proposed(&sheet, &plan(&sheet)),
+                Ending::LeftUnfinished,
+                "{}",
+                self.name()
+            );
+        }
+        assert!(point(&job).is_some(), "{} lets {:?}", self.name(), work.key);
+        let right = point(&self.put_right(&job));
+        assert_ne!(
+            right,
+            Some(HoldPoint::Answer),
+            "{} is not lifted",
+            self.name()
+        );
+        true
+    }
+
+    fn follows(&self, consequence: Consequence) -> bool {
+        let now = || self.after().sheet();
+        let ending_of = |mut job: Job| {
+            let asked = walk(&mut job, self.story, |_| false).0;
+            (asked, job)
+        };
+        match consequence {
+            Consequence::GoesOn => {
+                assert!(status(&now(), self.spec).is_settled(), "{}", self.name());
+            }
+            Consequence::Holds(Scope::Here) => self.stays_here(),
+            Consequence::Holds(scope) => return self.holds(scope),
+            Consequence::Stops(sign) => {
+                let verdict = judge::verdict(&now(), HERE);
+                assert_eq!(verdict.decision, Decision::Stop, "{}", self.name());
+                assert!(
+                    verdict.reasons.contains(&Reason::MustNotDrive(sign)),
+                    "{}",
+                    self.name()
+                );
+            }
+            Consequence::IsEvidence(Evidence::Decision) => {
+                // As it stands now, or as it stands when the decision is made.
+                let verdict = |job: &Job| judge::verdict(&job.sheet(), HERE);
+                let decided = |mut job: Job| {
+                    walk(&mut job, self.story, |spec| spec.key.step == Step::Decide);
+                    verdict(&job)
+                };
+                let (this, well) = (self.after(), self.well());
+                let tells = verdict(&this) != verdict(&well) || decided(this) != decided(well);
+                return tells || verdict(&self.after()) != verdict(self.before);
+            }
+            Consequence::IsEvidence(Evidence::Reading) => {
+                let [this, well] = [self.after(), self.well()].map(|job| ending_of(job).1.sheet());
+                return readings(&this) != readings(&well);
+            }
+            Consequence::IsEvidence(Evidence::Proof) => {
+                return proof(&now()) != proof(&self.well().sheet());
+            }
+            Consequence::Asks => {
+                return ending_of(self.after()).0 != ending_of(self.well()).0;
+            }
+            Consequence::IsNoted(Noted::StaysLoose) => {
+                let loose = self.before.sheet().loose();
+                assert_eq!(now().loose(), loose, "{}", self.name());
+            }
+            Consequence::IsNoted(_) => {
+                assert_eq!(
+                    now().reply(self.spec.key),
+                    Some(self.reply),
+                    "{}",
+                    self.name()
+                );
+            }
+        }
+        true
+    }
+}
+
+/// Goes through every answer of every step that the stories come to.
+///
+/// What depends on what comes later has to happen in one story at least; the rest in each of them.
+#[test]
+fn no_answer_is_without_its_consequence_and_every_hold_can_be_lifted() {
+    let mut seen: BTreeSet<String> = BTreeSet::new();
+    let mut open: BTreeSet<String> = BTreeSet::new();
+    let mut failed: BTreeSet<String> = BTreeSet::new();
+    let mut answers = 0;
+    for story in stories() {
+        let mut job = begin(story);
+        while let Some(key) = next_key(&job.sheet()) {
+            let sheet = job.sheet();
+            let all = steps(&sheet);
+            let spec = all.iter().find(|spec| spec.key == key).unwrap();
+            for (reply, turned) in replies(spec) {
+                for given in given(spec, &reply) {
+                    let rest = matches!((given, turned), (Given::Row(c, _), Some(t)) if c != t);
+                    if rest {
+                        continue;
+                    }
+                    answers += 1;
+                    let follows = consequences(key, given, &plan(&sheet));
+                    assert!(!follows.is_empty(), "{key:?} {given:?}");
+                    for consequence in follows {
+                        let place = format!("{} {given:?} {consequence:?}", key.step.code());
+                        if seen.contains(&place) {
+                            continue;
+                        }
+                        let case = Case {
+                            story,
+                            before: &job,
+                            spec,
+                            reply: &reply,
+                            given,
+                        };
+                        let follows = || case.follows(*consequence);
+                        match catch_unwind(AssertUnwindSafe(follows)) {
+                            Ok(true) => _ = seen.insert(place),
+                            Ok(false) => _ = open.insert(place),
+                            Err(_) => _ = failed.insert(place),
+                        }
+                    }
+                }
+            }
+            job.tap(answer(&sheet, spec, story));
+        }
+    }
+    let open: Vec<&String> = open.iter().filter(|place| !seen.contains(*place)).collect();
+    assert!(failed.is_empty(), "{failed:#?}");
+    assert!(open.is_empty(), "never seen to happen:\n{open:#?}");
+    assert!(answers > 500, "only {answers} answers");
+}
+
+#[test]
+fn a_refused_consent_takes_the_course_of_a_refusal() {
+    let asks = |step: Step, story: Story| {
+        let key = match step {
+            Step::Agree => StepKey::at(step, HERE),
+            _ => StepKey::once(step),
+        };
+        let job = technician::walk_to(story, key);
+        let steps_of = |yes| {
+            let sheet = after(&job, consent(key, yes)).sheet();
+            steps(&sheet)
+                .iter()
+                .map(|spec| spec.key)
+                .collect::<Vec<_>>()
+        };
+        assert_ne!(steps_of(true), steps_of(false), "{step:?}");
+    };
+    asks(Step::TeardownYes, Story::REPLACED);
+    asks(Step::Agree, Story::REPLACED);
+}
+
+#[test]
+fn no_work_can_be_reached_by_its_address_before_what_it_rests_on() {
+    let ended = technician::walk_to(Story::REPLACED, StepKey::once(Step::End)).sheet();
+    let steps = steps(&ended);
+    let fresh = begin(Story::REPLACED).sheet();
+    let work = |spec: &&StepSpec| {
+        let moves = !spec.changes.is_empty() || matches!(spec.form, Form::Turn(_));
+        moves && is_work(spec)
+    };
+    let mut count = 0;
+    for spec in steps.iter().filter(work) {
+        count += 1;
+        assert!(held(&fresh, &steps, spec).is_some(), "{:?}", spec.key);
+    }
+    assert!(count > 20);
+}
+
+#[test]
+fn a_car_that_was_lowered_is_shoved_again_before_anything_comes_loose() {
+    let mut job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));
+    job.tap(vec![What::Ended(hubslate::job::entry::Ended {
+        ending: Ending::Finished,
+        charge: None,
+    })]);
+    let sheet = job.sheet();
+    let all = steps(&sheet);
+    let off = all.iter().filter(|spec| {
+        spec.changes
+            .iter()
+            .any(|change| change.to < hubslate::trade::wheel_end::Hold::ByHand)
+    });
+    let mut count = 0;
+    for spec in off.filter(|spec| spec.key.step != Step::CrackWheelNuts) {
+        count += 1;
+        let point = held(&sheet, &all, spec).map(|held| held.point);
+        assert_eq!(point, Some(HoldPoint::Stand), "{:?}", spec.key);
+    }
+    assert!(count > 5);
+}
+
+#[test]
+fn an_ended_job_that_is_loosened_again_is_open_again() {
+    let mut job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));
+    job.tap(vec![What::Ended(hubslate::job::entry::Ended {
+        ending: Ending::Finished,
+        charge: None,
+    })]);
+    assert!(job.sheet().ended().is_some());
+    assert!(!job.sheet().is_open_again());
+    let sheet = job.sheet();
+    let all = steps(&sheet);
+    let crack = all
+        .iter()
+        .find(|spec| spec.key.step == Step::CrackWheelNuts)
+        .unwrap();
+    job.tap(hubslate::job::done(&sheet, crack, Reply::Done));
+    let again = job.sheet();
+    assert!(again.is_open_again());
+    assert_eq!(again.ended(), None);
+    // The lug nuts come back to their spec at the step that did it before.
+    assert_eq!(
+        next_key(&again),
+        Some(StepKey::at(Step::TurnWheelNuts, HERE))
+    );
+    job.tap(technician::turn(
+        &again,
+        StepKey::at(Step::TurnWheelNuts, HERE),
+        hubslate::trade::wheel_end::Group::WheelNuts,
+    ));
+    // Tight again, it is looked under once more and ended once more.
+    assert_eq!(next_key(&job.sheet()), Some(StepKey::once(Step::Clear)));
+    assert_eq!(job.sheet().ended(), None);
+}
+
+#[test]
+fn the_chocks_stay_until_the_pedal_is_firm_and_nothing_moves_before_all_is_out() {
+    let order = [
+        Step::ProvePedal,
+        Step::Clear,
+        Step::ProveLamps,
+        Step::ProveRoad,
+    ];
+    let job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));
+    let steps = steps(&job.sheet());
+    let place = |step| steps.iter().position(|spec| spec.key.step == step);
+    let places: Vec<_> = order
+        .iter()
+        .map(|step| place(*step).unwrap_or_else(|| panic!("{step:?}")))
+        .collect();
+    assert!(places.is_sorted(), "{places:?}");
+}
