@@ -3,8 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
-    Carried, Consent, Decided, Due, DueKind, Ended, Ending, Entry, EntryId, Opened, Paid, Part,
-    PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
+    Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Opened, Paid, Part, PersonField,
+    Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
 };
 use crate::job::key::{Key, care};
 use crate::job::mishap::open_mishap;
@@ -14,6 +14,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
 
 mod bench;
+mod ended;
 
 /// What a person must know about the record itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -355,40 +356,6 @@ impl Sheet {
     pub fn due(&self, kind: DueKind) -> Option<&Due> {
         match self.fact(&Key::Due(kind)) {
             Some(What::Due(due)) => Some(due),
-            _ => None,
-        }
-    }
-
-    /// How the job ended; nothing where it was loosened again since.
-    pub fn ended(&self) -> Option<&Ended> {
-        self.once_ended().filter(|_| !self.is_open_again())
-    }
-
-    /// Whether the job had ended well and something was loosened since: it is open again, until it
-    /// is ended again.
-    pub fn is_open_again(&self) -> bool {
-        let over = |ended: &Ended| ended.ending != Ending::LeftUnfinished;
-        let ended = self.place(&Key::Ended).or(self.place(&Key::FromPaper));
-        self.once_ended().is_some_and(over) && ended < self.last_loosened()
-    }
-
-    /// The place of the last entry that took something off or loosened it.
-    pub(super) fn last_loosened(&self) -> Option<usize> {
-        let loosens = |what: &What| match what {
-            What::Moved(moved) => moved.to < Hold::ByHand,
-            What::Also(_) | What::Mishap(_) => true,
-            _ => false,
-        };
-        let places = self.counting_places();
-        places
-            .filter(|(_, e)| loosens(&e.what))
-            .map(|(place, _)| place)
-            .last()
-    }
-
-    fn once_ended(&self) -> Option<&Ended> {
-        match self.fact(&Key::Ended) {
-            Some(What::Ended(ended)) => Some(ended),
             _ => None,
         }
     }

@@ -7,7 +7,7 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, Position};
 use hubslate::trade::play::{Dial, Felt};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Because, Check, Pick, Start, When};
+use hubslate::trade::wheel_end::{Because, Pick, Start, When};
 use hubslate::units::LengthUnit;
 
 use crate::parts::{cards, carried, day, estimate, fahrenheit, miles, play, price};
@@ -130,15 +130,8 @@ pub fn declined_stop() -> Story {
 /// A hum that comes from saw-toothed tyres: nothing is wrong with the bearing.
 pub fn nothing_wrong() -> Story {
     let mut replies = common();
-    let looked = [
-        (Check::NutsAsFound, Answer::Yes),
-        (Check::WheelUpright, Answer::Yes),
-        (Check::PedalFirm, Answer::Yes),
-        (Check::Tyres, Answer::No),
-    ];
     replies.extend([
         ("odometer", miles("38415")),
-        ("before_driving", Reply::Checked(looked.to_vec())),
         ("sign_speed", said(Answer::Yes)),
         ("sign_swerve", Reply::Picked(Pick::NoChange)),
         ("sign_coast", said(Answer::Yes)),
