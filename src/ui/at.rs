@@ -64,7 +64,8 @@ impl At {
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
         let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
-        let asks = spec.phase != Phase::Pack && !matches!(spec.form, Form::Card(_));
+        let typed = spec.phase == Phase::Pack && !matches!(spec.form, Form::Kit | Form::Ready);
+        let asks = !typed && !matches!(spec.form, Form::Card(_));
         Self {
             app,
             open,

@@ -1,4 +1,4 @@
-//! The kit: everything is taken to be on board, and only what is missing is tapped.
+//! The kit: what is missing is tapped, and one key says that the rest is on board.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -56,13 +56,13 @@ fn row(lang: Lang, lacks: RwSignal<Vec<KitItem>>, item: KitItem) -> AnyView {
             }
         });
     };
+    // What was not tapped is on board only once the key says so.
     let word = move || {
-        let word = if lacking() {
-            Desk::Missing
+        if lacking() {
+            text::desk(lang, Desk::Missing)
         } else {
-            Desk::OnBoard
-        };
-        text::desk(lang, word)
+            "–"
+        }
     };
     view! {
         <li>
