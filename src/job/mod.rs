@@ -8,6 +8,7 @@ pub mod angled;
 pub mod bill;
 pub mod book;
 pub mod caption;
+pub mod dial_setup;
 pub mod ending;
 pub mod entry;
 pub mod facts;
