@@ -127,8 +127,10 @@ impl Last {
         }
         let side = |side| sheet.reading(corner, set, place.2, side);
         let pull = side(Side::Pull)?;
+        let zero = |push: &&Reading| Divisions::typed(&push.divisions) == Divisions::ZERO;
+        let push = side(Side::Push).filter(|push| !zero(push));
         Some(Self {
-            push: side(Side::Push).map(|push| push.divisions.as_typed().to_owned()),
+            push: push.map(|push| push.divisions.as_typed().to_owned()),
             pull: pull.divisions.as_typed().to_owned(),
             turns: pull.turns,
         })

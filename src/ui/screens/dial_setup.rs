@@ -149,10 +149,12 @@ impl Picked {
         let legend = text::reading(lang, ReadingWord::Force);
         let force = (forces.len() > 1).then(|| picks(legend, forces, self.force, |_| {}));
         view! {
-            {picks(label(ReportWord::Method), owned(methods), self.method, |_| {})}
-            {picks(label(ReportWord::Place), owned(places), self.place, |_| {})}
-            {picks(label(ReportWord::Rig), owned(rigs), self.rig, |_| {})}
-            {force}
+            <div class="setup__picks">
+                {picks(label(ReportWord::Method), owned(methods), self.method, |_| {})}
+                {picks(label(ReportWord::Place), owned(places), self.place, |_| {})}
+                {picks(label(ReportWord::Rig), owned(rigs), self.rig, |_| {})}
+                {force}
+            </div>
         }
         .into_any()
     }
