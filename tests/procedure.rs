@@ -32,7 +32,7 @@ fn place(phase: Phase) -> usize {
 /// tightening, and a corner after the one before it.
 fn may_run_back(from: &StepSpec, to: &StepSpec) -> bool {
     let second_set =
-        (Phase::Decide, Phase::Gauge) == (from.phase, to.phase) && to.key.step == Step::RigAgain;
+        (Phase::Decide, Phase::Gauge) == (from.phase, to.phase) && to.key.step == Step::RigTip;
     let proof =
         (Phase::Prove, Phase::Tighten) == (from.phase, to.phase) && from.key.corner.is_some();
     let next_corner = from.key.corner.is_some()

@@ -102,6 +102,11 @@ class Job:
         found = [(i, b) for i, k, b in self.told if k == "reading" and is_it(b)]
         return found[-1] if found else None
 
+    def way(self, corner, when, nth):
+        """How the dial was set up for a set, as recorded there; none where it was not."""
+        told = self.last("dial_setup", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
+        return told and told["way"]
+
     def marks(self, corner, when, nth):
         step = {("before", 1): f"rig_push@{corner}", ("before", 2): f"rig_again@{corner}"}
         flex = self.pick(step.get((when, nth), f"rig_push@{corner}.2"))
@@ -114,6 +119,8 @@ class Job:
         early = bool(loosened) and read is not None and loosened[0] < read
         if when == "before" and nut != "nut_retorqued" and (nut == "nut_slack" or early):
             marks.append("nut_slack")
+        if self.way(corner, when, nth) is None:
+            marks.append("method_not_recorded")
         return FLEX.get(flex, 1.0), marks
 
 
@@ -161,15 +168,18 @@ def differs(way, limit):
 
 
 def measure(job, corner, when, nth):
-    rounds = []
+    rounds, dials = [], []
     for n in (1, 2, 3):
-        pull = job.reading(corner, when, nth, n, "pull")
-        if pull:
-            push = job.reading(corner, when, nth, n, "push")
+        pull, push = (job.reading(corner, when, nth, n, side) for side in ("pull", "push"))
+        # A push after its pull begins the round again.
+        if pull and not (push and push[0] > pull[0]):
             rounds.append((number(push[1]["divisions"]) if push else 0.0, pull[1]))
+            dials += [side[1]["dial"] for side in (push, pull) if side]
     if not rounds:
         return None
-    dial, way = rounds[0][1]["dial"], rounds[0][1]["way"]
+    if any(dial != dials[0] for dial in dials):
+        return {"fault": "mixed_dials"}
+    dial, way = dials[0], job.way(corner, when, nth)
     plays = [play(dial, push, number(pull["divisions"]), pull.get("turns")) for push, pull in rounds]
     if None in plays:
         return {"fault": "round"}
@@ -357,14 +367,25 @@ class Run:
         face, self.division = self.dial["divisions_per_turn"], self.dial["graduation_mm"]
         read = [(p, b) for p, (_, b) in places.items() if "divisions" in b]
         near = lambda needle, to: to + (needle - to + face / 2) % face - face / 2
-        zero = near(number(read[0][1]["divisions"]), 0.0) if read else 0.0
+        start = number(read[0][1]["divisions"]) if read else 0.0
+        first = read[0][0] if read else None
+
+        def gone(place, b):
+            """From the first place: with its told turns, else the short way round."""
+            needle = number(b["divisions"])
+            told = b.get("turns") if place != first else 0
+            return needle + told * face - start if told is not None else near(needle, start) - start
         kept = [(p, b) for p, b in read if "left_out" not in b]
-        self.off = any(abs(near(number(b["divisions"]), zero)) > face for _, b in read)
-        self.mm = np.array([near(number(b["divisions"]), zero) * self.division for _, b in kept])
+        self.off = any(abs(number(b["divisions"])) > face for _, b in read)
+        short = face * self.division < UNSEEN_MM
+        untold = short and any(p != first and b.get("turns") is None for p, b in read)
+        mixed = any(b["dial"] != read[0][1]["dial"] for _, b in read)
+        self.mm = np.array([(near(start, 0.0) + gone(p, b)) * self.division for p, b in kept])
         self.deg = np.array([
             number(b["angle"]["number"]) * {"deg": 1, "turn": 360}[b["angle"]["unit"]] if "angle" in b
             else 360 * (p - 1) / b["places"] for p, b in kept])
-        self.fault = "off_the_dial" if self.off else "too_few" if len(kept) < 2 else None
+        self.fault = "mixed_dials" if mixed else "off_the_dial" if self.off else "ask_turns" if untold \
+            else "too_few" if len(kept) < 2 else None
 
     def fit(self, waves):
         """Least squares for mean and waves; what is left open has a name in its place."""

@@ -63,7 +63,7 @@ fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
         &[SignSpeed, SignSwerve, SignCoast, SignSurface, SignBrake],
         &[LiftStand],
         &[CrackWheelNuts, Shove],
-        &[GaugeClean, RigTip, RigPush],
+        &[GaugeClean, RigTip],
         &[Compare, ComparePhoto],
         &[Seat, Offer, RouteSensor],
         &[RotorOn, BracketOn],

@@ -1,7 +1,7 @@
 //! Measuring a new part once more: what is taken back so that its proof is asked for again.
 
 use crate::job::entry::{EntryId, Reply, Side, What};
-use crate::job::judge::flex_step;
+use crate::job::judge::{flex_step, setup_step};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
@@ -21,6 +21,8 @@ pub fn measure_again(sheet: &Sheet, steps: &[StepSpec], corner: Corner) -> Vec<W
         nth: 1,
     };
     let mut keys = vec![
+        Key::Step(setup_step(corner, set)),
+        Key::DialSetup(corner, set),
         Key::Step(flex_step(corner, set)),
         Key::Step(StepKey::at(Step::ProveSpin, corner)),
         Key::Step(StepKey::at(Step::ProveResult, corner)),

@@ -1,6 +1,7 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
 mod at;
+mod dial_setup;
 mod ended;
 mod flow;
 mod kept;
@@ -11,6 +12,7 @@ mod stock;
 mod thickness;
 
 pub use at::At;
+pub use dial_setup::DialSetup;
 pub use ended::{Charge, Ended, Ending};
 pub use flow::{DayTime, Held, Receipt, Slot};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
@@ -30,7 +32,7 @@ use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
-use crate::trade::play::{Decision, Dial, Felt, Place, Way};
+use crate::trade::play::{Decision, Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
 use crate::units::{
@@ -102,6 +104,8 @@ pub enum What {
     Mended(Item),
     /// A pass over several fasteners begins at the first.
     Pass(StepKey),
+    /// How the dial was set up for a set of rounds, as recorded there.
+    DialSetup(DialSetup),
     /// One side of one round on the dial.
     Reading(Reading),
     /// A decision, with what it rested on.
@@ -295,8 +299,6 @@ pub struct Reading {
     pub turns: Option<i32>,
     /// The dial it was read on, so that the reading stands by itself.
     pub dial: Dial,
-    /// The way it was taken.
-    pub way: Way,
 }
 
 /// A decision on a corner.

@@ -5,6 +5,7 @@
 use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
 use crate::job::nuts::{looked_wrong, nuts_are_loose};
+use crate::job::round::begun;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
@@ -12,12 +13,12 @@ use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
 use crate::trade::play::{
     After, BrakeHeld, Budget, Conformity, Dial, Divisions, Evidence, Felt, IndicatorError, Limit,
-    Mark, ReadingSet, RigFacts, Round, RoundError, SeriesFault, StopSign, Test, Verdict, Way,
-    can_prove, compare, decide, pass_after,
+    Mark, ReadingSet, RigFacts, Round, RoundError, SeriesFault, StopSign, Test, Verdict, can_prove,
+    compare, decide, pass_after,
 };
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Check, Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number,
+    Check, Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
 };
 use crate::units::{Length, Temperature, TemperatureUnit};
 
@@ -40,15 +41,6 @@ pub fn limit(sheet: &Sheet) -> Limit {
         .card(CardItem::PlayLimit)
         .and_then(|card| card.limit());
     card.and_then(Result::ok).unwrap_or(Limit::HOUSE)
-}
-
-/// The way in which a reading is taken now: the card's, or the default where it names none.
-pub fn way(sheet: &Sheet) -> Way {
-    let limit = limit(sheet);
-    Way {
-        rig: limit.way.rig.or(Way::DEFAULT.rig),
-        ..limit.way
-    }
 }
 
 /// The dial on board; the common one of its unit where none was named.
@@ -79,30 +71,34 @@ pub fn round_play(
     set: SetName,
     round: u8,
 ) -> Option<Result<Length, RoundError>> {
-    let (dial, _, readings) = read_round(sheet, corner, set, round)?;
+    let (dial, readings) = read_round(sheet, corner, set, round)?;
     let tip = sheet.tip_angle(corner, set).map(|typed| typed.angle());
     let square = |play| {
         tip.and_then(|angle| true_travel(play, angle).ok())
             .unwrap_or(play)
     };
-    Some(dial.play(readings).map(square))
+    Some(dial?.play(readings).map(square))
 }
 
+/// A round of which both sides were read, with the dial that both were read on, if it was one.
 fn read_round(
     sheet: &Sheet,
     corner: Corner,
     set: SetName,
     round: u8,
-) -> Option<(Dial, Way, Round)> {
+) -> Option<(Option<Dial>, Round)> {
+    if begun(sheet, (corner, set, round)).is_some() {
+        return None;
+    }
     let side = |side| sheet.reading(corner, set, round, side);
-    let pull = side(Side::Pull)?;
+    let (push, pull) = (side(Side::Push), side(Side::Pull)?);
     let at = |reading: &Reading| Divisions::typed(&reading.divisions);
-    let push = side(Side::Push).map_or(Divisions::ZERO, at);
     let round = Round {
         turns: pull.turns,
-        ..Round::of_two(push, at(pull))
+        ..Round::of_two(push.map_or(Divisions::ZERO, at), at(pull))
     };
-    Some((pull.dial, pull.way, round))
+    let dials = push.into_iter().chain([pull]).map(|side| side.dial);
+    Some((Dial::shared(dials), round))
 }
 
 /// The set that counts before the work: the second where the first was asked again.
@@ -117,7 +113,7 @@ pub fn before(sheet: &Sheet, corner: Corner) -> Option<Measured> {
 /// A set of readings, compared with the job's limit. `None` before the first round.
 ///
 /// # Errors
-/// [`SeriesFault`] if a round gives no play.
+/// [`SeriesFault`] if a round gives no play, or the rounds were read on several dials.
 pub fn measured(
     sheet: &Sheet,
     corner: Corner,
@@ -126,8 +122,16 @@ pub fn measured(
     let rounds: Vec<_> = (1..=ROUNDS)
         .filter_map(|round| read_round(sheet, corner, name, round))
         .collect();
-    let (dial, way, _) = *rounds.first()?;
-    let readings: Vec<Round> = rounds.iter().map(|(_, _, round)| *round).collect();
+    rounds.first()?;
+    let dials = rounds
+        .iter()
+        .map(|(dial, _)| *dial)
+        .collect::<Option<Vec<_>>>();
+    let Some(dial) = dials.and_then(Dial::shared) else {
+        return Some(Err(SeriesFault::MixedDials));
+    };
+    let readings: Vec<Round> = rounds.iter().map(|(_, round)| *round).collect();
+    let way = sheet.dial_setup(corner, name).map(|setup| setup.way);
     let set = ReadingSet::read(dial, way, &readings, marks(sheet, corner, name));
     Some(set.map(|set| {
         let set = with_tip(sheet, corner, name, set);
@@ -149,6 +153,11 @@ fn with_tip(sheet: &Sheet, corner: Corner, name: SetName, set: ReadingSet) -> Re
         Some(typed) => set.clone().with_tip_at(typed.angle()).unwrap_or(set),
         None => set,
     }
+}
+
+/// The step at which the dial of a set was set up.
+pub const fn setup_step(corner: Corner, name: SetName) -> StepKey {
+    StepKey::at(Step::RigTip, corner).nth(setup_number(name))
 }
 
 /// The step at which the base of a set was pushed.

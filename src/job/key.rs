@@ -41,6 +41,8 @@ pub enum Key {
     Extra(StepKey),
     /// Where a pass began.
     Pass(StepKey),
+    /// How the dial was set up for a set.
+    DialSetup(Corner, SetName),
     /// One side of a round.
     Reading(Corner, SetName, u8, Side),
     /// A decision.
@@ -116,6 +118,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Mishap(mishap) => vec![Key::Mishap(mishap.item)],
         What::Mended(item) => vec![Key::Mishap(*item)],
         What::Pass(step) => vec![Key::Pass(*step)],
+        What::DialSetup(setup) => vec![Key::DialSetup(setup.corner, setup.set)],
         What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
         What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
         What::Price(_) => vec![Key::Price],

@@ -9,6 +9,7 @@ pub mod answers;
 pub mod bill;
 pub mod book;
 pub mod caption;
+pub mod dial_setup;
 pub mod ending;
 pub mod entry;
 pub mod facts;

@@ -6,6 +6,7 @@ use crate::job::ending::is_blocked;
 use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
 use crate::job::nuts::{found_loose, is_to_be_judged_anew, wrong_looks};
+use crate::job::round::begun;
 use crate::job::sheet::Sheet;
 use crate::job::slip::slip;
 use crate::trade::answer::Answer;
@@ -192,8 +193,16 @@ pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
             Form::Turn(group) => turned(sheet, spec, *group),
             Form::Round(set, round) => spec.key.corner.map(|corner| {
                 let pulled = sheet.reading(corner, *set, *round, Side::Pull).is_some();
-                if pulled { Status::Done } else { Status::Open }
+                if pulled && begun(sheet, (corner, *set, *round)).is_none() {
+                    Status::Done
+                } else {
+                    Status::Open
+                }
             }),
+            Form::DialSetup(set) => {
+                let at = spec.key.corner;
+                done_if(at.is_some_and(|at| sheet.dial_setup(at, *set).is_some()))
+            }
             Form::Card(item) => done_if(sheet.card(*item).is_some()),
             Form::Corners => done_if(!sheet.corners().is_empty()),
             Form::Decide(nth) => done_if(spec.key.corner.is_some_and(|at| {

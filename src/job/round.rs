@@ -3,11 +3,12 @@
 //! A place of the needle is the decimal text that will be recorded, in divisions of the face.
 
 use crate::job::entry::{Reading, Side, What};
-use crate::job::judge::{dial, way};
+use crate::job::judge::dial;
+use crate::job::key::Key;
 use crate::job::sheet::Sheet;
 use crate::trade::play::{Dial, Divisions, Round, RoundError};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::SetName;
+use crate::trade::wheel_end::{ROUNDS, SetName};
 use crate::units::{Decimal, Length};
 
 /// The place `halves` half divisions further on, round the face as the needle goes.
@@ -96,40 +97,129 @@ pub fn passes_zero(dial: &Dial, push: &str, pull: &str) -> bool {
     (pull - push).abs() > half
 }
 
-/// The pull reading of the round before, with which the next one can begin.
-pub fn last_pull(sheet: &Sheet, corner: Corner, set: SetName, round: u8) -> Option<String> {
-    let before = round.checked_sub(1)?;
-    let reading = sheet.reading(corner, set, before, Side::Pull)?;
-    Some(reading.divisions.as_typed().to_owned())
+/// One round of one set at one corner.
+pub type Place = (Corner, SetName, u8);
+
+/// The push of a round that was begun: its pull was not read since.
+pub fn begun(sheet: &Sheet, (corner, set, round): Place) -> Option<&Reading> {
+    let place = |side| sheet.place(&Key::Reading(corner, set, round, side));
+    let push = sheet.reading(corner, set, round, Side::Push)?;
+    (place(Side::Pull) < place(Side::Push)).then_some(push)
 }
 
-/// The entries of one round: the pull, and the push where the dial was not at zero.
-///
-/// A push that was kept earlier would still count, so a round that is read anew on a zeroed dial
-/// says that its push is zero. `None` while a number is not finished.
-pub fn kept(
-    sheet: &Sheet,
-    (corner, set, round): (Corner, SetName, u8),
-    typing: Typing<'_>,
-) -> Option<Vec<What>> {
-    let reading = |side, text: &str, turns| {
-        Some(What::Reading(Reading {
-            corner,
-            set,
-            round,
-            side,
-            divisions: Decimal::parse(text).ok()?,
-            turns,
-            dial: dial(sheet),
-            way: way(sheet),
-        }))
-    };
-    let pushed_before = sheet.reading(corner, set, round, Side::Push).is_some();
-    let mut whats = Vec::new();
-    if let Some(text) = typing.push.or(pushed_before.then_some("0")) {
-        whats.push(reading(Side::Push, text, None)?);
+/// The whole reading of the round before: push, pull and turns.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Last {
+    /// The push as typed; `None` where the dial was at zero.
+    pub push: Option<String>,
+    /// The pull as typed.
+    pub pull: String,
+    /// Whole turns from push to pull, where they were asked for.
+    pub turns: Option<i32>,
+}
+
+impl Last {
+    /// The reading of the round before, if both its sides were read.
+    pub fn before(sheet: &Sheet, (corner, set, round): Place) -> Option<Self> {
+        let place = (corner, set, round.checked_sub(1)?);
+        if begun(sheet, place).is_some() {
+            return None;
+        }
+        let side = |side| sheet.reading(corner, set, place.2, side);
+        let pull = side(Side::Pull)?;
+        let zero = |push: &&Reading| Divisions::typed(&push.divisions) == Divisions::ZERO;
+        let push = side(Side::Push).filter(|push| !zero(push));
+        Some(Self {
+            push: push.map(|push| push.divisions.as_typed().to_owned()),
+            pull: pull.divisions.as_typed().to_owned(),
+            turns: pull.turns,
+        })
     }
-    whats.push(reading(Side::Pull, typing.pull, typing.turns)?);
+
+    /// The whole reading, to be repeated.
+    pub fn typing(&self) -> Typing<'_> {
+        Typing {
+            push: self.push.as_deref(),
+            pull: &self.pull,
+            turns: self.turns,
+        }
+    }
+
+    /// Whether it can be said again of the round at `place`: a push that was read in this round
+    /// is the same one, and the dial is the one of the rounds before.
+    pub fn can_repeat(&self, sheet: &Sheet, place: Place) -> bool {
+        let number = |text: &str| Decimal::parse(text).ok().map(|d| Divisions::typed(&d));
+        let before = number(self.push.as_deref().unwrap_or("0"));
+        let same = begun(sheet, place)
+            .is_none_or(|push| before == Some(Divisions::typed(&push.divisions)));
+        same && other_dial(sheet, place).is_none()
+    }
+}
+
+/// The dial of the other rounds of a set, where it is not the one on board now: a set is read on
+/// one dial.
+pub fn other_dial(sheet: &Sheet, (corner, set, round): Place) -> Option<Dial> {
+    let here = dial(sheet);
+    let sides = |nth| [Side::Push, Side::Pull].map(|side| (nth, side));
+    let mut read = (1..=ROUNDS)
+        .filter(|nth| *nth != round)
+        .flat_map(sides)
+        .chain(begun(sheet, (corner, set, round)).map(|push| (round, push.side)))
+        .filter_map(|(nth, side)| sheet.reading(corner, set, nth, side));
+    read.find_map(|reading| (reading.dial != here).then_some(reading.dial))
+}
+
+/// Takes back every round of a set, so that it is read again on the dial at hand.
+pub fn read_again(sheet: &Sheet, corner: Corner, set: SetName) -> What {
+    let sides = |nth| [Side::Push, Side::Pull].map(|side| Key::Reading(corner, set, nth, side));
+    let keys: Vec<Key> = (1..=ROUNDS).flat_map(sides).collect();
+    let entries = keys.iter().flat_map(|key| sheet.stated(key));
+    What::Strike(entries.map(|entry| entry.id.clone()).collect())
+}
+
+fn reading(
+    sheet: &Sheet,
+    (corner, set, round): Place,
+    (side, text): (Side, &str),
+    turns: Option<i32>,
+) -> Option<What> {
+    Some(What::Reading(Reading {
+        corner,
+        set,
+        round,
+        side,
+        divisions: Decimal::parse(text).ok()?,
+        turns,
+        dial: dial(sheet),
+    }))
+}
+
+/// The entry of a push on a dial that was not at zero, on its own: its pull comes after.
+/// `None` while the number is not finished.
+pub fn pushed(sheet: &Sheet, place: Place, text: &str) -> Option<What> {
+    reading(sheet, place, (Side::Push, text), None)
+}
+
+/// The entries that a round still lacks: the pull, and the push where it was not recorded yet.
+///
+/// A push that was recorded earlier would still count, so a round that is read again on a zeroed
+/// dial says that its push is zero. `None` while a number is not finished.
+pub fn kept(sheet: &Sheet, place: Place, typing: Typing<'_>) -> Option<Vec<What>> {
+    let (corner, set, round) = place;
+    let push = match (typing.push, begun(sheet, place)) {
+        (Some(text), Some(push)) if push.divisions.as_typed() == text => None,
+        (Some(text), _) => Some(text),
+        (None, _) => {
+            let before = sheet.reading(corner, set, round, Side::Push);
+            before.map(|_| "0")
+        }
+    };
+    let mut whats = Vec::new();
+    if let Some(text) = push {
+        whats.push(pushed(sheet, place, text)?);
+    }
+    let pull = (Side::Pull, typing.pull);
+    whats.push(reading(sheet, place, pull, typing.turns)?);
     Some(whats)
 }
 
@@ -209,25 +299,87 @@ mod tests {
         assert_eq!(read, Some(Ok(play)));
     }
 
+    const PLACE: Place = (Corner::FrontLeft, SET, 1);
+    const NEXT: Place = (Corner::FrontLeft, SET, 2);
+
+    fn read(sheet: &Sheet, place: Place) -> Option<Length> {
+        let (corner, set, round) = place;
+        crate::job::judge::round_play(sheet, corner, set, round)?.ok()
+    }
+
     #[test]
-    fn a_zeroed_round_read_anew_forgets_the_push_of_before() {
-        let place = (Corner::FrontLeft, SET, 1);
-        let two = kept(&sheet(Vec::new()), place, typing(Some("30"), "36.3")).unwrap();
+    fn a_zeroed_round_read_again_forgets_the_push_of_before() {
+        let two = kept(&sheet(Vec::new()), PLACE, typing(Some("30"), "36.3")).unwrap();
         assert_eq!(two.len(), 2);
         let after = sheet(two);
-        assert_eq!(
-            last_pull(&after, Corner::FrontLeft, SET, 2).unwrap(),
-            "36.3"
-        );
-        let anew = kept(&after, place, typing(None, "6")).unwrap();
+        let anew = kept(&after, PLACE, typing(None, "6")).unwrap();
         match &anew[0] {
             What::Reading(push) => {
                 assert_eq!((push.side, push.divisions.as_typed()), (Side::Push, "0"));
             }
             other => panic!("{other:?}"),
         }
-        let first = kept(&sheet(Vec::new()), place, typing(None, "6")).unwrap();
+        let first = kept(&sheet(Vec::new()), PLACE, typing(None, "6")).unwrap();
         assert_eq!(first.len(), 1);
-        assert!(kept(&after, place, typing(None, "")).is_none());
+        assert!(kept(&after, PLACE, typing(None, "")).is_none());
+    }
+
+    #[test]
+    fn a_push_on_its_own_is_a_round_half_read() {
+        let mut whats = vec![pushed(&sheet(Vec::new()), PLACE, "98.5").unwrap()];
+        let half = sheet(&whats);
+        assert_eq!(begun(&half, PLACE).unwrap().divisions.as_typed(), "98.5");
+        assert_eq!(read(&half, PLACE), None);
+        // The push is there already: only the pull is written.
+        let rest = kept(&half, PLACE, typing(Some("98.5"), "2.0")).unwrap();
+        assert_eq!(rest.len(), 1);
+        whats.extend(rest);
+        let whole = sheet(&whats);
+        assert_eq!(begun(&whole, PLACE), None);
+        assert!((read(&whole, PLACE).unwrap().mm() - 0.035).abs() < 1e-12);
+        // Pushed once more, the pull of before says nothing of this round.
+        whats.push(pushed(&whole, PLACE, "10").unwrap());
+        assert_eq!(read(&sheet(&whats), PLACE), None);
+    }
+
+    // 98.5 and then 2.0 on a face of 100 is 3.5 divisions: 0.035 mm.
+    #[test]
+    fn the_same_again_is_the_whole_reading() {
+        let whats = kept(&sheet(Vec::new()), PLACE, typing(Some("98.5"), "2.0")).unwrap();
+        let first = sheet(&whats);
+        let last = Last::before(&first, NEXT).unwrap();
+        assert!(last.can_repeat(&first, NEXT));
+        let again = kept(&first, NEXT, last.typing()).unwrap();
+        let both = sheet([whats, again].concat());
+        for place in [PLACE, NEXT] {
+            assert!((read(&both, place).unwrap().mm() - 0.035).abs() < 1e-12);
+        }
+        assert_eq!(Last::before(&first, PLACE), None);
+    }
+
+    #[test]
+    fn another_push_or_another_dial_is_not_the_same_again() {
+        let mut whats = kept(&sheet(Vec::new()), PLACE, typing(Some("98.5"), "2.0")).unwrap();
+        for (push, same) in [("98,50", true), ("97", false)] {
+            let pushed = pushed(&sheet(&whats), NEXT, push).unwrap();
+            let begun = sheet([&whats[..], &[pushed]].concat());
+            let last = Last::before(&begun, NEXT).unwrap();
+            assert_eq!(last.can_repeat(&begun, NEXT), same, "{push}");
+        }
+        whats.push(What::Carried(crate::job::entry::Carried {
+            wrenches: Vec::new(),
+            dial: Dial::THOU,
+            more: crate::job::kit::MoreKit::default(),
+            dial_due: None,
+        }));
+        let other = sheet(&whats);
+        assert_eq!(other_dial(&other, NEXT), Some(Dial::HUNDREDTH_MM));
+        // The round itself can be read again on the dial at hand while no other was read.
+        assert_eq!(other_dial(&other, PLACE), None);
+        assert!(!Last::before(&other, NEXT).unwrap().can_repeat(&other, NEXT));
+        whats.push(read_again(&other, Corner::FrontLeft, SET));
+        let again = sheet(&whats);
+        assert_eq!(other_dial(&again, NEXT), None);
+        assert_eq!(Last::before(&again, NEXT), None);
     }
 }

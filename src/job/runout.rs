@@ -8,10 +8,10 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::CardSource;
 use crate::trade::fastening::card::CardFault;
 use crate::trade::play::conformity::Judged;
-use crate::trade::play::{Budget, Dial, Divisions};
+use crate::trade::play::{Budget, Dial};
 use crate::trade::runout::series::{equal_step, is_same_place};
 use crate::trade::runout::{
-    Known, LeftOut, Next, Position, RunoutLimit, Series, SeriesFault, Shape, Spot, Studs, Surface,
+    Known, LeftOut, Next, Position, RunoutLimit, Series, SeriesFault, Shape, Studs, Surface,
     Undetermined, budget, compare, next, positions, shape,
 };
 use crate::trade::vehicle::Corner;
@@ -20,6 +20,7 @@ use crate::units::{
 };
 use crate::words;
 
+mod needle;
 mod on_studs;
 
 use on_studs::told;
@@ -165,36 +166,6 @@ impl Run<'_> {
             .filter(|reading| reading.place < place)
             .find_map(|reading| reading.divisions.as_ref())
     }
-
-    /// How far a needle stands from the first place's, while the number is one.
-    pub fn from_first(&self, text: &str) -> Option<Length> {
-        let first = Divisions::typed(self.at(1)?.divisions.as_ref()?);
-        let here = Divisions::typed(&Decimal::parse(text).ok()?);
-        let here = self.dial.worth(self.dial.nearest(here, first));
-        Some(here.minus(self.dial.worth(first)))
-    }
-
-    /// The readings as a series; a needle past zero is told on from the first.
-    ///
-    /// # Errors
-    /// [`SeriesFault`] where they are none.
-    pub fn series(&self) -> Result<Series, SeriesFault> {
-        let read = || {
-            self.readings
-                .iter()
-                .filter_map(|r| Some((*r, r.divisions.as_ref()?)))
-        };
-        let first = read().next().map(|(_, needle)| Divisions::typed(needle));
-        // Within half a turn of zero, so that no place is told beyond the face.
-        let zero = Divisions::ZERO;
-        let first = first.map_or(zero, |first| self.dial.nearest(first, zero));
-        let spots = read().map(|(reading, needle)| Spot {
-            angle: angle(reading),
-            needle: self.dial.nearest(Divisions::typed(needle), first),
-            left_out: reading.left_out,
-        });
-        Series::read(self.dial, spots.collect())
-    }
 }
 
 /// Where a reading was taken, from stud 1 in the numbering direction.
@@ -299,9 +270,11 @@ pub struct Spotted {
     pub radius: Option<TypedLength>,
 }
 
-/// The entry of one place; `None` while the number is not finished.
-pub fn kept(sheet: &Sheet, at: Spotted, text: &str) -> Option<What> {
-    Some(reading(sheet, at, Some(Decimal::parse(text).ok()?)))
+/// The entry of one place with its whole turns where they were asked for; `None` while the number
+/// is not finished.
+pub fn kept(sheet: &Sheet, at: Spotted, text: &str, turns: Option<i32>) -> Option<What> {
+    let divisions = Decimal::parse(text).ok()?;
+    Some(reading(sheet, at, Some((divisions, turns))))
 }
 
 /// The entry of a place that could not be read.
@@ -309,7 +282,8 @@ pub fn skipped(sheet: &Sheet, at: Spotted) -> What {
     reading(sheet, at, None)
 }
 
-fn reading(sheet: &Sheet, at: Spotted, divisions: Option<Decimal>) -> What {
+fn reading(sheet: &Sheet, at: Spotted, read: Option<(Decimal, Option<i32>)>) -> What {
+    let (divisions, turns) = read.unzip();
     What::Runout(RunoutReading {
         corner: at.corner,
         run: at.run,
@@ -318,6 +292,7 @@ fn reading(sheet: &Sheet, at: Spotted, divisions: Option<Decimal>) -> What {
         angle: at.angle,
         radius: at.radius,
         divisions,
+        turns: turns.flatten(),
         dial: dial(sheet),
         left_out: None,
     })

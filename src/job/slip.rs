@@ -8,9 +8,9 @@ use crate::job::entry::{Consent, Decided, Ending, Moved, Scope, VehicleField, Wh
 use crate::job::key::{Key, keys};
 use crate::job::runout::{Run, runs};
 use crate::job::sheet::Sheet;
-use crate::trade::play::Decision;
+use crate::trade::play::{Decision, Way};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, StepKey};
+use crate::trade::wheel_end::{Item, SetName, StepKey};
 
 /// The facts that were read from paper.
 #[derive(Clone, Debug, PartialEq)]
@@ -83,6 +83,16 @@ impl Slip {
         })
     }
 
+    /// How the dial was set up for a set, if that was recorded.
+    pub fn dial_setup(&self, corner: Corner, set: SetName) -> Option<&Way> {
+        self.facts.iter().find_map(|what| match what {
+            What::DialSetup(setup) if (setup.corner, setup.set) == (corner, set) => {
+                Some(&setup.way)
+            }
+            _ => None,
+        })
+    }
+
     /// The owner's answer to the repair of a corner.
     pub fn agreed(&self, corner: Corner) -> Option<&Consent> {
         self.facts.iter().find_map(|what| match what {
@@ -121,9 +131,16 @@ fn is_told(sheet: &Sheet, key: &Key) -> bool {
         | Key::Part(_)
         | Key::Due(_)
         | Key::Ended => true,
+        Key::DialSetup(corner, set) => was_read(sheet, *corner, *set),
         Key::Runout(corner, run, _) => is_last_run(sheet, *corner, *run),
         _ => false,
     }
+}
+
+/// Whether a reading of a set is told, whose line says how the dial was set up.
+fn was_read(sheet: &Sheet, corner: Corner, set: SetName) -> bool {
+    let is_one = |key: &Key| matches!(key, Key::Reading(at, of, ..) if (*at, *of) == (corner, set));
+    sheet.keys().any(is_one)
 }
 
 /// Whether no later run was read round the same surface: paper has room for the last alone.
@@ -192,7 +209,7 @@ const fn rank(what: &What) -> u8 {
         What::Corners(_) => 1,
         What::Card(_) => 2,
         What::Moved(_) | What::Also(_) | What::Mishap(_) => 3,
-        What::Reading(_) | What::Runout(_) => 4,
+        What::DialSetup(_) | What::Reading(_) | What::Runout(_) => 4,
         What::Decided(_) => 5,
         What::Consent(_) => 6,
         What::Part(_) => 7,

@@ -118,7 +118,7 @@ pub fn open_rows(lines: &[Line]) -> usize {
 
 /// Whether a row may say that a step is done; a question is answered or stays open.
 const fn is_work(spec: &StepSpec) -> bool {
-    !matches!(spec.form, Form::Ask | Form::Choice(_))
+    !matches!(spec.form, Form::Ask | Form::Choice(_) | Form::DialSetup(_))
 }
 
 /// What "not done" writes of the questions among the rows.

@@ -15,6 +15,7 @@ use super::record::{Record, StoreProblem};
 use super::transaction::{answer, completed, finished, object_store, problem, reading, strict};
 
 mod beside;
+mod drafts;
 mod opening;
 
 pub use opening::Closed;
@@ -23,6 +24,7 @@ const ENTRIES: &str = "entries";
 const SUMMARIES: &str = "summaries";
 const PHOTOS: &str = "photos";
 const ASIDE: &str = "aside";
+const DRAFTS: &str = "drafts";
 
 /// An open journal; clones share one connection, which closes with the last of them.
 #[derive(Clone, Debug)]

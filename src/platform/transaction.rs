@@ -25,6 +25,12 @@ extern "C" {
         mode: &str,
         options: &JsValue,
     ) -> Result<IdbTransaction, JsValue>;
+
+    /// A transaction seen through `commit`, which web-sys calls deprecated; no browser does.
+    type Committed;
+
+    #[wasm_bindgen(method, catch)]
+    fn commit(this: &Committed) -> Result<(), JsValue>;
 }
 
 /// The problem behind a thrown error.
@@ -67,6 +73,12 @@ fn writing(
     database
         .begin(&names, "readwrite", &options)
         .map_err(|error| problem(&error))
+}
+
+/// Sends what was asked for on its way: the page may be gone before it is answered.
+pub(super) fn commit(transaction: &IdbTransaction) {
+    // Where a browser cannot, the transaction completes by itself a little later.
+    let _ = transaction.unchecked_ref::<Committed>().commit();
 }
 
 /// One store inside a transaction.

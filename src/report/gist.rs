@@ -2,11 +2,13 @@
 
 use super::Told;
 use super::bill::paid_line;
-use super::cards::card_value;
+use super::cards::{card_value, way_lines};
 use super::money::money;
 use crate::job::Sheet;
 use crate::job::also::named;
-use crate::job::entry::{Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What};
+use crate::job::entry::{
+    DialSetup, Due, Ended, Moved, Quantity, Reading, Reply, Side, VehicleField, What,
+};
 use crate::text::{self, Flow, Kept, Lang, Paper, ReportWord, Say, paper};
 use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
@@ -162,6 +164,7 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         }
         What::Mended(item) => text::mended(lang, &item_name(lang, told.sheet, *item)),
         What::Pass(step) => format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan)),
+        What::DialSetup(setup) => dial_setup_line(told, setup),
         What::Reading(reading) => reading_line(told, reading),
         What::Decided(decided) => text::corner_decision(lang, decided.corner, decided.decision),
         What::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
@@ -249,6 +252,14 @@ pub(super) fn corners(told: &Told, corners: &[Corner]) -> String {
 fn moved_line(told: &Told, moved: &Moved) -> String {
     let state = text::hold_state(told.lang, moved.to);
     text::loose_row(told.lang, &items(told, &moved.items), state)
+}
+
+/// How the dial stood for a set.
+fn dial_setup_line(told: &Told, setup: &DialSetup) -> String {
+    let way = way_lines(told.lang, told.format, &setup.way).into_iter();
+    let way: Vec<String> = way.map(|(_, value)| value).collect();
+    let corner = text::corner_title(told.lang, setup.corner);
+    format!("{corner}: {}", way.join(", "))
 }
 
 fn reading_line(told: &Told, reading: &Reading) -> String {

@@ -9,7 +9,7 @@ use crate::job::entry::{Reading, Side};
 use crate::job::judge::{Measured, measured, round_play};
 use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::CardItem;
-use crate::trade::play::{Comparison, Conformity, Dial};
+use crate::trade::play::{Comparison, Conformity, Dial, Mark, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::units::{Length, LengthUnit};
@@ -67,9 +67,10 @@ fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
         return Vec::new();
     };
     let corner_title = text::corner_title(told.lang, corner);
+    let way = told.sheet.dial_setup(corner, name).map(|setup| &setup.way);
     let mut blocks = vec![
         Block::Subheading(format!("{corner_title}, {}", title(told, name))),
-        Block::Rows(taken(told, first)),
+        Block::Rows(taken(told, first, way)),
         Block::Table {
             head: [
                 ReportWord::Round,
@@ -85,7 +86,7 @@ fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
     ];
     match measured(told.sheet, corner, name) {
         Some(Ok(measured)) => blocks.extend(result(told, corner, name, &measured)),
-        Some(Err(_)) => blocks.push(told.sentence(ReportWord::NotMeasured)),
+        Some(Err(fault)) => blocks.push(Block::Sentence(text::set_fault(told.lang, fault))),
         None => {}
     }
     blocks
@@ -97,10 +98,16 @@ fn any_side<'a>(told: &Told<'a>, corner: Corner, name: SetName, round: u8) -> Op
         .find_map(|side| told.sheet.reading(corner, name, round, side))
 }
 
-/// The dial and the way.
-fn taken(told: &Told, reading: &Reading) -> Vec<(String, String)> {
+/// The dial and the way; where none was recorded, that stands in its place.
+fn taken(told: &Told, reading: &Reading, way: Option<&Way>) -> Vec<(String, String)> {
     let mut rows = dial_rows(told, &reading.dial);
-    rows.extend(way_lines(told.lang, told.format, &reading.way));
+    match way {
+        Some(way) => rows.extend(way_lines(told.lang, told.format, way)),
+        None => rows.push((
+            told.word(ReportWord::Method),
+            text::mark(told.lang, Mark::MethodNotRecorded).to_owned(),
+        )),
+    }
     rows
 }
 

@@ -202,8 +202,12 @@ fn found(told: &Told, corner: Corner) -> Vec<Block> {
 
 /// Before and after may stand on one scale only if they were taken in one way.
 fn alike(before: &Measured, after: &Measured) -> bool {
-    before.set.way().differs_from(after.set.way()).is_none()
-        && after.set.way().differs_from(before.set.way()).is_none()
+    match (before.set.way(), after.set.way()) {
+        (Some(before), Some(after)) => {
+            before.differs_from(after).is_none() && after.differs_from(before).is_none()
+        }
+        _ => false,
+    }
 }
 
 /// The limit with its source, or that there is none to compare with.

@@ -9,7 +9,7 @@ use crate::job::entry::{Reading, RunoutReading, Side, What};
 use crate::job::runout::Run;
 use crate::job::slip::{Slip, slip};
 use crate::text::{self, Lang, Paper, ReportWord, paper};
-use crate::trade::play::{Divisions, Round};
+use crate::trade::play::{Divisions, Mark, Round};
 use crate::trade::runout::shape;
 use crate::trade::wheel_end::When;
 use crate::units::Format;
@@ -47,7 +47,7 @@ pub fn lines(lang: Lang, format: Format, slip: &Slip) -> Vec<(String, String)> {
             let same = |what: &What| matches!(what, What::Reading(next) if together(next, reading));
             let count = rest.iter().take_while(|what| same(what)).count();
             let (set, after) = rest.split_at(count);
-            lines.push(rounds(lang, format, reading, set));
+            lines.push(rounds(lang, format, slip, (reading, set)));
             rest = after;
         } else {
             lines.extend(line(lang, format, first));
@@ -60,7 +60,7 @@ pub fn lines(lang: Lang, format: Format, slip: &Slip) -> Vec<(String, String)> {
 }
 
 fn together(one: &Reading, other: &Reading) -> bool {
-    (one.corner, one.set, one.dial, one.way) == (other.corner, other.set, other.dial, other.way)
+    (one.corner, one.set, one.dial) == (other.corner, other.set, other.dial)
 }
 
 fn line(lang: Lang, format: Format, what: &What) -> Option<(String, String)> {
@@ -100,7 +100,12 @@ fn line(lang: Lang, format: Format, what: &What) -> Option<(String, String)> {
 }
 
 /// The plays of a set with the way in which they were taken.
-fn rounds(lang: Lang, format: Format, first: &Reading, set: &[What]) -> (String, String) {
+fn rounds(
+    lang: Lang,
+    format: Format,
+    slip: &Slip,
+    (first, set): (&Reading, &[What]),
+) -> (String, String) {
     let readings = set.iter().filter_map(|what| match what {
         What::Reading(reading) => Some(reading),
         _ => None,
@@ -122,7 +127,8 @@ fn rounds(lang: Lang, format: Format, first: &Reading, set: &[What]) -> (String,
         Some(format.length(play, 3).line())
     });
     let plays = plays.collect::<Vec<_>>().join("; ");
-    let way = way_lines(lang, format, &first.way).into_iter();
+    let way = slip.dial_setup(first.corner, first.set).into_iter();
+    let way = way.flat_map(|way| way_lines(lang, format, way));
     let way = way.map(|(_, value)| value).collect::<Vec<_>>().join(", ");
     let when = match first.set.when {
         When::Before => ReportWord::SignBefore,
@@ -133,7 +139,11 @@ fn rounds(lang: Lang, format: Format, first: &Reading, set: &[What]) -> (String,
         text::corner_title(lang, first.corner),
         text::report(lang, when)
     );
-    let (plays, way) = (plays.as_str(), way.as_str());
+    let way = match way.as_str() {
+        "" => text::mark(lang, Mark::MethodNotRecorded),
+        way => way,
+    };
+    let plays = plays.as_str();
     (label, paper(lang, Paper::Rounds { plays, way }))
 }
 

@@ -8,6 +8,7 @@
 
 use chrono::NaiveDate;
 
+use crate::job::dial_setup::recorded;
 use crate::job::entry::*;
 use crate::job::kit::MoreKit;
 use crate::job::{Sheet, fold, group_items};
@@ -117,6 +118,7 @@ impl Job {
     /// Three rounds on a dial of a hundredth, zeroed at the push.
     pub fn rounds(&mut self, when: When, pulls: [&str; 3]) {
         let set = SetName { when, nth: 1 };
+        self.tap(vec![recorded(AT, set, Way::DEFAULT)]);
         for (round, pull) in (1..).zip(pulls) {
             self.tap(vec![What::Reading(Reading {
                 corner: AT,
@@ -126,7 +128,6 @@ impl Job {
                 divisions: Decimal::parse(pull).unwrap(),
                 turns: None,
                 dial: Dial::HUNDREDTH_MM,
-                way: Way::DEFAULT,
             })]);
         }
     }

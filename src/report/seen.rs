@@ -11,8 +11,9 @@ use crate::units::{Format, TypedLength};
 
 /// One sentence a place; none where nothing can be scaled.
 pub fn lines(lang: Lang, format: Format, sheet: &Sheet, of: &Measured) -> Vec<String> {
-    let seen = elsewhere(sheet, of.set.way(), of.set.mean());
-    let lines = seen.into_iter().map(|(place, play)| {
+    let way = of.set.way().into_iter();
+    let seen = way.flat_map(|way| elsewhere(sheet, way, of.set.mean()));
+    let lines = seen.map(|(place, play)| {
         let play = scale::play(format, play).line();
         text::seen_at(lang, &play, text::place(lang, place))
     });

@@ -357,7 +357,7 @@ fn what_was_noted_later_says_when_it_was_done() {
     let pages = told(&report(&sample::finished(None)).technician);
     says(
         &pages,
-        &["Done 2025-03-04 08:58, noted later at 2025-03-04 09:23"],
+        &["Done 2025-03-04 08:59, noted later at 2025-03-04 09:24"],
     );
     assert_eq!(pages.matches("noted later at").count(), 1);
 }

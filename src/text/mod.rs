@@ -12,6 +12,7 @@ mod flow;
 mod kept;
 mod ledger;
 mod paper;
+mod reading;
 mod reason;
 mod report;
 mod runout;
@@ -29,6 +30,7 @@ pub use flow::Flow;
 pub use kept::Kept;
 pub use ledger::Ledger;
 pub use paper::Paper;
+pub use reading::ReadingWord;
 pub use reason::ReasonWord;
 pub use report::ReportWord;
 pub use runout::FaceWord;
@@ -56,6 +58,7 @@ use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Condition, Misfit, MishapKind, Pattern, PropertyClass};
 use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
+use crate::trade::play;
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::way::Difference;
@@ -357,6 +360,25 @@ spoken! {
     runout::radius_slip(slip: RadiusSlip) -> String;
     /// What the rotor on every stud is told from.
     runout::basis(basis: Basis) -> &'static str;
+    /// A word or sentence of a set of readings.
+    reading::reading(word: ReadingWord) -> &'static str;
+    /// How the hub is moved in a method.
+    reading::method_how(method: Method) -> &'static str;
+    /// How the tip is set at a place.
+    reading::place_how(place: Place) -> &'static str;
+    /// What is off the car in a setup.
+    reading::setup_how(rig: Rig) -> &'static str;
+    /// That readings taken in this way are not compared, and why.
+    reading::not_compared(difference: Difference) -> &'static str;
+    /// Why rounds make no set.
+    reading::set_fault(fault: play::SeriesFault) -> String;
+    /// The key that repeats the whole reading of the round before.
+    reading::same_reading(push: Option<&str>, pull: &str) -> String;
+    /// The push that was recorded in this round.
+    reading::pushed_at(push: &str) -> String;
+    /// What the screen of a round says where the hub is rocked.
+    reading::round_rocked() -> StepText;
+
     /// A word or sentence of the rotor's thickness.
     thickness::thick(word: ThickWord) -> &'static str;
     /// What a limit of the thickness is of.

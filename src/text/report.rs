@@ -174,7 +174,7 @@ report_words! {
     Budget,
     /// Dial gauge.
     Dial,
-    /// Base and tip.
+    /// Setup: what is off the car.
     Rig,
     /// First set.
     SetOne,

@@ -9,8 +9,9 @@ use crate::job::together::{Line, lines, not_asked, told};
 use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::damage::Damage;
+use crate::trade::play::Method;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Form, Phase, StepKey, StepSpec, sign_of};
+use crate::trade::wheel_end::{Because, Form, Phase, SetName, StepKey, StepSpec, sign_of};
 use crate::ui::beside::beside;
 use crate::ui::parts::below::Below;
 use crate::ui::parts::panel::Panel;
@@ -124,7 +125,18 @@ impl At {
 
     /// The step's texts.
     pub fn text(&self) -> StepText {
-        text::step_for(self.lang, self.spec.key, self.open.plan.nut)
+        match self.spec.form {
+            Form::Round(set, _) if self.is_rocked(set) => text::round_rocked(self.lang),
+            _ => text::step_for(self.lang, self.spec.key, self.open.plan.nut),
+        }
+    }
+
+    /// Whether the dial of a set was set up to see the hub rocked.
+    fn is_rocked(&self, set: SetName) -> bool {
+        let setup = self
+            .corner()
+            .and_then(|at| self.sheet().dial_setup(at, set));
+        setup.is_some_and(|setup| setup.way.method == Method::Rock)
     }
 
     /// The name of the screen: of what is done first.

@@ -22,17 +22,65 @@ struct Inner {
     /// Settings of this page alone, where the second copy is denied: a phone without storage is
     /// still one device, whose taps can be counted and taken back.
     passing: RefCell<BTreeMap<String, String>>,
+    /// What is half typed or half set, by the name of its field, as the journal has it.
+    drafts: RefCell<BTreeMap<String, String>>,
 }
 
 impl Shelf {
     /// Opens what the browser grants; never fails, since memory is always there.
     pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Self {
-        Self(Rc::new(Inner {
+        let shelf = Self(Rc::new(Inner {
             journal: RefCell::new(Journal::open(on_closed).await),
             local: Local::open(),
             memory: Memory::new(),
             passing: RefCell::default(),
-        }))
+            drafts: RefCell::default(),
+        }));
+        shelf.read_drafts().await;
+        shelf
+    }
+
+    /// Reads what is half typed, as the journal has it.
+    pub async fn read_drafts(&self) {
+        let Ok(journal) = self.journal() else { return };
+        if let Ok(drafts) = journal.drafts().await {
+            *self.0.drafts.borrow_mut() = drafts.into_iter().collect();
+        }
+    }
+
+    /// The draft of a field. Without a journal the second copy has it, or this page alone.
+    pub fn draft(&self, name: &str) -> Option<String> {
+        let here = self.0.drafts.borrow().get(name).cloned();
+        match (self.journal(), self.local()) {
+            (Err(_), Some(local)) => local.draft(name).ok().flatten(),
+            _ => here,
+        }
+    }
+
+    /// Keeps the drafts of fields, or drops those without a text. A refusal is harmless: what is
+    /// half typed is on the screen.
+    pub fn set_drafts(&self, drafts: &[(&str, Option<&str>)]) {
+        let mut here = self.0.drafts.borrow_mut();
+        for (name, text) in drafts {
+            match text {
+                Some(text) => here.insert((*name).to_owned(), (*text).to_owned()),
+                None => here.remove(*name),
+            };
+        }
+        match (self.journal(), self.local()) {
+            (Ok(journal), _) => {
+                let _ = journal.put_drafts(drafts);
+            }
+            (Err(_), Some(local)) => {
+                for (name, text) in drafts {
+                    let _ = match text {
+                        Some(text) => local.set_draft(name, text),
+                        None => local.remove_draft(name),
+                    };
+                }
+            }
+            (Err(_), None) => {}
+        }
     }
 
     /// What was granted.
@@ -48,7 +96,7 @@ impl Shelf {
         self.0.journal.borrow().clone()
     }
 
-    /// The settings and drafts, if they are granted.
+    /// The settings, if they are granted.
     pub fn local(&self) -> Option<&Local> {
         self.0.local.as_ref().ok()
     }
@@ -184,6 +232,7 @@ impl Shelf {
 
     /// Drops a practice job for good.
     pub async fn throw_away(&self, log: &str) {
+        self.drop_drafts(log);
         if let Ok(journal) = self.journal() {
             let _ = journal.delete_log(log).await;
         }
@@ -191,6 +240,24 @@ impl Shelf {
             let _ = local.remove_log(log);
         }
         self.0.memory.delete_log(log);
+    }
+}
+
+impl Shelf {
+    /// Drops what is half typed for a job.
+    fn drop_drafts(&self, log: &str) {
+        let of_job = format!("{log}:");
+        let names: Vec<String> = {
+            let here = self.0.drafts.borrow();
+            here.keys()
+                .filter(|name| name.starts_with(&of_job))
+                .cloned()
+                .collect()
+        };
+        let drafts: Vec<_> = names.iter().map(|name| (name.as_str(), None)).collect();
+        if !drafts.is_empty() {
+            self.set_drafts(&drafts);
+        }
     }
 }
 

@@ -302,6 +302,7 @@ impl App {
     pub fn read_job(self, log: String) {
         spawn_local(async move {
             let shelf = self.shelf();
+            shelf.read_drafts().await;
             let Ok(read) = slate::read(&shelf, &log).await else {
                 self.open.set(None);
                 return;

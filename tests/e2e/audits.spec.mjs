@@ -93,7 +93,7 @@ async function pad(quick, look) {
   await look("Gauge: number pad");
   const before = (await quick.label()).startsWith("Gauge");
   await quick.type(before ? "6" : "0");
-  await quick.key(/^(Keep|Same:) \d/).tap();
+  await quick.key(/^Keep \d/).tap();
 }
 
 /** What opens over a step. */

@@ -120,6 +120,8 @@ test("a proof that fails is told at the open wheel end and can be measured again
   await quick.walk("Prove: Before and after", rounds("7"));
   await expect(quick.alert("The new part does not pass.")).toBeVisible();
   await quick.goOn(() => quick.key("Measure again").tap());
+  await quick.isAt("Prove: Dial setup");
+  await quick.goOn(() => quick.key("Set up as shown").tap());
   await quick.isAt("Prove: Base on the knuckle");
   await quick.goOn(() => quick.key("It stands still").tap());
   await expect(quick.main).toContainText("Round 1 of 3");

@@ -36,8 +36,7 @@ test("a practice car moves its needle while it is held and tells what it had at 
   await expect(quick.main.getByRole("status").filter({ hasText: "It turns smooth and quiet." })).toBeVisible();
   await quick.key("Close").tap();
 
-  // Cleaning, tip and base stand on one screen, named by the first.
-  await quick.walk("Gauge: Clean for the dial");
+  await quick.walk("Gauge: Base on the knuckle");
   await quick.key("Try it").tap();
   expect(await needle(quick)).toBe(0);
   await hold(quick, "Hold: push the knuckle", async () => {
@@ -47,6 +46,7 @@ test("a practice car moves its needle while it is held and tells what it had at 
   // A base that gives is set on another place, which does not.
   await quick.key("Close").tap();
   await quick.key("More than one").tap();
+  await expect(app.locator(".panel")).toHaveCount(0);
   await quick.isAt("Gauge: Base on the knuckle");
   await quick.key("Try it").tap();
   await hold(quick, "Hold: push the knuckle", async () => {

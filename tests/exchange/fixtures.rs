@@ -142,6 +142,8 @@ fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
     };
     let crept = sheet.crept(Corner::FrontLeft, first).unwrap();
     assert_eq!(crept.as_typed(), "1.5");
+    let setup = sheet.dial_setup(Corner::FrontLeft, first).unwrap();
+    assert_eq!(setup.way.rig, Some(Rig::CaliperUp));
     let face = sheet.runout(Corner::FrontLeft).next().unwrap();
     let radius = face.radius.as_ref().unwrap();
     assert_eq!(radius.number.as_typed(), "70.5");

@@ -26,9 +26,10 @@ fn a_proof_that_fails_is_told_at_the_open_wheel_end_and_measured_again_from_its_
         step(&mut job, Story::REPLACED);
     }
     let rounds = [21, 22, 23].map(|nth| at(Step::Round).nth(nth));
-    assert_eq!(asked[0], at(Step::RigPush).nth(2));
-    assert_eq!(asked[1..4], rounds);
-    assert_eq!(asked.len(), 5);
+    let rig = [Step::RigTip, Step::RigPush].map(|step| at(step).nth(2));
+    assert_eq!(asked[..2], rig);
+    assert_eq!(asked[2..5], rounds);
+    assert_eq!(asked.len(), 6);
     // The walk's second spin is smooth, and its needle moves as far as before the work.
     assert!(is_blocked(&job.sheet(), HERE));
     let pulls = |what: &What| match what {
@@ -82,8 +83,9 @@ fn measured_again_with_the_wheel_on_it_is_opened_first_and_closed_after_it() {
             Step::CaliperUpAgain,
         ];
         assert_eq!(asked[..4], opened.map(|step| at(step).nth(4)), "{nut:?}");
-        assert_eq!(asked[4], at(Step::RigPush).nth(2));
-        let closed: Vec<Step> = asked[9..].iter().map(|key| key.step).collect();
+        let rig = [Step::RigTip, Step::RigPush].map(|step| at(step).nth(2));
+        assert_eq!(asked[4..6], rig);
+        let closed: Vec<Step> = asked[10..].iter().map(|key| key.step).collect();
         // The needle of this walk moves as far as before the work: that is told at once.
         let closes = [
             Step::ProveResult,

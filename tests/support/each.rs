@@ -7,10 +7,10 @@ use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Caption, Captioned, Charge, Consent, DayTime, Decided, Due, DueKind, Ended, Ending, Entry,
-    EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part,
-    PersonField, Photo, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope, Setup, Shop,
-    ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
+    Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind, Ended, Ending,
+    Entry, EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Moved, Opened, Paid, PaidHow,
+    Part, PersonField, Photo, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope, Setup,
+    Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
     VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
@@ -179,21 +179,26 @@ fn at_the_corner() -> Vec<What> {
         What::Mended(fourth),
         What::Answered(once(Step::RetorqueDone), Reply::FoundLoose(1)),
     ]);
+    let set = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    whats.push(What::DialSetup(DialSetup {
+        corner: FRONT_LEFT,
+        set,
+        way: Way {
+            force: Some(Force::new(98.1, ForceUnit::Newton).unwrap()),
+            ..Way::DEFAULT
+        },
+    }));
     whats.push(What::Reading(Reading {
         corner: FRONT_LEFT,
-        set: SetName {
-            when: When::Before,
-            nth: 1,
-        },
+        set,
         round: 1,
         side: Side::Pull,
         divisions: Decimal::parse("6.30").unwrap(),
         turns: None,
         dial: Dial::THOU,
-        way: Way {
-            force: Some(Force::new(98.1, ForceUnit::Newton).unwrap()),
-            ..Way::DEFAULT
-        },
     }));
     let reasons = ["over_proven", "must_not_drive.knocks"].map(str::to_owned);
     assert!(
@@ -233,6 +238,7 @@ fn round_a_face() -> Vec<What> {
         angle: Some(Typed::parse("47.5", AngleUnit::Degree).unwrap()),
         radius: Some(Typed::parse("130", LengthUnit::Millimetre).unwrap()),
         divisions: Some(Decimal::parse("\u{2212}2.50").unwrap()),
+        turns: Some(-1),
         dial: Dial::THOU,
         left_out: Some(LeftOut::StudHole),
     };
@@ -241,6 +247,7 @@ fn round_a_face() -> Vec<What> {
         angle: None,
         radius: None,
         divisions: None,
+        turns: None,
         left_out: None,
         ..read.clone()
     };

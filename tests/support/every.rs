@@ -16,11 +16,11 @@ use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    At, Caption, Captioned, Carried, Charge, Consent, DayTime, Decided, Due, DueKind, Ended,
-    Ending, Entry, EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Money, Moved, Opened,
-    Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Receipt, Reply, RunoutCard,
-    RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, ThicknessCard,
-    ThicknessReading, VehicleField, Voice, What,
+    At, Caption, Captioned, Carried, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind,
+    Ended, Ending, Entry, EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Money, Moved,
+    Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Receipt, Reply,
+    RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock,
+    ThicknessCard, ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::mishap::Mishap;
@@ -194,8 +194,8 @@ fn set_name() -> impl Strategy<Value = SetName> {
 fn reading() -> impl Strategy<Value = Reading> {
     let set = set_name();
     let at = (select(Corner::ALL), set, 1_u8..=3, select(Side::ALL));
-    (at, typed_text(), option::of(-2..=2), dial(), way()).prop_map(
-        |((corner, set, round, side), divisions, turns, dial, way)| Reading {
+    (at, typed_text(), option::of(-2..=2), dial()).prop_map(
+        |((corner, set, round, side), divisions, turns, dial)| Reading {
             corner,
             set,
             round,
@@ -203,9 +203,13 @@ fn reading() -> impl Strategy<Value = Reading> {
             divisions: Decimal::parse(&divisions).unwrap(),
             turns,
             dial,
-            way,
         },
     )
+}
+
+fn dial_setup() -> impl Strategy<Value = DialSetup> {
+    let at = (select(Corner::ALL), set_name());
+    (at, way()).prop_map(|((corner, set), way)| DialSetup { corner, set, way })
 }
 
 fn decided() -> impl Strategy<Value = Decided> {
@@ -304,6 +308,7 @@ fn worked() -> impl Strategy<Value = What> {
         mishap().prop_map(What::Mishap),
         item().prop_map(What::Mended),
         step().prop_map(What::Pass),
+        dial_setup().prop_map(What::DialSetup),
         reading().prop_map(What::Reading),
         decided().prop_map(What::Decided),
         benched(),

@@ -19,18 +19,19 @@ pub(super) fn runout() -> impl Strategy<Value = RunoutReading> {
     let read = (
         option::of(typed(AngleUnit::ALL)),
         option::of(typed(LengthUnit::ALL)),
-        option::of(typed_text()),
+        option::of((typed_text(), option::of(-2..=2))),
         option::of(select(LeftOut::ALL)),
     );
     (at, setup, read, dial()).prop_map(
-        |((corner, run, place), setup, (angle, radius, divisions, left_out), dial)| RunoutReading {
+        |((corner, run, place), setup, (angle, radius, read, left_out), dial)| RunoutReading {
             corner,
             run,
             setup,
             place,
             angle,
             radius,
-            divisions: divisions.map(|text| Decimal::parse(&text).unwrap()),
+            divisions: read.as_ref().map(|(text, _)| Decimal::parse(text).unwrap()),
+            turns: read.and_then(|(_, turns)| turns),
             dial,
             left_out,
         },

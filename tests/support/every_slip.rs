@@ -36,6 +36,8 @@ pub(super) fn slip() -> impl Strategy<Value = Slip> {
         What::Reading(Reading { turns, ..reading })
     });
     let reading = prop_oneof![reading, runout().prop_map(What::Runout)];
+    let reading = (vec(reading, 0..4), vec(option::of(way()), 4))
+        .prop_map(|(readings, ways)| set_up(readings, ways));
     let rest = prop_oneof![
         decided().prop_map(What::Decided),
         consent().prop_map(|consent| What::Consent(Consent {
@@ -55,7 +57,7 @@ pub(super) fn slip() -> impl Strategy<Value = Slip> {
             .prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
     ];
     let first = (vehicle, corners, vec(card().prop_map(What::Card), 0..4));
-    let then = (vec(loose, 0..3), vec(reading, 0..4), vec(rest, 0..5));
+    let then = (vec(loose, 0..3), reading, vec(rest, 0..5));
     (uuid(), hex(), first, then).prop_map(|(job, digest, first, then)| {
         let (vehicle, corners, cards) = first;
         let vehicle = vehicle
@@ -65,4 +67,29 @@ pub(super) fn slip() -> impl Strategy<Value = Slip> {
         facts.extend([then.0, then.1, then.2].into_iter().flatten());
         Slip { job, digest, facts }
     })
+}
+
+/// The same readings, before the first of them how the dial was set up for some of their sets.
+fn set_up(readings: Vec<What>, ways: Vec<Option<Way>>) -> Vec<What> {
+    let of = |what: &What| match what {
+        What::Reading(reading) => Some((reading.corner, reading.set)),
+        _ => None,
+    };
+    let mut sets = Vec::new();
+    for set in readings.iter().filter_map(of) {
+        if !sets.contains(&set) {
+            sets.push(set);
+        }
+    }
+    let setups = sets
+        .into_iter()
+        .zip(ways)
+        .filter_map(|((corner, set), way)| {
+            let way = way?;
+            Some(What::DialSetup(DialSetup { corner, set, way }))
+        });
+    let first = readings.iter().position(|what| of(what).is_some());
+    let mut facts = readings;
+    let rest = facts.split_off(first.unwrap_or(facts.len()));
+    facts.into_iter().chain(setups).chain(rest).collect()
 }

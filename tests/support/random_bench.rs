@@ -109,6 +109,8 @@ impl RandomJob {
         let again = u8::from(whole && self.chance.often(40));
         let bumped = 1 + self.chance.below(u64::from(setup.places));
         let zero = self.chance.of(&[0.0, 0.0, 12.0, face - 3.0]);
+        let mut first = None;
+        let other = self.chance.often(2).then(|| self.dial());
         for place in 1..=last + again {
             let degrees = if typed_angles {
                 (step * f64::from(place - 1)).round()
@@ -120,7 +122,12 @@ impl RandomJob {
             if u64::from(place) == bumped {
                 height += truth.bump;
             }
-            let needle = (zero + height / division) % face;
+            let gone = zero + height / division;
+            let needle = gone % face;
+            let around = (gone / face).trunc() as i32;
+            let turns = around - *first.get_or_insert(around);
+            // A fine dial goes round unseen, so that its turns are asked.
+            let told = self.chance.often(if division < 0.5 { 98 } else { 10 });
             let text = format!("{needle:.1}");
             let skipped = place > 1 && self.chance.often(4);
             let left_out = self.chance.often(4).then_some(LeftOut::StudHole);
@@ -134,7 +141,8 @@ impl RandomJob {
                 angle,
                 radius: radius.clone(),
                 divisions: (!skipped).then(|| Decimal::parse(&text).unwrap()),
-                dial,
+                turns: (!skipped && told).then_some(turns),
+                dial: other.filter(|_| place == last).unwrap_or(dial),
                 left_out,
             })]);
         }

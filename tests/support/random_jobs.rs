@@ -10,6 +10,7 @@ mod sets;
 
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{KeptText, LogKind, digest, export};
+use hubslate::job::dial_setup::{recorded, required};
 use hubslate::job::entry::{
     Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Reading, Reply, Side,
     What,

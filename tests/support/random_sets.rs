@@ -88,10 +88,17 @@ impl RandomJob {
             self.perhaps(90, at(Step::RigAgain), &flexes);
         }
         let sheet = fold(self.entries.iter().cloned());
-        let (dial, mut way) = (judge::dial(&sheet), judge::way(&sheet));
-        if self.chance.often(15) {
+        let (dial, (mut way, _)) = (judge::dial(&sheet), required(&sheet));
+        if self.chance.often(25) {
             way = self.other(way);
+        } else if self.chance.often(20) {
+            // As it is always set up, whatever the limit requires.
+            way = Way::DEFAULT;
         }
+        if self.chance.often(92) {
+            self.tap(vec![recorded(HERE, name, way)]);
+        }
+        let mixed = self.chance.often(4).then(|| self.dial());
         let face = f64::from(dial.divisions_per_turn());
         let graduation = dial.graduation().in_unit(LengthUnit::Millimetre);
         let most = (0.16 / graduation).min(face * 0.3) * 10.0;
@@ -129,8 +136,7 @@ impl RandomJob {
                     side,
                     turns,
                     divisions,
-                    dial,
-                    way,
+                    dial: mixed.filter(|_| round == rounds).unwrap_or(dial),
                 })
             };
             let mut whats = vec![reading(Side::Pull, typed(pull))];

@@ -365,7 +365,7 @@ const BREAKS: [Break; 36] = [
     ),
     (
         "a missing field",
-        |f| drop_field(body(f, "reading"), "way"),
+        |f| drop_field(body(f, "reading"), "dial"),
         "/reading",
         "required",
     ),

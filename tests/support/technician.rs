@@ -1,5 +1,6 @@
 //! A technician who does every step that comes next, so that whole jobs can be folded.
 
+use hubslate::job::dial_setup::recorded;
 use hubslate::job::entry::{
     Consent, Decided, Due, DueKind, Ended, Ending, How, Money, Moved, Photo, Price, Quantity,
     Reading, Reply, Scope, Side, Signed, VehicleField, What,
@@ -107,6 +108,7 @@ pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
         Form::Number(Measured::HubHeat) => vec![reply(heat())],
         Form::Photo => vec![What::Photo(photo(spec.key))],
         Form::Swing => vec![reply(Reply::Felt(Felt::JustFelt))],
+        Form::DialSetup(set) => vec![recorded(HERE, *set, Way::DEFAULT)],
         Form::Round(..) => readings(spec),
         Form::Decide(nth) => vec![decided(*nth, story)],
         Form::Consent => vec![consent(spec.key, spec.key.step != Step::Agree || story.yes)],
@@ -211,7 +213,6 @@ fn readings(spec: &StepSpec) -> Vec<What> {
             divisions: Decimal::parse(divisions).unwrap(),
             turns: None,
             dial: Dial::HUNDREDTH_MM,
-            way: Way::DEFAULT,
         })
     };
     [(Side::Push, "0"), (Side::Pull, "8")].map(read).to_vec()

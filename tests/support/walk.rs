@@ -5,6 +5,7 @@
 
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{LogKind, digest, export};
+use hubslate::job::dial_setup::{recorded, required};
 use hubslate::job::entry::{
     Consent, Due, DueKind, Ended, Entry, HandedOver, How, LogId, Moved, Opened, Part, PersonField,
     Photo, Quantity, Reading, Reply, Scope, Side, VehicleField, What,
@@ -155,6 +156,10 @@ impl<'a> Walk<'a> {
                 self.tap(vec![What::Answered(spec.key, reply)]);
             }
             Form::Photo => self.picture(spec.key),
+            Form::DialSetup(set) => {
+                let (way, _) = required(sheet);
+                self.tap(vec![recorded(spec.key.corner.unwrap(), *set, way)]);
+            }
             Form::Round(set, round) => self.round(spec, *set, *round),
             Form::Decide(nth) => {
                 let corner = spec.key.corner.unwrap();
@@ -262,7 +267,6 @@ impl<'a> Walk<'a> {
                 divisions: Decimal::parse(text).unwrap(),
                 turns: None,
                 dial: judge::dial(&sheet),
-                way: judge::way(&sheet),
             })
         };
         vec![reading(Side::Push, "0"), reading(Side::Pull, typed)]

@@ -7,7 +7,7 @@ use super::{Paper, round, write};
 use crate::exchange::import::is_uuid;
 use crate::job::also::Also;
 use crate::job::entry::{
-    Charge, Consent, Decided, Due, DueKind, Ended, Ending, How, Moved, Part, Reading,
+    Charge, Consent, Decided, DialSetup, Due, DueKind, Ended, Ending, How, Moved, Part, Reading,
     RunoutReading, Scope, Setup, Side, VehicleField, What,
 };
 use crate::job::mishap::Mishap;
@@ -202,12 +202,29 @@ impl Reader {
             divisions: Decimal::parse("0").ok()?,
             turns: None,
             dial: *self.dials.get(place)?,
-            way: fields.way(4)?,
         };
+        if fields.0.get(4..8)?.iter().any(|field| !field.is_empty()) {
+            self.dial_setup(DialSetup {
+                corner: common.corner,
+                set,
+                way: fields.way(4)?,
+            });
+        }
         for round in fields.0.get(8..)? {
             self.facts.extend(sides(&common, round)?);
         }
         Some(())
+    }
+
+    /// The setups of a slip stand before its readings; the lines of one set name it once each.
+    fn dial_setup(&mut self, setup: DialSetup) {
+        let what = What::DialSetup(setup);
+        if self.facts.contains(&what) {
+            return;
+        }
+        let is_reading = |what: &What| matches!(what, What::Reading(_));
+        let place = self.facts.iter().position(is_reading);
+        self.facts.insert(place.unwrap_or(self.facts.len()), what);
     }
 
     fn run(&mut self, fields: &Fields) -> Option<()> {
@@ -225,6 +242,7 @@ impl Reader {
             angle: None,
             radius: fields.maybe(7, typed)?,
             divisions: None,
+            turns: None,
             dial: *self.dials.get(dial)?,
             left_out: None,
         };

@@ -37,17 +37,19 @@ pub(super) fn head(first: &RunoutReading, dial: String) -> Vec<String> {
     ]
 }
 
-/// One place: `3=1.5`, `3@135deg=1.5`, `3=1.5!stud_hole`, or `3=` where it was skipped.
+/// One place: `3=1.5`, `3@135deg=1.5`, `3=1.5#1!stud_hole`, or `3=` where it was skipped.
 pub(super) fn place(reading: &RunoutReading) -> String {
     let angle = reading.angle.as_ref();
     let angle = angle.map(|angle| format!("@{}", number(angle)));
     let needle = reading.divisions.as_ref().map(Decimal::as_typed);
+    let turns = reading.turns.map(|turns| format!("#{turns}"));
     let out = reading.left_out.map(|why| format!("!{}", why.code()));
     format!(
-        "{}{}={}{}",
+        "{}{}={}{}{}",
         reading.place,
         angle.unwrap_or_default(),
         needle.unwrap_or_default(),
+        turns.unwrap_or_default(),
         out.unwrap_or_default()
     )
 }
@@ -63,6 +65,10 @@ pub(super) fn read_place(common: &RunoutReading, field: &str) -> Option<RunoutRe
         Some((needle, why)) => (needle, Some(LeftOut::from_code(why)?)),
         None => (rest, None),
     };
+    let (needle, turns) = match needle.split_once('#') {
+        Some((needle, turns)) => (needle, Some(turns.parse().ok()?)),
+        None => (needle, None),
+    };
     let divisions = match needle {
         "" => None,
         needle => Some(Decimal::parse(needle).ok()?),
@@ -71,6 +77,7 @@ pub(super) fn read_place(common: &RunoutReading, field: &str) -> Option<RunoutRe
         place: place.parse().ok()?,
         angle,
         divisions,
+        turns,
         left_out,
         ..common.clone()
     })

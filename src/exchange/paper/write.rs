@@ -32,7 +32,7 @@ pub fn write(paper: &Paper) -> String {
                     rounds.push(next);
                     rest.next();
                 }
-                pen.readings(&rounds);
+                pen.readings(&rounds, slip.dial_setup(reading.corner, reading.set));
             }
             What::Runout(reading) => {
                 let mut places = vec![reading];
@@ -52,8 +52,8 @@ pub fn write(paper: &Paper) -> String {
 }
 
 /// What the rounds of one line have in common.
-fn frame(reading: &Reading) -> (Corner, SetName, Dial, Way) {
-    (reading.corner, reading.set, reading.dial, reading.way)
+const fn frame(reading: &Reading) -> (Corner, SetName, Dial) {
+    (reading.corner, reading.set, reading.dial)
 }
 
 #[derive(Default)]
@@ -190,7 +190,7 @@ impl Pen {
         self.line('M', &fields);
     }
 
-    fn readings(&mut self, readings: &[&Reading]) {
+    fn readings(&mut self, readings: &[&Reading], way: Option<&Way>) {
         let Some(first) = readings.first() else {
             return;
         };
@@ -200,7 +200,7 @@ impl Pen {
             first.set.nth.to_string(),
             self.dial(&first.dial),
         ];
-        fields.extend(told_way(&first.way));
+        fields.extend(way.map(told_way).unwrap_or_default());
         fields.extend(rounds(readings));
         self.line('R', &fields);
     }

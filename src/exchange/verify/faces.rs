@@ -120,6 +120,8 @@ const fn fault_code(fault: SeriesFault) -> &'static str {
         SeriesFault::TooFew { .. } => "too_few",
         SeriesFault::TooMany { .. } => "too_many",
         SeriesFault::OffTheDial { .. } => "off_the_dial",
+        SeriesFault::MixedDials => "mixed_dials",
+        SeriesFault::AskTurns { .. } => "ask_turns",
     }
 }
 

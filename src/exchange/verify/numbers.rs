@@ -161,6 +161,7 @@ fn photos(sheet: &Sheet) -> Vec<Value> {
 const fn fault_code(fault: &SeriesFault) -> &'static str {
     match fault {
         SeriesFault::NoRound => "no_round",
+        SeriesFault::MixedDials => "mixed_dials",
         SeriesFault::Round { .. } => "round",
     }
 }

@@ -74,6 +74,12 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         },
         entry::What::Mended(mended) => What::Mended { item: item(mended) },
         entry::What::Pass(step) => What::Pass { step: step.code() },
+        entry::What::DialSetup(setup) => What::DialSetup {
+            corner: setup.corner.code().to_owned(),
+            when: setup.set.when.code().to_owned(),
+            set: setup.set.nth,
+            way: card::lower_way(&setup.way),
+        },
         entry::What::Reading(r) => What::Reading {
             corner: r.corner.code().to_owned(),
             when: r.set.when.code().to_owned(),
@@ -83,7 +89,6 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             divisions: r.divisions.as_typed().to_owned(),
             turns: r.turns,
             dial: card::lower_dial(&r.dial),
-            way: card::lower_way(&r.way),
         },
         entry::What::Decided(d) => What::Decided {
             corner: d.corner.code().to_owned(),

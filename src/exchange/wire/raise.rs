@@ -7,9 +7,9 @@ use crate::job::also::Also;
 use crate::job::angled::AngleBy;
 use crate::job::caption::CaptionWord;
 use crate::job::entry::{
-    self, Caption, Captioned, Charge, Consent, Decided, Due, DueKind, Ended, Ending, EntryId,
-    HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice,
+    self, Caption, Captioned, Charge, Consent, Decided, DialSetup, Due, DueKind, Ended, Ending,
+    EntryId, HandedOver, How, KitItem, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
+    Price, Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice,
 };
 use crate::job::kit::{MoreKit, Stand};
 use crate::job::mishap::Mishap;
@@ -130,6 +130,16 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         }),
         What::Mended { item: at } => entry::What::Mended(item(&at)?),
         What::Pass { step } => entry::What::Pass(StepKey::from_code(&step)?),
+        What::DialSetup {
+            corner,
+            when,
+            set,
+            way,
+        } => entry::What::DialSetup(DialSetup {
+            corner: Corner::from_code(&corner)?,
+            set: set_name(&when, set)?,
+            way: card::raise_way(way)?,
+        }),
         What::Reading {
             corner,
             when,
@@ -139,7 +149,6 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             divisions,
             turns,
             dial,
-            way,
         } => entry::What::Reading(Reading {
             corner: Corner::from_code(&corner)?,
             set: set_name(&when, set)?,
@@ -148,7 +157,6 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             divisions: Decimal::parse(&divisions).ok()?,
             turns,
             dial: card::raise_dial(&dial)?,
-            way: card::raise_way(way)?,
         }),
         What::Decided {
             corner,

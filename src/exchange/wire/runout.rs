@@ -28,6 +28,8 @@ pub(super) struct ReadingText {
     radius: Option<TypedText>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     divisions: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    turns: Option<i32>,
     dial: Gauge,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     left_out: Option<String>,
@@ -54,6 +56,7 @@ pub(super) fn lower(reading: &RunoutReading) -> ReadingText {
         angle: reading.angle.as_ref().map(typed),
         radius: reading.radius.as_ref().map(typed),
         divisions: reading.divisions.as_ref().map(|d| d.as_typed().to_owned()),
+        turns: reading.turns,
         dial: lower_dial(&reading.dial),
         left_out: reading.left_out.map(|why| why.code().to_owned()),
     }
@@ -83,6 +86,7 @@ pub(super) fn raise(stored: ReadingText) -> Option<RunoutReading> {
             Some(text) => Some(Decimal::parse(&text).ok()?),
             None => None,
         },
+        turns: stored.turns,
         dial: raise_dial(&stored.dial)?,
         left_out: word(stored.left_out, LeftOut::from_code)?,
     })

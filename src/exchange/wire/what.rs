@@ -90,6 +90,12 @@ pub(super) enum What {
     Pass {
         step: String,
     },
+    DialSetup {
+        corner: String,
+        when: String,
+        set: u8,
+        way: WayText,
+    },
     Reading {
         corner: String,
         when: String,
@@ -100,7 +106,6 @@ pub(super) enum What {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         turns: Option<i32>,
         dial: Gauge,
-        way: WayText,
     },
     Decided {
         corner: String,

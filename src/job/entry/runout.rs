@@ -37,6 +37,8 @@ pub struct RunoutReading {
     pub radius: Option<TypedLength>,
     /// Where the needle stood, in the dial's divisions, as typed; none where it was skipped.
     pub divisions: Option<Decimal>,
+    /// Whole turns of the needle from the first place to here, where they were asked for.
+    pub turns: Option<i32>,
     /// The dial it was read on.
     pub dial: Dial,
     /// Why it does not count, if it does not.

@@ -6,6 +6,7 @@
 )]
 
 use super::*;
+use crate::job::dial_setup::{recorded, required};
 use crate::job::entry::Quantity;
 use crate::job::kit::first_kit;
 use crate::job::reason::decided;
@@ -118,6 +119,8 @@ thread_local! {
 }
 
 fn read(whats: &mut Vec<What>, set: SetName, swings: u8) {
+    let (way, _) = required(&sheet(&*whats));
+    whats.push(recorded(AT, set, way));
     for round in 1..=3 {
         let sheet = sheet(&*whats);
         let spec = StepSpec {

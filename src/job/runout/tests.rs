@@ -35,7 +35,7 @@ fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<What> {
             angle: None,
             radius: None,
         };
-        kept(&before, at.clone(), needle).unwrap_or_else(|| skipped(&before, at))
+        kept(&before, at.clone(), needle, None).unwrap_or_else(|| skipped(&before, at))
     });
     each.collect()
 }
@@ -195,7 +195,7 @@ fn at_angles(places: &[(&str, &str)]) -> Vec<What> {
             angle: Some(angle_typed(angle).unwrap()),
             radius: None,
         };
-        kept(&before, at, needle).unwrap()
+        kept(&before, at, needle, None).unwrap()
     });
     each.collect()
 }
@@ -239,4 +239,69 @@ fn an_angle_beyond_a_turn_or_of_another_place_is_refused() {
 fn a_run_at_equal_steps_has_no_typed_angles() {
     let sheet = job(vec![run(1, setup(Surface::HubFace, 1), &WOBBLE)]);
     assert_eq!(runs(&sheet, LEFT)[0].angles(), Angles::Equal);
+}
+
+/// A lever dial of 0.002 mm that turns once within 0.2 mm.
+fn lever() -> Dial {
+    let division = Length::millimetres(0.002);
+    Dial::new(division, 100, crate::trade::play::DialKind::Lever).unwrap()
+}
+
+fn on(dial: Dial, needles: &[(&str, Option<i32>)]) -> Vec<What> {
+    let read = needles.iter().zip(1..).map(|((needle, turns), place)| {
+        let divisions = Decimal::parse(needle).ok();
+        What::Runout(RunoutReading {
+            corner: LEFT,
+            run: 1,
+            setup: setup(Surface::HubFace, 1),
+            place,
+            angle: None,
+            radius: None,
+            divisions,
+            turns: *turns,
+            dial,
+            left_out: None,
+        })
+    });
+    read.collect()
+}
+
+#[test]
+fn a_run_on_two_dials_is_refused() {
+    let mut whats = on(Dial::HUNDREDTH_MM, &[("0", None), ("2", None)]);
+    whats.extend(on(Dial::THOU, &[("0", None), ("2", None), ("3", None)]).split_off(2));
+    let sheet = job(vec![whats]);
+    let runs = runs(&sheet, LEFT);
+    assert_eq!(runs[0].series(), Err(SeriesFault::MixedDials));
+    assert!(found(&sheet, &runs, &runs[0]).is_err());
+    assert!(runs[0].is_on_other_dial(&sheet));
+}
+
+// 0.162 mm from 0 is 81 divisions of 0.002 mm; the short way round would be 19: 0.038 mm.
+#[test]
+fn a_lever_dial_with_a_short_turn_asks_for_the_turns_of_a_run() {
+    let untold = job(vec![on(lever(), &[("0", None), ("81", None)])]);
+    let fault = SeriesFault::AskTurns { index: 1 };
+    assert_eq!(runs(&untold, LEFT)[0].series(), Err(fault));
+    for (turns, mm) in [(0, 0.162), (-1, 0.038), (1, 0.362), (2, 0.562)] {
+        let told = job(vec![on(lever(), &[("0", None), ("81", Some(turns))])]);
+        let series = runs(&told, LEFT)[0].series().unwrap();
+        assert!((series.tir().mm() - mm).abs() < 1e-12, "{turns}");
+    }
+}
+
+#[test]
+fn the_ways_of_a_needle_are_offered_the_shortest_first() {
+    let sheet = job(vec![on(lever(), &[("10", None)])]);
+    let runs = runs(&sheet, LEFT);
+    let ways = runs[0].ways(2, "91");
+    let told: Vec<_> = ways
+        .iter()
+        .map(|(turns, mm)| (*turns, (mm.mm() * 1000.0).round()))
+        .collect();
+    assert_eq!(told, [(-1, -38.0), (0, 162.0), (-2, -238.0)]);
+    assert_eq!(runs[0].ways(1, "91"), []);
+    assert_eq!(runs[0].from_first("91", None), None);
+    let plain = job(vec![on(Dial::HUNDREDTH_MM, &[("10", None)])]);
+    assert_eq!(super::runs(&plain, LEFT)[0].ways(2, "91"), []);
 }

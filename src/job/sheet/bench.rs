@@ -1,7 +1,9 @@
 //! What was read on the bench: runs round a face, and the thickness of rotors.
 
 use super::Sheet;
-use crate::job::entry::{RunoutCard, RunoutReading, ThicknessCard, ThicknessReading, What};
+use crate::job::entry::{
+    DialSetup, RunoutCard, RunoutReading, ThicknessCard, ThicknessReading, What,
+};
 use crate::job::key::Key;
 use crate::trade::play::Place;
 use crate::trade::runout::{Bound, Surface};
@@ -36,6 +38,14 @@ impl Sheet {
     pub fn thickness_limit(&self, axle: Axle, bound: Bound) -> Option<&ThicknessCard> {
         match self.fact(&Key::ThicknessLimit(axle, bound)) {
             Some(What::ThicknessLimit(card)) => Some(card),
+            _ => None,
+        }
+    }
+
+    /// How the dial was set up for a set, if that was recorded.
+    pub fn dial_setup(&self, corner: Corner, set: SetName) -> Option<&DialSetup> {
+        match self.fact(&Key::DialSetup(corner, set)) {
+            Some(What::DialSetup(setup)) => Some(setup),
             _ => None,
         }
     }

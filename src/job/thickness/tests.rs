@@ -134,7 +134,7 @@ fn the_places_are_those_of_the_rotors_run_out() {
             angle: Some(angle_typed(angle).unwrap()),
             radius: None,
         };
-        kept(&empty, at, "0").unwrap()
+        kept(&empty, at, "0", None).unwrap()
     };
     let hub = sheet(vec![reading(Surface::HubFace, 2, "47.5")]);
     assert_eq!(places_of(&hub, LEFT), USUAL_PLACES);

@@ -8,14 +8,14 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenDbRequest};
 
-use super::{ASIDE, ENTRIES, Journal, Open, PHOTOS, SUMMARIES};
+use super::{ASIDE, DRAFTS, ENTRIES, Journal, Open, PHOTOS, SUMMARIES};
 use crate::platform::event::Listener;
 use crate::platform::js;
 use crate::platform::record::StoreProblem;
 use crate::platform::transaction::{problem, request_problem};
 
 const NAME: &str = "hubslate";
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 
 /// Why an open journal closed; the page must be loaded again before it can keep anything.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -124,7 +124,8 @@ fn add_stores(database: &IdbDatabase) -> Result<(), JsValue> {
     add_store(database, PHOTOS, &IdbObjectStoreParameters::new())?;
     let numbered = IdbObjectStoreParameters::new();
     numbered.set_auto_increment(true);
-    add_store(database, ASIDE, &numbered)
+    add_store(database, ASIDE, &numbered)?;
+    add_store(database, DRAFTS, &IdbObjectStoreParameters::new())
 }
 
 fn add_store(

@@ -36,7 +36,7 @@ fn run(job: &mut Job, nth: u8, stud: u8, needles: &[&str]) {
             angle: None,
             radius: None,
         };
-        let what = kept(&sheet, at.clone(), needle).unwrap_or_else(|| skipped(&sheet, at));
+        let what = kept(&sheet, at.clone(), needle, None).unwrap_or_else(|| skipped(&sheet, at));
         job.tap(vec![what]);
     }
 }
@@ -146,7 +146,7 @@ fn a_typed_angle_stands_as_it_was_typed() {
             angle: Some(angle_typed(typed).unwrap()),
             radius: None,
         };
-        job.tap(vec![kept(&sheet, at, needle).unwrap()]);
+        job.tap(vec![kept(&sheet, at, needle, None).unwrap()]);
     }
     let report = text(&job);
     says(

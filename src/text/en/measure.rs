@@ -105,6 +105,7 @@ pub(in crate::text) fn mark(mark: Mark) -> &'static str {
         Mark::NutSlack => "the axle nut was slack",
         Mark::WheelFitted => "the wheel was fitted",
         Mark::BaseNotOnKnuckle => "the base did not stand on the knuckle",
+        Mark::MethodNotRecorded => "the method was not recorded at the dial",
         Mark::FlexNotTested => "nobody pushed the knuckle to test the base, or it gave way",
         Mark::NutHadBeenLoosened => "the axle nut had been loosened and was brought to its card",
         Mark::HotHub => "the hub was hot",

@@ -15,6 +15,7 @@ pub(super) mod measure;
 pub(super) mod mishap;
 pub(super) mod paper;
 pub(super) mod practice;
+pub(super) mod reading;
 pub(super) mod report;
 pub(super) mod runout;
 pub(super) mod say;

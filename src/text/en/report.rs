@@ -103,7 +103,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::Uncertainty => "Expanded uncertainty",
         ReportWord::Budget => "What the uncertainty is made of",
         ReportWord::Dial => "Dial gauge",
-        ReportWord::Rig => "Base and tip",
+        ReportWord::Rig => "Setup",
         ReportWord::SetOne => "First set",
         ReportWord::SetTwo => "Second set",
         ReportWord::NutLoosened => "The axle nut had been loosened before this reading.",

@@ -185,6 +185,13 @@ pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
         SeriesFault::OffTheDial { index } => {
             format!("Reading {} is not on the face of this dial.", index + 1)
         }
+        SeriesFault::MixedDials => {
+            "Not evaluated: the places were read on different dials. One run, one dial.".to_owned()
+        }
+        SeriesFault::AskTurns { index } => format!(
+            "Not evaluated: the turns of the needle at reading {} were not recorded, and this dial turns once within 0.5 mm (0.020 in).",
+            index + 1
+        ),
     }
 }
 

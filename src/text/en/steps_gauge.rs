@@ -66,10 +66,10 @@ pub(super) const RIG_PUSH_AFTER: StepText = RIG_PUSH.say(
     "Rotor flat with two nuts, base and tip where they were before. Push the knuckle: how far does the needle move?",
 );
 pub(super) const RIG_TIP: StepText = tell(
-    "Tip on the pilot",
-    "Tip square on the wheel pilot, near the center, pressed in half a turn to one turn.",
-    "Tip is square",
-    "A tip that stands at a slant reads too much.",
+    "Dial setup",
+    "Set up the dial. Then record how it stands, before the base is zeroed.",
+    "Set up as shown",
+    "A reading is compared only with a limit for the same method, place, setup and force.",
 );
 pub(super) const ROUND: StepText = tell(
     "Push, pull, read",

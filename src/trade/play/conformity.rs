@@ -89,7 +89,8 @@ pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
     if let Some(mark) = set.refusal() {
         return Conformity::NoComparison(WhyNot::Mark(mark));
     }
-    if let Some(difference) = set.way().differs_from(&limit.way) {
+    let differs = set.way().and_then(|way| way.differs_from(&limit.way));
+    if let Some(difference) = differs {
         return Conformity::NoComparison(WhyNot::Way(difference));
     }
     let Judged {

@@ -188,6 +188,18 @@ impl Dial {
         Divisions(to.0 + way)
     }
 
+    /// The one dial that every reading was taken on; `None` without a reading, or with several dials.
+    pub fn shared(readings: impl IntoIterator<Item = Self>) -> Option<Self> {
+        let mut readings = readings.into_iter();
+        let first = readings.next()?;
+        readings.all(|other| other == first).then_some(first)
+    }
+
+    /// Whether a whole turn is worth so little that a needle can go round unseen.
+    pub fn has_short_turn(&self) -> bool {
+        self.worth(Divisions(f64::from(self.divisions_per_turn))) < UNSEEN
+    }
+
     /// The ways that the needle may have gone from push to pull, the shortest three first: how
     /// many whole turns beside the readings, and the play that it would be.
     pub fn ways(&self, round: Round) -> Vec<(i32, Length)> {
@@ -223,7 +235,7 @@ impl Dial {
         }
         let once = way.rem_euclid(face);
         let shortest = Divisions(once.min(face - once));
-        if shortest.0 > face / 4.0 || self.worth(Divisions(face)) < UNSEEN {
+        if shortest.0 > face / 4.0 || self.has_short_turn() {
             return Err(RoundError::AskTurns { shortest });
         }
         Ok(self.worth(shortest))

@@ -8,7 +8,7 @@ use crate::units::{Angle, Length};
 use crate::words;
 
 words! {
-    /// What was not as it should be while the set was taken. The first four forbid a comparison.
+    /// What was not as it should be while the set was taken. The first five forbid a comparison.
     pub enum Mark {
         /// The axle nut was slack: the rings are not clamped and the reading is no play.
         NutSlack = "nut_slack",
@@ -18,6 +18,8 @@ words! {
         BaseNotOnKnuckle = "base_not_on_knuckle",
         /// Nobody pushed the knuckle to see whether the needle moves.
         FlexNotTested = "flex_not_tested",
+        /// How the dial was set up was not recorded, so that no limit is known to fit.
+        MethodNotRecorded = "method_not_recorded",
         /// The nut had been loosened before, and was brought back to torque.
         NutHadBeenLoosened = "nut_had_been_loosened",
         /// The hub was hot.
@@ -32,7 +34,11 @@ impl Mark {
     pub const fn forbids_comparison(self) -> bool {
         matches!(
             self,
-            Self::NutSlack | Self::WheelFitted | Self::BaseNotOnKnuckle | Self::FlexNotTested
+            Self::NutSlack
+                | Self::WheelFitted
+                | Self::BaseNotOnKnuckle
+                | Self::FlexNotTested
+                | Self::MethodNotRecorded
         )
     }
 }
@@ -77,7 +83,7 @@ impl Settling {
 #[derive(Clone, Debug, PartialEq)]
 pub struct ReadingSet {
     dial: Dial,
-    way: Way,
+    way: Option<Way>,
     plays: Vec<Length>,
     marks: Vec<Mark>,
     off_square: Option<Angle>,
@@ -88,6 +94,8 @@ pub struct ReadingSet {
 pub enum SeriesFault {
     /// There is no round.
     NoRound,
+    /// The rounds were read on more than one dial.
+    MixedDials,
     /// One round gives no play.
     Round {
         /// Which one, from 0.
@@ -98,17 +106,17 @@ pub enum SeriesFault {
 }
 
 impl ReadingSet {
-    /// Takes the play of every round.
+    /// Takes the play of every round; `way` is how the dial was set up, as recorded there.
     ///
-    /// A wheel that is on though the way has it off is marked here, so that nobody can forget it.
+    /// A set without a recorded way is marked here, so that no caller can forget it.
     ///
     /// # Errors
     /// [`SeriesFault`] if there is no round or one of them gives no play.
     pub fn read(
         dial: Dial,
-        way: Way,
+        way: impl Into<Option<Way>>,
         rounds: &[Round],
-        marks: Vec<Mark>,
+        mut marks: Vec<Mark>,
     ) -> Result<Self, SeriesFault> {
         if rounds.is_empty() {
             return Err(SeriesFault::NoRound);
@@ -121,6 +129,10 @@ impl ReadingSet {
                     .map_err(|fault| SeriesFault::Round { index, fault })
             })
             .collect::<Result<_, _>>()?;
+        let way = way.into();
+        if way.is_none() {
+            marks.push(Mark::MethodNotRecorded);
+        }
         Ok(Self {
             dial,
             way,
@@ -153,9 +165,9 @@ impl ReadingSet {
         &self.dial
     }
 
-    /// The way it was taken.
-    pub const fn way(&self) -> &Way {
-        &self.way
+    /// The way it was taken; `None` where that was not recorded.
+    pub const fn way(&self) -> Option<&Way> {
+        self.way.as_ref()
     }
 
     /// The play of each round, in order.
@@ -170,7 +182,8 @@ impl ReadingSet {
 
     /// The first mark that forbids a comparison.
     pub fn refusal(&self) -> Option<Mark> {
-        let wheel_where_it_belongs = self.way.rig == Some(Rig::WheelOn);
+        let rig = self.way.and_then(|way| way.rig);
+        let wheel_where_it_belongs = rig == Some(Rig::WheelOn);
         self.marks.iter().copied().find(|mark| match mark {
             Mark::WheelFitted => !wheel_where_it_belongs,
             other => other.forbids_comparison(),

@@ -55,12 +55,21 @@ pub enum SeriesFault {
         /// Which one, from 0.
         index: usize,
     },
+    /// The places were read on more than one dial.
+    MixedDials,
+    /// A dial with a short turn, on which the needle may have gone round unseen: ask the turns.
+    AskTurns {
+        /// Which one, from 0.
+        index: usize,
+    },
 }
 
 /// A run-out is a difference; what a wave needs beyond that, its fit says.
 pub const FEWEST_READINGS: usize = 2;
 /// The fewest places round a face that are asked for.
 pub const FEWEST_PLACES: u8 = 4;
+/// The most whole turns that a needle is told to have gone from the first place.
+pub const MOST_TURNS: i32 = 2;
 /// The most places round a face.
 pub const MOST_PLACES: u8 = 24;
 
@@ -75,6 +84,14 @@ impl Series {
         if let Some(index) = spots.iter().position(off) {
             return Err(SeriesFault::OffTheDial { index });
         }
+        Self::told_on(dial, spots)
+    }
+
+    /// The same for needles that are told on by whole turns from the first place.
+    ///
+    /// # Errors
+    /// [`SeriesFault`] for too few that count, or too many.
+    pub fn told_on(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesFault> {
         // One more than there are places: the first read again shows whether the rig held.
         if spots.len() > usize::from(MOST_PLACES) + 1 {
             let given = spots.len();

@@ -7,6 +7,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::{CornerPlan, NutPosition, Plan, Start};
 use crate::trade::wheel_end::procedure::{FLEX, SPIN, rounds};
+use crate::trade::wheel_end::reading::dial_setup;
 use crate::trade::wheel_end::spec::at_corner;
 use crate::trade::wheel_end::step::{Check, Form, HoldPoint, Phase, SetName, Step, StepSpec, When};
 
@@ -209,18 +210,16 @@ fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 
 /// The proof at the open wheel end; one that fails is told at once, while all is still at hand.
 fn after(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
+    let set = SetName {
+        when: When::After,
+        nth: 1,
+    };
     let mut rig = at_corner(Phase::Prove, Step::RigPush, corner, Form::Choice(FLEX));
     rig.key = rig.key.nth(2);
     let mut steps = reopen(plan, corner);
+    steps.push(dial_setup(corner, set, Phase::Prove));
     steps.push(rig);
-    steps.extend(rounds(
-        corner,
-        SetName {
-            when: When::After,
-            nth: 1,
-        },
-        Phase::Prove,
-    ));
+    steps.extend(rounds(corner, set, Phase::Prove));
     steps.push(at_corner(
         Phase::Prove,
         Step::ProveSpin,

@@ -257,7 +257,7 @@ fn not_done(step: Step) -> &'static [Consequence] {
         Step::Drive | Step::HeatHere | Step::HeatOther | Step::BrakeHeld => DECISION,
         Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial => DECISION,
         Step::SpinHand | Step::OtherSide => DECISION,
-        Step::WheelOff | Step::RigPush | Step::RigAgain | Step::Round => READING,
+        Step::WheelOff | Step::RigTip | Step::RigPush | Step::RigAgain | Step::Round => READING,
         Step::ProveSpin | Step::ProveRoad | Step::ProveResult => PROOF,
         Step::Odometer => &[IsNoted(Noted::ByDateAlone)],
         Step::CardPlayLimit => &[IsNoted(Noted::DefaultLimit)],
@@ -300,7 +300,6 @@ fn not_done(step: Step) -> &'static [Consequence] {
         | Step::CrackWheelNuts
         | Step::CaliperUp
         | Step::GaugeClean
-        | Step::RigTip
         | Step::DeclinedPhoto
         | Step::StripSensor
         | Step::SensorPhoto
@@ -343,6 +342,7 @@ pub const fn is_work(spec: &StepSpec) -> bool {
                 | Form::Checks(_)
                 | Form::Choice(_)
                 | Form::Swing
+                | Form::DialSetup(_)
                 | Form::Round(..)
                 | Form::Turn(_)
                 | Form::Result

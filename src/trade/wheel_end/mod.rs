@@ -5,6 +5,7 @@ mod consequence;
 mod item;
 mod plan;
 mod procedure;
+mod reading;
 mod road;
 mod spec;
 mod step;
@@ -17,6 +18,7 @@ pub use consequence::{
 pub use item::{Group, Hold, Item, items};
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
 pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};
+pub use reading::setup_number;
 pub use road::{LOOKS, sign_gone, sign_of, sign_step};
 pub use step::{
     Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,

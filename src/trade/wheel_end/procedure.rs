@@ -8,6 +8,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::closing::{fit, put_back, refit};
 use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Start};
+use crate::trade::wheel_end::reading::dial_setup;
 use crate::trade::wheel_end::road::{clear, listen, prove_on_the_road};
 use crate::trade::wheel_end::spec::{at_corner, once};
 use crate::trade::wheel_end::step::{
@@ -148,20 +149,18 @@ fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
         Form::Decide(1),
     ));
     if at.second_set {
+        let second = SetName {
+            when: When::Before,
+            nth: 2,
+        };
+        steps.push(dial_setup(corner, second, Phase::Gauge));
         steps.push(at_corner(
             Phase::Gauge,
             Step::RigAgain,
             corner,
             Form::Choice(FLEX),
         ));
-        steps.extend(rounds(
-            corner,
-            SetName {
-                when: When::Before,
-                nth: 2,
-            },
-            Phase::Gauge,
-        ));
+        steps.extend(rounds(corner, second, Phase::Gauge));
         let mut again = at_corner(Phase::Decide, Step::Decide, corner, Form::Decide(2));
         again.key = again.key.nth(2);
         steps.push(again);
@@ -255,12 +254,12 @@ fn gauge(corner: Corner) -> Vec<StepSpec> {
         when: When::Before,
         nth: 1,
     };
-    let mut steps = open_for_gauge(corner);
+    let mut steps = open_for_gauge(corner, first);
     steps.extend(rounds(corner, first, Phase::Gauge));
     steps
 }
 
-fn open_for_gauge(corner: Corner) -> Vec<StepSpec> {
+fn open_for_gauge(corner: Corner, set: SetName) -> Vec<StepSpec> {
     let step = |step, form| at_corner(Phase::Gauge, step, corner, form);
     vec![
         step(Step::CrackWheelNuts, Form::Do)
@@ -281,7 +280,7 @@ fn open_for_gauge(corner: Corner) -> Vec<StepSpec> {
             Form::Choice(&[Pick::NutTight, Pick::NutRetorqued, Pick::NutSlack]),
         ),
         step(Step::GaugeClean, Form::Do).with_next(),
-        step(Step::RigTip, Form::Do).with_next(),
+        dial_setup(corner, set, Phase::Gauge),
         step(Step::RigPush, Form::Choice(FLEX)),
     ]
 }

@@ -300,6 +300,8 @@ pub enum Form {
     Photo,
     /// Paced swings, then what the hands felt.
     Swing,
+    /// How the dial stands for a set, confirmed or corrected.
+    DialSetup(SetName),
     /// One round on the dial.
     Round(SetName, u8),
     /// The decision on a corner.

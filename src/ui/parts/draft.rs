@@ -1,5 +1,5 @@
-//! Half-typed fields: kept on the phone at every stroke, so that neither a kill nor a picture
-//! taken in between loses them. Gone once they became entries.
+//! Half-typed fields, half-set needles, counted swings: kept on the phone at every key, so that
+//! neither a kill nor a picture taken in between loses them. Gone once they became entries.
 
 use leptos::prelude::*;
 
@@ -37,10 +37,7 @@ impl Drafts {
     fn read(self, field: &str) -> Option<String> {
         let name = self.name(field);
         self.names.update_value(|names| names.push(name.clone()));
-        let shelf = self.app.shelf();
-        shelf
-            .local()
-            .and_then(|local| local.draft(&name).ok().flatten())
+        self.app.shelf().draft(&name)
     }
 
     /// A text field: as it was half typed, else `otherwise`.
@@ -74,9 +71,8 @@ impl Drafts {
 
     /// Keeps a field as it stands.
     pub fn set(self, field: &str, text: &str) {
-        if let Some(local) = self.app.shelf().local() {
-            let _ = local.set_draft(&self.name(field), text);
-        }
+        let name = self.name(field);
+        self.app.shelf().set_drafts(&[(&name, Some(text))]);
     }
 
     /// What removes every draft of this step, to be called once the entries are kept.
@@ -93,11 +89,7 @@ impl Drafts {
 
 fn drop_all(app: App, names: Vec<String>) -> impl FnOnce() + 'static {
     move || {
-        let shelf = app.shelf();
-        if let Some(local) = shelf.local() {
-            for name in &names {
-                let _ = local.remove_draft(name);
-            }
-        }
+        let drafts: Vec<_> = names.iter().map(|name| (name.as_str(), None)).collect();
+        app.shelf().set_drafts(&drafts);
     }
 }

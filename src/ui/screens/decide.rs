@@ -81,6 +81,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             <p class="verdict__next">{next}</p>
             <h2>{at.say(Say::RestsOn)}</h2>
             <ul class="verdict__reasons">{reasons.collect_view()}</ul>
+            {not_evaluated(at, corner, nth)}
             {settling(at, corner, nth)}
             {warned(at, corner, nth)}
             {unsure(at, corner, nth)}
@@ -131,6 +132,17 @@ fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<AnyView> {
     let tip = seen::tip(at, corner, name);
     let crept = seen::crept(at, corner, name, *measured.set.dial());
     Some(view! { {tip} {crept} {seen::seen(at, &measured)} }.into_any())
+}
+
+/// Rounds that make no set, with the reason.
+fn not_evaluated(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+    let name = SetName {
+        when: When::Before,
+        nth,
+    };
+    let fault = judge::measured(at.sheet(), corner, name)?.err()?;
+    let why = text::set_fault(at.lang, fault);
+    Some(view! { <p class="verdict__apart" role="alert">{why}</p> }.into_any())
 }
 
 /// Rounds that lie too far apart, with what likely moves them.

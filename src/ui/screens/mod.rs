@@ -8,6 +8,7 @@ mod book;
 mod cards;
 mod closing;
 mod decide;
+mod dial_setup;
 pub mod flow;
 mod home;
 mod import;

@@ -22,7 +22,7 @@ use crate::units::{Decimal, LengthUnit, System, Unit};
 /// What is known at other places, and a field for the distance of each; nothing for a play along
 /// the axle.
 pub fn seen(at: &At, of: &Measured) -> Option<AnyView> {
-    if !is_rock(of.set.way()) {
+    if !of.set.way().is_some_and(is_rock) {
         return None;
     }
     let (lang, face) = (at.lang, |word| text::face(at.lang, word));

@@ -16,8 +16,8 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::{
-    agree, answer, cards, closing, decide, mishap, number, pack, photo, round, sign, signs, swing,
-    turn, wherever,
+    agree, answer, cards, closing, decide, dial_setup, mishap, number, pack, photo, round, sign,
+    signs, swing, turn, wherever,
 };
 use crate::ui::state::{App, Open};
 
@@ -102,6 +102,7 @@ fn form(at: &At) -> AnyView {
         Form::Number(measured) => number::number(at, *measured),
         Form::Photo => photo::photo(at),
         Form::Swing => swing::swing(at),
+        Form::DialSetup(set) => dial_setup::dial_setup(at, *set),
         Form::Round(set, nth) => round::round(at, *set, *nth),
         Form::Decide(nth) => decide::decide(at, *nth),
         Form::Consent => agree::consent(at),

@@ -36,7 +36,8 @@ pub fn swing(at: &At) -> AnyView {
         Status::Open => Begin::ByItself,
         _ => Begin::ByKey,
     };
-    frame(at, pacer(at, Pace::Rock, Look::Primary, begin), keys)
+    let look = (Pace::Rock, Look::Primary);
+    frame(at, pacer(at, look, begin, || {}), keys)
 }
 
 /// How the count begins.
@@ -48,8 +49,13 @@ pub enum Begin {
     ByKey,
 }
 
-/// The paced counter: nothing is touched from its start to its end.
-pub fn pacer(at: &At, pace: Pace, look: Look, begin: Begin) -> AnyView {
+/// The paced counter: nothing is touched from its start to its end, which is told to `ended`.
+pub fn pacer(
+    at: &At,
+    (pace, look): (Pace, Look),
+    begin: Begin,
+    ended: impl Fn() + Copy + Send + Sync + 'static,
+) -> AnyView {
     let beat = RwSignal::new(None::<i32>);
     let timer = StoredValue::new_local(None);
     let app = at.app;
@@ -63,6 +69,7 @@ pub fn pacer(at: &At, pace: Pace, look: Look, begin: Begin) -> AnyView {
                 timer.set_value(None);
                 beat.set(None);
                 app.sound(Sound::Kept);
+                ended();
                 return;
             }
             sound_of(app, pace, next);

@@ -44,8 +44,8 @@ const USUAL = {
   "Wheel off": "Wheel is off",
   "Caliper up": "Caliper is tied up",
   "Axle nut as found": "Tight, not touched",
-  "Clean for the dial": /^(It stands still|Clean and dry)$/,
-  "Tip on the pilot": "Tip is square",
+  "Clean for the dial": /^(Set up as shown|Clean and dry)$/,
+  "Dial setup": "Set up as shown",
   "Base on the knuckle": "It stands still",
   "Set the base again": "It stands still",
   "Push, pull, read": (quick) => quick.round("0"),
@@ -206,7 +206,7 @@ export class Quick {
   async round(number) {
     await this.main.getByTitle("Number pad").tap();
     await this.type(number);
-    await this.key(/^(Keep|Same:) \d/).tap();
+    await this.key(/^Keep \d/).tap();
   }
 
   async type(number) {

@@ -21,6 +21,9 @@ export const journal = (page) => inStore(page, "entries", "getAll");
 /** What was set aside because it could not be read. */
 export const asides = (page) => inStore(page, "aside", "getAll");
 
+/** What is half typed or half set. */
+export const drafts = (page) => inStore(page, "drafts", "getAll");
+
 /** Puts a record into the journal, as damage or another version might. */
 export const plant = (page, record) => inStore(page, "entries", "add", record);
 

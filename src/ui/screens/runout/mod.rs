@@ -12,7 +12,7 @@ use leptos::prelude::*;
 
 use crate::job::entry::{Gauging, Setup, What};
 use crate::job::runout::{Angles, Run, Spotted, runs};
-use crate::text::{self, FaceWord, Say, ThickWord};
+use crate::text::{self, FaceWord, ReadingWord, Say, ThickWord};
 use crate::trade::runout::Bound;
 use crate::trade::vehicle::Corner;
 use crate::ui::at::At;
@@ -107,15 +107,30 @@ impl Bench {
             (Mode::First(setup, angles, radius), _) => {
                 place::first(self, (setup, radius), angles, next_run(&runs))
             }
-            (Mode::Place(place), Some(run)) => place::one(self, run, place),
+            (Mode::Place(place), Some(run)) => self.place(run, place),
             (Mode::Next, Some(run)) => match run.next_place() {
-                Some(place) => place::one(self, run, place),
+                Some(place) => self.place(run, place),
                 None => result::result(self, &runs, run),
             },
             (Mode::Setup | Mode::Measure(_) | Mode::Bound(_), _) | (_, None) => {
                 setup::setup(self, &runs)
             }
         }
+    }
+
+    /// A place of a run; one that was begun on another dial is refused.
+    fn place(&self, run: &Run, place: u8) -> AnyView {
+        if !run.is_on_other_dial(self.at.sheet()) {
+            return place::one(self, run, place);
+        }
+        let (lang, mode) = (self.at.lang, self.mode);
+        let said = text::reading(lang, ReadingWord::OtherDialRun);
+        let thing = view! { <aside class="hold" role="alert"><p>{said}</p></aside> };
+        let again = key(Look::Primary, self.face(FaceWord::AnotherRun), move || {
+            mode.set(Mode::Setup);
+        });
+        let title = text::run_title(lang, run.nth, run.setup.surface);
+        self.frame(title, thing, again)
     }
 
     /// Strip, one thing, keys, and the plain keys at the foot.

@@ -11,7 +11,7 @@ use crate::job::runout::{
 };
 use crate::report::runout::degrees;
 use crate::report::scale;
-use crate::text::{self, FaceWord, Say};
+use crate::text::{self, FaceWord, ReadingWord, Say};
 use crate::trade::play::Dial;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::key::{Look, key};
@@ -20,13 +20,45 @@ use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::runout::setup::SETUP;
 use crate::ui::screens::runout::{Bench, Rig};
-use crate::units::{AngleUnit, Decimal, Length, TypedAngle, Unit};
+use crate::units::{AngleUnit, Decimal, Format, Length, TypedAngle, Unit};
+
+/// What is known of a needle beside the first place's: how far it went, and the ways that it may
+/// have gone where its turns are asked for.
+#[derive(Default)]
+struct Gone {
+    from_first: Option<Length>,
+    ways: Vec<(i32, Length)>,
+}
+
+/// The needle being set: its number, and its whole turns with the number that they belong to.
+#[derive(Clone, Copy)]
+struct Needle {
+    text: RwSignal<String>,
+    turns: RwSignal<Option<(String, i32)>>,
+}
+
+impl Needle {
+    fn at(text: &str) -> Self {
+        Self {
+            text: RwSignal::new(text.to_owned()),
+            turns: RwSignal::new(None),
+        }
+    }
+
+    /// The number and its turns; those hold for the number they were told of alone.
+    fn read<T>(self, then: impl FnOnce(&str, Option<i32>) -> T) -> T {
+        let text = self.text.get();
+        let turns = self.turns.get().filter(|(of, _)| *of == text);
+        then(&text, turns.map(|(_, turns)| turns))
+    }
+}
 
 /// The first place of a new run: the dial is set to zero there.
 pub(super) fn first(bench: &Bench, rig: Rig, angles: Angles, nth: u8) -> AnyView {
     let dial = judge::dial(bench.at.sheet());
     let spotted = bench.spotted(rig, nth, 1);
-    let needle = move |bench: &Bench, spotted| shown(bench, spotted, dial, "0", |_| None);
+    let needle =
+        move |bench: &Bench, spotted| shown(bench, spotted, dial, "0", |_, _| Gone::default());
     match angles {
         Angles::Equal => needle(bench, spotted),
         Angles::Typed => asked(bench, spotted, "0", angle_typed, needle),
@@ -46,11 +78,15 @@ pub(super) fn one(bench: &Bench, run: &Run, place: u8) -> AnyView {
     let (corner, nth, dial) = (bench.corner, run.nth, run.dial);
     let needle = move |bench: &Bench, spotted| {
         let open = bench.at.open.clone();
-        let from_first = move |text: &str| {
+        let gone = move |text: &str, turns| {
             let runs = runs(&open.sheet, corner);
-            runs.iter().find(|run| run.nth == nth)?.from_first(text)
+            let run = runs.iter().find(|run| run.nth == nth);
+            run.map_or_else(Gone::default, |run| Gone {
+                from_first: run.from_first(text, turns),
+                ways: run.ways(place, text),
+            })
         };
-        shown(bench, spotted, dial, &begin, from_first)
+        shown(bench, spotted, dial, &begin, gone)
     };
     if run.angles() == Angles::Equal {
         return needle(bench, spotted);
@@ -164,10 +200,11 @@ fn shown(
     spotted: Spotted,
     dial: Dial,
     begin: &str,
-    from_first: impl Fn(&str) -> Option<Length> + Send + Sync + 'static,
+    gone: impl Fn(&str, Option<i32>) -> Gone + Clone + Send + Sync + 'static,
 ) -> AnyView {
-    let text = RwSignal::new(begin.to_owned());
-    let (fmt, places) = (bench.at.fmt, spotted.setup.places);
+    let needle = Needle::at(begin);
+    let text = needle.text;
+    let (lang, fmt, places) = (bench.at.lang, bench.at.fmt, spotted.setup.places);
     let title = if spotted.place > places {
         bench.face(FaceWord::FirstAgain).to_owned()
     } else {
@@ -182,11 +219,18 @@ fn shown(
         FaceWord::TurnTo
     });
     let run = text::run_title(bench.at.lang, spotted.run, spotted.setup.surface);
-    let told = move || {
-        let away = text.with(|text| from_first(text));
-        away.map(|away| scale::play(fmt, away).line())
-    };
     let label = bench.face(FaceWord::FromFirst);
+    let known = gone.clone();
+    let told = move || {
+        let gone = needle.read(&known);
+        match (gone.from_first, gone.ways.is_empty()) {
+            (None, false) => text::reading(lang, ReadingWord::AskTurnsRun).to_owned(),
+            (None, true) => hint.to_owned(),
+            (Some(away), _) => format!("{label}: {}", scale::play(fmt, away).line()),
+        }
+    };
+    let asked = gone.clone();
+    let ways = move || ways(needle, fmt, needle.read(&asked).ways);
     let thing = view! {
         <div class="round">
             <div class="round__read">
@@ -195,14 +239,30 @@ fn shown(
                     <output>{move || text.with(|text| fmt.marked(text))}</output>
                     <span class="round__unit">{unit(&dial, fmt)}</span>
                 </p>
-                <p class="round__play">
-                    {move || told().map_or_else(|| hint.to_owned(), |away| format!("{label}: {away}"))}
-                </p>
+                <p class="round__play">{told}</p>
             </div>
             {face(bench, dial, text, begin)}
         </div>
+        {ways}
     };
-    bench.frame(title, thing, keys(bench, &spotted, dial, text))
+    let can = move || {
+        let gone = needle.read(&gone);
+        gone.ways.is_empty() || gone.from_first.is_some()
+    };
+    bench.frame(title, thing, keys(bench, &spotted, (dial, needle), can))
+}
+
+/// A key for each way that the needle may have gone, by how far that is from the first place.
+fn ways(needle: Needle, fmt: Format, ways: Vec<(i32, Length)>) -> Option<AnyView> {
+    let keys = ways.into_iter().map(|(turns, away)| {
+        let label = scale::play(fmt, away).line();
+        key(Look::Plain, label, move || {
+            let text = needle.text.get_untracked();
+            needle.turns.set(Some((text, turns)));
+        })
+    });
+    let keys = keys.collect_view();
+    (!keys.is_empty()).then(|| view! { <div class="round__turns">{keys}</div> }.into_any())
 }
 
 /// The dial as it is seen on the car, with the needle of the place before behind it.
@@ -223,7 +283,13 @@ fn face(bench: &Bench, dial: Dial, text: RwSignal<String>, last: &str) -> AnyVie
     .into_any()
 }
 
-fn keys(bench: &Bench, spotted: &Spotted, dial: Dial, text: RwSignal<String>) -> AnyView {
+fn keys(
+    bench: &Bench,
+    spotted: &Spotted,
+    (dial, needle): (Dial, Needle),
+    can: impl Fn() -> bool + Send + Sync + 'static,
+) -> AnyView {
+    let text = needle.text;
     let at = &bench.at;
     let (lang, fmt) = (at.lang, at.fmt);
     let put = move |typed| text.set(typed);
@@ -232,7 +298,8 @@ fn keys(bench: &Bench, spotted: &Spotted, dial: Dial, text: RwSignal<String>) ->
     let (kept_spot, skipped_at, nth) = (spotted.clone(), spotted.clone(), spotted.place);
     let keep = move |_| {
         let spot = kept_spot.clone();
-        let what = text.with_untracked(|text| kept(keeping.at.sheet(), spot, text));
+        let sheet = keeping.at.sheet();
+        let what = untrack(|| needle.read(|text, turns| kept(sheet, spot, text, turns)));
         if let Some(what) = what {
             self::keep(&keeping, &kept_spot, what);
         }
@@ -253,7 +320,12 @@ fn keys(bench: &Bench, spotted: &Spotted, dial: Dial, text: RwSignal<String>) ->
             {step("−1", Say::PadMinus, -2)} {key(Look::Plain, bench.face(FaceWord::Skip), skip)}
             {step("+1", Say::PadPlus, 2)}
         </div>
-        <button type="button" class="key key--primary" on:click=keep>
+        <button
+            type="button"
+            class="key key--primary"
+            prop:disabled=move || !can()
+            on:click=keep
+        >
             {move || text.with(|text| label(text))}
         </button>
     }

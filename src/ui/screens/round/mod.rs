@@ -1,19 +1,22 @@
 //! One round on the dial: the eye is on the needle, one thumb on the glass.
 //!
-//! The needle is brought to where it stands with a few large keys; the number pad is the second
-//! way, and there the two readings of a dial that was not at zero are typed.
+//! Each round begins empty. The needle is brought to where it stands with a few large keys; the
+//! number pad is the second way, and there the two readings of a dial that was not at zero are
+//! typed: the push is an entry of its own. What is half set is a draft, kept at each key.
 
 use leptos::prelude::*;
 
+mod state;
+
+use state::Reading;
+
 use crate::drawing::dial;
-use crate::job::entry::Side;
 use crate::job::judge;
 use crate::job::pace::Pace;
-use crate::job::round::{Typing, kept, last_pull, passes_zero};
+use crate::job::round::{Place, kept, other_dial, passes_zero, read_again};
 use crate::report::scale;
-use crate::text::{self, Say};
-use crate::trade::play::{Dial, RoundError};
-use crate::trade::vehicle::Corner;
+use crate::text::{self, ReadingWord, Say};
+use crate::trade::play::RoundError;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
@@ -23,153 +26,36 @@ use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
 use crate::ui::screens::swing::{Begin, pacer};
-use crate::units::{Decimal, Format, Length};
-
-/// What is on the glass of one round.
-#[derive(Clone)]
-struct Reading {
-    at: At,
-    place: (Corner, SetName, u8),
-    dial: Dial,
-    /// The number being set, in divisions, as text.
-    text: RwSignal<String>,
-    /// The push reading of a dial that was not at zero; none while it is at zero.
-    push: RwSignal<Option<String>>,
-    /// Whole turns of the needle where they were asked for, and the pull they belong to.
-    turns: RwSignal<Option<(String, i32)>>,
-    /// Which of the two readings is being set.
-    side: RwSignal<Side>,
-    typing: RwSignal<bool>,
-    /// Whether the needle was brought anywhere: where it stands by itself nobody has read it.
-    set: RwSignal<bool>,
-    last: Option<String>,
-}
+use crate::units::Decimal;
 
 /// One round of a set.
 pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
     let Some(corner) = at.corner() else {
         return ().into_any();
     };
-    let last = last_pull(at.sheet(), corner, set, nth);
-    let reading = Reading {
-        place: (corner, set, nth),
-        dial: judge::dial(at.sheet()),
-        text: RwSignal::new(last.clone().unwrap_or_else(|| "0".to_owned())),
-        push: RwSignal::new(None),
-        turns: RwSignal::new(None),
-        side: RwSignal::new(Side::Pull),
-        typing: RwSignal::new(false),
-        set: RwSignal::new(last.is_some()),
-        last,
-        at: at.clone(),
-    };
+    let place = (corner, set, nth);
+    if other_dial(at.sheet(), place).is_some() {
+        return refused(at, place);
+    }
+    let reading = Reading::begin(at, place);
+    reading.keep_draft();
     frame(at, body(&reading), keys(&reading))
 }
 
-impl Reading {
-    /// The play as it would be kept now.
-    fn play(&self) -> Option<Result<Length, RoundError>> {
-        self.typed(|typing| typing.play(&self.dial))
-    }
-
-    /// What is on the glass; the turns hold for the number they were told of alone.
-    fn typed<T>(&self, then: impl FnOnce(Typing<'_>) -> T) -> T {
-        let (push, pull) = (self.push.get(), self.text.get());
-        let turns = self.turns.get().filter(|(of, _)| *of == pull);
-        then(Typing {
-            push: push.as_deref(),
-            pull: &pull,
-            turns: turns.map(|(_, turns)| turns),
-        })
-    }
-
-    fn is_pushing(&self) -> bool {
-        self.side.get() == Side::Push
-    }
-
-    /// Whether there is a reading: the needle was set, or a number is being typed.
-    fn is_read(&self) -> bool {
-        self.set.get() || self.typing.get()
-    }
-
-    /// Brings the needle to a place.
-    fn put(&self, text: String) {
-        self.text.set(text);
-        self.set.set(true);
-    }
-
-    fn can_keep(&self) -> bool {
-        if !self.is_read() {
-            return false;
-        }
-        if self.is_pushing() {
-            return self.text.with(|text| Decimal::parse(text).is_ok());
-        }
-        matches!(self.play(), Some(Ok(_)))
-    }
-
-    /// Keeps the push for a moment, or the round for good.
-    fn keep(&self) {
-        let text = self.text.get_untracked();
-        if self.side.get_untracked() == Side::Push {
-            self.push.set(Some(text));
-            self.side.set(Side::Pull);
-            self.text.set(String::new());
-            return;
-        }
-        let whats = self.typed(|typing| kept(self.at.sheet(), self.place, typing));
-        if let Some(whats) = whats {
-            self.at.write_and_go_on(whats);
-        }
-    }
-
-    fn primary(&self) -> String {
-        let lang = self.at.lang;
-        if self.is_pushing() {
-            return self.at.say(Say::PushReading).to_owned();
-        }
-        let text = self.text.get();
-        let value = self.at.fmt.marked(&text);
-        if self.last == Some(text) {
-            text::same_value(lang, &value)
-        } else {
-            text::keep_value(lang, &value)
-        }
-    }
-
-    /// The number as it is read; a dash before there is one.
-    fn shown(&self, fmt: Format) -> String {
-        let text = self.text.get();
-        if text.is_empty() || !self.is_read() {
-            return "–".to_owned();
-        }
-        fmt.marked(&text)
-    }
-
-    /// The second way; the number begins anew.
-    fn show_pad(&self) {
-        self.text.set(String::new());
-        self.typing.set(true);
-    }
-
-    /// Back from the pad to the needle, which stands somewhere.
-    fn show_dial(&self) {
-        if self.text.with_untracked(String::is_empty) {
-            let start = self.last.clone().unwrap_or_else(|| "0".to_owned());
-            self.text.set(start);
-        } else {
-            self.set.set(true);
-        }
-        self.typing.set(false);
-    }
-
-    /// The dial was not at zero: push first, then pull. Or it was, after all.
-    fn turn_zeroed(&self) {
-        let two = self.push.get_untracked().is_none() && self.side.get_untracked() == Side::Pull;
-        self.push.set(None);
-        self.side.set(if two { Side::Push } else { Side::Pull });
-        self.text.set(String::new());
-    }
+/// The other rounds were read on another dial: one set, one dial.
+fn refused(at: &At, (corner, set, _): Place) -> AnyView {
+    let (here, lang) = (at.clone(), at.lang);
+    let again = key(
+        Look::Primary,
+        text::reading(lang, ReadingWord::ReadSetAgain),
+        move || here.write_and_go_on(vec![read_again(here.sheet(), corner, set)]),
+    );
+    let body = view! {
+        <aside class="hold" role="alert">
+            <p>{text::reading(lang, ReadingWord::OtherDial)}</p>
+        </aside>
+    };
+    frame(at, body, again)
 }
 
 fn body(reading: &Reading) -> AnyView {
@@ -218,7 +104,7 @@ fn face(reading: &Reading) -> AnyView {
         let face = dial::Dial {
             divisions: reading.dial.divisions_per_turn(),
             value,
-            last: reading.last.as_deref().and_then(place),
+            last: reading.last.as_ref().and_then(|last| place(&last.pull)),
             swept: matches!(reading.play(), Some(Ok(_)))
                 .then_some((push.unwrap_or_default(), value)),
         };
@@ -253,8 +139,8 @@ fn told(reading: &Reading) -> AnyView {
         let (at, fmt) = (&reading.at, reading.at.fmt);
         match reading.play() {
             _ if reading.is_pushing() => line(at.say(Say::FirstReading).to_owned()),
-            Some(Ok(_)) if !reading.is_read() => line(at.say(Say::SecondReading).to_owned()),
-            None => line(at.say(Say::SecondReading).to_owned()),
+            Some(Ok(_)) if !reading.is_read() => line(pulling(&reading)),
+            None => line(pulling(&reading)),
             Some(Err(fault)) => {
                 let say = match fault {
                     RoundError::AskTurns { .. } => Say::AskTurns,
@@ -283,6 +169,17 @@ fn told(reading: &Reading) -> AnyView {
         }
     })
     .into_any()
+}
+
+/// That the pull comes now, after the push where one was recorded.
+fn pulling(reading: &Reading) -> String {
+    let pull = reading.at.say(Say::SecondReading);
+    let push = reading.push.get();
+    let push = push.map(|push| text::pushed_at(reading.at.lang, &reading.at.fmt.marked(&push)));
+    push.into_iter()
+        .chain([pull.to_owned()])
+        .collect::<Vec<_>>()
+        .join(". ")
 }
 
 /// The needle may have gone another way round: a key for each way, by the play that it would be.
@@ -345,9 +242,10 @@ fn keys(reading: &Reading) -> AnyView {
             {half(reading.text, move |text| halving.put(text))}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
-            {by_hand(&reading.at)}
+            {by_hand(reading)}
             {step(reading, "+1", Say::PadPlus, 2)}
         </div>
+        {same(reading)}
         {at_zero(&zero)}
         <button
             type="button"
@@ -363,12 +261,32 @@ fn keys(reading: &Reading) -> AnyView {
 }
 
 /// The hands on the hub: a paced count for one's own, the practice car where there is one.
-fn by_hand(at: &At) -> AnyView {
+fn by_hand(reading: &Reading) -> AnyView {
+    let (at, moved) = (&reading.at, reading.moved);
     if practice::shows(at) {
         practice::try_it(at)
     } else {
-        pacer(at, Pace::Gauge, Look::Plain, Begin::ByKey)
+        let ended = move || moved.set(true);
+        pacer(at, (Pace::Gauge, Look::Plain), Begin::ByKey, ended)
     }
+}
+
+/// The whole reading of the round before, said again: once the hub was moved in this round, and
+/// before another number is set.
+fn same(reading: &Reading) -> AnyView {
+    let reading = reading.clone();
+    (move || {
+        let last = reading.same()?;
+        let fmt = reading.at.fmt;
+        let push = last.push.as_deref().map(|push| fmt.marked(push));
+        let pull = fmt.marked(&last.pull);
+        let label = text::same_reading(reading.at.lang, push.as_deref(), &pull);
+        let (here, last) = (reading.clone(), last.clone());
+        Some(key(Look::Plain, label, move || {
+            here.write(kept(here.at.sheet(), here.place, last.typing()));
+        }))
+    })
+    .into_any()
 }
 
 /// A needle that did not move is a reading too, and it is said: until then nothing can be kept.

@@ -1,0 +1,200 @@
+//! How the dial is set up for a set of readings: what the spec requires, and what was recorded.
+//!
+//! A reading never takes its method from a spec: [`required`] is only what the technician is
+//! shown to confirm or to correct.
+
+use crate::job::entry::{DialSetup, What};
+use crate::job::judge::limit;
+use crate::job::sheet::Sheet;
+use crate::trade::play::way::Difference;
+use crate::trade::play::{LimitSource, Way};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::SetName;
+use crate::units::Force;
+
+/// The way that the limit in force requires, and who says so. Where it names no setup, the usual
+/// one stands in ([`Way::DEFAULT`]).
+pub fn required(sheet: &Sheet) -> (Way, LimitSource) {
+    let limit = limit(sheet);
+    let way = Way {
+        rig: limit.way.rig.or(Way::DEFAULT.rig),
+        ..limit.way
+    };
+    (way, limit.source)
+}
+
+/// The forces that can be recorded: by hand, and the one that the limit names.
+pub fn forces(sheet: &Sheet) -> Vec<Option<Force>> {
+    let named = limit(sheet).way.force;
+    std::iter::once(None)
+        .chain(named.is_some().then_some(named))
+        .collect()
+}
+
+/// Why readings taken in this way are not compared with the limit in force.
+pub fn difference(sheet: &Sheet, way: &Way) -> Option<Difference> {
+    way.differs_from(&limit(sheet).way)
+}
+
+/// The entry of how the dial stands for a set.
+pub const fn recorded(corner: Corner, set: SetName, way: Way) -> What {
+    What::DialSetup(DialSetup { corner, set, way })
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing
+    )]
+    use super::*;
+    use crate::job::entry::Reply;
+    use crate::job::entry::{Reading, Side};
+    use crate::job::judge::measured;
+    use crate::job::told::sheet;
+    use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
+    use crate::trade::play::{Conformity, Dial, Mark, Method, Place, SeriesFault, WhyNot};
+    use crate::trade::wheel_end::{Pick, Step, StepKey, When};
+    use crate::units::{Decimal, ForceUnit, LengthUnit, Typed};
+
+    const AT: Corner = Corner::FrontLeft;
+    const SET: SetName = SetName {
+        when: When::Before,
+        nth: 1,
+    };
+    const ROCKED: Way = Way {
+        method: Method::Rock,
+        place: Place::RotorEdge,
+        ..Way::DEFAULT
+    };
+
+    fn spec(way: Way) -> What {
+        What::Card(SpecCard {
+            item: CardItem::PlayLimit,
+            body: CardBody::Play {
+                most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
+                way,
+                source: CardSource {
+                    document: "Sheet 7".to_owned(),
+                    page: "41".to_owned(),
+                    looked_up: "2026-01-15".parse().unwrap(),
+                    who: "T".to_owned(),
+                    kept_because: None,
+                },
+            },
+        })
+    }
+
+    fn pulled(round: u8, divisions: &str, dial: Dial) -> What {
+        What::Reading(Reading {
+            corner: AT,
+            set: SET,
+            round,
+            side: Side::Pull,
+            divisions: Decimal::parse(divisions).unwrap(),
+            turns: None,
+            dial,
+        })
+    }
+
+    fn still() -> What {
+        let step = StepKey::at(Step::RigPush, AT);
+        What::Answered(step, Reply::Picked(Pick::FlexNone))
+    }
+
+    fn rounds() -> [What; 4] {
+        let read = |round| pulled(round, "2", Dial::HUNDREDTH_MM);
+        [still(), read(1), read(2), read(3)]
+    }
+
+    fn conformity(whats: impl IntoIterator<Item = What>) -> Conformity {
+        let whats: Vec<What> = whats.into_iter().collect();
+        measured(&sheet(&whats), AT, SET)
+            .unwrap()
+            .unwrap()
+            .conformity
+    }
+
+    #[test]
+    fn the_method_of_a_set_is_what_was_recorded_and_never_the_specs() {
+        let as_done = |way| {
+            [spec(ROCKED), recorded(AT, SET, way)]
+                .into_iter()
+                .chain(rounds())
+        };
+        assert_eq!(
+            conformity(as_done(Way::DEFAULT)),
+            Conformity::NoComparison(WhyNot::Way(Difference::Method))
+        );
+        let fits = conformity(as_done(ROCKED));
+        assert!(!matches!(fits, Conformity::NoComparison(_)), "{fits:?}");
+    }
+
+    #[test]
+    fn a_set_without_a_recorded_method_is_not_compared() {
+        for limit in [Some(spec(Way::DEFAULT)), None] {
+            assert_eq!(
+                conformity(limit.into_iter().chain(rounds())),
+                Conformity::NoComparison(WhyNot::Mark(Mark::MethodNotRecorded))
+            );
+        }
+    }
+
+    #[test]
+    fn a_recorded_setup_is_that_of_its_own_set_alone() {
+        let second = SetName { nth: 2, ..SET };
+        let whats = [spec(Way::DEFAULT), recorded(AT, second, Way::DEFAULT)];
+        assert_eq!(
+            conformity(whats.into_iter().chain(rounds())),
+            Conformity::NoComparison(WhyNot::Mark(Mark::MethodNotRecorded))
+        );
+    }
+
+    #[test]
+    fn what_was_felt_by_hand_is_no_method_of_the_dial() {
+        let rocked = What::Answered(
+            StepKey::at(Step::RockTwelveSix, AT),
+            Reply::Felt(crate::trade::play::Felt::Knocks),
+        );
+        let whats = [spec(ROCKED), rocked];
+        assert_eq!(
+            conformity(whats.into_iter().chain(rounds())),
+            Conformity::NoComparison(WhyNot::Mark(Mark::MethodNotRecorded))
+        );
+    }
+
+    #[test]
+    fn a_set_on_two_dials_is_refused() {
+        let recorded = recorded(AT, SET, Way::DEFAULT);
+        let whats = [
+            still(),
+            recorded,
+            pulled(1, "2", Dial::HUNDREDTH_MM),
+            pulled(2, "2", Dial::THOU),
+        ];
+        assert_eq!(
+            measured(&sheet(&whats), AT, SET),
+            Some(Err(SeriesFault::MixedDials))
+        );
+    }
+
+    #[test]
+    fn the_usual_setup_stands_in_where_the_spec_names_none() {
+        let force = Force::new(250.0, ForceUnit::Newton).unwrap();
+        let silent = Way {
+            rig: None,
+            force: Some(force),
+            ..ROCKED
+        };
+        let sheet = sheet(&[spec(silent)]);
+        let (way, source) = required(&sheet);
+        assert_eq!((way.method, way.place), (Method::Rock, Place::RotorEdge));
+        assert_eq!((way.rig, source), (Way::DEFAULT.rig, LimitSource::Maker));
+        assert_eq!(difference(&sheet, &way), None);
+        assert_eq!(forces(&sheet), [None, Some(force)]);
+        let by_hand = Way { force: None, ..way };
+        assert_eq!(difference(&sheet, &by_hand), Some(Difference::Force));
+    }
+}

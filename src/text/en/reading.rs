@@ -1,0 +1,115 @@
+//! English for one set of readings: how the dial stands, and the cycles on it.
+//!
+//! How to measure at a place is common practice, no source.
+
+use super::tell;
+use crate::text::reading::ReadingWord;
+use crate::text::step::StepText;
+use crate::trade::play::way::Difference;
+use crate::trade::play::{Method, Place, Rig, SeriesFault};
+
+pub(in crate::text) fn reading(word: ReadingWord) -> &'static str {
+    match word {
+        ReadingWord::Required => "The manufacturer's spec requires",
+        ReadingWord::RequiredByDefault => "No manufacturer spec. The default limit requires",
+        ReadingWord::HowTo => "How to measure",
+        ReadingWord::AsShown => "Set up as shown",
+        ReadingWord::Otherwise => "Set up another way",
+        ReadingWord::AsDone => "How is the dial set up?",
+        ReadingWord::SaveSetup => "Save this setup",
+        ReadingWord::BackToRequired => "Back to the spec",
+        ReadingWord::ByHand => "By hand",
+        ReadingWord::Force => "Force",
+        ReadingWord::OtherDial => {
+            "The other cycles of this set were read on another dial. One set, one dial: go back to that dial, or read the set again."
+        }
+        ReadingWord::ReadSetAgain => "Read the set again",
+        ReadingWord::OtherDialRun => {
+            "This run was begun on another dial. One run, one dial: go back to that dial, or start another run."
+        }
+        ReadingWord::AskTurnsRun => {
+            "This dial turns once within 0.5 mm (0.020 in). How far did the needle go from the first place?"
+        }
+    }
+}
+
+pub(in crate::text) fn method_how(method: Method) -> &'static str {
+    match method {
+        Method::Axial => "Push the hub straight in and read; pull it straight out and read.",
+        Method::Rock => "Push in at the top and read; pull out at the top and read.",
+    }
+}
+
+pub(in crate::text) fn place_how(place: Place) -> &'static str {
+    match place {
+        Place::Pilot => {
+            "Tip on the end face of the hub pilot, in line with the axle, preloaded half a turn to one turn."
+        }
+        Place::FlangeRim => {
+            "Tip on the flange face near its rim, square to it, preloaded half a turn to one turn."
+        }
+        Place::RotorFace => {
+            "Tip on the rotor face, 13 mm (1/2 in) inside its edge, square to it, preloaded half a turn to one turn."
+        }
+        Place::RotorEdge => {
+            "Tip on the rotor's outer edge at the top, square to it, preloaded half a turn to one turn."
+        }
+        Place::WheelStud => {
+            "Tip on the wheel next to its top stud, square to it, preloaded half a turn to one turn."
+        }
+    }
+}
+
+pub(in crate::text) fn setup_how(rig: Rig) -> &'static str {
+    match rig {
+        Rig::CaliperUp => {
+            "Pads out, caliper tied up, rotor clamped flat with two lug nuts and flat washers."
+        }
+        Rig::RotorOff => "Caliper and rotor off.",
+        Rig::WheelOn => "Wheel on, every lug nut snug.",
+    }
+}
+
+pub(in crate::text) fn not_compared(difference: Difference) -> &'static str {
+    match difference {
+        Difference::Method => "The limit is for another method. Readings are not compared with it.",
+        Difference::Place => {
+            "The limit is for another place of the tip. Readings are not compared with it."
+        }
+        Difference::Rig => "The limit is for another setup. Readings are not compared with it.",
+        Difference::Force => "The limit is for another force. Readings are not compared with it.",
+    }
+}
+
+pub(in crate::text) fn set_fault(fault: SeriesFault) -> String {
+    match fault {
+        SeriesFault::NoRound => "No cycle was read.".to_owned(),
+        SeriesFault::MixedDials => {
+            "Not evaluated: the cycles were read on different dials. One set, one dial.".to_owned()
+        }
+        SeriesFault::Round { index, fault } => {
+            let why = super::measure::round_error(fault);
+            format!("Not evaluated: cycle {}. {why}.", index + 1)
+        }
+    }
+}
+
+pub(in crate::text) fn same_reading(push: Option<&str>, pull: &str) -> String {
+    match push {
+        Some(push) => format!("Same: {push}, then {pull}"),
+        None => format!("Same: {pull}"),
+    }
+}
+
+pub(in crate::text) fn pushed_at(push: &str) -> String {
+    format!("Pushed in: {push}")
+}
+
+pub(in crate::text) fn round_rocked() -> StepText {
+    tell(
+        "Push, pull, read",
+        "Push in at the top, hold: bezel to zero. Pull out at the top, hold: read.",
+        "Keep the reading",
+        "Three rounds show how far the reading can be trusted.",
+    )
+}

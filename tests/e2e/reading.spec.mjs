@@ -1,0 +1,170 @@
+// What a reading is: the method that was recorded at the dial, on one dial, and nothing that was not
+// looked at in its own round.
+import { test, expect } from "./support/fixtures.mjs";
+import { serious } from "./support/audit.mjs";
+import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
+import { Quick } from "./pages/quick.mjs";
+
+const FINE = { graduation_mm: 0.002, divisions_per_turn: 100, kind: "lever" };
+const HUNDREDTH = { graduation_mm: 0.01, divisions_per_turn: 100, kind: "plunger" };
+
+/** The replaced hub up to the entry that `ends` holds for, changed by `change`. */
+async function opened(app, ends, change = () => {}) {
+  const quick = new Quick(app);
+  const entries = before(sampleEntries("replaced-hub"), ends);
+  change(entries);
+  await quick.open(fileOf(entries));
+  return quick;
+}
+
+/** The last statement of a kind among these entries. */
+const last = (entries, kind) => entries.findLast(({ what }) => kind in what).what[kind];
+
+/** The spec asks for a rock at the rotor's edge. */
+function rocked(entries) {
+  const limit = entries.find(({ what }) => what.card?.item === "play_limit").what.card.play;
+  limit.way = { method: "rock", place: "rotor_edge" };
+}
+
+const setUp = (what) => what.dial_setup;
+
+test("a spec for another method is said before the base is set, and the readings are not compared", async ({ app }) => {
+  const quick = await opened(app, setUp, rocked);
+  await quick.isAt("Gauge: Dial setup");
+  await expect(quick.main).toContainText("The manufacturer's spec requires");
+  await expect(quick.main.getByRole("definition").first()).toHaveText("Rocked");
+  await expect(quick.main).toContainText("Push in at the top and read; pull out at the top and read.");
+  await expect(quick.main).toContainText("Tip on the rotor's outer edge at the top");
+  expect(await serious(app)).toEqual([]);
+
+  await quick.key("Set up another way").tap();
+  await expect(quick.main.getByRole("alert")).toHaveCount(0);
+  await quick.key("Pushed and pulled along the axle").tap();
+  await quick.key("Wheel pilot, near the center").tap();
+  await expect(quick.alert("The limit is for another method. Readings are not compared with it.")).toBeVisible();
+  expect(await serious(app)).toEqual([]);
+  await quick.goOn(() => quick.key("Save this setup").tap());
+  await quick.isAt("Gauge: Base on the knuckle");
+  await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6.3") });
+  await expect(quick.main).not.toContainText("exceeds");
+  const report = await quick.report();
+  await expect(report).toContainText("Not compared with the limit: the limit is for another direction");
+  await expect(report).toContainText("Pushed and pulled along the axle");
+});
+
+test("a spec for a rock is met by a rock, and its rounds say how", async ({ app }) => {
+  const quick = await opened(app, setUp, rocked);
+  await quick.goOn(() => quick.key("Set up as shown").tap());
+  await quick.walk("Gauge: Push, pull, read");
+  await expect(quick.main).toContainText("Push in at the top, hold: bezel to zero.");
+  await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6.3") });
+  const report = await quick.report();
+  await expect(report).toContainText("Rocked");
+  await expect(report).not.toContainText("Not compared with the limit");
+});
+
+test("a set whose method nobody recorded is not compared, and says so", async ({ app }) => {
+  const quick = await opened(app, setUp);
+  await quick.goOn(() => quick.notDone("No time"));
+  await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6.3") });
+  await expect(quick.main).toContainText("the method was not recorded at the dial");
+  const report = await quick.report();
+  await expect(report).toContainText("Not compared with the limit: the method was not recorded at the dial");
+});
+
+test("the same again is the whole reading: 98.5 and then 2.0 is 3.5", async ({ app }) => {
+  const quick = await opened(app, (what) => what.reading);
+  const push = async () => {
+    await quick.main.getByTitle("Number pad").tap();
+    await quick.key("Dial was not at zero").tap();
+    await quick.type("98.5");
+    await quick.key("Keep push reading").tap();
+    await expect(quick.main).toContainText("Pushed in: 98.5");
+  };
+  await push();
+  await expect(quick.key(/^Same:/)).toHaveCount(0);
+  await quick.type("2.0");
+  await expect(quick.main).toContainText(/3\.5\sthou/);
+  await quick.goOn(() => quick.key("Keep 2.0").tap());
+
+  // The second round begins empty; nothing is the same before the hub was moved in it.
+  await expect(app.getByText("Round 2 of 3")).toBeVisible();
+  await expect(quick.key(/^(Keep|Same:)/)).toHaveCount(0);
+  await push();
+  await quick.goOn(() => quick.key("Same: 98.5, then 2.0").tap());
+  await expect(app.getByText("Round 3 of 3")).toBeVisible();
+  // Another push is another reading.
+  await quick.main.getByTitle("Number pad").tap();
+  await quick.key("Dial was not at zero").tap();
+  await quick.type("97");
+  await quick.key("Keep push reading").tap();
+  await expect(quick.main).toContainText("Pushed in: 97");
+  await expect(quick.key(/^Same:/)).toHaveCount(0);
+  const report = await quick.report();
+  const rows = report.getByRole("row").filter({ hasText: /^[12]98\.52\.0/ });
+  await expect(rows).toHaveCount(2);
+  for (const row of [0, 1]) await expect(rows.nth(row)).toContainText(/0\.089\smm/);
+});
+
+test("when the paced count has come to its end, the reading before can be said again", async ({ app }) => {
+  await app.clock.install();
+  const quick = await opened(app, (what) => what.reading?.round === 2);
+  await expect(app.getByText("Round 2 of 3")).toBeVisible();
+  await quick.key("Start the count").tap();
+  await app.clock.runFor(10_000);
+  await expect(quick.key(/^Same:/)).toHaveCount(0);
+  await app.clock.runFor(12_000);
+  await expect(quick.key("Same: 6.3")).toBeEnabled();
+  // What is set by hand is kept as it was set.
+  await quick.key("Plus one, +1").tap();
+  await expect(quick.key(/^Same:/)).toHaveCount(0);
+  await expect(quick.key("Keep 1")).toBeEnabled();
+});
+
+test("a set on two dials is refused: before it is read, and where a file brings it", async ({ app }) => {
+  const other = (entries) => { last(entries, "reading").dial = HUNDREDTH; };
+  let quick = await opened(app, (what) => what.reading?.round === 2, (entries) => {
+    for (const { what } of entries) if (what.reading) what.reading.dial = HUNDREDTH;
+  });
+  await expect(quick.alert("One set, one dial")).toBeVisible();
+  await expect(quick.key(/^(Keep|Needle)/)).toHaveCount(0);
+  expect(await serious(app)).toEqual([]);
+  await quick.goOn(() => quick.key("Read the set again").tap());
+  await expect(app.getByText("Round 1 of 3")).toBeVisible();
+  await quick.goOn(() => quick.round("6.3"));
+  await expect(app.getByText("Round 2 of 3")).toBeVisible();
+
+  quick = await opened(app, (what) => what.decided, other);
+  await quick.isAt("Decide: Decision");
+  await expect(quick.alert("the cycles were read on different dials")).toBeVisible();
+  const report = await quick.report();
+  await expect(report).toContainText("Not evaluated: the cycles were read on different dials. One set, one dial.");
+});
+
+/** From any step to the bench, and its first place read at 0. */
+async function bench(quick) {
+  await quick.key("More").tap();
+  await quick.way("Run-out").tap();
+  await quick.isAt("Run-out");
+  await quick.key("Hub face").tap();
+  await quick.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
+  await quick.key("Start reading").tap();
+  await expect(quick.main.getByRole("heading", { name: /^Place 1 of 8/ })).toBeVisible();
+  await quick.key("Keep 0").tap();
+  await expect(quick.main.getByRole("heading", { name: /^Place 2 of 8/ })).toBeVisible();
+}
+
+test("a lever dial with a short turn asks for its turns in a run, and one run has one dial", async ({ app }) => {
+  const quick = await opened(app, (what) => what.reading, (entries) => { last(entries, "carried").dial = FINE; });
+  await bench(quick);
+  await expect(quick.main).toContainText("This dial turns once within 0.5 mm");
+  await expect(quick.key(/^(Keep|Same:) /)).toBeDisabled();
+  await quick.key("Minus five, −5").tap();
+  await expect(quick.key("Keep 95")).toBeDisabled();
+  // 95 of 100 divisions of 0.002 mm: 0.010 mm back, or 0.190 mm on.
+  await quick.key(/^7\.5\sthou$/).tap();
+  await quick.key("Keep 95").tap();
+  await expect(quick.main.getByRole("heading", { name: /^Place 3 of 8/ })).toBeVisible();
+  const report = await quick.report();
+  await expect(report).toContainText(/0\.190\smm/);
+});
