@@ -62,7 +62,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         fixing(Fixing),
         power(Power),
         parking_brake(ParkingBrake),
-        answer_owner(Ending),
         was_found_owner(Decision),
         method(Method),
         place(Place),

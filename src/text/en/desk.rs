@@ -238,7 +238,7 @@ pub(in crate::text) fn share_between(low: &str, high: &str) -> String {
 
 pub(in crate::text) fn retorque_message(plate: &str, date: &str) -> String {
     format!(
-        "The wheel nuts of your car {plate} have to be tightened again by {date}, since a wheel was off. When does it suit you?"
+        "A wheel was off your car {plate}. The lug-nut torque must be checked by {date}. What time works for you?"
     )
 }
 

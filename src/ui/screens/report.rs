@@ -88,18 +88,12 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
         Block::Notice(words) => {
             view! { <p class="report__notice" role="note">{words}</p> }.into_any()
         }
-        Block::Decision {
-            decision,
+        Block::Standing {
+            stop,
             title,
             mark,
-            sentence,
-        } => view! {
-            <div class="report__decision" data-decision=decision.code()>
-                <span aria-hidden="true">{inserted(mark, "report__mark")}</span>
-                <p><strong>{title}</strong> {sentence}</p>
-            </div>
-        }
-        .into_any(),
+            lines,
+        } => standing(stop, title, mark, lines),
         Block::Drawing { size, svg } => drawing(size, svg),
         Block::Rows(rows) => pairs(rows),
         Block::Table { head, rows } => table(head, rows),
@@ -110,6 +104,24 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
         Block::Signature { caption, svg } => signature(caption, svg),
         Block::Photo { sha256, caption } => picture(sha256, caption, lang, photo),
     }
+}
+
+/// What is true now, larger than anything else on the page.
+fn standing(stop: bool, title: String, mark: Option<String>, lines: Vec<String>) -> AnyView {
+    let lines = lines.into_iter().map(|line| view! { <p>{line}</p> });
+    let mark = mark.map(|mark| {
+        view! { <span aria-hidden="true">{inserted(mark, "report__mark")}</span> }
+    });
+    view! {
+        <div class="report__standing" data-stop=stop.then_some("yes")>
+            {mark}
+            <div>
+                <p class="report__now">{title}</p>
+                {lines.collect_view()}
+            </div>
+        </div>
+    }
+    .into_any()
 }
 
 fn drawing(size: Size, svg: String) -> AnyView {
