@@ -1,6 +1,6 @@
 //! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
 
-use crate::job::entry::{Consent, Ending, Reply, What};
+use crate::job::entry::{Consent, Due, DueKind, Ending, Reply, What};
 use crate::job::judge::after;
 use crate::job::nuts::nuts_are_loose;
 use crate::job::slip::slip;
@@ -19,6 +19,12 @@ pub fn must_not_drive(sheet: &Sheet) -> bool {
         || has_soft_pedal(sheet)
         || has_stop(sheet, &plan)
         || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
+}
+
+/// The re-torque that is due; none for a car that must not be driven.
+pub fn retorque_to_do(sheet: &Sheet) -> Option<&Due> {
+    let due = sheet.due(DueKind::Retorque)?;
+    (!must_not_drive(sheet)).then_some(due)
 }
 
 /// What is true of the car, as far as the record says; the gravest first.

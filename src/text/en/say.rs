@@ -284,7 +284,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::DialTurn => "Divisions in one turn",
         Say::DialKind => "Plunger or lever",
         Say::DialDue => "Dial check due",
-        Say::NameNeeded => "Type your name once. It stands on every entry and on the report.",
+        Say::NameNeeded => "Enter your name once. It appears on every entry and on the report.",
         // How it works.
         Say::HelpTitle => "How it works",
         Say::HelpHold => {

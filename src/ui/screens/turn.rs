@@ -10,9 +10,10 @@ use crate::drawing::star::{Pattern, single, star};
 use crate::drawing::{Drawing, angle};
 use crate::job::angled::{angle_gauge, told};
 use crate::job::entry::What;
+use crate::job::kit;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
-use crate::text::{self, BookWord, Desk, Say};
+use crate::text::{self, BookWord, Customer, Desk, Say};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
@@ -21,6 +22,7 @@ use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::today;
+use crate::ui::parts::wrenches::take_wrenches;
 use crate::ui::route::Route;
 use crate::ui::screens::adapter;
 use crate::ui::screens::mishap::{self, Telling};
@@ -285,6 +287,10 @@ fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
 
 /// The wrench with what it is set to, or that none on board fits.
 fn wrench(at: &At, turning: &Turning) -> AnyView {
+    if turning.uses_wrench() && has_no_wrench(at) {
+        let say = text::desk(at.lang, Desk::NoWrenchKnownSay);
+        return view! { <p class="turn__wrench">{say}</p> }.into_any();
+    }
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
         (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
         (Some(Stage::Angle(_)), ..) => {
@@ -301,7 +307,23 @@ fn wrench(at: &At, turning: &Turning) -> AnyView {
         },
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
-    view! { <p class="turn__wrench">{line}</p> }.into_any()
+    view! { <p class="turn__wrench">{line}</p> {overdue(at, turning)} }.into_any()
+}
+
+/// That the wrench in the hand is past its check.
+fn overdue(at: &At, turning: &Turning) -> Option<AnyView> {
+    let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
+    let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
+    let due = text::check_due(at.lang, due);
+    let line = text::customer(at.lang, Customer::WrenchOverdue(&due));
+    Some(view! { <p class="turn__overdue" role="alert">{line}</p> }.into_any())
+}
+
+/// Whether nobody has entered a wrench.
+fn has_no_wrench(at: &At) -> bool {
+    at.sheet()
+        .carried()
+        .is_none_or(|kit| kit.wrenches.is_empty())
 }
 
 fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
@@ -341,8 +363,11 @@ fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swi
         let label = text::desk(at.lang, Desk::Adapter);
         key(Look::Plain, label, move || telling.set(Telling::Adapter))
     });
-    view! { {primary(at, turning, swings)} {swing} {anew} {mishap::begin(at, telling)} {adapter} }
-        .into_any()
+    let own = (turning.uses_wrench() && turning.wrench().is_none()).then(|| take_wrenches(at));
+    view! {
+        {primary(at, turning, swings)} {swing} {anew} {mishap::begin(at, telling)} {adapter} {own}
+    }
+    .into_any()
 }
 
 fn primary(at: &At, turning: &Turning, swings: Swings) -> AnyView {
