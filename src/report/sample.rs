@@ -134,14 +134,13 @@ impl Job {
     }
 
     pub fn decided(&mut self, decision: Decision) {
-        let reasons = verdict(&self.sheet(), AT).reasons;
-        let reasons = reasons.iter().map(code).collect();
+        let verdict = verdict(&self.sheet(), AT);
         self.tap(vec![What::Decided(Decided {
             corner: AT,
             nth: 1,
             decision,
             again: false,
-            reasons,
+            reasons: verdict.reasons.iter().map(code).collect(),
             rules: 1,
         })]);
     }
@@ -354,10 +353,9 @@ pub fn finished(practice: Option<&str>) -> Job {
         width: 1600,
         height: 1200,
     })]);
-    job.tap(vec![What::Note(
-        Some(StepKey::at(Step::Seat, AT)),
-        "seat cleaned to bright metal".to_owned(),
-    )]);
+    let seat = Some(StepKey::at(Step::Seat, AT));
+    let note = "seat cleaned to bright metal".to_owned();
+    job.tap(vec![What::Note(seat, note)]);
     closed(&mut job);
     job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::Yes));
     job.ended(Ending::Finished, None);

@@ -1,14 +1,17 @@
-//! The van's wrenches for a job that was packed before they were entered.
+//! The van's wrenches in a job: that none is known, that one is past its check, and those that were
+//! entered after the job was packed.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, What};
-use crate::job::kit::same_wrenches;
+use crate::job::kit::{self, same_wrenches};
 use crate::job::practice::is_practice;
-use crate::text::{self, Desk, Say};
+use crate::job::turn::Turning;
+use crate::text::{self, Customer, Desk, Say};
 use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::today;
 use crate::ui::route::Route;
 
 /// The way to the van kit, and, where the van has other wrenches than the job knows, the key that
@@ -35,4 +38,20 @@ pub fn take_wrenches(at: &At) -> AnyView {
     };
     let kit = link(Look::Plain, at.say(Say::VanKit), Route::Settings.to_hash());
     view! { {take} {kit} }.into_any()
+}
+
+/// That the wrench in the hand is past its check.
+pub fn overdue(at: &At, turning: &Turning) -> Option<AnyView> {
+    let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
+    let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
+    let due = text::check_due(at.lang, due);
+    let line = text::customer(at.lang, Customer::WrenchOverdue(&due));
+    Some(view! { <p class="turn__overdue" role="alert">{line}</p> }.into_any())
+}
+
+/// Whether nobody has entered a wrench.
+pub fn has_no_wrench(at: &At) -> bool {
+    at.sheet()
+        .carried()
+        .is_none_or(|kit| kit.wrenches.is_empty())
 }

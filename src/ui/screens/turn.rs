@@ -10,10 +10,9 @@ use crate::drawing::star::{Pattern, single, star};
 use crate::drawing::{Drawing, angle};
 use crate::job::angled::{angle_gauge, told};
 use crate::job::entry::What;
-use crate::job::kit;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
-use crate::text::{self, BookWord, Customer, Desk, Say};
+use crate::text::{self, BookWord, Desk, Say};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Group, StepKey};
 use crate::ui::at::At;
@@ -22,7 +21,7 @@ use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::today;
-use crate::ui::parts::wrenches::take_wrenches;
+use crate::ui::parts::wrenches::{has_no_wrench, overdue, take_wrenches};
 use crate::ui::route::Route;
 use crate::ui::screens::adapter;
 use crate::ui::screens::mishap::{self, Telling};
@@ -308,22 +307,6 @@ fn wrench(at: &At, turning: &Turning) -> AnyView {
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
     view! { <p class="turn__wrench">{line}</p> {overdue(at, turning)} }.into_any()
-}
-
-/// That the wrench in the hand is past its check.
-fn overdue(at: &At, turning: &Turning) -> Option<AnyView> {
-    let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
-    let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
-    let due = text::check_due(at.lang, due);
-    let line = text::customer(at.lang, Customer::WrenchOverdue(&due));
-    Some(view! { <p class="turn__overdue" role="alert">{line}</p> }.into_any())
-}
-
-/// Whether nobody has entered a wrench.
-fn has_no_wrench(at: &At) -> bool {
-    at.sheet()
-        .carried()
-        .is_none_or(|kit| kit.wrenches.is_empty())
 }
 
 fn with_adapter(at: &At, turning: &Turning, line: String) -> String {

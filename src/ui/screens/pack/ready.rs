@@ -16,7 +16,7 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
-use crate::ui::parts::wrenches::take_wrenches;
+use crate::ui::parts::wrenches::{has_no_wrench, take_wrenches};
 use crate::ui::route::Route;
 
 /// The last look. Where a card has no wrench it is not left for: the van kit is mended first, or
@@ -55,8 +55,7 @@ pub fn ready(at: &At) -> AnyView {
 
 /// That no wrench is known says nothing of any; otherwise that none fits.
 fn refusal(at: &At) -> Desk {
-    let known = at.sheet().carried();
-    if known.is_none_or(|kit| kit.wrenches.is_empty()) {
+    if has_no_wrench(at) {
         Desk::NoWrenchKnown
     } else {
         Desk::NoWrenchNoLeaving
