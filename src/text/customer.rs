@@ -32,7 +32,7 @@ pub enum Now {
 
 impl Now {
     /// Every one of them.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: &'static [Self] = &[
         Self::Unfinished,
         Self::Stop,
         Self::ProofFailed,

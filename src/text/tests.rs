@@ -52,6 +52,8 @@ fn fixed(lang: Lang) -> Vec<Found> {
         decision_sentence_owner(Decision),
         decision_next(Decision),
         declined_consequence(Decision),
+        now(Now),
+        now_say(Now),
         report(ReportWord),
         desk(Desk),
         ledger(Ledger),

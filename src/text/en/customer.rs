@@ -45,12 +45,12 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
              call the car safe to drive:"
         }
         Now::NothingFound => {
-            "We found nothing that must be repaired today, and everything is back in place. The car \
-             may be driven. That is not a promise that the bearing will last."
+            "We found nothing that must be repaired today. Everything is back in place. \
+             The car may be driven. That is not a promise that the bearing will last."
         }
         Now::Watch => {
             "The wheel bearing can stay for now. The car may be driven, but the bearing must be \
-             checked again by the date below."
+             checked again."
         }
         Now::Declined => {
             "You declined the repair. Everything was put back as we found it. The fault is still there."

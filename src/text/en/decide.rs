@@ -47,7 +47,7 @@ pub(in crate::text) fn declined_consequence(decision: Decision) -> &'static str 
             "You chose not to have it checked again. The wear can grow without a sound you would notice."
         }
         Decision::Replace => {
-            "You chose not to have the worn bearing replaced. It will get worse, and it can become unsafe. \
+            "You chose not to have this bearing replaced. It will get worse, and it can become unsafe. \
              If it knocks, grinds or smells hot, stop driving."
         }
         Decision::Stop => {

@@ -23,7 +23,7 @@ pub fn first(app: App) -> AnyView {
     };
     let nameless = move || app.settings.with(|settings| settings.by.is_empty());
     view! {
-        <main class="desk first">
+        <main class="desk settings">
             <h1>{desk(Desk::FirstTitle)}</h1>
             {banners(app)}
             <p>{desk(Desk::FirstSay)}</p>
