@@ -15,19 +15,30 @@ use crate::trade::wheel_end::{Step, StepKey};
 /// What the customer pays, with what is in it; nothing where no price was given.
 pub(super) fn bill(told: &Told) -> Vec<Block> {
     let mut rows = due(told);
-    let say = included(told);
-    if rows.is_empty() && say.is_empty() {
-        return Vec::new();
+    if !rows.is_empty() {
+        rows.extend(included(told));
     }
     rows.extend(came_in(told));
+    let nothing = nothing_due(told);
+    if rows.is_empty() && nothing.is_none() {
+        return Vec::new();
+    }
     let mut blocks = vec![told.heading_of(Customer::Total)];
     if !rows.is_empty() {
         blocks.push(Block::Rows(rows));
     }
-    if !say.is_empty() {
-        blocks.push(Block::Sentence(say));
-    }
+    blocks.extend(nothing.map(|say| Block::Sentence(told.customer(say))));
     blocks
+}
+
+/// Why nothing is to pay, where that is so.
+fn nothing_due(told: &Told) -> Option<Customer<'static>> {
+    match standing::ending(told.sheet)? {
+        Ending::LeftUnfinished => Some(Customer::NotDueYet),
+        Ending::NotSafeHere => Some(Customer::NothingToPay),
+        Ending::Declined if to_pay(told.sheet).is_none() => Some(Customer::NothingToPay),
+        Ending::Declined | Ending::NothingWrong | Ending::Finished => None,
+    }
 }
 
 /// The amount to pay by how the job ended; before its end what it would be. What was declined is
@@ -69,36 +80,25 @@ fn declined_amount<'a>(told: &Told<'a>) -> Option<&'a Money> {
     })
 }
 
-/// What is in the amount: the inspection where the repair was done, and the tax as it was reckoned.
-fn included(told: &Told) -> String {
+/// What is in the amount: the inspection where the repair was done, and the tax as it was reckoned;
+/// an amount that was typed as a whole is asked for with its tax.
+fn included(told: &Told) -> Option<(String, String)> {
+    let label = told.customer(Customer::Included);
     let ending = standing::ending(told.sheet);
-    let say = |say| told.customer(say);
-    match ending {
-        Some(Ending::LeftUnfinished) => return say(Customer::NotDueYet),
-        Some(Ending::NotSafeHere) => return say(Customer::NothingToPay),
-        Some(Ending::Declined) if to_pay(told.sheet).is_none() => {
-            return say(Customer::NothingToPay);
-        }
-        _ => {}
-    }
-    let Some(price) = told.sheet.price() else {
-        return String::new();
-    };
     if matches!(ending, Some(Ending::NothingWrong | Ending::Declined)) {
-        return match to_pay(told.sheet) {
-            Some(_) => say(Customer::TaxIncluded("")),
-            None => String::new(),
-        };
+        to_pay(told.sheet)?;
+        return Some((label, told.customer(Customer::TaxIncluded(""))));
     }
-    let tax = match &price.estimate {
+    let tax = match &told.sheet.price()?.estimate {
         Some(Estimate { tax: Some(tax), .. }) => {
             let percent = told.numerals(tax.percent.as_typed());
             told.customer(Customer::TaxIncluded(&percent))
         }
-        Some(Estimate { tax: None, .. }) => say(Customer::NoTax),
-        None => say(Customer::TaxIncluded("")),
+        Some(Estimate { tax: None, .. }) => told.customer(Customer::NoTax),
+        None => told.customer(Customer::TaxIncluded("")),
     };
-    format!("{} {tax}", say(Customer::InspectionIncluded))
+    let inspection = told.customer(Customer::InspectionIncluded);
+    Some((label, format!("{inspection}; {tax}")))
 }
 
 /// The invoice's number and the payments, and what is still open after them.

@@ -35,6 +35,8 @@ pub enum Block {
     Subheading(String),
     /// A sentence.
     Sentence(String),
+    /// What explains a drawing or holds for every report, in small print.
+    Small(String),
     /// Somebody's own words, unchanged.
     Quote(String),
     /// What must be seen before anything else.
@@ -91,6 +93,7 @@ impl Block {
             Self::Heading(text)
             | Self::Subheading(text)
             | Self::Sentence(text)
+            | Self::Small(text)
             | Self::Quote(text)
             | Self::Notice(text) => vec![text],
             Self::Standing { title, lines, .. } => std::iter::once(title)

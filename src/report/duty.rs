@@ -301,13 +301,17 @@ pub(super) fn cautions(told: &Told) -> Vec<Block> {
         .iter()
         .filter_map(last)
         .any(|set| matches!(set.conformity, Conformity::InNotProven(_)));
-    let mut lines = vec![told.word(ReportWord::NothingClears)];
+    let mut blocks = vec![told.heading(ReportWord::Cautions)];
     if not_proven {
-        lines.push(told.word(ReportWord::WithinNotProven));
+        blocks.push(told.sentence(ReportWord::WithinNotProven));
     }
-    lines.push(told.word(ReportWord::MakerWins));
-    lines.push(told.word(ReportWord::Disclaimer));
-    let mut blocks = vec![told.heading(ReportWord::Cautions), Block::List(lines)];
+    let always = [
+        ReportWord::NothingClears,
+        ReportWord::MakerWins,
+        ReportWord::Disclaimer,
+    ];
+    let always = always.map(|word| told.word(word));
+    blocks.push(Block::Small(always.join(" ")));
     let us = [&told.reader.made_by, &told.reader.contact];
     let us: Vec<&str> = us
         .into_iter()

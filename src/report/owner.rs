@@ -140,7 +140,6 @@ fn done(told: &Told) -> Vec<Block> {
     }
     let parts = parts(told);
     if !parts.is_empty() {
-        blocks.push(told.heading(ReportWord::Parts));
         blocks.push(Block::Rows(parts));
     }
     blocks

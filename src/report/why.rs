@@ -207,7 +207,7 @@ fn legend(told: &Told, of: &Measured) -> Block {
     };
     let paper = plain::paper(told.format);
     let parts = [legend, Customer::PaperThickness(&paper)].map(|say| told.customer(say));
-    Block::Sentence(parts.join(" "))
+    Block::Small(parts.join(" "))
 }
 
 /// The limit with its source, or that there is none to compare with.
@@ -216,10 +216,10 @@ fn limit(told: &Told, of: &Measured) -> Block {
         return told.sentence(ReportWord::NotComparedSay);
     }
     let Some(card) = limit_card(told) else {
-        return Block::Sentence(house_limit(told));
+        return Block::Small(house_limit(told));
     };
     let value = plain::length(told.format, of.limit.value);
-    Block::Sentence(text::limit_owner(told.lang, &value, &source(told, card)))
+    Block::Small(text::limit_owner(told.lang, &value, &source(told, card)))
 }
 
 /// Document, page, day in words and who looked it up.

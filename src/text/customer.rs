@@ -67,7 +67,9 @@ pub enum Customer<'a> {
     ToPay,
     /// The label of the amount that is still open after a payment.
     StillToPay,
-    /// The repair and the inspection are both in the amount.
+    /// The label of what is in the amount.
+    Included,
+    /// The inspection is in the amount.
     InspectionIncluded,
     /// Tax is in the amount: its percentage, empty where the amount was typed as a whole.
     TaxIncluded(&'a str),

@@ -16,7 +16,7 @@ const REPLACED_OWNER = [
   "The hub moved 0.0063 in (0.16 mm) before the repair and 0.0011 in (0.03 mm) after it.",
   "The limit is 0.0020 in (0.05 mm)", "Each dot is one reading.",
   "We replaced the front left wheel bearing.", "Have the lug-nut torque checked after 50 mi",
-  "no later than Feb 22, 2026", "Total to pay", "486.00 USD", "Inspection included. Tax included.", "Signature",
+  "no later than Feb 22, 2026", "Total to pay", "486.00 USD", "inspection; tax of 8.25 %", "Signature",
 ];
 const REPLACED_TECHNICIAN = [
   "6.3 thou = 0.160 mm", "6.4 thou = 0.163 mm", "1.0 thou = 0.025 mm", "1.2 thou = 0.030 mm",

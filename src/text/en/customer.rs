@@ -123,10 +123,11 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         Customer::Total => "What you pay",
         Customer::ToPay => "Total to pay",
         Customer::StillToPay => "Still to pay",
-        Customer::InspectionIncluded => "Inspection included.",
-        Customer::TaxIncluded("") => "Tax included.",
-        Customer::TaxIncluded(percent) => return format!("Tax of {percent}\u{a0}% included."),
-        Customer::NoTax => "No tax added.",
+        Customer::Included => "Included",
+        Customer::InspectionIncluded => "inspection",
+        Customer::TaxIncluded("") => "tax",
+        Customer::TaxIncluded(percent) => return format!("tax of {percent}\u{a0}%"),
+        Customer::NoTax => "no tax was added",
         Customer::NotCharged => "Repair you declined, not charged",
         Customer::IfApproved => "Whole repair, if you approve it",
         Customer::IfDeclined => "Inspection and reassembly, if you decline",
@@ -137,14 +138,14 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
             return format!("Movement was not the reason: the hub moved {play}.");
         }
         Customer::Legend => {
-            "Each dot is one reading. The dashed box is where the true value most likely lies. \
-             The bold line is the limit."
+            "Each dot is one reading. The dashed box shows where the true value most likely lies, \
+             the bold line the limit."
         }
         Customer::LegendNoLimit => {
-            "Each dot is one reading. The dashed box is where the true value most likely lies."
+            "Each dot is one reading. The dashed box shows where the true value most likely lies."
         }
         Customer::PaperThickness(length) => {
-            return format!("For comparison: a sheet of printer paper is about {length} thick.");
+            return format!("A sheet of printer paper is about {length} thick.");
         }
         Customer::MissingEnd => "the job has not been closed as finished",
         Customer::MissingProof => "the checks of the new part are not complete",

@@ -84,6 +84,7 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
         Block::Heading(words) => view! { <h3>{words}</h3> }.into_any(),
         Block::Subheading(words) => view! { <h4>{words}</h4> }.into_any(),
         Block::Sentence(words) => view! { <p>{words}</p> }.into_any(),
+        Block::Small(words) => view! { <p class="report__small">{words}</p> }.into_any(),
         Block::Quote(words) => view! { <blockquote>{words}</blockquote> }.into_any(),
         Block::Notice(words) => {
             view! { <p class="report__notice" role="note">{words}</p> }.into_any()
