@@ -10,11 +10,9 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         // Page one, for the owner.
         ReportWord::Title => "Wheel bearing report",
         ReportWord::ForOwner => "For the customer",
-        ReportWord::TheAnswer => "The answer",
         ReportWord::YourWords => "What you told us",
         ReportWord::WhatWeFound => "What we found",
         ReportWord::WhatWeDid => "What we did",
-        ReportWord::BeforeAndAfter => "Before and after",
         ReportWord::Parts => "Parts",
         ReportWord::YouDeclined => "What you declined",
         ReportWord::YouDeclinedSay => "We advised this work, and you declined it.",
@@ -31,8 +29,6 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::StopForPedal => "the brake pedal is soft or goes down",
         ReportWord::StopForLamp => "a brake or ABS warning light comes on",
         ReportWord::DoNotDrive => "Do not drive this car.",
-        ReportWord::MayDrive => "The car may be driven.",
-        ReportWord::LeftOnStands => "The car is not finished and must not be driven or moved.",
         ReportWord::PriceHead => "Price",
         ReportWord::PriceRefit => "Inspection and reassembly",
         ReportWord::PriceRepair => "The whole repair",
@@ -136,16 +132,9 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
             "Every number here can be worked out again from the exported file."
         }
         // Labels and sentences of the pages themselves.
-        ReportWord::JobOpenYet => "This job has not ended. These pages show how far it is.",
         ReportWord::NotDecided => "No decision was recorded.",
         ReportWord::TowIt => "Have it towed, or leave it where it stands.",
-        ReportWord::UnfinishedDanger => {
-            "If it is driven or moved, a wheel can come off, the brake or the steering can fail, and people can be hurt or killed."
-        }
         ReportWord::TookCharge => "Who took charge of the car",
-        ReportWord::ProofFailed => {
-            "The new part does not pass its check. The work is not finished."
-        }
         ReportWord::RetorqueNoDate => "No date was set for it. Ask for one.",
         ReportWord::Date => "Date",
         ReportWord::Step => "Step",
