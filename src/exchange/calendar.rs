@@ -10,7 +10,7 @@ use crate::exchange::envelope::MADE_BY;
 use crate::job::ending::retorque_odometer;
 use crate::job::entry::{Due, DueKind, Entry, PersonField, VehicleField, What};
 use crate::job::{Key, Sheet};
-use crate::report::{retorque_sentence, stamp};
+use crate::report::{retorque_sentence, retorque_to_do, stamp};
 use crate::text::{self, Lang};
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::units::Format;
@@ -50,9 +50,10 @@ pub fn calendar<'a>(
 
 /// The lines of what is due in one job and not yet done.
 fn events(lang: Lang, format: Format, sheet: &Sheet) -> Vec<String> {
-    let open = |kind: &DueKind| {
-        *kind != DueKind::Retorque || sheet.reply(StepKey::once(Step::RetorqueDone)).is_none()
+    let retorque = || {
+        sheet.reply(StepKey::once(Step::RetorqueDone)).is_none() && retorque_to_do(sheet).is_some()
     };
+    let open = |kind: &DueKind| *kind != DueKind::Retorque || retorque();
     let kinds = DueKind::ALL.iter().filter(|kind| open(kind));
     let due = kinds.filter_map(|kind| {
         let entry = sheet.holds(&Key::Due(*kind))?;

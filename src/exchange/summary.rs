@@ -11,6 +11,7 @@ use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField, What};
 use crate::job::flow;
 use crate::job::practice::is_practice;
+use crate::report::retorque_to_do;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
@@ -113,7 +114,7 @@ impl Summary {
                 .ended()
                 .map(|e| e.ending.code().to_owned())
                 .unwrap_or_default(),
-            due: day(sheet.due(DueKind::Retorque)),
+            due: day(retorque_to_do(sheet)),
             waiting: sheet.ended().is_none() && answered(sheet, None),
             declined_stop: answered(sheet, Some(false)),
             unpaid: unpaid(sheet),

@@ -2,17 +2,22 @@
 
 use crate::job::Sheet;
 use crate::job::agreed::agreed;
-use crate::job::entry::{Ending, Money, Price};
+use crate::job::entry::{Consent, Ending, Money, Price};
 use crate::trade::money::{Estimate, EstimateFault, totals};
+use crate::trade::wheel_end::{Step, StepKey};
 
-/// The price of an estimate; what putting it back costs stays as it was.
+/// The price of an estimate in a currency; what the inspection costs stays as it was.
 ///
 /// # Errors
 /// The [`EstimateFault`] for which the lines have no sum.
-pub fn priced(estimate: Estimate, refit: Money) -> Result<Price, EstimateFault> {
+pub fn priced(
+    estimate: Estimate,
+    currency: &str,
+    refit: Option<Money>,
+) -> Result<Price, EstimateFault> {
     let repair = Money {
         minor: totals(&estimate)?.gross,
-        currency: refit.currency.clone(),
+        currency: currency.to_owned(),
     };
     Ok(Price {
         repair,
@@ -21,13 +26,27 @@ pub fn priced(estimate: Estimate, refit: Money) -> Result<Price, EstimateFault> 
     })
 }
 
-/// What the owner has to pay by how the job ended: the repair, putting it back, or nothing yet.
+/// What the customer has to pay by how the job ended: the repair, the inspection, or nothing. What
+/// was declined is never to pay.
 pub fn to_pay(sheet: &Sheet) -> Option<&Money> {
-    let price = sheet.price()?;
     match sheet.ended().map(|ended| ended.ending) {
-        None | Some(Ending::Finished) => Some(&price.repair),
-        Some(Ending::NothingWrong | Ending::Declined) => Some(&price.refit),
+        None | Some(Ending::Finished) => Some(&sheet.price()?.repair),
+        Some(Ending::NothingWrong | Ending::Declined) => inspection(sheet),
         Some(Ending::NotSafeHere | Ending::LeftUnfinished) => None,
+    }
+}
+
+/// What inspection and reassembly cost: the amount that the customer approved, else the price as it
+/// was given; nothing where the inspection was declined.
+fn inspection(sheet: &Sheet) -> Option<&Money> {
+    let asked = sheet.consent(StepKey::once(Step::TeardownYes));
+    match asked {
+        Some(consent) if !consent.yes => None,
+        Some(Consent {
+            amount: Some(amount),
+            ..
+        }) => Some(amount),
+        _ => sheet.price()?.refit.as_ref(),
     }
 }
 
@@ -70,12 +89,11 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{Consent, Ended, How, Paid, PaidHow, Scope, What};
+    use crate::job::entry::{Ended, How, Paid, PaidHow, Scope, What};
 
     use crate::job::told::sheet;
     use crate::trade::money::{Line, LineKind};
     use crate::trade::vehicle::Corner;
-    use crate::trade::wheel_end::{Step, StepKey};
     use crate::units::Decimal;
 
     fn dollars(minor: i64) -> Money {
@@ -86,7 +104,7 @@ mod tests {
     fn price(repair: i64) -> What {
         What::Price(Price {
             repair: dollars(repair),
-            refit: dollars(9_000),
+            refit: Some(dollars(9_000)),
             estimate: None,
         })
     }
@@ -124,13 +142,16 @@ mod tests {
             lines: vec![line],
             tax: None,
         };
-        let made = priced(estimate, dollars(4_000)).unwrap();
-        assert_eq!((made.repair, made.refit), (dollars(18_000), dollars(4_000)));
+        let made = priced(estimate.clone(), "USD", Some(dollars(4_000))).unwrap();
+        let known = (dollars(18_000), Some(dollars(4_000)));
+        assert_eq!((made.repair, made.refit), known);
+        // Lines say nothing of the inspection: nobody gave its price, and none is made up.
+        assert_eq!(priced(estimate, "USD", None).unwrap().refit, None);
         let none = Estimate {
             lines: Vec::new(),
             tax: None,
         };
-        assert_eq!(priced(none, dollars(0)), Err(EstimateFault::Empty));
+        assert_eq!(priced(none, "USD", None), Err(EstimateFault::Empty));
     }
 
     #[test]
@@ -141,6 +162,27 @@ mod tests {
         assert_eq!(of(Ending::NothingWrong), Some(dollars(9_000)));
         assert_eq!(of(Ending::LeftUnfinished), None);
         assert_eq!(still_to_pay(&sheet(vec![])), None);
+    }
+
+    #[test]
+    fn a_declined_inspection_is_not_to_pay_and_an_approved_one_is_as_it_was_approved() {
+        let asked = |yes, minor| {
+            What::Consent(Consent {
+                step: StepKey::once(Step::TeardownYes),
+                scope: Scope::Teardown,
+                yes,
+                how: How::Spoken,
+                amount: Some(dollars(minor)),
+            })
+        };
+        let of = |yes, ending| {
+            let all = vec![price(48_000), asked(yes, 8_500), ended(ending)];
+            still_to_pay(&sheet(all))
+        };
+        assert_eq!(of(false, Ending::Declined), None);
+        assert_eq!(of(true, Ending::Declined), Some(dollars(8_500)));
+        assert_eq!(of(true, Ending::NothingWrong), Some(dollars(8_500)));
+        assert_eq!(of(true, Ending::Finished), Some(dollars(48_000)));
     }
 
     #[test]

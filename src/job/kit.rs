@@ -1,8 +1,9 @@
-//! The van kit: a sensible one to begin with, and what the form of an instrument gives.
+//! The van kit: what is known of it to begin with, and what the form of an instrument gives.
 
 use chrono::NaiveDate;
 
 use crate::job::entry::{Carried, Stock, What};
+use crate::job::practice::is_practice;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::calibration::{CheckDue, check_due};
 use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
@@ -72,8 +73,11 @@ pub fn weak_stands(carried: &Carried, mass: Mass) -> Option<(Vec<&Stand>, Mass)>
 
 /// How often a wrench clicked in a job since the day of its last check, by its name: once for
 /// each torque that a fastener was brought to, in every pass; seating, an angle and a turn back
-/// count none.
+/// count none. No wrench clicks in practice.
 pub fn clicks(sheet: &Sheet, wrench: &Wrench) -> u32 {
+    if is_practice(sheet) {
+        return 0;
+    }
     let since = wrench.upkeep.checked.map_or(i64::MIN, utc_ms);
     let clicked = sheet.counting().filter(|entry| {
         let when = entry.at.told.unwrap_or(entry.at.utc_ms);
@@ -90,6 +94,35 @@ pub fn clicks(sheet: &Sheet, wrench: &Wrench) -> u32 {
 fn utc_ms(day: NaiveDate) -> i64 {
     let epoch = NaiveDate::from_ymd_opt(1970, 1, 1).unwrap_or(NaiveDate::MIN);
     day.signed_duration_since(epoch).num_milliseconds()
+}
+
+/// A kit as a job copies it: to the clicks that were typed for each wrench come those that were
+/// counted in the jobs before, so that the job's own record says whether a wrench was due.
+pub fn copied(mut kit: Carried, counted: &[(String, u32)]) -> Carried {
+    for wrench in &mut kit.wrenches {
+        let clicks = counted.iter().find(|(name, _)| *name == wrench.name);
+        let clicks = clicks.map_or(0, |(_, clicks)| *clicks);
+        wrench.upkeep.clicks = wrench.upkeep.clicks.saturating_add(clicks);
+    }
+    kit
+}
+
+/// Whether two kits hold the same wrenches: by name and range.
+pub fn same_wrenches(one: &Carried, other: &Carried) -> bool {
+    let of = |kit: &Carried| -> Vec<(String, Torque, Torque)> {
+        let all = kit.wrenches.iter();
+        all.map(|it| (it.name.clone(), it.low, it.high)).collect()
+    };
+    of(one) == of(other)
+}
+
+/// Why a wrench of a job was past its check on a day, as the job's own record tells it; nothing
+/// where its last check is not known, which proves nothing either way.
+pub fn overdue(sheet: &Sheet, name: &str, day: NaiveDate) -> Option<CheckDue> {
+    let kit = sheet.carried()?;
+    let wrench = kit.wrenches.iter().find(|wrench| wrench.name == name)?;
+    let due = wrench_due(wrench, clicks(sheet, wrench), day);
+    due.filter(|due| *due != CheckDue::Unknown)
 }
 
 /// Why a wrench is to be checked, after the clicks of these jobs.
@@ -115,8 +148,9 @@ pub enum KitSlip {
     Share,
 }
 
-/// Three wrenches and the common dial of the unit system: invented, to be replaced by one's own.
-pub fn first_kit(system: System) -> Carried {
+/// What a practice job is packed with: a dial of the van's, and three invented wrenches, checked
+/// on a day. No real wrench clicks in practice.
+pub fn practice_kit(dial: Dial, system: System, checked: NaiveDate) -> Carried {
     let wrench = |name: &str, low, high| Wrench {
         name: name.to_owned(),
         low: Torque::newton_metres(low),
@@ -125,14 +159,26 @@ pub fn first_kit(system: System) -> Carried {
             System::Metric => TorqueUnit::NewtonMetre,
             System::Us => TorqueUnit::PoundFoot,
         },
-        upkeep: Upkeep::default(),
+        upkeep: Upkeep {
+            checked: Some(checked),
+            ..Upkeep::default()
+        },
     };
     Carried {
         wrenches: vec![
-            wrench("Wrench A", 10.0, 60.0),
-            wrench("Wrench B", 40.0, 200.0),
-            wrench("Wrench C", 100.0, 500.0),
+            wrench("Practice wrench A", 10.0, 60.0),
+            wrench("Practice wrench B", 40.0, 200.0),
+            wrench("Practice wrench C", 100.0, 500.0),
         ],
+        dial,
+        ..first_kit(system)
+    }
+}
+
+/// The common dial of the unit system and no wrench: nobody has said which there are.
+pub fn first_kit(system: System) -> Carried {
+    Carried {
+        wrenches: Vec::new(),
         dial: match system {
             System::Metric => Dial::HUNDREDTH_MM,
             System::Us => Dial::THOU,
@@ -268,121 +314,4 @@ pub fn typed_dial(
 }
 
 #[cfg(test)]
-mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
-    use super::*;
-
-    #[test]
-    fn fields_of_a_wrench_become_one_or_say_why_not() {
-        let unit = TorqueUnit::PoundFoot;
-        let wrench = typed_wrench(" D ", "30", "150", unit).unwrap();
-        assert_eq!((wrench.name.as_str(), wrench.unit), ("D", unit));
-        let slip = |name, low, high| typed_wrench(name, low, high, unit).unwrap_err();
-        assert_eq!(slip(" ", "30", "150"), KitSlip::NoName);
-        assert_eq!(slip("D", "", "150"), KitSlip::Number(DecimalSlip::Empty));
-        assert_eq!(slip("D", "150", "30"), KitSlip::Range);
-        assert_eq!(slip("D", "0", "30"), KitSlip::Range);
-    }
-
-    #[test]
-    fn fields_of_a_dial_become_one_or_say_why_not() {
-        let dial = typed_dial("0,002", LengthUnit::Millimetre, "100", DialKind::Lever).unwrap();
-        assert_eq!(dial.divisions_per_turn(), 100);
-        assert!((dial.graduation().mm() - 0.002).abs() < 1e-15);
-        let slip = |division: &str, turn: &str| {
-            typed_dial(division, LengthUnit::Inch, turn, DialKind::Plunger).unwrap_err()
-        };
-        assert!(matches!(slip("0", "100"), KitSlip::Dial(_)));
-        assert!(matches!(slip("0.001", "3"), KitSlip::Dial(_)));
-        assert!(matches!(slip("x", "100"), KitSlip::Number(_)));
-        assert!(matches!(slip("0.001", "many"), KitSlip::Number(_)));
-    }
-
-    #[test]
-    fn a_part_is_counted_in_whole_pieces_and_has_a_number() {
-        let stock = |number, have| typed_stock(number, have, "1", "");
-        let counted = stock(" MX-4410 ", "3").unwrap();
-        assert_eq!((counted.number.as_str(), counted.have), ("MX-4410", 3));
-        assert_eq!((counted.least, counted.cores), (1, 0));
-        for (number, have) in [
-            ("", "3"),
-            ("-", "3"),
-            ("MX", "1.5"),
-            ("MX", "-1"),
-            ("MX", "many"),
-        ] {
-            assert_eq!(stock(number, have), None, "{number} {have}");
-        }
-    }
-
-    #[test]
-    fn the_first_kit_speaks_the_units_of_its_holder() {
-        assert_eq!(first_kit(System::Metric).dial, Dial::HUNDREDTH_MM);
-        assert_eq!(first_kit(System::Us).dial, Dial::THOU);
-        assert_eq!(first_kit(System::Us).wrenches.len(), 3);
-    }
-
-    #[test]
-    fn clicks_are_counted_by_name_since_the_last_check() {
-        use crate::job::entry::Moved;
-        use crate::job::told::sheet;
-        use crate::job::turn::tests::CORNER;
-        use crate::trade::wheel_end::{Group, Hold, Step, StepKey, items};
-        let click = |name: &str| {
-            What::Moved(Moved {
-                step: StepKey::at(Step::TurnWheelNuts, CORNER),
-                items: items(CORNER, Group::WheelNuts, 1),
-                to: Hold::Done,
-                wrench: Some((
-                    name.to_owned(),
-                    Typed::parse("120", TorqueUnit::NewtonMetre).unwrap(),
-                )),
-            })
-        };
-        // The entries of this sheet were noted on the first day of 1970.
-        let now = sheet(&[click("A"), click("B"), click("A")]);
-        let mut wrench = typed_wrench("A", "20", "200", TorqueUnit::NewtonMetre).unwrap();
-        assert_eq!(clicks(&now, &wrench), 2);
-        wrench.upkeep = typed_upkeep("1", wrench.unit, "1970-01-01", "4998").unwrap();
-        let counted = clicks(&now, &wrench);
-        let today = "1970-02-01".parse().unwrap();
-        assert_eq!(
-            wrench_due(&wrench, counted, today),
-            Some(CheckDue::Clicks(5_000))
-        );
-        assert_eq!(wrench_due(&wrench, 0, today), None);
-        wrench.upkeep = typed_upkeep("", wrench.unit, "1970-01-02", "").unwrap();
-        assert_eq!(clicks(&now, &wrench), 0);
-        assert_eq!(typed_upkeep("", wrench.unit, "soon", ""), Err(KitSlip::Day));
-    }
-
-    #[test]
-    fn a_share_is_what_the_shop_sets_or_what_is_common() {
-        let mut kit = first_kit(System::Metric);
-        assert_eq!(kit.share(), UsableShare::DEFAULT);
-        kit.more.share = Some(typed_share("25", "90").unwrap());
-        assert_eq!(kit.share(), UsableShare::percent(25, 90).unwrap());
-        assert_eq!(typed_share("90", "25"), Err(KitSlip::Share));
-        assert_eq!(typed_share("", "100"), Err(KitSlip::Share));
-    }
-
-    #[test]
-    fn a_stand_bears_the_share_of_an_axle_or_is_named() {
-        let mut kit = first_kit(System::Metric);
-        let mass = mass_of("2000 kg").unwrap();
-        assert_eq!(weak_stands(&kit, mass), None);
-        let stand = |rating| typed_stand("S", rating, MassUnit::Kilogram).unwrap();
-        kit.more.stands = vec![stand("3000"), stand("1000")];
-        let (weak, axle) = weak_stands(&kit, mass).unwrap();
-        assert_eq!(weak, [&stand("1000")]);
-        assert!((axle.in_unit(MassUnit::Kilogram) - 1200.0).abs() < 1e-9);
-        assert_eq!(mass_of("heavy"), None);
-        assert_eq!(mass_of("0 kg"), None);
-        assert!(typed_stand("", "3000", MassUnit::Kilogram).is_err());
-    }
-}
+mod tests;

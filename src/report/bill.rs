@@ -4,19 +4,122 @@ use super::Told;
 use super::block::Block;
 use super::money::money;
 use super::time::day;
-use crate::job::entry::{Money, Paid, Price};
-use crate::text::{self, ReportWord};
+use super::{plain, standing};
+use crate::job::agreed::agreed;
+use crate::job::bill::{still_to_pay, to_pay};
+use crate::job::entry::{Ending, Money, Paid};
+use crate::text::{self, Customer, ReportWord};
 use crate::trade::money::{Estimate, Line, line_amount, totals};
+use crate::trade::wheel_end::{Step, StepKey};
 
-/// Price, invoice and payments; nothing where no price was told.
+/// What the customer pays, with what is in it; nothing where no price was given.
 pub(super) fn bill(told: &Told) -> Vec<Block> {
-    let Some(price) = told.sheet.price() else {
+    let mut rows = due(told);
+    if !rows.is_empty() {
+        rows.extend(included(told));
+    }
+    rows.extend(came_in(told));
+    let nothing = nothing_due(told);
+    if rows.is_empty() && nothing.is_none() {
         return Vec::new();
+    }
+    let mut blocks = vec![told.heading_of(Customer::Total)];
+    if !rows.is_empty() {
+        blocks.push(Block::Rows(rows));
+    }
+    blocks.extend(nothing.map(|say| Block::Sentence(told.customer(say))));
+    blocks
+}
+
+/// Why nothing is to pay, where that is so.
+fn nothing_due(told: &Told) -> Option<Customer<'static>> {
+    match standing::ending(told.sheet)? {
+        Ending::LeftUnfinished => Some(Customer::NotDueYet),
+        Ending::NotSafeHere => Some(Customer::NothingToPay),
+        Ending::Declined if to_pay(told.sheet).is_none() => Some(Customer::NothingToPay),
+        Ending::Declined | Ending::NothingWrong | Ending::Finished => None,
+    }
+}
+
+/// The amount to pay by how the job ended; before its end what it would be. What was declined is
+/// named as such and never as an amount to pay.
+fn due(told: &Told) -> Vec<(String, String)> {
+    let row = |say, amount: &Money| (told.customer(say), money(told.format, amount));
+    let price = told.sheet.price();
+    let mut rows = Vec::new();
+    match standing::ending(told.sheet) {
+        None => {
+            let say = match agreed(told.sheet) {
+                Some(_) => Customer::ToPay,
+                None => Customer::IfApproved,
+            };
+            rows.extend(price.map(|price| row(say, &price.repair)));
+            let refit = price.and_then(|price| price.refit.as_ref());
+            let refit = refit.filter(|_| say == Customer::IfApproved);
+            rows.extend(refit.map(|refit| row(Customer::IfDeclined, refit)));
+        }
+        Some(Ending::Declined) => {
+            rows.extend(to_pay(told.sheet).map(|amount| row(Customer::ToPay, amount)));
+            let declined = declined_amount(told);
+            rows.extend(declined.map(|amount| row(Customer::NotCharged, amount)));
+        }
+        Some(Ending::Finished | Ending::NothingWrong) => {
+            rows.extend(to_pay(told.sheet).map(|amount| row(Customer::ToPay, amount)));
+        }
+        Some(Ending::NotSafeHere | Ending::LeftUnfinished) => {}
+    }
+    rows
+}
+
+/// The repair that was declined, by the amount that was asked for.
+fn declined_amount<'a>(told: &Told<'a>) -> Option<&'a Money> {
+    let mut corners = told.corners().iter();
+    corners.find_map(|corner| {
+        let consent = told.sheet.consent(StepKey::at(Step::Agree, *corner))?;
+        consent.amount.as_ref().filter(|_| !consent.yes)
+    })
+}
+
+/// What is in the amount: the inspection where the repair was done, and the tax as it was reckoned;
+/// an amount that was typed as a whole is asked for with its tax.
+fn included(told: &Told) -> Option<(String, String)> {
+    let label = told.customer(Customer::Included);
+    let ending = standing::ending(told.sheet);
+    if matches!(ending, Some(Ending::NothingWrong | Ending::Declined)) {
+        to_pay(told.sheet)?;
+        return Some((label, told.customer(Customer::TaxIncluded(""))));
+    }
+    let tax = match &told.sheet.price()?.estimate {
+        Some(Estimate { tax: Some(tax), .. }) => {
+            let percent = told.numerals(tax.percent.as_typed());
+            told.customer(Customer::TaxIncluded(&percent))
+        }
+        Some(Estimate { tax: None, .. }) => told.customer(Customer::NoTax),
+        None => told.customer(Customer::TaxIncluded("")),
     };
-    vec![
-        told.heading(ReportWord::PriceHead),
-        Block::Rows(rows(told, price)),
-    ]
+    let inspection = told.customer(Customer::InspectionIncluded);
+    Some((label, format!("{inspection}; {tax}")))
+}
+
+/// The invoice's number and the payments, and what is still open after them.
+fn came_in(told: &Told) -> Vec<(String, String)> {
+    let mut rows = Vec::new();
+    if let Some(number) = told.sheet.invoice() {
+        rows.push((told.word(ReportWord::InvoiceHead), number.to_owned()));
+    }
+    for (entry, paid) in told.sheet.payments() {
+        let on = day(&entry.at).map(|day| plain::day(told.lang, day));
+        let line = format!("{}, {}", paid_line(told, paid), on.unwrap_or_default());
+        rows.push((told.word(ReportWord::PaidHead), line));
+    }
+    let open = still_to_pay(told.sheet).filter(|_| told.sheet.payments().next().is_some());
+    rows.extend(open.map(|open| {
+        (
+            told.customer(Customer::StillToPay),
+            money(told.format, &open),
+        )
+    }));
+    rows
 }
 
 /// The repair in lines with their sums, where it was written out; page one has no room for it.
@@ -42,24 +145,6 @@ pub(super) fn reckoned(told: &Told) -> Vec<Block> {
         ]));
     }
     blocks
-}
-
-fn rows(told: &Told, price: &Price) -> Vec<(String, String)> {
-    let mut rows = Vec::new();
-    let mut row = |word, amount: &Money| rows.push((told.word(word), money(told.format, amount)));
-    row(ReportWord::PriceRepair, &price.repair);
-    row(ReportWord::PriceRefit, &price.refit);
-    if let Some(number) = told.sheet.invoice() {
-        rows.push((told.word(ReportWord::InvoiceHead), number.to_owned()));
-    }
-    for (entry, paid) in told.sheet.payments() {
-        let on = day(&entry.at)
-            .map(|day| day.to_string())
-            .unwrap_or_default();
-        let line = format!("{}, {on}", paid_line(told, paid));
-        rows.push((told.word(ReportWord::PaidHead), line));
-    }
-    rows
 }
 
 /// `420.00 USD, cash`.
@@ -110,7 +195,7 @@ mod tests {
     use super::super::sample;
     use super::super::{Reader, Report};
     use super::*;
-    use crate::job::entry::{PaidHow, What};
+    use crate::job::entry::{PaidHow, Price, What};
     use crate::text::Lang;
     use crate::trade::money::{LineKind, TaxRounding, TaxRule};
     use crate::units::{Decimal, DecimalMark, Format, System};
@@ -147,7 +232,7 @@ mod tests {
         };
         Price {
             repair: euro(36_295),
-            refit: euro(9_000),
+            refit: Some(euro(9_000)),
             estimate: Some(Estimate {
                 lines: vec![
                     line(LineKind::Part, "Hub", "1", 17_000),

@@ -1,7 +1,5 @@
 //! The pieces a report is built of; rendering is one exhaustive match over them.
 
-use crate::trade::play::Decision;
-
 /// How large a drawing stands on the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Size {
@@ -37,20 +35,22 @@ pub enum Block {
     Subheading(String),
     /// A sentence.
     Sentence(String),
+    /// What explains a drawing or holds for every report, in small print.
+    Small(String),
     /// Somebody's own words, unchanged.
     Quote(String),
     /// What must be seen before anything else.
     Notice(String),
-    /// The decision on a corner.
-    Decision {
-        /// The decision, for the style of its mark.
-        decision: Decision,
-        /// Corner and word.
+    /// What is true of the car now: the head of page one.
+    Standing {
+        /// Whether the car must not be driven, for its style.
+        stop: bool,
+        /// The large word.
         title: String,
-        /// The mark as SVG; the word stands beside it.
-        mark: String,
+        /// The mark as SVG, where there is one; the word stands beside it.
+        mark: Option<String>,
         /// What it means.
-        sentence: String,
+        lines: Vec<String>,
     },
     /// A drawing as SVG with its own title.
     Drawing {
@@ -93,11 +93,13 @@ impl Block {
             Self::Heading(text)
             | Self::Subheading(text)
             | Self::Sentence(text)
+            | Self::Small(text)
             | Self::Quote(text)
             | Self::Notice(text) => vec![text],
-            Self::Decision {
-                title, sentence, ..
-            } => vec![title, sentence],
+            Self::Standing { title, lines, .. } => std::iter::once(title)
+                .chain(lines)
+                .map(String::as_str)
+                .collect(),
             Self::Drawing { .. } => vec![],
             Self::Rows(rows) => rows
                 .iter()

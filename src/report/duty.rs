@@ -3,9 +3,10 @@
 use super::bill::bill;
 use super::block::Block;
 use super::money::money;
-use super::owner::sets;
+use super::plain;
 use super::record::{consent_lines, scope, signatures};
 use super::standing::{self, must_not_drive};
+use super::why::sets;
 use super::{Told, answers, time};
 use crate::job::Sheet;
 use crate::job::ending::{is_watched, retorque_odometer, watched};
@@ -34,16 +35,13 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
         if consent.yes || !stands {
             continue;
         }
-        let date = time::day(&entry.at).map(|day| day.to_string());
+        let date = time::day(&entry.at).map(|day| plain::day(told.lang, day));
         blocks.push(Block::Sentence(declined_line(
             told,
             consent,
             &date.unwrap_or_default(),
         )));
-        let unsigned = told.sheet.signed(consent.step).is_none();
-        // Further work is asked by word as well, where nobody was to sign.
-        let was_to = !is_extra || would_not_sign(told, consent);
-        if unsigned && consent.how == How::Spoken && was_to {
+        if refused_to_sign(told, consent) {
             let who = told.sheet.person(PersonField::Witness).unwrap_or_default();
             let line = text::asking(told.lang, Asking::RefusedToSign(who));
             blocks.push(Block::Sentence(line));
@@ -107,7 +105,10 @@ pub(super) fn must_do(told: &Told) -> Vec<Block> {
             told.corners()
                 .iter()
                 .filter(|corner| is_watched(told.sheet, **corner))
-                .map(|c| Block::Sentence(text::recheck_owner(told.lang, *c, &due.date))),
+                .map(|c| {
+                    let date = plain::date(told.lang, &due.date);
+                    Block::Sentence(text::recheck_owner(told.lang, *c, &date))
+                }),
         );
     }
     if stays {
@@ -169,19 +170,18 @@ pub(super) fn retorque_line(told: &Told) -> Option<String> {
 /// When the wheel nuts are due, in the owner's words: by distance, by what the odometer shows
 /// then if it was read, and by date.
 pub fn retorque_sentence(lang: Lang, format: Format, sheet: &Sheet, due: &Due) -> String {
+    let date = plain::date(lang, &due.date);
     let Some(far) = &due.distance else {
-        return text::retorque_owner_by(lang, &due.date);
+        return text::retorque_owner_by(lang, &date);
     };
     let far = format.typed(far).line();
     match retorque_odometer(sheet, due) {
-        Some((_, then)) => {
-            text::retorque_owner_at(lang, &far, &format.typed(&then).line(), &due.date)
-        }
-        None => text::retorque_owner(lang, &far, &due.date),
+        Some((_, then)) => text::retorque_owner_at(lang, &far, &format.typed(&then).line(), &date),
+        None => text::retorque_owner(lang, &far, &date),
     }
 }
 
-/// The price, every yes and no, and the signatures.
+/// The price, and every approval and refusal.
 pub(super) fn price(told: &Told) -> Vec<Block> {
     let mut blocks = bill(told);
     let answers = consent_lines(told);
@@ -189,13 +189,48 @@ pub(super) fn price(told: &Told) -> Vec<Block> {
         blocks.push(told.heading(ReportWord::Consents));
         blocks.push(Block::List(answers));
     }
-    blocks.extend(warranty(told));
-    blocks.extend(signatures(told));
+    blocks
+}
+
+/// Warranty and signatures. Where the customer refused to sign, no signature stands on this page:
+/// it would read as theirs. What was signed at other steps stands on the technician's pages.
+pub(super) fn signed(told: &Told) -> Vec<Block> {
+    let mut blocks = warranty(told);
     let refused = Reply::NotDone(Because::OwnerSaysNo);
-    if told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused) {
+    let at_the_end = told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused);
+    if at_the_end {
         blocks.push(told.sentence(ReportWord::SignatureRefused));
+    } else if !told
+        .sheet
+        .counting()
+        .any(|entry| is_refused(told, &entry.what))
+    {
+        blocks.extend(signatures(told, plain::moment));
     }
     blocks
+}
+
+/// Whether an entry is an answer that stands and whose customer would not sign it.
+fn is_refused(told: &Told, what: &What) -> bool {
+    match what {
+        What::Consent(consent) => refused_to_sign(told, consent),
+        _ => false,
+    }
+}
+
+/// Whether an answer that stands was spoken because the customer would not sign.
+fn refused_to_sign(told: &Told, consent: &Consent) -> bool {
+    let is_extra = consent.scope == Scope::Extra;
+    let holds = if is_extra {
+        told.sheet.extra(consent.step)
+    } else {
+        told.sheet.consent(consent.step)
+    };
+    let stands = holds == Some(consent) && !consent.yes;
+    let unsigned = told.sheet.signed(consent.step).is_none();
+    // Inspection and further work are asked verbally as well, where nobody was to sign.
+    let was_to = consent.scope == Scope::Repair || would_not_sign(told, consent);
+    stands && unsigned && consent.how == How::Spoken && was_to
 }
 
 /// The shop's own words, where something was repaired.
@@ -266,13 +301,17 @@ pub(super) fn cautions(told: &Told) -> Vec<Block> {
         .iter()
         .filter_map(last)
         .any(|set| matches!(set.conformity, Conformity::InNotProven(_)));
-    let mut lines = vec![told.word(ReportWord::NothingClears)];
+    let mut blocks = vec![told.heading(ReportWord::Cautions)];
     if not_proven {
-        lines.push(told.word(ReportWord::WithinNotProven));
+        blocks.push(told.sentence(ReportWord::WithinNotProven));
     }
-    lines.push(told.word(ReportWord::MakerWins));
-    lines.push(told.word(ReportWord::Disclaimer));
-    let mut blocks = vec![told.heading(ReportWord::Cautions), Block::List(lines)];
+    let always = [
+        ReportWord::NothingClears,
+        ReportWord::MakerWins,
+        ReportWord::Disclaimer,
+    ];
+    let always = always.map(|word| told.word(word));
+    blocks.push(Block::Small(always.join(" ")));
     let us = [&told.reader.made_by, &told.reader.contact];
     let us: Vec<&str> = us
         .into_iter()

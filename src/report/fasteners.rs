@@ -8,8 +8,9 @@ use super::time::when;
 use crate::job::also::named;
 use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angled_by};
 use crate::job::entry::{Entry, Moved, What};
+use crate::job::kit;
 use crate::job::loose::wrench_of;
-use crate::text::{self, ReportWord};
+use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::{Group, Hold, Item};
 use crate::units::{TorqueUnit, Typed};
@@ -109,7 +110,11 @@ fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
             .items
             .iter()
             .map(|item| {
-                let (mut wrench, set) = wrench(told, wrench_of(told.sheet, entry, *item));
+                let used = wrench_of(told.sheet, entry, *item);
+                let (mut wrench, set) = wrench(told, used);
+                if let Some(due) = used.and_then(|(name, _)| overdue(told, entry, name)) {
+                    wrench = format!("{wrench}; {due}");
+                }
                 if has_angle(told, *item) {
                     wrench = format!("{wrench}; {}", angled(told, entry));
                 }
@@ -148,6 +153,13 @@ fn wrench(told: &Told, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, S
             told.word(ReportWord::NotRecorded),
         ),
     }
+}
+
+/// That a wrench was past its check on the day it was used.
+fn overdue(told: &Told, entry: &Entry, name: &str) -> Option<String> {
+    let due = kit::overdue(told.sheet, name, entry.at.day()?)?;
+    let due = text::check_due(told.lang, due);
+    Some(told.customer(Customer::WrenchOverdue(&due)))
 }
 
 /// Whether the card of a fastener ends with an angle.

@@ -18,6 +18,7 @@ mod money;
 mod old_part;
 mod owner;
 pub mod paper;
+pub mod plain;
 pub mod reason;
 mod record;
 pub mod runout;
@@ -34,13 +35,14 @@ mod technician;
 mod tests;
 pub mod thickness;
 mod time;
+pub mod why;
 
 pub use block::{Block, Size, Slip};
 pub use duty::retorque_sentence;
 pub use gist::item_name;
 pub use money::money;
 pub use signature::signature_svg;
-pub use standing::must_not_drive;
+pub use standing::{must_not_drive, retorque_to_do};
 pub use time::{stamp, when};
 
 use chrono::NaiveDate;
@@ -48,7 +50,7 @@ use chrono::NaiveDate;
 use crate::job::entry::{PersonField, VehicleField, What};
 use crate::job::practice::is_practice;
 use crate::job::{Sheet, plan};
-use crate::text::{self, Lang, ReportWord, Say};
+use crate::text::{self, Customer, Lang, ReportWord, Say};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Plan, StepKey, StepSpec, procedure};
 use crate::units::{Format, Length};
@@ -142,12 +144,20 @@ impl<'a> Told<'a> {
         text::report(self.lang, word).to_owned()
     }
 
+    fn customer(&self, say: Customer) -> String {
+        text::customer(self.lang, say)
+    }
+
     fn say(&self, say: Say) -> String {
         text::say(self.lang, say).to_owned()
     }
 
     fn sentence(&self, word: ReportWord) -> Block {
         Block::Sentence(self.word(word))
+    }
+
+    fn heading_of(&self, say: Customer) -> Block {
+        Block::Heading(self.customer(say))
     }
 
     fn heading(&self, word: ReportWord) -> Block {
@@ -231,7 +241,7 @@ fn head(told: &Told) -> Head {
         (
             told.word(ReportWord::Date),
             told.last_day()
-                .map(|day| day.to_string())
+                .map(|day| plain::day(told.lang, day))
                 .unwrap_or_default(),
         ),
         (told.word(ReportWord::Corners), corners.join(", ")),

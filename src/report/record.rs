@@ -9,8 +9,8 @@ use super::signature::signature_svg;
 use super::time::when;
 use crate::job::Problem;
 use crate::job::agreed::{agreed_until, reason};
-use crate::job::entry::{Consent, Entry, How, PersonField, Scope, What};
-use crate::text::{self, Asking, ReportWord, Say};
+use crate::job::entry::{At, Consent, Entry, How, PersonField, Scope, What};
+use crate::text::{self, Asking, Lang, ReportWord, Say};
 
 /// All of it.
 pub(super) fn record(told: &Told) -> Vec<Block> {
@@ -25,7 +25,7 @@ pub(super) fn record(told: &Told) -> Vec<Block> {
         blocks.push(told.heading(ReportWord::Consents));
         blocks.push(consents);
     }
-    blocks.extend(signatures(told));
+    blocks.extend(signatures(told, when));
     part(told, ReportWord::Due, dues(told), &mut blocks);
     part(told, ReportWord::KitMissing, kit(told), &mut blocks);
     part(told, ReportWord::Notes, notes(told), &mut blocks);
@@ -116,7 +116,7 @@ pub(super) fn consent_lines(told: &Told) -> Vec<String> {
                 &what.join(", "),
                 text::how(told.lang, consent.how),
                 &name,
-                &when(told.lang, &entry.at),
+                &super::plain::moment(told.lang, &entry.at),
             );
             let line = format!("{}. {line}", yes_or_no(told, consent));
             extra(told, entry, consent).map_or(line.clone(), |extra| format!("{line}. {extra}"))
@@ -181,8 +181,8 @@ fn consents(told: &Told) -> Option<Block> {
     })
 }
 
-/// Every signature with its step and time.
-pub(super) fn signatures(told: &Told) -> Vec<Block> {
+/// Every signature with its step and time, the latter in words of the caller's.
+pub(super) fn signatures(told: &Told, when: fn(Lang, &At) -> String) -> Vec<Block> {
     told.sheet
         .counting()
         .filter_map(|entry| {

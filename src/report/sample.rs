@@ -10,7 +10,9 @@ use chrono::NaiveDate;
 
 use crate::job::dial_setup::recorded;
 use crate::job::entry::*;
+use crate::job::judge::verdict;
 use crate::job::kit::MoreKit;
+use crate::job::reason::code;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
@@ -133,21 +135,19 @@ impl Job {
     }
 
     pub fn decided(&mut self, decision: Decision) {
+        let verdict = verdict(&self.sheet(), AT);
         self.tap(vec![What::Decided(Decided {
             corner: AT,
             nth: 1,
             decision,
             again: false,
-            reasons: vec!["rough".to_owned()],
+            reasons: verdict.reasons.iter().map(code).collect(),
             rules: 1,
         })]);
     }
 
     pub fn consent(&mut self, yes: bool) {
-        let amount = Some(Money {
-            minor: 48_050,
-            currency: "EUR".to_owned(),
-        });
+        let amount = Some(euro(48_050));
         self.tap(vec![What::Consent(Consent {
             step: StepKey::at(Step::Agree, AT),
             scope: Scope::Repair,
@@ -160,6 +160,11 @@ impl Job {
     pub fn ended(&mut self, ending: Ending, charge: Option<Charge>) {
         self.tap(vec![What::Ended(Ended { ending, charge })]);
     }
+}
+
+pub fn euro(minor: i64) -> Money {
+    let currency = "EUR".to_owned();
+    Money { minor, currency }
 }
 
 pub fn source(day: u32) -> CardSource {
@@ -239,14 +244,10 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
         torque_card(CardItem::WheelNuts, "120", None, 4),
         play,
     ]);
-    let money = |minor| Money {
-        minor,
-        currency: "EUR".to_owned(),
-    };
     job.tap(vec![
         What::Price(Price {
-            repair: money(48_050),
-            refit: money(9_000),
+            repair: euro(48_050),
+            refit: Some(euro(9_000)),
             estimate: None,
         }),
         What::Carried(Carried {
@@ -299,7 +300,7 @@ pub fn measured(job: &mut Job, felt: Felt, spin: Pick, pulls: [&str; 3]) {
     job.rounds(When::Before, pulls);
 }
 
-fn closed(job: &mut Job) {
+pub fn closed(job: &mut Job) {
     job.moved(Step::WheelOn, Group::Wheel, Hold::Done);
     job.tap(vec![What::Pass(StepKey::at(Step::TurnWheelNuts, AT))]);
     job.turned(Step::TurnWheelNuts, Group::WheelNuts, "120");
@@ -353,11 +354,11 @@ pub fn finished(practice: Option<&str>) -> Job {
         width: 1600,
         height: 1200,
     })]);
-    job.tap(vec![What::Note(
-        Some(StepKey::at(Step::Seat, AT)),
-        "seat cleaned to bright metal".to_owned(),
-    )]);
+    let seat = Some(StepKey::at(Step::Seat, AT));
+    let note = "seat cleaned to bright metal".to_owned();
+    job.tap(vec![What::Note(seat, note)]);
     closed(&mut job);
+    job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::Yes));
     job.ended(Ending::Finished, None);
     job
 }

@@ -1,9 +1,11 @@
 //! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
 
-use crate::job::entry::{Ending, Reply, What};
+use crate::job::entry::{Consent, Due, DueKind, Ending, Reply, What};
 use crate::job::judge::after;
+use crate::job::nuts::nuts_are_loose;
 use crate::job::slip::slip;
 use crate::job::{Key, Sheet, plan};
+use crate::text::{Customer, Now};
 use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
@@ -17,6 +19,88 @@ pub fn must_not_drive(sheet: &Sheet) -> bool {
         || has_soft_pedal(sheet)
         || has_stop(sheet, &plan)
         || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
+}
+
+/// The re-torque that is due; none for a car that must not be driven.
+pub fn retorque_to_do(sheet: &Sheet) -> Option<&Due> {
+    let due = sheet.due(DueKind::Retorque)?;
+    (!must_not_drive(sheet)).then_some(due)
+}
+
+/// What is true of the car, as far as the record says; the gravest first.
+pub(super) fn now(sheet: &Sheet, plan: &Plan) -> Now {
+    let corners = sheet.corners();
+    if is_unfinished(sheet) {
+        return Now::Unfinished;
+    }
+    if has_stop(sheet, plan) {
+        return Now::Stop;
+    }
+    if corners.iter().any(|corner| fails(sheet, plan, *corner)) {
+        return Now::ProofFailed;
+    }
+    if has_soft_pedal(sheet) {
+        return Now::PedalSoft;
+    }
+    let replaced = corners.iter().any(|c| is_replaced(sheet, plan, *c));
+    match ending(sheet) {
+        Some(Ending::Declined) => declined(sheet),
+        Some(Ending::NotSafeHere) => Now::NotSafeHere,
+        _ if replaced && missing(sheet, plan).is_empty() => Now::ReplacedSafe,
+        _ if replaced => Now::ReplacedOpen,
+        Some(Ending::NothingWrong) => nothing_wrong(sheet),
+        _ => Now::Open,
+    }
+}
+
+fn declined(sheet: &Sheet) -> Now {
+    match sheet.consent(StepKey::once(Step::TeardownYes)) {
+        Some(Consent { yes: false, .. }) => Now::InspectionDeclined,
+        _ => Now::Declined,
+    }
+}
+
+/// Nothing was found where every corner was decided and none of them asks for more.
+fn nothing_wrong(sheet: &Sheet) -> Now {
+    let decided = |corner: &Corner| sheet.decided(*corner).map(|decided| decided.decision);
+    let worst = sheet
+        .corners()
+        .iter()
+        .map(decided)
+        .collect::<Option<Vec<_>>>();
+    match worst.and_then(|all| all.into_iter().max()) {
+        Some(Decision::Keep) => Now::NothingFound,
+        Some(Decision::Watch) => Now::Watch,
+        Some(Decision::Replace | Decision::Stop) | None => Now::Open,
+    }
+}
+
+/// What the record does not show of a car with a new hub before it may be called safe to drive.
+pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Customer<'static>> {
+    let replaced = sheet
+        .corners()
+        .iter()
+        .filter(|c| is_replaced(sheet, plan, **c));
+    let proved = |corner: &Corner| matches!(after(sheet, *corner), After::Pass { not_done, .. } if not_done.is_empty());
+    let rows = [
+        (
+            Customer::MissingEnd,
+            ending(sheet) == Some(Ending::Finished),
+        ),
+        (
+            Customer::MissingProof,
+            replaced.copied().all(|c| proved(&c)),
+        ),
+        (Customer::MissingPedal, pedal_is_firm(sheet)),
+        (Customer::MissingNuts, !nuts_are_loose(sheet)),
+    ];
+    let missing = rows.into_iter().filter(|(_, there)| !there);
+    missing.map(|(say, _)| say).collect()
+}
+
+/// Whether the last question about the brake pedal was answered with yes.
+fn pedal_is_firm(sheet: &Sheet) -> bool {
+    sheet.reply(StepKey::once(Step::ProvePedal)) == Some(&Reply::Said(Answer::Yes))
 }
 
 /// Whether a STOP was decided, here or on the paper that the job came from, and that corner is not

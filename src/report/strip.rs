@@ -2,12 +2,11 @@
 
 use super::Told;
 use super::block::{Block, Size};
-use super::cards::limit_value;
-use super::scale::{band, unit};
+use super::plain::{self, unit};
+use super::scale::band;
 use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::judge::Measured;
 use crate::text::{self, ReportWord};
-use crate::trade::fastening::CardItem;
 use crate::trade::play::Conformity;
 use crate::units::{Length, Unit};
 
@@ -23,7 +22,7 @@ pub(super) struct Set<'a> {
 /// compared with it.
 pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
     // The unit in which the sentences beside it say play and limit.
-    let (unit, _) = unit(told.format.system);
+    let unit = unit(told.format.system);
     let at = |length: Length| length.in_unit(unit);
     let plays: Vec<Vec<f64>> = sets
         .iter()
@@ -75,8 +74,7 @@ fn limit_of(told: &Told, sets: &[Set]) -> Option<(Length, String)> {
         return None;
     }
     let limit = sets.first()?.measured.limit;
-    let card = told.sheet.card(CardItem::PlayLimit);
-    let value = limit_value(told.format, &limit, card);
+    let value = plain::short(told.format, limit.value);
     Some((
         limit.value,
         text::limit_name(told.lang, &value, limit.source),
@@ -96,8 +94,8 @@ fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
 }
 
 /// A set's mean in the reader's unit.
-pub(super) fn mean(told: &Told, measured: &Measured) -> String {
-    told.format.length(measured.set.mean(), 3).line()
+fn mean(told: &Told, measured: &Measured) -> String {
+    plain::length(told.format, measured.set.mean())
 }
 
 /// The numerals of the scale; where they would touch, only every second or third is written.

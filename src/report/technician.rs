@@ -11,6 +11,7 @@ use crate::job::angled::{AngleGauge, angle_cards, angle_gauge};
 use crate::job::entry::{Decided, Entry, KitItem, PersonField, Reply, VehicleField, What};
 use crate::job::judge::{limit, verdict};
 use crate::text::{self, Desk, ReportWord, Say};
+use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Wrench};
 use crate::trade::play::Verdict;
 use crate::trade::vehicle::Corner;
@@ -167,7 +168,10 @@ fn range(told: &Told, wrench: &Wrench) -> String {
     );
     match wrench.upkeep.checked {
         Some(day) => format!("{range}, {}", text::checked_on(told.lang, &day.to_string())),
-        None => range,
+        None => {
+            let unknown = text::check_due(told.lang, CheckDue::Unknown);
+            format!("{range}, {unknown}")
+        }
     }
 }
 

@@ -77,7 +77,6 @@ fn page_one_has_none_of_the_trades_words() {
         "bezel",
         "expanded",
         "conformity",
-        "torque",
         "spec card",
         "N·m",
         "lbf",
@@ -99,12 +98,13 @@ fn a_declined_stop_says_that_it_must_not_be_driven_and_what_can_happen() {
     says(
         &page,
         &[
+            "DO NOT DRIVE",
             "Front left: STOP",
             "Do not drive this car",
             "must not be driven",
             "the wheel can come off",
             "people can be hurt or killed",
-            "you said no on 2025-03-04",
+            "you declined it on Mar 4, 2025",
             "480.50\u{a0}EUR",
         ],
     );
@@ -117,7 +117,8 @@ fn an_unfinished_job_names_what_is_loose_and_who_took_charge() {
     says(
         &page,
         &[
-            "must not be driven or moved",
+            "DO NOT DRIVE",
+            "Do not drive or move it",
             "people can be hurt or killed",
             "Axle nut, front left",
             "Wheel nuts 1–5, front left",
@@ -143,17 +144,18 @@ fn a_finished_repair_says_what_it_was_and_that_it_may_be_driven() {
     says(
         &page,
         &[
-            "Before the work this wheel bearing was worn.",
-            "The car may be driven.",
-            "moved 0.125\u{a0}mm before the repair and 0.012\u{a0}mm after",
-            "The limit is 0.05\u{a0}mm (Workshop data 12, page 204, looked up 2025-03-04 by Ada Rook)",
+            "REPLACED, safe to drive",
+            "Before the work, this wheel bearing failed our check.",
+            // By 25.4 mm an inch: 0.125 mm are 0.00492 in, 0.01167 mm are 0.00046 in.
+            "moved 0.125\u{a0}mm (0.0049\u{a0}in) before the repair and 0.012\u{a0}mm (0.0005\u{a0}in) after",
+            "The limit is 0.05\u{a0}mm (0.0020\u{a0}in) (Workshop data 12, page 204, looked up Mar 4, 2025 by Ada Rook)",
             "HB 4471",
             "25 W 07",
             // 81200 km at the car and 80 km on: by hand.
-            "after 80\u{a0}km, when the odometer shows 81280\u{a0}km, by 2025-03-09",
+            "after 80\u{a0}km, when the odometer shows 81280\u{a0}km, no later than Mar 9, 2025",
             "The car was not driven on the road to listen.",
             "555 0100",
-            "The service information of the vehicle maker wins",
+            "The vehicle manufacturer's service information takes precedence",
         ],
     );
     never_says(&page, &["should be replaced", "Do not drive"]);
@@ -289,8 +291,8 @@ fn what_was_not_done_is_listed_with_its_reason() {
 #[test]
 fn the_house_limit_is_named_as_what_it_is_on_both_parts() {
     let report = report(&sample::kept_by_house_limit());
-    let house = "No maker limit found; trade guide 0.10\u{a0}mm = 0.004\u{a0}in used. \
-                 House limit (common practice, no source).";
+    let house = "No manufacturer limit found. Default limit 0.10\u{a0}mm = 0.004\u{a0}in used \
+                 (common practice, no source).";
     says(&told(&report.page_one), &[house]);
     let pages = told(&report.technician);
     says(

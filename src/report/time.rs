@@ -42,10 +42,15 @@ fn is_noted_later(at: &At) -> bool {
 
 /// When it was done, and that it was noted later if it was.
 pub fn when(lang: Lang, at: &At) -> String {
-    let noted = stamp(at.utc_ms, at.offset_min);
+    when_in(lang, at, str::to_owned)
+}
+
+/// The same, each stamp in words of the caller's.
+pub(super) fn when_in(lang: Lang, at: &At, words: impl Fn(&str) -> String) -> String {
+    let noted = words(&stamp(at.utc_ms, at.offset_min));
     match at.told {
         Some(told) if is_noted_later(at) => {
-            text::noted_later(lang, &stamp(told, at.offset_min), &noted)
+            text::noted_later(lang, &words(&stamp(told, at.offset_min)), &noted)
         }
         _ => noted,
     }

@@ -145,6 +145,28 @@ desk_sayings! {
     OtherDials,
     /// The dial in use is kept beside others.
     LayDialBy,
+    /// The heading of the first start.
+    FirstTitle,
+    /// What it asks for and why.
+    FirstSay,
+    /// What is asked of the wrenches.
+    FirstWrenches,
+    /// The key that begins.
+    FirstStart,
+    /// The key that puts it off.
+    FirstLater,
+    /// The shop's name.
+    ShopName,
+    /// No wrench is known.
+    NoWrenchKnown,
+    /// The same at a fastener: what that means for the record.
+    NoWrenchKnownSay,
+    /// The key that takes over the van's wrenches.
+    TakeWrenches,
+    /// The key that asks without an amount.
+    AskWithoutPrice,
+    /// The key that keeps an amount.
+    SavePrice,
     /// A card has no wrench: nobody leaves.
     NoWrenchNoLeaving,
     /// Leave all the same.

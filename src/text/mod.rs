@@ -6,6 +6,7 @@
 
 mod book;
 mod consent;
+mod customer;
 mod desk;
 mod en;
 mod flow;
@@ -25,6 +26,7 @@ mod yard;
 
 pub use book::BookWord;
 pub use consent::Asking;
+pub use customer::{Customer, Now};
 pub use desk::Desk;
 pub use flow::Flow;
 pub use kept::Kept;
@@ -48,6 +50,7 @@ use crate::job::kit::KitSlip;
 use crate::job::late::Ago;
 use crate::job::news::BookNews;
 use crate::job::practice::{Hidden, Met, Outcome};
+use crate::job::reason::Rule;
 use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
 use crate::job::seen::{CreepSlip, TipSlip};
 use crate::job::tally::Measure;
@@ -639,10 +642,18 @@ spoken! {
     /// What became of it.
     practice::practice_outcome(outcome: Outcome) -> &'static str;
 
+    /// What is true of the car now, as the large word of page one.
+    customer::now(now: Now) -> &'static str;
+    /// The same in a sentence.
+    customer::now_say(now: Now) -> &'static str;
+    /// A sentence or label of the customer's page.
+    customer::customer(say: Customer<'_>) -> String;
+    /// A reason of a decision in the customer's words.
+    customer::why(rule: Rule, of: &str) -> Option<&'static str>;
+    /// A day in words, the month counted from 1.
+    customer::day(year: i32, month: u32, day: u32) -> String;
     /// A heading or a fixed sentence of the report.
     report::report(word: ReportWord) -> &'static str;
-    /// The answer at the head of page one.
-    report::answer_owner(ending: Ending) -> &'static str;
     /// What was replaced, in the owner's words.
     report::replaced_owner(corner: Corner) -> String;
     /// What was looked at and put back, in the owner's words.

@@ -18,31 +18,27 @@ report_words! {
     // Page one, for the owner.
     /// Wheel bearing report.
     Title,
-    /// For the owner.
+    /// For the customer.
     ForOwner,
-    /// The answer.
-    TheAnswer,
     /// What you told us.
     YourWords,
     /// What we found.
     WhatWeFound,
     /// What we did.
     WhatWeDid,
-    /// Before and after.
-    BeforeAndAfter,
     /// Parts.
     Parts,
     /// What you declined.
     YouDeclined,
-    /// We advised this work, and you said no.
+    /// We advised this work, and you declined it.
     YouDeclinedSay,
     /// What can happen.
     WhatCanHappen,
-    /// What you must do.
+    /// What to do.
     YouMustDo,
-    /// Have the wheel nuts tightened again.
+    /// Have the lug-nut torque checked.
     RetorqueHead,
-    /// Wheels settle after they were off. Nuts that lose their hold are how most lost wheels begin.
+    /// Why: a wheel that has been off can settle and its lug nuts lose clamp.
     RetorqueWhy,
     /// Stop the car in a safe place and call us if.
     StopFor,
@@ -58,13 +54,9 @@ report_words! {
     StopForLamp,
     /// Do not drive this car.
     DoNotDrive,
-    /// The car may be driven.
-    MayDrive,
-    /// The car is not finished and must not be driven or moved.
-    LeftOnStands,
     /// Price.
     PriceHead,
-    /// Inspection and putting it back.
+    /// Inspection and reassembly.
     PriceRefit,
     /// The whole repair.
     PriceRepair,
@@ -88,7 +80,7 @@ report_words! {
     SignatureRefused,
     /// How to reach us.
     Contact,
-    /// What we promise.
+    /// Warranty.
     Warranty,
     /// Cut off here and keep in the car.
     TearOff,
@@ -117,7 +109,7 @@ report_words! {
     CardAge,
     /// The earliest of the published figures: common practice.
     RetorqueDefault,
-    /// The service information of the vehicle maker wins over everything on these pages.
+    /// The manufacturer's service information takes precedence.
     MakerWins,
     /// This report says what was seen and measured on the day. It is no promise of how long a part will last.
     Disclaimer,
@@ -208,7 +200,7 @@ report_words! {
     LooseList,
     /// Nothing was left loose.
     NothingLoose,
-    /// Yes and no, in order.
+    /// Approvals and refusals, in order.
     Consents,
     /// Notes.
     Notes,
@@ -237,18 +229,12 @@ report_words! {
     /// Every number here can be worked out again from the exported file.
     Recompute,
     // Labels and sentences of the pages themselves.
-    /// This job has not ended.
-    JobOpenYet,
     /// No decision was recorded.
     NotDecided,
     /// Have it towed, or leave it where it stands.
     TowIt,
-    /// What can happen with a car that was left unfinished.
-    UnfinishedDanger,
     /// Who took charge of the car.
     TookCharge,
-    /// The new part does not pass.
-    ProofFailed,
     /// No date was set.
     RetorqueNoDate,
     /// Date.

@@ -540,7 +540,7 @@ sayings! {
         NotFoundSay,
         /// Whole repair.
         RepairPrice,
-        /// Inspection, put back.
+        /// Inspection and reassembly.
         RefitPrice,
         /// Nothing stands in the way.
         ReadyAll,
@@ -749,7 +749,7 @@ sayings! {
         OwnerAskInspect,
         /// Amount.
         Amount,
-        /// If you then say no, this is what inspection and putting back cost.
+        /// What the customer pays if the repair is declined.
         IncludesRefit,
         /// How was the answer given?
         ConsentHow,

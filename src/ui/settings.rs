@@ -39,6 +39,10 @@ pub struct Settings {
     pub tax_rounding: TaxRounding,
     /// This van's mark on invoices; empty for none.
     pub van: String,
+    /// The shop's name; empty if it is not known.
+    pub shop_name: String,
+    /// Whether the questions of the first start were answered or put off.
+    pub introduced: bool,
     /// How owners reach the shop; empty if it is not told.
     pub contact: String,
     /// What the shop promises on a repair, word for word; empty for nothing.
@@ -72,6 +76,8 @@ impl Settings {
             tax_rounding: TaxRounding::from_code(&word("tax_rounding"))
                 .unwrap_or(TaxRounding::Total),
             van: word("van"),
+            shop_name: word("shop_name"),
+            introduced: word("introduced") == "yes",
             contact: word("contact"),
             warranty: word("warranty"),
         }
@@ -88,8 +94,16 @@ impl Settings {
         shelf.set_setting("tax_percent", &self.tax_percent);
         shelf.set_setting("tax_rounding", self.tax_rounding.code());
         shelf.set_setting("van", &self.van);
+        shelf.set_setting("shop_name", &self.shop_name);
+        let introduced = if self.introduced { "yes" } else { "" };
+        shelf.set_setting("introduced", introduced);
         shelf.set_setting("contact", &self.contact);
         shelf.set_setting("warranty", &self.warranty);
+    }
+
+    /// Whether the first start was never gone through.
+    pub const fn is_new(&self) -> bool {
+        !self.introduced
     }
 
     /// How quantities are shown.

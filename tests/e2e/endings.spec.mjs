@@ -5,9 +5,10 @@ import { Quick } from "./pages/quick.mjs";
 
 const MUST_NOT = "Do not drive this car.";
 const MAY = "The car may be driven.";
+const NEITHER = /The car may be driven|REPLACED, safe to drive/;
 
 async function owners(quick) {
-  return (await quick.report()).getByRole("region", { name: "For the owner" });
+  return (await quick.report()).getByRole("region", { name: "For the customer" });
 }
 
 test("nothing wrong found: everything is put back and the car may be driven", async ({ app }) => {
@@ -40,9 +41,13 @@ test("a STOP that is declined is put back, and its consequence is said and print
   await quick.finish("Declined, put back");
   const page = await owners(quick);
   await expect(page).toContainText(MUST_NOT);
-  await expect(page).toContainText("You said no to the repair.");
+  await expect(page).toContainText("DO NOT DRIVE");
+  await expect(page).toContainText("We advised this work, and you declined it.");
+  await expect(page).toContainText("Refused to sign");
+  await expect(page.locator(".report__signature")).toHaveCount(0);
+  await expect(page).not.toContainText("lug-nut torque");
   await expect(page).toContainText(consequence);
-  await expect(page).not.toContainText(MAY);
+  await expect(page).not.toContainText(NEITHER);
 });
 
 test("a REPLACE that is declined names what can follow from it", async ({ app }) => {
@@ -52,7 +57,7 @@ test("a REPLACE that is declined names what can follow from it", async ({ app })
   await quick.isAt("Agree: The owner's answer");
   await expect(quick.main).toContainText("REPLACE");
   await quick.key("No").tap();
-  const consequence = "You chose not to have the worn bearing replaced. It will get worse, and it can become unsafe.";
+  const consequence = "You chose not to have this bearing replaced. It will get worse, and it can become unsafe.";
   await expect(quick.alert(consequence)).toBeVisible();
   await quick.goOn(() => quick.sign("Keep"));
   await quick.finish("Declined, put back");
@@ -88,10 +93,10 @@ test("left unfinished in the middle of Strip: what is loose by name, STOP, and w
   await quick.key("Towed away").tap();
   await expect(quick.main).toContainText("The job has ended.");
   const report = await quick.report();
-  await expect(report).toContainText("Do not drive or move this car until it is.");
+  await expect(report).toContainText("Do not drive or move it");
   await expect(report).toContainText("Towed away");
   await expect(report).toContainText("Axle nut, front left");
-  await expect(report).not.toContainText(MAY);
+  await expect(report).not.toContainText(NEITHER);
 });
 
 /** The glass at "before and after" with a new part that does not pass, and how the job can end. */
@@ -109,7 +114,7 @@ async function isBlocked(quick) {
   const report = await quick.report();
   await expect(report).toContainText("The new part does not pass its check. The work is not finished.");
   await expect(report).toContainText("Owner, it stays on stands");
-  await expect(report).not.toContainText(MAY);
+  await expect(report).not.toContainText(NEITHER);
 }
 
 test("a proof that fails is told at the open wheel end and can be measured again", async ({ app }) => {

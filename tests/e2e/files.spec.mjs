@@ -9,12 +9,14 @@ import { Quick, file } from "./pages/quick.mjs";
 
 // What the samples were made with: 6.3, 6.4 and 6.3 thousandths before and 1.0, 1.0 and 1.2 after on
 // a dial of 0.001 in, against 2.0; 21, 22 and 21 divisions of 0.01 mm, and 2, 1.5 and 2. The twin of
-// each is by the inch of 25.4 mm exactly.
+// each is by the inch of 25.4 mm exactly: the means 0.006333 in and 0.001067 in are 0.161 and
+// 0.027 mm, the limit 0.002 in is 0.051 mm.
 const REPLACED_OWNER = [
-  "For the owner", "The repair is finished and was checked.", "The car may be driven.",
-  "The hub moved 6.3 thou before the repair and 1.1 thou after it.", "The limit is 2.0 thou",
-  "We replaced the front left wheel bearing.", "Have the wheel nuts tightened again after 50 mi",
-  "486.00 USD", "Signature",
+  "For the customer", "REPLACED, safe to drive", "Before the work, this wheel bearing failed our check.",
+  "The hub moved 0.0063 in (0.16 mm) before the repair and 0.0011 in (0.03 mm) after it.",
+  "The limit is 0.0020 in (0.05 mm)", "Each dot is one reading.",
+  "We replaced the front left wheel bearing.", "Have the lug-nut torque checked after 50 mi",
+  "no later than Feb 22, 2026", "Total to pay", "486.00 USD", "inspection; tax of 8.25 %", "Signature",
 ];
 const REPLACED_TECHNICIAN = [
   "6.3 thou = 0.160 mm", "6.4 thou = 0.163 mm", "1.0 thou = 0.025 mm", "1.2 thou = 0.030 mm",
@@ -60,7 +62,7 @@ async function says(quick, name, owner, technician) {
   await opened(quick, sampleText(name));
   const report = await quick.report();
   const part = (title) => report.getByRole("region", { name: title, exact: true });
-  for (const words of owner) await expect(part("For the owner"), words).toContainText(words);
+  for (const words of owner) await expect(part("For the customer"), words).toContainText(words);
   for (const words of technician) await expect(part("The technician's pages"), words).toContainText(words);
 }
 
@@ -70,7 +72,7 @@ test("the sample of a replaced hub shows its readings before and after, and its 
 
 test("the sample of a declined STOP shows its readings, its limit and what can follow", async ({ app }) => {
   await says(new Quick(app), "declined-stop",
-    ["Do not drive this car.", "You said no to the repair.", "the wheel can come off"], DECLINED_TECHNICIAN);
+    ["DO NOT DRIVE", "Do not drive this car.", "the wheel can come off", "Repair you declined, not charged"], DECLINED_TECHNICIAN);
 });
 
 test("the sample with nothing wrong shows its readings and its limit", async ({ app }) => {
@@ -141,7 +143,7 @@ test("what is due leaves as a calendar file", async ({ app }) => {
   expect(text).toContain("DTSTART;VALUE=DATE:20260222\r\n");
   expect(text).toContain("SUMMARY:Re-torque the wheel nuts KLM 4821 (at 81254\u00a0mi)\r\n");
   const unfolded = text.replaceAll("\r\n ", "");
-  expect(unfolded).toMatch(/DESCRIPTION:[^\r]* when the odometer shows 81254\u00a0mi\\, by 2026-02-22/);
+  expect(unfolded).toMatch(/DESCRIPTION:[^\r]* when the odometer shows 81254\u00a0mi\\, no later than Feb 22\\, 2026/);
   expect(text).not.toContain("Quill");
 });
 

@@ -312,13 +312,15 @@ fn worked() -> impl Strategy<Value = What> {
         reading().prop_map(What::Reading),
         decided().prop_map(What::Decided),
         benched(),
-        (money(), money(), option::of(estimate())).prop_map(|(repair, refit, estimate)| {
-            What::Price(Price {
-                repair,
-                refit,
-                estimate,
-            })
-        }),
+        (money(), option::of(money()), option::of(estimate())).prop_map(
+            |(repair, refit, estimate)| {
+                What::Price(Price {
+                    repair,
+                    refit,
+                    estimate,
+                })
+            }
+        ),
         text().prop_map(What::Invoice),
         (select(PaidHow::ALL), money()).prop_map(|(how, amount)| What::Paid(Paid { how, amount })),
         consent().prop_map(What::Consent),

@@ -126,7 +126,7 @@ pub fn price(repair: i64, refit: i64) -> Price {
     };
     Price {
         repair: dollars(repair),
-        refit: dollars(refit),
+        refit: Some(dollars(refit)),
         estimate: None,
     }
 }

@@ -232,7 +232,7 @@ fn price() -> What {
     };
     What::Price(Price {
         repair: usd(48_000),
-        refit: usd(12_000),
+        refit: Some(usd(12_000)),
         estimate: None,
     })
 }

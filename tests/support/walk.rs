@@ -284,11 +284,11 @@ impl<'a> Walk<'a> {
             },
             yes: teardown || self.story.yes,
             how: if teardown { How::Spoken } else { How::Written },
-            amount: Some(if teardown {
+            amount: if teardown {
                 price.refit.clone()
             } else {
-                price.repair.clone()
-            }),
+                Some(price.repair.clone())
+            },
         });
         let mut whats = vec![consent];
         if !teardown {

@@ -2,8 +2,8 @@
 use super::*;
 use crate::job::entry::{At, EntryId, LogId};
 use crate::job::fold;
-use crate::job::kit::first_kit;
-use crate::units::System;
+use crate::job::kit::{first_kit, typed_wrench};
+use crate::units::{System, TorqueUnit};
 
 fn kit(device: &str, n: u64, carried: Carried) -> Entry {
     Entry {
@@ -29,7 +29,8 @@ fn day(text: &str) -> NaiveDate {
 /// One wrench checked on a day, and a dial.
 fn carried(checked: &str, dial_due: Option<&str>) -> Carried {
     let mut kit = first_kit(System::Metric);
-    kit.wrenches.truncate(1);
+    let wrench = typed_wrench("Wrench A", "40", "200", TorqueUnit::NewtonMetre);
+    kit.wrenches = vec![wrench.unwrap()];
     kit.wrenches[0].upkeep.checked = Some(day(checked));
     kit.wrenches[0].upkeep.clicks = 4_990;
     kit.dial_due = dial_due.map(day);

@@ -100,7 +100,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
         },
         entry::What::Price(p) => What::Price {
             repair: money::lower(&p.repair),
-            refit: money::lower(&p.refit),
+            refit: p.refit.as_ref().map(money::lower),
             estimate: p.estimate.as_ref().map(money::lower_estimate),
         },
         entry::What::Invoice(number) => What::Invoice {

@@ -179,7 +179,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             estimate: lines,
         } => entry::What::Price(Price {
             repair: money::raise(repair),
-            refit: money::raise(refit),
+            refit: refit.map(money::raise),
             estimate: match lines {
                 Some(lines) => Some(money::raise_estimate(lines)?),
                 None => None,

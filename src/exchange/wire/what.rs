@@ -117,7 +117,8 @@ pub(super) enum What {
     },
     Price {
         repair: MoneyText,
-        refit: MoneyText,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        refit: Option<MoneyText>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         estimate: Option<EstimateText>,
     },

@@ -17,8 +17,8 @@ pub struct Money {
 pub struct Price {
     /// The whole repair.
     pub repair: Money,
-    /// Inspection with putting it back, if the repair is refused.
-    pub refit: Money,
+    /// Inspection and reassembly, if the repair is declined; nothing where nobody has given it.
+    pub refit: Option<Money>,
     /// The repair in lines, in its currency; they come to the amount above.
     pub estimate: Option<Estimate>,
 }

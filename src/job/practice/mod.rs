@@ -71,7 +71,7 @@ pub fn packed(
     };
     whats.push(What::Price(Price {
         repair: money(38_000),
-        refit: money(9_000),
+        refit: Some(money(9_000)),
         estimate: None,
     }));
     whats.push(What::Missing(Vec::new()));

@@ -8,7 +8,7 @@
 use super::*;
 use crate::job::dial_setup::{recorded, required};
 use crate::job::entry::Quantity;
-use crate::job::kit::first_kit;
+use crate::job::kit::practice_kit;
 use crate::job::reason::decided;
 use crate::job::round::{Typing, kept};
 use crate::job::told::sheet;
@@ -16,6 +16,7 @@ use crate::job::{Status, judge, next, plan, status};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::card::tests::source;
 use crate::trade::fastening::doubts;
+use crate::trade::play::Dial;
 use crate::trade::practice::{Hands, Named};
 use crate::trade::vehicle::{CheckDigit, Vin};
 use crate::trade::wheel_end::{
@@ -30,7 +31,9 @@ const TOLD: Told<'static> = Told {
 const AT: Corner = Corner::FrontLeft;
 
 fn whats(named: Named) -> Vec<What> {
-    let kit = (first_kit(System::Metric), "USD");
+    let day = source().looked_up;
+    let kit = practice_kit(Dial::HUNDREDTH_MM, System::Metric, day);
+    let kit = (kit, "USD");
     packed(Code::Named(named), TOLD, &source(), kit)
 }
 

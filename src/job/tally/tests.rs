@@ -109,7 +109,7 @@ fn labour_lines_are_read_as_hours() {
         };
         let price = Price {
             repair: money.clone(),
-            refit: money,
+            refit: Some(money),
             estimate: Some(Estimate { lines, tax: None }),
         };
         sold_minutes(&told(vec![(0, What::Price(price))]))

@@ -93,3 +93,25 @@ fn an_angle_names_by_what_it_was_read_beside_the_wrench() {
     assert_eq!(nut(gauge, Some("2025-03-03")), past);
     assert_eq!(nut(gauge, Some("2025-03-04")), "long wrench; angle gauge");
 }
+
+#[test]
+fn a_wrench_past_its_check_is_told_beside_what_it_turned() {
+    let wrench = |checked: &str| {
+        let mut job = sample::packed(None, sample::play_card("0.05"));
+        let mut carried = job.sheet().carried().unwrap().clone();
+        carried.wrenches[0].upkeep.checked = Some(checked.parse().unwrap());
+        job.tap(vec![What::Carried(carried)]);
+        job.turned(Step::TurnAxleNut, Group::AxleNut, "180.5");
+        let report = report(&job);
+        let table = report.technician.iter().find_map(|block| match block {
+            Block::Table { head, rows } if head.len() == 5 && head[2] == "Wrench" => Some(rows),
+            _ => None,
+        });
+        table.unwrap()[0][2].clone()
+    };
+    // The job is of 2025-03-04; ISO 6789-1 has a wrench checked after twelve months.
+    let good = wrench("2024-06-01");
+    assert!(!good.contains("overdue"), "{good}");
+    let past = wrench("2023-06-01");
+    assert!(past.starts_with("long wrench; wrench overdue: "), "{past}");
+}

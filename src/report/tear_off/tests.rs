@@ -20,13 +20,13 @@ fn sentence(job: &Job) -> String {
 fn the_tear_off_says_what_the_odometer_shows_then_in_its_own_unit() {
     let mut job = sample::finished(None);
     // 81200 km at the car and 80 km on: by hand.
-    let km = "Have the wheel nuts tightened again after 80\u{a0}km, when the odometer shows 81280\u{a0}km, by 2025-03-09 at the latest.";
+    let km = "Have the lug-nut torque checked after 80\u{a0}km, when the odometer shows 81280\u{a0}km, no later than Mar 9, 2025.";
     assert_eq!(sentence(&job), km);
     // The same distance on an odometer in miles: 80 km are 49.7 miles (1 mi = 1609.344 m).
     let read = TypedDistance::parse("50455", DistanceUnit::Mile).unwrap();
     let read = Reply::Number(Quantity::Distance(read));
     job.answer(StepKey::once(Step::Odometer), read);
-    assert!(sentence(&job).contains("when the odometer shows 50505\u{a0}mi, by"));
+    assert!(sentence(&job).contains("when the odometer shows 50505\u{a0}mi, no later than"));
 }
 
 #[test]
@@ -36,6 +36,6 @@ fn where_nobody_read_the_odometer_it_names_distance_and_day_alone() {
         StepKey::once(Step::Odometer),
         Reply::NotDone(Because::NoTime),
     );
-    let said = "Have the wheel nuts tightened again after 80\u{a0}km, by 2025-03-09 at the latest.";
+    let said = "Have the lug-nut torque checked after 80\u{a0}km, no later than Mar 9, 2025.";
     assert_eq!(sentence(&job), said);
 }

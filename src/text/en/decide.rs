@@ -23,7 +23,7 @@ pub(in crate::text) fn decision_sentence_owner(decision: Decision) -> &'static s
         Decision::Watch => {
             "This wheel bearing can stay for now, but it has to be checked again by the date on this page."
         }
-        Decision::Replace => "This wheel bearing is worn and should be replaced.",
+        Decision::Replace => "This wheel bearing failed our check and should be replaced.",
         Decision::Stop => {
             "Do not drive this car. The steering can fail, the wheel can come off, \
              and people can be hurt or killed."
@@ -47,7 +47,7 @@ pub(in crate::text) fn declined_consequence(decision: Decision) -> &'static str 
             "You chose not to have it checked again. The wear can grow without a sound you would notice."
         }
         Decision::Replace => {
-            "You chose not to have the worn bearing replaced. It will get worse, and it can become unsafe. \
+            "You chose not to have this bearing replaced. It will get worse, and it can become unsafe. \
              If it knocks, grinds or smells hot, stop driving."
         }
         Decision::Stop => {
@@ -70,7 +70,7 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
             source,
         } => {
             return format!(
-                "Play {play} is over the limit of {limit} ({source}) by more than the {uncertainty} it may be wrong by."
+                "Play of {play} exceeds the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."
             );
         }
         ReasonWord::PlayOverNotProven {
@@ -172,7 +172,7 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
         ReasonWord::NutFoundSlack => "The axle nut was found slack.",
         ReasonWord::WheelNutsLoose => "Wheel nuts were found loose or missing.",
         ReasonWord::SomethingCracked => "A flange, a knuckle or a stud is cracked.",
-        ReasonWord::BrakeFault => "The hub has caused a fault of the brake.",
+        ReasonWord::BrakeFault => "The hub has caused a brake fault.",
         ReasonWord::LocksUp => "The wheel locks up.",
         ReasonWord::PedalNotFirm => "The brake pedal is not firm.",
         ReasonWord::RoadPointsHere => "The road test points to this bearing.",

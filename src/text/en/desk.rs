@@ -83,6 +83,21 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::AngleGauge => "Angle gauge on board",
         Desk::OtherDials => "Dials on board",
         Desk::LayDialBy => "Keep this dial beside others",
+        Desk::FirstTitle => "Before the first job",
+        Desk::FirstSay => {
+            "Your name and the shop's appear on every report. Your torque wrenches decide which torques you can set."
+        }
+        Desk::FirstWrenches => "Add each torque wrench in the van. No wrench is assumed.",
+        Desk::FirstStart => "Save and start",
+        Desk::FirstLater => "Not now",
+        Desk::ShopName => "Shop's name",
+        Desk::NoWrenchKnown => "No wrench is known yet. Enter yours in the van kit.",
+        Desk::NoWrenchKnownSay => {
+            "No wrench is known. Set yours to the value above; the report will say that the wrench was not recorded."
+        }
+        Desk::TakeWrenches => "Use the van's wrenches now",
+        Desk::AskWithoutPrice => "Ask without a price",
+        Desk::SavePrice => "Save the price",
         Desk::NoWrenchNoLeaving => "No wrench on board fits a card. Do not leave like this.",
         Desk::LeaveWithout => "Leave without it",
         Desk::OtherValue => "Another value",
@@ -238,7 +253,7 @@ pub(in crate::text) fn share_between(low: &str, high: &str) -> String {
 
 pub(in crate::text) fn retorque_message(plate: &str, date: &str) -> String {
     format!(
-        "The wheel nuts of your car {plate} have to be tightened again by {date}, since a wheel was off. When does it suit you?"
+        "A wheel was off your car {plate}. The lug-nut torque must be checked by {date}. What time works for you?"
     )
 }
 
@@ -354,7 +369,7 @@ pub(in crate::text) fn check_due(due: CheckDue) -> String {
         CheckDue::Clicks(clicks) => {
             format!("Check due: {clicks} clicks (ISO 6789-1: 5000)")
         }
-        CheckDue::Unknown => "Nobody noted its last check".to_owned(),
+        CheckDue::Unknown => "Last check unknown".to_owned(),
     }
 }
 

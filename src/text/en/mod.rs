@@ -4,6 +4,7 @@ pub(super) mod angle;
 pub(super) mod book;
 pub(super) mod checks;
 pub(super) mod consent;
+pub(super) mod customer;
 pub(super) mod decide;
 pub(super) mod desk;
 pub(super) mod flow;

@@ -34,7 +34,7 @@ pub(in crate::text) fn paper(say: Paper) -> String {
             "Another phone with Hubslate reads this code: cards, readings, decision and what is due, nobody's name."
         }
         Paper::TooMuch => "This job is too long for a code. Ask us for its file.",
-        Paper::WheelNuts => "Wheel nuts",
+        Paper::WheelNuts => "Lug nuts",
         Paper::Agreed => "Repair agreed",
         Paper::Declined => "Repair declined",
         Paper::Next { nth, of } => {

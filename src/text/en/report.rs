@@ -1,7 +1,6 @@
 //! The words of the report: plain for the owner on page one, exact on the pages after it.
 
 use super::words;
-use crate::job::entry::Ending;
 use crate::text::report::ReportWord;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
@@ -10,32 +9,28 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
     match word {
         // Page one, for the owner.
         ReportWord::Title => "Wheel bearing report",
-        ReportWord::ForOwner => "For the owner",
-        ReportWord::TheAnswer => "The answer",
+        ReportWord::ForOwner => "For the customer",
         ReportWord::YourWords => "What you told us",
         ReportWord::WhatWeFound => "What we found",
         ReportWord::WhatWeDid => "What we did",
-        ReportWord::BeforeAndAfter => "Before and after",
         ReportWord::Parts => "Parts",
         ReportWord::YouDeclined => "What you declined",
-        ReportWord::YouDeclinedSay => "We advised this work, and you said no.",
+        ReportWord::YouDeclinedSay => "We advised this work, and you declined it.",
         ReportWord::WhatCanHappen => "What can happen",
-        ReportWord::YouMustDo => "What you must do",
-        ReportWord::RetorqueHead => "Have the wheel nuts tightened again",
+        ReportWord::YouMustDo => "What to do",
+        ReportWord::RetorqueHead => "Have the lug-nut torque checked",
         ReportWord::RetorqueWhy => {
-            "Wheels settle after they were off. Nuts that lose their hold are how most lost wheels begin."
+            "A wheel that has been off can settle and its lug nuts lose clamp. Loose lug nuts can let a wheel come off."
         }
         ReportWord::StopFor => "Stop the car in a safe place and call us if",
         ReportWord::StopForNoise => "it knocks, grinds or hums more than before",
         ReportWord::StopForWobble => "the wheel or the steering wobbles",
         ReportWord::StopForSmell => "you smell heat or see smoke at a wheel",
         ReportWord::StopForPedal => "the brake pedal is soft or goes down",
-        ReportWord::StopForLamp => "a brake or ABS lamp comes on",
+        ReportWord::StopForLamp => "a brake or ABS warning light comes on",
         ReportWord::DoNotDrive => "Do not drive this car.",
-        ReportWord::MayDrive => "The car may be driven.",
-        ReportWord::LeftOnStands => "The car is not finished and must not be driven or moved.",
         ReportWord::PriceHead => "Price",
-        ReportWord::PriceRefit => "Inspection and putting it back",
+        ReportWord::PriceRefit => "Inspection and reassembly",
         ReportWord::PriceRepair => "The whole repair",
         ReportWord::LineFor => "For",
         ReportWord::LineQuantity => "Quantity",
@@ -47,7 +42,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::Signature => "Signature",
         ReportWord::SignatureRefused => "Would not sign",
         ReportWord::Contact => "How to reach us",
-        ReportWord::Warranty => "What we promise",
+        ReportWord::Warranty => "Warranty",
         ReportWord::TearOff => "Cut off here and keep in the car",
         ReportWord::Practice => "Practice, not a real job. The car is invented.",
         // Limits, honestly named.
@@ -71,7 +66,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         }
         ReportWord::RetorqueDefault => "The earliest of the published figures: common practice.",
         ReportWord::MakerWins => {
-            "The service information of the vehicle maker wins over everything on these pages."
+            "The vehicle manufacturer's service information takes precedence over everything on these pages."
         }
         ReportWord::Disclaimer => {
             "This report says what was seen and measured on the day. It is no promise of how long a part will last."
@@ -120,7 +115,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::WentWrong => "Mishaps, extra work, adapters",
         ReportWord::LooseList => "Loose list",
         ReportWord::NothingLoose => "Nothing was left loose.",
-        ReportWord::Consents => "Yes and no, in order",
+        ReportWord::Consents => "Approvals and refusals, in order",
         ReportWord::Notes => "Notes",
         ReportWord::Pictures => "Pictures",
         ReportWord::NoPicture => "No picture",
@@ -137,16 +132,9 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
             "Every number here can be worked out again from the exported file."
         }
         // Labels and sentences of the pages themselves.
-        ReportWord::JobOpenYet => "This job has not ended. These pages show how far it is.",
         ReportWord::NotDecided => "No decision was recorded.",
         ReportWord::TowIt => "Have it towed, or leave it where it stands.",
-        ReportWord::UnfinishedDanger => {
-            "If it is driven or moved, a wheel can come off, the brake or the steering can fail, and people can be hurt or killed."
-        }
         ReportWord::TookCharge => "Who took charge of the car",
-        ReportWord::ProofFailed => {
-            "The new part does not pass its check. The work is not finished."
-        }
         ReportWord::RetorqueNoDate => "No date was set for it. Ask for one.",
         ReportWord::Date => "Date",
         ReportWord::Step => "Step",
@@ -209,22 +197,6 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
     }
 }
 
-pub(in crate::text) fn answer_owner(ending: Ending) -> &'static str {
-    match ending {
-        Ending::Finished => "The repair is finished and was checked.",
-        Ending::NothingWrong => {
-            "We found nothing that must be repaired today. All is back as it was."
-        }
-        Ending::Declined => {
-            "You said no to the repair. All was put back as we found it; the fault is still there."
-        }
-        Ending::NotSafeHere => "We did not open anything: the place was not safe for this work.",
-        Ending::LeftUnfinished => {
-            "The work is not finished. Do not drive or move this car until it is."
-        }
-    }
-}
-
 pub(in crate::text) fn replaced_owner(corner: Corner) -> String {
     format!("We replaced the {} wheel bearing.", words::corner(corner))
 }
@@ -249,18 +221,16 @@ pub(in crate::text) fn limit_owner(limit: &str, source: &str) -> String {
 }
 
 pub(in crate::text) fn house_limit_used(limit: &str) -> String {
-    format!(
-        "No maker limit found; trade guide {limit} used. House limit (common practice, no source)."
-    )
+    format!("No manufacturer limit found. Default limit {limit} used (common practice, no source).")
 }
 
 pub(in crate::text) fn retorque_owner(distance: &str, date: &str) -> String {
-    format!("Have the wheel nuts tightened again after {distance}, by {date} at the latest.")
+    format!("Have the lug-nut torque checked after {distance}, no later than {date}.")
 }
 
 pub(in crate::text) fn retorque_owner_at(distance: &str, odometer: &str, date: &str) -> String {
     format!(
-        "Have the wheel nuts tightened again after {distance}, when the odometer shows {odometer}, by {date} at the latest."
+        "Have the lug-nut torque checked after {distance}, when the odometer shows {odometer}, no later than {date}."
     )
 }
 
@@ -270,13 +240,13 @@ pub(in crate::text) fn due_at(what: &str, odometer: &str) -> String {
 
 pub(in crate::text) fn recheck_owner(corner: Corner, date: &str) -> String {
     format!(
-        "Have the {} wheel bearing checked again by {date}.",
+        "Have the {} wheel bearing checked again no later than {date}.",
         words::corner(corner)
     )
 }
 
 pub(in crate::text) fn declined_owner(what: &str, amount: &str, date: &str) -> String {
-    format!("{what} for {amount}: you said no on {date}.")
+    format!("{what} for {amount}: you declined it on {date}.")
 }
 
 pub(in crate::text) fn consent_line(scope: &str, how: &str, name: &str, time: &str) -> String {
@@ -330,19 +300,19 @@ pub(in crate::text) fn uncertainty_k(k: &str) -> String {
 
 pub(in crate::text) fn was_found_owner(decision: Decision) -> &'static str {
     match decision {
-        Decision::Keep => "Before the work nothing was found against this wheel bearing.",
-        Decision::Watch => "Before the work this wheel bearing had to be watched.",
-        Decision::Replace => "Before the work this wheel bearing was worn.",
-        Decision::Stop => "Before the work this car was not safe to drive.",
+        Decision::Keep => "Before the work, no fault was found in this wheel bearing.",
+        Decision::Watch => "Before the work, this wheel bearing had to be watched.",
+        Decision::Replace => "Before the work, this wheel bearing failed our check.",
+        Decision::Stop => "Before the work, this car was not safe to drive.",
     }
 }
 
 pub(in crate::text) fn declined_owner_open(what: &str, date: &str) -> String {
-    format!("{what}: you said no on {date}.")
+    format!("{what}: you declined it on {date}.")
 }
 
 pub(in crate::text) fn retorque_owner_by(date: &str) -> String {
-    format!("Have the wheel nuts tightened again by {date} at the latest.")
+    format!("Have the lug-nut torque checked no later than {date}.")
 }
 
 pub(in crate::text) fn steps_not_done_owner(n: usize) -> String {

@@ -284,7 +284,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::DialTurn => "Divisions in one turn",
         Say::DialKind => "Plunger or lever",
         Say::DialDue => "Dial check due",
-        Say::NameNeeded => "Type your name once. It stands on every entry and on the report.",
+        Say::NameNeeded => "Enter your name once. It appears on every entry and on the report.",
         // How it works.
         Say::HelpTitle => "How it works",
         Say::HelpHold => {
@@ -311,8 +311,8 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::KnownFamily => "Cards of this kind of car are here. Confirm each.",
         Say::CardsOpen => "Cards still open",
         Say::NotFoundSay => "\"Not found\" is kept as an answer and printed.",
-        Say::RepairPrice => "Whole repair",
-        Say::RefitPrice => "Inspection, put back",
+        Say::RepairPrice => "Whole repair, tax included",
+        Say::RefitPrice => "Inspection and reassembly, tax included",
         Say::ReadyAll => "Nothing stands in the way.",
         Say::ReadyMissing => "Missing from the kit",
         Say::ReadyWrench => "Wrenches",
@@ -433,7 +433,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::OwnerAsk => "May we do this repair?",
         Say::OwnerAskInspect => "May we open and inspect it?",
         Say::Amount => "Amount",
-        Say::IncludesRefit => "If you then say no, this is what inspection and putting back cost.",
+        Say::IncludesRefit => {
+            "If you decline the repair, you pay this amount for inspection and reassembly."
+        }
         Say::ConsentHow => "How was the answer given?",
         Say::ConsentName => "Name of the one who answered",
         Say::ConsentAddress => "Phone or address it came from",

@@ -204,11 +204,11 @@ pub(in crate::text) fn cards_open(n: usize) -> String {
 }
 
 pub(in crate::text) fn price_repair(amount: &str) -> String {
-    format!("The whole repair: {amount}")
+    format!("Whole repair: {amount}")
 }
 
 pub(in crate::text) fn price_refit(amount: &str) -> String {
-    format!("Inspection with putting it back: {amount}")
+    format!("Inspection and reassembly: {amount}")
 }
 
 pub(in crate::text) fn agree_to(amount: &str) -> String {

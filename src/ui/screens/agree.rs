@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use crate::drawing::corner as vehicle;
 use crate::job::agreed::agreed_with;
-use crate::job::entry::{Consent, How, Money, PersonField, Scope, Signed, What};
-use crate::report::money;
+use crate::job::entry::{Consent, How, Money, PersonField, Scope, What};
+use crate::report::{money, why};
 use crate::text::{self, Asking, Say};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
@@ -22,7 +22,8 @@ use crate::ui::parts::picture::{drawn, place};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::decide::{bar, word};
-use crate::ui::screens::sign::pad;
+use crate::ui::screens::inspection;
+use crate::ui::screens::sign::Signing;
 
 /// How far the owner's page is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -51,8 +52,19 @@ pub(super) struct Question {
 
 /// The owner's answer, to the inspection or to the repair.
 pub fn consent(at: &At) -> AnyView {
-    let teardown = at.spec.key.step == Step::TeardownYes;
     let price = at.sheet().price();
+    if at.spec.key.step == Step::TeardownYes {
+        let known = price.and_then(|price| price.refit.clone());
+        return match known {
+            Some(amount) => asking(at, Some(amount)),
+            None => inspection::first(at, asking),
+        };
+    }
+    asking(at, price.map(|price| price.repair.clone()))
+}
+
+fn asking(at: &At, amount: Option<Money>) -> AnyView {
+    let teardown = at.spec.key.step == Step::TeardownYes;
     let question = Question {
         at: at.clone(),
         step: at.spec.key,
@@ -62,13 +74,7 @@ pub fn consent(at: &At) -> AnyView {
         } else {
             Scope::Repair
         },
-        amount: price.map(|price| {
-            if teardown {
-                price.refit.clone()
-            } else {
-                price.repair.clone()
-            }
-        }),
+        amount,
         decision: at
             .corner()
             .and_then(|corner| at.sheet().decided(corner))
@@ -154,12 +160,10 @@ impl Question {
     }
 
     /// The answer with the name that was written in the box.
-    fn keep_signed(&self, yes: bool, strokes: RwSignal<String>) {
-        let signature = What::Signed(Signed {
-            step: self.step,
-            strokes: strokes.get_untracked(),
-        });
-        self.keep(vec![self.said(yes, How::Written), signature], yes);
+    fn keep_signed(&self, yes: bool, signing: Signing) {
+        let signed = signing.whats(self.step);
+        let whats = std::iter::once(self.said(yes, How::Written)).chain(signed);
+        self.keep(whats.collect(), yes);
     }
 }
 
@@ -191,7 +195,7 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
 /// The question with a box for a name under it: a yes is kept with the name, or by word.
 fn owner(question: &Question) -> AnyView {
     let at = &question.at;
-    let strokes = RwSignal::new(String::new());
+    let signature = Signing::of(at);
     let found = at
         .corner()
         .zip(question.decision)
@@ -204,7 +208,7 @@ fn owner(question: &Question) -> AnyView {
         <h1 class="owner__ask">{question.ask()}</h1>
         {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
         {refit}
-        {pad(at, strokes)}
+        {signature.shown(at)}
     };
     let (spoken, page, app) = (question.clone(), question.page, at.app);
     let speak = move || spoken.keep(vec![spoken.said(true, How::Spoken)], true);
@@ -213,7 +217,7 @@ fn owner(question: &Question) -> AnyView {
         app.lock();
     };
     let keys = view! {
-        {signing(question, true, question.yes_label(), strokes)}
+        {signing(question, true, question.yes_label(), signature)}
         {key(Look::Plain, at.say(Say::YesSpoken), speak)}
         {key(Look::Plain, at.say(Say::No), refuse)}
     };
@@ -221,14 +225,14 @@ fn owner(question: &Question) -> AnyView {
 }
 
 /// The key that keeps an answer with the name in the box; there is none before it was written.
-fn signing(question: &Question, yes: bool, label: String, strokes: RwSignal<String>) -> AnyView {
+fn signing(question: &Question, yes: bool, label: String, signature: Signing) -> AnyView {
     let signed = question.clone();
     view! {
         <button
             type="button"
             class="key key--primary"
-            prop:disabled=move || strokes.with(String::is_empty)
-            on:click=move |_| signed.keep_signed(yes, strokes)
+            prop:disabled=move || !signature.is_ready()
+            on:click=move |_| signed.keep_signed(yes, signature)
         >
             {label}
         </button>
@@ -248,15 +252,24 @@ fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
             {word(at.lang, corner, decision)}
         </div>
         <p class="owner__sentence">{text::decision_sentence_owner(at.lang, decision)}</p>
-        {bar(at, corner, 2)}
+        {because(at, corner)}
     }
     .into_any()
+}
+
+/// Why, in words; the readings are drawn only where the decision rests on them.
+fn because(at: &At, corner: Corner) -> Option<AnyView> {
+    let decided = at.sheet().decided(corner)?;
+    let reasons = why::reason_lines(at.lang, decided).into_iter();
+    let reasons = reasons.map(|line| view! { <li>{line}</li> }).collect_view();
+    let bar = why::rests_on_play(decided).then(|| bar(at, corner, 2));
+    Some(view! { <ul class="owner__why">{reasons}</ul> {bar} }.into_any())
 }
 
 /// The owner said no: what comes of it, and a name in the box, or the spoken word.
 fn refused(question: &Question) -> AnyView {
     let at = &question.at;
-    let strokes = RwSignal::new(String::new());
+    let signature = Signing::of(at);
     let drafts = Drafts::of(at);
     let witness = drafts.text("witness", "");
     let consequence = question.consequence();
@@ -268,7 +281,7 @@ fn refused(question: &Question) -> AnyView {
     let body = view! {
         <h1 class="owner__ask">{at.say(Say::No)}</h1>
         {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
-        {pad(at, strokes)}
+        {signature.shown(at)}
         {seen}
     };
     let (spoken, back) = (question.clone(), question.page);
@@ -291,7 +304,7 @@ fn refused(question: &Question) -> AnyView {
         spoken.keep(whats, false);
     };
     let keys = view! {
-        {signing(question, false, at.say(Say::Keep).to_owned(), strokes)}
+        {signing(question, false, at.say(Say::Keep).to_owned(), signature)}
         {key(Look::Plain, unsigned, speak)}
         {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
     };

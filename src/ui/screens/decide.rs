@@ -8,8 +8,8 @@ use crate::job::entry::{Reply, What};
 use crate::job::judge::{self, Measured};
 use crate::job::reason::decided;
 use crate::job::{is_closed_again, measure_again};
-use crate::report::{budget, reason, scale};
-use crate::text::{self, BookWord, Lang, Say};
+use crate::report::{budget, plain, reason, scale, why};
+use crate::text::{self, BookWord, Customer, Lang, Say};
 use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
@@ -77,6 +77,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
         <div class="verdict">
             {word(lang, corner, verdict.decision)}
             {stop}
+            {beside(at, corner, nth, verdict)}
             {bar(at, corner, nth)}
             <p class="verdict__next">{next}</p>
             <h2>{at.say(Say::RestsOn)}</h2>
@@ -90,6 +91,18 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// That the readings drawn below are not what condemns the bearing.
+fn beside(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Option<AnyView> {
+    let condemned = matches!(verdict.decision, Decision::Replace | Decision::Stop);
+    let play = why::rests_on_play(&decided(corner, nth, verdict));
+    let last = (1..=nth)
+        .rev()
+        .find_map(|nth| set(at, corner, When::Before, nth));
+    let moved = plain::length(at.fmt, last?.set.mean());
+    let say = text::customer(at.lang, Customer::PlayNotTheReason(&moved));
+    (condemned && !play).then(|| view! { <p class="verdict__apart">{say}</p> }.into_any())
 }
 
 /// Mark and word, never one without the other.

@@ -9,9 +9,11 @@ mod cards;
 mod closing;
 mod decide;
 mod dial_setup;
+mod first;
 pub mod flow;
 mod home;
 mod import;
+mod inspection;
 mod loose;
 mod mishap;
 mod notes;
@@ -37,12 +39,15 @@ mod yard;
 use leptos::prelude::*;
 
 use crate::ui::route::Route;
+use crate::ui::settings::Settings;
 use crate::ui::state::app;
 
 /// Whatever belongs to the route.
 pub fn root() -> impl IntoView {
     let app = app();
+    let asked = Memo::new(move |_| app.settings.with(Settings::is_new));
     move || match app.route.get() {
+        Route::Home if asked.get() => first::first(app),
         Route::Home => home::home(app),
         Route::New => home::new(app),
         Route::Practice => practice::choose(app),

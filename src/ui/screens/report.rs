@@ -84,22 +84,17 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
         Block::Heading(words) => view! { <h3>{words}</h3> }.into_any(),
         Block::Subheading(words) => view! { <h4>{words}</h4> }.into_any(),
         Block::Sentence(words) => view! { <p>{words}</p> }.into_any(),
+        Block::Small(words) => view! { <p class="report__small">{words}</p> }.into_any(),
         Block::Quote(words) => view! { <blockquote>{words}</blockquote> }.into_any(),
         Block::Notice(words) => {
             view! { <p class="report__notice" role="note">{words}</p> }.into_any()
         }
-        Block::Decision {
-            decision,
+        Block::Standing {
+            stop,
             title,
             mark,
-            sentence,
-        } => view! {
-            <div class="report__decision" data-decision=decision.code()>
-                <span aria-hidden="true">{inserted(mark, "report__mark")}</span>
-                <p><strong>{title}</strong> {sentence}</p>
-            </div>
-        }
-        .into_any(),
+            lines,
+        } => standing(stop, title, mark, lines),
         Block::Drawing { size, svg } => drawing(size, svg),
         Block::Rows(rows) => pairs(rows),
         Block::Table { head, rows } => table(head, rows),
@@ -110,6 +105,24 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
         Block::Signature { caption, svg } => signature(caption, svg),
         Block::Photo { sha256, caption } => picture(sha256, caption, lang, photo),
     }
+}
+
+/// What is true now, larger than anything else on the page.
+fn standing(stop: bool, title: String, mark: Option<String>, lines: Vec<String>) -> AnyView {
+    let lines = lines.into_iter().map(|line| view! { <p>{line}</p> });
+    let mark = mark.map(|mark| {
+        view! { <span aria-hidden="true">{inserted(mark, "report__mark")}</span> }
+    });
+    view! {
+        <div class="report__standing" data-stop=stop.then_some("yes")>
+            {mark}
+            <div>
+                <p class="report__now">{title}</p>
+                {lines.collect_view()}
+            </div>
+        </div>
+    }
+    .into_any()
 }
 
 fn drawing(size: Size, svg: String) -> AnyView {

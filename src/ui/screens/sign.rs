@@ -3,9 +3,12 @@
 use leptos::prelude::*;
 use web_sys::PointerEvent;
 
-use crate::job::entry::{Signed, What};
-use crate::text::Say;
+use crate::job::entry::{PersonField, Signed, What};
+use crate::text::{self, Customer, Say};
+use crate::trade::wheel_end::StepKey;
 use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 
@@ -14,24 +17,69 @@ const WIDTH: i32 = 300;
 /// Height of the box in its own units.
 const HEIGHT: i32 = 120;
 
+/// A signature with the customer's name before it, which is asked where none is recorded.
+#[derive(Clone, Copy)]
+pub struct Signing {
+    strokes: RwSignal<String>,
+    name: RwSignal<String>,
+    asked: bool,
+    drafts: Drafts,
+}
+
+impl Signing {
+    /// The signature of a step.
+    pub fn of(at: &At) -> Self {
+        let known = at.sheet().person(PersonField::Name).unwrap_or_default();
+        let drafts = Drafts::of(at);
+        let asked = known.trim().is_empty();
+        Self {
+            strokes: RwSignal::new(String::new()),
+            name: match asked {
+                true => drafts.text("signer", ""),
+                false => RwSignal::new(known.to_owned()),
+            },
+            asked,
+            drafts,
+        }
+    }
+
+    /// The field for the name, where it is asked, and the box.
+    pub fn shown(self, at: &At) -> AnyView {
+        let label = text::customer(at.lang, Customer::NameFirst);
+        let name = Field::words("signer", self.name);
+        let field = self.asked.then(|| name.show(label, "", self.drafts, || {}));
+        view! { {field} {pad(at, self.strokes)} }.into_any()
+    }
+
+    /// Whether there is a name and a stroke.
+    pub fn is_ready(self) -> bool {
+        let named = self.name.with(|name| !name.trim().is_empty());
+        self.strokes.with(|strokes| !strokes.is_empty()) && named
+    }
+
+    /// The name, if it was asked here, and the signature.
+    pub fn whats(self, step: StepKey) -> Vec<What> {
+        let name = self.name.get_untracked().trim().to_owned();
+        let person = self.asked.then(|| What::Person(PersonField::Name, name));
+        self.drafts.dropping()();
+        let strokes = self.strokes.get_untracked();
+        let signed = What::Signed(Signed { step, strokes });
+        person.into_iter().chain([signed]).collect()
+    }
+}
+
 /// The owner signs for having seen the page.
 pub fn sign(at: &At) -> AnyView {
-    let strokes = RwSignal::new(String::new());
-    let here = at.clone();
-    let keep = move |_| {
-        here.write_and_go_on(vec![What::Signed(Signed {
-            step: here.spec.key,
-            strokes: strokes.get_untracked(),
-        })]);
-    };
+    let (here, signing) = (at.clone(), Signing::of(at));
+    let keep = move |_| here.write_and_go_on(signing.whats(here.spec.key));
     frame(
         at,
-        pad(at, strokes),
+        signing.shown(at),
         view! {
             <button
                 type="button"
                 class="key key--primary"
-                prop:disabled=move || strokes.with(String::is_empty)
+                prop:disabled=move || !signing.is_ready()
                 on:click=keep
             >
                 {at.text().primary}
@@ -41,7 +89,7 @@ pub fn sign(at: &At) -> AnyView {
 }
 
 /// A box to write a name in; `strokes` becomes SVG path data of whole units.
-pub fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
+fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
     let drawing = RwSignal::new(false);
     let box_ref = NodeRef::<leptos::html::Div>::new();
     let place = move |event: &PointerEvent| {

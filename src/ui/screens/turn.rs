@@ -21,6 +21,7 @@ use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::today;
+use crate::ui::parts::wrenches::{has_no_wrench, overdue, take_wrenches};
 use crate::ui::route::Route;
 use crate::ui::screens::adapter;
 use crate::ui::screens::mishap::{self, Telling};
@@ -285,6 +286,10 @@ fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
 
 /// The wrench with what it is set to, or that none on board fits.
 fn wrench(at: &At, turning: &Turning) -> AnyView {
+    if turning.uses_wrench() && has_no_wrench(at) {
+        let say = text::desk(at.lang, Desk::NoWrenchKnownSay);
+        return view! { <p class="turn__wrench">{say}</p> }.into_any();
+    }
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
         (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
         (Some(Stage::Angle(_)), ..) => {
@@ -301,7 +306,7 @@ fn wrench(at: &At, turning: &Turning) -> AnyView {
         },
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
-    view! { <p class="turn__wrench">{line}</p> }.into_any()
+    view! { <p class="turn__wrench">{line}</p> {overdue(at, turning)} }.into_any()
 }
 
 fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
@@ -341,8 +346,11 @@ fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swi
         let label = text::desk(at.lang, Desk::Adapter);
         key(Look::Plain, label, move || telling.set(Telling::Adapter))
     });
-    view! { {primary(at, turning, swings)} {swing} {anew} {mishap::begin(at, telling)} {adapter} }
-        .into_any()
+    let own = (turning.uses_wrench() && turning.wrench().is_none()).then(|| take_wrenches(at));
+    view! {
+        {primary(at, turning, swings)} {swing} {anew} {mishap::begin(at, telling)} {adapter} {own}
+    }
+    .into_any()
 }
 
 fn primary(at: &At, turning: &Turning, swings: Swings) -> AnyView {

@@ -18,6 +18,7 @@ use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::report::ReportView;
+use crate::ui::settings::Settings;
 use crate::ui::state::{App, Open};
 
 /// The report of the open job, with the ways to take it along; those are not printed.
@@ -32,7 +33,7 @@ pub fn report(app: App) -> AnyView {
         let reader = Reader {
             job: open.log.0.clone(),
             digest: digest_of(open.sheet.entries()),
-            made_by: settings.by.clone(),
+            made_by: made_by(&settings),
             contact: settings.contact.clone(),
             warranty: settings.warranty.clone(),
             codes: None,
@@ -65,6 +66,13 @@ pub fn report(app: App) -> AnyView {
         .into_any()
     })
     .into_any()
+}
+
+/// The technician with the shop.
+fn made_by(settings: &Settings) -> String {
+    let parts = [settings.by.as_str(), settings.shop_name.as_str()];
+    let known: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
+    known.join(", ")
 }
 
 /// The texts of the codes that bring the job to another phone.

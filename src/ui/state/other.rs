@@ -112,7 +112,8 @@ impl App {
         });
     }
 
-    /// The instruments of the van, or a sensible kit to begin with.
+    /// The instruments of this van; before any was entered the common dial and no wrench. What
+    /// another van carries is in no job of this one.
     pub async fn van_kit(self) -> Carried {
         let system = self.settings.with_untracked(|settings| settings.system);
         let device = self.shelf().setting("device").unwrap_or_default();
@@ -124,11 +125,17 @@ impl App {
             .filter(|entry| entry.device == device)
             .cloned()
             .collect();
-        let sheet = fold(if own.is_empty() { entries } else { own });
-        sheet
+        fold(own)
             .carried()
             .cloned()
             .unwrap_or_else(|| kit::first_kit(system))
+    }
+
+    /// The instruments of the van as a job copies them, with the clicks counted so far.
+    pub async fn kit_for_job(self) -> Carried {
+        let kit = self.van_kit().await;
+        let counted = self.clicks(&kit.wrenches).await;
+        kit::copied(kit, &counted)
     }
 
     /// How often each wrench clicked in the jobs on this phone since it was checked, by its name.
@@ -204,7 +211,8 @@ impl App {
                 who: document.to_owned(),
                 kept_because: None,
             };
-            let carried = self.van_kit().await;
+            let van = self.van_kit().await;
+            let carried = kit::practice_kit(van.dial, settings.system, looked_up);
             let named = match code {
                 Code::Named(named) => Some(named),
                 Code::Seed(_) => None,

@@ -153,7 +153,7 @@ export class Pack {
       await this.page.keyboard.insertText(repair);
     }
     if (refit) {
-      await this.page.getByLabel(/^Inspection, put back/).tap();
+      await this.page.getByLabel(/^Inspection and reassembly/).tap();
       await this.page.keyboard.insertText(refit);
     }
     await this.key("Keep the price").tap();

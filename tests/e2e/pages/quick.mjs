@@ -12,7 +12,7 @@ const USUAL = {
   "Odometer": (quick) => quick.number("81204", "Keep the odometer"),
   "Warning lamps": "No lamps",
   "Key, box and car": ALL,
-  "Yes to inspection": "Yes, by word",
+  "Yes to inspection": (quick) => quick.inspection(),
   "Pre-drive check": ALL,
   "Picture: as found": (quick) => quick.notDone("No time"),
   "Picture: what stays": (quick) => quick.notDone("No time"),
@@ -218,6 +218,13 @@ export class Quick {
     await this.key(because).tap();
   }
 
+  /** The yes to the inspection, without a price where none was given. */
+  async inspection() {
+    const without = this.key("Ask without a price");
+    if (await without.count()) await without.tap();
+    await this.key("Yes, by word").tap();
+  }
+
   /** Where a picture is asked for too there is no time for it. */
   async pictured(alone) {
     if (await this.key(alone).count()) await this.key(alone).tap();
@@ -248,6 +255,12 @@ export class Quick {
   }
 
   async sign(keep) {
+    await this.draw();
+    await this.key(keep).tap();
+  }
+
+  /** A stroke in the box for a name. */
+  async draw() {
     const { x, y, width, height } = await this.main.getByRole("img", { name: "Signature" }).boundingBox();
     const { mouse } = this.page;
     await mouse.move(x + width * 0.2, y + height * 0.7);
@@ -255,7 +268,6 @@ export class Quick {
     await mouse.move(x + width * 0.5, y + height * 0.3);
     await mouse.move(x + width * 0.8, y + height * 0.7);
     await mouse.up();
-    await this.key(keep).tap();
   }
 
   /** Hands over and ends with the one ending that the app proposes. */

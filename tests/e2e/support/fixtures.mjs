@@ -2,6 +2,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test as base, expect } from "@playwright/test";
+import { First } from "../pages/first.mjs";
 import { Server } from "./server.mjs";
 
 function folder(name) {
@@ -64,14 +65,23 @@ export const test = base.extend({
   },
 });
 
-/** Opens an address of the app and waits until it has started. */
-export async function open(page, url) {
+/** Opens an address of the app and waits until it has started. What a new phone asks is answered
+ * as `van` says, or put off: then no wrench is known. */
+export async function open(page, url, van) {
   await page.goto(url);
-  await ready(page);
+  await ready(page, van);
 }
 
-/** Waits until the app on the page has started. */
-export async function ready(page) {
+/** Waits until the app on the page has started, and goes past what a new phone asks. */
+export async function ready(page, van) {
+  await started(page);
+  const first = new First(page);
+  if (!(await first.title.count())) return;
+  await (van ? first.answer(van) : first.later());
+}
+
+/** Waits until the app on the page has started, whatever it shows. */
+export async function started(page) {
   await expect(page.locator("html[data-ready]")).toBeAttached();
 }
 

@@ -264,13 +264,13 @@ pub(super) fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
 /// Writes the price that the lines come to; the last line taken away leaves the amount as it is.
 pub(super) fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateFault> {
     let known = bill.open.sheet.price();
-    let refit = known.map_or_else(|| bill.money(0), |price| price.refit.clone());
+    let refit = known.and_then(|price| price.refit.clone());
     let price = match (estimate.lines.is_empty(), known) {
         (true, Some(known)) => Price {
             estimate: None,
             ..known.clone()
         },
-        _ => priced(estimate, refit)?,
+        _ => priced(estimate, &bill.currency, refit)?,
     };
     bill.app.append(vec![What::Price(price)]);
     Ok(())

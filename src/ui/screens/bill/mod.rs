@@ -2,6 +2,7 @@
 //!
 //! A desk screen: it is used at home, or beside the car when the gloves are off.
 
+mod inspection;
 mod lines;
 mod parts;
 mod payment;
@@ -88,6 +89,7 @@ pub fn bill(app: App) -> AnyView {
                 {banners(app)}
                 {warning(&bill)}
                 {lines::lines(&bill)}
+                {inspection::inspection(&bill)}
                 {parts::parts(&bill)}
                 {payment::payment(&bill)}
                 {link(Look::Primary, text::say(bill.lang, Say::Resume), back)}

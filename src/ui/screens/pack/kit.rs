@@ -39,8 +39,11 @@ pub fn kit(at: &At) -> AnyView {
 fn van_kit(at: &At) -> StoredValue<Option<Carried>> {
     let (app, carried) = (at.app, StoredValue::new(None));
     spawn_local(async move {
+        // Counting goes through every job: the kit itself must not wait for it.
         let kit = app.van_kit().await;
         let _ = carried.try_set_value(Some(kit));
+        let counted = app.kit_for_job().await;
+        let _ = carried.try_set_value(Some(counted));
     });
     carried
 }

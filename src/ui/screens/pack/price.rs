@@ -70,7 +70,10 @@ fn form(at: &At, currency: &str) -> Form {
     Form {
         drafts,
         repair: drafts.text("repair", text(known.map(|it| &it.repair), "last_repair")),
-        refit: drafts.text("refit", text(known.map(|it| &it.refit), "last_refit")),
+        refit: drafts.text(
+            "refit",
+            text(known.and_then(|it| it.refit.as_ref()), "last_refit"),
+        ),
         slip: RwSignal::new(None),
     }
 }
@@ -85,7 +88,7 @@ fn amounts(form: Form, currency: &str) -> Result<Price, AmountSlip> {
     };
     Ok(Price {
         repair: money(form.repair)?,
-        refit: money(form.refit)?,
+        refit: Some(money(form.refit)?),
         estimate: None,
     })
 }
@@ -96,7 +99,14 @@ fn carry(at: &At, price: &Price) {
         return;
     }
     let shelf = at.app.shelf();
-    for (name, money) in [("last_repair", &price.repair), ("last_refit", &price.refit)] {
+    let amounts = [
+        ("last_repair", Some(&price.repair)),
+        ("last_refit", price.refit.as_ref()),
+    ];
+    let amounts = amounts
+        .into_iter()
+        .filter_map(|(name, money)| Some((name, money?)));
+    for (name, money) in amounts {
         let text = plain(money.minor, minor_digits(&money.currency));
         shelf.set_setting(&format!("{name}:{}", money.currency), &text);
     }

@@ -16,6 +16,7 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
+use crate::ui::parts::wrenches::{has_no_wrench, take_wrenches};
 use crate::ui::route::Route;
 
 /// The last look. Where a card has no wrench it is not left for: the van kit is mended first, or
@@ -28,8 +29,8 @@ pub fn ready(at: &At) -> AnyView {
     let (here, without) = (at.clone(), at.clone());
     let keys = if lacks {
         view! {
-            <p class="slip" role="alert">{text::desk(at.lang, Desk::NoWrenchNoLeaving)}</p>
-            {link(Look::Primary, at.say(Say::VanKit), Route::Settings.to_hash())}
+            <p class="slip" role="alert">{text::desk(at.lang, refusal(at))}</p>
+            {take_wrenches(at)}
             {key(Look::Plain, text::desk(at.lang, Desk::LeaveWithout), move || {
                 without.not_done(Because::NoTool);
             })}
@@ -50,6 +51,15 @@ pub fn ready(at: &At) -> AnyView {
         },
         keys,
     )
+}
+
+/// That no wrench is known says nothing of any; otherwise that none fits.
+fn refusal(at: &At) -> Desk {
+    if has_no_wrench(at) {
+        Desk::NoWrenchKnown
+    } else {
+        Desk::NoWrenchNoLeaving
+    }
 }
 
 fn section(title: &'static str, body: AnyView) -> AnyView {
@@ -109,9 +119,11 @@ fn open_cards(at: &At, cards: &[ReadyCard]) -> AnyView {
 }
 
 fn wrenches(at: &At, cards: &[ReadyCard]) -> AnyView {
-    let misfits = cards.iter().filter_map(|card| misfit(at, card));
+    let known = refusal(at) == Desk::NoWrenchNoLeaving;
+    let misfits = cards.iter().filter(|_| known);
+    let misfits = misfits.filter_map(|card| misfit(at, card));
     let lines: Vec<String> = misfits.chain(angles(at)).collect();
-    let given = cards.iter().any(ReadyCard::is_given);
+    let given = known && cards.iter().any(ReadyCard::is_given);
     let body = match (lines.is_empty(), given) {
         (false, _) => list(lines),
         (true, true) => view! { <p>{text::desk(at.lang, Desk::WrenchesFit)}</p> }.into_any(),

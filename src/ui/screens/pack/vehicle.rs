@@ -97,7 +97,7 @@ fn write(at: &At, form: Form) {
         return;
     }
     spawn_local(async move {
-        whats.push(What::Carried(here.app.van_kit().await));
+        whats.push(What::Carried(here.app.kit_for_job().await));
         keep(&here, drafts, whats, || {});
     });
 }

@@ -48,6 +48,12 @@ pub fn choices(app: App) -> AnyView {
     };
     view! {
         {typed(app, Typed::Name, say(Say::SettingsName), say(Say::NameNeeded))}
+        {typed(
+            app,
+            Typed::Shop,
+            text::desk(lang, Desk::ShopName).to_owned(),
+            text::desk(lang, Desk::OnTheReport).to_owned(),
+        )}
         {picks(say(Say::SettingsUnits), systems, system, move |it| {
             change(app, move |settings| settings.system = it);
         })}
@@ -103,7 +109,7 @@ fn test_sound() {
     tone::play(Tone::Kept);
 }
 
-fn change(app: App, how: impl FnOnce(&mut Settings)) {
+pub(in crate::ui::screens) fn change(app: App, how: impl FnOnce(&mut Settings)) {
     app.settings.update(how);
     app.settings
         .with_untracked(|settings| settings.write(&app.shelf()));
@@ -122,8 +128,9 @@ fn language(lang: Lang) -> AnyView {
 
 /// A setting that is typed.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Typed {
+pub(in crate::ui::screens) enum Typed {
     Name,
+    Shop,
     Currency,
     Tax,
     Van,
@@ -131,9 +138,15 @@ enum Typed {
     Warranty,
 }
 
-fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
+pub(in crate::ui::screens) fn typed(
+    app: App,
+    which: Typed,
+    label: String,
+    hint: String,
+) -> AnyView {
     let now = app.settings.with_untracked(|settings| match which {
         Typed::Name => settings.by.clone(),
+        Typed::Shop => settings.shop_name.clone(),
         Typed::Currency => settings.currency.clone(),
         Typed::Tax => settings.tax_percent.clone(),
         Typed::Van => settings.van.clone(),
@@ -145,6 +158,7 @@ fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
         let text = text.trim().to_owned();
         change(app, move |settings| match which {
             Typed::Name => settings.by = text,
+            Typed::Shop => settings.shop_name = text,
             Typed::Contact => settings.contact = text,
             Typed::Warranty => settings.warranty = text,
             Typed::Currency if is_code(&text) => settings.currency = text.to_uppercase(),
@@ -159,6 +173,7 @@ fn typed(app: App, which: Typed, label: String, hint: String) -> AnyView {
     };
     let (name, capitals) = match which {
         Typed::Name => ("name", "words"),
+        Typed::Shop => ("shop_name", "words"),
         Typed::Currency => ("currency", "characters"),
         Typed::Tax => ("tax_percent", "off"),
         Typed::Van => ("van", "characters"),

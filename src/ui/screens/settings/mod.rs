@@ -1,10 +1,10 @@
 //! The settings: how numbers read, who holds the phone, what is in the van, where data lives.
 
-mod choices;
+pub(super) mod choices;
 mod more;
 mod stock;
 mod storage;
-mod van;
+pub(super) mod van;
 
 use leptos::prelude::*;
 

@@ -53,10 +53,42 @@ impl Van {
 
 /// The instruments of the van.
 pub fn van(app: App) -> AnyView {
-    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let van = read(app);
+    let lang = van.lang;
+    let (form, _) = wrench_form(van, false);
+    view! {
+        <h2>{text::say(lang, Say::VanKit)}</h2>
+        <section class="van">
+            <h3>{text::say(lang, Say::Wrenches)}</h3>
+            <ul class="van__wrenches">{move || wrenches(van)}</ul>
+            {move || range(van)}
+            <p class="hint">{text::book(lang, BookWord::Clicks)}</p>
+            {form}
+            <h3>{text::say(lang, Say::DialTitle)}</h3>
+            {move || dial(van)}
+            {move || dial_due(van)}
+            {move || more::certificate(van)}
+            {other_dial(van)}
+            {more::more(van)}
+        </section>
+    }
+    .into_any()
+}
+
+/// The wrenches of the van with an open form for the next, and what takes a half typed one: false
+/// where it is none, which the form says.
+pub(in crate::ui::screens) fn own_wrenches(app: App) -> (AnyView, impl Fn() -> bool + Copy) {
+    let van = read(app);
+    let (form, add) = wrench_form(van, true);
+    let list = view! { <ul class="van__wrenches">{move || wrenches(van)}</ul> {form} };
+    (list.into_any(), add)
+}
+
+/// The kit of this van, read as soon as it can be.
+fn read(app: App) -> Van {
     let van = Van {
         app,
-        lang,
+        lang: app.settings.with_untracked(|settings| settings.lang),
         kit: RwSignal::new(None),
         clicked: RwSignal::new(Vec::new()),
         drafts: Drafts::named(app, kit::LOG.to_owned()),
@@ -67,23 +99,7 @@ pub fn van(app: App) -> AnyView {
         let clicked = app.clicks(&carried.wrenches).await;
         let _ = van.clicked.try_set(clicked);
     });
-    view! {
-        <h2>{text::say(lang, Say::VanKit)}</h2>
-        <section class="van">
-            <h3>{text::say(lang, Say::Wrenches)}</h3>
-            <ul class="van__wrenches">{move || wrenches(van)}</ul>
-            {move || range(van)}
-            <p class="hint">{text::book(lang, BookWord::Clicks)}</p>
-            {add_wrench(van)}
-            <h3>{text::say(lang, Say::DialTitle)}</h3>
-            {move || dial(van)}
-            {move || dial_due(van)}
-            {move || more::certificate(van)}
-            {other_dial(van)}
-            {more::more(van)}
-        </section>
-    }
-    .into_any()
+    van
 }
 
 fn wrenches(van: Van) -> AnyView {
@@ -132,12 +148,19 @@ pub(super) fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> AnyView 
     view! { <p class="slip" role="alert">{line}</p> }.into_any()
 }
 
-fn add_wrench(van: Van) -> AnyView {
+/// The form of a wrench, and what takes its fields: true where they are empty or were taken.
+fn wrench_form(van: Van, open: bool) -> (AnyView, impl Fn() -> bool + Copy) {
     let (lang, drafts) = (van.lang, van.drafts);
-    let [name, low, high] =
-        ["wrench_name", "wrench_low", "wrench_high"].map(|it| drafts.text(it, ""));
-    let [mark, checked, clicks] =
-        ["wrench_mark", "wrench_checked", "wrench_clicks"].map(|it| drafts.text(it, ""));
+    let texts = [
+        "wrench_name",
+        "wrench_low",
+        "wrench_high",
+        "wrench_mark",
+        "wrench_checked",
+        "wrench_clicks",
+    ];
+    let texts = texts.map(|it| drafts.text(it, ""));
+    let [name, low, high, mark, checked, clicks] = texts;
     let metric = van.fmt().system == System::Metric;
     let unit = RwSignal::new(if metric {
         TorqueUnit::NewtonMetre
@@ -146,6 +169,12 @@ fn add_wrench(van: Van) -> AnyView {
     });
     let slip = RwSignal::new(None);
     let add = move || {
+        if texts
+            .iter()
+            .all(|text| text.with_untracked(|text| text.trim().is_empty()))
+        {
+            return true;
+        }
         let typed = |text: RwSignal<String>| text.get_untracked();
         let unit = unit.get_untracked();
         let wrench = typed_wrench(&typed(name), &typed(low), &typed(high), unit);
@@ -156,38 +185,41 @@ fn add_wrench(van: Van) -> AnyView {
                 ..wrench
             })
         });
-        match wrench {
-            Err(wrong) => slip.set(Some(wrong)),
-            Ok(wrench) => {
-                slip.set(None);
-                put(van, wrench);
-                drafts.dropping()();
-                for text in [name, low, high, mark, checked, clicks] {
-                    text.set(String::new());
-                }
+        // Before the kit was read there is nothing to put it into.
+        let taken = wrench.is_ok() && van.kit.with_untracked(Option::is_some);
+        slip.set(wrench.as_ref().err().copied());
+        if let (Ok(wrench), true) = (wrench, taken) {
+            put(van, wrench);
+            drafts.dropping()();
+            for text in texts {
+                text.set(String::new());
             }
         }
+        taken
+    };
+    let press = move || {
+        add();
     };
     let units = TorqueUnit::ALL
         .iter()
         .map(|it| (*it, it.symbol().to_owned()));
     let say = |say| text::say(lang, say);
-    let field = |field: Field, desk| field.show(text::desk(lang, desk), "", drafts, add);
-    view! {
-        <details class="more">
+    let field = |field: Field, desk| field.show(text::desk(lang, desk), "", drafts, press);
+    let form = view! {
+        <details class="more" open=open>
             <summary class="key key--foot">{say(Say::AddWrench)}</summary>
-            {Field::words("wrench_name", name).show(say(Say::WrenchName), "", drafts, add)}
-            {Field::decimal("wrench_low", low).show(say(Say::WrenchLow), "", drafts, add)}
-            {Field::decimal("wrench_high", high).show(say(Say::WrenchHigh), "", drafts, add)}
+            {Field::words("wrench_name", name).show(say(Say::WrenchName), "", drafts, press)}
+            {Field::decimal("wrench_low", low).show(say(Say::WrenchLow), "", drafts, press)}
+            {Field::decimal("wrench_high", high).show(say(Say::WrenchHigh), "", drafts, press)}
             {picks(say(Say::WrenchUnit), units.collect(), unit, |_| {})}
             {field(Field::decimal("wrench_mark", mark), Desk::WrenchMark)}
             {field(Field::words("wrench_checked", checked), Desk::WrenchChecked)}
             {field(Field::decimal("wrench_clicks", clicks), Desk::WrenchClicks)}
             {slip_line(lang, slip)}
-            {key(Look::Plain, say(Say::Keep), add)}
+            {key(Look::Plain, say(Say::Keep), press)}
         </details>
-    }
-    .into_any()
+    };
+    (form.into_any(), add)
 }
 
 /// A wrench of a name that is there already takes its place.

@@ -6,7 +6,7 @@ use crate::exchange::reach;
 use crate::exchange::summary::Summary;
 use crate::exchange::yard::Yard;
 use crate::job::entry::Money;
-use crate::report::money;
+use crate::report::{money, plain};
 use crate::text::{self, Desk, Lang, Say};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::today;
@@ -104,7 +104,7 @@ fn ways(lang: Lang, job: &Summary, about: About) -> AnyView {
     let call = reach::tel(&job.phone);
     let write = match about {
         About::Nuts => {
-            let body = text::retorque_message(lang, &job.plate, &job.due);
+            let body = text::retorque_message(lang, &job.plate, &plain::date(lang, &job.due));
             reach::sms(&job.phone, &body)
         }
         About::Recheck | About::Unpaid | About::Nothing => None,

@@ -1,0 +1,236 @@
+//! Why a corner was decided as it was, in the customer's words: named reasons, and the readings
+//! only where they speak.
+
+use super::block::Block;
+use super::strip::{Set, strip};
+use super::technician::{house_limit, limit_card};
+use super::{Told, plain, standing};
+use crate::job::entry::Decided;
+use crate::job::judge::{Measured, before, measured};
+use crate::job::reason::Rule;
+use crate::text::{self, Customer, ReportWord};
+use crate::trade::fastening::SpecCard;
+use crate::trade::play::{Conformity, Decision, Test};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{SetName, When};
+
+/// The reasons of the decision on a corner, and what was measured.
+pub(super) fn why(told: &Told, corner: Corner) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    let decided = told.sheet.decided(corner);
+    if let Some(decided) = decided {
+        if standing::is_repaired(told.sheet, &told.plan, corner) {
+            let was = text::was_found_owner(told.lang, decided.decision);
+            blocks.push(Block::Sentence(was.to_owned()));
+        }
+        let reasons = reasons(told, decided);
+        if !reasons.is_empty() {
+            blocks.push(Block::List(reasons));
+        }
+    }
+    match decided {
+        Some(decided) if is_condemned(decided) && !rests_on_play(decided) => {
+            blocks.extend(play_beside(told, corner));
+        }
+        _ => blocks.extend(play(told, corner)),
+    }
+    if !blocks.is_empty() {
+        blocks.insert(0, Block::Heading(heading(told, corner, decided.is_some())));
+    }
+    blocks
+}
+
+fn heading(told: &Told, corner: Corner, decided: bool) -> String {
+    let head = if decided {
+        told.customer(Customer::Why)
+    } else {
+        told.word(ReportWord::WhatWeFound)
+    };
+    if told.corners().len() > 1 {
+        format!("{}: {head}", text::corner_title(told.lang, corner))
+    } else {
+        head
+    }
+}
+
+const fn is_condemned(decided: &Decided) -> bool {
+    matches!(decided.decision, Decision::Replace | Decision::Stop)
+}
+
+/// Whether the recorded decision rests on what the hub moved.
+pub fn rests_on_play(decided: &Decided) -> bool {
+    let mut rules = decided.reasons.iter().map(|code| of(code).0);
+    rules.any(|rule| matches!(rule, Some(Rule::OverProven | Rule::OverNotProven)))
+}
+
+/// A recorded reason as its rule and what it spoke of.
+fn of(code: &str) -> (Option<Rule>, &str) {
+    let (rule, of) = code.split_once('.').unwrap_or((code, ""));
+    (Rule::from_code(rule), of)
+}
+
+/// The recorded reasons in words, the gravest first. Of a bearing that failed only what speaks
+/// against it: "smooth" beside REPLACE would read as a doubt.
+fn reasons(told: &Told, decided: &Decided) -> Vec<String> {
+    reason_lines(told.lang, decided)
+}
+
+/// The recorded reasons of a decision in the customer's words.
+pub fn reason_lines(lang: text::Lang, decided: &Decided) -> Vec<String> {
+    let condemned = is_condemned(decided);
+    let lines = decided.reasons.iter().filter_map(|code| {
+        let (rule, of) = of(code);
+        let rule = rule.filter(|rule| !condemned || speaks_against(*rule))?;
+        let line = match (rule, Test::from_code(of)) {
+            (Rule::NotLookedAt, Some(test)) => text::test_owner(lang, test),
+            _ => text::why(lang, rule, of)?,
+        };
+        Some(line.to_owned())
+    });
+    let mut lines: Vec<String> = lines.collect();
+    lines.dedup();
+    lines
+}
+
+const fn speaks_against(rule: Rule) -> bool {
+    match rule {
+        Rule::MustNotDrive
+        | Rule::LooseInBearing
+        | Rule::LooseElsewhere
+        | Rule::LooseNotLocated
+        | Rule::Rough
+        | Rule::Noisy
+        | Rule::OverProven
+        | Rule::OverNotProven => true,
+        Rule::SetsDisagree
+        | Rule::UnderNotProven
+        | Rule::UnderProven
+        | Rule::NoMakerLimit
+        | Rule::NoMovementSeen
+        | Rule::NoComparison
+        | Rule::NotLookedAt
+        | Rule::SmoothAndQuiet => false,
+    }
+}
+
+/// The set that counts before the work, and the one after it.
+pub(super) fn sets(told: &Told, corner: Corner) -> (Option<Measured>, Option<Measured>) {
+    let after = SetName {
+        when: When::After,
+        nth: 1,
+    };
+    let after = measured(told.sheet, corner, after).and_then(Result::ok);
+    (before(told.sheet, corner), after)
+}
+
+fn length(told: &Told, of: &Measured) -> String {
+    plain::length(told.format, of.set.mean())
+}
+
+/// Play that was no reason: in words alone, since readings near zero beside REPLACE mislead.
+fn play_beside(told: &Told, corner: Corner) -> Vec<Block> {
+    let (before, after) = sets(told, corner);
+    let mut blocks = Vec::new();
+    if let Some(before) = before {
+        let play = length(told, &before);
+        let say = told.customer(Customer::PlayNotTheReason(&play));
+        blocks.push(Block::Sentence(say));
+    }
+    if let Some(after) = after {
+        let play = length(told, &after);
+        blocks.push(Block::Sentence(told.customer(Customer::NewHubMoves(&play))));
+        blocks.push(limit(told, &after));
+    }
+    blocks
+}
+
+/// The readings with their drawing, its legend and their limit.
+fn play(told: &Told, corner: Corner) -> Vec<Block> {
+    let (before, after) = sets(told, corner);
+    let one = |word, measured| Set {
+        label: told.word(word),
+        measured,
+    };
+    match (&before, &after) {
+        (None, None) => Vec::new(),
+        (Some(before), Some(after)) if alike(before, after) => {
+            let (was, is) = (length(told, before), length(told, after));
+            let sets = [
+                one(ReportWord::SignBefore, before),
+                one(ReportWord::SignAfter, after),
+            ];
+            vec![
+                Block::Sentence(text::before_after_owner(told.lang, &was, &is)),
+                strip(told, &sets),
+                legend(told, before),
+                limit(told, before),
+            ]
+        }
+        _ => {
+            let mut blocks = Vec::new();
+            for (word, set) in [
+                (ReportWord::SignBefore, &before),
+                (ReportWord::SignAfter, &after),
+            ] {
+                if let Some(set) = set {
+                    let play = length(told, set);
+                    blocks.push(Block::Sentence(text::found_owner(told.lang, &play)));
+                    blocks.push(strip(told, &[one(word, set)]));
+                    blocks.push(legend(told, set));
+                    blocks.push(limit(told, set));
+                }
+            }
+            if before.is_some() && after.is_some() {
+                blocks.push(told.sentence(ReportWord::NotComparedSay));
+            }
+            blocks
+        }
+    }
+}
+
+/// Before and after may stand on one scale only if they were taken in one way.
+fn alike(before: &Measured, after: &Measured) -> bool {
+    match (before.set.way(), after.set.way()) {
+        (Some(before), Some(after)) => {
+            before.differs_from(after).is_none() && after.differs_from(before).is_none()
+        }
+        _ => false,
+    }
+}
+
+const fn is_compared(of: &Measured) -> bool {
+    !matches!(of.conformity, Conformity::NoComparison(_))
+}
+
+/// How the drawing is read, and what such a length can be compared with.
+fn legend(told: &Told, of: &Measured) -> Block {
+    let legend = if is_compared(of) {
+        Customer::Legend
+    } else {
+        Customer::LegendNoLimit
+    };
+    let paper = plain::paper(told.format);
+    let parts = [legend, Customer::PaperThickness(&paper)].map(|say| told.customer(say));
+    Block::Small(parts.join(" "))
+}
+
+/// The limit with its source, or that there is none to compare with.
+fn limit(told: &Told, of: &Measured) -> Block {
+    if !is_compared(of) {
+        return told.sentence(ReportWord::NotComparedSay);
+    }
+    let Some(card) = limit_card(told) else {
+        return Block::Small(house_limit(told));
+    };
+    let value = plain::length(told.format, of.limit.value);
+    Block::Small(text::limit_owner(told.lang, &value, &source(told, card)))
+}
+
+/// Document, page, day in words and who looked it up.
+fn source(told: &Told, card: &SpecCard) -> String {
+    let Some(source) = super::cards::card_source(card) else {
+        return String::new();
+    };
+    let day = plain::day(told.lang, source.looked_up);
+    text::source_line(told.lang, &source.document, &source.page, &day, &source.who)
+}

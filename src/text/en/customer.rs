@@ -1,0 +1,176 @@
+//! The customer's page: what is true now, why, and what it costs.
+
+use crate::job::reason::Rule;
+use crate::text::customer::{Customer, Now};
+
+/// The large word.
+pub(in crate::text) fn now(now: Now) -> &'static str {
+    match now {
+        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft => "DO NOT DRIVE",
+        Now::ReplacedSafe => "REPLACED, safe to drive",
+        Now::ReplacedOpen => "REPLACED, not released yet",
+        Now::NothingFound => "Nothing found",
+        Now::Watch => "WATCH: check again",
+        Now::Declined => "NOT REPAIRED: repair declined",
+        Now::InspectionDeclined => "NOT INSPECTED: inspection declined",
+        Now::NotSafeHere => "NOT INSPECTED: not safe to work here",
+        Now::Open => "IN PROGRESS: no result yet",
+    }
+}
+
+/// What it means, in one or two sentences.
+pub(in crate::text) fn now_say(now: Now) -> &'static str {
+    match now {
+        Now::Unfinished => {
+            "The work on this car is not finished. Do not drive or move it: a wheel can come off, \
+             the brakes or the steering can fail, and people can be hurt or killed."
+        }
+        Now::Stop => {
+            "This car is not safe to drive. The steering can fail, the wheel can come off, and \
+             people can be hurt or killed."
+        }
+        Now::ProofFailed => {
+            "The new part does not pass its check. The work is not finished. If the car is driven, \
+             a wheel can come off, and people can be hurt or killed."
+        }
+        Now::PedalSoft => {
+            "The brake pedal is not firm. The brakes can fail, and people can be hurt or killed."
+        }
+        Now::ReplacedSafe => {
+            "The repair is finished and was checked: the new part passed its checks, nothing is \
+             loose, and the brake pedal is firm."
+        }
+        Now::ReplacedOpen => {
+            "The wheel bearing is replaced. This record does not show everything that is needed to \
+             call the car safe to drive:"
+        }
+        Now::NothingFound => {
+            "We found nothing that must be repaired today. Everything is back in place. \
+             The car may be driven. That is not a promise that the bearing will last."
+        }
+        Now::Watch => {
+            "The wheel bearing can stay for now. The car may be driven, but the bearing must be \
+             checked again."
+        }
+        Now::Declined => {
+            "You declined the repair. Everything was put back as we found it. The fault is still there."
+        }
+        Now::InspectionDeclined => {
+            "You declined the inspection. Nothing was opened, so we cannot say whether the bearing is good."
+        }
+        Now::NotSafeHere => {
+            "We did not open anything: the place was not safe for this work. We cannot say whether \
+             the bearing is good."
+        }
+        Now::Open => "This job has not ended. These pages show how far it is.",
+    }
+}
+
+/// One reason of a decision, in the customer's words; nothing where the test's own sentence says it.
+pub(in crate::text) fn why(rule: Rule, of: &str) -> Option<&'static str> {
+    Some(match rule {
+        Rule::MustNotDrive => sign(of),
+        Rule::LooseInBearing => {
+            "The wheel could be rocked by hand. The looseness is in this bearing."
+        }
+        Rule::LooseElsewhere => {
+            "The wheel could be rocked by hand, but the looseness is not in this bearing. It must be looked into."
+        }
+        Rule::LooseNotLocated => {
+            "The wheel could be rocked by hand. Where the looseness is was not tested."
+        }
+        Rule::Rough => "The bearing feels rough when the wheel is turned by hand.",
+        Rule::Noisy => "The bearing is noisy when the wheel is turned by hand.",
+        Rule::OverProven => "The wheel hub moves more than the limit allows.",
+        Rule::OverNotProven => {
+            "The wheel hub moves more than the limit allows, but by less than our measurement margin."
+        }
+        Rule::SetsDisagree => "We measured twice, and the two measurements do not agree.",
+        Rule::UnderNotProven => {
+            "The wheel hub moves less than the limit allows, but too close to it to be sure."
+        }
+        Rule::UnderProven => "The wheel hub moves less than the limit allows.",
+        Rule::NoMakerLimit => {
+            "The wheel hub moves less than a default limit (common practice, no source). That alone clears nothing."
+        }
+        Rule::NoMovementSeen => "The wheel hub did not move when it was pushed and pulled.",
+        Rule::NoComparison => {
+            "How far the wheel hub moves was measured, but could not be compared with the limit."
+        }
+        Rule::SmoothAndQuiet => "It turns smoothly and quietly by hand, and nothing was loose.",
+        Rule::NotLookedAt => return None,
+    })
+}
+
+fn sign(code: &str) -> &'static str {
+    match code {
+        "visible_tilt" => "The wheel visibly tilts.",
+        "knocks" => "The wheel knocks when it is rocked.",
+        "grinding_with_heat" => "The bearing grinds and gets hot.",
+        "loose_axle_nut" => "The nut that holds the wheel hub was loose.",
+        "cracked_part" => "A part that holds the wheel is cracked.",
+        "loose_wheel_fasteners" => "Lug nuts were loose or missing.",
+        "brake_fault" => "The hub has caused a brake fault.",
+        "lock_up" => "The wheel locks up.",
+        _ => "A sign was found for which this car must not be driven.",
+    }
+}
+
+/// A sentence or label.
+pub(in crate::text) fn customer(say: Customer<'_>) -> String {
+    let fixed = match say {
+        Customer::Why => "Why",
+        Customer::Total => "What you pay",
+        Customer::ToPay => "Total to pay",
+        Customer::StillToPay => "Still to pay",
+        Customer::Included => "Included",
+        Customer::InspectionIncluded => "inspection",
+        Customer::TaxIncluded("") => "tax",
+        Customer::TaxIncluded(percent) => return format!("tax of {percent}\u{a0}%"),
+        Customer::NoTax => "no tax was added",
+        Customer::NotCharged => "Repair you declined, not charged",
+        Customer::IfApproved => "Whole repair, if you approve it",
+        Customer::IfDeclined => "Inspection and reassembly, if you decline",
+        Customer::NothingToPay => "Nothing to pay.",
+        Customer::NotDueYet => "The work is not finished. No payment for it is due yet.",
+        Customer::NewHubMoves(play) => return format!("The new hub moves {play}."),
+        Customer::PlayNotTheReason(play) => {
+            return format!("Movement was not the reason: the hub moved {play}.");
+        }
+        Customer::Legend => {
+            "Each dot is one reading. The dashed box shows where the true value most likely lies, \
+             the bold line the limit."
+        }
+        Customer::LegendNoLimit => {
+            "Each dot is one reading. The dashed box shows where the true value most likely lies."
+        }
+        Customer::PaperThickness(length) => {
+            return format!("A sheet of printer paper is about {length} thick.");
+        }
+        Customer::MissingEnd => "the job has not been closed as finished",
+        Customer::MissingProof => "the checks of the new part are not complete",
+        Customer::MissingPedal => "the brake pedal is not recorded as firm",
+        Customer::MissingNuts => "lug nuts were found loose and not recorded as tight since",
+        Customer::AskBeforeDriving => "Ask us before you drive this car.",
+        Customer::CornerReplaced => "wheel bearing replaced",
+        Customer::CornerFails => "replaced, but the new part fails its check",
+        Customer::CornerNothing => "no fault found",
+        Customer::CornerOpen => "no decision yet",
+        Customer::WrenchOverdue(due) => return format!("wrench overdue: {due}"),
+        Customer::NameFirst => "Customer's name",
+        Customer::InspectionPriceFirst => {
+            "The price of the inspection was not given. Enter it before you ask the customer."
+        }
+    };
+    fixed.to_owned()
+}
+
+/// A day in words: "Nov 29, 2026". `month` counts from 1.
+pub(in crate::text) fn day(year: i32, month: u32, day: u32) -> String {
+    const MONTHS: [&str; 12] = [
+        "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+    ];
+    let place = usize::try_from(month).unwrap_or(0).saturating_sub(1);
+    let month = MONTHS.get(place).copied().unwrap_or_default();
+    format!("{month} {day}, {year}")
+}

@@ -1,0 +1,57 @@
+//! The van's wrenches in a job: that none is known, that one is past its check, and those that were
+//! entered after the job was packed.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::job::entry::{Carried, What};
+use crate::job::kit::{self, same_wrenches};
+use crate::job::practice::is_practice;
+use crate::job::turn::Turning;
+use crate::text::{self, Customer, Desk, Say};
+use crate::ui::at::At;
+use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::today;
+use crate::ui::route::Route;
+
+/// The way to the van kit, and, where the van has other wrenches than the job knows, the key that
+/// takes them over.
+pub fn take_wrenches(at: &At) -> AnyView {
+    let van = RwSignal::new(None::<Carried>);
+    let (app, here) = (at.app, at.clone());
+    spawn_local(async move {
+        let kit = app.kit_for_job().await;
+        let known = here.sheet().carried();
+        let other = known.is_none_or(|known| !same_wrenches(known, &kit));
+        if other && !kit.wrenches.is_empty() && !is_practice(here.sheet()) {
+            let _ = van.try_set(Some(kit));
+        }
+    });
+    let here = at.clone();
+    let take = move || {
+        let kit = van.get()?;
+        let here = here.clone();
+        let label = text::desk(here.lang, Desk::TakeWrenches);
+        Some(key(Look::Plain, label, move || {
+            here.write(vec![What::Carried(kit.clone())]);
+        }))
+    };
+    let kit = link(Look::Plain, at.say(Say::VanKit), Route::Settings.to_hash());
+    view! { {take} {kit} }.into_any()
+}
+
+/// That the wrench in the hand is past its check.
+pub fn overdue(at: &At, turning: &Turning) -> Option<AnyView> {
+    let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
+    let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
+    let due = text::check_due(at.lang, due);
+    let line = text::customer(at.lang, Customer::WrenchOverdue(&due));
+    Some(view! { <p class="turn__overdue" role="alert">{line}</p> }.into_any())
+}
+
+/// Whether nobody has entered a wrench.
+pub fn has_no_wrench(at: &At) -> bool {
+    at.sheet()
+        .carried()
+        .is_none_or(|kit| kit.wrenches.is_empty())
+}

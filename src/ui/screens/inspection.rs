@@ -1,0 +1,71 @@
+//! The price of the inspection, asked before the customer is, where nobody has given it.
+
+use leptos::prelude::*;
+
+use crate::job::entry::{Money, Price, What};
+use crate::text::{self, Customer, Desk, Say};
+use crate::trade::money::{AmountSlip, minor_digits, parse_minor};
+use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::field::Field;
+use crate::ui::parts::frame::instead;
+use crate::ui::parts::key::{Look, key};
+
+/// The price of the inspection first, where nobody has given it: no amount is made up, and an
+/// inspection without a price is asked for without one.
+pub fn first(at: &At, asking: fn(&At, Option<Money>) -> AnyView) -> AnyView {
+    let given = RwSignal::new(None::<Option<Money>>);
+    let here = at.clone();
+    (move || match given.get() {
+        Some(amount) => asking(&here, amount),
+        None => price(&here, given),
+    })
+    .into_any()
+}
+
+fn price(at: &At, given: RwSignal<Option<Option<Money>>>) -> AnyView {
+    let known = at.sheet().price().cloned();
+    let currency = known.as_ref().map_or_else(
+        || at.app.settings.with_untracked(|it| it.currency.clone()),
+        |price| price.repair.currency.clone(),
+    );
+    let (drafts, lang) = (Drafts::of(at), at.lang);
+    let typed = drafts.text("refit", "");
+    let slip = RwSignal::new(None::<AmountSlip>);
+    let label = text::amount_in(lang, at.say(Say::RefitPrice), &currency);
+    let here = at.clone();
+    let save = move || {
+        let minor = parse_minor(&typed.get_untracked(), minor_digits(&currency));
+        match minor {
+            Err(wrong) => slip.set(Some(wrong)),
+            Ok(minor) => {
+                let currency = currency.clone();
+                let amount = Some(Money { minor, currency });
+                drafts.dropping()();
+                match known.clone() {
+                    // The step is shown again with the price that it now has.
+                    Some(known) => here.write(vec![What::Price(Price {
+                        refit: amount,
+                        ..known
+                    })]),
+                    None => given.set(Some(amount)),
+                }
+            }
+        }
+    };
+    let refused = move || slip.get().map(|slip| text::amount_slip(lang, slip));
+    let say = text::customer(lang, Customer::InspectionPriceFirst);
+    let desk = |desk| text::desk(lang, desk);
+    instead(
+        at,
+        view! {
+            <p>{say}</p>
+            {Field::decimal("refit", typed).show(label, "", drafts, save.clone())}
+        },
+        view! {
+            <p class="slip" role="alert">{refused}</p>
+            {key(Look::Primary, desk(Desk::SavePrice), save)}
+            {key(Look::Plain, desk(Desk::AskWithoutPrice), move || given.set(Some(None)))}
+        },
+    )
+}
