@@ -7,9 +7,11 @@ use super::why::why;
 use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
+use crate::job::answers::{not_tried, still_there};
 use crate::text::{self, Customer, Now, ReportWord};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::Sign;
 
 /// The page.
 pub(super) fn page(told: &Told) -> Vec<Block> {
@@ -47,6 +49,7 @@ fn head(told: &Told, now: Now) -> Block {
             .iter()
             .filter_map(|c| corner_line(told, *c, now)),
     );
+    lines.extend(on_the_road(told));
     Block::Standing {
         stop: now.forbids_driving(),
         title: text::now(told.lang, now).to_owned(),
@@ -54,6 +57,19 @@ fn head(told: &Told, now: Now) -> Block {
             .map(|(mark, decision)| mark.drawing().to_svg(text::decision(told.lang, decision))),
         lines,
     }
+}
+
+/// The signs of the road that the repair did not take away, and those that were not tried.
+fn on_the_road(told: &Told) -> Vec<String> {
+    let names = |signs: Vec<Sign>| {
+        let names = signs.iter().map(|sign| text::sign(told.lang, *sign));
+        names.collect::<Vec<_>>().join(", ")
+    };
+    let still = Some(names(still_there(told.sheet))).filter(|names| !names.is_empty());
+    let untried = Some(names(not_tried(told.sheet))).filter(|names| !names.is_empty());
+    let still = still.map(|names| text::still_there(told.lang, &names));
+    let untried = untried.map(|names| text::not_tried(told.lang, &names));
+    still.into_iter().chain(untried).collect()
 }
 
 /// The ring of a decision, drawn where the word beside it says the same.

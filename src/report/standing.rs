@@ -140,7 +140,7 @@ pub(super) fn is_unfinished(sheet: &Sheet) -> bool {
 /// How the job ended, if it did; what paper says of it is not told as if it was seen here.
 pub(super) fn ending(sheet: &Sheet) -> Option<Ending> {
     match sheet.holds(&Key::Ended).map(|entry| &entry.what) {
-        Some(What::Ended(ended)) => Some(ended.ending),
+        Some(What::Ended(ended)) if !sheet.is_open_again() => Some(ended.ending),
         _ => None,
     }
 }
