@@ -109,6 +109,10 @@ fn corner_line(told: &Told, corner: Corner, now: Now) -> Option<String> {
             text::corner_decision(told.lang, corner, decision)
         )),
         None if unjudged => None,
+        None if standing::stops_on_paper(told.sheet, corner) => {
+            let title = text::corner_decision(told.lang, corner, Decision::Stop);
+            Some(format!("{title}."))
+        }
         None => plain(Customer::CornerOpen),
     }
 }

@@ -1,5 +1,6 @@
 //! Plays as they are shown on a screen: in the reader's unit, and against their limit on one line.
 
+use super::plain;
 use crate::drawing::Drawing;
 use crate::drawing::strip::{Limit, Row, Strip, Tick, ticks};
 use crate::job::judge::Measured;
@@ -30,8 +31,32 @@ pub(super) const fn unit(system: System) -> (LengthUnit, usize) {
 /// The band of a row is its two-sided 95 % interval, which is drawn and never decides. `None`
 /// where there is no set.
 pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<Drawing> {
-    let (_, last) = sets.last()?;
     let (unit, _) = unit(format.system);
+    scale_in(
+        lang,
+        format,
+        sets,
+        (unit, |format, limit| play(format, limit).line()),
+    )
+}
+
+/// The same as a customer reads it: in millimetres or inches.
+pub fn plain_scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<Drawing> {
+    scale_in(
+        lang,
+        format,
+        sets,
+        (plain::unit(format.system), plain::short),
+    )
+}
+
+fn scale_in(
+    lang: Lang,
+    format: Format,
+    sets: &[(&str, &Measured)],
+    (unit, told_limit): (LengthUnit, fn(Format, Length) -> String),
+) -> Option<Drawing> {
+    let (_, last) = sets.last()?;
     let told = |length: Length| length.in_unit(unit);
     let rounds: Vec<Vec<f64>> = sets
         .iter()
@@ -65,8 +90,8 @@ pub fn scale(lang: Lang, format: Format, sets: &[(&str, &Measured)]) -> Option<D
         .zip(&labels)
         .map(|(at, label)| Tick { at: *at, label })
         .collect();
-    let value = play(format, last.limit.value);
-    let name = text::limit_name(lang, &value.line(), last.limit.source);
+    let value = told_limit(format, last.limit.value);
+    let name = text::limit_name(lang, &value, last.limit.source);
     let strip = Strip {
         ticks: &marks,
         unit: unit.symbol(),

@@ -107,13 +107,17 @@ fn pedal_is_firm(sheet: &Sheet) -> bool {
 /// repaired since.
 pub(super) fn has_stop(sheet: &Sheet, plan: &Plan) -> bool {
     sheet.corners().iter().any(|corner| {
-        let on_paper = || slip(sheet).is_some_and(|slip| slip.leaves_stop(*corner));
         let stop = match sheet.decided(*corner) {
             Some(decided) => decided.decision == Decision::Stop,
-            None => on_paper(),
+            None => stops_on_paper(sheet, *corner),
         };
         stop && !is_repaired(sheet, plan, *corner)
     })
+}
+
+/// Whether the paper that the job came from left a corner at STOP.
+pub(super) fn stops_on_paper(sheet: &Sheet, corner: Corner) -> bool {
+    slip(sheet).is_some_and(|slip| slip.leaves_stop(corner))
 }
 
 /// Whether the last answer about the brake pedal is that it is not firm.

@@ -72,15 +72,20 @@ fn of(code: &str) -> (Option<Rule>, &str) {
 /// The recorded reasons in words, the gravest first. Of a bearing that failed only what speaks
 /// against it: "smooth" beside REPLACE would read as a doubt.
 fn reasons(told: &Told, decided: &Decided) -> Vec<String> {
-    reason_lines(told.lang, decided)
+    reason_lines(told.lang, decided, true)
 }
 
-/// The recorded reasons of a decision in the customer's words.
-pub fn reason_lines(lang: text::Lang, decided: &Decided) -> Vec<String> {
+/// The recorded reasons of a decision in the customer's words; those of the play only where they
+/// are not drawn beside them.
+pub fn reason_lines(lang: text::Lang, decided: &Decided, play: bool) -> Vec<String> {
     let condemned = is_condemned(decided);
     let lines = decided.reasons.iter().filter_map(|code| {
         let (rule, of) = of(code);
+        let drawn = |rule: &Rule| matches!(rule, Rule::OverProven | Rule::OverNotProven);
         let rule = rule.filter(|rule| !condemned || speaks_against(*rule))?;
+        if !play && drawn(&rule) {
+            return None;
+        }
         let line = match (rule, Test::from_code(of)) {
             (Rule::NotLookedAt, Some(test)) => text::test_owner(lang, test),
             _ => text::why(lang, rule, of)?,

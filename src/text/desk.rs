@@ -159,7 +159,7 @@ desk_sayings! {
     ShopName,
     /// No wrench is known.
     NoWrenchKnown,
-    /// The same at a fastener: what that means for the record.
+    /// The same at a fastener.
     NoWrenchKnownSay,
     /// The key that takes over the van's wrenches.
     TakeWrenches,

@@ -46,6 +46,9 @@ async function settle(context, host) {
   const page = await context.newPage();
   await page.goto(host.url);
   await page.locator("html[data-ready]").waitFor({ state: "attached" });
+  // What a new phone asks is put off; the floor page asks nothing.
+  const later = page.getByRole("button", { name: "Not now" });
+  if (await later.count()) await later.tap();
   await page.evaluate(async () => { await navigator.serviceWorker.ready; });
   await page.reload();
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);

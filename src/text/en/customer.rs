@@ -14,7 +14,7 @@ pub(in crate::text) fn now(now: Now) -> &'static str {
         Now::Declined => "NOT REPAIRED: repair declined",
         Now::InspectionDeclined => "NOT INSPECTED: inspection declined",
         Now::NotSafeHere => "NOT INSPECTED: not safe to work here",
-        Now::Open => "IN PROGRESS: no result yet",
+        Now::Open => "IN PROGRESS: not finished",
     }
 }
 

@@ -92,9 +92,7 @@ pub(in crate::text) fn desk(desk: Desk) -> &'static str {
         Desk::FirstLater => "Not now",
         Desk::ShopName => "Shop's name",
         Desk::NoWrenchKnown => "No wrench is known yet. Enter yours in the van kit.",
-        Desk::NoWrenchKnownSay => {
-            "No wrench is known. Set yours to the value above; the report will say that the wrench was not recorded."
-        }
+        Desk::NoWrenchKnownSay => "No wrench is known.",
         Desk::TakeWrenches => "Use the van's wrenches now",
         Desk::AskWithoutPrice => "Ask without a price",
         Desk::SavePrice => "Save the price",

@@ -14,8 +14,8 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 
-/// The way to the van kit, and, where the van has other wrenches than the job knows, the key that
-/// takes them over.
+/// The key that takes over the van's wrenches, where they are others than the job knows; else the
+/// way to the van kit.
 pub fn take_wrenches(at: &At) -> AnyView {
     let van = RwSignal::new(None::<Carried>);
     let (app, here) = (at.app, at.clone());
@@ -36,7 +36,11 @@ pub fn take_wrenches(at: &At) -> AnyView {
             here.write(vec![What::Carried(kit.clone())]);
         }))
     };
-    let kit = link(Look::Plain, at.say(Say::VanKit), Route::Settings.to_hash());
+    let kit = text::say(at.lang, Say::VanKit);
+    let kit = move || {
+        let none = van.with(Option::is_none);
+        none.then(|| link(Look::Plain, kit, Route::Settings.to_hash()))
+    };
     view! { {take} {kit} }.into_any()
 }
 

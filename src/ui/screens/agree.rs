@@ -21,7 +21,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
-use crate::ui::screens::decide::{bar, word};
+use crate::ui::screens::decide::{customer_bar, word};
 use crate::ui::screens::inspection;
 use crate::ui::screens::sign::Signing;
 
@@ -260,10 +260,10 @@ fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
 /// Why, in words; the readings are drawn only where the decision rests on them.
 fn because(at: &At, corner: Corner) -> Option<AnyView> {
     let decided = at.sheet().decided(corner)?;
-    let reasons = why::reason_lines(at.lang, decided).into_iter();
-    let reasons = reasons.map(|line| view! { <li>{line}</li> }).collect_view();
-    let bar = why::rests_on_play(decided).then(|| bar(at, corner, 2));
-    Some(view! { <ul class="owner__why">{reasons}</ul> {bar} }.into_any())
+    let play = why::rests_on_play(decided);
+    let reasons = why::reason_lines(at.lang, decided, !play).join(" ");
+    let bar = play.then(|| customer_bar(at, corner));
+    Some(view! { <p class="owner__why">{reasons}</p> {bar} }.into_any())
 }
 
 /// The owner said no: what comes of it, and a name in the box, or the spoken word.

@@ -125,12 +125,22 @@ pub fn set(at: &At, corner: Corner, when: When, nth: u8) -> Option<Measured> {
 }
 
 /// The readings before the work against their limit.
-pub fn bar(at: &At, corner: Corner, sets: u8) -> Option<AnyView> {
+fn bar(at: &At, corner: Corner, sets: u8) -> Option<AnyView> {
     let measured: Vec<Measured> = (1..=sets)
         .filter_map(|nth| set(at, corner, When::Before, nth))
         .collect();
     let rows: Vec<(&str, &Measured)> = measured.iter().map(|set| ("", set)).collect();
     scale_of(at, &rows)
+}
+
+/// The same as the customer reads them.
+pub fn customer_bar(at: &At, corner: Corner) -> Option<AnyView> {
+    let measured: Vec<Measured> = (1..=2)
+        .filter_map(|nth| set(at, corner, When::Before, nth))
+        .collect();
+    let rows: Vec<(&str, &Measured)> = measured.iter().map(|set| ("", set)).collect();
+    let drawing = scale::plain_scale(at.lang, at.fmt, &rows)?;
+    Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
 fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<AnyView> {

@@ -60,7 +60,7 @@ impl Signing {
     /// The name, if it was asked here, and the signature.
     pub fn whats(self, step: StepKey) -> Vec<What> {
         let name = self.name.get_untracked().trim().to_owned();
-        let person = self.asked.then(|| What::Person(PersonField::Name, name));
+        let person = self.asked.then_some(What::Person(PersonField::Name, name));
         self.drafts.dropping()();
         let strokes = self.strokes.get_untracked();
         let signed = What::Signed(Signed { step, strokes });

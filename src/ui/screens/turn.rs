@@ -217,6 +217,7 @@ fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> An
     let swings = swings.count.get();
     let kept = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsKept));
     view! {
+        {overdue(at, turning)}
         <div class="turn">
             {picture(at, group, turning, swings)}
             <div class="turn__value">
@@ -306,7 +307,7 @@ fn wrench(at: &At, turning: &Turning) -> AnyView {
         },
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
-    view! { <p class="turn__wrench">{line}</p> {overdue(at, turning)} }.into_any()
+    view! { <p class="turn__wrench">{line}</p> }.into_any()
 }
 
 fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
