@@ -18,6 +18,7 @@ mod money;
 mod old_part;
 mod owner;
 pub mod paper;
+pub mod reach;
 pub mod reason;
 mod record;
 pub mod runout;
