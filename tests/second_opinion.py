@@ -5,7 +5,8 @@
 
 Written from the schema of the file (public/schema/job-1.schema.json) and from these sources:
 GUM (JCGM 100:2008) 4.2, 4.4.5, 5.1.2, F.2.2.1, G.4.1; JCGM 106:2012 7.3 and 8.3; ISO 14253-1:2017;
-least squares and the studentized residual by any book on regression; RFC 8785 and FIPS 180-4 for
+least squares, the F test and the studentized residual by any book on regression; Rice 1945 for a
+length with an error in the plane; RFC 8785 and FIPS 180-4 for
 the digests. What is common practice and has no source (the floors of the budget, the house limit,
 the rules of the decision and of the next step) stands in README.md.
 It reads what the command said, opens each file that is named there, and compares.
@@ -353,7 +354,7 @@ def at_most(x, m, dof):
 
 
 def length_at(x, p, dof):
-    if 1 - longer(x, dof) <= p:
+    if 1 - longer(x, dof) <= p + 1e-9:
         return 0.0
     high = x + 1.0
     while at_most(x, high, dof) > p:
@@ -429,8 +430,10 @@ class Places:
             return {"open": "rank"}
         if values[0] / values[-1] > MOST_CONDITION:
             return {"open": "bunched"}
-        found, *_ = np.linalg.lstsq(design, self.mm, rcond=None)
-        left = self.mm - design @ found
+        # About the first reading, so that what readings have in common costs no digits.
+        found, *_ = np.linalg.lstsq(design, self.mm - self.mm[0], rcond=None)
+        left = self.mm - self.mm[0] - design @ found
+        found[0] += self.mm[0]
         spare = len(angle) - len(found)
         inverse = np.linalg.inv(design.T @ design)
         s = float(np.sqrt(left @ left / spare)) if spare else np.inf

@@ -58,7 +58,7 @@ const MOST_NODES: f64 = 4000.0;
 pub(super) fn length_at(x: f64, p: f64, dof: Option<f64>) -> f64 {
     let over = |m: f64| at_most(x, m, dof) - p;
     let (mut low, mut at_low) = (0.0, over(0.0));
-    if at_low <= 0.0 {
+    if at_low <= LAST_BITS {
         return 0.0;
     }
     let (mut high, mut step) = (x + 1.0, 1.0);
@@ -72,6 +72,8 @@ pub(super) fn length_at(x: f64, p: f64, dof: Option<f64>) -> f64 {
     between((low, at_low), (high, at_high), over)
 }
 
+/// A chance that differs by no more than this is the same: a length near nothing is the root of it.
+const LAST_BITS: f64 = 1e-9;
 /// Far beyond what a t of two degrees of freedom needs.
 const FARTHEST: f64 = 1e6;
 /// The rule below needs about ten.
