@@ -18,6 +18,8 @@ mod interop;
 mod means;
 #[path = "reference/money.rs"]
 mod money;
+#[path = "reference/reach.rs"]
+mod reach;
 #[path = "reference/rows.rs"]
 mod rows;
 #[path = "reference/runout.rs"]
@@ -81,6 +83,11 @@ fn shares_as_reckoned_by_a_library() {
 #[test]
 fn means_as_reckoned_by_a_library() {
     check_file("16_means.json", 30, &[], means::computed);
+}
+
+#[test]
+fn lengths_with_an_error_in_the_plane_as_reckoned_by_a_library() {
+    check_file("17_reach.json", 90, &[], reach::computed);
 }
 
 #[test]

@@ -8,8 +8,8 @@
 
 use hubslate::trade::play::{Dial, DialKind, Divisions, IndicatorError};
 use hubslate::trade::runout::{
-    Arrow, Fit, Order, RunoutLimit, Series, Spot, Studs, Surface, Told, best_fit, budget, compare,
-    fit, positions, separate,
+    Arrow, Fit, Order, RunoutLimit, Series, Spot, Studs, Surface, Told, best_fit, compare, fit,
+    positions, reach, separate, shape,
 };
 use hubslate::units::{Angle, AngleUnit, Length, LengthUnit};
 use proptest::prelude::*;
@@ -241,18 +241,22 @@ proptest! {
 
     #[test]
     fn a_wider_limit_never_judges_harder(
-        needles in prop::collection::vec(-20.0..20.0_f64, 4..=24),
+        needles in prop::collection::vec(-20.0..20.0_f64, 5..=24),
         limits in (0.0..1.0_f64, 0.0..1.0_f64),
     ) {
         let spots: Vec<_> = equal_steps(needles.len()).into_iter().zip(needles).collect();
         let series = read(Dial::HUNDREDTH_MM, &spots);
-        let budget = budget(&series, IndicatorError::OneDivision);
+        let moves = shape(&series).unwrap().moves;
+        let reach = reach(&series, moves, IndicatorError::OneDivision).unwrap();
         let judged = |limit: f64| {
             let limit = RunoutLimit::maker(Surface::Rotor, mm(limit)).unwrap();
-            compare(Surface::Rotor, series.tir(), &budget, &limit).unwrap()
+            compare(Surface::Rotor, &reach, &limit).unwrap()
         };
         let (tight, wide) = (judged(limits.0.min(limits.1)), judged(limits.0.max(limits.1)));
         prop_assert!(wide.result as u8 <= tight.result as u8);
-        prop_assert!(wide.conformance >= tight.conformance);
+        prop_assert!(wide.conformance >= tight.conformance - 1e-12);
+        let (low, high) = reach.interval();
+        prop_assert!(low <= reach.estimate() && reach.estimate() <= high);
+        prop_assert!(reach.holds(reach.estimate()));
     }
 }

@@ -5,7 +5,8 @@
 
 Written from the schema of the file (public/schema/job-1.schema.json) and from these sources:
 GUM (JCGM 100:2008) 4.2, 4.4.5, 5.1.2, F.2.2.1, G.4.1; JCGM 106:2012 7.3 and 8.3; ISO 14253-1:2017;
-least squares and the studentized residual by any book on regression; RFC 8785 and FIPS 180-4 for
+least squares, the F test and the studentized residual by any book on regression; Rice 1945 for a
+length with an error in the plane; RFC 8785 and FIPS 180-4 for
 the digests. What is common practice and has no source (the floors of the budget, the house limit,
 the rules of the decision and of the next step) stands in README.md.
 It reads what the command said, opens each file that is named there, and compares.
@@ -16,7 +17,7 @@ import json
 import sys
 
 import numpy as np
-from scipy import stats
+from scipy import integrate, optimize, stats
 
 MM = {"mm": 1.0, "um": 1e-3, "in": 25.4, "thou": 0.0254}
 HOUSE = {"mm": 4 * 0.0254, "source": "house", "way": {"method": "axial", "place": "pilot"}}
@@ -330,17 +331,82 @@ def quantile(p, dof):
     return float(stats.t(dof).ppf(p) if dof else stats.norm.ppf(p))
 
 
-def against(value, u, dof, limit, sign=1.0):
-    """A value and the most of it; with sign -1, and the least of it."""
-    g = quantile(0.95, dof)
-    told = {"u": u, "g": g, "limit": limit, "conformity": None, "conformance": None}
+def against_least(value, u, limit):
+    """The thinnest reading and the least of it, one-sided 95 % of a normal distribution."""
+    told = {"limit": limit, "conformity": None, "conformance": None}
     if limit is not None:
-        y, upper = sign * value, sign * limit
-        y = upper if abs(y - upper) < 1e-9 else y
-        told["conformity"] = ("proven_in" if y <= upper - g * u else "in_not_proven") if y <= upper else \
-            "proven_out" if y > upper + g * u else "out_not_proven"
-        told["conformance"] = float(stats.norm.cdf((upper - y) / u))
+        off = 0.0 if abs(value - limit) < 1e-9 else value - limit
+        g = quantile(0.95, None)
+        told["conformity"] = ("proven_in" if off >= g * u else "in_not_proven") if off >= 0 else \
+            "proven_out" if -off > g * u else "out_not_proven"
+        told["conformance"] = float(stats.norm.cdf(off / u))
     return told
+
+
+# A length with an error in the plane. Here the chance is summed over rays from the tip of the true
+# length, along which the error's distances have the tail of F with 2 and dof degrees of freedom.
+
+def longer(distance, dof):
+    return np.exp(-distance ** 2 / 2) if dof is None else np.exp(-dof / 2 * np.log1p(distance ** 2 / dof))
+
+
+def at_most(x, m, dof):
+    """The chance that no more than x is read of a true length m, both in standard uncertainties."""
+    if m < x:
+        ray = lambda a: longer(np.sqrt(x * x - (m * np.sin(a)) ** 2) - m * np.cos(a), dof)
+        return 1 - integrate.quad(ray, 0, np.pi, epsabs=1e-13, epsrel=1e-13, limit=500)[0] / np.pi
+
+    def ray(t):
+        side = np.sqrt(1 - (x / m * np.sin(t)) ** 2)
+        near, far = m * side - x * np.cos(t), m * side + x * np.cos(t)
+        return (longer(near, dof) - longer(far, dof)) * x / m * np.cos(t) / side
+    return integrate.quad(ray, 0, np.pi / 2, epsabs=1e-13, epsrel=1e-13, limit=500)[0] / np.pi
+
+
+def length_at(x, p, dof):
+    if 1 - longer(x, dof) <= p + 1e-9:
+        return 0.0
+    high = x + 1.0
+    while at_most(x, high, dof) > p:
+        high *= 2
+    return optimize.brentq(lambda m: at_most(x, m, dof) - p, 0.0, high, xtol=1e-14, rtol=1e-14)
+
+
+class Reach:
+    """What moves beyond scatter: the median, a 95 % interval, and the chance of being within."""
+
+    def __init__(self, read, scatter, spare, known):
+        self.read, self.u = read, float(np.hypot(scatter, known))
+        self.dof = spare * (self.u / scatter) ** 2
+        self.mostly_scatter = scatter * np.sqrt(2) >= self.u
+        self.x = read / self.u
+        self.usual = float(np.sqrt(self.dof * np.expm1(2 * np.log(2) / self.dof)))
+        self.floored = max(self.x, self.usual)
+        self.estimate = self.u * length_at(self.x, 0.5, self.dof)
+
+    def told(self):
+        turn = length_at(self.usual, 0.025, self.dof)
+        low = length_at(self.x, 0.95, self.dof)
+        low = low if low < turn else max(turn, length_at(self.x, 0.975, self.dof))
+        high = length_at(self.floored, 0.025, self.dof)
+        return {"read": self.read, "u": self.u, "dof": self.dof, "estimate": self.estimate,
+                "low": low * self.u, "high": high * self.u}
+
+    def against(self, limit):
+        told = {"limit": limit, "conformity": None, "conformance": None}
+        if limit is not None:
+            sure = 1 - at_most(self.floored, limit / self.u, self.dof)
+            told["conformance"] = sure
+            told["conformity"] = "proven_in" if sure >= 0.95 else "in_not_proven" if sure >= 0.5 - 1e-9 else \
+                "out_not_proven" if sure >= 0.05 else "proven_out"
+        return told
+
+
+def degrees(body):
+    """Where a place is, from stud 1: as typed, else its equal step."""
+    if "angle" in body:
+        return number(body["angle"]["number"]) * {"deg": 1, "turn": 360}[body["angle"]["unit"]]
+    return 360 * (body["place"] - 1) / body["places"]
 
 
 def by_place(job, kind, corner):
@@ -355,7 +421,122 @@ def by_place(job, kind, corner):
     return runs
 
 
-class Run:
+class Places:
+    """Heights round a part, in mm and degrees, each read to one division."""
+
+    def __init__(self, mm, deg, division):
+        self.mm, self.deg, self.division = np.array(mm), np.array(deg), division
+
+    def without(self, at):
+        return Places(np.delete(self.mm, at), np.delete(self.deg, at), self.division)
+
+    def fit(self, waves):
+        """Least squares for mean and waves; what is left open has a name in its place."""
+        angle = np.radians(self.deg)
+        parts = [f(k * angle) for k in range(1, waves + 1) for f in (np.cos, np.sin)]
+        design = np.column_stack([np.ones_like(angle), *parts])
+        values = np.linalg.svd(design, compute_uv=False)
+        if len(angle) < design.shape[1] or values[-1] <= 1e-10 * values[0]:
+            return {"open": "rank"}
+        if values[0] / values[-1] > MOST_CONDITION:
+            return {"open": "bunched"}
+        # About the first reading, so that what readings have in common costs no digits.
+        found, *_ = np.linalg.lstsq(design, self.mm - self.mm[0], rcond=None)
+        left = self.mm - self.mm[0] - design @ found
+        found[0] += self.mm[0]
+        spare = len(angle) - len(found)
+        inverse = np.linalg.inv(design.T @ design)
+        s = float(np.sqrt(left @ left / spare)) if spare else np.inf
+        u, dof = max(s, self.division / np.sqrt(12)), spare or None
+
+        def wave(at):
+            pair = inverse[at:at + 2, at:at + 2]
+            arrow = complex(found[at], found[at + 1])
+            is_real = abs(arrow) > 1e-12 * np.abs(self.mm).max()
+            return {"arrow": arrow, "u": u * float(np.sqrt(np.linalg.eigvalsh(pair)[-1])), "dof": dof,
+                    "phase": float(np.degrees(np.angle(arrow))) % 360 if is_real else None}
+        return {"open": None, "found": found, "inverse": inverse, "s": u, "middle": float(found[0]), "waves": [wave(1 + 2 * k) for k in range(waves)],
+                "left": left, "spare": spare, "rms": float(np.sqrt(np.mean(left ** 2))),
+                "lever": np.einsum("ij,jk,ik->i", design, inverse, design), "condition": float(values[0] / values[-1])}
+
+    def best_fit(self):
+        """The second wave only with three readings to spare and where scatter makes it in 0.2 %."""
+        one, both = self.fit(1), self.fit(2)
+        if one["open"]:
+            return one
+        if one["spare"] < 2:
+            return {"open": "no_spare"}
+        return both if not both["open"] and both["spare"] >= 3 and chance(both, 3) <= 0.002 else one
+
+    def stands_out(self, tir):
+        """The place that the waves of all others cannot hold (studentized, Bonferroni), and by how much."""
+        fit = next((f for f in map(self.fit, (2, 1)) if not f["open"] and f["spare"] >= 3), None)
+        if fit is None:
+            return None
+        seat = 1 - fit["lever"]
+        by = np.where(seat > 0.001, fit["left"] / np.maximum(seat, 1e-9), 0.0)
+        at = int(np.argmax(by ** 2 * seat))
+        if abs(by[at]) * 3 < tir:
+            return None
+        others = np.sqrt(max(fit["left"] @ fit["left"] - by[at] ** 2 * seat[at], 0.0) / (fit["spare"] - 1))
+        p = 1 - 0.002 / len(by) / 2
+        least = quantile(p, None) * self.division / np.sqrt(12)
+        allowed = max(quantile(p, fit["spare"] - 1) * others, least) / np.sqrt(seat[at])
+        return (float(self.deg[at]), float(by[at]), at) if abs(by[at]) > allowed else None
+
+
+def chance(fit, at):
+    """How often scatter alone makes the wave of the unknowns from `at` on as high as this one."""
+    wave = fit["found"][at:at + 2]
+    form = wave @ np.linalg.inv(fit["inverse"][at:at + 2, at:at + 2]) @ wave / fit["s"] ** 2
+    return float(longer(np.sqrt(form), fit["spare"]))
+
+
+def wobbles(fit):
+    return chance(fit, 1) <= 0.05
+
+
+def ends(fit):
+    """Lowest and highest of the waves that count, each with its factors of the unknowns."""
+    n = len(fit["found"])
+    counts = np.array([0.0, *[float(wobbles(fit))] * 2, 1.0, 1.0])[:n]
+    waves = np.zeros(5)
+    waves[:n] = fit["found"] * counts
+    a, b = complex(waves[1], waves[2]), complex(waves[3], waves[4])
+    # Where 2 b' z^4 + a' z^3 - a z - 2 b is nothing on the circle, the curve is level.
+    roots = np.roots([2 * b.conjugate(), a.conjugate(), 0, -a, -2 * b]) if a or b else np.array([1.0 + 0j])
+    angles = np.angle(roots[np.abs(np.abs(roots) - 1) < 1e-6])
+    row = lambda t: np.array([1.0, np.cos(t), np.sin(t), np.cos(2 * t), np.sin(2 * t)])[:n]
+    height = lambda t: float(row(t) @ (fit["found"] * counts))
+    factors = lambda t: row(t) * np.maximum(counts, [1.0] + [0.0] * (n - 1))
+    low, high = min(angles, key=height), max(angles, key=height)
+    return (height(low), factors(low)), (height(high), factors(high))
+
+
+def moved(run, fit, out):
+    """By how much the needle moves beyond scatter, with the scatter's part of its uncertainty."""
+    sure = lambda fit, row: fit["s"] * float(np.sqrt(row @ fit["inverse"] @ row))
+    if out is None:
+        if len(fit["waves"]) == 1:
+            wave = fit["waves"][0]["arrow"]
+            row = np.array([0.0, 2.0, 0.0]) if not fit["waves"][0]["phase"] else \
+                np.array([0.0, 2 * wave.real, 2 * wave.imag]) / abs(wave)
+            return 2 * abs(wave), sure(fit, row), fit["spare"]
+        (low, at_low), (high, at_high) = ends(fit)
+        return high - low, sure(fit, at_high - at_low), fit["spare"]
+    others = run.without(out).best_fit()
+    if others["open"]:
+        return others
+    (low, at_low), (high, at_high) = ends(others)
+    place, spare = float(run.mm[out]) - others["middle"], others["spare"]
+    if place > high:
+        return place - low, float(np.hypot(others["s"], sure(others, at_low))), spare
+    if place < low:
+        return high - place, float(np.hypot(others["s"], sure(others, at_high))), spare
+    return high - low, sure(others, at_high - at_low), spare
+
+
+class Run(Places):
     """One run round a face; its first place says how it is set up."""
 
     def __init__(self, nth, places):
@@ -381,59 +562,9 @@ class Run:
         untold = short and any(p != first and b.get("turns") is None for p, b in read)
         mixed = any(b["dial"] != read[0][1]["dial"] for _, b in read)
         self.mm = np.array([(near(start, 0.0) + gone(p, b)) * self.division for p, b in kept])
-        self.deg = np.array([
-            number(b["angle"]["number"]) * {"deg": 1, "turn": 360}[b["angle"]["unit"]] if "angle" in b
-            else 360 * (p - 1) / b["places"] for p, b in kept])
+        self.deg = np.array([degrees(b) for _, b in kept])
         self.fault = "mixed_dials" if mixed else "off_the_dial" if self.off else "ask_turns" if untold \
             else "too_few" if len(kept) < 2 else None
-
-    def fit(self, waves):
-        """Least squares for mean and waves; what is left open has a name in its place."""
-        angle = np.radians(self.deg)
-        parts = [f(k * angle) for k in range(1, waves + 1) for f in (np.cos, np.sin)]
-        design = np.column_stack([np.ones_like(angle), *parts])
-        values = np.linalg.svd(design, compute_uv=False)
-        if len(angle) < design.shape[1] or values[-1] <= 1e-10 * values[0]:
-            return {"open": "rank"}
-        if values[0] / values[-1] > MOST_CONDITION:
-            return {"open": "bunched"}
-        found, *_ = np.linalg.lstsq(design, self.mm, rcond=None)
-        left = self.mm - design @ found
-        spare = len(angle) - len(found)
-        inverse = np.linalg.inv(design.T @ design)
-        s = float(np.sqrt(left @ left / spare)) if spare else 0.0
-        scatter = (s, spare) if s > FLOOR_MM else (FLOOR_MM, None)
-        u, dof = combined([scatter, (self.division / np.sqrt(12), None)])
-
-        def wave(at):
-            pair = inverse[at:at + 2, at:at + 2]
-            arrow = complex(found[at], found[at + 1])
-            is_real = abs(arrow) > 1e-12 * np.abs(self.mm).max()
-            return {"arrow": arrow, "u": u * float(np.sqrt(np.linalg.eigvalsh(pair)[-1])), "dof": dof,
-                    "phase": float(np.degrees(np.angle(arrow))) % 360 if is_real else None}
-        return {"open": None, "middle": float(found[0]), "waves": [wave(1 + 2 * k) for k in range(waves)],
-                "left": left, "spare": spare, "rms": float(np.sqrt(np.mean(left ** 2))),
-                "lever": np.einsum("ij,jk,ik->i", design, inverse, design), "condition": float(values[0] / values[-1])}
-
-    def best_fit(self):
-        both = self.fit(2)
-        return self.fit(1) if both["open"] else both
-
-    def stands_out(self, tir):
-        """The place that the waves of all others cannot hold (studentized, Bonferroni), and by how much."""
-        fit = next((f for f in map(self.fit, (2, 1)) if not f["open"] and f["spare"] >= 3), None)
-        if fit is None:
-            return None
-        seat = 1 - fit["lever"]
-        by = np.where(seat > 0.001, fit["left"] / np.maximum(seat, 1e-9), 0.0)
-        at = int(np.argmax(by ** 2 * seat))
-        if abs(by[at]) * 3 < tir:
-            return None
-        others = np.sqrt(max(fit["left"] @ fit["left"] - by[at] ** 2 * seat[at], 0.0) / (fit["spare"] - 1))
-        p = 1 - 0.05 / len(by) / 2
-        least = quantile(p, None) * self.division / np.sqrt(12)
-        allowed = max(quantile(p, fit["spare"] - 1) * others, least) / np.sqrt(seat[at])
-        return (float(self.deg[at]), float(by[at])) if abs(by[at]) > allowed else None
 
 
 def shape(run):
@@ -448,12 +579,15 @@ def shape(run):
         form, high = "true", None
     elif out:
         form, high = ("bump", out[0]) if out[1] > 0 else ("hollow", None)
-    elif energy[0] > half:
+    elif energy[0] > half and wobbles(fit):
         form, high = "wobble", fit["waves"][0]["phase"]
     elif sum(energy[1:]) > half:
         form, high = "warp", fit["waves"][1]["phase"] / 2
-    rest = float(np.ptp(fit["left"])) + 2 * sum(abs(wave["arrow"]) for wave in fit["waves"][1:])
-    return {**fit, "form": form, "high": high, "out": abs(out[1]) if out else None, "rest": rest}
+    moves = moved(run, fit, out[2] if out else None)
+    if isinstance(moves, dict):
+        return moves
+    rest = 2 * sum(abs(wave["arrow"]) for wave in fit["waves"][1:])
+    return {**fit, "form": form, "high": high, "out": abs(out[1]) if out else None, "rest": rest, "moves": moves}
 
 
 def on_every_stud(job, corner, runs, run, studs):
@@ -472,8 +606,8 @@ def on_every_stud(job, corner, runs, run, studs):
     def told(basis, parts):
         """Each part is an arrow's own wave and its factor on every stud."""
         both = sum(factor * wave["arrow"] for wave, factor in parts)
-        sure = [combined([(wave["u"] * abs(factor[s]), wave["dof"]) for wave, factor in parts])[0] for s in range(studs)]
-        return basis, [(float(abs(both[s])), sure[s]) for s in range(studs)]
+        sure = [combined([(wave["u"] * abs(factor[s]), wave["dof"]) for wave, factor in parts]) for s in range(studs)]
+        return basis, [(float(abs(both[s])), *sure[s]) for s in range(studs)]
     for other in earlier:
         if other.surface == "rotor" and other.stud != run.stud and not shape(other)["open"]:
             a, b = root[(other.stud - 1) % studs], root[here % studs]
@@ -491,20 +625,24 @@ def on_every_stud(job, corner, runs, run, studs):
     return None, None
 
 
-def next_at_face(run, now, judged, limit, best):
-    over = judged in ("out_not_proven", "proven_out")
+def next_at_face(run, now, judged, limit, best, more):
     if limit is None:
         return "look_up"
-    if not over:
+    over = judged in ("out_not_proven", "proven_out")
+    unclear = judged in ("in_not_proven", "out_not_proven") and more
+    if not over and not unclear:
         return "go_on"
-    if run.cleaned != "yes" or now["form"] in ("bump", "hollow", "uneven"):
+    if run.cleaned != "yes" or (over and now["form"] in ("bump", "hollow", "uneven")):
         return "clean"
+    if unclear:
+        return "read_more"
     if run.surface != "rotor" or now["form"] == "warp" or now["rest"] > limit:
         return "new_part"
     if best is None:
         return "read_turned"
-    stud, amplitude = best
-    return "index" if 2 * amplitude + now["rest"] <= limit and stud != run.stud else "plate"
+    stud, amplitude, u, dof = best
+    wobble = Reach(2 * amplitude, 2 * u, dof or 1e12, 0.0).estimate
+    return "index" if wobble + now["rest"] <= limit and stud != run.stud else "plate"
 
 
 def face(job, corner, runs, run):
@@ -514,19 +652,21 @@ def face(job, corner, runs, run):
     same = [abs(run.mm[i] - run.mm[j]) for i in range(len(run.mm)) for j in range(i + 1, len(run.mm))
             if abs((run.deg[i] - run.deg[j] + 180) % 360 - 180) < 0.01]
     closure, tir, now = (max(same) if same else None), float(np.ptp(run.mm)), shape(run)
-    u, _ = combined([(FLOOR_MM * np.sqrt(2), None), (run.division / np.sqrt(6), None),
-                     (job.dial_error(run.dial) / np.sqrt(3), None), ((closure or 0.0) / np.sqrt(3), None)])
     card = job.last("runout_limit", lambda b: b["surface"] == run.surface)
     limit = number(card["most"]["number"]) * MM[card["most"]["unit"]] if card else None
-    judged = against(tir, u, None, limit)
+    judged, reach = {"limit": limit, "conformity": None, "conformance": None}, None
+    if not now["open"]:
+        known = np.hypot(job.dial_error(run.dial), closure or 0.0) / np.sqrt(3)
+        reach = Reach(*now["moves"], known)
+        judged = reach.against(limit)
     studs = job.last("vehicle", lambda b: b["field"] == "studs")
     studs = int(studs["text"]) if studs else None
     basis, expected = on_every_stud(job, corner, runs, run, studs)
     best = None
     if expected:
-        largest = max(a for a, _ in expected)
-        near = min(a for a, _ in expected) + 1e-9 * largest
-        best = next((s + 1, a) for s, (a, _) in enumerate(expected) if a <= near)
+        largest = max(a for a, _, _ in expected)
+        near = min(a for a, _, _ in expected) + 1e-9 * largest
+        best = next((s + 1, *one) for s, one in enumerate(expected) if one[0] <= near)
     wave = lambda w: {"amplitude": abs(w["arrow"]), "phase": w["phase"], "u": w["u"], "dof": w["dof"]}
     told["measured"] = {
         "mean": float(np.mean(run.mm)), "tir": tir, "closure": closure, "undetermined": now["open"],
@@ -535,9 +675,11 @@ def face(job, corner, runs, run):
             "warp": wave(now["waves"][1]) if now["waves"][1:] else None, "rms": now["rms"], "spare": now["spare"],
             "condition": now["condition"], "without_wobble": now["rest"], "high_spot": now["high"],
             "stands_out": now["out"]},
+        "runout": reach and reach.told(),
         "against": judged, "basis": basis, "best": best and best[0],
-        "positions": expected and [{"stud": s + 1, "amplitude": a, "u": v} for s, (a, v) in enumerate(expected)],
-        "next": None if now["open"] else next_at_face(run, now, judged["conformity"], limit, best)}
+        "positions": expected and [{"stud": s + 1, "amplitude": a, "u": v} for s, (a, v, _) in enumerate(expected)],
+        "next": "read_more" if now["open"] else next_at_face(
+            run, now, judged["conformity"], limit, best, reach.mostly_scatter and len(run.mm) < 24)}
     return told
 
 
@@ -552,23 +694,34 @@ def rotor(job, corner, run, places):
     told = {"corner": corner, "run": run, "measured": None, "fault": "too_few" if len(read) < 4 else None}
     if told["fault"]:
         return told
-    step = STEP_MM[next(iter(places.values()))[1]["micrometer"]]
+    first = next(iter(places.values()))[1]
+    step, count = STEP_MM[first["micrometer"]], first["places"]
     thin, thick = min(read, key=read.get), max(read, key=read.get)
     axle = corner.split("_")[0]
+    # Where the rotor's runout was read at as many places, the thickness is measured at these.
+    at = {p: 360 * (p - 1) / count for p in read}
+    for seen in by_place(job, "runout", corner).values():
+        for _, body in seen.values():
+            if body["surface"] == "rotor" and body["places"] == count and body["place"] in at:
+                at[body["place"]] = degrees(body)
 
-    def bound(name, value, sign, parts):
+    def limit(name):
         card = job.last("thickness_limit", lambda b: (b["axle"], b["bound"]) == (axle, name))
-        limit = number(card["value"]["number"]) * MM[card["value"]["unit"]] if card else None
-        return against(value, combined([(part, None) for part in (*parts, step / np.sqrt(6))])[0], None, limit, sign)
-    least = bound("least", read[thin], -1.0, (0.002, 0.004 / np.sqrt(3)))
-    varies = bound("variation", read[thick] - read[thin], 1.0, (0.002 * np.sqrt(2),))
-    over = [b["conformity"] in ("out_not_proven", "proven_out") for b in (least, varies)]
-    known = [b["conformity"] for b in (least, varies)]
+        return number(card["value"]["number"]) * MM[card["value"]["unit"]] if card else None
+    u = combined([(0.002, None), (0.004 / np.sqrt(3), None), (step / np.sqrt(6), None)])[0]
+    least = against_least(read[thin], u, limit("least"))
+    now = shape(Places(list(read.values()), [at[p] for p in read], step))
+    reach = None if now["open"] else Reach(*now["moves"], 0.0)
+    varies = reach.against(limit("variation")) if reach else \
+        {"limit": limit("variation"), "conformity": None, "conformance": None}
     told["measured"] = {
-        "thinnest": read[thin], "thickest": read[thick], "varies": read[thick] - read[thin],
+        "thinnest": read[thin], "thickest": read[thick], "range": read[thick] - read[thin], "u_of_thinnest": u,
+        "varies": reach and reach.told(), "undetermined": now["open"],
         "thinnest_at": thin, "thickest_at": thick, "least": least, "variation": varies,
-        "next": "new_rotor" if over[0] else "machine" if over[1] else "look_up" if None in known
-        else "measure_again" if "in_not_proven" in known else "go_on"}
+        "next": "new_rotor" if least["conformity"] in ("out_not_proven", "proven_out")
+        else "machine" if varies["conformity"] == "proven_out"
+        else "look_up" if None in (least["limit"], varies["limit"])
+        else "go_on" if least["conformity"] == varies["conformity"] == "proven_in" else "measure_again"}
     return told
 
 

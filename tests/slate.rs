@@ -211,7 +211,7 @@ fn ids_are_uuids_of_version_7_in_the_order_of_the_tap() {
         let mut pen = phone.pen();
         pen.chance = [chance; 10];
         phone.clock += 1;
-        let whats = (0..200).map(|_| note("x")).collect();
+        let whats = (0..600).map(|_| note("x")).collect();
         let tap = compose(&log(), &[], &pen, whats);
         assert!(tap.is_sorted_by(|a, b| a.id < b.id), "chance {chance:#x}");
         for entry in tap {

@@ -7,12 +7,12 @@ use crate::job::typed_card::CardSlip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardSource;
 use crate::trade::fastening::card::CardFault;
+use crate::trade::play::Dial;
 use crate::trade::play::conformity::Judged;
-use crate::trade::play::{Budget, Dial};
-use crate::trade::runout::series::{equal_step, is_same_place};
+use crate::trade::runout::series::{MOST_PLACES, equal_step, is_same_place};
 use crate::trade::runout::{
-    Known, LeftOut, Next, Position, RunoutLimit, Series, SeriesFault, Shape, Studs, Surface,
-    Undetermined, budget, compare, next, positions, shape,
+    Known, LeftOut, Next, Position, Reach, RunoutLimit, Series, SeriesFault, Shape, Studs, Surface,
+    Undetermined, compare, next, positions, reach, shape,
 };
 use crate::trade::vehicle::Corner;
 use crate::units::{
@@ -27,8 +27,9 @@ use on_studs::told;
 
 pub use on_studs::Basis;
 
-/// The places that are offered, the usual number first in mind: eight.
-pub const PLACES: [u8; 7] = [4, 5, 6, 8, 10, 12, 24];
+/// The places that are offered, the usual number first in mind: eight. Fewer than five leave no
+/// reading to tell scatter by.
+pub const PLACES: [u8; 6] = [5, 6, 8, 10, 12, 24];
 /// As many places as are read where nobody chose.
 pub const USUAL_PLACES: u8 = 8;
 
@@ -85,8 +86,8 @@ pub struct Found<'a> {
     pub series: Series,
     /// The waves and the shape, or why the places do not tell them.
     pub shape: Result<Shape, Undetermined>,
-    /// How sure the total reading is.
-    pub budget: Budget,
+    /// The runout itself and how sure it is; none while the shape cannot be told.
+    pub reach: Option<Reach>,
     /// The limit that was looked up.
     pub limit: Option<&'a RunoutCard>,
     /// What the comparison says.
@@ -95,8 +96,8 @@ pub struct Found<'a> {
     pub positions: Option<Vec<Position>>,
     /// What the positions are told from.
     pub basis: Option<Basis>,
-    /// What comes next; none while the shape cannot be told.
-    pub next: Option<Next>,
+    /// What comes next.
+    pub next: Next,
 }
 
 /// The runs of a corner, in order. The set-up of a run is that of its first reading.
@@ -221,30 +222,40 @@ pub fn studs(sheet: &Sheet) -> Option<Studs> {
 pub fn found<'a>(sheet: &'a Sheet, runs: &[Run], run: &Run) -> Result<Found<'a>, SeriesFault> {
     let series = run.series()?;
     let shape = shape(&series);
-    let budget = budget(&series, indicator(sheet, &run.dial));
+    let reach = shape.as_ref().ok().and_then(|shape| {
+        let error = indicator(sheet, &run.dial);
+        reach(&series, shape.moves, error).ok()
+    });
     let surface = run.setup.surface;
     let limit = sheet.runout_limit(surface);
     let most = limit.and_then(|card| RunoutLimit::maker(surface, card.most.length()).ok());
-    let judged = most.and_then(|most| compare(surface, series.tir(), &budget, &most).ok());
+    let judged = most
+        .zip(reach)
+        .and_then(|(most, reach)| compare(surface, &reach, &most).ok());
     let told = told(sheet, runs, run, &shape).zip(studs(sheet));
     let told = told.and_then(|((basis, told), studs)| Some((basis, positions(&told, studs).ok()?)));
     let (basis, positions) = told.unzip();
-    let next = shape.as_ref().ok().map(|shape| {
-        let best = positions.as_ref().and_then(|all| all.first().copied());
-        next(&Known {
-            surface,
-            form: shape.form,
-            judged,
-            limit: most.map(|most| most.value()),
-            cleaned: run.setup.cleaned == Answer::Yes,
-            without_wobble: shape.fit.without_wobble(),
-            best: best.map(|best| (best, run.setup.stud.saturating_sub(1))),
-        })
-    });
+    let next = match (&shape, reach) {
+        (Ok(shape), Some(reach)) => {
+            let best = positions.as_ref().and_then(|all| all.first().copied());
+            let could_read_more = series.kept().count() < usize::from(MOST_PLACES);
+            next(&Known {
+                surface,
+                form: shape.form,
+                judged,
+                limit: most.map(|most| most.value()),
+                more_would_tell: could_read_more && reach.is_mostly_scatter(),
+                cleaned: run.setup.cleaned == Answer::Yes,
+                without_wobble: shape.fit.without_wobble(),
+                best: best.map(|best| (best, run.setup.stud.saturating_sub(1))),
+            })
+        }
+        _ => Next::ReadMore,
+    };
     Ok(Found {
         series,
         shape,
-        budget,
+        reach,
         limit,
         judged,
         positions,

@@ -1,16 +1,16 @@
 //! From the entries of a corner to its rotor under the micrometer, and what the trade says of it.
 
 use crate::job::entry::{Gauging, RunoutReading, ThicknessCard, ThicknessReading, What};
-use crate::job::runout::{USUAL_PLACES, runs};
+use crate::job::runout::{USUAL_PLACES, angle, place_angle, runs};
 use crate::job::sheet::Sheet;
 use crate::job::typed_card::CardSlip;
 use crate::trade::fastening::CardSource;
 use crate::trade::fastening::card::CardFault;
-use crate::trade::play::Budget;
-use crate::trade::play::conformity::Judged;
-use crate::trade::runout::{Bound, RotorNext, Surface, Thickness, ThicknessFault, next_of_rotor};
+use crate::trade::runout::{
+    Bound, Reach, RotorNext, Said, Surface, Thickness, ThicknessFault, Undetermined, next_of_rotor,
+};
 use crate::trade::vehicle::{Axle, Corner};
-use crate::units::{DecimalSlip, Length, LengthUnit, TypedLength};
+use crate::units::{Angle, DecimalSlip, Length, LengthUnit, TypedLength};
 
 /// One measurement of a rotor: its readings by place.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,6 +30,8 @@ pub struct Found<'a> {
     pub thickness: Thickness,
     /// The places with the thinnest and the thickest reading, from 1.
     pub ends: (u8, u8),
+    /// How much it varies beyond scatter, or why the places do not tell.
+    pub varies: Result<Reach, Undetermined>,
     /// Against the least thickness, if that was looked up.
     pub least: Option<Against<'a>>,
     /// Against the most variation, if that was looked up.
@@ -43,10 +45,8 @@ pub struct Found<'a> {
 pub struct Against<'a> {
     /// The limit.
     pub card: &'a ThicknessCard,
-    /// How sure the value is.
-    pub budget: Budget,
     /// What the comparison says; "over" is the bad side.
-    pub judged: Judged,
+    pub said: Said,
 }
 
 /// Why a typed number is no thickness.
@@ -100,13 +100,23 @@ impl Measurement<'_> {
             .filter_map(|reading| Some((reading.place, reading.thickness.as_ref()?.length())))
     }
 
-    /// The readings as a thickness.
+    /// The readings as a thickness, each at its angle.
     ///
     /// # Errors
     /// [`ThicknessFault`] where they are none.
-    pub fn thickness(&self) -> Result<Thickness, ThicknessFault> {
-        let readings = self.measured().map(|(_, thickness)| thickness);
+    pub fn thickness(&self, sheet: &Sheet, corner: Corner) -> Result<Thickness, ThicknessFault> {
+        let at = |place| angle_of(sheet, corner, self.gauging, place);
+        let readings = self.measured();
+        let readings = readings.map(|(place, thickness)| (at(place), thickness));
         Thickness::read(self.gauging.micrometer.division(), readings.collect())
+    }
+}
+
+/// The angle of a place: that of the runout where it has as many places, else its equal step.
+pub fn angle_of(sheet: &Sheet, corner: Corner, gauging: Gauging, place: u8) -> Angle {
+    match same_place(sheet, corner, gauging, place) {
+        Some(reading) => angle(reading),
+        None => place_angle(place, gauging.places),
     }
 }
 
@@ -141,17 +151,19 @@ pub fn found<'a>(
     corner: Corner,
     of: &Measurement,
 ) -> Result<Found<'a>, ThicknessFault> {
-    let thickness = of.thickness()?;
+    let thickness = of.thickness(sheet, corner)?;
+    let varies = thickness.variation();
     let against = |bound| {
         let card = sheet.thickness_limit(corner.axle(), bound)?;
-        Some(Against {
-            card,
-            budget: thickness.budget_of(bound),
-            judged: thickness.against(bound, card.value.length()),
-        })
+        let limit = card.value.length();
+        let said = match bound {
+            Bound::Least => Ok(thickness.is_thin(limit)),
+            Bound::Variation => varies.map(|reach| reach.against(limit)),
+        };
+        Some(Against { card, said })
     };
     let (least, variation) = (against(Bound::Least), against(Bound::Variation));
-    let judged = |against: &Option<Against>| against.as_ref().map(|it| it.judged);
+    let said = |against: &Option<Against>| against.as_ref().map(|it| it.said);
     let at = |wanted: Length| {
         let mut measured = of.measured();
         measured
@@ -160,7 +172,8 @@ pub fn found<'a>(
     };
     Ok(Found {
         ends: (at(thickness.thinnest()), at(thickness.thickest())),
-        next: next_of_rotor(judged(&least), judged(&variation)),
+        next: next_of_rotor(said(&least).and_then(Result::ok), said(&variation)),
+        varies,
         least,
         variation,
         thickness,

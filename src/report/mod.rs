@@ -19,6 +19,7 @@ mod old_part;
 mod owner;
 pub mod paper;
 pub mod plain;
+pub mod reach;
 pub mod reason;
 mod record;
 pub mod runout;

@@ -5,6 +5,7 @@ use super::Told;
 use super::block::{Block, Size};
 use super::cards::source_line;
 use super::measured::dial_rows;
+use super::reach::{how_sure, reach_line};
 use super::time::when;
 use crate::drawing::Drawing;
 use crate::drawing::polar::{Dot, Polar};
@@ -128,14 +129,13 @@ fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
 }
 
 fn says(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
-    let mut rows = vec![
+    let mut rows = found
+        .reach
+        .map_or_else(Vec::new, |reach| how_sure(told, &reach));
+    rows.extend([
         (face(told, FaceWord::Tir), told.both(found.series.tir(), 3)),
-        (
-            told.word(ReportWord::Combined),
-            told.both(found.budget.u_c, 4),
-        ),
         (face(told, FaceWord::Closure), closure(told, found)),
-    ];
+    ]);
     let mut blocks = Vec::new();
     match &found.shape {
         Ok(shape) => {
@@ -146,7 +146,11 @@ fn says(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
                 shape,
             )));
             rows.extend(waves(told, shape));
-            let alt = text::polar_alt(told.lang, &tir(told.format, found), shape.form);
+            let alt = text::polar_alt(
+                told.lang,
+                &runout(told.lang, told.format, found),
+                shape.form,
+            );
             blocks.push(Block::Drawing {
                 size: Size::Hand,
                 svg: polar(run, found, studs(told.sheet)).to_svg(&alt),
@@ -155,10 +159,8 @@ fn says(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
         Err(why) => blocks.push(Block::Sentence(text::undetermined(told.lang, *why))),
     }
     rows.extend(limit_rows(told, found));
-    if let Some(next) = found.next {
-        let next = text::next_at_face(told.lang, next).to_owned();
-        rows.push((face(told, FaceWord::Next), next));
-    }
+    let next = text::next_at_face(told.lang, found.next).to_owned();
+    rows.push((face(told, FaceWord::Next), next));
     blocks.push(Block::Rows(rows));
     blocks.extend(positions(told, run, found));
     blocks
@@ -208,10 +210,6 @@ fn limit_rows(told: &Told, found: &Found) -> Vec<(String, String)> {
             told.word(ReportWord::Source),
             source_line(told.lang, &card.source),
         ),
-        (
-            told.word(ReportWord::GuardBand),
-            told.both(found.budget.guard_band(), 4),
-        ),
     ];
     if let Some(judged) = found.judged {
         let percent = told.format.number(100.0 * judged.conformance, 1);
@@ -238,12 +236,13 @@ fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
     let rows = positions.iter().map(|position| {
         let name = text::hole_on_stud(told.lang, position.stud + 1);
         let sure = told.format.length(position.wobble.u_of_reach(), 4).line();
+        let expected = told.both(position.expected(), 3);
         let note = if position.stud == now {
             face(told, FaceWord::Now)
         } else {
             String::new()
         };
-        vec![name, told.both(position.reach(), 3), sure, note]
+        vec![name, expected, sure, note]
     });
     let rows = rows.collect();
     let head = vec![
@@ -280,9 +279,13 @@ pub(super) fn limit_line(told: &Told, card: &RunoutCard) -> String {
     format!("{}, {of}: {most}", face(told, FaceWord::LimitTitle))
 }
 
-/// The total reading in the reader's unit.
-pub fn tir(format: Format, found: &Found) -> String {
-    format.length(found.series.tir(), 3).line()
+/// The runout with its interval in the reader's unit; the total reading where it cannot be told.
+pub fn runout(lang: Lang, format: Format, found: &Found) -> String {
+    let line = |length| format.length(length, 3).line();
+    match &found.reach {
+        Some(reach) => reach_line(lang, format, reach),
+        None => line(found.series.tir()),
+    }
 }
 
 /// The answer of a run in one sentence.
@@ -293,7 +296,7 @@ pub fn answer(lang: Lang, format: Format, found: &Found, shape: &Shape) -> Strin
         }
         _ => text::face(lang, FaceWord::NoLimitTail).to_owned(),
     };
-    text::run_answer(lang, &tir(format, found), shape.form, &against)
+    text::run_answer(lang, &runout(lang, format, found), shape.form, &against)
 }
 
 /// Where it is highest and between which studs, or that it is too small to say.

@@ -4,6 +4,7 @@
 use super::Told;
 use super::block::{Block, Size};
 use super::cards::source_line;
+use super::reach::reach_line;
 use super::runout::{degrees, place_angle};
 use super::time::when;
 use crate::drawing::Drawing;
@@ -11,8 +12,9 @@ use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::Key;
 use crate::job::Sheet;
 use crate::job::entry::{Gauging, ThicknessCard, ThicknessReading};
-use crate::job::runout::place_angle as equal_angle;
-use crate::job::thickness::{Against, Found, Measurement, found, measurements, same_place};
+use crate::job::thickness::{
+    Against, Found, Measurement, angle_of, found, measurements, same_place,
+};
 use crate::text::{self, FaceWord, Lang, ReportWord, ThickWord};
 use crate::trade::runout::{Bound, Micrometer};
 use crate::trade::vehicle::{Axle, Corner};
@@ -97,24 +99,28 @@ fn says(told: &Told, found: &Found) -> Vec<Block> {
             told.both(of.budget_of_thinnest().u_c, 4),
         ),
         row(ThickWord::Thickest, both(format, of.thickest())),
-        row(ThickWord::Variation, told.both(of.variation(), 3)),
-        row(
-            ThickWord::UncertainVariation,
-            told.both(of.budget_of_variation().u_c, 4),
-        ),
+        row(ThickWord::Range, told.both(of.range(), 3)),
     ];
+    if let Ok(reach) = &found.varies {
+        rows.push(row(ThickWord::Variation, reach_line(lang, format, reach)));
+        rows.push(row(ThickWord::UncertainVariation, told.both(reach.u(), 4)));
+    }
     let limits = [
         (Bound::Least, &found.least),
         (Bound::Variation, &found.variation),
     ];
     for (bound, against) in limits {
         rows.extend(limit_rows(told, bound, against.as_ref()));
+        if bound == Bound::Least && against.is_some() {
+            let band = of.budget_of_thinnest().guard_band();
+            rows.push((told.word(ReportWord::GuardBand), told.both(band, 4)));
+        }
     }
     let next = text::next_of_rotor(lang, found.next).to_owned();
     rows.push((text::face(lang, FaceWord::Next).to_owned(), next));
     let answers = answers(lang, format, found);
     let mut blocks: Vec<Block> = answers.into_iter().map(Block::Sentence).collect();
-    let variation = length(format, of.variation());
+    let variation = length(format, of.range());
     blocks.push(Block::Drawing {
         size: Size::Wide,
         svg: drawing(lang, format, found).to_svg(&text::thickness_alt(lang, &variation)),
@@ -130,39 +136,46 @@ fn limit_rows(told: &Told, bound: Bound, against: Option<&Against>) -> Vec<(Stri
         let none = text::face(told.lang, FaceWord::NoLimit).to_owned();
         return vec![(name, none)];
     };
-    let percent = told.format.number(100.0 * against.judged.conformance, 1);
-    vec![
+    let mut rows = vec![
         (name, printed(told.lang, told.format, against.card)),
         (
             told.word(ReportWord::Source),
             source_line(told.lang, &against.card.source),
         ),
-        (
-            told.word(ReportWord::GuardBand),
-            told.both(against.budget.guard_band(), 4),
-        ),
-        (
+    ];
+    if let Ok(judged) = against.said {
+        let percent = told.format.number(100.0 * judged.conformance, 1);
+        rows.push((
             text::face(told.lang, FaceWord::Probability).to_owned(),
             format!("{percent}\u{a0}%"),
-        ),
-    ]
+        ));
+    }
+    rows
 }
 
 /// What a measurement says in two sentences: how thin, and how even.
 pub fn answers(lang: Lang, format: Format, found: &Found) -> Vec<String> {
     let of = &found.thickness;
     let limit = |against: &Against| format.typed(&against.card.value).line();
-    let least = found.least.as_ref().map_or_else(
-        || text::thick(lang, ThickWord::NoLeast).to_owned(),
-        |it| text::against_least(lang, it.judged.result, &limit(it)),
-    );
-    let varies = found.variation.as_ref().map_or_else(
-        || text::thick(lang, ThickWord::NoVariation).to_owned(),
-        |it| text::against_limit(lang, it.judged.result, &limit(it)),
-    );
+    let least = found.least.as_ref().and_then(|it| {
+        let judged = it.said.ok()?;
+        Some(text::against_least(lang, judged.result, &limit(it)))
+    });
+    let least = least.unwrap_or_else(|| text::thick(lang, ThickWord::NoLeast).to_owned());
+    let variation = found.variation.as_ref().and_then(|it| {
+        let judged = it.said.ok()?;
+        Some(text::against_limit(lang, judged.result, &limit(it)))
+    });
+    let variation =
+        variation.unwrap_or_else(|| text::thick(lang, ThickWord::NoVariation).to_owned());
+    let varies = match &found.varies {
+        Ok(reach) => text::varies_by(lang, &reach_line(lang, format, reach), &variation),
+        Err(why) => text::undetermined(lang, *why),
+    };
+    let thinnest = length(format, of.thinnest());
     vec![
-        text::thinnest_at(lang, &length(format, of.thinnest()), found.ends.0, &least),
-        text::varies_by(lang, &format.length(of.variation(), 3).line(), &varies),
+        text::thinnest_at(lang, &thinnest, found.ends.0, &least),
+        varies,
     ]
 }
 
@@ -198,7 +211,7 @@ pub fn typed(lang: Lang, format: Format, reading: &ThicknessReading) -> String {
 pub fn angle(format: Format, sheet: &Sheet, corner: Corner, gauging: Gauging, place: u8) -> String {
     match same_place(sheet, corner, gauging, place) {
         Some(reading) => place_angle(format, reading),
-        None => degrees(format, equal_angle(place, gauging.places)),
+        None => degrees(format, angle_of(sheet, corner, gauging, place)),
     }
 }
 
@@ -229,17 +242,20 @@ pub fn drawing(lang: Lang, format: Format, found: &Found) -> Drawing {
     };
     let of = &found.thickness;
     let at = |length: Length| length.in_unit(unit);
-    let over = of.readings().iter();
+    let over = of.readings();
     let over: Vec<f64> = over.map(|one| at(one.minus(of.thinnest()))).collect();
-    let half = of.budget_of_variation().expanded95;
-    let band = super::scale::interval(of.variation(), half, unit);
+    let band = found.varies.as_ref().ok().map(|reach| {
+        let (low, high) = reach.interval();
+        (at(low), at(high))
+    });
+    let reaches = band.map_or_else(|| at(of.range()), |(_, high)| high.max(at(of.range())));
     let limit = found.variation.as_ref().map(|against| {
         let card = &against.card.value;
         let value = format.typed(card).line();
         let source = crate::trade::play::LimitSource::Maker;
         (at(card.length()), text::limit_name(lang, &value, source))
     });
-    let highest = limit.as_ref().map_or(band.1, |(at, _)| band.1.max(*at));
+    let highest = limit.as_ref().map_or(reaches, |(at, _)| reaches.max(*at));
     let places = strip::ticks(0.0, highest);
     let labels = super::scale::labels(format, &places);
     let ticks: Vec<Tick> = places
@@ -250,7 +266,7 @@ pub fn drawing(lang: Lang, format: Format, found: &Found) -> Drawing {
     let rows = [Row {
         label: "",
         rounds: &over,
-        band: Some(band),
+        band,
     }];
     Strip {
         ticks: &ticks,

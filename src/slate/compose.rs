@@ -20,19 +20,20 @@ pub struct Pen {
     pub offset_min: i32,
     /// When it was done, if another time was told.
     pub told: Option<i64>,
-    /// Ten random bytes; the last makes way for the place within the tap.
+    /// Ten random bytes; the last two make way for the place within the tap.
     pub chance: [u8; 10],
 }
 
 /// The entries of one tap, each after the one before it, the first after the heads of the sheet.
 ///
 /// Ids are UUIDs of version 7 (RFC 9562): 48 bits of milliseconds, then chance. The entries of one
-/// tap share their time and their chance; the last byte is the place within the tap.
+/// tap share their time and their chance; the last two bytes are the place within the tap. Beyond
+/// 65 535 entries an id would stand twice, which a store refuses.
 pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> Vec<Entry> {
     let mut after = heads.to_vec();
     let mut entries = Vec::with_capacity(whats.len());
-    for (place, what) in (0_u8..).zip(whats) {
-        let id = id(pen, place);
+    for (place, what) in (0_u64..).zip(whats) {
+        let id = id(pen, u16::try_from(place).unwrap_or(u16::MAX));
         entries.push(Entry {
             id: id.clone(),
             log: log.clone(),
@@ -43,7 +44,7 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> V
             },
             by: pen.by.clone(),
             device: pen.device.clone(),
-            n: pen.n.saturating_add(u64::from(place)),
+            n: pen.n.saturating_add(place),
             after: std::mem::replace(&mut after, vec![id]),
             what,
         });
@@ -53,13 +54,13 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> V
 
 /// The identity of a new log, made as an entry's is.
 pub fn log_id(pen: &Pen) -> LogId {
-    LogId(id(pen, u8::MAX).0)
+    LogId(id(pen, u16::MAX).0)
 }
 
-fn id(pen: &Pen, place: u8) -> EntryId {
+fn id(pen: &Pen, place: u16) -> EntryId {
     let mut chance = pen.chance;
-    if let Some(last) = chance.last_mut() {
-        *last = place;
+    if let Some(last) = chance.last_chunk_mut() {
+        *last = place.to_be_bytes();
     }
     let ms = u64::try_from(pen.utc_ms).unwrap_or(0);
     EntryId(
@@ -97,6 +98,6 @@ pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
 /// stands still or was set back.
 fn tap_of(entry: &Entry) -> (i64, &str) {
     let id = entry.id.0.as_str();
-    let place = id.len().saturating_sub(2);
+    let place = id.len().saturating_sub(4);
     (entry.at.utc_ms, id.get(..place).unwrap_or(id))
 }

@@ -335,7 +335,11 @@ spoken! {
     /// A place whose angle is asked for.
     runout::place_where(place: u8, places: u8) -> String;
     /// The answer of a run in one sentence: how far, what it looks like, what it says.
-    runout::run_answer(tir: &str, form: Form, against: &str) -> String;
+    runout::run_answer(runout: &str, form: Form, against: &str) -> String;
+    /// The two ends of an interval.
+    runout::from_to(low: &str, high: &str) -> String;
+    /// A value with the two ends of its 95 % interval.
+    runout::with_interval(value: &str, low: &str, high: &str) -> String;
     /// What a run-out says against its limit.
     runout::against_limit(result: Guarded, limit: &str) -> String;
     /// Where it is highest, and between which studs.

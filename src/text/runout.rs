@@ -73,6 +73,12 @@ face_words! {
     Skipped,
     /// Counts.
     Counts,
+    /// The runout itself.
+    Runout,
+    /// The two ends of its interval.
+    Interval,
+    /// The part of the uncertainty that scatter makes.
+    OfScatter,
     /// Total indicator reading.
     Tir,
     /// Mean.

@@ -35,6 +35,8 @@ pub enum ThickWord {
     UncertainThinnest,
     /// How sure the variation is.
     UncertainVariation,
+    /// Thickest less thinnest reading.
+    Range,
     /// The order of the next steps is common practice.
     Common,
     /// Keep this reading.
@@ -60,6 +62,7 @@ impl ThickWord {
         Self::NoVariation,
         Self::UncertainThinnest,
         Self::UncertainVariation,
+        Self::Range,
         Self::Common,
         Self::Keep,
     ];

@@ -13,8 +13,8 @@ use hubslate::trade::play::{
     Budget, Dial, Divisions, IndicatorError, Limit, ReadingSet, RigFacts, Round, Way, compare,
 };
 use hubslate::trade::runout::{
-    Arrow, Form, RunoutLimit, Series, Studs, Surface, Told, budget, compare as compare_runout,
-    positions, shape,
+    Arrow, Form, RunoutLimit, Series, Studs, Surface, Told, compare as compare_runout, positions,
+    reach, shape,
 };
 use hubslate::units::{Angle, AngleUnit, Length, LengthUnit};
 
@@ -78,9 +78,9 @@ fn runout() {
     let series = Series::equally_spaced(Dial::HUNDREDTH_MM, &needles).unwrap();
     let shape = shape(&series).unwrap();
     assert_eq!(shape.form, Form::Wobble);
-    let sure = budget(&series, IndicatorError::OneDivision);
+    let told = reach(&series, shape.moves, IndicatorError::OneDivision).unwrap();
     let limit = RunoutLimit::maker(Surface::Rotor, mm(0.05)).unwrap();
-    black_box(compare_runout(Surface::Rotor, series.tir(), &sure, &limit).unwrap());
+    black_box(compare_runout(Surface::Rotor, &told, &limit).unwrap());
     let other = Arrow::known(
         mm(0.03),
         Angle::new(40.0, AngleUnit::Degree).unwrap(),

@@ -39,7 +39,7 @@ pub fn computed(row: &Row) -> Option<Value> {
     })
 }
 
-/// The id that a tap with the row's chance gives. The last byte of an id is the place of its
+/// The id that a tap with the row's chance gives. The last two bytes of an id are the place of its
 /// entry within the tap, so that the tap is made long enough to reach the row's.
 fn uuid(row: &Row) -> String {
     let bits = |name| u64::from_str_radix(row.text(name), 16).unwrap();
@@ -56,7 +56,7 @@ fn uuid(row: &Row) -> String {
         told: None,
         chance,
     };
-    let notes = vec![What::Said(String::new()); 1 + usize::from(b[7])];
+    let notes = vec![What::Said(String::new()); 1 + usize::from(u16::from_be_bytes([b[6], b[7]]))];
     let entries = compose(&LogId(String::new()), &[], &pen, notes);
     entries.last().unwrap().id.0.clone()
 }

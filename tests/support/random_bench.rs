@@ -64,7 +64,7 @@ impl RandomJob {
             hub,
             rotor,
             warp,
-            noise: self.chance.of(&[1, 4, 4, 12, 40]),
+            noise: self.chance.of(&[1, 1, 4, 4, 12, 40]),
             bump: self.chance.of(&[0.0, 0.0, 0.0, 7.0, -7.0]),
         };
         let cleaned = self.chance.of(&[Answer::Yes, Answer::Yes, Answer::No]);
@@ -76,7 +76,7 @@ impl RandomJob {
                     Surface::Rotor,
                     Surface::Pilot,
                 ]),
-                places: self.chance.of(&[4, 6, 8, 8, 12]),
+                places: self.chance.of(&[4, 5, 8, 8, 12, 24]),
                 stud: u8::try_from(1 + self.chance.below(4)).unwrap(),
                 cleaned,
             };
@@ -175,7 +175,7 @@ impl RandomJob {
                 })]);
             }
         }
-        let places = self.chance.of(&[4, 8, 12]);
+        let places = self.chance.of(&[4, 5, 8, 12]);
         let uneven = self.chance.of(&[1, 10, 60]);
         let last = if self.chance.often(90) { places } else { 3 };
         for place in 1..=last {

@@ -23,7 +23,12 @@ const IMPURE: [&str; 15] = [
 
 /// A day without a clock or a zone is a value; nothing else of chrono is let in.
 fn is_a_day(line: &str) -> bool {
-    ["use chrono::NaiveDate;", "use chrono::{Days, NaiveDate};"].contains(&line.trim())
+    let days = [
+        "use chrono::NaiveDate;",
+        "use chrono::{Days, NaiveDate};",
+        "use chrono::{Months, NaiveDate};",
+    ];
+    days.contains(&line.trim())
 }
 
 fn purity(path: &str, text: &str) -> Vec<String> {

@@ -7,9 +7,7 @@ use serde_json::{Value, json};
 use super::numbers::mm;
 use crate::job::Sheet;
 use crate::job::runout::{Basis, Found, Run, found, runs};
-use crate::trade::play::Budget;
-use crate::trade::play::conformity::Judged;
-use crate::trade::runout::{Arrow, Position, SeriesFault, Shape, Undetermined};
+use crate::trade::runout::{Arrow, Position, Reach, Said, SeriesFault, Shape, Undetermined};
 use crate::trade::vehicle::Corner;
 use crate::units::{Angle, AngleUnit, Length};
 
@@ -49,23 +47,32 @@ fn says(found: &Found) -> Value {
         "closure": found.series.closure().map(mm),
         "shape": shape,
         "undetermined": undetermined,
-        "against": against(
-            &found.budget,
-            found.limit.map(|card| card.most.length()),
-            found.judged,
-        ),
+        "runout": found.reach.as_ref().map(reach),
+        "against": against(found.limit.map(|card| card.most.length()), found.judged.map(Ok)),
         "basis": found.basis.map(Basis::code),
         "positions": found.positions.as_deref().map(positions),
         "best": best.map(|best| best.stud + 1),
-        "next": found.next.map(|next| next.code()),
+        "next": found.next.code(),
     })
 }
 
-/// How sure a value is, and how it stands to its limit.
-pub(super) fn against(budget: &Budget, limit: Option<Length>, judged: Option<Judged>) -> Value {
+/// A runout or a variation, freed of scatter, with its 95 % interval.
+pub(super) fn reach(reach: &Reach) -> Value {
+    let (low, high) = reach.interval();
     json!({
-        "u": mm(budget.u_c),
-        "g": budget.g,
+        "read": mm(reach.read()),
+        "u": mm(reach.u()),
+        "dof": reach.dof(),
+        "estimate": mm(reach.estimate()),
+        "low": mm(low),
+        "high": mm(high),
+    })
+}
+
+/// How a value stands to its limit.
+pub(super) fn against(limit: Option<Length>, said: Option<Said>) -> Value {
+    let judged = said.and_then(Result::ok);
+    json!({
         "limit": limit.map(mm),
         "conformity": judged.map(|judged| judged.result.code()),
         "conformance": judged.map(|judged| judged.conformance),
@@ -125,9 +132,10 @@ const fn fault_code(fault: SeriesFault) -> &'static str {
     }
 }
 
-const fn why_open(why: Undetermined) -> &'static str {
+pub(super) const fn why_open(why: Undetermined) -> &'static str {
     match why {
         Undetermined::Rank { .. } => "rank",
         Undetermined::Bunched { .. } => "bunched",
+        Undetermined::NoSpare { .. } => "no_spare",
     }
 }

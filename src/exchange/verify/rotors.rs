@@ -4,11 +4,11 @@
 
 use serde_json::{Value, json};
 
-use super::faces::against;
+use super::faces::{against, reach, why_open};
 use super::numbers::mm;
 use crate::job::Sheet;
 use crate::job::thickness::{Against, Found, Measurement, found, measurements};
-use crate::trade::runout::{Bound, ThicknessFault};
+use crate::trade::runout::ThicknessFault;
 use crate::trade::vehicle::Corner;
 
 /// Every measurement of every corner, in order.
@@ -35,19 +35,21 @@ fn of(sheet: &Sheet, corner: Corner, one: &Measurement) -> Value {
 }
 
 fn says(found: &Found) -> Value {
-    let bound = |bound: Bound, told: Option<&Against>| {
+    let bound = |told: Option<&Against>| {
         let limit = told.map(|told| told.card.value.length());
-        let judged = told.map(|told| told.judged);
-        against(&found.thickness.budget_of(bound), limit, judged)
+        against(limit, told.map(|told| told.said))
     };
     json!({
         "thinnest": mm(found.thickness.thinnest()),
         "thickest": mm(found.thickness.thickest()),
-        "varies": mm(found.thickness.variation()),
+        "range": mm(found.thickness.range()),
+        "u_of_thinnest": mm(found.thickness.budget_of_thinnest().u_c),
+        "varies": found.varies.as_ref().ok().map(reach),
+        "undetermined": found.varies.as_ref().err().map(|why| why_open(*why)),
         "thinnest_at": found.ends.0,
         "thickest_at": found.ends.1,
-        "least": bound(Bound::Least, found.least.as_ref()),
-        "variation": bound(Bound::Variation, found.variation.as_ref()),
+        "least": bound(found.least.as_ref()),
+        "variation": bound(found.variation.as_ref()),
         "next": found.next.code(),
     })
 }

@@ -99,7 +99,7 @@ fn the_next_place_is_the_first_that_was_neither_read_nor_skipped() {
         refused.shape,
         Err(Undetermined::Rank { rank: 2, needed: 3 })
     ));
-    assert_eq!(refused.next, None);
+    assert_eq!((refused.next, refused.reach), (Next::ReadMore, None));
 }
 
 #[test]
@@ -108,7 +108,7 @@ fn without_a_limit_nothing_is_judged() {
     let runs = runs(&sheet, LEFT);
     let found = found(&sheet, &runs, &runs[0]).unwrap();
     assert_eq!((found.limit, found.judged), (None, None));
-    assert_eq!(found.next, Some(Next::LookUp));
+    assert_eq!(found.next, Next::LookUp);
     assert_eq!(found.positions, None);
 }
 
@@ -125,6 +125,30 @@ fn source(document: &str) -> CardSource {
 fn limit(surface: Surface, value: &str) -> Vec<What> {
     let card = limit_card(surface, value, LengthUnit::Millimetre, source("Book"));
     vec![What::RunoutLimit(card.unwrap())]
+}
+
+// Four needles that scatter two divisions: no verdict and no part, whatever the limit is.
+#[test]
+fn too_few_places_ask_for_more_and_judge_nothing() {
+    for needles in [["0", "2", "1", "99"], ["0", "12", "1", "90"]] {
+        let read = run(1, setup(Surface::Rotor, 1), &needles);
+        let sheet = job(vec![read, limit(Surface::Rotor, "0.01")]);
+        let runs = runs(&sheet, LEFT);
+        let found = found(&sheet, &runs, &runs[0]).unwrap();
+        assert_eq!(found.shape, Err(Undetermined::NoSpare { more: 1 }));
+        assert_eq!((found.judged, found.next), (None, Next::ReadMore));
+    }
+}
+
+#[test]
+fn five_places_of_scatter_name_no_new_part() {
+    // A wobble and a warp meet these five needles exactly.
+    let needles = ["0", "5", "1", "4", "0"];
+    let read = run(1, setup(Surface::HubFace, 1), &needles);
+    let sheet = job(vec![read, limit(Surface::HubFace, "0.02")]);
+    let runs = runs(&sheet, LEFT);
+    let found = found(&sheet, &runs, &runs[0]).unwrap();
+    assert_eq!(found.next, Next::ReadMore);
 }
 
 #[test]
@@ -145,7 +169,7 @@ fn a_rotor_read_in_two_positions_is_known_on_every_stud() {
     assert_eq!(found(&sheet, &runs, &runs[0]).unwrap().positions, None);
     assert_eq!(
         found(&sheet, &runs, &runs[0]).unwrap().next,
-        Some(Next::ReadTurned)
+        Next::ReadTurned
     );
     let last = found(&sheet, &runs, &runs[1]).unwrap();
     assert_eq!(last.judged.unwrap().result, Guarded::ProvenOut);
@@ -153,7 +177,7 @@ fn a_rotor_read_in_two_positions_is_known_on_every_stud() {
     assert_eq!(positions.len(), 5);
     let reach = |index: usize| positions[index].reach().mm();
     assert!((reach(0) - reach(4)).abs() < 1e-9);
-    assert_eq!(last.next, Some(Next::Plate));
+    assert_eq!(last.next, Next::Plate);
 }
 
 #[test]

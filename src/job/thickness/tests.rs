@@ -61,13 +61,15 @@ fn the_next_place_is_the_first_that_was_neither_measured_nor_skipped() {
 
 #[test]
 fn both_limits_judge_and_only_those_of_the_axle() {
-    let mut whats = measure(1, FINE, &["22.010", "22.018", "22.031", "22.022"]);
+    let six = Gauging { places: 6, ..FINE };
+    let wave = ["22.030", "22.025", "22.015", "22.010", "22.015", "22.025"];
+    let mut whats = measure(1, six, &wave);
     let sheet_of = |whats: &[What]| sheet(whats);
     let none = sheet_of(&whats);
     let all = measurements(&none, LEFT);
     let bare = found(&none, LEFT, &all[0]).unwrap();
     assert_eq!((&bare.least, &bare.variation), (&None, &None));
-    assert_eq!((bare.next, bare.ends), (RotorNext::LookUp, (1, 3)));
+    assert_eq!((bare.next, bare.ends), (RotorNext::LookUp, (4, 1)));
 
     whats.push(limit(Axle::Rear, Bound::Least, "25"));
     whats.push(limit(Axle::Front, Bound::Least, "21.9"));
@@ -75,8 +77,11 @@ fn both_limits_judge_and_only_those_of_the_axle() {
     let told = sheet_of(&whats);
     let all = measurements(&told, LEFT);
     let both = found(&told, LEFT, &all[0]).unwrap();
-    assert_eq!(both.least.unwrap().judged.result, Guarded::ProvenIn);
-    assert_eq!(both.variation.unwrap().judged.result, Guarded::ProvenOut);
+    assert_eq!(both.least.unwrap().said.unwrap().result, Guarded::ProvenIn);
+    assert_eq!(
+        both.variation.unwrap().said.unwrap().result,
+        Guarded::ProvenOut
+    );
     assert_eq!(both.next, RotorNext::Machine);
 
     whats.push(limit(Axle::Front, Bound::Least, "22.2"));
@@ -99,7 +104,9 @@ fn a_micrometer_in_inches_tells_the_same() {
     let all = measurements(&sheet, LEFT);
     let found = found(&sheet, LEFT, &all[0]).unwrap();
     assert!((found.thickness.thinnest().mm() - 22.0091).abs() < 1e-9);
-    assert!((found.thickness.variation().mm() - 0.020_32).abs() < 1e-9);
+    assert!((found.thickness.range().mm() - 0.020_32).abs() < 1e-9);
+    // One of four readings is to spare: that tells no variation from scatter.
+    assert_eq!(found.varies, Err(Undetermined::NoSpare { more: 1 }));
     assert_eq!(found.ends, (1, 3));
 }
 

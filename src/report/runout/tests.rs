@@ -72,7 +72,10 @@ fn every_reading_the_wave_and_the_missing_limit_are_told() {
         &[
             "Run-out",
             "Run 1: Rotor on the hub",
-            "0.060\u{a0}mm in all, a wobble, high on one side: no limit looked up.",
+            "Total indicator reading, scatter and all\n0.060\u{a0}mm",
+            "Runout, scatter taken out",
+            "95 % interval",
+            "), a wobble, high on one side: no limit looked up.",
             "No limit looked up.",
             "High 90° on from stud 1",
             "Look up the maker's limit.",
@@ -126,6 +129,28 @@ fn a_limit_stands_with_its_source_and_the_positions_best_first() {
     );
     let at = |stud: u8| text.find(&format!("Hole 1 on stud {stud}\n")).unwrap();
     assert!(at(2) < at(1));
+}
+
+#[test]
+fn too_few_places_ask_for_more_and_print_no_verdict() {
+    let mut job = sample::finished(None);
+    let most = limit_card(
+        Surface::Rotor,
+        "0.01",
+        LengthUnit::Millimetre,
+        sample::source(3),
+    );
+    job.tap(vec![What::RunoutLimit(most.unwrap())]);
+    run(&mut job, 1, 1, &["0", "5", "1", "96"]);
+    let text = text(&job);
+    says(
+        &text,
+        &[
+            "Measure more places: 1 more at least.",
+            "read again at more places",
+        ],
+    );
+    assert!(!text.contains("its limit of") && !text.contains("new part"));
 }
 
 #[test]

@@ -19,7 +19,7 @@ const METRIC: Format = Format {
 fn measure(job: &mut Job, numbers: &[&str]) {
     let gauging = Gauging {
         micrometer: Micrometer::ThousandthMm,
-        places: 4,
+        places: 6,
     };
     let corner = job.sheet().corners()[0];
     for (number, place) in numbers.iter().zip(1..) {
@@ -32,6 +32,9 @@ fn measure(job: &mut Job, numbers: &[&str]) {
         job.tap(vec![at.kept(number).unwrap_or_else(|_| at.skipped())]);
     }
 }
+
+/// 22.020 mm and a wave of 0.010 mm, by the cosines of sixths of a turn.
+const WAVE: [&str; 6] = ["22.030", "22.025", "22.015", "22.010", "22.015", "22.025"];
 
 fn text(job: &Job, format: Format) -> String {
     let report = Report::of(&job.sheet(), Lang::English, format, &Reader::default());
@@ -56,22 +59,24 @@ fn a_job_without_a_measurement_says_nothing_of_thickness() {
 fn every_reading_stands_as_typed_and_missing_limits_are_told() {
     let mut job = sample::finished(None);
     measure(&mut job, &["22.010", "22.018", "", "22.031"]);
-    let fault = "3 places were measured. A variation is looked for at 4 at least.";
+    let fault = "3 places were measured. 4 at least tell the thinnest, 5 a variation.";
     says(
         &text(&job, METRIC),
         &[
             "Rotor thickness",
-            "3\n180°\nskipped",
+            "3\n120°\nskipped",
             "22.010\u{a0}mm",
             fault,
         ],
     );
-    measure(&mut job, &["22.010", "22.018", "22.022", "22.031"]);
+    measure(&mut job, &WAVE);
     says(
         &text(&job, METRIC),
         &[
-            "Thinnest 22.010\u{a0}mm, at place 1: least thickness not looked up.",
-            "It varies by 0.021\u{a0}mm: limit not looked up.",
+            "Thinnest 22.010\u{a0}mm, at place 4: least thickness not looked up.",
+            "It varies by 0.020\u{a0}mm (95\u{a0}% from ",
+            "): limit not looked up.",
+            "Thickest less thinnest, scatter and all\n0.020\u{a0}mm",
             "What is the micrometer's step?\n0.001\u{a0}mm",
             "Look up the maker's least thickness and most variation.",
         ],
@@ -89,12 +94,12 @@ fn limits_stand_with_their_source_and_what_they_say() {
         let card = limit_card(of, value, LengthUnit::Millimetre, sample::source(3));
         job.tap(vec![What::ThicknessLimit(card.unwrap())]);
     }
-    measure(&mut job, &["22.010", "22.018", "22.022", "22.031"]);
+    measure(&mut job, &WAVE);
     says(
         &text(&job, METRIC),
         &[
             "below its least thickness of 22.2\u{a0}mm, proven.",
-            "over its limit of 0.017\u{a0}mm, not proven.",
+            "over its limit of 0.017\u{a0}mm, proven.",
             "Workshop data 12",
             "Too thin to go back on the road",
             "Probability that it is within the limit",

@@ -41,7 +41,10 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::FromFirst => "From the first place",
         FaceWord::Skipped => "skipped",
         FaceWord::Counts => "Counts",
-        FaceWord::Tir => "Total indicator reading",
+        FaceWord::Tir => "Total indicator reading, scatter and all",
+        FaceWord::Runout => "Runout, scatter taken out",
+        FaceWord::Interval => "95 % interval",
+        FaceWord::OfScatter => "Of this, scatter of the readings",
         FaceWord::Mean => "Mean",
         FaceWord::Wobble => "Wobble, once a turn",
         FaceWord::Warp => "Warp, twice a turn",
@@ -152,13 +155,16 @@ pub(in crate::text) fn form(form: Form) -> &'static str {
         Form::Warp => "a warp, high twice a turn",
         Form::Bump => "one place stands up: dirt or a burr",
         Form::Hollow => "one place lies low: a stud hole or a pit",
-        Form::Uneven => "uneven, no one shape",
+        Form::Uneven => "no one shape: scatter, or rust all round",
     }
 }
 
 pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
     match next {
         Next::LookUp => "Look up the maker's limit.",
+        Next::ReadMore => {
+            "It cannot be told from these readings. Check dial and base, then read again at more places."
+        }
         Next::GoOn => "Go on with the work.",
         Next::Clean => "Clean both faces to bare metal, then read again.",
         Next::ReadTurned => {
@@ -204,6 +210,9 @@ pub(in crate::text) fn undetermined(why: Undetermined) -> String {
         Undetermined::Bunched { .. } => {
             "The places stand too close together. Read more, spread round the face.".to_owned()
         }
+        Undetermined::NoSpare { more } => format!(
+            "Too few readings to tell runout from scatter. Measure more places: {more} more at least."
+        ),
     }
 }
 
@@ -219,8 +228,16 @@ pub(in crate::text) fn place_where(place: u8, places: u8) -> String {
     format!("Place {place} of {places}: at which angle?")
 }
 
-pub(in crate::text) fn run_answer(tir: &str, of: Form, against: &str) -> String {
-    format!("{tir} in all, {}: {against}", form(of))
+pub(in crate::text) fn run_answer(runout: &str, of: Form, against: &str) -> String {
+    format!("Runout {runout}, {}: {against}", form(of))
+}
+
+pub(in crate::text) fn from_to(low: &str, high: &str) -> String {
+    format!("{low} to {high}")
+}
+
+pub(in crate::text) fn with_interval(value: &str, low: &str, high: &str) -> String {
+    format!("{value} (95\u{a0}% from {low} to {high})")
 }
 
 pub(in crate::text) fn against_limit(result: Guarded, limit: &str) -> String {

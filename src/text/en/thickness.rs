@@ -27,8 +27,9 @@ pub(in crate::text) fn thick(word: ThickWord) -> &'static str {
         ThickWord::NoVariation => "limit not looked up.",
         ThickWord::UncertainThinnest => "Standard uncertainty, thinnest",
         ThickWord::UncertainVariation => "Standard uncertainty, variation",
+        ThickWord::Range => "Thickest less thinnest, scatter and all",
         ThickWord::Common => {
-            "The order of the next steps is common practice, no source. The micrometer's error is taken as 4 \u{b5}m without a certificate."
+            "The order of the next steps is common practice, no source. Without a certificate the micrometer's error is taken as 4 \u{b5}m (ISO 3611:1978, up to 50 mm; from memory)."
         }
         ThickWord::Keep => "Keep",
     }
@@ -60,7 +61,7 @@ pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
         RotorNext::LookUp => "Look up the maker's least thickness and most variation.",
         RotorNext::GoOn => "Thick enough and even: go on with the work.",
         RotorNext::MeasureAgain => {
-            "Too near a limit to prove it. Clean both sides, check the zero, measure again; a finer micrometer proves more."
+            "Too near a limit to prove it. Clean both sides, check the zero, measure again at more places; a finer micrometer proves more."
         }
         RotorNext::Machine => {
             "It varies too much. Read the run-out of hub and rotor first; then the rotor is machined where enough is left above its least thickness, or a new one fitted."
@@ -74,7 +75,7 @@ pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
 pub(in crate::text) fn thickness_fault(fault: ThicknessFault) -> String {
     match fault {
         ThicknessFault::TooFew { given } => {
-            format!("{given} places were measured. A variation is looked for at 4 at least.")
+            format!("{given} places were measured. 4 at least tell the thinnest, 5 a variation.")
         }
         ThicknessFault::TooMany { given } => {
             format!("{given} readings are more than go round a rotor.")

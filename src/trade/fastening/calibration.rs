@@ -1,6 +1,6 @@
 //! When a torque wrench is due to be checked again, and how far off it may be.
 
-use chrono::{Days, NaiveDate};
+use chrono::{Months, NaiveDate};
 
 use crate::units::Torque;
 
@@ -44,10 +44,10 @@ pub enum CheckDue {
 
 /// The day by which a wrench checked on `checked` is checked again.
 ///
-/// A year is taken as 365 days: in a leap year it is due a day early, which harms nobody.
+/// Calendar months: the same day of the month, or the last one where the month is shorter.
 pub fn check_by(checked: NaiveDate) -> NaiveDate {
     checked
-        .checked_add_days(Days::new(u64::from(MONTHS) * 365 / 12))
+        .checked_add_months(Months::new(MONTHS))
         .unwrap_or(NaiveDate::MAX)
 }
 
@@ -78,6 +78,22 @@ mod tests {
 
     fn day(year: i32, month: u32, day: u32) -> NaiveDate {
         NaiveDate::from_ymd_opt(year, month, day).unwrap()
+    }
+
+    // Expected dates from dateutil: `date(…) + relativedelta(months=12)`.
+    #[test]
+    fn twelve_months_are_counted_in_the_calendar() {
+        for (checked, due) in [
+            ((2027, 3, 10), (2028, 3, 10)),
+            ((2027, 1, 31), (2028, 1, 31)),
+            ((2028, 1, 31), (2029, 1, 31)),
+            ((2028, 2, 29), (2029, 2, 28)),
+            ((2027, 2, 28), (2028, 2, 28)),
+        ] {
+            let (y, m, d) = checked;
+            let (due_y, due_m, due_d) = due;
+            assert_eq!(check_by(day(y, m, d)), day(due_y, due_m, due_d));
+        }
     }
 
     #[test]

@@ -32,7 +32,7 @@ pub enum ThreadSlip {
 }
 
 impl Thread {
-    /// Reads a printed thread: `M12x1.5`, `M14 × 1,5`, `1/2-20`, `.4375-20 UNF`.
+    /// Reads a printed thread: `M12x1.5`, `M14 × 1,5`, `1/2-20`, `.4375-20 UNF`, `1 1/8-12`.
     ///
     /// # Errors
     /// The [`ThreadSlip`] that makes the text none.
@@ -40,11 +40,11 @@ impl Thread {
         let plain = plain(printed);
         let (series, diameter, pitch) = match plain.strip_prefix('M') {
             Some(metric) => {
-                let (diameter, pitch) = pair(metric, 'X')?;
+                let (diameter, pitch) = pair(metric, metric.split_once('X'))?;
                 (Series::Metric, number(diameter)?, number(pitch)?)
             }
             None => {
-                let (diameter, threads) = pair(&plain, '-')?;
+                let (diameter, threads) = pair(&plain, plain.rsplit_once('-'))?;
                 let diameter = 25.4 * fraction(diameter)?;
                 (Series::Inch, diameter, 25.4 / number(threads)?)
             }
@@ -59,6 +59,11 @@ impl Thread {
             pitch: Length::millimetres(pitch),
             series,
         })
+    }
+
+    /// Whether it is a metric thread.
+    pub(crate) const fn is_metric(&self) -> bool {
+        matches!(self.series, Series::Metric)
     }
 
     /// The text as it was typed.
@@ -98,35 +103,51 @@ impl Thread {
     }
 }
 
+/// Without spaces, but for one between two digits: `1 1/8` is no `11/8`.
 fn plain(printed: &str) -> String {
-    let plain: String = printed
-        .chars()
-        .filter(|c| !c.is_whitespace())
-        .map(|c| match c {
+    let mut plain = String::new();
+    for word in printed.split_whitespace() {
+        let digits = (plain.chars().last(), word.chars().next());
+        if let (Some('0'..='9'), Some('0'..='9')) = digits {
+            plain.push(' ');
+        }
+        plain.extend(word.chars().map(|c| match c {
             '×' | '*' => 'X',
             ',' => '.',
             '–' | '\u{2212}' => '-',
             other => other.to_ascii_uppercase(),
-        })
-        .collect();
+        }));
+    }
     let series = ["UNEF", "UNF", "UNC", "UNS", "UN"];
     let cut = series.iter().find_map(|name| plain.strip_suffix(name));
     cut.unwrap_or(&plain).trim_end_matches('-').to_owned()
 }
 
-fn pair(text: &str, between: char) -> Result<(&str, &str), ThreadSlip> {
-    match text.split_once(between) {
-        Some(pair) => Ok(pair),
+fn pair<'a>(
+    text: &str,
+    halves: Option<(&'a str, &'a str)>,
+) -> Result<(&'a str, &'a str), ThreadSlip> {
+    match halves {
+        Some(halves) => Ok(halves),
         None if fraction(text).is_ok() => Err(ThreadSlip::NoPitch),
         None => Err(ThreadSlip::NotAThread),
     }
 }
 
+/// Inches as printed: `.5`, `1/2`, `1 1/8`, `1-1/8`.
 fn fraction(text: &str) -> Result<f64, ThreadSlip> {
-    match text.split_once('/') {
-        Some((over, under)) => Ok(number(over)? / number(under)?),
-        None => number(text),
+    let Some((over, under)) = text.split_once('/') else {
+        return number(text);
+    };
+    let (inches, over) = match over.split_once([' ', '-']) {
+        Some((inches, over)) => (number(inches)?, over),
+        None => (0.0, over),
+    };
+    let part = number(over)? / number(under)?;
+    if inches > 0.0 && part >= 1.0 {
+        return Err(ThreadSlip::NotAThread);
     }
+    Ok(inches + part)
 }
 
 fn number(text: &str) -> Result<f64, ThreadSlip> {
@@ -163,6 +184,21 @@ mod tests {
         reads("1/2-20", 12.7, 1.27);
         reads("7/16 - 20 UNF", 11.1125, 1.27);
         reads(".5–20", 12.7, 1.27);
+    }
+
+    // 1 1/8 in is 1.125 · 25.4 mm (the inch is 25.4 mm by definition), 28.6 mm to one decimal;
+    // 11/8 in would be 34.9 mm.
+    #[test]
+    fn a_whole_inch_before_a_fraction_is_added_to_it() {
+        reads("1 1/8-12", 28.575, 25.4 / 12.0);
+        reads("1-1/8-12 UNF", 28.575, 25.4 / 12.0);
+        reads("1  1/8 – 12", 28.575, 25.4 / 12.0);
+        reads("1 1/4-12", 31.75, 25.4 / 12.0);
+        reads("1-14", 25.4, 25.4 / 14.0);
+        assert_eq!(Thread::parse("1 1/8"), Err(ThreadSlip::NoPitch));
+        for none in ["1 9/8-12", "1/2 1/8-12", "1 1/8 12", "1 1-12"] {
+            assert_eq!(Thread::parse(none), Err(ThreadSlip::NotAThread), "{none}");
+        }
     }
 
     #[test]

@@ -115,11 +115,22 @@ impl Wrench {
         self.high.times(share.highest)
     }
 
-    /// Whether `target` is inside the usable share of its range.
+    /// Whether `target` is inside the usable share of its range, both ends included.
     pub fn holds(&self, target: Torque, share: UsableShare) -> bool {
-        self.least(share) <= target && target <= self.most(share)
+        !self.is_too_large(target, share) && !self.is_too_small(target, share)
+    }
+
+    fn is_too_large(&self, target: Torque, share: UsableShare) -> bool {
+        target.times(1.0 + LAST_BITS) < self.least(share)
+    }
+
+    fn is_too_small(&self, target: Torque, share: UsableShare) -> bool {
+        self.most(share).times(1.0 + LAST_BITS) < target
     }
 }
+
+/// A fifth of 25 lb-ft is 5 lb-ft, whatever the last bits of the products say.
+const LAST_BITS: f64 = 1e-12;
 
 /// The wrench for each torque stage of a card: the smallest one that holds it, since a smaller
 /// wrench is finer.
@@ -157,10 +168,10 @@ pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize,
     match holding {
         Some((index, _)) => Ok(index),
         None if kit.is_empty() => Err(Misfit::NoWrench),
-        None if kit.iter().all(|wrench| target < wrench.least(share)) => {
+        None if kit.iter().all(|wrench| wrench.is_too_large(target, share)) => {
             Err(Misfit::AllTooLarge { target })
         }
-        None if kit.iter().all(|wrench| wrench.most(share) < target) => {
+        None if kit.iter().all(|wrench| wrench.is_too_small(target, share)) => {
             Err(Misfit::AllTooSmall { target })
         }
         None => Err(Misfit::BetweenWrenches { target }),
@@ -215,6 +226,25 @@ mod tests {
         let bolts = card(CardItem::HubBolts, vec![torque("50", NM)]);
         let wrenches = vec![0];
         assert_eq!(fit(&bolts, &kit, whole), Fit::Fits { wrenches });
+    }
+
+    // The lower end of a range is in it, as it is printed on the wrench (ISO 6789-1 grades the
+    // range with its ends); in pound-feet the fifth of the upper end is off by its last bits.
+    #[test]
+    fn both_ends_of_a_range_are_in_it() {
+        for unit in TorqueUnit::ALL {
+            let of = |value| Torque::new(value, *unit).unwrap();
+            for (low, high) in [(50.0, 250.0), (5.0, 25.0), (10.0, 50.0), (23.0, 115.0)] {
+                let mut wrench = wrench(0.0, 0.0);
+                (wrench.low, wrench.high) = (of(low), of(high));
+                let share = UsableShare::DEFAULT;
+                assert!(wrench.holds(of(low), share), "{low} {unit:?}");
+                assert!(wrench.holds(of(high), share), "{high} {unit:?}");
+                assert!(!wrench.holds(of(low * 0.999), share), "{low} {unit:?}");
+                assert!(!wrench.holds(of(high * 1.001), share), "{high} {unit:?}");
+                assert_eq!(pick(of(low), &[wrench], share), Ok(0));
+            }
+        }
     }
 
     #[test]

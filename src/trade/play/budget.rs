@@ -34,6 +34,16 @@ impl IndicatorError {
             u: Length::millimetres(rectangle(largest.abs().mm())),
         }
     }
+
+    /// Standard uncertainty of a difference that a dial with this division shows.
+    pub(in crate::trade) fn u(self, graduation: Length) -> Length {
+        match self {
+            Self::OneDivision => {
+                Length::millimetres(rectangle(graduation.max(INDICATOR_FLOOR).mm()))
+            }
+            Self::Certificate { u } => u.abs(),
+        }
+    }
 }
 
 /// What is known of the dial's own error.
@@ -172,14 +182,10 @@ fn rows(
     rig: &RigFacts,
 ) -> Vec<(Source, Contribution)> {
     let two_readings = resolution(graduation.mm()) * 2_f64.sqrt();
-    let indicator = match rig.indicator {
-        IndicatorError::OneDivision => rectangle(graduation.max(INDICATOR_FLOOR).mm()),
-        IndicatorError::Certificate { u } => u.abs().mm(),
-    };
     let mut rows = vec![
         (Source::Repeatability, repeatability),
         (Source::Resolution, known(two_readings)),
-        (Source::Indicator, known(indicator)),
+        (Source::Indicator, known(rig.indicator.u(graduation).mm())),
         (Source::BaseFlex, known(rectangle(rig.flex.mm()))),
     ];
     if let Some(half_width) = rig.temperature {

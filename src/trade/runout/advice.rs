@@ -1,4 +1,4 @@
-//! What comes next: clean, index, a corrected plate, or a new part.
+//! What comes next: read more, clean, index, a corrected plate, or a new part.
 //!
 //! The order is common practice, no source: what costs nothing comes first, and a bent part
 //! cannot be turned straight.
@@ -7,6 +7,7 @@ use super::index::Position;
 use super::limit::Surface;
 use super::shape::Form;
 use crate::trade::play::conformity::Judged;
+use crate::trade::play::uncertainty::Guarded;
 use crate::units::Length;
 use crate::words;
 
@@ -15,6 +16,8 @@ words! {
     pub enum Next {
         /// No limit was looked up: nothing can be said of it.
         LookUp = "look_up",
+        /// The scatter of so few readings hides which side of the limit it is on.
+        ReadMore = "read_more",
         /// Within its limit: go on.
         GoOn = "go_on",
         /// Clean both faces to bare metal and read again.
@@ -41,6 +44,8 @@ pub struct Known {
     pub judged: Option<Judged>,
     /// The limit itself, for what is to be expected after indexing.
     pub limit: Option<Length>,
+    /// Whether reading more places would tell it better.
+    pub more_would_tell: bool,
     /// Whether both faces were cleaned to bare metal before this was read.
     pub cleaned: bool,
     /// How far the needle would still move with the wobble gone.
@@ -50,16 +55,24 @@ pub struct Known {
 }
 
 /// The next step.
+///
+/// Nothing is done to a part on the word of scatter: what is not proven and would be told better
+/// by more readings is read again first, clean.
 pub fn next(known: &Known) -> Next {
     let (Some(judged), Some(limit)) = (known.judged, known.limit) else {
         return Next::LookUp;
     };
-    if !judged.is_over() {
+    let is_proven = matches!(judged.result, Guarded::ProvenIn | Guarded::ProvenOut);
+    let is_open = !is_proven && known.more_would_tell;
+    if !judged.is_over() && !is_open {
         return Next::GoOn;
     }
     let of_the_face = matches!(known.form, Form::Bump | Form::Hollow | Form::Uneven);
-    if !known.cleaned || of_the_face {
+    if !known.cleaned || (of_the_face && judged.is_over()) {
         return Next::Clean;
+    }
+    if is_open {
+        return Next::ReadMore;
     }
     if known.surface != Surface::Rotor || known.form == Form::Warp {
         return Next::NewPart;
@@ -70,7 +83,7 @@ pub fn next(known: &Known) -> Next {
     match known.best {
         None => Next::ReadTurned,
         Some((best, now))
-            if best.reach().plus(known.without_wobble) <= limit && best.stud != now =>
+            if best.expected().plus(known.without_wobble) <= limit && best.stud != now =>
         {
             Next::Index
         }

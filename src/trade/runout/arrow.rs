@@ -1,5 +1,6 @@
 //! A wave round a face as an arrow: as long as its height, pointing to its high spot.
 
+use super::reach::{NoUncertainty, Reach};
 use crate::trade::play::geometry::{GeometryError, scaled_by_radius};
 use crate::trade::play::uncertainty::{Combined, Contribution, combine, t_two_sided};
 use crate::units::{Angle, AngleUnit, Length};
@@ -78,9 +79,16 @@ impl Arrow {
         self.u.times(2.0)
     }
 
-    /// Half width of the two-sided 95 % interval of the reach.
-    pub fn reach_within(&self) -> Length {
-        self.u_of_reach().times(t_two_sided(0.95, self.dof))
+    /// The reach itself, freed of what its uncertainty adds to its length.
+    ///
+    /// # Errors
+    /// [`NoUncertainty`] for an arrow without one.
+    pub fn expected(&self) -> Result<Reach, NoUncertainty> {
+        let u = Contribution {
+            u: self.u_of_reach().mm(),
+            dof: self.dof,
+        };
+        Reach::new(self.reach(), u, Length::ZERO)
     }
 
     /// Degrees of freedom of the uncertainty; `None` is infinite.

@@ -1,10 +1,11 @@
 //! The waves in a series: once round is a wobble, twice round is a warp, the rest is the rest.
 
 use super::arrow::Arrow;
+use super::heights::Heights;
+use super::rice::longer;
 use super::series::Series;
 use super::solve::{Deficient, Solved, solve};
-use crate::trade::play::budget::REPEAT_FLOOR;
-use crate::trade::play::uncertainty::{Combined, Contribution, combine, count, resolution};
+use crate::trade::play::uncertainty::{Combined, Contribution, count, resolution};
 use crate::units::{Angle, AngleUnit, Length};
 
 /// How many waves are looked for.
@@ -52,6 +53,12 @@ pub struct Fit {
     pub residuals: Vec<Length>,
     /// How much of its own fit each reading decides, from 0 to 1.
     pub(super) leverage: Vec<f64>,
+    /// Standard uncertainty of one reading, by what the waves leave.
+    pub(super) of_one: Combined,
+    /// The unknowns: mean, then cosine and sine of each wave, in millimetres.
+    pub(super) unknowns: Vec<f64>,
+    /// A root of the unknowns' covariance for readings of standard uncertainty 1, row by row.
+    pub(super) root: Vec<Vec<f64>>,
 }
 
 /// Why the waves cannot be told from these places.
@@ -69,17 +76,32 @@ pub enum Undetermined {
         /// How much a slip would grow.
         condition: f64,
     },
+    /// The wave takes nearly every reading, so that scatter cannot be told from it.
+    NoSpare {
+        /// How many readings more would leave enough.
+        more: usize,
+    },
 }
 
 /// Beyond this a slip of one division could look like a real wobble (our bound).
 const MOST_CONDITION: f64 = 30.0;
+/// Readings beyond the unknowns that the wobble needs to be told from scatter: with one alone the
+/// interval of a fit covers less than it says (simulated in `tests/runout_coverage.rs`).
+const SPARE_FOR_WOBBLE: usize = 2;
+/// The same for a second wave, which is looked for beside the first (common practice, no source).
+const SPARE_FOR_WARP: usize = 3;
+/// A second wave counts if scatter alone would make it no more often than this.
+const CHANCE_OF_WARP: f64 = 0.002;
+/// And the first if scatter alone would make it no more often than this.
+const CHANCE_OF_WOBBLE: f64 = 0.05;
 
-/// Mean and waves of a series.
+/// Mean and waves of a series, as many as are named, also where no reading is to spare.
 ///
 /// `reading(θ) = mean + Σ Aₖ cos(kθ − φₖ)`, by least squares over the readings that count. The
 /// uncertainty of a wave is that of one reading carried through the fit in its worst direction:
-/// what the waves do not explain with its degrees of freedom, no less than a hand repeats, and
-/// the division of the dial.
+/// what the waves do not explain, no less than the division leaves (ISO 14253-2, the larger of
+/// both, from memory), with the degrees of freedom of the spare readings; without one it is
+/// unknown, which is infinite.
 ///
 /// # Errors
 /// [`Undetermined`] where the places leave a wave open, or nearly so.
@@ -88,7 +110,11 @@ const MOST_CONDITION: f64 = 30.0;
 /// GUM 5.1 and H.3 for carrying the uncertainty through a fit (from memory); values checked
 /// against numpy's FFT and scipy's least squares in `tests/reference/03_runout.json`.
 pub fn fit(series: &Series, order: Order) -> Result<Fit, Undetermined> {
-    let kept: Vec<_> = series.kept().collect();
+    fit_heights(&Heights::from(series), order)
+}
+
+pub(super) fn fit_heights(heights: &Heights, order: Order) -> Result<Fit, Undetermined> {
+    let kept = heights.places();
     // Taken about the first reading, so that a dial far from zero costs no digits.
     let about = kept.first().map_or(Length::ZERO, |(_, reading)| *reading);
     let readings: Vec<f64> = kept.iter().map(|(_, r)| r.minus(about).mm()).collect();
@@ -101,15 +127,15 @@ pub fn fit(series: &Series, order: Order) -> Result<Fit, Undetermined> {
         return Err(Undetermined::Bunched { condition });
     }
     let size = kept.iter().fold(Length::ZERO, |a, (_, r)| a.max(r.abs()));
-    let one = of_one_reading(&solved, series.dial().graduation());
+    let of_one = of_one_reading(&solved, heights.division());
     let at = |index: usize| {
         let unknown = solved.unknowns.get(index).copied().unwrap_or(0.0);
         Length::millimetres(unknown)
     };
     let wave = |from: usize| {
         let u = Combined {
-            u: one.u * solved.worst_of_pair(from),
-            ..one
+            u: of_one.u * solved.worst_of_pair(from),
+            ..of_one
         };
         Arrow::of_parts(at(from), at(from + 1), size, u)
     };
@@ -125,16 +151,52 @@ pub fn fit(series: &Series, order: Order) -> Result<Fit, Undetermined> {
             .iter()
             .map(|r| Length::millimetres(*r))
             .collect(),
+        root: solved.root(),
         leverage: solved.leverage,
+        of_one,
+        unknowns: solved.unknowns,
     })
 }
 
-/// Both waves if the places determine them, else the wobble alone.
+/// The wobble, and the warp where it is more than scatter.
+///
+/// A wave that takes every reading fits anything: five readings meet a wobble and a warp, whatever
+/// they are. So each wave needs readings to spare, and the warp counts only if it is significant.
 ///
 /// # Errors
-/// As [`fit`] for the wobble.
+/// As [`fit`] for the wobble, and [`Undetermined::NoSpare`].
 pub fn best_fit(series: &Series) -> Result<Fit, Undetermined> {
-    fit(series, Order::Second).or_else(|_| fit(series, Order::First))
+    Ok(Fits::of(&Heights::from(series))?.best())
+}
+
+/// The fits that leave readings to spare.
+pub(super) struct Fits {
+    first: Fit,
+    both: Option<Fit>,
+}
+
+impl Fits {
+    pub(super) fn of(heights: &Heights) -> Result<Self, Undetermined> {
+        let first = fit_heights(heights, Order::First)?;
+        if first.spare < SPARE_FOR_WOBBLE {
+            let more = SPARE_FOR_WOBBLE - first.spare;
+            return Err(Undetermined::NoSpare { more });
+        }
+        let both = fit_heights(heights, Order::Second).ok();
+        let both = both.filter(|fit| fit.spare >= SPARE_FOR_WARP);
+        Ok(Self { first, both })
+    }
+
+    /// The fit with so many readings to spare at least, that of both waves before the other.
+    pub(super) fn sparing(&self, spare: usize) -> Option<&Fit> {
+        let mut fits = self.both.iter().chain([&self.first]);
+        fits.find(|fit| fit.spare >= spare)
+    }
+
+    pub(super) fn best(self) -> Fit {
+        let both = self.both.filter(|fit| fit.chance(3) <= CHANCE_OF_WARP);
+        both.unwrap_or(self.first)
+    }
 }
 
 impl Fit {
@@ -150,15 +212,36 @@ impl Fit {
         self.mean.plus(wave(&self.first, 1.0)).plus(warp)
     }
 
-    /// How far the needle would still move with the wobble gone.
+    /// How far the needle would still move with the wobble gone: the warp, where it counts.
     pub fn without_wobble(&self) -> Length {
-        let highest = self.residuals.iter().copied().reduce(Length::max);
-        let lowest = self.residuals.iter().copied().reduce(Length::min);
-        let spread = match (highest, lowest) {
-            (Some(highest), Some(lowest)) => highest.minus(lowest),
-            _ => Length::ZERO,
+        self.second.map_or(Length::ZERO, |warp| warp.reach())
+    }
+
+    /// Whether the wobble is more than scatter.
+    pub fn wobbles(&self) -> bool {
+        self.chance(1) <= CHANCE_OF_WOBBLE
+    }
+
+    /// Standard uncertainty in millimetres of a sum of the unknowns with these factors.
+    pub(super) fn u_of(&self, factors: &[f64]) -> f64 {
+        let of = |row: &Vec<f64>| row.iter().zip(factors).map(|(a, b)| a * b).sum::<f64>();
+        let squares: f64 = self.root.iter().map(|row| of(row).powi(2)).sum();
+        self.of_one.u * squares.sqrt()
+    }
+
+    /// How often scatter alone makes the wave of the unknowns from `at` on as high as this one:
+    /// the tail of F with two degrees of freedom and those of the scatter (GUM H.3, from memory).
+    fn chance(&self, at: usize) -> f64 {
+        let part = |nth: usize| self.unknowns.get(at + nth).copied().unwrap_or(0.0);
+        let (x, y) = (part(0), part(1));
+        let sum = |one: usize, other: usize| {
+            let of = |row: &Vec<f64>| Some(row.get(at + one)? * row.get(at + other)?);
+            self.root.iter().filter_map(of).sum::<f64>()
         };
-        self.second.map_or(spread, |warp| spread.plus(warp.reach()))
+        let (xx, xy, yy) = (sum(0, 0), sum(0, 1), sum(1, 1));
+        let form = (yy * x * x - 2.0 * xy * x * y + xx * y * y) / (xx * yy - xy * xy);
+        let square = form / self.of_one.u.powi(2);
+        longer(square, self.of_one.dof)
     }
 }
 
@@ -174,28 +257,21 @@ fn design(angles: &[f64], order: Order) -> Vec<Vec<f64>> {
 }
 
 /// Standard uncertainty of one reading.
-fn of_one_reading(solved: &Solved, graduation: Length) -> Combined {
-    let readings = count(solved.residuals.len());
+fn of_one_reading(solved: &Solved, division: Length) -> Combined {
     let spare = count(solved.spare());
-    let s = solved.rms() * (readings / spare.max(1.0)).sqrt();
-    let scatter = if solved.spare() > 0 && s > REPEAT_FLOOR.mm() {
-        Contribution {
-            u: s,
-            dof: Some(spare),
-        }
-    } else {
-        Contribution {
-            u: REPEAT_FLOOR.mm(),
+    if solved.spare() == 0 {
+        return Contribution {
+            u: f64::INFINITY,
             dof: None,
-        }
-    };
-    let division = Contribution {
-        u: resolution(graduation.mm()),
-        dof: None,
-    };
-    combine(&[scatter, division])
+        };
+    }
+    let s = solved.rms() * (count(solved.residuals.len()) / spare).sqrt();
+    Contribution {
+        u: s.max(resolution(division.mm())),
+        dof: Some(spare),
+    }
 }
 
-fn radians(angle: Angle) -> f64 {
+pub(super) fn radians(angle: Angle) -> f64 {
     angle.in_unit(AngleUnit::Degree).to_radians()
 }

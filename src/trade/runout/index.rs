@@ -200,9 +200,15 @@ impl Turn {
 }
 
 impl Position {
-    /// What the needle would move by the wobble alone.
+    /// What the needle would move by the wobble alone, as it comes out of the readings.
     pub fn reach(&self) -> Length {
         self.wobble.reach()
+    }
+
+    /// The same freed of what scatter adds to it.
+    pub fn expected(&self) -> Length {
+        let reach = self.wobble.expected();
+        reach.map_or_else(|_| self.reach(), |reach| reach.estimate())
     }
 }
 

@@ -1,10 +1,12 @@
-//! A run-out against its maker's limit, by the one rule of the house.
+//! A runout against its manufacturer's limit.
 
+use super::moves::Moves;
+use super::reach::{NoUncertainty, Reach};
 use super::series::Series;
-use crate::trade::play::budget::{Budget, IndicatorError, REPEAT_FLOOR, RigFacts};
-use crate::trade::play::conformity::{Judged, judged};
+use crate::trade::play::budget::IndicatorError;
+use crate::trade::play::conformity::Judged;
 use crate::trade::play::limit::NegativeLimit;
-use crate::trade::play::uncertainty::Contribution;
+use crate::trade::play::uncertainty::rectangle;
 use crate::units::Length;
 use crate::words;
 
@@ -57,36 +59,42 @@ impl RunoutLimit {
     }
 }
 
-/// How sure a total indicator reading is.
+/// The runout of a face: what it moves beyond scatter, and how sure that is.
 ///
-/// It is the difference of two readings: the division twice, each as a hand repeats, the dial's
-/// own error, and what the needle was off when it came back to its first place.
-pub fn budget(series: &Series, indicator: IndicatorError) -> Budget {
-    let rig = RigFacts {
-        indicator,
-        flex: series.closure().unwrap_or(Length::ZERO),
-        temperature: None,
-    };
-    let repeat = Contribution {
-        u: REPEAT_FLOOR.mm() * 2_f64.sqrt(),
-        dof: None,
-    };
-    Budget::of_difference(repeat, series.dial().graduation(), &rig)
+/// Scatter comes from the readings themselves. Known beside it are the dial's own error and what
+/// the needle was off when it came back to its first place, taken as a rectangle (GUM 4.3.7).
+///
+/// # Errors
+/// [`NoUncertainty`] where the dial is said to have no error at all.
+pub fn reach(
+    series: &Series,
+    moves: Moves,
+    indicator: IndicatorError,
+) -> Result<Reach, NoUncertainty> {
+    let drift = rectangle(series.closure().unwrap_or(Length::ZERO).mm());
+    let dial = indicator.u(series.dial().graduation());
+    if dial <= Length::ZERO {
+        return Err(NoUncertainty);
+    }
+    let known = Length::millimetres(dial.mm().hypot(drift));
+    Reach::new(moves.by, moves.scatter, known)
 }
 
-/// A total indicator reading against a limit of the same surface.
+/// A runout against a limit of the same surface.
 ///
 /// # Errors
 /// [`OtherSurface`] if the limit is of another.
 pub fn compare(
     surface: Surface,
-    tir: Length,
-    budget: &Budget,
+    reach: &Reach,
     limit: &RunoutLimit,
 ) -> Result<Judged, OtherSurface> {
     if surface != limit.surface {
         let limit = limit.surface;
         return Err(OtherSurface { limit });
     }
-    Ok(judged(tir, budget, limit.value))
+    Ok(reach.against(limit.value))
 }
+
+#[cfg(test)]
+mod tests;

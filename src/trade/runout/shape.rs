@@ -1,6 +1,8 @@
 //! Which shape the readings have: a wobble, a warp, one place that stands out, or none of them.
 
-use super::harmonics::{Fit, Order, Undetermined, best_fit, fit};
+use super::harmonics::{Fit, Fits, Undetermined};
+use super::heights::Heights;
+use super::moves::{Moves, by_place, by_waves};
 use super::series::Series;
 use crate::trade::play::uncertainty::{count, resolution, t_two_sided};
 use crate::units::{Angle, AngleUnit, Length};
@@ -36,10 +38,13 @@ pub struct Shape {
     pub high_spot: Option<Angle>,
     /// How far the one place stands out; nothing for other shapes.
     pub stands_out: Option<Length>,
+    /// How far the needle moves by what is more than scatter.
+    pub moves: Moves,
 }
 
 /// One reading against all others.
 struct Outlier {
+    index: usize,
     angle: Angle,
     by: Length,
 }
@@ -47,8 +52,9 @@ struct Outlier {
 /// The shape of a series.
 ///
 /// One place stands out if it lies further from the fit of all others than their scatter allows
-/// with 95 %, however often one looks, and carries a third of the run-out. Else that wave is the
-/// shape which has more than half of the readings' energy, `A²` against `A₁² + A₂² + 2 rms²`.
+/// with 99 %, however often one looks, and carries a third of the runout. Else that wave is the
+/// shape which is more than scatter and has more than half of the readings' energy, `A²` against
+/// `A₁² + A₂² + 2 rms²`.
 ///
 /// # Errors
 /// [`Undetermined`] as the fit of the wobble.
@@ -57,76 +63,95 @@ struct Outlier {
 /// Externally studentized residual with Bonferroni's bound (Cook and Weisberg, from memory); the
 /// shares of a third and a half are ours, common practice, no source.
 pub fn shape(series: &Series) -> Result<Shape, Undetermined> {
-    let fit = best_fit(series)?;
-    let tir = series.tir();
-    let of = |form, fit: Fit, high_spot| Shape {
-        form,
-        fit,
-        high_spot,
-        stands_out: None,
-    };
+    shape_of(&Heights::from(series))
+}
+
+pub(super) fn shape_of(heights: &Heights) -> Result<Shape, Undetermined> {
+    let fits = Fits::of(heights)?;
+    let range = heights.range();
     // The last bits of a product are no movement.
-    if tir.mm() <= series.dial().graduation().mm() * (1.0 + 1e-9) {
-        return Ok(of(Form::True, fit, None));
-    }
-    if let Some(outlier) = outlier(series, tir) {
+    let is_true = range.mm() <= heights.division().mm() * (1.0 + 1e-9);
+    let outlier = if is_true {
+        None
+    } else {
+        outlier(heights, &fits, range)
+    };
+    let fit = fits.best();
+    if let Some(outlier) = outlier {
         let bump = outlier.by > Length::ZERO;
         return Ok(Shape {
             form: if bump { Form::Bump } else { Form::Hollow },
             high_spot: bump.then_some(outlier.angle),
             stands_out: Some(outlier.by.abs()),
+            moves: by_place(heights, outlier.index)?,
             fit,
         });
     }
+    let (form, high_spot) = if is_true {
+        (Form::True, None)
+    } else {
+        carried(&fit, heights)
+    };
+    Ok(Shape {
+        form,
+        high_spot,
+        stands_out: None,
+        moves: by_waves(&fit),
+        fit,
+    })
+}
+
+/// The wave that carries the readings, and where it is high.
+fn carried(fit: &Fit, heights: &Heights) -> (Form, Option<Angle>) {
     let energy = |height: Length| height.mm().powi(2);
     let wobble = energy(fit.first.amplitude());
     let warp = fit.second.map_or(0.0, |second| energy(second.amplitude()));
     let half = (wobble + warp + 2.0 * energy(fit.rms)) / 2.0;
-    let (form, high_spot) = if wobble > half {
+    if wobble > half && fit.wobbles() {
         (Form::Wobble, fit.first.phase())
     } else if warp > half {
         let phase = fit.second.and_then(|second| second.phase());
         (Form::Warp, phase.map(|phase| phase.times(0.5)))
     } else {
-        (Form::Uneven, highest(series))
-    };
-    Ok(of(form, fit, high_spot))
+        (Form::Uneven, highest(heights))
+    }
 }
 
+/// A place stands out if the scatter of the others would leave it so no more often than this.
+const CHANCE: f64 = 0.002;
+
 /// The place that cannot belong to the waves of all others, if there is one.
-fn outlier(series: &Series, tir: Length) -> Option<Outlier> {
+fn outlier(heights: &Heights, fits: &Fits, range: Length) -> Option<Outlier> {
     // Two readings must be to spare beside the one that is doubted.
-    let fit = [Order::Second, Order::First]
-        .into_iter()
-        .filter_map(|order| fit(series, order).ok())
-        .find(|fit| fit.spare >= 3)?;
+    let fit = fits.sparing(3)?;
     let squares: f64 = fit.residuals.iter().map(|r| r.mm().powi(2)).sum();
     let spare = count(fit.spare) - 1.0;
-    let division = resolution(series.dial().graduation().mm());
+    let division = resolution(heights.division().mm());
     // What a reading is off the fit of all others: e / (1 − h).
-    let doubted = fit.residuals.iter().zip(&fit.leverage).zip(series.kept());
-    let (by, seat, (angle, _)) = doubted
-        .filter(|((_, lever), _)| **lever < 0.999)
-        .map(|((residual, lever), place)| (residual.mm() / (1.0 - lever), 1.0 - lever, place))
+    let doubted = fit.residuals.iter().zip(&fit.leverage).enumerate();
+    let (by, seat, index) = doubted
+        .filter(|(_, (_, lever))| **lever < 0.999)
+        .map(|(index, (residual, lever))| (residual.mm() / (1.0 - lever), 1.0 - lever, index))
         .max_by(|a, b| (a.0.powi(2) * a.1).total_cmp(&(b.0.powi(2) * b.1)))?;
-    if by.abs() * 3.0 < tir.mm() {
+    if by.abs() * 3.0 < range.mm() {
         return None;
     }
     let others = ((squares - by.powi(2) * seat).max(0.0) / spare).sqrt();
-    let chance = 1.0 - 0.05 / count(fit.residuals.len());
+    let chance = 1.0 - CHANCE / count(fit.residuals.len());
     let by_scatter = t_two_sided(chance, Some(spare)) * others;
     // Others that agree are still only read to the division.
     let allowed = by_scatter.max(t_two_sided(chance, None) * division) / seat.sqrt();
-    (by.abs() > allowed).then(|| Outlier {
-        angle,
+    (by.abs() > allowed).then_some(Outlier {
+        index,
+        angle: heights.places().get(index)?.0,
         by: Length::millimetres(by),
     })
 }
 
 /// The angle of the highest reading.
-fn highest(series: &Series) -> Option<Angle> {
-    let kept = series.kept();
-    let highest = kept.reduce(|a, b| if b.1 > a.1 { b } else { a })?;
+fn highest(heights: &Heights) -> Option<Angle> {
+    let places = heights.places().iter();
+    let highest = places.reduce(|a, b| if b.1 > a.1 { b } else { a })?;
     let degrees = highest.0.in_unit(AngleUnit::Degree).rem_euclid(360.0);
     Angle::new(degrees, AngleUnit::Degree).ok()
 }

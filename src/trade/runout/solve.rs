@@ -87,6 +87,15 @@ impl Solved {
         self.residuals.len().saturating_sub(self.unknowns.len())
     }
 
+    /// A root of the unknowns' covariance for readings of standard uncertainty 1, row by row.
+    pub(super) fn root(&self) -> Vec<Vec<f64>> {
+        let row = |column: &Column| {
+            let parts = column.made_of.iter();
+            parts.map(|part| part / column.length).collect()
+        };
+        self.columns.iter().map(row).collect()
+    }
+
     /// Standard uncertainty of the pair of unknowns from `at` on, in its worst direction, for
     /// readings of standard uncertainty 1.
     pub(super) fn worst_of_pair(&self, at: usize) -> f64 {

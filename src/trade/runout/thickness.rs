@@ -1,10 +1,14 @@
 //! A rotor's thickness at places round it: how much it varies, and how thin it is.
 
+use super::harmonics::Undetermined;
+use super::heights::Heights;
+use super::reach::Reach;
 use super::series::{FEWEST_PLACES, MOST_PLACES};
+use super::shape::shape_of;
 use crate::trade::play::budget::{Budget, IndicatorError, RigFacts};
 use crate::trade::play::conformity::{Judged, judged};
 use crate::trade::play::uncertainty::{Contribution, Guarded};
-use crate::units::{Length, LengthUnit};
+use crate::units::{Angle, Length, LengthUnit};
 use crate::words;
 
 words! {
@@ -38,7 +42,7 @@ words! {
         LookUp = "look_up",
         /// Thick enough and even.
         GoOn = "go_on",
-        /// Too near a limit to prove anything: clean, zero, measure again.
+        /// Too near a limit or too few places to prove anything: clean, zero, measure again.
         MeasureAgain = "measure_again",
         /// It varies too much: machined where enough is left, or a new one.
         Machine = "machine",
@@ -76,31 +80,38 @@ impl Micrometer {
     }
 }
 
+/// What the places say of one limit: judged, or too few of them to say anything.
+pub type Said = Result<Judged, Undetermined>;
+
 /// The next step from what the two limits say; `None` for one that was not looked up.
 ///
-/// Too thin outweighs all; "not proven" on the good side asks for another measurement, on the bad
-/// side it stands, since a thin rotor can break.
-pub fn next_of_rotor(least: Option<Judged>, variation: Option<Judged>) -> RotorNext {
-    let over = |judged: &Judged| judged.is_over();
-    let unproven = |judged: &Judged| judged.result == Guarded::InNotProven;
-    if least.as_ref().is_some_and(over) {
+/// Too thin outweighs all, proven or not, since a thin rotor can break. A variation that is not
+/// proven may be scatter, so that it is measured again before a rotor is machined.
+pub fn next_of_rotor(least: Option<Judged>, variation: Option<Said>) -> RotorNext {
+    let is = |result| move |said: &Said| said.is_ok_and(|judged| judged.result == result);
+    if least.is_some_and(|judged| judged.is_over()) {
         RotorNext::NewRotor
-    } else if variation.as_ref().is_some_and(over) {
+    } else if variation.as_ref().is_some_and(is(Guarded::ProvenOut)) {
         RotorNext::Machine
-    } else if least.is_none() || variation.is_none() {
-        RotorNext::LookUp
-    } else if least.iter().chain(&variation).any(unproven) {
-        RotorNext::MeasureAgain
     } else {
-        RotorNext::GoOn
+        match (least, variation) {
+            (None, _) | (_, None) => RotorNext::LookUp,
+            (Some(least), Some(variation)) => {
+                let proven = is(Guarded::ProvenIn);
+                if proven(&Ok(least)) && proven(&variation) {
+                    RotorNext::GoOn
+                } else {
+                    RotorNext::MeasureAgain
+                }
+            }
+        }
     }
 }
 
 /// Readings of one micrometer at places round a rotor, all at the same radius.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Thickness {
-    division: Length,
-    readings: Vec<Length>,
+    heights: Heights,
 }
 
 /// Why readings say nothing of a rotor's thickness.
@@ -130,7 +141,9 @@ pub enum ThicknessFault {
 
 /// With its ratchet a micrometer repeats no better than this (from memory, not read).
 const MICROMETER_FLOOR: Length = Length::millimetres(0.002);
-/// A micrometer up to 50 mm is right within this either way (ISO 3611, from memory, not read).
+/// A micrometer up to 50 mm is right within this either way (ISO 3611:1978, the maximum error of
+/// measurement for 0 to 25 and 25 to 50 mm; from memory, not read. The later editions, of 2010 and
+/// 2023, leave the value to the manufacturer).
 const MICROMETER_ERROR: Length = Length::millimetres(0.004);
 
 impl Thickness {
@@ -138,7 +151,7 @@ impl Thickness {
     ///
     /// # Errors
     /// [`ThicknessFault`] for too few or too many, or one that is no thickness.
-    pub fn read(division: Length, readings: Vec<Length>) -> Result<Self, ThicknessFault> {
+    pub fn read(division: Length, readings: Vec<(Angle, Length)>) -> Result<Self, ThicknessFault> {
         let given = readings.len();
         if !(Length::ZERO < division && division <= Length::millimetres(0.1)) {
             return Err(ThicknessFault::Division { division });
@@ -149,79 +162,64 @@ impl Thickness {
         if given > usize::from(MOST_PLACES) {
             return Err(ThicknessFault::TooMany { given });
         }
-        if let Some(index) = readings.iter().position(|one| *one <= Length::ZERO) {
+        if let Some(index) = readings.iter().position(|one| one.1 <= Length::ZERO) {
             return Err(ThicknessFault::NoThickness { index });
         }
-        Ok(Self { division, readings })
+        let heights = Heights::new(readings, division);
+        Ok(Self { heights })
     }
 
     /// The readings, in their order.
-    pub fn readings(&self) -> &[Length] {
-        &self.readings
+    pub fn readings(&self) -> impl Iterator<Item = Length> + '_ {
+        self.heights.places().iter().map(|(_, reading)| *reading)
     }
 
-    /// The thinnest reading.
+    /// The thinnest reading: the lowest of several is low on average, which is the careful side.
     pub fn thinnest(&self) -> Length {
-        let first = self.thickest();
-        self.readings.iter().copied().fold(first, Length::min)
+        self.readings().fold(self.thickest(), Length::min)
     }
 
     /// The thickest reading.
     pub fn thickest(&self) -> Length {
-        self.readings
-            .iter()
-            .copied()
-            .fold(Length::ZERO, Length::max)
+        self.readings().fold(Length::ZERO, Length::max)
     }
 
-    /// Thickest less thinnest.
-    pub fn variation(&self) -> Length {
-        self.thickest().minus(self.thinnest())
+    /// Thickest less thinnest reading, scatter and all.
+    pub fn range(&self) -> Length {
+        self.heights.range()
     }
 
-    /// How sure the variation is: a difference, in which the micrometer's own error drops out.
-    pub fn budget_of_variation(&self) -> Budget {
-        let repeat = MICROMETER_FLOOR.mm() * 2_f64.sqrt();
-        self.budget(repeat, Length::ZERO)
+    /// The variation itself, told as a runout is: what goes round the rotor beyond scatter. It is
+    /// a difference, in which the micrometer's own error drops out.
+    ///
+    /// # Errors
+    /// [`Undetermined`] where too few places leave no reading to tell scatter by.
+    pub fn variation(&self) -> Result<Reach, Undetermined> {
+        let moves = shape_of(&self.heights)?.moves;
+        let none = Undetermined::NoSpare { more: 1 };
+        Reach::new(moves.by, moves.scatter, Length::ZERO).map_err(|_| none)
     }
 
     /// How sure the thinnest reading is. The division counts twice: once when zeroed.
     pub fn budget_of_thinnest(&self) -> Budget {
-        self.budget(MICROMETER_FLOOR.mm(), MICROMETER_ERROR)
-    }
-
-    fn budget(&self, repeat: f64, error: Length) -> Budget {
         let rig = RigFacts {
-            indicator: IndicatorError::Certificate { u: Length::ZERO },
-            flex: error,
+            indicator: IndicatorError::certified(MICROMETER_ERROR),
+            flex: Length::ZERO,
             temperature: None,
         };
         let repeat = Contribution {
-            u: repeat,
+            u: MICROMETER_FLOOR.mm(),
             dof: None,
         };
-        Budget::of_difference(repeat, self.division, &rig)
+        Budget::of_difference(repeat, self.heights.division(), &rig)
     }
 
-    /// How sure that is which a limit is of.
-    pub fn budget_of(&self, bound: Bound) -> Budget {
-        match bound {
-            Bound::Least => self.budget_of_thinnest(),
-            Bound::Variation => self.budget_of_variation(),
-        }
-    }
-
-    /// What the readings say against a limit; "over" is the bad side of either.
-    pub fn against(&self, bound: Bound, limit: Length) -> Judged {
-        match bound {
-            Bound::Least => self.is_thin(limit),
-            Bound::Variation => self.varies(limit),
-        }
-    }
-
-    /// The variation against the most that the maker allows.
-    pub fn varies(&self, most: Length) -> Judged {
-        judged(self.variation(), &self.budget_of_variation(), most)
+    /// The variation against the most that the manufacturer allows.
+    ///
+    /// # Errors
+    /// As [`Thickness::variation`].
+    pub fn varies(&self, most: Length) -> Said {
+        Ok(self.variation()?.against(most))
     }
 
     /// The thinnest reading against the least that is stamped on the rotor; "over" is "too thin".

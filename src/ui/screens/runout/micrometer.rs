@@ -43,7 +43,7 @@ fn says(bench: &Bench, found: &Found) -> AnyView {
     let answers = answers(lang, fmt, found)
         .into_iter()
         .map(|line| view! { <p class="bench__answer">{line}</p> });
-    let variation = fmt.length(found.thickness.variation(), 3).line();
+    let variation = fmt.length(found.thickness.range(), 3).line();
     let alt = text::thickness_alt(lang, &variation);
     let limits = [&found.least, &found.variation];
     let limits = limits

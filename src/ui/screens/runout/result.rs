@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use crate::drawing::polar::position;
 use crate::job::entry::RunoutReading;
 use crate::job::runout::{Found, Run, found, marked, studs};
-use crate::report::runout::{answer, high_spot, most, place_angle_in, polar, tir};
-use crate::report::scale;
+use crate::report::reach::position as expected;
+use crate::report::runout::{answer, high_spot, most, place_angle_in, polar, runout};
 use crate::text::{self, FaceWord, Say};
 use crate::trade::runout::{LeftOut, Position, Studs};
 use crate::ui::parts::key::{Look, key};
@@ -39,7 +39,7 @@ fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
     let shape = match &found.shape {
         Err(why) => view! { <p role="alert">{text::undetermined(lang, *why)}</p> }.into_any(),
         Ok(shape) => {
-            let alt = text::polar_alt(lang, &tir(fmt, found), shape.form);
+            let alt = text::polar_alt(lang, &runout(lang, fmt, found), shape.form);
             view! {
                 <p class="bench__answer">{answer(lang, fmt, found, shape)}</p>
                 {drawn(&polar(run, found, count), &alt, "bench__polar")}
@@ -48,15 +48,13 @@ fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
             .into_any()
         }
     };
-    let next = found.next.map(|next| {
-        view! {
-            <p class="bench__next">
-                <b>{bench.face(FaceWord::Next)} ": "</b>
-                {text::next_at_face(lang, next)}
-            </p>
-            <p class="hint">{bench.face(FaceWord::Common)}</p>
-        }
-    });
+    let next = view! {
+        <p class="bench__next">
+            <b>{bench.face(FaceWord::Next)} ": "</b>
+            {text::next_at_face(lang, found.next)}
+        </p>
+        <p class="hint">{bench.face(FaceWord::Common)}</p>
+    };
     let limit = found.limit.map(|card| {
         let source = &card.source;
         let day = source.looked_up.to_string();
@@ -94,15 +92,13 @@ fn positions(bench: &Bench, run: &Run, found: &Found, count: Option<Studs>) -> O
 
 fn row(bench: &Bench, one: &Position, best: u8, now: u8) -> AnyView {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
-    let reach = scale::play(fmt, one.reach()).line();
-    let sure = scale::play(fmt, one.wobble.reach_within()).line();
     let notes = [(best, FaceWord::Best), (now, FaceWord::Now)];
     let notes = notes.into_iter().filter(|(stud, _)| *stud == one.stud);
     let notes: Vec<_> = notes.map(|(_, word)| bench.face(word)).collect();
     view! {
         <li>
             <b>{text::hole_on_stud(lang, one.stud + 1)}</b>
-            <span>{reach} " ± " {sure}</span>
+            <span>{expected(lang, fmt, one)}</span>
             <span>{notes.join(", ")}</span>
         </li>
     }
