@@ -36,7 +36,7 @@ pub fn together<'a>(
 ) -> Vec<&'a StepSpec> {
     let mut told = vec![first];
     // What is held says what to do now, alone.
-    if status(sheet, first) == Status::Held {
+    if status(sheet, first) == Status::Held || held(sheet, steps, first).is_some() {
         return told;
     }
     let after = steps

@@ -7,11 +7,11 @@ const KEEP: &str = "Keep the answer";
 
 pub(super) const BEFORE_DRIVING: StepText = tell(
     "Pre-drive check",
-    "Four looks before the car moves.",
+    "Four checks before driving.",
     "All four checked",
     "A car that is not safe to drive is not road-tested.",
 )
-.caution("If one of them is not right, do not drive. Put it right and answer again, or skip the road test.");
+.caution("Not right: do not drive. Put it right, or skip the road test.");
 pub(super) const NUTS_TO_CARD: StepText = tell(
     "Loose nuts to their card",
     "All four wheels on the ground: look at seats and studs, then each nut to its card in star order.",

@@ -5,12 +5,12 @@ use crate::text::step::StepText;
 
 pub(super) const SITE_LOOK: StepText = tell(
     "The ground",
-    "Slope, surface and traffic, before anything else.",
+    "The ground first: slope, surface, traffic.",
     "Safe to work here",
     "On a slope or on soft ground a stand can tip or sink.",
 )
 .no("Not safe here")
-.caution("Over 3° do not lift. These slopes are common practice, no source.");
+.caution("Over 3° do not raise the car (common practice, no source).");
 pub(super) const RIGHT_CAR: StepText = tell(
     "The right car",
     "Compare the last four characters of the VIN with the car.",

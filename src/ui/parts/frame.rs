@@ -92,9 +92,14 @@ fn held(at: &At) -> Option<AnyView> {
 /// What the keys here answer of the rows above that were not touched.
 pub fn also(at: &At) -> AnyView {
     let (lang, steps) = (at.lang, at.rows.steps.clone());
-    let all = at.rows.lines;
+    let (all, signs) = (at.rows.lines, at.asks_signs());
     (move || {
-        let open = all.with(|lines| open_rows(lines));
+        // The signs of the road are answered by a list of their own.
+        let open = if signs {
+            0
+        } else {
+            all.with(|lines| open_rows(lines))
+        };
         let list = |spec: &StepSpec| matches!(spec.form, Form::Checks(_));
         let done = !steps.iter().any(list);
         (open > 0).then(|| view! { <p class="step__also">{text::also_rows(lang, open, done)}</p> })

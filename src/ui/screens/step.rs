@@ -67,7 +67,8 @@ fn not_here(app: App) -> AnyView {
 
 fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyView {
     app.lock();
-    let held = held(&open.sheet, &open.steps, &spec);
+    // What stands before the first of a screen stands before all of it.
+    let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&spec));
     let at = At::after(app, open, rows, spec);
     // What stands on the same screen must not be told by a picture's key.
     let first = at.rows.steps.first().unwrap_or(&at.spec);

@@ -284,6 +284,7 @@ export class Quick {
     await this.key("More").tap();
     await this.way("End the job here").tap();
     await this.isAt("Hand over: End of the job");
+    await this.unfold();
     await this.cannotPicture("No time");
   }
 
