@@ -375,6 +375,12 @@ spoken! {
     reading::place_how(place: Place) -> &'static str;
     /// What is off the car in a setup.
     reading::setup_how(rig: Rig) -> &'static str;
+    /// A method on a key.
+    reading::method_key(method: Method) -> &'static str;
+    /// A place on a key.
+    reading::place_key(place: Place) -> &'static str;
+    /// A setup on a key.
+    reading::setup_key(rig: Rig) -> &'static str;
     /// That readings taken in this way are not compared, and why.
     reading::not_compared(difference: Difference) -> &'static str;
     /// Why rounds make no set.

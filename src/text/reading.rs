@@ -7,8 +7,6 @@ pub enum ReadingWord {
     Required,
     /// The same where the default limit is in force.
     RequiredByDefault,
-    /// How to measure by that method.
-    HowTo,
     /// The dial stands as shown.
     AsShown,
     /// It stands another way.

@@ -10,9 +10,8 @@ use crate::trade::play::{Method, Place, Rig, SeriesFault};
 
 pub(in crate::text) fn reading(word: ReadingWord) -> &'static str {
     match word {
-        ReadingWord::Required => "The manufacturer's spec requires",
-        ReadingWord::RequiredByDefault => "No manufacturer spec. The default limit requires",
-        ReadingWord::HowTo => "How to measure",
+        ReadingWord::Required => "Manufacturer's spec",
+        ReadingWord::RequiredByDefault => "Default limit, no manufacturer spec",
         ReadingWord::AsShown => "Set up as shown",
         ReadingWord::Otherwise => "Set up another way",
         ReadingWord::AsDone => "How is the dial set up?",
@@ -27,57 +26,66 @@ pub(in crate::text) fn reading(word: ReadingWord) -> &'static str {
         ReadingWord::OtherDialRun => {
             "This run was begun on another dial. One run, one dial: go back to that dial, or start another run."
         }
-        ReadingWord::AskTurnsRun => {
-            "This dial turns once within 0.5 mm (0.020 in). How far did the needle go from the first place?"
-        }
+        ReadingWord::AskTurnsRun => "Short turn: choose how far it went.",
     }
 }
 
 pub(in crate::text) fn method_how(method: Method) -> &'static str {
     match method {
-        Method::Axial => "Push the hub straight in and read; pull it straight out and read.",
-        Method::Rock => "Push in at the top and read; pull out at the top and read.",
+        Method::Axial => "Axial: push straight in, pull straight out",
+        Method::Rock => "Rock: push in at the top, pull out at the top",
     }
 }
 
 pub(in crate::text) fn place_how(place: Place) -> &'static str {
     match place {
-        Place::Pilot => {
-            "Tip on the end face of the hub pilot, in line with the axle, preloaded half a turn to one turn."
-        }
-        Place::FlangeRim => {
-            "Tip on the flange face near its rim, square to it, preloaded half a turn to one turn."
-        }
-        Place::RotorFace => {
-            "Tip on the rotor face, 13 mm (1/2 in) inside its edge, square to it, preloaded half a turn to one turn."
-        }
-        Place::RotorEdge => {
-            "Tip on the rotor's outer edge at the top, square to it, preloaded half a turn to one turn."
-        }
-        Place::WheelStud => {
-            "Tip on the wheel next to its top stud, square to it, preloaded half a turn to one turn."
-        }
+        Place::Pilot => "Tip on the end face of the hub pilot, in line with the axle",
+        Place::FlangeRim => "Tip on the flange face near its rim, square to it",
+        Place::RotorFace => "Tip on the rotor face, 13 mm (1/2 in) inside its edge",
+        Place::RotorEdge => "Tip on the rotor's outer edge, at the top",
+        Place::WheelStud => "Tip on the wheel, next to its top stud",
     }
 }
 
 pub(in crate::text) fn setup_how(rig: Rig) -> &'static str {
     match rig {
-        Rig::CaliperUp => {
-            "Pads out, caliper tied up, rotor clamped flat with two lug nuts and flat washers."
-        }
-        Rig::RotorOff => "Caliper and rotor off.",
-        Rig::WheelOn => "Wheel on, every lug nut snug.",
+        Rig::CaliperUp => "Pads out, caliper tied up, rotor clamped flat",
+        Rig::RotorOff => "Caliper and rotor off",
+        Rig::WheelOn => "Wheel on, every lug nut snug",
+    }
+}
+
+pub(in crate::text) fn method_key(method: Method) -> &'static str {
+    match method {
+        Method::Axial => "Axial",
+        Method::Rock => "Rock",
+    }
+}
+
+pub(in crate::text) fn place_key(place: Place) -> &'static str {
+    match place {
+        Place::Pilot => "Hub pilot",
+        Place::FlangeRim => "Flange rim",
+        Place::RotorFace => "Rotor face",
+        Place::RotorEdge => "Rotor edge",
+        Place::WheelStud => "Wheel stud",
+    }
+}
+
+pub(in crate::text) fn setup_key(rig: Rig) -> &'static str {
+    match rig {
+        Rig::CaliperUp => "Caliper up",
+        Rig::RotorOff => "Rotor off",
+        Rig::WheelOn => "Wheel on",
     }
 }
 
 pub(in crate::text) fn not_compared(difference: Difference) -> &'static str {
     match difference {
-        Difference::Method => "The limit is for another method. Readings are not compared with it.",
-        Difference::Place => {
-            "The limit is for another place of the tip. Readings are not compared with it."
-        }
-        Difference::Rig => "The limit is for another setup. Readings are not compared with it.",
-        Difference::Force => "The limit is for another force. Readings are not compared with it.",
+        Difference::Method => "Spec is for another method: not compared",
+        Difference::Place => "Spec is for another place: not compared",
+        Difference::Rig => "Spec is for another setup: not compared",
+        Difference::Force => "Spec is for another force: not compared",
     }
 }
 

@@ -67,7 +67,7 @@ pub(super) const RIG_PUSH_AFTER: StepText = RIG_PUSH.say(
 );
 pub(super) const RIG_TIP: StepText = tell(
     "Dial setup",
-    "Set up the dial. Then record how it stands, before the base is zeroed.",
+    "Set up the dial. Preload the tip half a turn to one turn.",
     "Set up as shown",
     "A reading is compared only with a limit for the same method, place, setup and force.",
 );

@@ -71,8 +71,18 @@ impl Drafts {
 
     /// Keeps a field as it stands.
     pub fn set(self, field: &str, text: &str) {
-        let name = self.name(field);
-        self.app.shelf().set_drafts(&[(&name, Some(text))]);
+        self.set_all(&[(field, text)]);
+    }
+
+    /// Keeps several fields as they stand, in one go.
+    pub fn set_all(self, fields: &[(&str, &str)]) {
+        let named = |(field, text): &(&str, &str)| (self.name(field), (*text).to_owned());
+        let named: Vec<(String, String)> = fields.iter().map(named).collect();
+        let drafts: Vec<_> = named
+            .iter()
+            .map(|(name, text)| (name.as_str(), Some(text.as_str())))
+            .collect();
+        self.app.shelf().set_drafts(&drafts);
     }
 
     /// What removes every draft of this step, to be called once the entries are kept.

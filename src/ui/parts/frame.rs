@@ -136,7 +136,7 @@ fn words(at: &At) -> AnyView {
 const fn has_picture(form: &Form) -> bool {
     !matches!(
         form,
-        Form::Round(..) | Form::Turn(_) | Form::Result | Form::Checks(_)
+        Form::DialSetup(_) | Form::Round(..) | Form::Turn(_) | Form::Result | Form::Checks(_)
     )
 }
 

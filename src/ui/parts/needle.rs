@@ -15,7 +15,8 @@ pub fn unit(dial: &Dial, fmt: Format) -> String {
     let one: Shown = if graduation == Dial::HALF_THOU.graduation() {
         fmt.length_in(graduation, LengthUnit::Thou, 1)
     } else {
-        fmt.length_in(graduation, LengthUnit::Millimetre, 2)
+        let fine = graduation < Dial::HUNDREDTH_MM.graduation();
+        fmt.length_in(graduation, LengthUnit::Millimetre, if fine { 3 } else { 2 })
     };
     format!("× {}", one.line())
 }

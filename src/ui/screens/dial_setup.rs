@@ -1,16 +1,15 @@
-//! How the dial stands for a set: what the spec requires with how to measure so, confirmed with one
+//! How the dial stands for a set: what the spec requires and how to measure so, confirmed with one
 //! key or corrected with a few, before the base is zeroed.
 
 use leptos::prelude::*;
 
 use crate::job::dial_setup::{difference, forces, recorded, required};
-use crate::report::cards::way_lines;
 use crate::text::{self, ReadingWord, ReportWord};
 use crate::trade::play::{LimitSource, Method, Place, Rig, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
 use crate::ui::at::At;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::units::Force;
@@ -41,30 +40,29 @@ fn as_required(
     (way, source): (Way, LimitSource),
     otherwise: RwSignal<bool>,
 ) -> AnyView {
-    let word = |word| text::reading(at.lang, word);
+    let (lang, word) = (at.lang, |word| text::reading(at.lang, word));
     let by = match source {
         LimitSource::Maker => ReadingWord::Required,
         LimitSource::House => ReadingWord::RequiredByDefault,
     };
-    let rows = way_lines(at.lang, at.fmt, &way).into_iter();
-    let rows = rows.map(|(label, value)| {
-        view! { <div><dt>{label}</dt><dd>{value}</dd></div> }
-    });
-    let how = [
-        way.rig.map(|rig| text::setup_how(at.lang, rig)),
-        Some(text::place_how(at.lang, way.place)),
-        Some(text::method_how(at.lang, way.method)),
+    let label = |word| text::report(lang, word);
+    let setup = way.rig.map_or("", |rig| text::setup_how(lang, rig));
+    let rows = [
+        (
+            label(ReportWord::Method),
+            text::method_how(lang, way.method),
+        ),
+        (label(ReportWord::Place), text::place_how(lang, way.place)),
+        (label(ReportWord::Rig), setup),
     ];
-    let how = how
-        .into_iter()
-        .flatten()
-        .map(|how| view! { <li>{how}</li> });
+    let rows = rows.map(|(label, how)| row(label, how.to_owned()));
     let here = at.clone();
     let body = view! {
-        <h2>{word(by)}</h2>
-        <dl class="setup">{rows.collect_view()}</dl>
-        <h2>{word(ReadingWord::HowTo)}</h2>
-        <ul class="setup__how">{how.collect_view()}</ul>
+        <h2 class="setup__by">{word(by)}</h2>
+        <dl class="setup">
+            {rows.into_iter().collect_view()}
+            {row(word(ReadingWord::Force), force_name(at, way.force))}
+        </dl>
     };
     let keys = view! {
         {key(Look::Primary, word(ReadingWord::AsShown), move || {
@@ -73,6 +71,15 @@ fn as_required(
         {key(Look::Plain, word(ReadingWord::Otherwise), move || otherwise.set(true))}
     };
     frame(at, body, keys)
+}
+
+fn row(label: &'static str, how: String) -> AnyView {
+    view! { <div><dt>{label}</dt><dd>{how}</dd></div> }.into_any()
+}
+
+fn force_name(at: &At, force: Option<Force>) -> String {
+    let by_hand = || text::reading(at.lang, ReadingWord::ByHand).to_owned();
+    force.map_or_else(by_hand, |force| at.fmt.force(force, 0).line())
 }
 
 /// The setup as it is picked.
@@ -115,37 +122,34 @@ impl Picked {
         let differs = move || {
             let why = difference(here.sheet(), &self.way())?;
             let why = text::not_compared(here.lang, why);
-            Some(view! { <p class="round__trouble" role="alert">{why}</p> })
+            Some(view! { <p>{why}</p> })
         };
         let body = view! {
-            <h2>{word(ReadingWord::AsDone)}</h2>
-            {differs}
+            <h1 class="step__say">{word(ReadingWord::AsDone)}</h1>
             {self.picks(at)}
         };
         let keys = view! {
+            <div class="slip" role="alert">{differs}</div>
             {key(Look::Primary, word(ReadingWord::SaveSetup), move || {
                 let way = untrack(|| self.way());
                 saving.write_and_go_on(vec![recorded(corner, set, way)]);
             })}
             {key(Look::Plain, word(ReadingWord::BackToRequired), move || otherwise.set(false))}
         };
-        frame(at, body, keys)
+        instead(at, body, keys)
     }
 
     fn picks(self, at: &At) -> AnyView {
-        let (lang, fmt) = (at.lang, at.fmt);
+        let lang = at.lang;
         let label = |word| text::report(lang, word);
-        let methods = Method::ALL.iter().map(|it| (*it, text::method(lang, *it)));
-        let places = Place::ALL.iter().map(|it| (*it, text::place(lang, *it)));
-        let rigs = Rig::ALL.iter().map(|it| (Some(*it), text::rig(lang, *it)));
-        let forces = forces(at.sheet()).into_iter().map(|force| {
-            let by_hand = || text::reading(lang, ReadingWord::ByHand).to_owned();
-            (
-                force,
-                force.map_or_else(by_hand, |force| fmt.force(force, 0).line()),
-            )
-        });
-        let forces: Vec<_> = forces.collect();
+        let methods = Method::ALL.iter();
+        let methods = methods.map(|it| (*it, text::method_key(lang, *it)));
+        let places = Place::ALL.iter();
+        let places = places.map(|it| (*it, text::place_key(lang, *it)));
+        let rigs = Rig::ALL.iter();
+        let rigs = rigs.map(|it| (Some(*it), text::setup_key(lang, *it)));
+        let forces = forces(at.sheet()).into_iter();
+        let forces: Vec<_> = forces.map(|it| (it, force_name(at, it))).collect();
         let legend = text::reading(lang, ReadingWord::Force);
         let force = (forces.len() > 1).then(|| picks(legend, forces, self.force, |_| {}));
         view! {

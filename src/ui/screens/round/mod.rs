@@ -250,7 +250,7 @@ fn keys(reading: &Reading) -> AnyView {
         <button
             type="button"
             class="key key--primary"
-            hidden=move || !read.is_read()
+            hidden=move || !read.is_read() || read.same().is_some()
             prop:disabled=move || !can.can_keep()
             on:click=move |_| press.keep()
         >

@@ -73,9 +73,8 @@ impl Reading {
         Effect::new(move |before: Option<()>| {
             let (number, side, pad) = (text.get(), side.get(), typing.get());
             if before.is_some() {
-                drafts.set(side.code(), &number);
-                drafts.set("side", side.code());
-                drafts.set("pad", if pad { "open" } else { "" });
+                let pad = if pad { "open" } else { "" };
+                drafts.set_all(&[(side.code(), &number), ("side", side.code()), ("pad", pad)]);
             }
         });
     }

@@ -229,8 +229,6 @@ fn shown(
             (Some(away), _) => format!("{label}: {}", scale::play(fmt, away).line()),
         }
     };
-    let asked = gone.clone();
-    let ways = move || ways(needle, fmt, needle.read(&asked).ways);
     let thing = view! {
         <div class="round">
             <div class="round__read">
@@ -243,13 +241,16 @@ fn shown(
             </div>
             {face(bench, dial, text, begin)}
         </div>
-        {ways}
     };
-    let can = move || {
-        let gone = needle.read(&gone);
-        gone.ways.is_empty() || gone.from_first.is_some()
+    // The turns are told before the number can be kept.
+    let asked = move || match needle.read(&gone) {
+        Gone {
+            from_first: None,
+            ways,
+        } => ways,
+        _ => Vec::new(),
     };
-    bench.frame(title, thing, keys(bench, &spotted, (dial, needle), can))
+    bench.frame(title, thing, keys(bench, &spotted, (dial, needle), asked))
 }
 
 /// A key for each way that the needle may have gone, by how far that is from the first place.
@@ -287,9 +288,9 @@ fn keys(
     bench: &Bench,
     spotted: &Spotted,
     (dial, needle): (Dial, Needle),
-    can: impl Fn() -> bool + Send + Sync + 'static,
+    asked: impl Fn() -> Vec<(i32, Length)> + Clone + Send + Sync + 'static,
 ) -> AnyView {
-    let text = needle.text;
+    let (text, ways_of) = (needle.text, asked.clone());
     let at = &bench.at;
     let (lang, fmt) = (at.lang, at.fmt);
     let put = move |typed| text.set(typed);
@@ -320,10 +321,11 @@ fn keys(
             {step("−1", Say::PadMinus, -2)} {key(Look::Plain, bench.face(FaceWord::Skip), skip)}
             {step("+1", Say::PadPlus, 2)}
         </div>
+        {move || ways(needle, fmt, ways_of())}
         <button
             type="button"
             class="key key--primary"
-            prop:disabled=move || !can()
+            hidden=move || !asked().is_empty()
             on:click=keep
         >
             {move || text.with(|text| label(text))}
