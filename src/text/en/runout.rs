@@ -51,7 +51,7 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Rest => "Not explained by either",
         FaceWord::HighSpot => "High spot",
         FaceWord::StandsOut => "Stands out by",
-        FaceWord::NoHighSpot => "Too small to say where it is high.",
+        FaceWord::NoHighSpot => "It cannot be told where it is high.",
         FaceWord::Closure => "Place 1 read again, off by",
         FaceWord::NotClosed => "not read again",
         FaceWord::Positions => "The rotor on each stud",
