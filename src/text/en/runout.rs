@@ -261,6 +261,6 @@ pub(in crate::text) fn hole_on_stud(stud: u8) -> String {
     format!("Hole 1 on stud {stud}")
 }
 
-pub(in crate::text) fn polar_alt(tir: &str, of: Form) -> String {
-    format!("Readings round the face, {tir} in all: {}", form(of))
+pub(in crate::text) fn polar_alt(runout: &str, of: Form) -> String {
+    format!("Readings round the face, runout {runout}: {}", form(of))
 }
