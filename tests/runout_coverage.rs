@@ -319,3 +319,33 @@ fn four_places_say_nothing_and_ask_for_more() {
         assert_eq!(refused, Undetermined::NoSpare { more: 1 });
     }
 }
+
+// A warp of 60 µm beside a wobble of 30 µm, each with its high spot by chance; how far both move the
+// needle is looked for at 3600 places.
+#[test]
+fn a_warp_beside_a_wobble_is_told_as_surely() {
+    let mut chance = Chance::of(11);
+    let (mut holds, mut over, all) = (0, 0, 1500);
+    for _ in 0..all {
+        let (first, second) = (wave(&mut chance, 30.0), wave(&mut chance, 60.0));
+        let height = |angle: f64| {
+            let ((sin, cos), (sin2, cos2)) = (angle.sin_cos(), (2.0 * angle).sin_cos());
+            first.0 * cos + first.1 * sin + second.0 * cos2 + second.1 * sin2
+        };
+        let heights = || (0..3600).map(|at| height(angle(at, 3600)));
+        let truth = heights().fold(f64::MIN, f64::max) - heights().fold(f64::MAX, f64::min);
+        let needles: Vec<_> = (0..24)
+            .map(|place| Divisions::new(height(angle(place, 24)) + 5.0 * chance.normal()))
+            .collect();
+        let dial = Dial::new(um(1.0), 1000, DialKind::Plunger).unwrap();
+        let series = Series::equally_spaced(dial, &needles).unwrap();
+        let moves = shape(&series).unwrap().moves;
+        let u = IndicatorError::Certificate { u: um(0.1) };
+        let reach = reach(&series, moves, u).unwrap();
+        holds += u32::from(reach.holds(um(truth)));
+        over += u32::from(reach.against(um(truth)).result == Guarded::ProvenOut);
+    }
+    let held = percent(holds, all);
+    assert!((93.0..=97.0).contains(&held), "holds in {held:.1} %");
+    assert!(percent(over, all) <= 7.0, "{over}");
+}

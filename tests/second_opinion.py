@@ -574,7 +574,8 @@ def shape(run):
     energy = [abs(wave["arrow"]) ** 2 for wave in fit["waves"]]
     half = (sum(energy) + 2 * fit["rms"] ** 2) / 2
     out = run.stands_out(tir) if tir > run.division * (1 + 1e-9) else None
-    form, high = "uneven", float(run.deg[np.argmax(run.mm)]) % 360
+    is_more = wobbles(fit) or len(fit["waves"]) > 1
+    form, high = "uneven", float(run.deg[np.argmax(run.mm)]) % 360 if is_more else None
     if tir <= run.division * (1 + 1e-9):
         form, high = "true", None
     elif out:

@@ -8,7 +8,7 @@ use super::{Told, gist};
 use crate::job::entry::{Reading, RunoutReading, Side, What};
 use crate::job::runout::Run;
 use crate::job::slip::{Slip, slip};
-use crate::text::{self, Lang, Paper, ReportWord, paper};
+use crate::text::{self, FaceWord, Lang, Paper, ReportWord, paper};
 use crate::trade::play::{Divisions, Mark, Round};
 use crate::trade::runout::shape;
 use crate::trade::wheel_end::When;
@@ -171,6 +171,7 @@ fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[What]) -> (S
         );
     };
     let total = format.length(series.tir(), 3).line();
+    let total = format!("{}: {total}", text::face(lang, FaceWord::Tir));
     let high = shape(&series).map(|shape| high_spot(lang, format, &shape, None));
     let found = std::iter::once(total).chain(high);
     (label, found.collect::<Vec<_>>().join(". "))

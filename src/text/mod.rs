@@ -347,7 +347,7 @@ spoken! {
     /// The rotor on a stud with what is to be expected there.
     runout::hole_on_stud(stud: u8) -> String;
     /// The alternative text of the drawing.
-    runout::polar_alt(tir: &str, form: Form) -> String;
+    runout::polar_alt(runout: &str, form: Form) -> String;
 
     /// Mean and median, where one round stands apart.
     measure::median_says(mean: &str, median: &str) -> String;

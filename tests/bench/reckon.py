@@ -42,9 +42,9 @@ def runout():
     if 3 * abs(off[worst]) >= np.ptp(NEEDLES):
         stats.t.ppf(1 - 0.025 / n, spare - 1)
     s = np.sqrt(rest @ rest / spare)
-    u, _ = combine([(max(s, 0.005), spare if s > 0.005 else None), (0.01 / np.sqrt(12), None)])
-    u *= np.sqrt(np.linalg.eigvalsh(inverse[1:3, 1:3]).max())
-    guarded(np.ptp(NEEDLES), *budget((0.005 * np.sqrt(2), None), 0.0), 0.05)
+    u = max(s, 0.01 / np.sqrt(12)) * np.sqrt(np.linalg.eigvalsh(inverse[1:3, 1:3]).max())
+    whole = np.hypot(2 * u, 0.01 / np.sqrt(3))
+    stats.ncx2.cdf((2 * np.hypot(found[1], found[2]) / whole) ** 2, 2, (0.05 / whole) ** 2)
     now, other = complex(found[1], found[2]), 0.03 * np.exp(1j * np.radians(40))
     w = np.exp(2j * np.pi * np.arange(10) / 10)
     from_other, from_now = (w[4] - w) / (w[4] - w[0]), (w - w[0]) / (w[4] - w[0])

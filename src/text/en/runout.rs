@@ -51,7 +51,7 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Rest => "Not explained by either",
         FaceWord::HighSpot => "High spot",
         FaceWord::StandsOut => "Stands out by",
-        FaceWord::NoHighSpot => "Too small to say where it is high.",
+        FaceWord::NoHighSpot => "It cannot be told where it is high.",
         FaceWord::Closure => "Place 1 read again, off by",
         FaceWord::NotClosed => "not read again",
         FaceWord::Positions => "The rotor on each stud",
@@ -268,6 +268,6 @@ pub(in crate::text) fn hole_on_stud(stud: u8) -> String {
     format!("Hole 1 on stud {stud}")
 }
 
-pub(in crate::text) fn polar_alt(tir: &str, of: Form) -> String {
-    format!("Readings round the face, {tir} in all: {}", form(of))
+pub(in crate::text) fn polar_alt(runout: &str, of: Form) -> String {
+    format!("Readings round the face, runout {runout}: {}", form(of))
 }

@@ -113,7 +113,9 @@ fn carried(fit: &Fit, heights: &Heights) -> (Form, Option<Angle>) {
         let phase = fit.second.and_then(|second| second.phase());
         (Form::Warp, phase.map(|phase| phase.times(0.5)))
     } else {
-        (Form::Uneven, highest(heights))
+        // Where nothing is more than scatter, the highest reading is scatter too.
+        let is_more = fit.wobbles() || fit.second.is_some();
+        (Form::Uneven, is_more.then(|| highest(heights)).flatten())
     }
 }
 
