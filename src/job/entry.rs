@@ -1,6 +1,7 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
 mod at;
+mod decided;
 mod ended;
 mod flow;
 mod kept;
@@ -11,6 +12,7 @@ mod stock;
 mod thickness;
 
 pub use at::At;
+pub use decided::{Decided, Inputs};
 pub use ended::{Charge, Ended, Ending};
 pub use flow::{DayTime, Held, Receipt, Slot};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
@@ -30,7 +32,7 @@ use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
-use crate::trade::play::{Decision, Dial, Felt, Place, Way};
+use crate::trade::play::{Dial, Felt, Place, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
 use crate::units::{
@@ -297,23 +299,6 @@ pub struct Reading {
     pub dial: Dial,
     /// The way it was taken.
     pub way: Way,
-}
-
-/// A decision on a corner.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Decided {
-    /// Which corner.
-    pub corner: Corner,
-    /// 1, or 2 after a second set.
-    pub nth: u8,
-    /// The decision.
-    pub decision: Decision,
-    /// Whether a second set is asked for before it stands.
-    pub again: bool,
-    /// Its reasons, as stable codes in their order.
-    pub reasons: Vec<String>,
-    /// The version of the rules that made it.
-    pub rules: u32,
 }
 
 words! {

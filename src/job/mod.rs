@@ -10,6 +10,7 @@ pub mod book;
 pub mod caption;
 pub mod ending;
 pub mod entry;
+pub mod evidence;
 pub mod facts;
 pub mod flow;
 mod fold;

@@ -10,7 +10,7 @@ use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
 use crate::job::entry::Ending;
-use crate::job::judge::{Measured, before, measured};
+use crate::job::judge::{self, Measured, before};
 use crate::text::{self, ReportWord};
 use crate::trade::play::{Conformity, Decision};
 use crate::trade::vehicle::Corner;
@@ -146,7 +146,7 @@ pub(super) fn sets(told: &Told, corner: Corner) -> (Option<Measured>, Option<Mea
         when: When::After,
         nth: 1,
     };
-    let after = measured(told.sheet, corner, after).and_then(Result::ok);
+    let after = judge::told(told.sheet, corner, after).and_then(Result::ok);
     (before(told.sheet, corner), after)
 }
 
@@ -211,8 +211,9 @@ fn limit(told: &Told, of: &Measured) -> Block {
     if matches!(of.conformity, Conformity::NoComparison(_)) {
         return told.sentence(ReportWord::NotComparedSay);
     }
-    let Some(card) = limit_card(told) else {
-        return Block::Sentence(house_limit(told));
+    let card = limit_card(told).filter(|_| of.limit.is_makers());
+    let Some(card) = card else {
+        return Block::Sentence(house_limit(told, &of.limit, of.apart.is_some()));
     };
     let value = limit_value(told.format, &of.limit, Some(card));
     let source = card_source(card).map(|source| source_line(told.lang, source));

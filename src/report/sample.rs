@@ -9,6 +9,7 @@
 use chrono::NaiveDate;
 
 use crate::job::entry::*;
+use crate::job::evidence::decided;
 use crate::job::kit::MoreKit;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
@@ -132,13 +133,10 @@ impl Job {
     }
 
     pub fn decided(&mut self, decision: Decision) {
+        let decided = decided(&self.sheet(), AT, 1);
         self.tap(vec![What::Decided(Decided {
-            corner: AT,
-            nth: 1,
             decision,
-            again: false,
-            reasons: vec!["rough".to_owned()],
-            rules: 1,
+            ..decided
         })]);
     }
 

@@ -97,7 +97,7 @@ fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
 
 /// A set's mean in the reader's unit.
 pub(super) fn mean(told: &Told, measured: &Measured) -> String {
-    told.format.length(measured.set.mean(), 3).line()
+    told.format.length(measured.mean(), 3).line()
 }
 
 /// The numerals of the scale; where they would touch, only every second or third is written.

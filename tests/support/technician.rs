@@ -1,8 +1,8 @@
 //! A technician who does every step that comes next, so that whole jobs can be folded.
 
 use hubslate::job::entry::{
-    Consent, Decided, Due, DueKind, Ended, Ending, How, Money, Moved, Photo, Price, Quantity,
-    Reading, Reply, Scope, Side, Signed, VehicleField, What,
+    Consent, Decided, Due, DueKind, Ended, Ending, How, Inputs, Money, Moved, Photo, Price,
+    Quantity, Reading, Reply, Scope, Side, Signed, VehicleField, What,
 };
 use hubslate::job::{Sheet, group_items, next, plan};
 use hubslate::trade::answer::Answer;
@@ -195,6 +195,7 @@ pub fn decided(nth: u8, story: Story) -> What {
         again: story.again && nth == 1,
         reasons: vec!["rough".to_owned()],
         rules: 1,
+        inputs: Inputs::none(),
     })
 }
 
