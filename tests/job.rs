@@ -15,7 +15,7 @@ mod record;
 
 use hubslate::job::also::{self, Also};
 use hubslate::job::entry::{
-    Consent, Decided, Entry, EntryId, How, PersonField, Reply, Scope, VehicleField, What,
+    Consent, Decided, Entry, EntryId, How, Inputs, PersonField, Reply, Scope, VehicleField, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::{Key, Problem, fold, judge};
@@ -51,6 +51,7 @@ fn decided(decision: Decision) -> What {
         again: false,
         reasons: Vec::new(),
         rules: 1,
+        inputs: Inputs::none(),
     })
 }
 

@@ -15,7 +15,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::time::Instant;
 
 use hubslate::job::entry::{
-    Decided, Ended, Ending, Entry, EntryId, PersonField, Reply, VehicleField, What,
+    Decided, Ended, Ending, Entry, EntryId, Inputs, PersonField, Reply, VehicleField, What,
 };
 use hubslate::job::fold;
 use hubslate::trade::answer::Answer;
@@ -73,6 +73,7 @@ fn decided(decision: Decision) -> What {
         again: false,
         reasons: Vec::new(),
         rules: 1,
+        inputs: Inputs::none(),
     })
 }
 

@@ -139,7 +139,7 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
     let text = texts.join("\n");
     for said in [
         "019c6bcb-1fc0-7b71-963b-b48f95b6cbff",
-        "a5e578221447c9a0d87474fb7b62ef1b14b22afce22246966862372de6bdaeb1",
+        "61511f1905cfccb65f0a7937e74f390cc9398aa7bead0461941d9f22de3583ff",
         "KLM 4821",
         "Marlin Estate service book, wheel ends (invented)",
         "t200n_m",

@@ -15,6 +15,7 @@ It reads what the command said, opens each file that is named there, and compare
 import hashlib
 import json
 import sys
+from decimal import Decimal
 
 import numpy as np
 from scipy import integrate, optimize, stats
@@ -30,6 +31,9 @@ SPUN = {"smooth_quiet": (0, 0), "rough": (1, 0), "noisy": (0, 1), "rough_noisy":
 FELT = ["nothing", "just_felt", "seen", "knocks"]
 CORNERS = ("front_left", "front_right", "rear_left", "rear_right")
 GRAVEST = ["stop", "replace", "watch", "keep"]
+PROVING = 3  # fewer cycles prove nothing
+HOTTER_K = 15.0
+RULES = 2
 
 
 # The file: entries in order, struck ones out, the last statement of each fact.
@@ -77,10 +81,10 @@ class Job:
     def pick(self, step):
         return self.reply(step).get("picked", {}).get("pick")
 
-    def limit(self):
+    def makers_limit(self):
         card = self.last("card", lambda b: b["item"] == "play_limit") or self.on_paper() or {}
         if "play" not in card:
-            return HOUSE
+            return None
         most = card["play"]["most"]
         return {"mm": number(most["number"]) * MM[most["unit"]], "source": "maker", "way": card["play"]["way"]}
 
@@ -135,9 +139,8 @@ class Job:
         """Half width of the dial's error: its certificate's, else a division, no less than the floor."""
         kit = self.last("carried") or {}
         error = kit.get("dial_error") if kit.get("dial") == dial else None
-        if error:
-            return abs(number(error["number"]) * MM[error["unit"]])
-        return max(dial["graduation_mm"], FLOOR_MM)
+        known = error and abs(number(error["number"]) * MM[error["unit"]])
+        return known or max(dial["graduation_mm"], FLOOR_MM)
 
 
 # One set: play, uncertainty, conformity.
@@ -168,6 +171,40 @@ def differs(way, limit):
     return None
 
 
+def in_force(card, way):
+    """The card where its way is that of the reading, else the default limit where its own way is."""
+    apart = differs(way, card["way"]) if card else None
+    return HOUSE if card is None or (apart and differs(way, HOUSE["way"]) is None) else card, apart
+
+
+def budgeted(parts):
+    """u, whole effective degrees of freedom, 95 % two-sided and one-sided."""
+    u = float(np.sqrt(sum(part ** 2 for part, _ in parts.values())))
+    weight = sum((part / u) ** 4 / dof for part, dof in parts.values() if dof)
+    dof = max(float(np.floor(1 / weight + 1e-9)), 1.0) if weight > 0 else None
+    return u, dof, quantile(0.975, dof) * u, quantile(0.95, dof)
+
+
+def beyond_rig(mean, parts, cycles, upper):
+    """Over by more than the rig can be wrong, the cycles taken to scatter by the floor."""
+    floor = (FLOOR_MM / np.sqrt(cycles), max(cycles - 1, 1))
+    u, _, _, g = budgeted({**parts, "repeatability": floor})
+    return mean > upper + g * u
+
+
+def conforms(mean, still, cycles, u, dof, g, upper):
+    """The code, whether it is over, proven over, and the chance of conforming."""
+    y = upper if abs(mean - upper) < 1e-9 else mean
+    proves, over = cycles >= PROVING, y > upper
+    out = proves and y > upper + g * u
+    chance = float(stats.t(dof).cdf((upper - y) / u) if dof else stats.norm.cdf((upper - y) / u))
+    if upper <= 0:
+        return ("no_movement_seen", False, False, None) if still else ("movement_seen", True, out, chance)
+    if over:
+        return "proven_out" if out else "out_not_proven", True, out, chance
+    return "proven_in" if proves and y <= upper - g * u else "in_not_proven", False, False, chance
+
+
 def measure(job, corner, when, nth):
     rounds, dials = [], []
     for n in (1, 2, 3):
@@ -187,12 +224,12 @@ def measure(job, corner, when, nth):
     slant = job.slant(corner, when, nth)
     plays = [one * np.cos(slant or 0.0) for one in plays]
     flex, marks = job.marks(corner, when, nth)
-    limit, division, n = job.limit(), dial["graduation_mm"], len(plays)
+    limit, apart = in_force(job.makers_limit(), way)
+    division, n = dial["graduation_mm"], len(plays)
     mean = float(np.mean(plays))
     scatter = float(np.std(plays, ddof=1)) if n > 1 else 0.0
-    scatters = scatter > FLOOR_MM
     parts = {
-        "repeatability": ((scatter if scatters else FLOOR_MM) / np.sqrt(n), n - 1 if scatters else None),
+        "repeatability": (max(scatter, FLOOR_MM) / np.sqrt(n), max(n - 1, 1)),
         "resolution": (division / np.sqrt(12) * np.sqrt(2), None),
         "indicator": (job.dial_error(dial) / np.sqrt(3), None),
         "base_flex": (flex * division / np.sqrt(3), None),
@@ -202,35 +239,54 @@ def measure(job, corner, when, nth):
         parts["temperature"] = (abs(number(crept["divisions"])) * division / np.sqrt(3), None)
     if slant is not None:
         parts["tip_angle"] = (mean * np.tan(abs(slant)) * np.radians(EYE_DEG) / np.sqrt(3), None)
-    u = float(np.sqrt(sum(part ** 2 for part, _ in parts.values())))
-    dof = u ** 4 * (n - 1) / parts["repeatability"][0] ** 4 if scatters else None
-    factor = stats.t(dof).ppf if dof else stats.norm.ppf
-    g, upper = float(factor(0.95)), limit["mm"]
-    on_it = upper if abs(mean - upper) < 1e-9 else mean
+    u, dof, expanded, g = budgeted(parts)
+    upper = limit["mm"]
     spread = max(plays) - min(plays)
     wide = spread > division + 1e-9 or (upper > 0 and spread > upper / 5 + 1e-9)
     steps = np.diff(plays)
     trend = "steady" if not wide else "scattered" if n < 3 else \
         "rising" if all(steps >= 0) else "falling" if all(steps <= 0) else "scattered"
     refused = marks[0] if marks else differs(way, limit["way"])
-    if refused:
-        conformity = "no_comparison"
-    elif upper <= 0:
-        conformity = "no_movement_seen" if max(plays) < division / 2 else "movement_seen"
-    elif on_it <= upper:
-        conformity = "proven_in" if on_it <= upper - g * u else "in_not_proven"
-    else:
-        conformity = "proven_out" if on_it > upper + g * u else "out_not_proven"
-    compared = conformity not in ("no_comparison", "no_movement_seen")
-    return {"fault": None, "over": conformity in ("out_not_proven", "proven_out", "movement_seen"),
-            "proven_over": compared and on_it > upper + g * u, "measured": {
+    still = max(plays) < division / 2
+    conformity, over, proven_over, chance = ("no_comparison", False, False, None) if refused else \
+        conforms(mean, still, n, u, dof, g, upper)
+    beyond = beyond_rig(mean, parts, n, upper)
+    return {"fault": None, "over": over, "proven_over": proven_over, "beyond": beyond, "still": still, "division": division,
+            "limit": limit, "parts": parts, "squares": float(np.sum((np.array(plays) - mean) ** 2)), "measured": {
         "plays": plays, "mean": mean, "median": float(np.median(plays)), "spread": spread,
         "drift": plays[-1] - plays[0], "trend": trend, "asks_to_rig_again": wide,
         "components": {name: {"u": float(part), "dof": d} for name, (part, d) in parts.items()},
-        "u": u, "dof": dof, "expanded95": float(factor(0.975)) * u, "g": g, "guard_band": g * u,
-        "limit": upper, "limit_source": limit["source"], "conformity": conformity,
-        "conformance": float(stats.norm.cdf((upper - on_it) / u)) if compared else None,
-        "no_comparison": refused}}
+        "u": u, "dof": dof, "expanded95": expanded, "g": g, "guard_band": g * u,
+        "limit": upper, "limit_source": limit["source"], "apart": apart, "conformity": conformity,
+        "conformance": chance, "no_comparison": refused}}
+
+
+def compared(one):
+    return one["measured"]["conformity"] != "no_comparison"
+
+
+def joined(taken):
+    """The mean of two sets that were compared with one limit: the scatter pooled, what lies between
+    them with one degree of freedom, and of what both share the larger once."""
+    both = [one for one in taken if compared(one)][:2]
+    if len(both) < 2 or both[0]["limit"] != both[1]["limit"]:
+        return None
+    n, m = (len(one["measured"]["plays"]) for one in both)
+    a, b = (one["measured"]["mean"] for one in both)
+    freedom = max(n + m - 2, 1)
+    scatter = max(np.sqrt(sum(one["squares"] for one in both) / freedom), FLOOR_MM)
+    parts = {"repeatability": (scatter * np.sqrt(1 / n + 1 / m) / 2, freedom), "between_sets": (abs(a - b) / 2, 1)}
+    for name in {name for one in both for name in one["parts"]} - {"repeatability"}:
+        parts[name] = (max(one["parts"][name][0] for one in both if name in one["parts"]), None)
+    u, dof, expanded, g = budgeted(parts)
+    limit, still, division = both[0]["limit"], all(one["still"] for one in both), max(one["division"] for one in both)
+    code, over, proven_over, chance = conforms((a + b) / 2, still, n + m, u, dof, g, limit["mm"])
+    beyond = beyond_rig((a + b) / 2, parts, n + m, limit["mm"])
+    return {"over": over, "proven_over": proven_over, "beyond": beyond, "still": still, "division": division, "limit": limit,
+            "parts": parts, "measured": {
+                "plays": [None] * (n + m), "mean": (a + b) / 2, "u": u, "dof": dof, "expanded95": expanded, "g": g,
+                "limit_source": limit["source"], "apart": both[0]["measured"]["apart"], "conformity": code,
+                "conformance": chance, "no_comparison": None}}
 
 
 def sets(job):
@@ -247,22 +303,92 @@ def sets(job):
 
 # The decision on a corner, and the proof after the work.
 
-def by_dial(taken):
-    if any(one["proven_over"] for one in taken):
-        return "replace", "over_proven"
-    if not taken:
-        return None
-    last = taken[-1]["measured"]
-    if not taken[-1]["over"] and any(one["over"] for one in taken):
-        return "watch", "sets_disagree"
-    house = last["limit_source"] == "house"
+def spoken(one):
+    house = one["measured"]["limit_source"] == "house"
     return {
         "out_not_proven": ("replace", "over_not_proven"), "movement_seen": ("replace", "over_not_proven"),
         "proven_in": ("keep", "no_maker_limit" if house else "under_proven"),
         "in_not_proven": ("keep", "no_maker_limit") if house else ("watch", "under_not_proven"),
-        "no_movement_seen": ("keep", "no_movement_seen"),
-        "no_comparison": ("keep", f"no_comparison.{last['no_comparison']}"),
-    }[last["conformity"]]
+        "no_movement_seen": ("watch", "no_movement_seen"),
+    }[one["measured"]["conformity"]]
+
+
+def by_dial(taken, both):
+    """What each set that was compared says, both together, and the card that was not met."""
+    spoke = [one for one in taken if compared(one)]
+    if not spoke:
+        why = f"no_comparison.{taken[-1]['measured']['no_comparison']}" if taken else "not_looked_at.dial"
+        return [("watch", why)], None
+    if any(one["proven_over"] for one in spoke + ([both] if both else [])):
+        found = [("replace", "over_proven")]
+    elif both:
+        found = [spoken(both)]
+        if not both["over"] and any(one["beyond"] for one in spoke):
+            found.append(("replace", "over_not_proven"))
+        if len({one["over"] for one in spoke}) == 2:
+            found.append(("watch", "sets_disagree"))
+    else:
+        found = [spoken(one) for one in spoke]
+    apart = [one["measured"]["apart"] for one in spoke]
+    missed = apart[0] if all(apart) else None
+    return found + ([("watch", f"no_comparison.{missed}")] if missed else []), missed
+
+
+def said(job, step):
+    return job.reply(step).get("said", {}).get("answer", "not_done")
+
+
+def on_the_road(job, corner):
+    """Whether the noise of the road sits here: what rises with speed and is louder under load."""
+    speed, coast, surface = (said(job, f"sign_{sign}") for sign in ("speed", "coast", "surface"))
+    loads = {"louder_right": "left", "louder_left": "right"}.get(job.pick("sign_swerve"))
+    if speed != "yes" and not loads:
+        return "quiet" if speed == "no" else "not_done"
+    other_cause = coast == "no" or surface == "yes"
+    if loads and corner.endswith(loads):
+        return "here" if speed == "yes" and not other_cause else "not_located"
+    return "elsewhere" if loads or other_cause else "not_located"
+
+
+def heated(job, corner):
+    def celsius(step):
+        told = job.reply(step).get("number", {}).get("value")
+        if not told:
+            return None
+        return (number(told["number"]) - 32) * 5 / 9 if told["unit"] == "f" else number(told["number"])
+    here, other = celsius("heat_here"), celsius("heat_other")
+    first = (job.last("corners") or {"corners": [None]})["corners"][0]
+    axle, side = corner.split("_")
+    across = f"{axle}_{'left' if side == 'right' else 'right'}"
+    if first == across:
+        here, other = other, here
+    if first not in (corner, across) or here is None or other is None:
+        return "not_done"
+    return "hotter" if here - other >= HOTTER_K else "alike"
+
+
+def rests(taken, both, checked):
+    """The figures of the entry: lengths to a nanometre, factors and chances to a millionth."""
+    def round_(value):
+        return None if value is None else float(np.floor(value * 1e6 + 0.5) / 1e6)
+
+    def way(of):
+        return {name: of[name] for name in ("method", "place", "rig", "force_n") if of.get(name) is not None}
+
+    def figures(one):
+        m = one["measured"]
+        told = {
+            "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": m["dof"],
+            "expanded_mm": round_(m["expanded95"]), "g": round_(m["g"]), "apart": m["apart"],
+            "parts": {name: {"u_mm": round_(part), **({"dof": dof} if dof else {})} for name, (part, dof) in one["parts"].items()},
+            "limit": {"mm": round_(one["limit"]["mm"]), "source": one["limit"]["source"], "way": way(one["limit"]["way"])},
+            "result": m["conformity"], "chance": round_(m["conformance"]),
+            "beyond_rig": None if m["conformance"] is None else bool(one["beyond"]), "why": m["no_comparison"],
+            "proven": one["proven_over"] if m["conformity"] == "movement_seen" else None,
+            "resolution_mm": round_(one["division"]) if m["conformity"] == "no_movement_seen" else None}
+        return {name: value for name, value in told.items() if value is not None}
+    sets_ = [{"set": nth, **figures(one)} for nth, one in taken]
+    return {"sets": sets_, **({"together": figures(both)} if both else {}), **checked}
 
 
 def decide(job, corner):
@@ -278,6 +404,7 @@ def decide(job, corner):
     found += [("stop", f"must_not_drive.{sign}") for sign, seen in signs.items() if seen]
     rocked = [job.reply(f"rock_{way}@{corner}").get("felt", {}).get("felt") for way in ("twelve_six", "nine_three", "axial")]
     felt = max((f for f in rocked if f), key=FELT.index, default=None)
+    felt = None if felt == "nothing" and not all(rocked) else felt
     held = job.pick(f"brake_held@{corner}")
     where = {"play_gone": "in_bearing", "play_stays": "elsewhere"}.get(held, "not_located")
     if felt is None:
@@ -291,16 +418,44 @@ def decide(job, corner):
             found.append(("watch", f"not_looked_at.{test}"))
         elif sensed:
             found.append(("replace", word))
-    taken = [measure(job, corner, "before", nth) for nth in (1, 2)]
-    taken = [one for one in taken if one and one["fault"] is None]
-    dial = by_dial(taken)
-    found += [dial] if dial else []
-    if (rough, noisy, felt) == (0, 0, "nothing"):
+    road, heat = on_the_road(job, corner), heated(job, corner)
+    noise = {"elsewhere": ("keep", "road_points_elsewhere"), "not_located": ("watch", "road_not_located"),
+             "here": ("replace" if heat == "hotter" else "watch", "road_points_here")}.get(road)
+    found += [noise] if noise else []
+    if heat == "hotter":
+        found.append(("replace" if road == "here" else "watch", "hotter"))
+    named = [(nth, measure(job, corner, "before", nth)) for nth in (1, 2)]
+    named = [(nth, one) for nth, one in named if one and one["fault"] is None]
+    taken = [one for _, one in named]
+    both = joined(taken)
+    dial, missed = by_dial(taken, both)
+    found += dial
+    if (rough, noisy, felt) == (0, 0, "nothing") and road in ("quiet", "not_done") and heat != "hotter":
         found.append(("keep", "smooth_and_quiet"))
     found.sort(key=lambda f: GRAVEST.index(f[0]))
-    again = len(taken) == 1 and taken[0]["over"] and not taken[0]["proven_over"]
-    decision = found[0][0] if found else "watch"
-    return {"decision": decision, "again": again, "reasons": [reason for _, reason in found]}
+    spoke = [one for one in taken if compared(one)]
+    lacks = len(spoke) == 1 and spoke[0]["over"] and not spoke[0]["proven_over"]
+    done = lambda step: bool(job.reply(step)) and "not_done" not in job.reply(step)
+    rocks = [f"rock_{way}@{corner}" for way in ("twelve_six", "nine_three", "axial")]
+    open_ = {
+        "dial": not spoke or missed, "second_set": lacks, "hand": rough is None, "ear": noisy is None,
+        "rock": not all(map(done, rocks)),
+        "brake_held": felt not in (None, "nothing") and held is None,
+        "other_side": not done(f"other_side@{corner}"), "road": said(job, "sign_speed") == "not_done" or not done("drive"),
+        "temperatures": not (done("heat_here") and done("heat_other"))}
+    grounds = {"dial": spoke, "hand": rough is not None, "ear": noisy is not None, "rock": felt, "road": road != "not_done",
+               "heat": heat != "not_done", "sign": any(signs.values())}
+    word = {None: "not_done", 0: "no", 1: "yes"}
+    checked = {
+        "rough": word[rough], "noisy": word[noisy], "road": road, "heat": heat,
+        "brake_held": {"play_gone": "gone", "play_stays": "stays"}.get(held, "not_done"),
+        "stop_signs": [sign for sign, seen in signs.items() if seen],
+        "not_done": [test for test, lacking in open_.items() if lacking],
+        "rests_on": [ground for ground, stands in grounds.items() if stands]}
+    checked.update({"felt": felt} if felt else {})
+    checked.update({"card_apart": missed} if missed else {})
+    return {"decision": found[0][0] if found else "watch", "again": len(taken) == 1 and lacks,
+            "reasons": [reason for _, reason in found], "inputs": rests(named, both, checked)}
 
 
 def proved(job, corner):
@@ -744,8 +899,8 @@ def canonical(value):
     if isinstance(value, list):
         return "[" + ",".join(map(canonical, value)) + "]"
     if isinstance(value, float):
-        # The doubles of these files are between 1e-4 and 1e16, where Python and ECMAScript agree.
-        return str(int(value)) if value == int(value) else repr(value)
+        # The doubles of these files are between 1e-6 and 1e16, which ECMAScript writes out in full.
+        return str(int(value)) if value == int(value) else format(Decimal(repr(value)), "f")
     return json.dumps(value, ensure_ascii=False)
 
 
@@ -775,6 +930,15 @@ def compare(path, ours, theirs, complaints):
     return 1
 
 
+def by_source(told):
+    """What the command said, the parts of each uncertainty by name: parts alike need no order."""
+    for decision in told["decisions"]:
+        rested = decision["inputs"]
+        for figures in rested["sets"] + [rested.get("together", {"parts": []})]:
+            figures["parts"] = {part.pop("source"): part for part in figures["parts"]}
+    return told
+
+
 def opinion(log):
     entries = log["entries"]
     by_id = {entry["id"]: entry for entry in entries}
@@ -790,7 +954,7 @@ def opinion(log):
                 seen[one["id"]] = one
                 open_ += one["after"]
         then, told = Job(list(seen.values())), entry["what"]["decided"]
-        decisions.append({"entry": entry["id"], "corner": told["corner"], "nth": told["nth"], "rules": 1,
+        decisions.append({"entry": entry["id"], "corner": told["corner"], "nth": told["nth"], "rules": RULES,
                           **decide(then, told["corner"]), "sets": sets(then)})
     corners = (job.last("corners") or {"corners": []})["corners"]
     return {"sets": sets(job), "decisions": decisions, "proved": [proved(job, corner) for corner in corners],
@@ -806,7 +970,7 @@ def main(said):
             logs = json.load(file)["logs"]
         for log, theirs in zip(logs, told["logs"], strict=True):
             if log["kind"] == "job":
-                name, computed = told["file"], theirs["computed"]
+                name, computed = told["file"], by_source(theirs["computed"])
                 mine = opinion(log)
                 values += compare(name, mine, {key: computed[key] for key in mine}, complaints)
                 digests = sorted({sha256(canonical(entry)) for entry in log["entries"]})

@@ -1,5 +1,5 @@
 //! What this program computes of a job, computed again by another one from the exported file:
-//! `second_opinion.py`, over the samples and 200 practice jobs by chance.
+//! `second_opinion.py`, over the samples and 250 practice jobs by chance.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -20,7 +20,7 @@ use std::process::Command;
 use random_jobs::RandomJob;
 use serde_json::Value;
 
-const JOBS: u64 = 200;
+const JOBS: u64 = 250;
 
 /// The samples, and a file for every seed.
 fn files(folder: &Path) -> Vec<PathBuf> {
@@ -111,7 +111,13 @@ fn every_case_occurs(said: &str) {
         let value: Value = serde_json::from_str(line).unwrap();
         let computed = &value["logs"][0]["computed"];
         for set in computed["sets"].as_array().unwrap() {
-            for name in ["conformity", "trend", "no_comparison", "limit_source"] {
+            for name in [
+                "conformity",
+                "trend",
+                "no_comparison",
+                "limit_source",
+                "apart",
+            ] {
                 seen.insert(format!("{name} {}", set["measured"][name]).replace('"', ""));
             }
             seen.insert(format!("fault {}", set["fault"]).replace('"', ""));
@@ -124,6 +130,10 @@ fn every_case_occurs(said: &str) {
         for decision in computed["decisions"].as_array().unwrap() {
             let reasons = decision["reasons"].as_array().unwrap().iter();
             seen.extend(reasons.map(|reason| reason.as_str().unwrap().to_owned()));
+            let inputs = &decision["inputs"];
+            seen.insert(plain("road", &inputs["road"]));
+            seen.insert(plain("heat", &inputs["heat"]));
+            seen.insert(plain("together", &inputs["together"]["result"]));
         }
         for face in computed["faces"].as_array().unwrap() {
             seen.extend(of_a_face(face));
@@ -201,7 +211,28 @@ fn every_case_occurs(said: &str) {
         "conformity no_comparison",
         "no_comparison method",
         "no_comparison place",
-        "no_comparison rig",
+        "apart method",
+        "apart place",
+        "apart rig",
+        "apart force",
+        "together in_not_proven",
+        "together out_not_proven",
+        "together proven_out",
+        "together movement_seen",
+        "road quiet",
+        "road elsewhere",
+        "road not_done",
+        "road not_located",
+        "road here",
+        "heat alike",
+        "heat not_done",
+        "heat hotter",
+        "road_points_here",
+        "road_points_elsewhere",
+        "road_not_located",
+        "hotter",
+        "no_comparison.rig",
+        "not_looked_at.dial",
         "no_comparison force",
         "no_comparison nut_slack",
         "no_comparison flex_not_tested",

@@ -125,9 +125,9 @@ fn corners(sheet: &Sheet) -> [String; 7] {
 
 /// The mean of the last set, to a tenth of a micrometre.
 fn mean(sheet: &Sheet, corner: Corner, when: When) -> String {
-    let set = |nth| judge::measured(sheet, corner, SetName { when, nth })?.ok();
+    let set = |nth| judge::told(sheet, corner, SetName { when, nth })?.ok();
     let last = [2, 1].into_iter().find_map(set);
-    last.map_or_else(String::new, |Measured { set, .. }| mm(set.mean()))
+    last.map_or_else(String::new, |set: Measured| mm(set.mean()))
 }
 
 fn mm(length: Length) -> String {

@@ -18,8 +18,9 @@ use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{Came, ImportError, envelope, record, texts};
 use crate::job::entry::{Decided, Entry, EntryId, LogId, What};
-use crate::job::reason::{RULES_VERSION, decided};
-use crate::job::{Problem, Sheet, fold, judge};
+use crate::job::evidence::decided;
+use crate::job::reason::RULES_VERSION;
+use crate::job::{Problem, Sheet, fold};
 use crate::text::Lang;
 
 /// One log of a file, looked at again.
@@ -219,8 +220,7 @@ fn decision(
         return None;
     }
     let sheet = fold(before.into_iter().map(|(entry, _)| entry.clone()));
-    let verdict = judge::verdict(&sheet, recorded.corner);
-    let computed = decided(recorded.corner, recorded.nth, &verdict);
+    let computed = decided(&sheet, recorded.corner, recorded.nth);
     if computed != *recorded {
         checked.findings.push(Finding::Decision {
             entry: id.clone(),

@@ -1,6 +1,7 @@
 //! What can happen in a job. An entry is never edited; a later one may strike it.
 
 mod at;
+mod decided;
 mod dial_setup;
 mod ended;
 mod flow;
@@ -12,6 +13,7 @@ mod stock;
 mod thickness;
 
 pub use at::At;
+pub use decided::{Decided, Inputs};
 pub use dial_setup::DialSetup;
 pub use ended::{Charge, Ended, Ending};
 pub use flow::{DayTime, Held, Receipt, Slot};
@@ -32,7 +34,7 @@ use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
-use crate::trade::play::{Decision, Dial, Felt, Place};
+use crate::trade::play::{Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
 use crate::units::{
@@ -299,23 +301,6 @@ pub struct Reading {
     pub turns: Option<i32>,
     /// The dial it was read on, so that the reading stands by itself.
     pub dial: Dial,
-}
-
-/// A decision on a corner.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Decided {
-    /// Which corner.
-    pub corner: Corner,
-    /// 1, or 2 after a second set.
-    pub nth: u8,
-    /// The decision.
-    pub decision: Decision,
-    /// Whether a second set is asked for before it stands.
-    pub again: bool,
-    /// Its reasons, as stable codes in their order.
-    pub reasons: Vec<String>,
-    /// The version of the rules that made it.
-    pub rules: u32,
 }
 
 words! {

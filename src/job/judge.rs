@@ -3,44 +3,38 @@
 //! Nothing is judged here: the rules stand in `trade::play`. This only gathers.
 
 use crate::job::entry::{Quantity, Reading, Reply, Side};
+use crate::job::evidence::spun;
 use crate::job::key::Key;
-use crate::job::nuts::{looked_wrong, nuts_are_loose};
 use crate::job::round::begun;
 use crate::job::sheet::Sheet;
-use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
+use crate::trade::play::rules::UNSEEN_FLEX;
 use crate::trade::play::{
-    After, BrakeHeld, Budget, Conformity, Dial, Divisions, Evidence, Felt, IndicatorError, Limit,
-    Mark, ReadingSet, RigFacts, Round, RoundError, SeriesFault, StopSign, Test, Verdict, can_prove,
-    compare, decide, pass_after,
+    After, Dial, Divisions, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
+    SeriesFault, Test, can_prove, pass_after,
 };
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Check, Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
+    Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
 };
 use crate::units::{Length, Temperature, TemperatureUnit};
 
-/// A set of readings with everything that follows from it.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Measured {
-    /// The rounds.
-    pub set: ReadingSet,
-    /// How sure they are.
-    pub budget: Budget,
-    /// What they were compared with.
-    pub limit: Limit,
-    /// What the comparison says.
-    pub conformity: Conformity,
-}
+pub use crate::job::evidence::{evidence, verdict};
+pub use crate::trade::play::Measured;
 
 /// The limit of this job: the maker's where the card gives one, else the house limit.
 pub fn limit(sheet: &Sheet) -> Limit {
+    makers_limit(sheet).unwrap_or(Limit::HOUSE)
+}
+
+/// The limit of the manufacturer's card, if there is one.
+fn makers_limit(sheet: &Sheet) -> Option<Limit> {
     let card = sheet
         .card(CardItem::PlayLimit)
         .and_then(|card| card.limit());
-    card.and_then(Result::ok).unwrap_or(Limit::HOUSE)
+    card.and_then(Result::ok)
 }
 
 /// The dial on board; the common one of its unit where none was named.
@@ -101,16 +95,55 @@ fn read_round(
     Some((Dial::shared(dials), round))
 }
 
-/// The set that counts before the work: the second where the first was asked again.
+/// The set that counts before the work: the second where the first was asked again, unless it
+/// cannot be compared and the first can.
 pub fn before(sheet: &Sheet, corner: Corner) -> Option<Measured> {
-    let set = |nth| {
-        let when = When::Before;
-        measured(sheet, corner, SetName { when, nth })?.ok()
-    };
-    set(2).or_else(|| set(1))
+    let mut sets = sets_before(sheet, corner);
+    let compared = sets.iter().rposition(|(_, set)| set.is_compared());
+    let place = compared.or_else(|| sets.len().checked_sub(1))?;
+    Some(sets.swap_remove(place).1)
 }
 
-/// A set of readings, compared with the job's limit. `None` before the first round.
+/// The sets before the work that give a play, by their number, as they are told.
+pub fn sets_before(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
+    let set = |nth| {
+        let when = When::Before;
+        let set = told(sheet, corner, SetName { when, nth })?.ok()?;
+        Some((nth, set))
+    };
+    (1..=2).filter_map(set).collect()
+}
+
+/// A set as the decision that stands recorded it; as it is judged now where none did, or where it
+/// was read anew since. `None` before the first round.
+///
+/// # Errors
+/// [`SeriesFault`] if a round gives no play.
+pub fn told(sheet: &Sheet, corner: Corner, name: SetName) -> Option<Result<Measured, SeriesFault>> {
+    let measured = measured(sheet, corner, name)?;
+    Some(measured.map(|now| recorded(sheet, corner, name, &now).unwrap_or(now)))
+}
+
+fn recorded(sheet: &Sheet, corner: Corner, name: SetName, now: &Measured) -> Option<Measured> {
+    let decided = sheet.decided(corner)?;
+    let figures = match name.when {
+        When::Before => decided.inputs.set(name.nth)?,
+        When::After => return None,
+    };
+    let side = |round| [Side::Push, Side::Pull].map(|side| (round, side));
+    let sides = (1..=ROUNDS).flat_map(side);
+    let places = sides.map(|(round, side)| Key::Reading(corner, name, round, side));
+    let read = places.filter_map(|key| sheet.place(&key)).max();
+    (read < sheet.place(&Key::Decided(corner, decided.nth))).then(|| Measured {
+        set: now.set.clone(),
+        budget: figures.budget.clone(),
+        limit: figures.limit,
+        apart: figures.apart,
+        conformity: figures.conformity,
+    })
+}
+
+/// A set of readings, compared with the limit in force for it. `None` before the first round.
 ///
 /// # Errors
 /// [`SeriesFault`] if a round gives no play, or the rounds were read on several dials.
@@ -135,15 +168,8 @@ pub fn measured(
     let set = ReadingSet::read(dial, way, &readings, marks(sheet, corner, name));
     Some(set.map(|set| {
         let set = with_tip(sheet, corner, name, set);
-        let budget = Budget::of(&set, &facts(sheet, corner, name, &dial));
-        let limit = limit(sheet);
-        let conformity = compare(&set, &budget, &limit);
-        Measured {
-            set,
-            budget,
-            limit,
-            conformity,
-        }
+        let facts = facts(sheet, corner, name, &dial);
+        Measured::of(set, &facts, makers_limit(sheet).as_ref())
     }))
 }
 
@@ -184,18 +210,15 @@ fn facts(sheet: &Sheet, corner: Corner, name: SetName, dial: &Dial) -> RigFacts 
 pub fn indicator(sheet: &Sheet, dial: &Dial) -> IndicatorError {
     let carried = sheet.carried().filter(|carried| carried.dial == *dial);
     let error = carried.and_then(|carried| carried.more.dial_error.as_ref());
-    error.map_or(IndicatorError::OneDivision, |largest| {
-        IndicatorError::certified(largest.length())
-    })
+    error
+        .and_then(|largest| IndicatorError::certified(largest.length()))
+        .unwrap_or(IndicatorError::OneDivision)
 }
 
 /// How far the needle moved at most when the knuckle was pushed.
-///
-/// A needle that does not seem to move may still have moved a quarter of a division, which no
-/// eye sees in a driveway (common practice, no source).
 fn flex(dial: &Dial, picked: Pick) -> Length {
     dial.graduation().times(match picked {
-        Pick::FlexNone => 0.25,
+        Pick::FlexNone => UNSEEN_FLEX,
         Pick::FlexHalf => 0.5,
         _ => 1.0,
     })
@@ -266,111 +289,11 @@ fn nut_loosened_before(sheet: &Sheet, corner: Corner, name: SetName) -> bool {
     matches!((loosened, read), (Some(loosened), Some(read)) if loosened < read)
 }
 
-fn pick(sheet: &Sheet, step: StepKey) -> Option<Pick> {
+pub(super) fn pick(sheet: &Sheet, step: StepKey) -> Option<Pick> {
     match sheet.reply(step) {
         Some(Reply::Picked(pick)) => Some(*pick),
         _ => None,
     }
-}
-
-fn felt(sheet: &Sheet, corner: Corner) -> Option<Felt> {
-    let steps = [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial];
-    let felt = steps
-        .into_iter()
-        .filter_map(|step| match sheet.reply(StepKey::at(step, corner)) {
-            Some(Reply::Felt(felt)) => Some(*felt),
-            _ => None,
-        });
-    felt.max()
-}
-
-fn spun(sheet: &Sheet, step: StepKey) -> (Answer, Answer) {
-    match pick(sheet, step) {
-        Some(Pick::SmoothQuiet) => (Answer::No, Answer::No),
-        Some(Pick::Rough) => (Answer::Yes, Answer::No),
-        Some(Pick::Noisy) => (Answer::No, Answer::Yes),
-        Some(Pick::RoughNoisy | Pick::GrindsHot) => (Answer::Yes, Answer::Yes),
-        _ => (Answer::NotDone, Answer::NotDone),
-    }
-}
-
-/// What a decision on this corner can rest on now.
-pub fn evidence(sheet: &Sheet, corner: Corner) -> Evidence {
-    let (roughness, noise) = spun(sheet, StepKey::at(Step::SpinHand, corner));
-    let sets = (1..=2)
-        .filter_map(|nth| {
-            measured(
-                sheet,
-                corner,
-                SetName {
-                    when: When::Before,
-                    nth,
-                },
-            )
-        })
-        .filter_map(Result::ok)
-        .map(|measured| measured.conformity)
-        .collect();
-    let brake_held = match pick(sheet, StepKey::at(Step::BrakeHeld, corner)) {
-        Some(Pick::PlayGone) => BrakeHeld::Gone,
-        Some(Pick::PlayStays) => BrakeHeld::Stays,
-        _ => BrakeHeld::NotDone,
-    };
-    Evidence {
-        sets,
-        roughness,
-        noise,
-        felt: felt(sheet, corner),
-        brake_held,
-        stop_signs: stop_signs(sheet, corner),
-        not_done: not_done(sheet, corner),
-    }
-}
-
-fn stop_signs(sheet: &Sheet, corner: Corner) -> Vec<StopSign> {
-    let signs = [
-        (
-            StopSign::VisibleTilt,
-            looked_wrong(sheet, Check::WheelUpright),
-        ),
-        (StopSign::LooseWheelFasteners, nuts_are_loose(sheet)),
-        (
-            StopSign::LooseAxleNut,
-            pick(sheet, StepKey::at(Step::NutFound, corner)) == Some(Pick::NutSlack),
-        ),
-        (
-            StopSign::GrindingWithHeat,
-            pick(sheet, StepKey::at(Step::SpinHand, corner)) == Some(Pick::GrindsHot),
-        ),
-    ];
-    signs
-        .into_iter()
-        .filter_map(|(sign, seen)| seen.then_some(sign))
-        .collect()
-}
-
-fn not_done(sheet: &Sheet, corner: Corner) -> Vec<Test> {
-    let done = |step| !matches!(sheet.reply(step), None | Some(Reply::NotDone(_)));
-    let heat = done(StepKey::once(Step::HeatHere)) && done(StepKey::once(Step::HeatOther));
-    let rocks = [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial];
-    let tests = [
-        (
-            Test::Rock,
-            rocks.iter().all(|step| done(StepKey::at(*step, corner))),
-        ),
-        (Test::OtherSide, done(StepKey::at(Step::OtherSide, corner))),
-        (Test::Road, done(StepKey::once(Step::Drive))),
-        (Test::Temperatures, heat),
-    ];
-    tests
-        .into_iter()
-        .filter_map(|(test, done)| (!done).then_some(test))
-        .collect()
-}
-
-/// The verdict on a corner as the entries stand.
-pub fn verdict(sheet: &Sheet, corner: Corner) -> Verdict {
-    decide(&evidence(sheet, corner))
 }
 
 /// What the proof after the work says of a corner.
@@ -381,11 +304,19 @@ pub fn after(sheet: &Sheet, corner: Corner) -> After {
     };
     let set = measured(sheet, corner, name).and_then(Result::ok);
     let (roughness, noise) = spun(sheet, StepKey::at(Step::ProveSpin, corner));
-    pass_after(
+    let passed = pass_after(
         set.as_ref().map(|measured| &measured.conformity),
         roughness,
         noise,
-    )
+    );
+    match (passed, set.and_then(|set| set.apart)) {
+        // The default limit stood in for a card that was not met.
+        (After::Pass { proven, .. }, Some(_)) => After::Pass {
+            proven,
+            not_done: vec![Test::Dial],
+        },
+        (passed, _) => passed,
+    }
 }
 
 /// The key of one round's step.

@@ -12,6 +12,7 @@ pub mod caption;
 pub mod dial_setup;
 pub mod ending;
 pub mod entry;
+pub mod evidence;
 pub mod facts;
 pub mod flow;
 mod fold;

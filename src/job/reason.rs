@@ -1,11 +1,10 @@
-//! The stable codes under which the reasons of a verdict are recorded, and the entry it becomes.
+//! The stable codes under which the reasons of a verdict are recorded, and back.
 //!
-//! A code says which rule spoke, never its figures: those are computed again from the readings.
+//! A code says which rule spoke; its figures stand beside it, in what the decision rested on.
 
-use crate::job::entry::Decided;
+use crate::job::entry::{Decided, Inputs};
 use crate::trade::play::way::Difference;
-use crate::trade::play::{Felt, Mark, Reason, StopSign, Test, Verdict, WhyNot};
-use crate::trade::vehicle::Corner;
+use crate::trade::play::{Comparison, Conformity, Felt, Mark, Reason, StopSign, Test, WhyNot};
 use crate::words;
 
 /// The version of the rules that a decision names.
@@ -30,6 +29,10 @@ words! {
         NoComparison = "no_comparison",
         NotLookedAt = "not_looked_at",
         SmoothAndQuiet = "smooth_and_quiet",
+        RoadPointsHere = "road_points_here",
+        RoadNotLocated = "road_not_located",
+        RoadPointsElsewhere = "road_points_elsewhere",
+        Hotter = "hotter",
     }
 }
 
@@ -48,18 +51,6 @@ pub fn codes() -> Vec<String> {
             subjects => subjects.into_iter().map(|of| join(*rule, of)).collect(),
         })
         .collect()
-}
-
-/// What is recorded of a verdict on a corner after its `nth` set.
-pub fn decided(corner: Corner, nth: u8, verdict: &Verdict) -> Decided {
-    Decided {
-        corner,
-        nth,
-        decision: verdict.decision,
-        again: verdict.second_set_asked,
-        reasons: verdict.reasons.iter().map(code).collect(),
-        rules: RULES_VERSION,
-    }
 }
 
 fn join(rule: Rule, of: &str) -> String {
@@ -88,8 +79,99 @@ fn parts(reason: &Reason) -> (Rule, &'static str) {
         Reason::NoComparison(why) => (Rule::NoComparison, why_not(*why)),
         Reason::NotLookedAt(test) => (Rule::NotLookedAt, test.code()),
         Reason::SmoothAndQuiet => (Rule::SmoothAndQuiet, ""),
+        Reason::RoadPointsHere => (Rule::RoadPointsHere, ""),
+        Reason::RoadNotLocated => (Rule::RoadNotLocated, ""),
+        Reason::RoadPointsElsewhere => (Rule::RoadPointsElsewhere, ""),
+        Reason::Hotter => (Rule::Hotter, ""),
     }
 }
+
+impl Decided {
+    /// The reasons with the figures that stand in the entry; one whose code this version does not
+    /// know is left out, and its code still stands in [`Decided::reasons`].
+    pub fn told_reasons(&self) -> Vec<Reason> {
+        let reasons = self.reasons.iter();
+        reasons
+            .filter_map(|code| told(code, &self.inputs))
+            .collect()
+    }
+}
+
+fn told(code: &str, inputs: &Inputs) -> Option<Reason> {
+    let (rule, of) = code.split_once('.').unwrap_or((code, ""));
+    Some(match Rule::from_code(rule)? {
+        Rule::MustNotDrive => Reason::MustNotDrive(StopSign::from_code(of)?),
+        Rule::LooseInBearing => Reason::LooseInBearing(Felt::from_code(of)?),
+        Rule::LooseElsewhere => Reason::LooseElsewhere(Felt::from_code(of)?),
+        Rule::LooseNotLocated => Reason::LooseNotLocated(Felt::from_code(of)?),
+        Rule::Rough => Reason::Rough,
+        Rule::Noisy => Reason::Noisy,
+        Rule::OverProven => Reason::OverProven(compared(inputs, |of| {
+            matches!(
+                of,
+                Conformity::ProvenOut(_) | Conformity::MovementSeen { proven: true, .. }
+            )
+        })?),
+        Rule::OverNotProven => Reason::OverNotProven {
+            comparison: spoken(inputs, Conformity::is_over)?,
+            sets: inputs
+                .evidence
+                .sets
+                .iter()
+                .filter(|set| set.is_over())
+                .count(),
+        },
+        Rule::SetsDisagree => Reason::SetsDisagree,
+        Rule::UnderNotProven => Reason::UnderNotProven(spoken(inputs, |of| !of.is_over())?),
+        Rule::UnderProven => Reason::UnderProven(spoken(inputs, |of| !of.is_over())?),
+        Rule::NoMakerLimit => Reason::NoMakerLimit(spoken(inputs, |of| !of.is_over())?),
+        Rule::NoMovementSeen => Reason::NoMovementSeen {
+            resolution: of_both(inputs).find_map(|set| match set {
+                Conformity::NoMovementSeen { resolution } => Some(*resolution),
+                _ => None,
+            })?,
+        },
+        Rule::NoComparison => Reason::NoComparison(why_not_of(of)?),
+        Rule::NotLookedAt => Reason::NotLookedAt(Test::from_code(of)?),
+        Rule::SmoothAndQuiet => Reason::SmoothAndQuiet,
+        Rule::RoadPointsHere => Reason::RoadPointsHere,
+        Rule::RoadNotLocated => Reason::RoadNotLocated,
+        Rule::RoadPointsElsewhere => Reason::RoadPointsElsewhere,
+        Rule::Hotter => Reason::Hotter,
+    })
+}
+
+/// The results, both sets together first where they were joined.
+fn of_both(inputs: &Inputs) -> impl Iterator<Item = &Conformity> {
+    inputs.evidence.joined.iter().chain(&inputs.evidence.sets)
+}
+
+/// The figures of what spoke: of both sets together, else of the set.
+fn spoken(inputs: &Inputs, is: impl Fn(&Conformity) -> bool) -> Option<Comparison> {
+    let mut all = of_both(inputs).filter(|set| is(set));
+    all.find_map(|set| set.comparison().copied())
+}
+
+/// The figures of what was proven: of the set, else of both together.
+fn compared(inputs: &Inputs, is: impl Fn(&Conformity) -> bool) -> Option<Comparison> {
+    let all = inputs.evidence.sets.iter().chain(&inputs.evidence.joined);
+    all.filter(|set| is(set))
+        .find_map(|set| set.comparison().copied())
+}
+
+/// Why a reading and a limit could not be compared, by its code.
+pub fn why_not_of(code: &str) -> Option<WhyNot> {
+    let ways = WAYS.into_iter().map(WhyNot::Way);
+    let marks = Mark::ALL.iter().copied().map(WhyNot::Mark);
+    ways.chain(marks).find(|why| why_not(*why) == code)
+}
+
+const WAYS: [Difference; 4] = [
+    Difference::Method,
+    Difference::Place,
+    Difference::Rig,
+    Difference::Force,
+];
 
 /// The code of why a reading and a limit cannot be compared.
 pub const fn why_not(why: WhyNot) -> &'static str {
@@ -111,13 +193,7 @@ fn subjects(rule: Rule) -> Vec<&'static str> {
             felt.map(|felt| felt.code()).collect()
         }
         Rule::NoComparison => {
-            let ways = [
-                Difference::Method,
-                Difference::Place,
-                Difference::Rig,
-                Difference::Force,
-            ];
-            let ways = ways.into_iter().map(WhyNot::Way);
+            let ways = WAYS.into_iter().map(WhyNot::Way);
             let marks = Mark::ALL.iter().copied().map(WhyNot::Mark);
             ways.chain(marks).map(why_not).collect()
         }
@@ -135,37 +211,30 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::trade::answer::Answer;
-    use crate::trade::play::{BrakeHeld, Decision, Evidence, decide};
-
-    fn evidence() -> Evidence {
-        Evidence {
-            sets: Vec::new(),
-            roughness: Answer::No,
-            noise: Answer::No,
-            felt: Some(Felt::Nothing),
-            brake_held: BrakeHeld::NotDone,
-            stop_signs: Vec::new(),
-            not_done: Vec::new(),
-        }
-    }
+    use crate::job::entry::{Reply, What};
+    use crate::job::evidence::decided;
+    use crate::job::told::sheet;
+    use crate::trade::play::Decision;
+    use crate::trade::vehicle::Corner;
+    use crate::trade::wheel_end::{Pick, Step, StepKey};
 
     #[test]
     fn a_verdict_is_recorded_with_its_rules_and_its_reasons_in_their_order() {
-        let knocking = Evidence {
-            felt: Some(Felt::Knocks),
-            brake_held: BrakeHeld::Gone,
-            roughness: Answer::Yes,
-            noise: Answer::NotDone,
-            ..evidence()
-        };
-        let entry = decided(Corner::RearLeft, 1, &decide(&knocking));
+        let at = |step| StepKey::at(step, Corner::RearLeft);
+        let whats = [
+            What::Answered(at(Step::RockAxial), Reply::Felt(Felt::Knocks)),
+            What::Answered(at(Step::BrakeHeld), Reply::Picked(Pick::PlayGone)),
+            What::Answered(at(Step::SpinHand), Reply::Picked(Pick::Rough)),
+        ];
+        let entry = decided(&sheet(&whats), Corner::RearLeft, 1);
         assert_eq!(entry.decision, Decision::Stop);
         assert_eq!(
             entry.reasons,
-            ["loose_in_bearing.knocks", "rough", "not_looked_at.ear"]
+            ["loose_in_bearing.knocks", "rough", "not_looked_at.dial"]
         );
         assert_eq!((entry.rules, entry.again), (RULES_VERSION, false));
+        let back: Vec<String> = entry.told_reasons().iter().map(code).collect();
+        assert_eq!(back, entry.reasons);
     }
 
     #[test]

@@ -4,7 +4,7 @@
 //! the vehicle, what is due, what is loose and how it ended then count until this job states
 //! them itself; readings and decisions never do, since nobody measured them here.
 
-use crate::job::entry::{Consent, Decided, Ending, Moved, Scope, VehicleField, What};
+use crate::job::entry::{Consent, Decided, Ending, Inputs, Moved, Scope, VehicleField, What};
 use crate::job::key::{Key, keys};
 use crate::job::runout::{Run, runs};
 use crate::job::sheet::Sheet;
@@ -162,9 +162,18 @@ fn told(what: &What) -> Option<What> {
                 ..consent.clone()
             })
         }),
+        What::Decided(decided) => Some(What::Decided(Decided {
+            reasons: decided.reasons.iter().take(REASONS).cloned().collect(),
+            inputs: Inputs::none(),
+            ..decided.clone()
+        })),
         other => Some(other.clone()),
     }
 }
+
+/// So many reasons of a decision go on paper, the gravest first; what it rested on stands in the
+/// file alone. A plain replaced hub fills one symbol to its last bytes.
+const REASONS: usize = 4;
 
 /// What is loose, those of one step and state together, and what else was named or broke.
 fn loose(sheet: &Sheet) -> Vec<What> {

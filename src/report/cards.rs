@@ -7,7 +7,7 @@ use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, SpecCard, Stage, Thread, TorqueBody,
 };
 use crate::trade::play::{Limit, LimitSource, Way};
-use crate::units::{Format, LengthUnit, System};
+use crate::units::{Format, Length, LengthUnit, System};
 
 /// A card's value with its unit as it was printed; "not found" is a value.
 pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
@@ -147,7 +147,13 @@ pub fn not_looked_up(lang: Lang, card: &SpecCard, job_day: NaiveDate) -> Option<
 
 /// A limit's value: the card's as printed, the house limit by the figure it is known under.
 pub fn limit_value(format: Format, limit: &Limit, card: Option<&SpecCard>) -> String {
-    if let Some(CardBody::Play { most, .. }) = card.map(|card| &card.body) {
+    // A recorded limit is rounded to a nanometre.
+    let nanometre = Length::millimetres(1e-6);
+    let is_of = |card: &&SpecCard| match card.limit() {
+        Some(Ok(of)) => limit.is_makers() && of.value.minus(limit.value).abs() <= nanometre,
+        _ => false,
+    };
+    if let Some(CardBody::Play { most, .. }) = card.filter(is_of).map(|card| &card.body) {
         return format.typed(most).line();
     }
     match (limit.source, format.system) {

@@ -11,7 +11,8 @@ use super::{Told, answers, time};
 use crate::job::Sheet;
 use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, How, PersonField, Reply, Scope, What};
-use crate::job::judge::{after, verdict};
+use crate::job::evidence::{as_recorded, verdict};
+use crate::job::judge::after;
 use crate::text::{self, Asking, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
@@ -250,7 +251,10 @@ pub(super) fn not_checked(told: &Told) -> Vec<Block> {
     let mut tests: Vec<Test> = told
         .corners()
         .iter()
-        .flat_map(|corner| verdict(told.sheet, *corner).not_done)
+        .flat_map(|corner| match told.sheet.decided(*corner) {
+            Some(decided) => as_recorded(decided).not_done,
+            None => verdict(told.sheet, *corner).not_done,
+        })
         .collect();
     tests.sort_unstable();
     tests.dedup();

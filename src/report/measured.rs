@@ -6,10 +6,11 @@ use super::time::when;
 use super::{Told, budget, reason};
 use crate::job::Key;
 use crate::job::entry::{Reading, Side};
-use crate::job::judge::{Measured, measured, round_play};
+use crate::job::judge::{self, Measured, round_play};
 use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::CardItem;
-use crate::trade::play::{Comparison, Conformity, Dial, Mark, Way};
+use crate::trade::play::conformity::CYCLES_TO_PROVE;
+use crate::trade::play::{Conformity, Dial, Mark, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
 use crate::units::{Length, LengthUnit};
@@ -84,7 +85,7 @@ fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
             rows,
         },
     ];
-    match measured(told.sheet, corner, name) {
+    match judge::told(told.sheet, corner, name) {
         Some(Ok(measured)) => blocks.extend(result(told, corner, name, &measured)),
         Some(Err(fault)) => blocks.push(Block::Sentence(text::set_fault(told.lang, fault))),
         None => {}
@@ -219,7 +220,7 @@ fn figures(told: &Told, of: &Measured) -> Vec<(String, String)> {
     let expanded = told.format.length(budget.expanded95, 4).line();
     let k = text::uncertainty_k(told.lang, &told.format.number(k, 2));
     let mut rows = vec![
-        (told.word(ReportWord::Mean), told.both(of.set.mean(), 4)),
+        (told.word(ReportWord::Mean), told.both(of.mean(), 4)),
         (told.say(Say::MedianLabel), told.both(of.set.median(), 4)),
         (told.word(ReportWord::Combined), told.both(budget.u_c, 4)),
         (
@@ -250,13 +251,14 @@ fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
         text::limit_source(told.lang, of.limit.source)
     );
     let mut rows = vec![(told.word(ReportWord::Limit), limit)];
-    if let Some(comparison) = comparison(&of.conformity) {
+    if let Some(comparison) = of.conformity.comparison() {
         rows.push((
             told.word(ReportWord::GuardBand),
             told.both(of.budget.guard_band(), 4),
         ));
-        // A chance of being within the house limit would read as a clearance.
-        if of.limit.is_makers() {
+        // A chance of being within the default limit would read as a clearance, and few cycles
+        // prove nothing, however sure they seem.
+        if of.limit.is_makers() && comparison.cycles >= CYCLES_TO_PROVE {
             let percent = told.format.number(100.0 * comparison.conformance, 1);
             rows.push((
                 told.word(ReportWord::Probability),
@@ -270,20 +272,12 @@ fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
     } else if !of.limit.is_makers() {
         word = format!("{word}. {}", told.word(ReportWord::HouseLimitSay));
     }
+    let few = of.conformity.comparison();
+    if few.is_some_and(|of| of.cycles < CYCLES_TO_PROVE) {
+        word = format!("{word}. {}", told.word(ReportWord::TooFewCycles));
+    }
     rows.push((told.word(ReportWord::Result), word));
     rows
-}
-
-/// The figures of a comparison, if there was one.
-const fn comparison(of: &Conformity) -> Option<&Comparison> {
-    match of {
-        Conformity::ProvenIn(comparison)
-        | Conformity::InNotProven(comparison)
-        | Conformity::OutNotProven(comparison)
-        | Conformity::ProvenOut(comparison)
-        | Conformity::MovementSeen { comparison, .. } => Some(comparison),
-        Conformity::NoMovementSeen { .. } | Conformity::NoComparison(_) => None,
-    }
 }
 
 /// The factor between expanded and standard uncertainty.

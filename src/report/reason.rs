@@ -43,6 +43,10 @@ pub fn sentence(lang: Lang, format: Format, reason: &Reason) -> String {
             what: text::test(lang, test),
         }),
         Reason::SmoothAndQuiet => say(ReasonWord::NothingFound),
+        Reason::RoadPointsHere => say(ReasonWord::RoadPointsHere),
+        Reason::RoadNotLocated => say(ReasonWord::RoadNotLocated),
+        Reason::RoadPointsElsewhere => say(ReasonWord::RoadPointsElsewhere),
+        Reason::Hotter => say(ReasonWord::HotterThanOther),
     }
 }
 

@@ -10,7 +10,7 @@ use chrono::NaiveDate;
 
 use crate::job::dial_setup::recorded;
 use crate::job::entry::*;
-use crate::job::judge::verdict;
+use crate::job::evidence::decided;
 use crate::job::kit::MoreKit;
 use crate::job::reason::code;
 use crate::job::{Sheet, fold, group_items};
@@ -135,14 +135,10 @@ impl Job {
     }
 
     pub fn decided(&mut self, decision: Decision) {
-        let verdict = verdict(&self.sheet(), AT);
+        let decided = decided(&self.sheet(), AT, 1);
         self.tap(vec![What::Decided(Decided {
-            corner: AT,
-            nth: 1,
             decision,
-            again: false,
-            reasons: verdict.reasons.iter().map(code).collect(),
-            rules: 1,
+            ..decided
         })]);
     }
 

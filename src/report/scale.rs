@@ -106,7 +106,7 @@ fn scale_in(
 
 /// The mean less and plus the expanded uncertainty; a play is never below nothing.
 pub(super) fn band(measured: &Measured, unit: LengthUnit) -> (f64, f64) {
-    interval(measured.set.mean(), measured.budget.expanded95, unit)
+    interval(measured.mean(), measured.budget.expanded95, unit)
 }
 
 /// A value less and plus a half width, not below nothing.
@@ -163,6 +163,7 @@ mod tests {
             set,
             budget,
             limit,
+            apart: None,
             conformity,
         }
     }

@@ -95,7 +95,7 @@ fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
 
 /// A set's mean in the reader's unit.
 fn mean(told: &Told, measured: &Measured) -> String {
-    plain::length(told.format, measured.set.mean())
+    plain::length(told.format, measured.mean())
 }
 
 /// The numerals of the scale; where they would touch, only every second or third is written.

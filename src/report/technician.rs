@@ -9,11 +9,12 @@ use super::{Told, answers, fasteners, reason, record};
 use crate::job::Key;
 use crate::job::angled::{AngleGauge, angle_cards, angle_gauge};
 use crate::job::entry::{Decided, Entry, KitItem, PersonField, Reply, VehicleField, What};
-use crate::job::judge::{limit, verdict};
+use crate::job::evidence::as_recorded;
+use crate::job::judge::limit;
 use crate::text::{self, Desk, ReportWord, Say};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Wrench};
-use crate::trade::play::Verdict;
+use crate::trade::play::Limit;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{CARDS, Start, Step, StepKey};
 use crate::units::{LengthUnit, Unit};
@@ -199,7 +200,11 @@ fn cards(told: &Told) -> Vec<Block> {
         blocks.push(Block::Rows(lines));
     }
     if !limit(told.sheet).is_makers() {
-        blocks.push(Block::Sentence(house_limit(told)));
+        blocks.push(Block::Sentence(house_limit(
+            told,
+            &default_limit(told),
+            false,
+        )));
         blocks.push(told.sentence(ReportWord::HouseLimitSay));
     }
     if stale {
@@ -208,24 +213,36 @@ fn cards(told: &Told) -> Vec<Block> {
     blocks
 }
 
-/// That no maker limit was found and which house limit was used, in both units.
-pub(super) fn house_limit(told: &Told) -> String {
-    let limit = limit(told.sheet);
+/// The default limit that a decision of this job was made by; today's before there is one.
+fn default_limit(told: &Told) -> Limit {
+    let decided = told.corners().iter().filter_map(|c| told.sheet.decided(*c));
+    let sets = decided.flat_map(|decided| &decided.inputs.sets);
+    let mut recorded = sets.map(|(_, set)| set.limit);
+    let recorded = recorded.find(|limit| !limit.is_makers());
+    recorded.unwrap_or_else(|| limit(told.sheet))
+}
+
+/// Which default limit was used, in both units, and why: no manufacturer's limit was found, or it
+/// is for another method.
+pub(super) fn house_limit(told: &Told, limit: &Limit, apart: bool) -> String {
     let thou = told
         .format
         .length_in(limit.value, LengthUnit::Inch, 3)
         .line();
-    let value = limit_value(told.format, &limit, None);
+    let value = limit_value(told.format, limit, None);
     let value = if value == thou {
         value
     } else {
         format!("{value} {}", text::also_value(told.lang, &thou))
     };
-    text::house_limit_used(told.lang, &value)
+    if apart {
+        text::default_limit_used(told.lang, &value)
+    } else {
+        text::house_limit_used(told.lang, &value)
+    }
 }
 
 fn decisions(told: &Told, corner: Corner) -> Vec<Block> {
-    let now = verdict(told.sheet, corner);
     let last = told.sheet.decided(corner).map(|decided| decided.nth);
     let mut blocks = Vec::new();
     for nth in 1..=2 {
@@ -239,7 +256,7 @@ fn decisions(told: &Told, corner: Corner) -> Vec<Block> {
         )));
         blocks.push(Block::Rows(recorded(told, decided)));
         if Some(nth) == last {
-            blocks.extend(grounds(told, decided, &now));
+            blocks.extend(grounds(told, decided));
         }
     }
     if blocks.is_empty() {
@@ -273,17 +290,10 @@ fn recorded(told: &Told, decided: &Decided) -> Vec<(String, String)> {
     rows
 }
 
-/// The reasons with their figures. They are worked out from the same entries; where they lead to
-/// another decision than the recorded one, that is said and the recorded one stands.
-fn grounds(told: &Told, decided: &Decided, now: &Verdict) -> Vec<Block> {
+/// The reasons with their figures, what it rests on and what was not done, as it was recorded.
+fn grounds(told: &Told, decided: &Decided) -> Vec<Block> {
+    let now = as_recorded(decided);
     let mut blocks = Vec::new();
-    if now.decision != decided.decision {
-        blocks.push(Block::Notice(format!(
-            "{}: {}",
-            told.word(ReportWord::RulesDiffer),
-            text::decision(told.lang, now.decision)
-        )));
-    }
     let reasons = now
         .reasons
         .iter()

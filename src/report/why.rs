@@ -6,7 +6,7 @@ use super::strip::{Set, strip};
 use super::technician::{house_limit, limit_card};
 use super::{Told, plain, standing};
 use crate::job::entry::Decided;
-use crate::job::judge::{Measured, before, measured};
+use crate::job::judge::{self, Measured, before};
 use crate::job::reason::Rule;
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::SpecCard;
@@ -106,7 +106,10 @@ const fn speaks_against(rule: Rule) -> bool {
         | Rule::Rough
         | Rule::Noisy
         | Rule::OverProven
-        | Rule::OverNotProven => true,
+        | Rule::OverNotProven
+        | Rule::RoadPointsHere
+        | Rule::RoadNotLocated
+        | Rule::Hotter => true,
         Rule::SetsDisagree
         | Rule::UnderNotProven
         | Rule::UnderProven
@@ -114,6 +117,7 @@ const fn speaks_against(rule: Rule) -> bool {
         | Rule::NoMovementSeen
         | Rule::NoComparison
         | Rule::NotLookedAt
+        | Rule::RoadPointsElsewhere
         | Rule::SmoothAndQuiet => false,
     }
 }
@@ -124,12 +128,12 @@ pub(super) fn sets(told: &Told, corner: Corner) -> (Option<Measured>, Option<Mea
         when: When::After,
         nth: 1,
     };
-    let after = measured(told.sheet, corner, after).and_then(Result::ok);
+    let after = judge::told(told.sheet, corner, after).and_then(Result::ok);
     (before(told.sheet, corner), after)
 }
 
 fn length(told: &Told, of: &Measured) -> String {
-    plain::length(told.format, of.set.mean())
+    plain::length(told.format, of.mean())
 }
 
 /// Play that was no reason: in words alone, since readings near zero beside REPLACE mislead.
@@ -224,8 +228,9 @@ fn limit(told: &Told, of: &Measured) -> Block {
     if !is_compared(of) {
         return told.sentence(ReportWord::NotComparedSay);
     }
-    let Some(card) = limit_card(told) else {
-        return Block::Small(house_limit(told));
+    let card = limit_card(told).filter(|_| of.limit.is_makers());
+    let Some(card) = card else {
+        return Block::Small(house_limit(told, &of.limit, of.apart.is_some()));
     };
     let value = plain::length(told.format, of.limit.value);
     Block::Small(text::limit_owner(told.lang, &value, &source(told, card)))

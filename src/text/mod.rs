@@ -676,6 +676,8 @@ spoken! {
     report::limit_owner(limit: &str, source: &str) -> String;
     /// The house limit beside the bar.
     report::house_limit_used(limit: &str) -> String;
+    /// That the manufacturer's limit is for another method, and the default limit was used.
+    report::default_limit_used(limit: &str) -> String;
     /// What the owner must do about the wheel nuts.
     report::retorque_owner(distance: &str, date: &str) -> String;
     /// What the owner must do about a corner to watch.

@@ -122,11 +122,10 @@ pub enum ReasonWord<'a> {
     RoadPointsHere,
     /// The road test speaks for something else.
     RoadPointsElsewhere,
-    /// The hub is hotter than the one on the other side.
-    HotterThanOther {
-        /// By how much.
-        by: &'a str,
-    },
+    /// A noise on the road, and nothing says where it sits.
+    RoadNotLocated,
+    /// The hub is clearly hotter than the one on the other side.
+    HotterThanOther,
     /// The other side feels tighter.
     OtherSideTighter,
     /// Both sides feel the same.

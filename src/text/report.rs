@@ -315,10 +315,10 @@ report_words! {
     HowGiven,
     /// Amount.
     Amount,
+    /// Fewer than three cycles prove nothing.
+    TooFewCycles,
     /// Reasons as recorded.
     RecordedReasons,
-    /// The rules of this version, on the same entries, say something else.
-    RulesDiffer,
     /// A second set was asked for before it stands.
     AskedAgain,
     /// An entry that others name is not here.

@@ -550,6 +550,8 @@ sayings! {
         ReadyWrench,
         /// What this gauge can prove.
         ReadyGauge,
+    /// This dial cannot settle this limit.
+    DialTooCoarse,
         /// In the order of work.
         CornerOrder,
         // Spec cards.

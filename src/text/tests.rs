@@ -204,7 +204,8 @@ fn reasons() -> Vec<ReasonWord<'static>> {
         ReasonWord::PedalNotFirm,
         ReasonWord::RoadPointsHere,
         ReasonWord::RoadPointsElsewhere,
-        ReasonWord::HotterThanOther { by: "12 °C" },
+        ReasonWord::RoadNotLocated,
+        ReasonWord::HotterThanOther,
         ReasonWord::OtherSideTighter,
         ReasonWord::SameAsOtherSide,
         ReasonWord::NothingFound,
@@ -429,6 +430,7 @@ fn the_house_limit_never_hides_that_it_has_no_source() {
     let texts = [
         house_limit(lang, "0.004 in"),
         house_limit_used(lang, "0.004 in"),
+        default_limit_used(lang, "0.004 in"),
         reason(
             lang,
             ReasonWord::HouseLimitOver {

@@ -73,6 +73,8 @@ pub enum Yard<'a> {
         /// Their reasons.
         rather: &'a str,
     },
+    /// A decision rested on other figures than its entries give.
+    RestsOnOther(Corner),
     /// The report was made from other entries.
     HandedOver,
     /// Laid out anew by another program.

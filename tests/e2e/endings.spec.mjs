@@ -15,7 +15,7 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   test.slow();
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Decide: Decision");
+  await quick.walk("Decide: Decision", { "Rises with speed": (quick) => quick.signs() });
   await expect(quick.main).toContainText("KEEP");
   await quick.finish("Nothing wrong found");
   for (const key of ["Undo", "Not done"]) await expect(quick.key(key)).toHaveCount(0);
@@ -24,6 +24,25 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await expect(page).toContainText("We found nothing that must be repaired today.");
   await expect(page).toContainText(MAY);
   await expect(page).not.toContainText(MUST_NOT);
+});
+
+test("a noise that the road test places at a corner is watched, never called nothing found", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Decide: Decision");
+  await expect(quick.main).toContainText("WATCH");
+  await expect(quick.main).toContainText("the road test points here");
+  await expect(quick.main).not.toContainText("Nothing was found");
+});
+
+test("a noise that the road test places at a corner with a hot hub is replaced", async ({ app }) => {
+  test.slow();
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Decide: Decision", { "Heat: this hub": (quick) => quick.number("133", "Keep the heat") });
+  await expect(quick.main).toContainText("REPLACE");
+  await expect(quick.main).toContainText("clearly hotter than the one on the other side");
 });
 
 test("a STOP that is declined is put back, and its consequence is said and printed", async ({ app }) => {

@@ -137,8 +137,7 @@ fn with_the_caliper_closed_and_the_wheel_off_it_is_shoved_and_only_the_caliper_i
 
 /// A corner that is judged by its entries: nothing felt, smooth, nuts found loose or not.
 fn judged(job: &Job, nth: u8) -> What {
-    let verdict = hubslate::job::judge::verdict(&job.sheet(), HERE);
-    What::Decided(hubslate::job::reason::decided(HERE, nth, &verdict))
+    What::Decided(hubslate::job::evidence::decided(&job.sheet(), HERE, nth))
 }
 
 #[test]

@@ -8,10 +8,10 @@ use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind, Ended, Ending,
-    Entry, EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Moved, Opened, Paid, PaidHow,
-    Part, PersonField, Photo, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope, Setup,
-    Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
-    VehicleField, Voice, What,
+    Entry, EntryId, Gauging, HandedOver, Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid,
+    PaidHow, Part, PersonField, Photo, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope,
+    Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
+    ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
@@ -22,7 +22,10 @@ use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
 use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
-use hubslate::trade::play::{Decision, Dial, Felt, Place, Way};
+use hubslate::trade::play::{
+    Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place, ReadingSet,
+    RigFacts, Round, StopSign, Way, decide, join,
+};
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
@@ -213,6 +216,7 @@ fn at_the_corner() -> Vec<What> {
         again: false,
         reasons: reasons.to_vec(),
         rules: 1,
+        inputs: rested_on(),
     }));
     whats.push(What::Part(Part {
         corner: FRONT_LEFT,
@@ -220,6 +224,28 @@ fn at_the_corner() -> Vec<What> {
         lot: String::new(),
     }));
     whats
+}
+
+/// Two sets that scatter, and both together.
+fn rested_on() -> Box<Inputs> {
+    let rig = RigFacts {
+        indicator: IndicatorError::OneDivision,
+        flex: Dial::HUNDREDTH_MM.graduation(),
+        temperature: None,
+    };
+    let sets = [[5.0, 7.0, 9.0], [6.0, 8.0, 10.0]].map(|pulls| {
+        let round = |pull| Round::zeroed(Divisions::new(pull).unwrap());
+        let rounds = pulls.map(round);
+        let set = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &rounds, vec![]);
+        Measured::of(set.unwrap(), &rig, None)
+    });
+    let evidence = Evidence {
+        felt: Some(Felt::Knocks),
+        stop_signs: vec![StopSign::GrindingWithHeat],
+        ..Evidence::nothing()
+    };
+    let figures = (1..).zip(sets.iter().map(Measured::figures));
+    Inputs::of(figures, join(&sets), evidence.clone(), &decide(&evidence))
 }
 
 /// A place that was read, one that was skipped, and the limit.

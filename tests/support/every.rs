@@ -2,6 +2,8 @@
 
 #[path = "every_bench.rs"]
 mod bench;
+#[path = "every_decided.rs"]
+mod decisions;
 #[path = "every_flow.rs"]
 mod flow;
 #[path = "every_kit.rs"]
@@ -11,15 +13,16 @@ mod slips;
 
 use bench::{benched, runout};
 use chrono::{Days, NaiveDate};
+use decisions::inputs;
 use flow::sent;
 use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     At, Caption, Captioned, Carried, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind,
-    Ended, Ending, Entry, EntryId, Gauging, HandedOver, Held, How, KitItem, LogId, Money, Moved,
-    Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Receipt, Reply,
-    RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock,
+    Ended, Ending, Entry, EntryId, Gauging, HandedOver, Held, How, Inputs, KitItem, LogId, Money,
+    Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Receipt,
+    Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock,
     ThicknessCard, ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::kit::{MoreKit, Stand};
@@ -230,6 +233,7 @@ fn decided() -> impl Strategy<Value = Decided> {
             again,
             reasons,
             rules,
+            inputs: Inputs::none(),
         })
 }
 
@@ -310,7 +314,8 @@ fn worked() -> impl Strategy<Value = What> {
         step().prop_map(What::Pass),
         dial_setup().prop_map(What::DialSetup),
         reading().prop_map(What::Reading),
-        decided().prop_map(What::Decided),
+        (decided(), inputs())
+            .prop_map(|(decided, inputs)| { What::Decided(Decided { inputs, ..decided }) }),
         benched(),
         (money(), option::of(money()), option::of(estimate())).prop_map(
             |(repair, refit, estimate)| {

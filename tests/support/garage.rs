@@ -2,8 +2,8 @@
 
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{
-    BrakeHeld, Budget, Conformity, Decision, Dial, DialKind, Divisions, Evidence, Felt,
-    IndicatorError, Limit, ReadingSet, RigFacts, Round, RoundError, Verdict, Way, compare, decide,
+    Conformity, Decision, Dial, DialKind, Divisions, Evidence, Felt, IndicatorError, Limit,
+    Measured, ReadingSet, RigFacts, Round, RoundError, Verdict, Way, decide, join,
 };
 use hubslate::trade::practice::chance::Chance;
 use hubslate::trade::practice::{Car, Hands, Hub, Population, Rig};
@@ -56,6 +56,11 @@ impl Gauge {
         let reading = self.division / 6_f64.sqrt();
         let parts = [self.u_dial(), self.u_base(), self.u_set(), reading];
         parts.iter().map(|u| u * u).sum::<f64>().sqrt()
+    }
+
+    /// Degrees of freedom of a set whose three rounds agree: GUM G.4.1, truncated.
+    pub fn dof(&self) -> f64 {
+        (2.0 * (self.u() / self.u_set()).powi(4)).floor()
     }
 
     /// The part of it that two sets share: the dial's own error, and of the reading that half
@@ -123,34 +128,50 @@ impl Judged {
 /// Measures a car as a job does: three rounds, judged, and a second set on another place of the
 /// base if the rules ask for one.
 pub fn judge(gauge: &Gauge, car: &Car, limit_mm: f64, swings: u8) -> Judged {
+    // The needle comes to rest anywhere on the face.
+    let rest = |place| 100.0 * Chance::at(car_seed(car), u64::from(place) << 41).share();
+    judge_from(gauge, car, limit_mm, swings, rest)
+}
+
+/// The same on a dial whose bezel is turned to zero at the push.
+pub fn judge_zeroed(gauge: &Gauge, car: &Car, limit_mm: f64) -> Judged {
+    judge_from(gauge, car, limit_mm, 0, |_| 0.0)
+}
+
+fn judge_from(
+    gauge: &Gauge,
+    car: &Car,
+    limit_mm: f64,
+    swings: u8,
+    rest: impl Fn(u8) -> f64,
+) -> Judged {
     let limit = Limit::maker(mm(limit_mm), Way::DEFAULT).unwrap();
-    let sets = |place| {
-        let set = read(gauge, car, place, swings);
-        let budget = Budget::of(&set, &gauge.facts());
-        let conformity = compare(&set, &budget, &limit);
-        (set, budget, conformity)
+    let set = |place| {
+        let set = read(gauge, car, place, swings, rest(place));
+        Measured::of(set, &gauge.facts(), Some(&limit))
     };
-    let (set, budget, first) = sets(1);
-    let mut verdict = decide(&evidence(vec![first]));
+    let mut sets = vec![set(1)];
+    let mut verdict = decide(&evidence(&sets));
     if verdict.second_set_asked {
-        verdict = decide(&evidence(vec![first, sets(2).2]));
+        sets.push(set(2));
+        verdict = decide(&evidence(&sets));
     }
+    let first = sets.swap_remove(0);
     Judged {
         truth: car.truth.play.mm(),
         limit: limit_mm,
-        mean: set.mean().mm(),
-        expanded: budget.expanded95.mm(),
-        first,
+        mean: first.set.mean().mm(),
+        expanded: first.budget.expanded95.mm(),
+        first: first.conformity,
         verdict,
     }
 }
 
-/// A set whose needle comes to rest anywhere on the face.
-fn read(gauge: &Gauge, car: &Car, place: u8, swings: u8) -> ReadingSet {
-    let rest = Chance::at(car_seed(car), u64::from(place) << 41).share();
+/// A set whose needle comes to rest at a place of the face.
+fn read(gauge: &Gauge, car: &Car, place: u8, swings: u8, rest: f64) -> ReadingSet {
     let rig = Rig {
         dial: gauge.dial,
-        rests_at: Divisions::new(100.0 * rest).unwrap(),
+        rests_at: Divisions::new(rest).unwrap(),
         hub: Hub::Old,
         place,
     };
@@ -180,14 +201,13 @@ fn car_seed(car: &Car) -> u64 {
 }
 
 /// A hub that is smooth, quiet and firm, so that the dial alone decides.
-fn evidence(sets: Vec<Conformity>) -> Evidence {
+fn evidence(sets: &[Measured]) -> Evidence {
     Evidence {
-        sets,
+        sets: sets.iter().map(|set| set.conformity).collect(),
+        joined: join(sets).map(|both| both.conformity),
         roughness: Answer::No,
         noise: Answer::No,
         felt: Some(Felt::Nothing),
-        brake_held: BrakeHeld::NotDone,
-        stop_signs: vec![],
-        not_done: vec![],
+        ..Evidence::nothing()
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Plays are told as their distance from the limit, in mm; every error is normal.
 
-use statrs::distribution::{Continuous, ContinuousCDF, Normal};
+use statrs::distribution::{Continuous, ContinuousCDF, Normal, StudentsT};
 
 fn below(z: f64) -> f64 {
     Normal::standard().cdf(z)
@@ -26,10 +26,30 @@ pub struct Theory {
     pub u: f64,
     /// The part of it that is common to two sets.
     pub u_shared: f64,
+    /// One-sided 95 % factor.
+    pub g: f64,
 }
 
-/// One-sided 95 %, from any table of the normal distribution.
-pub const G: f64 = 1.644_853_627;
+/// Factor of Student's t for a one-sided bound that holds with probability `p`, halved down from
+/// the distribution function.
+pub fn student(p: f64, dof: f64) -> f64 {
+    let t = StudentsT::new(0.0, 1.0, dof).unwrap();
+    let (mut low, mut high) = (0.0, 100.0);
+    for _ in 0..60 {
+        let middle = f64::midpoint(low, high);
+        if t.cdf(middle) < p {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    high
+}
+
+/// Share of a normal distribution within so many deviations either way.
+pub fn within_deviations(k: f64) -> f64 {
+    below(k) - below(-k)
+}
 
 impl Theory {
     fn among(&self, from: f64, to: f64, chance: impl Fn(f64) -> f64) -> f64 {
@@ -52,17 +72,22 @@ impl Theory {
         below((bound - x) / self.u)
     }
 
-    /// Chance of REPLACE for a car at `x`: proven over at once, or over and over again.
+    /// Chance of REPLACE for a car at `x`: proven over at once, or over and with the mean of two
+    /// sets over again.
     ///
-    /// Two sets share a part of their errors, so it is integrated over that part.
+    /// Two sets share a part of their errors, so it is integrated over that part, and over what the
+    /// first set read.
     pub fn replaced(&self, x: f64) -> f64 {
         let apart = (self.u.powi(2) - self.u_shared.powi(2)).sqrt();
-        let band = G * self.u;
-        integral(80, -7.0, 7.0, |z| {
+        let band = self.g * self.u;
+        integral(40, -6.0, 6.0, |z| {
             let shown = x + z * self.u_shared;
-            let over = 1.0 - below(-shown / apart);
             let proven = 1.0 - below((band - shown) / apart);
-            Normal::standard().pdf(z) * (proven + (over - proven) * over)
+            let again = integral(16, 0.0, band, |read| {
+                let density = Normal::standard().pdf((read - shown) / apart) / apart;
+                density * (1.0 - below((-read - shown) / apart))
+            });
+            Normal::standard().pdf(z) * (proven + again)
         })
     }
 

@@ -12,11 +12,12 @@ use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{KeptText, LogKind, digest, export};
 use hubslate::job::dial_setup::{recorded, required};
 use hubslate::job::entry::{
-    Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Reading, Reply, Side,
-    What,
+    Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Quantity, Reading, Reply,
+    Side, What,
 };
+use hubslate::job::evidence::decided;
 use hubslate::job::kit::MoreKit;
-use hubslate::job::{fold, judge, reason};
+use hubslate::job::{fold, judge};
 use hubslate::slate::{Pen, compose, log_id};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
@@ -25,7 +26,9 @@ use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
 };
-use hubslate::units::{AngleUnit, Decimal, Force, ForceUnit, Length, LengthUnit, Typed};
+use hubslate::units::{
+    AngleUnit, Decimal, Force, ForceUnit, Length, LengthUnit, TemperatureUnit, Typed,
+};
 
 /// The record of an entry's text.
 pub fn kept(text: &str) -> KeptText {
@@ -193,6 +196,37 @@ impl RandomJob {
         }
     }
 
+    /// Something drawn beside the rest, which is the same with it and without.
+    fn aside<T>(&mut self, draw: impl FnOnce(&mut Self) -> T) -> T {
+        let kept = self.chance.0;
+        self.chance.0 = !kept;
+        let drawn = draw(self);
+        self.chance.0 = kept;
+        drawn
+    }
+
+    /// The signs of the road that speak of bearings, and the heat of both hubs.
+    fn road(&mut self) {
+        let said = [Answer::Yes, Answer::Yes, Answer::No, Answer::NotDone].map(Reply::Said);
+        self.perhaps(70, StepKey::once(Step::SignSpeed), &said);
+        let swerves = [Pick::LouderRight, Pick::LouderLeft, Pick::NoChange].map(Reply::Picked);
+        self.perhaps(70, StepKey::once(Step::SignSwerve), &swerves);
+        let rarely = [Answer::Yes, Answer::No, Answer::NotDone, Answer::NotDone].map(Reply::Said);
+        self.perhaps(50, StepKey::once(Step::SignCoast), &rarely);
+        self.perhaps(50, StepKey::once(Step::SignSurface), &rarely);
+        let heat =
+            |text, unit| Reply::Number(Quantity::Temperature(Typed::parse(text, unit).unwrap()));
+        let (c, f) = (TemperatureUnit::Celsius, TemperatureUnit::Fahrenheit);
+        let heats = [
+            heat("41", c),
+            heat("58,5", c),
+            heat("104", f),
+            heat("133", f),
+        ];
+        self.perhaps(80, StepKey::once(Step::HeatHere), &heats);
+        self.perhaps(80, StepKey::once(Step::HeatOther), &heats);
+    }
+
     fn before(&mut self) {
         if self.chance.often(85) {
             let card = self.card();
@@ -228,6 +262,7 @@ impl RandomJob {
         );
         let not = Reply::NotDone(Because::NoTime);
         self.perhaps(70, StepKey::once(Step::Drive), &[Reply::Done, not.clone()]);
+        self.aside(Self::road);
         for step in [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial] {
             let nothing = Reply::Felt(Felt::Nothing);
             let just = Reply::Felt(Felt::JustFelt);
@@ -263,8 +298,7 @@ impl RandomJob {
 
     fn decide(&mut self, nth: u8) {
         let sheet = fold(self.entries.iter().cloned());
-        let verdict = judge::verdict(&sheet, HERE);
-        self.tap(vec![What::Decided(reason::decided(HERE, nth, &verdict))]);
+        self.tap(vec![What::Decided(decided(&sheet, HERE, nth))]);
     }
 
     fn loosen_nut(&mut self) {

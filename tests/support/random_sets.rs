@@ -20,7 +20,7 @@ impl RandomJob {
             ("0.004", LengthUnit::Inch),
         ]);
         let mut way = Way {
-            rig: None,
+            rig: self.aside(|job| job.chance.of(&[None, None, Some(Rig::CaliperUp)])),
             ..Way::DEFAULT
         };
         if self.chance.often(25) {
@@ -103,10 +103,13 @@ impl RandomJob {
         let graduation = dial.graduation().in_unit(LengthUnit::Millimetre);
         let most = (0.16 / graduation).min(face * 0.3) * 10.0;
         let nothing = self.chance.often(15);
-        let play = if nothing {
-            0
-        } else {
-            self.chance.below(most as u64)
+        // About the limits that the cards give, so that two sets can disagree.
+        let near = |job: &mut Self| (job.chance.often(60), job.chance.below(4));
+        let (is_near, off) = self.aside(near);
+        let play = match (nothing, name.nth == 2 && is_near) {
+            (true, _) => 0,
+            (false, true) => (0.5 / graduation) as u64 + off,
+            (false, false) => self.chance.below(most as u64),
         };
         let spread = if nothing {
             1

@@ -18,7 +18,10 @@ use hubslate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
 };
 use hubslate::trade::money::{LineKind, TaxRounding};
-use hubslate::trade::play::{Decision, DialKind, Felt, Method, Place, Rig};
+use hubslate::trade::play::{
+    BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place, Rig, Road,
+    Source, StopSign, Test,
+};
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Kind, Pick, Start, Step, When};
@@ -49,11 +52,29 @@ fn codes<W: Word + 'static>(all: &[W]) -> Vec<String> {
     all.iter().map(|word| word.word_code().to_owned()).collect()
 }
 
+/// The results that a mean can have; `tests/verdict.rs` meets each.
+const RESULTS: [&str; 7] = [
+    "proven_in",
+    "in_not_proven",
+    "out_not_proven",
+    "proven_out",
+    "no_movement_seen",
+    "movement_seen",
+    "no_comparison",
+];
+
+/// How ways differ, and every mark.
+fn why_not() -> Vec<String> {
+    let ways = ["method", "place", "rig", "force"].map(str::to_owned);
+    ways.into_iter().chain(codes(Mark::ALL)).collect()
+}
+
 /// Every closed set of words that a file of version 1 can hold.
 fn words() -> BTreeMap<&'static str, Vec<String>> {
     BTreeMap::from([
         ("answer", codes(Answer::ALL)),
         ("axle", codes(Axle::ALL)),
+        ("brake_held", codes(BrakeHeld::ALL)),
         ("because", codes(Because::ALL)),
         ("bound", codes(Bound::ALL)),
         ("caption_word", codes(CaptionWord::ALL)),
@@ -69,11 +90,14 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("due_kind", codes(DueKind::ALL)),
         ("ending", codes(Ending::ALL)),
         ("felt_grade", codes(Felt::ALL)),
+        ("ground", codes(Ground::ALL)),
         ("group", codes(Group::ALL)),
+        ("heat", codes(Heat::ALL)),
         ("hold", codes(Hold::ALL)),
         ("how", codes(How::ALL)),
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
+        ("limit_source", codes(LimitSource::ALL)),
         ("line_kind", codes(LineKind::ALL)),
         ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
@@ -89,12 +113,17 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("position", codes(Position::ALL)),
         ("property_class", codes(PropertyClass::ALL)),
         ("reason", reason::codes()),
+        ("result", RESULTS.map(str::to_owned).to_vec()),
         ("rig", codes(Rig::ALL)),
+        ("road", codes(Road::ALL)),
         ("scope", codes(Scope::ALL)),
         ("side", codes(Side::ALL)),
         ("start", codes(Start::ALL)),
+        ("stop_sign", codes(StopSign::ALL)),
         ("surface", codes(Surface::ALL)),
         ("tax_rounding", codes(TaxRounding::ALL)),
+        ("test", codes(Test::ALL)),
+        ("uncertainty_source", codes(Source::ALL)),
         ("unit_angle", codes(AngleUnit::ALL)),
         ("unit_distance", codes(DistanceUnit::ALL)),
         ("unit_length", codes(LengthUnit::ALL)),
@@ -103,6 +132,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("unit_torque", codes(TorqueUnit::ALL)),
         ("vehicle_field", codes(VehicleField::ALL)),
         ("when", codes(When::ALL)),
+        ("why_not", why_not()),
     ])
 }
 

@@ -2,8 +2,8 @@
 
 use hubslate::job::dial_setup::recorded;
 use hubslate::job::entry::{
-    Consent, Decided, Due, DueKind, Ended, Ending, How, Money, Moved, Photo, Price, Quantity,
-    Reading, Reply, Scope, Side, Signed, VehicleField, What,
+    Consent, Decided, Due, DueKind, Ended, Ending, How, Inputs, Money, Moved, Photo, Price,
+    Quantity, Reading, Reply, Scope, Side, Signed, VehicleField, What,
 };
 use hubslate::job::{Sheet, group_items, next, plan};
 use hubslate::trade::answer::Answer;
@@ -197,6 +197,7 @@ pub fn decided(nth: u8, story: Story) -> What {
         again: story.again && nth == 1,
         reasons: vec!["rough".to_owned()],
         rules: 1,
+        inputs: Inputs::none(),
     })
 }
 

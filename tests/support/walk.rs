@@ -10,7 +10,8 @@ use hubslate::job::entry::{
     Consent, Due, DueKind, Ended, Entry, HandedOver, How, LogId, Moved, Opened, Part, PersonField,
     Photo, Quantity, Reading, Reply, Scope, Side, VehicleField, What,
 };
-use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, reason, status};
+use hubslate::job::evidence::decided;
+use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, status};
 use hubslate::slate::{Pen, compose, log_id, undo};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
@@ -163,8 +164,7 @@ impl<'a> Walk<'a> {
             Form::Round(set, round) => self.round(spec, *set, *round),
             Form::Decide(nth) => {
                 let corner = spec.key.corner.unwrap();
-                let verdict = judge::verdict(sheet, corner);
-                self.tap(vec![What::Decided(reason::decided(corner, *nth, &verdict))]);
+                self.tap(vec![What::Decided(decided(sheet, corner, *nth))]);
             }
             Form::Consent => self.consent(spec.key),
             Form::Turn(group) => self.turn(sheet, spec, *group),

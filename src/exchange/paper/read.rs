@@ -7,8 +7,8 @@ use super::{Paper, round, write};
 use crate::exchange::import::is_uuid;
 use crate::job::also::Also;
 use crate::job::entry::{
-    Charge, Consent, Decided, DialSetup, Due, DueKind, Ended, Ending, How, Moved, Part, Reading,
-    RunoutReading, Scope, Setup, Side, VehicleField, What,
+    Charge, Consent, Decided, DialSetup, Due, DueKind, Ended, Ending, How, Inputs, Moved, Part,
+    Reading, RunoutReading, Scope, Setup, Side, VehicleField, What,
 };
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
@@ -327,6 +327,7 @@ fn fact(kind: &str, fields: &Fields) -> Option<What> {
             again: fields.raw(3) == "again",
             reasons: fields.list(5, text)?,
             rules: fields.raw(4).parse().ok()?,
+            inputs: Inputs::none(),
         }),
         "Y" => What::Consent(Consent {
             step: StepKey::from_code(fields.raw(0))?,

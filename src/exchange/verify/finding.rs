@@ -41,7 +41,7 @@ pub enum Finding {
     },
     /// The record does not hang together.
     Record(Problem),
-    /// The rules give another decision for what was seen.
+    /// The rules give another decision for what was seen, or the same from other figures.
     Decision {
         /// The entry.
         entry: EntryId,
@@ -83,7 +83,7 @@ pub enum Remark {
 
 impl Finding {
     /// The stable code, for scripts.
-    pub const fn code(&self) -> &'static str {
+    pub fn code(&self) -> &'static str {
         match self {
             Self::Kind(_) => "kind",
             Self::Digest { .. } => "digest",
@@ -91,6 +91,9 @@ impl Finding {
             Self::Entry { .. } => "entry",
             Self::Unreadable { .. } => "unreadable",
             Self::Record(_) => "record",
+            Self::Decision {
+                recorded, computed, ..
+            } if concludes_alike(recorded, computed) => "inputs",
             Self::Decision { .. } => "decision",
             Self::HandedOver { .. } => "handed_over",
         }
@@ -158,7 +161,16 @@ fn bad(lang: Lang, place: usize, why: &str) -> String {
     text::yard(lang, Yard::EntryBad { place, why })
 }
 
+/// Whether two decisions differ only in what they rest on.
+fn concludes_alike(one: &Decided, other: &Decided) -> bool {
+    let concluded = |of: &Decided| (of.decision, of.again, of.reasons.clone());
+    concluded(one) == concluded(other)
+}
+
 fn decision(lang: Lang, recorded: &Decided, computed: &Decided) -> String {
+    if concludes_alike(recorded, computed) {
+        return text::yard(lang, Yard::RestsOnOther(recorded.corner));
+    }
     let say = Yard::Decision {
         corner: recorded.corner,
         recorded: recorded.decision,

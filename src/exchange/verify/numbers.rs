@@ -5,10 +5,11 @@
 use serde_json::{Value, json};
 
 use super::{Again, faces, rotors};
+use crate::exchange::wire;
 use crate::job::entry::{Decided, DueKind, Named};
 use crate::job::judge::{self, Measured};
 use crate::job::{Sheet, reason};
-use crate::trade::play::{After, Comparison, Conformity, SeriesFault};
+use crate::trade::play::{After, Conformity, SeriesFault, WhyNot};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
 use crate::units::{Length, LengthUnit};
@@ -84,6 +85,7 @@ fn set(measured: &Measured) -> Value {
         set,
         budget,
         limit,
+        apart,
         conformity,
     } = measured;
     let settling = set.settling(Some(limit.value));
@@ -111,21 +113,11 @@ fn set(measured: &Measured) -> Value {
         "guard_band": mm(budget.guard_band()),
         "limit": mm(limit.value),
         "limit_source": limit.source.code(),
+        "apart": apart.map(|apart| reason::why_not(WhyNot::Way(apart))),
         "conformity": conformity.code(),
-        "conformance": comparison(conformity).map(|compared| compared.conformance),
+        "conformance": conformity.comparison().map(|compared| compared.conformance),
         "no_comparison": why_not(conformity),
     })
-}
-
-const fn comparison(conformity: &Conformity) -> Option<&Comparison> {
-    match conformity {
-        Conformity::ProvenIn(comparison)
-        | Conformity::InNotProven(comparison)
-        | Conformity::OutNotProven(comparison)
-        | Conformity::ProvenOut(comparison)
-        | Conformity::MovementSeen { comparison, .. } => Some(comparison),
-        Conformity::NoMovementSeen { .. } | Conformity::NoComparison(_) => None,
-    }
 }
 
 fn why_not(conformity: &Conformity) -> Option<&'static str> {
@@ -174,6 +166,7 @@ fn decision(again: &Again) -> Value {
         again: second,
         reasons,
         rules,
+        inputs,
     } = &again.computed;
     json!({
         "entry": again.entry.0,
@@ -183,6 +176,7 @@ fn decision(again: &Again) -> Value {
         "again": second,
         "reasons": reasons,
         "rules": rules,
+        "inputs": wire::inputs(inputs),
         "sets": sets(&again.sheet),
     })
 }

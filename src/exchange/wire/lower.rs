@@ -4,7 +4,7 @@ use crate::exchange::paper;
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
-use crate::exchange::wire::{card, flow, kit, money, runout, thickness};
+use crate::exchange::wire::{card, decided, flow, kit, money, runout, thickness};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -97,6 +97,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             again: d.again,
             reasons: d.reasons.clone(),
             rules: d.rules,
+            inputs: Box::new(decided::lower(&d.inputs)),
         },
         entry::What::Price(p) => What::Price {
             repair: money::lower(&p.repair),

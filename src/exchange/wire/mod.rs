@@ -4,6 +4,7 @@
 //! stored can no longer be changed freely: add a version, keep the old one's fixture.
 
 mod card;
+mod decided;
 mod flow;
 mod kit;
 mod lower;
@@ -30,6 +31,12 @@ pub enum WireError {
     NotAnEntry,
     /// A kind that is known, with a body that does not fit it; the kind is named.
     Malformed(String),
+}
+
+/// What a decision rested on, as it is stored.
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) fn inputs(inputs: &crate::job::entry::Inputs) -> serde_json::Value {
+    serde_json::to_value(decided::lower(inputs)).unwrap_or_default()
 }
 
 #[derive(Serialize, Deserialize)]

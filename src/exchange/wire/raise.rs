@@ -2,7 +2,7 @@
 
 use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, flow, kit, money, runout, thickness};
+use crate::exchange::wire::{card, decided, flow, kit, money, runout, thickness};
 use crate::job::also::Also;
 use crate::job::angled::AngleBy;
 use crate::job::caption::CaptionWord;
@@ -165,6 +165,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             again,
             reasons,
             rules,
+            inputs,
         } => entry::What::Decided(Decided {
             corner: Corner::from_code(&corner)?,
             nth,
@@ -172,6 +173,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             again,
             reasons,
             rules,
+            inputs: decided::raise(*inputs)?,
         }),
         What::Price {
             repair,

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
+use crate::exchange::wire::decided::InputsText;
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
 use crate::exchange::wire::{flow, runout, thickness};
@@ -114,6 +115,7 @@ pub(super) enum What {
         again: bool,
         reasons: Vec<String>,
         rules: u32,
+        inputs: Box<InputsText>,
     },
     Price {
         repair: MoneyText,

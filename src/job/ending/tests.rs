@@ -7,7 +7,7 @@
 )]
 
 use super::*;
-use crate::job::entry::{Consent, Decided, How, Moved, Scope, What};
+use crate::job::entry::{Consent, Decided, How, Inputs, Moved, Scope, What};
 use crate::job::plan;
 use crate::job::told::sheet;
 use crate::trade::wheel_end::{Check, Pick};
@@ -27,6 +27,7 @@ fn decided(decision: Decision) -> What {
         again: false,
         reasons: Vec::new(),
         rules: 1,
+        inputs: Inputs::none(),
     })
 }
 

@@ -8,7 +8,7 @@
 
 use super::*;
 use crate::job::caption::{CaptionWord, hands_are_clean, offered};
-use crate::job::entry::{Consent, Decided, Ended, Ending, How, Scope};
+use crate::job::entry::{Consent, Decided, Ended, Ending, How, Inputs, Scope};
 use crate::job::told::sheet;
 use crate::job::turn::tests::{CORNER, spec};
 use crate::trade::fastening::MishapKind;
@@ -110,6 +110,7 @@ fn what_the_owner_leaves_dangerous_is_pictured_before_it_is_put_back() {
             again: false,
             reasons: Vec::new(),
             rules: 1,
+            inputs: Inputs::none(),
         });
         let consent = What::Consent(Consent {
             step: StepKey::at(Step::Agree, CORNER),

@@ -8,11 +8,11 @@
 use super::*;
 use crate::job::dial_setup::{recorded, required};
 use crate::job::entry::Quantity;
+use crate::job::evidence::decided;
 use crate::job::kit::practice_kit;
-use crate::job::reason::decided;
 use crate::job::round::{Typing, kept};
 use crate::job::told::sheet;
-use crate::job::{Status, judge, next, plan, status};
+use crate::job::{Status, next, plan, status};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::card::tests::source;
 use crate::trade::fastening::doubts;
@@ -169,12 +169,13 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
         whats.push(answered);
     }
     read(&mut whats, set(When::Before, 1), 6);
-    let first = judge::verdict(&sheet(&whats), AT);
-    whats.push(What::Decided(decided(AT, 1, &first)));
-    if first.second_set_asked {
+    let first = decided(&sheet(&whats), AT, 1);
+    let again = first.again;
+    whats.push(What::Decided(first));
+    if again {
         read(&mut whats, set(When::Before, 2), 6);
-        let again = judge::verdict(&sheet(&whats), AT);
-        whats.push(What::Decided(decided(AT, 2, &again)));
+        let second = decided(&sheet(&whats), AT, 2);
+        whats.push(What::Decided(second));
     }
     for (step, form) in [
         (StepKey::at(Step::RigPush, AT).nth(2), Form::Do),

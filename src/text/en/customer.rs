@@ -98,6 +98,18 @@ pub(in crate::text) fn why(rule: Rule, of: &str) -> Option<&'static str> {
             "How far the wheel hub moves was measured, but could not be compared with the limit."
         }
         Rule::SmoothAndQuiet => "It turns smoothly and quietly by hand, and nothing was loose.",
+        Rule::RoadPointsHere => {
+            "On the road there is a noise that gets louder when this wheel carries more load."
+        }
+        Rule::RoadNotLocated => {
+            "On the road there is a noise, and nothing shows where it comes from. This bearing is not ruled out."
+        }
+        Rule::RoadPointsElsewhere => {
+            "The noise on the road points to something other than this bearing."
+        }
+        Rule::Hotter => {
+            "After the drive this wheel hub was clearly hotter than the one on the other side."
+        }
         Rule::NotLookedAt => return None,
     })
 }

@@ -103,13 +103,14 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
         }
         ReasonWord::HouseLimitOver { play, limit } => {
             return format!(
-                "Play {play} is over the house limit of {limit} (common practice, no source). No maker limit found."
+                "Play {play} is over the default limit of {limit} (common practice, no source). \
+                 No manufacturer limit for this method."
             );
         }
         ReasonWord::HouseLimitUnder { play, limit } => {
             return format!(
-                "No maker limit found. Play {play} is under the house limit of {limit} (common practice, no source), \
-                 which never clears a bearing."
+                "No manufacturer limit for this method. Play {play} is under the default limit of {limit} \
+                 (common practice, no source), which never clears a bearing."
             );
         }
         ReasonWord::ZeroLimitMoved { play, resolution } => {
@@ -134,9 +135,6 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
         }
         ReasonWord::RoundsApart { spread } => {
             return format!("The rounds lie {spread} apart. Set the dial up again.");
-        }
-        ReasonWord::HotterThanOther { by } => {
-            return format!("This hub is {by} hotter than the one on the other side.");
         }
         ReasonWord::NotDone { what } => return format!("Not done: {what}."),
         ReasonWord::NewPartOver { play, limit } => {
@@ -175,7 +173,15 @@ pub(in crate::text) fn reason(reason: ReasonWord<'_>) -> String {
         ReasonWord::BrakeFault => "The hub has caused a brake fault.",
         ReasonWord::LocksUp => "The wheel locks up.",
         ReasonWord::PedalNotFirm => "The brake pedal is not firm.",
-        ReasonWord::RoadPointsHere => "The road test points to this bearing.",
+        ReasonWord::RoadPointsHere => {
+            "The noise rises with road speed and is louder when this side is loaded: \
+             the road test points here."
+        }
+        ReasonWord::RoadNotLocated => {
+            "There is a noise on the road, and nothing shows where it comes from: \
+             this bearing is not ruled out."
+        }
+        ReasonWord::HotterThanOther => "This hub is clearly hotter than the one on the other side.",
         ReasonWord::RoadPointsElsewhere => {
             "The road test points to something other than this bearing."
         }

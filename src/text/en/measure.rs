@@ -125,6 +125,7 @@ pub(in crate::text) fn difference(difference: Difference) -> &'static str {
 pub(in crate::text) fn budget_source(source: Source) -> &'static str {
     match source {
         Source::Repeatability => "The rounds among themselves",
+        Source::BetweenSets => "The two sets against each other",
         Source::Resolution => "Two readings, each to a division",
         Source::Indicator => "The dial's own error",
         Source::BaseFlex => "The base giving way",
@@ -136,6 +137,7 @@ pub(in crate::text) fn budget_source(source: Source) -> &'static str {
 pub(in crate::text) fn mend_first(source: Source) -> &'static str {
     match source {
         Source::Repeatability => "Mend first: swing more, push and pull with the same force.",
+        Source::BetweenSets => "Fix first: same place, same force, base stiffer, in both sets.",
         Source::Resolution => "Mend first: read a finer dial.",
         Source::Indicator => "Mend first: use a dial with a certificate.",
         Source::BaseFlex => "Mend first: set the base stiffer, its arm shorter.",
@@ -227,13 +229,15 @@ pub(in crate::text) fn ground(ground: Ground) -> &'static str {
         Ground::Hand => "Turned by hand",
         Ground::Ear => "Ear",
         Ground::Rock => "Rocked by hand",
+        Ground::Road => "Road test",
+        Ground::Heat => "Hub temperatures",
         Ground::Sign => "A sign for which it must not be driven",
     }
 }
 
 pub(in crate::text) fn test(test: Test) -> &'static str {
     match test {
-        Test::Dial => "play by the dial",
+        Test::Dial => "play by the dial, against its limit",
         Test::SecondSet => "a second set with the base set elsewhere",
         Test::Hand => "roughness by hand",
         Test::Ear => "noise by ear",
@@ -247,7 +251,9 @@ pub(in crate::text) fn test(test: Test) -> &'static str {
 
 pub(in crate::text) fn test_owner(test: Test) -> &'static str {
     match test {
-        Test::Dial => "How far the wheel hub moves was not measured.",
+        Test::Dial => {
+            "How far the wheel hub moves was not measured against the manufacturer's limit."
+        }
         Test::SecondSet => "The measurement was not repeated with the gauge set up anew.",
         Test::Hand => "It was not turned by hand to feel for roughness.",
         Test::Ear => "It was not listened to while turned by hand.",

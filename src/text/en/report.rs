@@ -175,10 +175,8 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::Scope => "For",
         ReportWord::HowGiven => "How it was given",
         ReportWord::Amount => "Amount",
+        ReportWord::TooFewCycles => "Fewer than three cycles prove nothing.",
         ReportWord::RecordedReasons => "Reasons as recorded",
-        ReportWord::RulesDiffer => {
-            "The rules of this version, on the same entries, say something else"
-        }
         ReportWord::AskedAgain => "A second set was asked for before it stands",
         ReportWord::EntryMissing => "An entry that others name is not here",
         ReportWord::EntryEdited => {
@@ -218,6 +216,12 @@ pub(in crate::text) fn found_owner(play: &str) -> String {
 
 pub(in crate::text) fn limit_owner(limit: &str, source: &str) -> String {
     format!("The limit is {limit} ({source}).")
+}
+
+pub(in crate::text) fn default_limit_used(limit: &str) -> String {
+    format!(
+        "The manufacturer's limit is for another method. Default limit {limit} used (common practice, no source)."
+    )
 }
 
 pub(in crate::text) fn house_limit_used(limit: &str) -> String {

@@ -316,6 +316,10 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ReadyAll => "Nothing stands in the way.",
         Say::ReadyMissing => "Missing from the kit",
         Say::ReadyWrench => "Wrenches",
+        Say::DialTooCoarse => {
+            "This dial cannot settle this limit: one division of play is no longer proven within, \
+             and good hubs will read over. Take a finer dial."
+        }
         Say::ReadyGauge => "What this gauge can prove",
         Say::CornerOrder => "In the order of work",
         // Spec cards.

@@ -51,6 +51,10 @@ pub(in crate::text) fn yard(say: Yard) -> String {
             decision(recorded),
             decision(computed),
         ),
+        Yard::RestsOnOther(at) => format!(
+            "decision {}: it rests on other figures than its entries give",
+            corner(at)
+        ),
         Yard::HandedOver => "the report was made from other entries than these".to_owned(),
         Yard::Reformatted => "laid out anew by another program, no value changed".to_owned(),
         Yard::EntryUnknown(id) => format!("entry {id} is of a newer kind and was not checked"),

@@ -87,7 +87,10 @@ mod tests {
             play: Length::ZERO,
             limit,
             u: Length::millimetres(0.008),
+            dof: None,
             g: 1.645,
+            cycles: 3,
+            beyond_rig: false,
             conformance: 0.5,
         }
     }

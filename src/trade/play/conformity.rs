@@ -3,7 +3,7 @@
 use super::budget::Budget;
 use super::limit::Limit;
 use super::series::{Mark, ReadingSet};
-use super::uncertainty::{Guarded, conforms_below, guarded};
+use super::uncertainty::{Guarded, conforms_below_with, guarded};
 use super::way::Difference;
 use crate::units::Length;
 
@@ -16,11 +16,23 @@ pub struct Comparison {
     pub limit: Limit,
     /// Combined standard uncertainty.
     pub u: Length,
+    /// Its effective degrees of freedom; `None` is infinite.
+    pub dof: Option<f64>,
     /// One-sided 95 % factor; proven means beyond the limit by `g · u`.
     pub g: f64,
-    /// Probability that the true play is at or under the limit (normal, JCGM 106).
+    /// From how many cycles the mean comes.
+    pub cycles: usize,
+    /// Over the limit by more than the rig alone can be wrong, its cycles taken to scatter by no
+    /// more than the floor. Unlike a proof this cannot be undone by a larger reading.
+    pub beyond_rig: bool,
+    /// Probability that the true play is at or under the limit, from the distribution of `g`.
     pub conformance: f64,
 }
+
+/// Fewer cycles may be within or over, never proven: one says nothing of its own scatter, and the
+/// scatter of two is known by one degree of freedom (the number is ours, common practice, no
+/// source).
+pub const CYCLES_TO_PROVE: usize = 3;
 
 /// Why a reading and a limit cannot be compared.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -59,6 +71,39 @@ pub enum Conformity {
 }
 
 impl Conformity {
+    /// The figures of the comparison, if there was one.
+    pub const fn comparison(&self) -> Option<&Comparison> {
+        match self {
+            Self::ProvenIn(comparison)
+            | Self::InNotProven(comparison)
+            | Self::OutNotProven(comparison)
+            | Self::ProvenOut(comparison)
+            | Self::MovementSeen { comparison, .. } => Some(comparison),
+            Self::NoMovementSeen { .. } | Self::NoComparison(_) => None,
+        }
+    }
+
+    /// The same result with other figures.
+    #[must_use]
+    pub fn with(self, figures: impl FnOnce(Comparison) -> Comparison) -> Self {
+        match self {
+            Self::ProvenIn(comparison) => Self::ProvenIn(figures(comparison)),
+            Self::InNotProven(comparison) => Self::InNotProven(figures(comparison)),
+            Self::OutNotProven(comparison) => Self::OutNotProven(figures(comparison)),
+            Self::ProvenOut(comparison) => Self::ProvenOut(figures(comparison)),
+            Self::MovementSeen { comparison, proven } => Self::MovementSeen {
+                comparison: figures(comparison),
+                proven,
+            },
+            Self::NoMovementSeen { .. } | Self::NoComparison(_) => self,
+        }
+    }
+
+    /// Whether reading and limit were compared at all.
+    pub const fn is_compared(&self) -> bool {
+        !matches!(self, Self::NoComparison(_))
+    }
+
     /// Whether the reading is over its limit, proven or not.
     pub const fn is_over(&self) -> bool {
         matches!(
@@ -93,25 +138,57 @@ pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
     if let Some(difference) = differs {
         return Conformity::NoComparison(WhyNot::Way(difference));
     }
-    let Judged {
-        result,
-        conformance,
-    } = judged(set.mean(), budget, limit.value);
-    let comparison = Comparison {
+    let mean = Mean {
         play: set.mean(),
-        limit: *limit,
-        u: budget.u_c,
-        g: budget.g,
-        conformance,
+        cycles: set.plays().len(),
+        still: set.nothing_moved().then(|| set.dial().graduation()),
     };
-    if limit.is_zero() {
-        return against_zero(set, comparison, result);
-    }
-    match result {
-        Guarded::ProvenIn => Conformity::ProvenIn(comparison),
-        Guarded::InNotProven => Conformity::InNotProven(comparison),
-        Guarded::OutNotProven => Conformity::OutNotProven(comparison),
-        Guarded::ProvenOut => Conformity::ProvenOut(comparison),
+    mean.against(budget, limit)
+}
+
+/// A mean play of one set or of several.
+pub(super) struct Mean {
+    /// The mean.
+    pub(super) play: Length,
+    /// From how many cycles.
+    pub(super) cycles: usize,
+    /// What the dial can show, where it showed no movement in any cycle.
+    pub(super) still: Option<Length>,
+}
+
+impl Mean {
+    /// The mean against a limit of its own way.
+    pub(super) fn against(&self, budget: &Budget, limit: &Limit) -> Conformity {
+        let judged = judged(self.play, budget, limit.value);
+        let comparison = Comparison {
+            play: self.play,
+            limit: *limit,
+            u: budget.u_c,
+            dof: budget.dof_eff,
+            g: budget.g,
+            cycles: self.cycles,
+            beyond_rig: self.play
+                > limit
+                    .value
+                    .plus(budget.at_the_floor(self.cycles).guard_band()),
+            conformance: judged.conformance,
+        };
+        let proves = self.cycles >= CYCLES_TO_PROVE;
+        if limit.is_zero() {
+            return match self.still {
+                Some(resolution) => Conformity::NoMovementSeen { resolution },
+                None => Conformity::MovementSeen {
+                    comparison,
+                    proven: proves && judged.result == Guarded::ProvenOut,
+                },
+            };
+        }
+        match judged.result {
+            Guarded::ProvenIn if proves => Conformity::ProvenIn(comparison),
+            Guarded::ProvenIn | Guarded::InNotProven => Conformity::InNotProven(comparison),
+            Guarded::ProvenOut if proves => Conformity::ProvenOut(comparison),
+            Guarded::ProvenOut | Guarded::OutNotProven => Conformity::OutNotProven(comparison),
+        }
     }
 }
 
@@ -120,7 +197,7 @@ pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
 pub struct Judged {
     /// Within or over, and whether that is proven.
     pub result: Guarded,
-    /// Probability that the true value is at or under the limit (normal, JCGM 106).
+    /// Probability that the true value is at or under the limit (JCGM 106, Student's t).
     pub conformance: f64,
 }
 
@@ -131,13 +208,14 @@ impl Judged {
     }
 }
 
-/// The one rule: proven means beyond the limit by `g · u`.
+/// The one rule: proven means beyond the limit by `g · u`; factor and probability come from one
+/// distribution.
 pub(in crate::trade) fn judged(value: Length, budget: &Budget, upper: Length) -> Judged {
     let (u, upper) = (budget.u_c.mm(), upper.mm());
     let y = on_the_limit_is_on_it(value.mm(), upper);
     Judged {
         result: guarded(y, u, upper, budget.g),
-        conformance: conforms_below(y, u, upper),
+        conformance: conforms_below_with(y, u, upper, budget.dof_eff),
     }
 }
 
@@ -147,19 +225,6 @@ fn on_the_limit_is_on_it(y_mm: f64, upper_mm: f64) -> f64 {
         upper_mm
     } else {
         y_mm
-    }
-}
-
-fn against_zero(set: &ReadingSet, comparison: Comparison, result: Guarded) -> Conformity {
-    if set.nothing_moved() {
-        Conformity::NoMovementSeen {
-            resolution: set.dial().graduation(),
-        }
-    } else {
-        Conformity::MovementSeen {
-            comparison,
-            proven: result == Guarded::ProvenOut,
-        }
     }
 }
 

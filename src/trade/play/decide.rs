@@ -1,17 +1,34 @@
 //! The verdict on a corner: KEEP, WATCH, REPLACE or STOP, what it rests on, what was not done.
 //!
-//! Each piece of evidence gives a decision of its own, and the gravest holds. Roughness, noise
-//! or looseness in the bearing condemns it whatever the dial says; absence of play never clears.
+//! Each piece of evidence gives a decision of its own, and the gravest holds: one more finding, a
+//! lower limit, a test left out never make it better. Roughness, noise or looseness in the bearing
+//! condemns it whatever the dial says; absence of play never clears.
+//!
+//! The rule for road and heat (common practice, no source). By itself neither condemns: a swerve
+//! tells left from right and not front from rear, and a dragging brake heats a hub as well.
+//!
+//! | the road says | heat alike or not measured | hub clearly hotter |
+//! |---|---|---|
+//! | quiet, or not done | – | WATCH |
+//! | noise, points elsewhere | KEEP, and that is the reason | WATCH |
+//! | noise, not located | WATCH | WATCH |
+//! | noise, points here | WATCH | REPLACE |
+//!
+//! The rule for the dial: what is proven over in any set or in both together is REPLACE; two sets
+//! speak by their mean, and one that is over by more than its rig can be wrong is not cancelled by
+//! the other; a set that cannot be compared does not speak. A dial that was not used, or
+//! not compared with the limit of the card, is a test that is missing and leaves it at WATCH, as
+//! does every other test without which nothing is kept.
 
 use super::conformity::{Comparison, Conformity, WhyNot};
 use super::evidence::{BrakeHeld, Decision, Evidence, Felt, StopSign, Test};
 use super::limit::LimitSource;
+use super::road::{Heat, Road};
 use crate::trade::answer::Answer;
 use crate::units::Length;
 use crate::words;
 
-/// Counts up when a rule below changes; recorded with every decision.
-pub const RULES_VERSION: u32 = 1;
+pub use super::rules::RULES_VERSION;
 
 words! {
     /// What a verdict rests on.
@@ -24,6 +41,10 @@ words! {
         Ear = "ear",
         /// Rocking by hand.
         Rock = "rock",
+        /// What was heard on the road.
+        Road = "road",
+        /// The heat of both hubs.
+        Heat = "heat",
         /// A sign for which it must not be driven.
         Sign = "sign",
     }
@@ -44,16 +65,24 @@ pub enum Reason {
     Rough,
     /// Noise from the bearing.
     Noisy,
+    /// A noise on the road that is louder when this side is loaded.
+    RoadPointsHere,
+    /// A noise on the road, and nothing says where it sits.
+    RoadNotLocated,
+    /// A noise on the road that has another cause or sits on the other side.
+    RoadPointsElsewhere,
+    /// This hub is clearly hotter than that of the other side.
+    Hotter,
     /// Over the limit, proven.
     OverProven(Comparison),
     /// Over the limit by less than the uncertainty.
     OverNotProven {
-        /// The figures of the last set.
+        /// The figures of the set, or of both together.
         comparison: Comparison,
-        /// How many sets were taken.
+        /// How many sets were over.
         sets: usize,
     },
-    /// One set was over the limit, the last one is not.
+    /// One set was over the limit, another was not.
     SetsDisagree,
     /// Under the maker's limit by less than the uncertainty.
     UnderNotProven(Comparison),
@@ -101,7 +130,8 @@ pub fn decide(evidence: &Evidence) -> Verdict {
     findings.extend(rocked(evidence.felt, evidence.brake_held));
     findings.extend(felt_or_heard(evidence.roughness, Reason::Rough, Test::Hand));
     findings.extend(felt_or_heard(evidence.noise, Reason::Noisy, Test::Ear));
-    findings.extend(dialled(&evidence.sets));
+    findings.extend(on_the_road(evidence.road, evidence.heat));
+    findings.extend(dialled(evidence));
     if smooth_and_quiet(evidence) {
         findings.push((Decision::Keep, Reason::SmoothAndQuiet));
     }
@@ -113,8 +143,28 @@ pub fn decide(evidence: &Evidence) -> Verdict {
         reasons: findings.into_iter().map(|(_, reason)| reason).collect(),
         rests_on: rests_on(evidence),
         not_done: not_done(evidence),
-        second_set_asked: asks_second_set(&evidence.sets),
+        second_set_asked: evidence.sets.len() == 1 && lacks_second_set(&evidence.sets),
     }
+}
+
+/// By the table above.
+fn on_the_road(road: Road, heat: Heat) -> Vec<Finding> {
+    let hotter = heat == Heat::Hotter;
+    let noise = match road {
+        Road::Quiet | Road::NotDone => None,
+        Road::Elsewhere => Some((Decision::Keep, Reason::RoadPointsElsewhere)),
+        Road::NotLocated => Some((Decision::Watch, Reason::RoadNotLocated)),
+        Road::Here if hotter => Some((Decision::Replace, Reason::RoadPointsHere)),
+        Road::Here => Some((Decision::Watch, Reason::RoadPointsHere)),
+    };
+    let grave = match road {
+        Road::Here => Decision::Replace,
+        _ => Decision::Watch,
+    };
+    noise
+        .into_iter()
+        .chain(hotter.then_some((grave, Reason::Hotter)))
+        .collect()
 }
 
 fn rocked(felt: Option<Felt>, brake_held: BrakeHeld) -> Option<Finding> {
@@ -143,29 +193,54 @@ fn felt_or_heard(answer: Answer, reason: Reason, test: Test) -> Option<Finding> 
     }
 }
 
-/// What the sets say together. A set that proves over stays proven; otherwise the last one
-/// speaks, and an earlier one that was over is not forgotten.
-fn dialled(sets: &[Conformity]) -> Option<Finding> {
-    let proven = sets.iter().find_map(|set| match set {
+/// What the dial says: each set that was compared, both together, and the card that was not.
+fn dialled(evidence: &Evidence) -> Vec<Finding> {
+    let compared: Vec<&Conformity> = evidence.sets.iter().filter(|s| s.is_compared()).collect();
+    if compared.is_empty() {
+        let why = match evidence.sets.last() {
+            Some(Conformity::NoComparison(why)) => Reason::NoComparison(*why),
+            _ => Reason::NotLookedAt(Test::Dial),
+        };
+        return vec![(Decision::Watch, why)];
+    }
+    let mut findings: Vec<Finding> = match (proven_over(evidence), &evidence.joined) {
+        (Some(comparison), _) => vec![(Decision::Replace, Reason::OverProven(comparison))],
+        (None, Some(joined)) => both(&compared, joined),
+        (None, None) => compared.iter().map(|set| spoken(set, 1)).collect(),
+    };
+    let apart = evidence.card_apart.map(Reason::NoComparison);
+    findings.extend(apart.map(|why| (Decision::Watch, why)));
+    findings
+}
+
+/// What was proven over: in a set, or in both together.
+fn proven_over(evidence: &Evidence) -> Option<Comparison> {
+    let all = evidence.sets.iter().chain(&evidence.joined);
+    all.into_iter().find_map(|set| match set {
         Conformity::ProvenOut(comparison)
         | Conformity::MovementSeen {
             comparison,
             proven: true,
         } => Some(*comparison),
         _ => None,
-    });
-    if let Some(comparison) = proven {
-        return Some((Decision::Replace, Reason::OverProven(comparison)));
-    }
-    let last = sets.last()?;
-    if !last.is_over() && sets.iter().any(Conformity::is_over) {
-        return Some((Decision::Watch, Reason::SetsDisagree));
-    }
-    Some(last_set(last, sets.len()))
+    })
 }
 
-fn last_set(last: &Conformity, sets: usize) -> Finding {
-    match *last {
+/// Two sets by their mean. Where they disagree that is said, and it is no better than WATCH; a set
+/// that is over by more than its rig can be wrong is not cancelled by the other.
+fn both(compared: &[&Conformity], joined: &Conformity) -> Vec<Finding> {
+    let over = compared.iter().filter(|set| set.is_over()).count();
+    let disagree = 0 < over && over < compared.len();
+    let disagree = disagree.then_some((Decision::Watch, Reason::SetsDisagree));
+    let beyond = |set: &&&Conformity| set.comparison().is_some_and(|of| of.beyond_rig);
+    let beyond = compared.iter().find(beyond).filter(|_| !joined.is_over());
+    let beyond = beyond.map(|set| spoken(set, over));
+    let joined = spoken(joined, over);
+    [joined].into_iter().chain(beyond).chain(disagree).collect()
+}
+
+fn spoken(conformity: &Conformity, sets: usize) -> Finding {
+    match *conformity {
         Conformity::ProvenOut(comparison) => (Decision::Replace, Reason::OverProven(comparison)),
         Conformity::OutNotProven(comparison) | Conformity::MovementSeen { comparison, .. } => (
             Decision::Replace,
@@ -180,33 +255,43 @@ fn last_set(last: &Conformity, sets: usize) -> Finding {
             (Decision::Watch, Reason::UnderNotProven(comparison))
         }
         Conformity::ProvenIn(comparison) => (Decision::Keep, Reason::UnderProven(comparison)),
+        // No arithmetic proves "no movement": it is no better than within and not proven.
         Conformity::NoMovementSeen { resolution } => {
-            (Decision::Keep, Reason::NoMovementSeen { resolution })
+            (Decision::Watch, Reason::NoMovementSeen { resolution })
         }
-        Conformity::NoComparison(why) => (Decision::Keep, Reason::NoComparison(why)),
+        Conformity::NoComparison(why) => (Decision::Watch, Reason::NoComparison(why)),
     }
 }
 
-fn asks_second_set(sets: &[Conformity]) -> bool {
-    matches!(
-        sets,
-        [Conformity::OutNotProven(_)] | [Conformity::MovementSeen { proven: false, .. }]
-    )
+/// One set alone was compared, and is over by less than it is sure.
+fn lacks_second_set(sets: &[Conformity]) -> bool {
+    let mut compared = sets.iter().filter(|set| set.is_compared());
+    let unproven = matches!(
+        compared.next(),
+        Some(Conformity::OutNotProven(_) | Conformity::MovementSeen { proven: false, .. })
+    );
+    unproven && compared.next().is_none()
 }
 
 fn smooth_and_quiet(evidence: &Evidence) -> bool {
     evidence.roughness == Answer::No
         && evidence.noise == Answer::No
         && evidence.felt == Some(Felt::Nothing)
+        && matches!(evidence.road, Road::Quiet | Road::NotDone)
+        && evidence.heat != Heat::Hotter
 }
 
 fn rests_on(evidence: &Evidence) -> Vec<Ground> {
-    let compared = |set: &Conformity| !matches!(set, Conformity::NoComparison(_));
     let grounds = [
-        (Ground::Dial, evidence.sets.iter().any(compared)),
+        (
+            Ground::Dial,
+            evidence.sets.iter().any(Conformity::is_compared),
+        ),
         (Ground::Hand, evidence.roughness != Answer::NotDone),
         (Ground::Ear, evidence.noise != Answer::NotDone),
         (Ground::Rock, evidence.felt.is_some()),
+        (Ground::Road, evidence.road != Road::NotDone),
+        (Ground::Heat, evidence.heat != Heat::NotDone),
         (Ground::Sign, !evidence.stop_signs.is_empty()),
     ];
     grounds
@@ -218,8 +303,11 @@ fn rests_on(evidence: &Evidence) -> Vec<Ground> {
 fn not_done(evidence: &Evidence) -> Vec<Test> {
     let something_felt = !matches!(evidence.felt, None | Some(Felt::Nothing));
     let missing = [
-        (Test::Dial, evidence.sets.is_empty()),
-        (Test::SecondSet, asks_second_set(&evidence.sets)),
+        (
+            Test::Dial,
+            evidence.card_apart.is_some() || !evidence.sets.iter().any(Conformity::is_compared),
+        ),
+        (Test::SecondSet, lacks_second_set(&evidence.sets)),
         (Test::Hand, evidence.roughness == Answer::NotDone),
         (Test::Ear, evidence.noise == Answer::NotDone),
         (Test::Rock, evidence.felt.is_none()),

@@ -100,7 +100,10 @@ pub enum RoundError {
 
 /// A turn that is worth less than this can be gone round unseen by a hub that still passes for
 /// firm by hand (our bound, no source).
-const UNSEEN: Length = Length::millimetres(0.5);
+pub(super) const UNSEEN: Length = Length::millimetres(0.5);
+
+/// Beyond this share of a turn the shortest way may be the wrong one (our bound, no source).
+pub(super) const QUARTER_TURN: f64 = 0.25;
 
 impl Round {
     /// A round on a dial zeroed at the push.
@@ -235,7 +238,7 @@ impl Dial {
         }
         let once = way.rem_euclid(face);
         let shortest = Divisions(once.min(face - once));
-        if shortest.0 > face / 4.0 || self.has_short_turn() {
+        if shortest.0 > face * QUARTER_TURN || self.has_short_turn() {
             return Err(RoundError::AskTurns { shortest });
         }
         Ok(self.worth(shortest))

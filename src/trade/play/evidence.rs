@@ -1,6 +1,7 @@
 //! What a decision can rest on: dial, hand, ear and eye, and what nobody did.
 
-use super::conformity::Conformity;
+use super::conformity::{Conformity, WhyNot};
+use super::road::{Heat, Road};
 use crate::trade::answer::Answer;
 use crate::words;
 
@@ -90,12 +91,36 @@ words! {
     }
 }
 
+impl Evidence {
+    /// Nothing was looked at.
+    pub const fn nothing() -> Self {
+        Self {
+            sets: Vec::new(),
+            joined: None,
+            card_apart: None,
+            roughness: Answer::NotDone,
+            noise: Answer::NotDone,
+            felt: None,
+            brake_held: BrakeHeld::NotDone,
+            road: Road::NotDone,
+            heat: Heat::NotDone,
+            stop_signs: Vec::new(),
+            not_done: Vec::new(),
+        }
+    }
+}
+
 /// Everything that a verdict on one corner looks at.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Evidence {
-    /// One result a set, in order, each after the base was taken off and set elsewhere; all
-    /// against the same limit. Empty if the dial was not used.
+    /// One result a set, in order, each after the base was taken off and set elsewhere. Empty if
+    /// the dial was not used.
     pub sets: Vec<Conformity>,
+    /// What the sets say together, where two were compared with one limit.
+    pub joined: Option<Conformity>,
+    /// Why no set was compared with the manufacturer's limit, where there is one and the default
+    /// limit stood in for it.
+    pub card_apart: Option<WhyNot>,
     /// Roughness felt when it is turned by hand.
     pub roughness: Answer,
     /// Noise that comes from this bearing.
@@ -104,6 +129,10 @@ pub struct Evidence {
     pub felt: Option<Felt>,
     /// What it did with the brake held; asked only where something was felt.
     pub brake_held: BrakeHeld,
+    /// What the road says of this corner.
+    pub road: Road,
+    /// What its heat says beside that of the other side.
+    pub heat: Heat,
     /// Signs for which it must not be driven.
     pub stop_signs: Vec<StopSign>,
     /// Other tests that were due and not done.

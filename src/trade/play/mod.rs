@@ -1,7 +1,8 @@
 //! How far does this bearing move, how sure is that, and is it within its own limit?
 //!
 //! Read in this order: [`dial`] and [`series`] turn readings into play, [`budget`] says how sure
-//! it is, [`limit`] and [`conformity`] compare it, [`evidence`] and [`decide`] give the verdict.
+//! it is, [`limit`] and [`conformity`] compare it, [`measured`] joins sets, [`road`] says what was
+//! heard, [`evidence`] and [`decide`] give the verdict; [`rules`] lists every figure they rest on.
 
 pub mod after;
 pub mod budget;
@@ -11,8 +12,11 @@ pub mod dial;
 pub mod evidence;
 pub mod geometry;
 pub mod limit;
+pub mod measured;
 pub mod recheck;
 pub mod risk;
+pub mod road;
+pub mod rules;
 pub mod series;
 pub mod uncertainty;
 pub mod way;
@@ -24,6 +28,8 @@ pub use decide::{Ground, Reason, Verdict, decide};
 pub use dial::{Dial, DialKind, Divisions, Round, RoundError};
 pub use evidence::{BrakeHeld, Decision, Evidence, Felt, StopSign, Test};
 pub use limit::{Limit, LimitSource};
+pub use measured::{Figures, Measured, card_apart, in_force, join};
 pub use recheck::recheck_by;
+pub use road::{Heat, Road, RoadSigns, Swerve, heat, road};
 pub use series::{Mark, ReadingSet, SeriesFault, Settling};
 pub use way::{Method, Place, Rig, Way};

@@ -173,6 +173,21 @@ pub fn conforms_below(y: f64, u: f64, upper: f64) -> f64 {
     }
 }
 
+/// The same with few degrees of freedom: Student's t in the place of the normal distribution.
+///
+/// It is 0.95 just where [`guarded`] with the factor of [`t_one_sided`] begins to prove, since both
+/// come from one distribution.
+///
+/// # Source
+/// GUM G.3 for the distribution.
+pub fn conforms_below_with(y: f64, u: f64, upper: f64, dof: Option<f64>) -> f64 {
+    let known = dof.filter(|dof| *dof < NEARLY_NORMAL && u > 0.0);
+    match known.and_then(|dof| StudentsT::new(0.0, 1.0, dof).ok()) {
+        Some(t) => t.cdf((upper - y) / u),
+        None => conforms_below(y, u, upper),
+    }
+}
+
 /// Probability that the true value is at least `lower`.
 pub fn conforms_above(y: f64, u: f64, lower: f64) -> f64 {
     conforms_below(-y, u, -lower)
@@ -263,6 +278,17 @@ mod tests {
             dof: Some(2.0),
         };
         assert_eq!(combine(&[known, silent]).dof, None);
+    }
+
+    #[test]
+    fn the_chance_of_conforming_is_that_of_the_guard_band() {
+        for dof in [None, Some(1.0), Some(2.0), Some(7.3), Some(200.0)] {
+            let (u, g) = (0.4, t_one_sided(0.95, dof));
+            let at = |y| conforms_below_with(y, u, 10.0, dof);
+            assert!((at(10.0 - g * u) - 0.95).abs() < 1e-9, "{dof:?}");
+            assert!((at(10.0 + g * u) - 0.05).abs() < 1e-9, "{dof:?}");
+            assert!((at(10.0) - 0.5).abs() < 1e-12);
+        }
     }
 
     // The library's own inverse gives 1.39 at ten million degrees of freedom and no end at 1e8.

@@ -93,11 +93,13 @@ impl Way {
 }
 
 /// A spring scale by hand holds no better than a tenth (common practice, no source).
+pub(super) const FORCE_SHARE: f64 = 0.1;
+
 fn same_force(used: Option<Force>, named: Option<Force>) -> bool {
     let newtons = |force: Force| force.in_unit(ForceUnit::Newton);
     match (used.map(newtons), named.map(newtons)) {
         (None, None) => true,
-        (Some(used), Some(named)) => (used - named).abs() <= 0.1 * named.abs(),
+        (Some(used), Some(named)) => (used - named).abs() <= FORCE_SHARE * named.abs(),
         _ => false,
     }
 }

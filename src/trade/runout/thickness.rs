@@ -7,7 +7,7 @@ use super::series::{FEWEST_PLACES, MOST_PLACES};
 use super::shape::shape_of;
 use crate::trade::play::budget::{Budget, IndicatorError, RigFacts};
 use crate::trade::play::conformity::{Judged, judged};
-use crate::trade::play::uncertainty::{Contribution, Guarded};
+use crate::trade::play::uncertainty::{Contribution, Guarded, rectangle};
 use crate::units::{Angle, Length, LengthUnit};
 use crate::words;
 
@@ -203,7 +203,9 @@ impl Thickness {
     /// How sure the thinnest reading is. The division counts twice: once when zeroed.
     pub fn budget_of_thinnest(&self) -> Budget {
         let rig = RigFacts {
-            indicator: IndicatorError::certified(MICROMETER_ERROR),
+            indicator: IndicatorError::Certificate {
+                u: Length::millimetres(rectangle(MICROMETER_ERROR.mm())),
+            },
             flex: Length::ZERO,
             temperature: None,
         };

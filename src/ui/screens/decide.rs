@@ -5,11 +5,12 @@ use leptos::prelude::*;
 use crate::job::answers::{not_tried, still_there};
 use crate::job::ending::recheck;
 use crate::job::entry::{Reply, What};
+use crate::job::evidence::{as_recorded, standing_or_new};
 use crate::job::judge::{self, Measured};
-use crate::job::reason::decided;
 use crate::job::{is_closed_again, measure_again};
 use crate::report::{budget, plain, reason, scale, why};
-use crate::text::{self, BookWord, Customer, Lang, Say};
+use crate::text::{self, BookWord, Customer, Lang, ReportWord, Say};
+use crate::trade::play::conformity::CYCLES_TO_PROVE;
 use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
@@ -27,8 +28,8 @@ pub fn decide(at: &At, nth: u8) -> AnyView {
     let Some(corner) = at.corner() else {
         return ().into_any();
     };
-    let verdict = judge::verdict(at.sheet(), corner);
-    let entry = decided(corner, nth, &verdict);
+    let entry = standing_or_new(at.sheet(), corner, nth);
+    let verdict = as_recorded(&entry);
     let (here, again) = (at.clone(), entry.again);
     let label = match verdict.decision {
         _ if again => at.say(Say::SecondSet),
@@ -96,7 +97,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
 /// That the readings drawn below are not what condemns the bearing.
 fn beside(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Option<AnyView> {
     let condemned = matches!(verdict.decision, Decision::Replace | Decision::Stop);
-    let play = why::rests_on_play(&decided(corner, nth, verdict));
+    let play = why::rests_on_play(&standing_or_new(at.sheet(), corner, nth));
     let last = (1..=nth)
         .rev()
         .find_map(|nth| set(at, corner, When::Before, nth));
@@ -121,7 +122,7 @@ pub fn word(lang: Lang, corner: Corner, decision: Decision) -> AnyView {
 
 /// A set of readings as it stands, if there is one.
 pub fn set(at: &At, corner: Corner, when: When, nth: u8) -> Option<Measured> {
-    judge::measured(at.sheet(), corner, SetName { when, nth })?.ok()
+    judge::told(at.sheet(), corner, SetName { when, nth })?.ok()
 }
 
 /// The readings before the work against their limit.
@@ -219,9 +220,13 @@ fn unsure(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
         Conformity::InNotProven(_) | Conformity::OutNotProven(_)
     );
     let mend = unproven.then(|| budget::mend_first(at.lang, &measured))??;
+    let cycles = measured.conformity.comparison().map(|of| of.cycles);
+    let few = cycles.is_some_and(|cycles| cycles < CYCLES_TO_PROVE);
+    let few = few.then(|| view! { <p>{text::report(at.lang, ReportWord::TooFewCycles)}</p> });
     let bars = budget::picture(at.lang, at.fmt, &measured);
     Some(
         view! {
+            {few}
             <h2>{mend}</h2>
             {drawn(&bars, mend, "verdict__bar")}
         }

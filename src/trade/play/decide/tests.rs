@@ -6,6 +6,8 @@
     clippy::indexing_slicing
 )]
 
+mod sets;
+
 use super::*;
 use crate::trade::play::limit::Limit;
 use crate::trade::play::series::Mark;
@@ -20,7 +22,10 @@ fn comparison(source: LimitSource) -> Comparison {
         play: Length::millimetres(0.05),
         limit,
         u: Length::millimetres(0.008),
+        dof: None,
         g: 1.645,
+        cycles: 3,
+        beyond_rig: false,
         conformance: 0.5,
     }
 }
@@ -36,12 +41,24 @@ fn house() -> Comparison {
 fn clean(sets: Vec<Conformity>) -> Evidence {
     Evidence {
         sets,
+        joined: None,
+        card_apart: None,
         roughness: Answer::No,
         noise: Answer::No,
         felt: Some(Felt::Nothing),
         brake_held: BrakeHeld::NotDone,
+        road: Road::Quiet,
+        heat: Heat::Alike,
         stop_signs: vec![],
         not_done: vec![],
+    }
+}
+
+/// Two sets and what they say together.
+fn twice(first: Conformity, second: Conformity, joined: Conformity) -> Evidence {
+    Evidence {
+        joined: Some(joined),
+        ..clean(vec![first, second])
     }
 }
 
@@ -82,41 +99,70 @@ fn the_dial_alone_gives_each_decision_of_its_own() {
             Decision::Replace,
             Reason::OverProven(maker()),
         ),
-        (
-            vec![
-                Conformity::OutNotProven(maker()),
-                Conformity::OutNotProven(maker()),
-            ],
-            Decision::Replace,
-            over(2),
-        ),
-        (
-            vec![
-                Conformity::OutNotProven(maker()),
-                Conformity::ProvenIn(maker()),
-            ],
-            Decision::Watch,
-            Reason::SetsDisagree,
-        ),
-        (
-            vec![
-                Conformity::OutNotProven(maker()),
-                Conformity::ProvenOut(maker()),
-            ],
-            Decision::Replace,
-            Reason::OverProven(maker()),
-        ),
-        (
-            vec![
-                Conformity::ProvenOut(maker()),
-                Conformity::ProvenIn(maker()),
-            ],
-            Decision::Replace,
-            Reason::OverProven(maker()),
-        ),
     ];
     for (sets, decision, reason) in rows {
         decides(&clean(sets), decision, reason);
+    }
+}
+
+#[test]
+fn road_and_heat_decide_by_their_table() {
+    let rows = [
+        (Road::Quiet, Heat::Hotter, Decision::Watch, Reason::Hotter),
+        (Road::NotDone, Heat::Hotter, Decision::Watch, Reason::Hotter),
+        (
+            Road::Elsewhere,
+            Heat::Alike,
+            Decision::Keep,
+            Reason::RoadPointsElsewhere,
+        ),
+        (
+            Road::Elsewhere,
+            Heat::Hotter,
+            Decision::Watch,
+            Reason::Hotter,
+        ),
+        (
+            Road::NotLocated,
+            Heat::NotDone,
+            Decision::Watch,
+            Reason::RoadNotLocated,
+        ),
+        (
+            Road::NotLocated,
+            Heat::Hotter,
+            Decision::Watch,
+            Reason::RoadNotLocated,
+        ),
+        (
+            Road::Here,
+            Heat::NotDone,
+            Decision::Watch,
+            Reason::RoadPointsHere,
+        ),
+        (
+            Road::Here,
+            Heat::Hotter,
+            Decision::Replace,
+            Reason::RoadPointsHere,
+        ),
+    ];
+    for (road, heat, decision, reason) in rows {
+        let mut evidence = clean(vec![Conformity::ProvenIn(maker())]);
+        (evidence.road, evidence.heat) = (road, heat);
+        let verdict = decides(&evidence, decision, reason);
+        assert!(
+            !verdict.reasons.contains(&Reason::SmoothAndQuiet),
+            "{road:?}"
+        );
+        assert_eq!(
+            verdict.rests_on.contains(&Ground::Road),
+            road != Road::NotDone
+        );
+        assert_eq!(
+            verdict.rests_on.contains(&Ground::Heat),
+            heat != Heat::NotDone
+        );
     }
 }
 
@@ -125,7 +171,8 @@ fn over_by_less_than_the_uncertainty_asks_for_one_more_set() {
     let asked = |sets| decide(&clean(sets)).second_set_asked;
     let over = Conformity::OutNotProven(maker());
     assert!(asked(vec![over]));
-    assert!(!asked(vec![over, over]));
+    let both = twice(over, over, over);
+    assert!(!decide(&both).second_set_asked);
     assert!(!asked(vec![Conformity::ProvenOut(maker())]));
     assert!(!asked(vec![Conformity::InNotProven(maker())]));
     assert!(asked(vec![Conformity::MovementSeen {
@@ -157,7 +204,11 @@ fn the_house_limit_condemns_and_never_clears() {
     );
     let sets = 2;
     decides(
-        &clean(vec![Conformity::OutNotProven(house()); sets]),
+        &twice(
+            Conformity::OutNotProven(house()),
+            Conformity::OutNotProven(house()),
+            Conformity::OutNotProven(house()),
+        ),
         Decision::Replace,
         Reason::OverNotProven {
             comparison: house(),
@@ -171,7 +222,7 @@ fn a_zero_limit_speaks_of_movement_only() {
     let resolution = Length::millimetres(0.01);
     decides(
         &clean(vec![Conformity::NoMovementSeen { resolution }]),
-        Decision::Keep,
+        Decision::Watch,
         Reason::NoMovementSeen { resolution },
     );
     let moved = |proven| Conformity::MovementSeen {
@@ -261,13 +312,8 @@ fn every_stop_sign_stops_whatever_else_is_known() {
 #[test]
 fn not_done_is_never_counted_as_no() {
     let nothing = Evidence {
-        sets: vec![],
-        roughness: Answer::NotDone,
-        noise: Answer::NotDone,
-        felt: None,
-        brake_held: BrakeHeld::NotDone,
-        stop_signs: vec![],
         not_done: vec![Test::Road, Test::Ear],
+        ..Evidence::nothing()
     };
     let verdict = decides(&nothing, Decision::Watch, Reason::NotLookedAt(Test::Rock));
     assert_eq!(
@@ -285,16 +331,28 @@ fn absence_of_play_never_clears() {
 }
 
 #[test]
-fn without_a_dial_it_rests_on_hand_and_ear_and_says_so() {
-    let verdict = decides(&clean(vec![]), Decision::Keep, Reason::SmoothAndQuiet);
-    assert_eq!(verdict.rests_on, [Ground::Hand, Ground::Ear, Ground::Rock]);
+fn without_a_dial_it_rests_on_hand_and_ear_and_the_missing_test_is_said() {
+    let verdict = decides(
+        &clean(vec![]),
+        Decision::Watch,
+        Reason::NotLookedAt(Test::Dial),
+    );
+    let grounds = [
+        Ground::Hand,
+        Ground::Ear,
+        Ground::Rock,
+        Ground::Road,
+        Ground::Heat,
+    ];
+    assert_eq!(verdict.rests_on, grounds);
     assert_eq!(verdict.not_done, [Test::Dial]);
     for why in [WhyNot::Way(Difference::Place), WhyNot::Mark(Mark::NutSlack)] {
         let verdict = decides(
             &clean(vec![Conformity::NoComparison(why)]),
-            Decision::Keep,
+            Decision::Watch,
             Reason::NoComparison(why),
         );
+        assert_eq!(verdict.not_done, [Test::Dial]);
         assert!(!verdict.rests_on.contains(&Ground::Dial));
     }
 }

@@ -203,7 +203,11 @@ fn gauge(at: &At) -> AnyView {
     };
     let limit = judge::limit(at.sheet());
     let house = (!limit.is_makers()).then(|| text::house_limit(at.lang, &shown(limit.value)));
+    let coarse = (!proof.settles).then(|| {
+        view! { <p class="slip" role="note">{at.say(Say::DialTooCoarse)}</p> }
+    });
     let body = view! {
+        {coarse}
         <p>{sentence}</p>
         {house.map(|house| view! { <p>{house}</p> })}
     };

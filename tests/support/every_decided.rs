@@ -1,0 +1,110 @@
+//! What a decision can have rested on: any figures at all, as they are stored.
+
+use hubslate::job::entry::Inputs;
+use hubslate::trade::answer::Answer;
+use hubslate::trade::play::way::Difference;
+use hubslate::trade::play::{
+    BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures, Ground, Heat,
+    Limit, LimitSource, Mark, Road, Source, StopSign, Test, WhyNot,
+};
+use hubslate::units::{Length, LengthUnit};
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+use proptest::sample::select;
+
+use super::way;
+
+/// A result of any kind with the figures around it.
+fn figures() -> impl Strategy<Value = Figures> {
+    let parts = (0_u32..90_000, 1_u32..90_000, 0_u32..90_000, 1_u32..90_000);
+    let source = select(vec![LimitSource::Maker, LimitSource::House]);
+    let told = (way(), source, 1_usize..7, 0_u8..8, option::of(1_u32..900));
+    (parts, told).prop_map(|((play, u, limit, g), (way, source, cycles, kind, dof))| {
+        let um = |um: u32| Length::new(f64::from(um) / 1000.0, LengthUnit::Micrometre).unwrap();
+        // As they are stored: whole nanometres, and so exactly what reads back.
+        let um = |n| Length::new((um(n).mm() * 1e6).round() / 1e6, LengthUnit::Millimetre).unwrap();
+        let dof = dof.map(f64::from);
+        let limit = Limit {
+            value: um(limit),
+            way,
+            source,
+        };
+        let comparison = Comparison {
+            play: um(play),
+            limit,
+            u: um(u),
+            dof,
+            g: f64::from(g) / 1e4,
+            cycles,
+            beyond_rig: play % 2 == 0,
+            conformance: f64::from(g % 1000) / 1e3,
+        };
+        let conformity = match kind {
+            0 => Conformity::ProvenIn(comparison),
+            1 => Conformity::InNotProven(comparison),
+            2 => Conformity::OutNotProven(comparison),
+            3 => Conformity::ProvenOut(comparison),
+            4 | 5 => Conformity::MovementSeen {
+                comparison,
+                proven: kind == 4,
+            },
+            6 => Conformity::NoMovementSeen { resolution: um(u) },
+            _ => Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack)),
+        };
+        Figures {
+            play: um(play),
+            cycles,
+            budget: Budget {
+                components: vec![Component {
+                    source: Source::BetweenSets,
+                    u: um(u),
+                    dof,
+                }],
+                u_c: um(u),
+                dof_eff: dof,
+                expanded95: um(u),
+                g: f64::from(g) / 1e4,
+            },
+            limit,
+            apart: (kind % 2 == 0).then_some(Difference::Place),
+            conformity,
+        }
+    })
+}
+
+pub fn inputs() -> impl Strategy<Value = Box<Inputs>> {
+    let evidence = (
+        select(Answer::ALL),
+        select(Answer::ALL),
+        option::of(select(Felt::ALL)),
+        select(BrakeHeld::ALL),
+        select(Road::ALL),
+        select(Heat::ALL),
+        vec(select(StopSign::ALL), 0..3),
+        vec(select(Test::ALL), 0..3),
+    );
+    let grounds = vec(select(Ground::ALL), 0..4);
+    (
+        vec(figures(), 0..3),
+        option::of(figures()),
+        evidence,
+        grounds,
+    )
+        .prop_map(|(sets, joined, told, rests_on)| {
+            let (roughness, noise, felt, brake_held, road, heat, stop_signs, not_done) = told;
+            let evidence = Evidence {
+                card_apart: felt.map(|_| WhyNot::Way(Difference::Rig)),
+                roughness,
+                noise,
+                felt,
+                brake_held,
+                road,
+                heat,
+                stop_signs,
+                not_done,
+                ..Evidence::nothing()
+            };
+            Inputs::stored((1..).zip(sets).collect(), joined, evidence, rests_on)
+        })
+}

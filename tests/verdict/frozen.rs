@@ -1,0 +1,243 @@
+//! A decision is told as it was recorded: a job that was decided by other rules says the same for
+//! ever.
+
+use std::path::Path;
+
+use hubslate::exchange::verify::verify;
+use hubslate::exchange::wire::{decode, encode};
+use hubslate::exchange::{LogKind, export, read};
+use hubslate::job::entry::{Decided, Entry, What};
+use hubslate::job::evidence::decided;
+use hubslate::job::{Sheet, fold, next, plan};
+use hubslate::report::{Reader, Report};
+use hubslate::text::Lang;
+use hubslate::trade::play::{Conformity, Figures, Limit};
+use hubslate::trade::vehicle::Corner;
+use hubslate::trade::wheel_end::procedure;
+use hubslate::units::{DecimalMark, Format, System};
+
+use super::mm;
+
+const HERE: Corner = Corner::FrontLeft;
+
+const METRIC: Format = Format {
+    system: System::Metric,
+    decimal: DecimalMark::Dot,
+};
+
+/// The finished job of the replaced hub.
+fn finished() -> Vec<Entry> {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("public/sample/replaced-hub.json");
+    let text = std::fs::read_to_string(path).unwrap();
+    let log = read(&text).unwrap().logs.remove(0);
+    let texts = log.records.into_iter();
+    texts.map(|kept| decode(&kept.text).unwrap()).collect()
+}
+
+/// The same job, its decision recorded otherwise.
+fn recorded(change: impl FnOnce(&mut Decided)) -> Vec<Entry> {
+    let mut entries = finished();
+    let entry = entries
+        .iter_mut()
+        .find_map(|entry| match &mut entry.what {
+            What::Decided(decided) => Some(decided),
+            _ => None,
+        })
+        .unwrap();
+    change(entry);
+    entries
+}
+
+/// The same job, decided by rules of another version with other figures for its set.
+fn by_other_rules(change: impl FnOnce(&mut Figures)) -> Vec<Entry> {
+    recorded(|decided| {
+        decided.rules = 1;
+        let set = &mut decided.inputs.sets[0].1;
+        change(set);
+        let limit = set.limit;
+        let (u, g, dof) = (set.budget.u_c, set.budget.g, set.budget.dof_eff);
+        let (play, cycles) = (set.play, set.cycles);
+        set.conformity = set.conformity.with(|of| {
+            let limit = Limit { ..limit };
+            hubslate::trade::play::Comparison {
+                play,
+                limit,
+                u,
+                dof,
+                g,
+                cycles,
+                ..of
+            }
+        });
+        decided.inputs.evidence.sets = vec![set.conformity];
+    })
+}
+
+fn file(entries: &[Entry]) -> String {
+    let texts = entries.iter().map(|entry| encode(entry).unwrap()).collect();
+    export(&[(LogKind::Job, entries[0].log.clone(), texts)]).unwrap()
+}
+
+fn report(sheet: &Sheet) -> String {
+    let reader = Reader {
+        job: "job".to_owned(),
+        digest: "d".repeat(64),
+        made_by: String::new(),
+        contact: String::new(),
+        warranty: String::new(),
+        codes: None,
+    };
+    let report = Report::of(sheet, Lang::English, METRIC, &reader);
+    let blocks = report.page_one.iter().chain(&report.technician);
+    let texts: Vec<&str> = blocks.flat_map(|block| block.texts()).collect();
+    texts.join("\n")
+}
+
+/// A recorded figure is what the report says, and today's stands nowhere in its place.
+#[track_caller]
+fn says(change: impl FnOnce(&mut Figures), wanted: &[&str], today: &[&str]) {
+    let before = report(&fold(finished()));
+    let after = report(&fold(by_other_rules(change)));
+    for word in wanted {
+        assert!(after.contains(word), "{word:?} is not in:\n{after}");
+        assert!(!before.contains(word), "{word:?} was there before");
+    }
+    for word in today {
+        let (was, is) = (before.matches(word).count(), after.matches(word).count());
+        assert!(is < was, "{word:?} still stands {is} times of {was}");
+    }
+}
+
+#[test]
+fn each_figure_of_a_recorded_decision_is_told_from_its_entry() {
+    says(
+        |set| set.play = mm(0.177),
+        &["0.1770\u{a0}mm"],
+        &["0.1609\u{a0}mm"],
+    );
+    says(
+        |set| set.budget.u_c = mm(0.0123),
+        &["0.0123\u{a0}mm"],
+        &["0.0186\u{a0}mm"],
+    );
+    says(|set| set.budget.dof_eff = Some(789.0), &["789"], &["3415"]);
+    // 3 · 18.557 µm.
+    says(|set| set.budget.g = 3.0, &["0.0557\u{a0}mm"], &[]);
+    says(
+        |set| set.budget.expanded95 = mm(0.0777),
+        &["± 0.0777\u{a0}mm"],
+        &["± 0.0364\u{a0}mm"],
+    );
+    says(
+        |set| set.budget.components[0].u = mm(0.0111),
+        &["0.0111\u{a0}mm"],
+        &[],
+    );
+    says(
+        |set| set.limit.value = mm(0.042),
+        &["The limit is 0.042\u{a0}mm"],
+        &[],
+    );
+    says(
+        |set| {
+            set.conformity = set.conformity.with(|of| hubslate::trade::play::Comparison {
+                conformance: 0.123,
+                ..of
+            })
+        },
+        &["12.3\u{a0}%"],
+        &[],
+    );
+}
+
+/// The decision itself, its reasons, what it rests on and what was not done.
+#[test]
+fn the_verdict_and_its_evidence_are_told_from_the_entry() {
+    let sheet = fold(recorded(|decided| {
+        decided.rules = 1;
+        decided.reasons = vec!["under_proven".to_owned(), "not_looked_at.ear".to_owned()];
+        let set = &mut decided.inputs.sets[0].1;
+        set.conformity = Conformity::ProvenIn(*set.conformity.comparison().unwrap());
+        decided.inputs.evidence.sets = vec![set.conformity];
+        decided.inputs.evidence.not_done = vec![hubslate::trade::play::Test::Ear];
+        decided.inputs.rests_on = vec![hubslate::trade::play::Ground::Dial];
+    }));
+    // Today's rules say something else of the same entries.
+    assert_ne!(decided(&sheet, HERE, 1).reasons, ["under_proven"]);
+    let told = report(&sheet);
+    let at = told.find("Reasons as recorded").unwrap();
+    let reasons = &told[at..told[at..].find("Readings").unwrap() + at];
+    for word in [
+        "is within the limit",
+        "Not done: noise by ear.",
+        "Dial\n",
+        "noise by ear",
+    ] {
+        assert!(reasons.contains(word), "{word:?} is not in:\n{reasons}");
+    }
+    for word in ["runs rough", "Ear", "over the limit"] {
+        assert!(!reasons.contains(word), "{word:?} is in:\n{reasons}");
+    }
+    assert!(told.contains("It was not listened to while turned by hand."));
+}
+
+/// Course, next step, ending and digest of a finished job do not ask today's rules.
+#[test]
+fn a_finished_job_stays_finished_and_its_file_holds() {
+    let today = fold(finished());
+    let entries = by_other_rules(|set| set.budget.u_c = mm(0.5));
+    let sheet = fold(entries.clone());
+    assert_eq!(plan(&sheet), plan(&today));
+    assert_eq!(procedure(&plan(&sheet)), procedure(&plan(&today)));
+    let steps = procedure(&plan(&sheet));
+    assert_eq!(next(&sheet, &steps), next(&today, &steps));
+    assert_eq!(sheet.ended(), today.ended());
+    // Its texts read back as they were written, and so its digest.
+    let texts: Vec<String> = entries.iter().map(|entry| encode(entry).unwrap()).collect();
+    let again: Vec<String> = texts
+        .iter()
+        .map(|text| encode(&decode(text).unwrap()).unwrap())
+        .collect();
+    assert_eq!(texts, again);
+    // Looked at again, it is said to be by other rules and never called wrong.
+    let file = file(&entries);
+    let checked = verify(&file).unwrap().remove(0);
+    let remarks: Vec<&str> = checked.remarks.iter().map(|remark| remark.code()).collect();
+    assert!(remarks.contains(&"other_rules"), "{remarks:?}");
+    let codes: Vec<&str> = checked
+        .findings
+        .iter()
+        .map(|finding| finding.code())
+        .collect();
+    let judged = ["decision", "inputs"];
+    assert!(judged.iter().all(|code| !codes.contains(code)), "{codes:?}");
+}
+
+/// With today's version in the entry, whatever differs in what it rested on is found.
+#[test]
+fn a_decision_of_todays_rules_that_differs_in_its_inputs_is_found() {
+    let changes: [fn(&mut Decided); 4] = [
+        |decided| decided.inputs.sets[0].1.budget.g = 2.0,
+        |decided| decided.inputs.sets[0].1.limit.value = mm(0.06),
+        |decided| decided.inputs.evidence.road = hubslate::trade::play::Road::Quiet,
+        |decided| decided.inputs.rests_on.clear(),
+    ];
+    for change in changes {
+        let entries = recorded(change);
+        let checked = verify(&file(&entries)).unwrap().remove(0);
+        let found = checked.findings.iter().map(|finding| finding.code());
+        assert!(found.collect::<Vec<_>>().contains(&"inputs"));
+    }
+    let as_it_is = verify(&file(&finished())).unwrap().remove(0);
+    assert_eq!(as_it_is.findings, []);
+}
+
+/// Nothing is known without uncertainty: a file that says so is refused.
+#[test]
+fn an_uncertainty_of_nothing_is_refused() {
+    let entries = recorded(|decided| decided.inputs.sets[0].1.budget.u_c = mm(0.0));
+    let broken = entries
+        .iter()
+        .filter(|entry| decode(&encode(entry).unwrap()).is_err());
+    assert_eq!(broken.count(), 1);
+}
