@@ -4,9 +4,9 @@ import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
 import { First, VAN } from "./pages/first.mjs";
 import { Quick } from "./pages/quick.mjs";
 
-/** The sample of a replaced hub up to its first fastener, with other wrenches on board. */
-function atTheBolts(wrenches) {
-  const cut = before(sampleEntries("replaced-hub"), ({ moved }) => moved?.step.startsWith("turn_hub_bolts"));
+/** The sample of a replaced hub up to the bolts of a step, with other wrenches on board. */
+function atTheBolts(step, wrenches) {
+  const cut = before(sampleEntries("replaced-hub"), ({ moved }) => moved?.step.startsWith(step));
   return fileOf(cut.map((entry) => {
     const { carried } = entry.what;
     return carried ? { ...entry, what: { carried: { ...carried, wrenches: wrenches(carried.wrenches) } } } : entry;
@@ -54,7 +54,7 @@ test("the first start asks technician, shop and wrenches once, and assumes no wr
 
 test("where no wrench is known a fastener says so, and takes those that are entered then", async ({ app }) => {
   const quick = new Quick(app);
-  await quick.open(atTheBolts(() => []));
+  await quick.open(atTheBolts("turn_hub_bolts", () => []));
   await quick.isAt("Tighten: Hub bolts");
   await expect(quick.main).toContainText("No wrench is known.");
   await expect(quick.main).not.toContainText("No wrench on board fits");
@@ -74,11 +74,12 @@ test("where no wrench is known a fastener says so, and takes those that are ente
 
 test("a wrench past its check is said at the nut and on paper", async ({ app }) => {
   const quick = new Quick(app);
-  await quick.open(atTheBolts((all) => all.map((wrench) => ({ ...wrench, checked: "2020-01-15" }))));
-  await quick.isAt("Tighten: Hub bolts");
+  const past = (all) => all.map((wrench) => ({ ...wrench, checked: "2020-01-15" }));
+  await quick.open(atTheBolts("turn_bracket_bolts", past));
+  await quick.isAt("Tighten: Bracket bolts");
   await expect(quick.alert("wrench overdue: Check due since")).toBeVisible();
-  await quick.goOn(() => quick.key(/^Hub bolt 1 clicked$/).tap());
-  const table = (await quick.report()).getByRole("row").filter({ hasText: "Hub bolt 1" });
+  await quick.goOn(() => quick.key(/^Bracket bolt 1 clicked$/).tap());
+  const table = (await quick.report()).getByRole("row").filter({ hasText: "Bracket bolt 1" });
   await expect(table.filter({ hasText: "wrench overdue" }).first()).toBeVisible();
 });
 
