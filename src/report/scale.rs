@@ -84,7 +84,13 @@ fn scale_in(
             .chain(compared.then_some(limit))
     };
     let places = ticks(0.0, all().fold(0.0, f64::max));
-    let labels = labels(format, &places);
+    // Nothing is nothing in any unit, and a short numeral has room at the end of the line.
+    let zero = |(place, label)| match place {
+        0.0 => format.number(0.0, 0),
+        _ => label,
+    };
+    let labels = places.iter().copied().zip(labels(format, &places));
+    let labels: Vec<String> = labels.map(zero).collect();
     let marks: Vec<Tick<'_>> = places
         .iter()
         .zip(&labels)

@@ -131,7 +131,8 @@ async function isBlocked(quick) {
   await quick.key("Owner, it stays on stands").tap();
   await expect(quick.main).toContainText("The job has ended.");
   const report = await quick.report();
-  await expect(report).toContainText("The new part does not pass its check. The work is not finished.");
+  await expect(report).toContainText("Front left: replaced, but the new part fails its check.");
+  await expect(report).toContainText("The work on this car is not finished. Do not drive or move it");
   await expect(report).toContainText("Owner, it stays on stands");
   await expect(report).not.toContainText(NEITHER);
 }

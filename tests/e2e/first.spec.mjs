@@ -4,9 +4,9 @@ import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
 import { First, VAN } from "./pages/first.mjs";
 import { Quick } from "./pages/quick.mjs";
 
-/** The sample of a replaced hub up to its first fastener, with other wrenches on board. */
-function atTheBolts(wrenches) {
-  const cut = before(sampleEntries("replaced-hub"), ({ moved }) => moved?.step.startsWith("turn_hub_bolts"));
+/** The sample of a replaced hub up to the bolts of a step, with other wrenches on board. */
+function atTheBolts(step, wrenches) {
+  const cut = before(sampleEntries("replaced-hub"), ({ moved }) => moved?.step.startsWith(step));
   return fileOf(cut.map((entry) => {
     const { carried } = entry.what;
     return carried ? { ...entry, what: { carried: { ...carried, wrenches: wrenches(carried.wrenches) } } } : entry;
@@ -54,8 +54,8 @@ test("the first start asks technician, shop and wrenches once, and assumes no wr
 
 test("where no wrench is known a fastener says so, and takes those that are entered then", async ({ app }) => {
   const quick = new Quick(app);
-  await quick.open(atTheBolts(() => []));
-  await quick.isAt("Fit: Hub bolts");
+  await quick.open(atTheBolts("turn_hub_bolts", () => []));
+  await quick.isAt("Tighten: Hub bolts");
   await expect(quick.main).toContainText("No wrench is known.");
   await expect(quick.main).not.toContainText("No wrench on board fits");
   const job = app.url();
@@ -66,7 +66,7 @@ test("where no wrench is known a fastener says so, and takes those that are ente
   await quick.main.locator(".van").getByRole("button", { name: "Keep", exact: true }).first().tap();
   await expect(quick.main.getByRole("listitem").filter({ hasText: "Long" })).toBeVisible();
   await app.goto(job);
-  await quick.isAt("Fit: Hub bolts");
+  await quick.isAt("Tighten: Hub bolts");
   await quick.key("Use the van's wrenches now").tap();
   await expect(quick.main).toContainText("Long");
   await expect(quick.main).not.toContainText("No wrench is known.");
@@ -74,11 +74,12 @@ test("where no wrench is known a fastener says so, and takes those that are ente
 
 test("a wrench past its check is said at the nut and on paper", async ({ app }) => {
   const quick = new Quick(app);
-  await quick.open(atTheBolts((all) => all.map((wrench) => ({ ...wrench, checked: "2020-01-15" }))));
-  await quick.isAt("Fit: Hub bolts");
+  const past = (all) => all.map((wrench) => ({ ...wrench, checked: "2020-01-15" }));
+  await quick.open(atTheBolts("turn_bracket_bolts", past));
+  await quick.isAt("Tighten: Bracket bolts");
   await expect(quick.alert("wrench overdue: Check due since")).toBeVisible();
-  await quick.goOn(() => quick.key(/^Hub bolt 1 clicked$/).tap());
-  const table = (await quick.report()).getByRole("row").filter({ hasText: "Hub bolt 1" });
+  await quick.goOn(() => quick.key(/^Bracket bolt 1 clicked$/).tap());
+  const table = (await quick.report()).getByRole("row").filter({ hasText: "Bracket bolt 1" });
   await expect(table.filter({ hasText: "wrench overdue" }).first()).toBeVisible();
 });
 
@@ -88,7 +89,7 @@ test("practice counts no click on a wrench of the van, whatever its name", async
   await open(page, host.url, { ...VAN, wrenches });
   const quick = new Quick(page);
   await quick.practice();
-  await quick.walk("Tighten: Bracket on", { "Gauge: Push, pull, read": (it) => it.round("6") });
+  await quick.walk("Tighten: Bracket bolts", { "Gauge: Push, pull, read": (it) => it.round("6") });
   const clicked = await quick.report();
   await expect(clicked.getByRole("cell", { name: /^Practice wrench/ }).first()).toBeVisible();
   await toSettings(quick);

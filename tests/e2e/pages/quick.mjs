@@ -261,7 +261,9 @@ export class Quick {
 
   /** A stroke in the box for a name. */
   async draw() {
-    const { x, y, width, height } = await this.main.getByRole("img", { name: "Signature" }).boundingBox();
+    const pad = this.main.getByRole("img", { name: "Signature" });
+    await pad.scrollIntoViewIfNeeded();
+    const { x, y, width, height } = await pad.boundingBox();
     const { mouse } = this.page;
     await mouse.move(x + width * 0.2, y + height * 0.7);
     await mouse.down();
