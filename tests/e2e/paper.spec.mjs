@@ -6,9 +6,9 @@ import { phone } from "./support/phone.mjs";
 import { rendered, withBarcodeDetector } from "./support/rendered.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
-const JOB = "019c6bcb-1fc0-7b71-963b-b48f95b6cbff";
+const JOB = "019c6bcb-1fc0-7b71-963b-b48f95b6ffff";
 // The digest that public/sample/replaced-hub.json carries.
-const DIGEST = "a5e578221447c9a0d87474fb7b62ef1b14b22afce22246966862372de6bdaeb1";
+const DIGEST = "9bba3a4b6b7049f716455cc737f45951dfbec2390d2a0a40b92caec926441d1a";
 
 async function shown(page) {
   const quick = new Quick(page);
