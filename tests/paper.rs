@@ -137,9 +137,10 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
     let sample = Sample::of("replaced-hub.json");
     let texts = photographed(&symbols(&sample.paper()).unwrap());
     let text = texts.join("\n");
+    let digest = digest(&sample.texts);
     for said in [
-        "019c6bcb-1fc0-7b71-963b-b48f95b6cbff",
-        "61511f1905cfccb65f0a7937e74f390cc9398aa7bead0461941d9f22de3583ff",
+        sample.log.as_str(),
+        digest.as_str(),
         "KLM 4821",
         "Marlin Estate service book, wheel ends (invented)",
         "t200n_m",

@@ -6,9 +6,8 @@ import { phone } from "./support/phone.mjs";
 import { rendered, withBarcodeDetector } from "./support/rendered.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
-const JOB = "019c6bcb-1fc0-7b71-963b-b48f95b6cbff";
-// The digest that public/sample/replaced-hub.json carries.
-const DIGEST = "61511f1905cfccb65f0a7937e74f390cc9398aa7bead0461941d9f22de3583ff";
+// The identity and the digest that the published sample carries.
+const { id: JOB, digest: DIGEST } = JSON.parse(sampleText("replaced-hub")).logs[0];
 
 async function shown(page) {
   const quick = new Quick(page);
