@@ -178,26 +178,29 @@ def in_force(card, way):
 
 
 def budgeted(parts):
-    """u, whole effective degrees of freedom, 95 % two-sided and one-sided."""
-    u = float(np.sqrt(sum(part ** 2 for part, _ in parts.values())))
-    weight = sum((part / u) ** 4 / dof for part, dof in parts.values() if dof)
-    dof = max(float(np.floor(1 / weight + 1e-9)), 1.0) if weight > 0 else None
-    return u, dof, quantile(0.975, dof) * u, quantile(0.95, dof)
+    """u, effective degrees of freedom, 95 % two-sided and one-sided: by all parts together, and no
+    less than those of few degrees of freedom would ask for alone; these by themselves."""
+    u, dof = combined(list(parts.values()))
+    few = combined([part for part in parts.values() if part[1]])
+    def widest(p):
+        return max(quantile(p, dof) * u, quantile(p, few[1]) * few[0])
+    return u, dof, widest(0.975), widest(0.95) / u, few
 
 
 def beyond_rig(mean, parts, cycles, upper):
     """Over by more than the rig can be wrong, the cycles taken to scatter by the floor."""
     floor = (FLOOR_MM / np.sqrt(cycles), max(cycles - 1, 1))
-    u, _, _, g = budgeted({**parts, "repeatability": floor})
+    u, _, _, g, _ = budgeted({**parts, "repeatability": floor})
     return mean > upper + g * u
 
 
-def conforms(mean, still, cycles, u, dof, g, upper):
+def conforms(mean, still, cycles, u, dof, g, few, upper):
     """The code, whether it is over, proven over, and the chance of conforming."""
     y = upper if abs(mean - upper) < 1e-9 else mean
     proves, over = cycles >= PROVING, y > upper
     out = proves and y > upper + g * u
-    chance = float(stats.t(dof).cdf((upper - y) / u) if dof else stats.norm.cdf((upper - y) / u))
+    sure = [float(stats.t(freedom).cdf((upper - y) / of)) for of, freedom in ((u, dof), few)]
+    chance = max(sure) if over else min(sure)
     if upper <= 0:
         return ("no_movement_seen", False, False, None) if still else ("movement_seen", True, out, chance)
     if over:
@@ -239,7 +242,7 @@ def measure(job, corner, when, nth):
         parts["temperature"] = (abs(number(crept["divisions"])) * division / np.sqrt(3), None)
     if slant is not None:
         parts["tip_angle"] = (mean * np.tan(abs(slant)) * np.radians(EYE_DEG) / np.sqrt(3), None)
-    u, dof, expanded, g = budgeted(parts)
+    u, dof, expanded, g, few = budgeted(parts)
     upper = limit["mm"]
     spread = max(plays) - min(plays)
     wide = spread > division + 1e-9 or (upper > 0 and spread > upper / 5 + 1e-9)
@@ -249,7 +252,7 @@ def measure(job, corner, when, nth):
     refused = marks[0] if marks else differs(way, limit["way"])
     still = max(plays) < division / 2
     conformity, over, proven_over, chance = ("no_comparison", False, False, None) if refused else \
-        conforms(mean, still, n, u, dof, g, upper)
+        conforms(mean, still, n, u, dof, g, few, upper)
     beyond = beyond_rig(mean, parts, n, upper)
     return {"fault": None, "over": over, "proven_over": proven_over, "beyond": beyond, "still": still, "division": division,
             "limit": limit, "parts": parts, "squares": float(np.sum((np.array(plays) - mean) ** 2)), "measured": {
@@ -278,9 +281,9 @@ def joined(taken):
     parts = {"repeatability": (scatter * np.sqrt(1 / n + 1 / m) / 2, freedom), "between_sets": (abs(a - b) / 2, 1)}
     for name in {name for one in both for name in one["parts"]} - {"repeatability"}:
         parts[name] = (max(one["parts"][name][0] for one in both if name in one["parts"]), None)
-    u, dof, expanded, g = budgeted(parts)
+    u, dof, expanded, g, few = budgeted(parts)
     limit, still, division = both[0]["limit"], all(one["still"] for one in both), max(one["division"] for one in both)
-    code, over, proven_over, chance = conforms((a + b) / 2, still, n + m, u, dof, g, limit["mm"])
+    code, over, proven_over, chance = conforms((a + b) / 2, still, n + m, u, dof, g, few, limit["mm"])
     beyond = beyond_rig((a + b) / 2, parts, n + m, limit["mm"])
     return {"over": over, "proven_over": proven_over, "beyond": beyond, "still": still, "division": division, "limit": limit,
             "parts": parts, "measured": {
@@ -378,7 +381,7 @@ def rests(taken, both, checked):
     def figures(one):
         m = one["measured"]
         told = {
-            "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": m["dof"],
+            "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": round_(m["dof"]),
             "expanded_mm": round_(m["expanded95"]), "g": round_(m["g"]), "apart": m["apart"],
             "parts": {name: {"u_mm": round_(part), **({"dof": dof} if dof else {})} for name, (part, dof) in one["parts"].items()},
             "limit": {"mm": round_(one["limit"]["mm"]), "source": one["limit"]["source"], "way": way(one["limit"]["way"])},

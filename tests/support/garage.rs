@@ -58,9 +58,9 @@ impl Gauge {
         parts.iter().map(|u| u * u).sum::<f64>().sqrt()
     }
 
-    /// Degrees of freedom of a set whose three rounds agree: GUM G.4.1, truncated.
+    /// Degrees of freedom of a set whose three rounds agree: GUM G.4.1.
     pub fn dof(&self) -> f64 {
-        (2.0 * (self.u() / self.u_set()).powi(4)).floor()
+        2.0 * (self.u() / self.u_set()).powi(4)
     }
 
     /// The part of it that two sets share: the dial's own error, and of the reading that half

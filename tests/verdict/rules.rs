@@ -29,7 +29,7 @@ hotter_by_k 15
 unseen_turn_mm 0.5
 share_of_a_turn 0.25
 unseen_flex 0.25
-decides 578749af654b874e
+decides 222dec2d2c13ac40
 ";
 
 /// Sets of many kinds: each alone and with another, against each limit.

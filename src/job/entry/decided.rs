@@ -118,6 +118,7 @@ fn rounded(figures: Figures) -> Figures {
     let budget = figures.budget;
     let component = |part: Component| Component {
         u: length(part.u),
+        dof: part.dof.map(round),
         ..part
     };
     Figures {
@@ -127,13 +128,14 @@ fn rounded(figures: Figures) -> Figures {
             u_c: length(budget.u_c),
             expanded95: length(budget.expanded95),
             g: round(budget.g),
-            dof_eff: budget.dof_eff,
+            dof_eff: budget.dof_eff.map(round),
         },
         limit: limit(figures.limit),
         conformity: figures.conformity.with(|of: Comparison| Comparison {
             play: length(of.play),
             limit: limit(of.limit),
             u: length(of.u),
+            dof: of.dof.map(round),
             g: round(of.g),
             conformance: round(of.conformance),
             ..of

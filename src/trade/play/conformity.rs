@@ -3,7 +3,7 @@
 use super::budget::Budget;
 use super::limit::Limit;
 use super::series::{Mark, ReadingSet};
-use super::uncertainty::{Guarded, conforms_below_with, guarded};
+use super::uncertainty::{Guarded, guarded};
 use super::way::Difference;
 use crate::units::Length;
 
@@ -215,7 +215,7 @@ pub(in crate::trade) fn judged(value: Length, budget: &Budget, upper: Length) ->
     let y = on_the_limit_is_on_it(value.mm(), upper);
     Judged {
         result: guarded(y, u, upper, budget.g),
-        conformance: conforms_below_with(y, u, upper, budget.dof_eff),
+        conformance: budget.conforms(y, upper),
     }
 }
 

@@ -46,7 +46,7 @@ fn a_fine_dial_on_a_stiff_rig_is_sure_to_two_hundredths() {
     is_about(part(&budget, Source::Indicator).u, 0.006, 0.0005);
     is_about(budget.expanded95, 0.02, 0.005);
     // GUM G.4.1: u² = (100 + 50 + 25 + 25)/3 µm², of the rounds 25/3 µm²: 2 · 8² = 128.
-    assert_eq!(budget.dof_eff, Some(128.0));
+    assert!((budget.dof_eff.unwrap() - 128.0).abs() < 1e-9);
     // t(0.95; 128), any table: 1.657.
     assert!((budget.g - 1.657).abs() < 0.0005);
 }
@@ -168,4 +168,30 @@ fn a_certificate_and_a_warm_arm_have_their_rows() {
         0.018 / 3_f64.sqrt(),
         1e-12,
     );
+}
+
+// Three rounds that scatter by 10 µm: 2.92 · 10/√3 = 16.9 µm by themselves (t(0.95; 2) of any
+// table). Welch–Satterthwaite alone would ask for less as the base gives more.
+#[test]
+fn a_worse_base_never_makes_the_guard_band_smaller() {
+    let certified = |flex_um: f64| RigFacts {
+        indicator: IndicatorError::certified(Length::millimetres(0.001)).unwrap(),
+        flex: Length::millimetres(flex_um / 1000.0),
+        temperature: None,
+    };
+    let fine = Dial::new(
+        Length::millimetres(0.002),
+        300,
+        crate::trade::play::dial::DialKind::Plunger,
+    );
+    let set = set(fine.unwrap(), &[20.0, 25.0, 30.0]);
+    let band = |flex| Budget::of(&set, &certified(flex)).guard_band().mm();
+    assert!((band(0.0) - 0.016_86).abs() < 0.000_05, "{}", band(0.0));
+    let mut last = 0.0;
+    for flex in 0..60 {
+        let next = band(f64::from(flex));
+        assert!(last <= next + 1e-12, "{flex} µm: {last} {next}");
+        last = next;
+    }
+    assert!(band(59.0) > 2.0 * band(0.0));
 }
