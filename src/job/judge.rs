@@ -133,6 +133,7 @@ fn recorded(sheet: &Sheet, corner: Corner, name: SetName, now: &Measured) -> Opt
     let side = |round| [Side::Push, Side::Pull].map(|side| (round, side));
     let sides = (1..=ROUNDS).flat_map(side);
     let places = sides.map(|(round, side)| Key::Reading(corner, name, round, side));
+    let places = places.chain([Key::DialSetup(corner, name)]);
     let read = places.filter_map(|key| sheet.place(&key)).max();
     (read < sheet.place(&Key::Decided(corner, decided.nth))).then(|| Measured {
         set: now.set.clone(),

@@ -12,7 +12,6 @@ use crate::job::dial_setup::recorded;
 use crate::job::entry::*;
 use crate::job::evidence::decided;
 use crate::job::kit::MoreKit;
-use crate::job::reason::code;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;

@@ -1,6 +1,8 @@
 //! The same at a whole job: what was answered and read, from entries to the decision.
 
-use hubslate::job::entry::{At, Entry, EntryId, LogId, Quantity, Reading, Reply, Side, What};
+use hubslate::job::entry::{
+    At, DialSetup, Entry, EntryId, LogId, Quantity, Reading, Reply, Side, What,
+};
 use hubslate::job::evidence::{decided, evidence};
 use hubslate::job::{Sheet, fold};
 use hubslate::trade::answer::Answer;
@@ -72,11 +74,18 @@ fn set(nth: u8, pull: &str, way: Way) -> Vec<What> {
             divisions: Decimal::parse(pull).unwrap(),
             turns: None,
             dial: Dial::HUNDREDTH_MM,
-            way,
         })
     };
+    let stood = What::DialSetup(DialSetup {
+        corner: HERE,
+        set: name,
+        way,
+    });
     let pushed = What::Answered(here(step), Reply::Picked(Pick::FlexNone));
-    std::iter::once(pushed).chain((1..=3).map(read)).collect()
+    [stood, pushed]
+        .into_iter()
+        .chain((1..=3).map(read))
+        .collect()
 }
 
 fn card(most: &str, way: Way) -> What {
