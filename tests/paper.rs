@@ -139,7 +139,7 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
     let text = texts.join("\n");
     for said in [
         "019c6bcb-1fc0-7b71-963b-b48f95b6cbff",
-        "a5e578221447c9a0d87474fb7b62ef1b14b22afce22246966862372de6bdaeb1",
+        "b8a3f6533cae6c47c9cfec8516d59d835e2bcadffcb4859db22f9fd18bbdc3d5",
         "KLM 4821",
         "Marlin Estate service book, wheel ends (invented)",
         "t200n_m",
@@ -178,6 +178,7 @@ fn run(nth: u8, needles: &[&str]) -> Vec<What> {
             angle: None,
             radius: None,
             divisions: Decimal::parse(needle).ok(),
+            turns: None,
             dial: Dial::HUNDREDTH_MM,
             left_out: (place == 2).then_some(LeftOut::StudHole),
         })
