@@ -182,7 +182,6 @@ fn run(nth: u8, needles: &[&str]) -> Vec<What> {
             turns: None,
             dial: Dial::HUNDREDTH_MM,
             left_out: (place == 2).then_some(LeftOut::StudHole),
-            turns: None,
         })
     };
     (1..).zip(needles).map(reading).collect()

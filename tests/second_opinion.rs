@@ -1,5 +1,5 @@
 //! What this program computes of a job, computed again by another one from the exported file:
-//! `second_opinion.py`, over the samples and 500 practice jobs by chance.
+//! `second_opinion.py`, over the samples and 250 practice jobs by chance.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -20,7 +20,7 @@ use std::process::Command;
 use random_jobs::RandomJob;
 use serde_json::Value;
 
-const JOBS: u64 = 500;
+const JOBS: u64 = 250;
 
 /// The samples, and a file for every seed.
 fn files(folder: &Path) -> Vec<PathBuf> {
