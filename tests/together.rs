@@ -61,8 +61,12 @@ fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
     use Step::*;
     let expected: &[&[Step]] = &[
         &[SignSpeed, SignSwerve, SignCoast, SignSurface, SignBrake],
-        &[LiftStand],
+        &[LiftStand, StandPhoto],
         &[CrackWheelNuts, Shove],
+        &[WheelOff, CaliperUp, NutFound],
+        &[StripNut, StripBrake],
+        &[StripSensor, StripHub],
+        &[CaliperUpAgain, RigTip],
         &[GaugeClean, RigTip],
         &[Compare, ComparePhoto],
         &[Seat, Offer, RouteSensor],
@@ -88,8 +92,11 @@ fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
 fn only_the_last_of_a_screen_is_a_question_but_for_the_signs_of_the_road() {
     let mut joined = 0;
     plans::each_plan(|plan| {
+        let mut begun = false;
         for pair in procedure(plan).windows(2) {
             let (row, after) = (&pair[0], &pair[1]);
+            // The first of a screen may be held: then it stands alone.
+            let first = !std::mem::replace(&mut begun, row.joins);
             if !row.joins {
                 continue;
             }
@@ -99,7 +106,7 @@ fn only_the_last_of_a_screen_is_a_question_but_for_the_signs_of_the_road() {
                 assert!(sign_of(after.key.step).is_some(), "{after:?}");
             } else {
                 assert!(!matches!(row.form, Form::Ask | Form::Choice(_)), "{row:?}");
-                assert_eq!(row.holds, [], "{row:?}");
+                assert!(first || row.holds.is_empty(), "{row:?}");
             }
         }
     });

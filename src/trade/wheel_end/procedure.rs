@@ -211,7 +211,8 @@ fn lift(corner: Corner) -> Vec<StepSpec> {
                 Check::StandUnder,
                 Check::WheelUnderSill,
             ]),
-        ),
+        )
+        .with_next(),
         at_corner(Phase::Lift, Step::StandPhoto, corner, Form::Photo),
         at_corner(Phase::Lift, Step::Shove, corner, Form::Ask),
     ]
@@ -269,12 +270,14 @@ fn open_for_gauge(corner: Corner, set: SetName) -> Vec<StepSpec> {
         step(Step::WheelOff, Form::Do)
             .held_by(HoldPoint::Stand)
             .moves(Group::WheelNuts, Hold::Off)
-            .moves(Group::Wheel, Hold::Off),
+            .moves(Group::Wheel, Hold::Off)
+            .with_next(),
         step(Step::CaliperUp, Form::Do)
             .moves_one(Group::CaliperPins, 2, Hold::Off)
             .moves_one(Group::CaliperPins, 1, Hold::Loosened)
             .moves(Group::Caliper, Hold::Off)
-            .moves(Group::Pads, Hold::Off),
+            .moves(Group::Pads, Hold::Off)
+            .with_next(),
         step(
             Step::NutFound,
             Form::Choice(&[Pick::NutTight, Pick::NutRetorqued, Pick::NutSlack]),
@@ -324,7 +327,8 @@ fn strip(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
             .held_by(HoldPoint::Before)
             .held_by(HoldPoint::Yes)
             .moves(Group::Stake, Hold::Off)
-            .moves(Group::AxleNut, Hold::Off),
+            .moves(Group::AxleNut, Hold::Off)
+            .with_next(),
     );
     steps.push(
         step(Step::StripBrake, Form::Do)
@@ -338,7 +342,8 @@ fn strip(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(
         step(Step::StripSensor, Form::Do)
             .held_by(HoldPoint::Yes)
-            .moves(Group::SensorWire, Hold::Off),
+            .moves(Group::SensorWire, Hold::Off)
+            .with_next(),
     );
     steps.push(
         step(Step::StripHub, Form::Do)

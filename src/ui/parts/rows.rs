@@ -6,7 +6,7 @@ use crate::job::ending::retorque_odometer;
 use crate::job::together::Line;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Form, StepSpec};
+use crate::trade::wheel_end::{Form, Given, Step, StepSpec};
 use crate::ui::at::At;
 use crate::ui::beside::retorque;
 use crate::ui::parts::old_part::old_part;
@@ -24,8 +24,8 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
     let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
     let lines: Vec<AnyView> = lines
         .map(|(row, line)| match line.check {
-            Some(check) => turned(at, row, text::check(at.lang, check)),
-            None => turned(at, row, text.say),
+            Some(check) => turned(at, row, spec.key.step, text::check(at.lang, check)),
+            None => turned(at, row, spec.key.step, text.say),
         })
         .collect();
     let say =
@@ -43,7 +43,7 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
 }
 
 /// One row: a tap turns it, and the word says how it stands.
-fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
+fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
     let (all, lang) = (at.rows.lines, at.lang);
     let line = move || all.with(|all| all.get(row).copied());
     let answer = move || line().and_then(|line| line.answer);
@@ -53,6 +53,11 @@ fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
                 *line = line.turned();
             }
         });
+    };
+    let wrong = move || {
+        let (check, answer) = line().and_then(|line| line.check.zip(line.answer))?;
+        let now = text::follows(lang, step, Given::Row(check, answer));
+        (answer != Answer::Yes).then(|| view! { <p class="checks__now" role="status">{now}</p> })
     };
     let word = move || match line() {
         Some(Line { answer: None, .. }) => "–",
@@ -78,6 +83,7 @@ fn turned(at: &At, row: usize, what: &'static str) -> AnyView {
                 <span class="checks__what">{what}</span>
                 <b class="checks__answer">{word}</b>
             </button>
+            {wrong}
         </li>
     }
     .into_any()
