@@ -180,7 +180,6 @@ fn run(nth: u8, needles: &[&str]) -> Vec<What> {
             radius: None,
             divisions: Decimal::parse(needle).ok(),
             turns: None,
-            turns: None,
             dial: Dial::HUNDREDTH_MM,
             left_out: (place == 2).then_some(LeftOut::StudHole),
         })

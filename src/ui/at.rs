@@ -11,7 +11,7 @@ use crate::text::{self, Lang, Say, StepText};
 use crate::trade::damage::Damage;
 use crate::trade::play::Method;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Form, Phase, SetName, StepKey, StepSpec, sign_of};
+use crate::trade::wheel_end::{Because, Form, SetName, StepKey, StepSpec, sign_of};
 use crate::ui::beside::beside;
 use crate::ui::parts::below::Below;
 use crate::ui::parts::panel::Panel;
@@ -53,6 +53,24 @@ pub struct Rows {
     pub lines: RwSignal<Vec<Line>>,
 }
 
+/// Whether the keys of a step answer what it says, so that all of it must have been on the screen;
+/// a value, a photo, work and fasteners are told by themselves.
+pub const fn is_question(form: &Form) -> bool {
+    matches!(
+        form,
+        Form::Ask
+            | Form::Checks(_)
+            | Form::Choice(_)
+            | Form::DialSetup(_)
+            | Form::Decide(_)
+            | Form::Consent
+            | Form::Result
+            | Form::Kit
+            | Form::Ready
+            | Form::End
+    )
+}
+
 impl At {
     /// A step of the open job, alone.
     pub fn new(app: App, open: Arc<Open>, spec: StepSpec) -> Self {
@@ -65,8 +83,7 @@ impl At {
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
         let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
-        let typed = spec.phase == Phase::Pack && !matches!(spec.form, Form::Kit | Form::Ready);
-        let asks = !typed && !matches!(spec.form, Form::Card(_));
+        let asks = is_question(&spec.form) || !rows.is_empty();
         Self {
             app,
             open,

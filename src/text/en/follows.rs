@@ -66,10 +66,10 @@ pub(in crate::text) fn held_title() -> &'static str {
 /// What one key answers of rows that were not touched.
 pub(in crate::text) fn also_rows(rows: usize, done: bool) -> String {
     match (rows, done) {
-        (1, true) => "Each key here also says: the row above is done.".to_owned(),
-        (1, false) => "Each key here also says yes to the row above.".to_owned(),
-        (rows, true) => format!("Each key here also says: the {rows} rows above are done."),
-        (rows, false) => format!("Each key here also says yes to the {rows} rows above."),
+        (1, true) => "Also: the row above is done.".to_owned(),
+        (1, false) => "Also: yes to the row above.".to_owned(),
+        (rows, true) => format!("Also: the {rows} rows above are done."),
+        (rows, false) => format!("Also: yes to the {rows} rows above."),
     }
 }
 

@@ -247,7 +247,6 @@ fn caliper_up(corner: Corner) -> StepSpec {
         .moves_one(Group::CaliperPins, 1, Hold::Loosened)
         .moves(Group::Caliper, Hold::Off)
         .moves(Group::Pads, Hold::Off)
-        .with_next()
 }
 
 fn caliper_down(corner: Corner) -> StepSpec {

@@ -270,8 +270,7 @@ fn open_for_gauge(corner: Corner, set: SetName) -> Vec<StepSpec> {
         step(Step::WheelOff, Form::Do)
             .held_by(HoldPoint::Stand)
             .moves(Group::WheelNuts, Hold::Off)
-            .moves(Group::Wheel, Hold::Off)
-            .with_next(),
+            .moves(Group::Wheel, Hold::Off),
         step(Step::CaliperUp, Form::Do)
             .moves_one(Group::CaliperPins, 2, Hold::Off)
             .moves_one(Group::CaliperPins, 1, Hold::Loosened)

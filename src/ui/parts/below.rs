@@ -26,8 +26,7 @@ pub struct Below {
 }
 
 impl Below {
-    /// Where `asks` says so, the keys wait for the end to be seen; what is typed at the desk never
-    /// does.
+    /// Where `asks` says so, the keys wait for the end to be seen.
     pub fn new(asks: Signal<bool>) -> Self {
         let (end, state) = (NodeRef::<Span>::new(), RwSignal::new(End::Unknown));
         let edge = StoredValue::new_local(None);

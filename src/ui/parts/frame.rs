@@ -7,7 +7,7 @@ use crate::job::entry::What;
 use crate::job::together::open_rows;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase, StepSpec};
-use crate::ui::at::At;
+use crate::ui::at::{At, is_question};
 use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
@@ -45,7 +45,8 @@ fn framed(at: &At, words: Option<AnyView>, body: AnyView, keys: AnyView) -> AnyV
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
     let below = at.below;
-    let end = (!matches!(at.spec.form, Form::Card(_))).then(|| below.end());
+    // Of work only the rows above it must have been on the screen.
+    let end = is_question(&at.spec.form).then(|| below.end());
     view! {
         <main class=desk aria-label=name data-rows=told>
             {strip(at)}
@@ -123,8 +124,11 @@ fn words(at: &At) -> AnyView {
     let alone = at.rows.steps.is_empty() && has_picture(&at.spec.form);
     // Where there is a practice car to try, its key stands in the picture's place.
     let picture = of_step(at.spec.key.step).filter(|_| alone && !practice::shows(at));
+    let rows_seen =
+        (!at.rows.steps.is_empty() && !is_question(&at.spec.form)).then(|| at.below.end());
     view! {
         {rows(at)}
+        {rows_seen}
         <h1 class="step__say">{text.say}</h1>
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
         {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}

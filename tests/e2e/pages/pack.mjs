@@ -3,6 +3,7 @@
 // Fields that are focused by the screen itself are not tapped, so that a counter of contacts
 // counts what a person would touch.
 import { expect } from "@playwright/test";
+import { unfold } from "./unfold.mjs";
 
 /** The steps that ask for a card, in the order in which they come. */
 export const CARDS = [
@@ -24,6 +25,7 @@ export class Pack {
   /** Waits until a step is on the screen and its keys are no longer held. */
   async at(step) {
     await expect(this.#main(step)).toBeVisible();
+    await unfold(this.page);
     await expect(this.page.locator("fieldset").last()).toBeEnabled();
   }
 

@@ -1,0 +1,18 @@
+// What lies below the edge of the glass is brought on it: until then no key of a step answers.
+import { expect } from "@playwright/test";
+
+/** Taps "More below" for as long as it is there, and waits until the keys are live. */
+export async function unfold(page) {
+  const main = page.getByRole("main");
+  const more = main.getByRole("button", { name: "More below ↓", exact: true });
+  for (;;) {
+    const state = () => main.evaluate((it) => {
+      const keys = it.querySelector("fieldset.step__keys");
+      const below = it.querySelector(".step__more:not([hidden])");
+      return below ? "below" : keys?.disabled ? "wait" : "whole";
+    });
+    await expect.poll(state).not.toBe("wait");
+    if ((await state()) !== "below") return;
+    await more.tap();
+  }
+}
