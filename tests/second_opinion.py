@@ -173,8 +173,10 @@ def differs(way, limit):
 
 def in_force(card, way):
     """The card where its way is that of the reading, else the default limit where its own way is."""
-    apart = differs(way, card["way"]) if card else None
-    return HOUSE if card is None or (apart and differs(way, HOUSE["way"]) is None) else card, apart
+    if card is None or way is None:
+        return card or HOUSE, None
+    apart = differs(way, card["way"])
+    return HOUSE if apart and differs(way, HOUSE["way"]) is None else card, apart
 
 
 def budgeted(parts):
