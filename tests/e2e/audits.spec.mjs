@@ -69,6 +69,7 @@ async function walkThrough(app, rules) {
   const quick = new Quick(app);
   const wrong = [];
   const look = async (label) => {
+    await quick.unfold();
     await app.waitForFunction(() => !document.querySelector("fieldset:disabled"));
     for (const fault of await serious(app)) wrong.push(`${label}: axe: ${fault}`);
     if (!isDesk(label)) for (const fault of await measure(app, rules)) wrong.push(`${label}: ${fault}`);
