@@ -75,12 +75,12 @@ fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
         &[CaliperDown, TurnCaliperPins],
         &[Stake, Pedal],
         &[WheelOn, Lower],
-        &[Tools, Retorque, Sign],
+        &[Retorque, Sign],
         &[Report, End],
     ];
     for told in expected {
         let first = match told[0] {
-            once @ (SignSpeed | Tools | Report) => StepKey::once(once),
+            once @ (SignSpeed | Retorque | Report) => StepKey::once(once),
             here => at(here),
         };
         assert_eq!(told_at(Story::REPLACED, first), *told);

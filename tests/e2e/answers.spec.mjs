@@ -2,6 +2,7 @@
 import { test, expect } from "./support/fixtures.mjs";
 import { sampleText } from "./support/jobs.mjs";
 import { Quick } from "./pages/quick.mjs";
+import { moreBelow } from "./pages/unfold.mjs";
 
 /** Answers a list: no to the row of this text, yes to the others. */
 const noTo = (row, others) => async (quick) => {
@@ -169,6 +170,7 @@ test("a car that was left unfinished stands among the open jobs, at STOP and wit
 });
 
 test("no key answers what lies below the edge of a low glass", async ({ app }) => {
+  await app.removeLocatorHandler(moreBelow(app));
   await app.setViewportSize({ width: 320, height: 568 });
   const quick = await begin(app);
   const yes = quick.key("Yes to all 3");

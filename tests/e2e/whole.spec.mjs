@@ -108,7 +108,7 @@ function answers(page, hands, quick) {
     "New beside old": camera,
     "Axle nut": "Axle nut: 60°",
     "Prove: Push, pull, read": () => after.shift()(),
-    "Nothing left behind": async () => {
+    "Re-torque due": async () => {
       await hands.sign();
       await quick.key("Keep the signature").tap();
     },

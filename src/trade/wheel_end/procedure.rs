@@ -368,8 +368,7 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
             Phase::HandOver,
             Step::Tools,
             Form::Checks(vec![Check::KeyBack, Check::OldPart]),
-        )
-        .with_next(),
+        ),
         once(Phase::HandOver, Step::Retorque, Form::Retorque).with_next(),
         once(Phase::HandOver, Step::Sign, Form::Sign),
         once(Phase::HandOver, Step::Report, Form::Report).with_next(),

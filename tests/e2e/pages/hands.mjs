@@ -72,6 +72,7 @@ export class Hands {
   /** A name written with one stroke in the box for it. */
   async sign() {
     const pad = this.#page.getByRole("img", { name: "Signature" });
+    await pad.scrollIntoViewIfNeeded();
     const { x, y, width, height } = await pad.boundingBox();
     const at = (across, down) => [{ x: x + width * across, y: y + height * down }];
     const glass = await this.#page.context().newCDPSession(this.#page);

@@ -84,7 +84,7 @@ const USUAL = {
   "Before it moves": ALL,
   "Road test again": ALL,
   "Before and after": "Go on",
-  "Nothing left behind": (quick) => quick.last(),
+  "Nothing left behind": ALL,
   "Re-torque due": (quick) => quick.due(),
   "Signature": (quick) => quick.sign("Keep the signature"),
   "Report and file": "Handed over",
@@ -226,12 +226,6 @@ export class Quick {
   async due() {
     if (await this.key("Keep the date").count()) await this.key("Keep the date").tap();
     else await this.sign("Keep the signature");
-  }
-
-  /** Key and old part, with the re-torque and the signature where all are on the glass. */
-  async last() {
-    if (await this.key(ALL).count()) await this.key(ALL).tap();
-    else await this.due();
   }
 
   /** The list of the signs of the road: a tap on each that was noticed, and no to the rest. */

@@ -1,10 +1,13 @@
 // What lies below the edge of the glass is brought on it: until then no key of a step answers.
 import { expect } from "@playwright/test";
 
+/** The key that brings on the glass what lies below its edge. */
+export const moreBelow = (page) => page.getByRole("button", { name: "More below ↓", exact: true });
+
 /** Taps "More below" for as long as it is there, and waits until the keys are live. */
 export async function unfold(page) {
   const main = page.getByRole("main");
-  const more = main.getByRole("button", { name: "More below ↓", exact: true });
+  const more = moreBelow(page);
   for (;;) {
     const state = () => main.evaluate((it) => {
       const keys = it.querySelector("fieldset.step__keys");

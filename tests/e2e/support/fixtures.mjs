@@ -3,6 +3,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test as base, expect } from "@playwright/test";
 import { First } from "../pages/first.mjs";
+import { moreBelow } from "../pages/unfold.mjs";
 import { Server } from "./server.mjs";
 
 function folder(name) {
@@ -83,7 +84,14 @@ export async function ready(page, van) {
 /** Waits until the app on the page has started, whatever it shows. */
 export async function started(page) {
   await expect(page.locator("html[data-ready]")).toBeAttached();
+  if (pushed.has(page)) return;
+  pushed.add(page);
+  await page.addLocatorHandler(moreBelow(page), (more) => more.tap(), { noWaitAfter: true });
 }
+
+/** Pages on which what lies below the edge is brought on the glass before a key is touched, as a
+ * person does it. */
+const pushed = new WeakSet();
 
 /** Waits until this version is kept on the phone, so that the host may go away. */
 export async function kept(page) {
