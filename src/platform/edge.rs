@@ -4,6 +4,8 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{Element, IntersectionObserver, IntersectionObserverEntry};
 
+use super::js;
+
 /// Hears whether an element is on the screen; stops when it is dropped.
 #[derive(Debug)]
 #[must_use = "watching stops when the guard is dropped"]
@@ -39,10 +41,11 @@ impl Drop for Edge {
     }
 }
 
-/// Moves the part of a step that scrolls around `inside` on by what is on the screen, less a line.
-pub fn page_down(inside: &Element) {
+/// Moves the part of a step that scrolls on by what is on the screen, less a line.
+pub fn page_down() {
     const LINE: i32 = 24;
-    if let Ok(Some(scroller)) = inside.closest("section.step__thing") {
+    let found = js::document().and_then(|it| it.query_selector("section.step__thing").ok());
+    if let Some(scroller) = found.flatten() {
         let by = (scroller.client_height() - LINE).max(LINE);
         scroller.set_scroll_top(scroller.scroll_top() + by);
     }

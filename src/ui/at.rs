@@ -101,6 +101,16 @@ impl At {
         }
     }
 
+    /// The same on a new frame, of which nothing has been on the screen yet; a spec says by itself
+    /// what is confirmed.
+    pub fn looked_at_again(&self) -> Self {
+        if matches!(self.spec.form, Form::Card(_)) {
+            return self.clone();
+        }
+        let asks = is_question(&self.spec.form) || !self.rows.steps.is_empty();
+        self.looked_at_while(Signal::stored(asks))
+    }
+
     /// The same, its keys waiting for what is below the edge only while `asks` says so.
     pub fn looked_at_while(&self, asks: Signal<bool>) -> Self {
         Self {

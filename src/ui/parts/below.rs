@@ -20,7 +20,6 @@ enum End {
 /// The end of what a step says, as far as it was seen.
 #[derive(Clone, Copy)]
 pub struct Below {
-    end: NodeRef<Span>,
     state: RwSignal<End>,
     asks: Signal<bool>,
 }
@@ -28,7 +27,18 @@ pub struct Below {
 impl Below {
     /// Where `asks` says so, the keys wait for the end to be seen.
     pub fn new(asks: Signal<bool>) -> Self {
-        let (end, state) = (NodeRef::<Span>::new(), RwSignal::new(End::Unknown));
+        let state = RwSignal::new(End::Unknown);
+        Self { state, asks }
+    }
+
+    /// Whether something has not been on the screen yet.
+    pub fn is_open(self) -> bool {
+        self.asks.get() && self.state.get() != End::Seen
+    }
+
+    /// The end itself, to stand behind everything that is to be seen.
+    pub fn end(self) -> AnyView {
+        let (end, state) = (NodeRef::<Span>::new(), self.state);
         let edge = StoredValue::new_local(None);
         end.on_load(move |it| {
             let watched = Edge::watch(&it, move |seen| {
@@ -39,33 +49,18 @@ impl Below {
                 });
             });
             if watched.is_none() {
-                state.set(End::Seen);
+                state.try_set(End::Seen);
             }
-            edge.set_value(watched);
+            let _ = edge.try_set_value(watched);
         });
-        Self { end, state, asks }
-    }
-
-    /// Whether something has not been on the screen yet.
-    pub fn is_open(self) -> bool {
-        self.asks.get() && self.state.get() != End::Seen
-    }
-
-    /// The end itself, to stand behind everything that is to be seen.
-    pub fn end(self) -> AnyView {
-        view! { <span class="step__end" node_ref=self.end></span> }.into_any()
+        view! { <span class="step__end" node_ref=end></span> }.into_any()
     }
 
     /// The key that brings on the screen what lies below.
     pub fn key(self, lang: Lang, hidden: impl Fn() -> bool + Send + 'static) -> AnyView {
-        let down = move |_| {
-            if let Some(end) = self.end.get_untracked() {
-                page_down(&end);
-            }
-        };
         let shut = move || hidden() || !self.asks.get() || self.state.get() != End::Below;
         view! {
-            <button type="button" class="key step__more" hidden=shut on:click=down>
+            <button type="button" class="key step__more" hidden=shut on:click=|_| page_down()>
                 {text::more_below(lang)}
             </button>
         }

@@ -18,12 +18,18 @@ use crate::ui::parts::strip::{again, banners, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
 pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+    let at = &at.looked_at_again();
     framed(at, Some(words(at)), body.into_any(), keys.into_any())
 }
 
 /// The same for what stands in the way of a step: what the step says waits until it is gone.
 pub fn instead(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
-    framed(at, None, body.into_any(), keys.into_any())
+    framed(
+        &at.looked_at_again(),
+        None,
+        body.into_any(),
+        keys.into_any(),
+    )
 }
 
 fn framed(at: &At, words: Option<AnyView>, body: AnyView, keys: AnyView) -> AnyView {
