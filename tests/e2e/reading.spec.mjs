@@ -49,7 +49,8 @@ test("a spec for another method is said before the base is set, and the readings
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6.3") });
   await expect(quick.main).not.toContainText("exceeds");
   const report = await quick.report();
-  await expect(report).toContainText("Not compared with the limit: the limit is for another direction");
+  // The default limit stays in force, since its own method is that of the reading.
+  await expect(report).toContainText("The manufacturer's limit is for another method. Default limit 0.004 in used");
   await expect(report).toContainText("Pushed and pulled along the axle");
 });
 
