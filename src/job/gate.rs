@@ -91,7 +91,8 @@ fn lowered(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
 /// Work does not begin while a question of safety before it is open, nor before the work that it
 /// rests on. A step that is settled may be opened again.
 fn out_of_order(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
-    if !is_work(spec) {
+    // A site is looked at, and refused, before anything else is known.
+    if !is_work(spec) || spec.key.step == Step::SiteLook {
         return None;
     }
     let moves = |spec: &StepSpec| !spec.changes.is_empty() || matches!(spec.form, Form::Turn(_));
