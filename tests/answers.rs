@@ -233,7 +233,9 @@ impl Case<'_> {
             .iter()
             .skip_while(|spec| spec.key != self.spec.key)
             .skip(1);
-        for work in later.filter(|spec| is_work(spec)) {
+        // The site alone can be refused whatever else is open.
+        let work = |spec: &&StepSpec| is_work(spec) && spec.key.step != Step::SiteLook;
+        for work in later.filter(work) {
             assert!(
                 held(&sheet, &steps, work).is_some(),
                 "{} lets {:?}",
