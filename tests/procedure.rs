@@ -331,6 +331,31 @@ fn a_job_ends_only_behind_its_loose_list() {
     });
 }
 
+/// Common practice, no source: lug nuts are checked again where a wheel was off. A car that must
+/// not be driven is not sent on a drive first.
+#[test]
+fn the_retorque_is_due_only_of_torqued_nuts_on_a_car_that_may_be_driven() {
+    let asks = |plan: &Plan, step| procedure(plan).iter().any(|spec| spec.key.step == step);
+    let (mut with, mut without) = (0, 0);
+    each_settled_plan(|plan| {
+        let stopped = |at: &CornerPlan| at.stop && at.course != Course::Replace;
+        let parked = plan.corners.iter().any(|at| at.blocked || stopped(at));
+        assert_eq!(asks(plan, Step::Retorque), !parked, "{plan:?}");
+        assert_eq!(asks(plan, Step::RetorqueDone), plan.ended && !parked);
+        *(if parked { &mut without } else { &mut with }) += 1;
+        let untouched = Plan {
+            teardown_refused: true,
+            nuts_loose: false,
+            ..plan.clone()
+        };
+        assert!(!asks(&untouched, Step::Retorque), "{untouched:?}");
+    });
+    assert!(
+        with > 100 && without > 100,
+        "{with} with, {without} without"
+    );
+}
+
 #[test]
 fn an_undecided_corner_leads_to_no_handing_over() {
     each_plan(|plan| {

@@ -54,6 +54,7 @@ fn stories() -> Vec<Story> {
                         decision,
                         yes,
                         again,
+                        still_plays: false,
                     });
                 }
             }

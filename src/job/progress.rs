@@ -77,6 +77,9 @@ fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
     CornerPlan {
         corner,
         course: course(sheet, corner),
+        stop: sheet
+            .decided(corner)
+            .is_some_and(|decided| decided.decision == Decision::Stop),
         play_felt: play_felt(sheet, corner),
         second_set: sheet
             .decided_nth(corner, 1)

@@ -345,6 +345,7 @@ fn plan(nut: NutPosition) -> Plan {
         corners: vec![CornerPlan {
             corner: Corner::FrontLeft,
             course: Course::Replace,
+            stop: false,
             play_felt: true,
             second_set: true,
             blocked: true,

@@ -11,7 +11,7 @@ export default defineConfig({
   outputDir: join(results, "files"),
   // A test that passes the second time has found something; it is not hidden.
   retries: 0,
-  workers: 1,
+  workers: 2,
   forbidOnly: true,
   timeout: 60_000,
   expect: { timeout: 10_000 },

@@ -2,10 +2,16 @@
 
 use super::*;
 
+/// The new hub measures over its limit, as the old one did.
+const STILL_PLAYS: Story = Story {
+    still_plays: true,
+    ..Story::REPLACED
+};
+
 /// A job whose new hub was measured and then spun rough.
 fn rough_again() -> Job {
     let spin = at(Step::ProveSpin);
-    let mut job = walk_to(Story::REPLACED, spin);
+    let mut job = walk_to(STILL_PLAYS, spin);
     job.tap(vec![What::Answered(spin, Reply::Picked(Pick::Rough))]);
     job
 }
@@ -23,7 +29,7 @@ fn a_proof_that_fails_is_told_at_the_open_wheel_end_and_measured_again_from_its_
     let mut asked = Vec::new();
     while asked.last() != Some(&at(Step::ProveSpin)) {
         asked.push(next_key(&job.sheet()).unwrap());
-        step(&mut job, Story::REPLACED);
+        step(&mut job, STILL_PLAYS);
     }
     let rounds = [21, 22, 23].map(|nth| at(Step::Round).nth(nth));
     let rig = [Step::RigTip, Step::RigPush].map(|step| at(step).nth(2));
@@ -69,10 +75,7 @@ fn measured_anew(job: &mut Job, story: Story) -> Vec<StepKey> {
 #[test]
 fn measured_again_with_the_wheel_on_it_is_opened_first_and_closed_after_it() {
     for nut in NutPosition::ALL.iter().copied() {
-        let story = Story {
-            nut,
-            ..Story::REPLACED
-        };
+        let story = Story { nut, ..STILL_PLAYS };
         let mut job = walk_to(story, StepKey::once(Step::ProveResult));
         assert_eq!(job.sheet().loose(), []);
         let asked = measured_anew(&mut job, story);

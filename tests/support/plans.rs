@@ -25,6 +25,7 @@ fn corners(corner: Corner) -> Vec<CornerPlan> {
                 all.push(CornerPlan {
                     corner,
                     course,
+                    stop: second_set && !play_felt,
                     play_felt,
                     second_set,
                     blocked: second_set,

@@ -12,7 +12,7 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::play::{Decision, Dial, Felt, Way};
 use hubslate::trade::wheel_end::{
-    Change, Form, Group, Measured, NutPosition, Start, Step, StepKey, StepSpec, procedure,
+    Change, Form, Group, Measured, NutPosition, Start, Step, StepKey, StepSpec, When, procedure,
 };
 use hubslate::units::{Decimal, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed};
 
@@ -28,6 +28,8 @@ pub struct Story {
     pub yes: bool,
     /// Whether the first decision asks for a second set.
     pub again: bool,
+    /// Whether the new hub plays as far as the old one did.
+    pub still_plays: bool,
 }
 
 impl Story {
@@ -38,6 +40,7 @@ impl Story {
         decision: Decision::Replace,
         yes: true,
         again: false,
+        still_plays: false,
     };
 }
 
@@ -109,7 +112,7 @@ pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
         Form::Photo => vec![What::Photo(photo(spec.key))],
         Form::Swing => vec![reply(Reply::Felt(Felt::JustFelt))],
         Form::DialSetup(set) => vec![recorded(HERE, *set, Way::DEFAULT)],
-        Form::Round(..) => readings(spec),
+        Form::Round(..) => readings(spec, story),
         Form::Decide(nth) => vec![decided(*nth, story)],
         Form::Consent => vec![consent(spec.key, spec.key.step != Step::Agree || story.yes)],
         Form::Turn(group) => turn(sheet, spec.key, *group),
@@ -201,7 +204,7 @@ pub fn decided(nth: u8, story: Story) -> What {
     })
 }
 
-fn readings(spec: &StepSpec) -> Vec<What> {
+fn readings(spec: &StepSpec, story: Story) -> Vec<What> {
     let Form::Round(set, round) = spec.form else {
         return Vec::new();
     };
@@ -216,7 +219,11 @@ fn readings(spec: &StepSpec) -> Vec<What> {
             dial: Dial::HUNDREDTH_MM,
         })
     };
-    [(Side::Push, "0"), (Side::Pull, "8")].map(read).to_vec()
+    let pull = match set.when {
+        When::After if !story.still_plays => "1",
+        _ => "8",
+    };
+    [(Side::Push, "0"), (Side::Pull, pull)].map(read).to_vec()
 }
 
 fn ended() -> What {

@@ -56,6 +56,8 @@ pub struct CornerPlan {
     pub corner: Corner,
     /// What comes of it.
     pub course: Course,
+    /// Whether the decision that stands is STOP.
+    pub stop: bool,
     /// Whether play was felt, so that the brake-held test is worth asking.
     pub play_felt: bool,
     /// Whether a second set of readings was asked for.
@@ -98,6 +100,16 @@ pub struct Plan {
     pub signs: Vec<Sign>,
     /// Whether the job has ended.
     pub ended: bool,
+}
+
+impl Plan {
+    /// Whether the lug nuts were torqued on this job, on a car that may be driven: then they are
+    /// due to be checked again.
+    pub fn retorque_is_due(&self) -> bool {
+        let parked = |at: &CornerPlan| at.blocked || at.stop && at.course != Course::Replace;
+        let torqued = !self.teardown_refused || self.nuts_loose;
+        torqued && !self.corners.iter().any(parked)
+    }
 }
 
 impl Sign {

@@ -363,25 +363,30 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
     if !plan.corners.iter().any(|at| at.course == Course::Replace) {
         steps.push(clear(plan));
     }
+    steps.push(once(
+        Phase::HandOver,
+        Step::Tools,
+        Form::Checks(vec![Check::KeyBack, Check::OldPart]),
+    ));
+    let due = plan.retorque_is_due();
+    if due {
+        steps.push(once(Phase::HandOver, Step::Retorque, Form::Retorque).with_next());
+    }
     steps.extend([
-        once(
-            Phase::HandOver,
-            Step::Tools,
-            Form::Checks(vec![Check::KeyBack, Check::OldPart]),
-        ),
-        once(Phase::HandOver, Step::Retorque, Form::Retorque).with_next(),
         once(Phase::HandOver, Step::Sign, Form::Sign),
         once(Phase::HandOver, Step::Report, Form::Report).with_next(),
         once(Phase::HandOver, Step::End, Form::End)
             .held_by(HoldPoint::Pedal)
             .held_by(HoldPoint::Loose),
     ]);
-    if plan.ended {
+    if plan.ended && due {
         steps.push(once(
             Phase::LookBack,
             Step::RetorqueDone,
             Form::Choice(&[Pick::NoneLoose, Pick::SomeLoose, Pick::RetorqueDeclined]),
         ));
+    }
+    if plan.ended {
         steps.push(once(
             Phase::LookBack,
             Step::Comeback,

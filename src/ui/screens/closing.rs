@@ -58,17 +58,23 @@ pub fn report(at: &At) -> AnyView {
 fn ways_out(app: App, open: &Open) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
-        {see_and_print(app, open)}
+        {see(app, open)}
+        {print(app, open)}
         {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
         {whole::export_with_key(app, open)}
     }
     .into_any()
 }
 
-fn see_and_print(app: App, open: &Open) -> AnyView {
+fn see(app: App, open: &Open) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let hash = Route::Report(open.log.0.clone()).to_hash();
+    link(Look::Plain, text::say(lang, Say::ShowReport), hash)
+}
+
+fn print(app: App, open: &Open) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let report = Route::Report(open.log.0.clone());
-    let hash = report.to_hash();
     let print = move || {
         app.go(&report);
         // The report has to stand on the page before the printer looks at it.
@@ -76,11 +82,7 @@ fn see_and_print(app: App, open: &Open) -> AnyView {
             let _ = files::print();
         });
     };
-    view! {
-        {link(Look::Plain, text::say(lang, Say::ShowReport), hash)}
-        {key(Look::Plain, text::say(lang, Say::Print), print)}
-    }
-    .into_any()
+    key(Look::Plain, text::say(lang, Say::Print), print)
 }
 
 /// How the job ends: the one ending that fits, or left unfinished with who takes charge.
@@ -132,7 +134,8 @@ fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
     } else {
         Say::ExportAndEnd
     };
-    let out = (!alone).then(|| see_and_print(at.app, &at.open));
+    // Paper that is printed before the end says that the car is not released yet: seen, not printed.
+    let out = (!alone).then(|| see(at.app, &at.open));
     view! {
         {key(Look::Primary, format!("{}: {title}", at.say(end)), move || {
             finish(&here, Ended { ending, charge: None }, move |app| {
