@@ -49,6 +49,8 @@ test("two tabs tapped in turn show the same step and lose nothing", async ({ app
   let most = 0;
   for (let turn = 0; await tabs[0].label() !== "Tighten: Hub bolts"; turn += 1) {
     const [one, other] = turn % 2 ? [tabs[1], tabs[0]] : tabs;
+    // A tab that nobody sees draws nothing, and its keys wait for what they ask to be seen.
+    await one.page.bringToFront();
     await one.step(WORN);
     const label = await one.label();
     // The owner's page has nothing on it but what the owner needs.

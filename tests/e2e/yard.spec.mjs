@@ -50,7 +50,7 @@ test("the yard lists what is due, what was declined and what is not paid", async
   await expect(row.getByRole("link", { name: "Call" })).toHaveAttribute("href", `tel:${digits}`);
   const message = await row.getByRole("link", { name: "Write" }).getAttribute("href");
   expect(message.startsWith(`sms:${digits}?body=`)).toBe(true);
-  expect(decodeURIComponent(message)).toContain(`of your car ${plate} have to be tightened again`);
+  expect(decodeURIComponent(message)).toContain(`A wheel was off your car ${plate}. The lug-nut torque must be checked by`);
   await expect(yard.list(/^Said no to a STOP \(1\)$/)).toContainText(person("declined-stop", "plate"));
 
   const unpaid = yard.list(/^Not paid/).getByRole("listitem").filter({ hasText: plate });
