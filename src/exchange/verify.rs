@@ -229,12 +229,7 @@ fn decision(
 }
 
 /// What was seen by an entry that today's rules judged; what others judged is not judged again.
-fn judged_on(
-    checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
-    rules: u32,
-) -> Option<Sheet> {
+fn judged_on(checked: &mut Checked, history: &History, entry: &Entry, rules: u32) -> Option<Sheet> {
     let id = entry.id.clone();
     let Some(before) = history.before(entry) else {
         checked.remarks.push(Remark::NotChecked(id));

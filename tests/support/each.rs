@@ -9,8 +9,8 @@ use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind, Ended, Ending,
     Entry, EntryId, Gauging, HandedOver, Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid,
-    PaidHow, Part, PersonField, Photo, Proved, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope,
-    Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
+    PaidHow, Part, PersonField, Photo, Proved, Reading, Receipt, Reply, RunoutCard, RunoutReading,
+    Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
     ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
@@ -23,8 +23,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{
-    After, Against, Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place, ReadingSet,
-    RigFacts, Round, StopSign, Way, decide, join,
+    After, Against, Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place,
+    ReadingSet, RigFacts, Round, StopSign, Way, decide, join,
 };
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};

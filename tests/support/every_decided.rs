@@ -4,8 +4,8 @@ use hubslate::job::entry::{Inputs, Proved};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::way::Difference;
 use hubslate::trade::play::{
-    After, Against, BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures, Ground, Heat,
-    Limit, LimitSource, Mark, Road, Source, StopSign, Test, WhyNot,
+    After, Against, BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures,
+    Ground, Heat, Limit, LimitSource, Mark, Road, Source, StopSign, Test, WhyNot,
 };
 use hubslate::trade::vehicle::Corner;
 use hubslate::units::{Length, LengthUnit};

@@ -19,8 +19,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{
-    Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place, Rig, Road,
-    Source, StopSign, Test,
+    Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place,
+    Rig, Road, Source, StopSign, Test,
 };
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
@@ -224,6 +224,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1-flow",
         "job-1-kept",
         "job-1-paper",
+        "job-1-proved",
         "job-1-runout",
         "job-1-thickness",
         "job-1-yard",

@@ -10,6 +10,7 @@ use super::*;
 use crate::job::dial_setup::recorded as set_up;
 use crate::job::entry::{Carried, Ended, Ending, EntryId, HandedOver, Reading, Reply};
 use crate::job::kit::MoreKit;
+use crate::job::slip::Slip;
 use crate::job::told::sheet;
 use crate::trade::fastening::{CardBody, SpecCard};
 use crate::trade::play::{Against, Dial, Way};
@@ -82,6 +83,11 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
             dial: Dial::HUNDREDTH_MM,
             more: MoreKit::default(),
             dial_due: None,
+        }),
+        What::FromPaper(Slip {
+            job: "an earlier visit".to_owned(),
+            digest: String::new(),
+            facts: vec![],
         }),
     ];
     let whats = kept(told());
