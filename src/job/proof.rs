@@ -49,11 +49,11 @@ pub fn after(sheet: &Sheet, corner: Corner) -> After {
 }
 
 /// The proof of a corner as it was recorded, unless something that it rests on was told or taken
-/// back since.
+/// back since, or on another phone beside it.
 pub fn recorded(sheet: &Sheet, corner: Corner) -> Option<&Proved> {
-    let last = sheet.last_about(&rests_on(corner));
-    let proved = sheet.proved(corner)?;
-    (last < sheet.place(&Key::Proved(corner))).then_some(proved)
+    let entry = sheet.holds(&Key::Proved(corner))?;
+    let stands = sheet.had_seen_all(entry, &rests_on(corner));
+    sheet.proved(corner).filter(|_| stands)
 }
 
 const fn spin(corner: Corner) -> StepKey {

@@ -8,7 +8,8 @@
 
 use super::*;
 use crate::job::dial_setup::recorded as set_up;
-use crate::job::entry::{Carried, Ended, Ending, EntryId, HandedOver, Reading, Reply};
+use crate::job::entry::{Carried, Ended, Ending, Entry, EntryId, HandedOver, Reading, Reply};
+use crate::job::fold;
 use crate::job::kit::MoreKit;
 use crate::job::slip::Slip;
 use crate::job::told::sheet;
@@ -40,6 +41,7 @@ fn told() -> Vec<What> {
     vec![
         What::Corners(vec![HERE]),
         set_up(HERE, AFTER, Way::DEFAULT),
+        What::Answered(flex_step(HERE, AFTER), Reply::Picked(Pick::FlexNone)),
         pulled("2"),
         spun(Pick::SmoothQuiet),
     ]
@@ -108,6 +110,33 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
 }
 
 #[test]
+fn a_round_that_another_phone_read_beside_the_record_makes_it_live() {
+    let whats = kept(told());
+    let mut entries = sheet(&whats).entries().to_vec();
+    let record = entries.last().unwrap().clone();
+    assert!(matches!(record.what, What::Proved(_)));
+    // By its id it comes before the record, which had not seen it.
+    let beside = Entry {
+        id: EntryId(format!("{:04}+", whats.len() - 2)),
+        // Twice the default limit of 4 thou.
+        what: pulled("20"),
+        ..record.clone()
+    };
+    assert!(beside.id < record.id);
+    entries.push(beside);
+    let merged = fold(entries);
+    assert_eq!(merged.entries().last(), Some(&record));
+    assert_eq!(recorded(&merged, HERE), None);
+    let over = Against::Over;
+    assert_eq!(
+        after(&merged, HERE),
+        After::Blocked {
+            against: vec![over]
+        }
+    );
+}
+
+#[test]
 fn a_recorded_outcome_is_told_and_a_part_that_is_spun_again_is_judged_again() {
     let mut whats = kept(told());
     let Some(What::Proved(proved)) = whats.last_mut() else {
@@ -137,11 +166,14 @@ fn a_proof_stands_before_what_hands_over_or_ends_and_only_once() {
     });
     let proof = What::Proved(proved(&sheet, HERE));
     let with = |whats: &[What]| with_proofs(&sheet, whats.to_vec());
-    assert_eq!(with(&[ended.clone()]), [proof.clone(), ended.clone()]);
+    assert_eq!(
+        with(std::slice::from_ref(&ended)),
+        [proof.clone(), ended.clone()]
+    );
     let handed = with(&[over.clone(), done.clone()]);
     assert_eq!(handed, [proof.clone(), over.clone(), done.clone()]);
     // The report and the end told with one tap.
     let both = with(&[handed, vec![ended.clone()]].concat());
     assert_eq!(both, [proof, over, done.clone(), ended]);
-    assert_eq!(with(&[done.clone()]), [done]);
+    assert_eq!(with(std::slice::from_ref(&done)), [done]);
 }
