@@ -42,9 +42,10 @@ use hubslate::job::entry::{
 };
 use hubslate::job::slip::slip;
 use hubslate::job::{Sheet, flow, fold};
+use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
-use hubslate::trade::play::{Decision, Dial, Place, Rig};
+use hubslate::trade::play::{After, Against, Decision, Dial, Place, Rig};
 use hubslate::trade::runout::{Bound, LeftOut, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Kind, SetName, Step, StepKey, When};

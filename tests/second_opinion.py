@@ -372,26 +372,30 @@ def heated(job, corner):
     return "hotter" if here - other >= HOTTER_K else "alike"
 
 
-def rests(taken, both, checked):
-    """The figures of the entry: lengths to a nanometre, factors and chances to a millionth."""
-    def round_(value):
-        return None if value is None else float(np.floor(value * 1e6 + 0.5) / 1e6)
+def round_(value):
+    """As it is stored: lengths to a nanometre, factors and chances to a millionth."""
+    return None if value is None else float(np.floor(value * 1e6 + 0.5) / 1e6)
 
+
+def figures(one):
+    """What a mean said, as it is stored."""
     def way(of):
         return {name: of[name] for name in ("method", "place", "rig", "force_n") if of.get(name) is not None}
+    m = one["measured"]
+    told = {
+        "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": round_(m["dof"]),
+        "expanded_mm": round_(m["expanded95"]), "g": round_(m["g"]), "apart": m["apart"],
+        "parts": {name: {"u_mm": round_(part), **({"dof": dof} if dof else {})} for name, (part, dof) in one["parts"].items()},
+        "limit": {"mm": round_(one["limit"]["mm"]), "source": one["limit"]["source"], "way": way(one["limit"]["way"])},
+        "result": m["conformity"], "chance": round_(m["conformance"]),
+        "beyond_rig": None if m["conformance"] is None else bool(one["beyond"]), "why": m["no_comparison"],
+        "proven": one["proven_over"] if m["conformity"] == "movement_seen" else None,
+        "resolution_mm": round_(one["division"]) if m["conformity"] == "no_movement_seen" else None}
+    return {name: value for name, value in told.items() if value is not None}
 
-    def figures(one):
-        m = one["measured"]
-        told = {
-            "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": round_(m["dof"]),
-            "expanded_mm": round_(m["expanded95"]), "g": round_(m["g"]), "apart": m["apart"],
-            "parts": {name: {"u_mm": round_(part), **({"dof": dof} if dof else {})} for name, (part, dof) in one["parts"].items()},
-            "limit": {"mm": round_(one["limit"]["mm"]), "source": one["limit"]["source"], "way": way(one["limit"]["way"])},
-            "result": m["conformity"], "chance": round_(m["conformance"]),
-            "beyond_rig": None if m["conformance"] is None else bool(one["beyond"]), "why": m["no_comparison"],
-            "proven": one["proven_over"] if m["conformity"] == "movement_seen" else None,
-            "resolution_mm": round_(one["division"]) if m["conformity"] == "no_movement_seen" else None}
-        return {name: value for name, value in told.items() if value is not None}
+
+def rests(taken, both, checked):
+    """What a decision rested on."""
     sets_ = [{"set": nth, **figures(one)} for nth, one in taken]
     return {"sets": sets_, **({"together": figures(both)} if both else {}), **checked}
 
@@ -463,15 +467,26 @@ def decide(job, corner):
             "reasons": [reason for _, reason in found], "inputs": rests(named, both, checked)}
 
 
-def proved(job, corner):
+def proof(job, corner):
+    """The proof after the work, as it is recorded."""
     one = measure(job, corner, "after", 1)
     one = one if one and one["fault"] is None else None
     rough, noisy = SPUN.get(job.pick(f"prove_spin@{corner}"), (None, None))
     against = [w for w, is_so in (("over", one and one["over"]), ("rough", rough), ("noisy", noisy)) if is_so]
-    result = "blocked" if against else "not_judged" if rough is None else "pass"
-    maker = bool(one) and one["measured"]["limit_source"] == "maker"
-    proven = result == "pass" and maker and one["measured"]["conformity"] == "proven_in"
-    return {"corner": corner, "result": result, "proven": proven, "against": against}
+    word = {None: "not_done", 0: "no", 1: "yes"}
+    told = {"corner": corner, "rules": RULES, "rough": word[rough], "noisy": word[noisy], **({"set": figures(one)} if one else {})}
+    if against:
+        return {**told, "outcome": "blocked", "against": against}
+    if rough is None:
+        return {**told, "outcome": "not_judged", "not_done": ["hand", "ear"]}
+    met = one and compared(one) and not one["measured"]["apart"]
+    proven = bool(one) and one["measured"]["limit_source"] == "maker" and one["measured"]["conformity"] == "proven_in"
+    return {**told, "outcome": "pass", "proven": proven, "not_done": [] if met else ["dial"]}
+
+
+def proved(job, corner):
+    told = proof(job, corner)
+    return {"corner": corner, "result": told["outcome"], "proven": told.get("proven", False), "against": told.get("against", [])}
 
 
 # Round a face: waves by least squares, the shape, the rotor on every stud.
@@ -939,33 +954,41 @@ def compare(path, ours, theirs, complaints):
 
 def by_source(told):
     """What the command said, the parts of each uncertainty by name: parts alike need no order."""
-    for decision in told["decisions"]:
-        rested = decision["inputs"]
-        for figures in rested["sets"] + [rested.get("together", {"parts": []})]:
+    rested = [decision["inputs"] for decision in told["decisions"]]
+    every = [figures for of in rested for figures in of["sets"] + [of.get("together")]]
+    every += [one["proved"].get("set") for one in told["proofs"]]
+    for figures in every:
+        if figures:
             figures["parts"] = {part.pop("source"): part for part in figures["parts"]}
     return told
+
+
+def seen(entry, by_id):
+    """The job as an entry had seen it."""
+    open_, found = list(entry["after"]), {}
+    while open_:
+        one = by_id[open_.pop()]
+        if one["id"] not in found:
+            found[one["id"]] = one
+            open_ += one["after"]
+    return Job(list(found.values()))
 
 
 def opinion(log):
     entries = log["entries"]
     by_id = {entry["id"]: entry for entry in entries}
     job = Job(entries)
-    decisions = []
+    decisions, proofs = [], []
     for entry in entries:
-        if "decided" not in entry["what"]:
-            continue
-        open_, seen = list(entry["after"]), {}
-        while open_:
-            one = by_id[open_.pop()]
-            if one["id"] not in seen:
-                seen[one["id"]] = one
-                open_ += one["after"]
-        then, told = Job(list(seen.values())), entry["what"]["decided"]
-        decisions.append({"entry": entry["id"], "corner": told["corner"], "nth": told["nth"], "rules": RULES,
-                          **decide(then, told["corner"]), "sets": sets(then)})
+        if told := entry["what"].get("decided"):
+            then = seen(entry, by_id)
+            decisions.append({"entry": entry["id"], "corner": told["corner"], "nth": told["nth"], "rules": RULES,
+                              **decide(then, told["corner"]), "sets": sets(then)})
+        elif told := entry["what"].get("proved"):
+            proofs.append({"entry": entry["id"], "proved": proof(seen(entry, by_id), told["corner"])})
     corners = (job.last("corners") or {"corners": []})["corners"]
-    return {"sets": sets(job), "decisions": decisions, "proved": [proved(job, corner) for corner in corners],
-            **bench(job)}
+    return {"sets": sets(job), "decisions": decisions, "proofs": proofs,
+            "proved": [proved(job, corner) for corner in corners], **bench(job)}
 
 
 def main(said):

@@ -152,6 +152,14 @@ fn every_case_occurs(said: &str) {
             ];
             seen.extend(words.map(|(name, word)| plain(name, word)));
         }
+        for proof in computed["proofs"].as_array().unwrap() {
+            let proved = &proof["proved"];
+            let words = [
+                ("recorded", &proved["outcome"]),
+                ("recorded set", &proved["set"]["result"]),
+            ];
+            seen.extend(words.map(|(name, word)| plain(name, word)));
+        }
         for proved in computed["proved"].as_array().unwrap() {
             seen.insert(format!("{} {}", proved["result"], proved["proven"]).replace('"', ""));
         }
@@ -274,6 +282,14 @@ fn every_case_occurs(said: &str) {
         "pass false",
         "blocked false",
         "not_judged false",
+        "recorded pass",
+        "recorded blocked",
+        "recorded not_judged",
+        "recorded set null",
+        "recorded set proven_in",
+        "recorded set proven_out",
+        "recorded set movement_seen",
+        "recorded set no_comparison",
     ];
     let missing: Vec<&str> = wanted.into_iter().filter(|w| !seen.contains(*w)).collect();
     assert!(missing.is_empty(), "no job has {missing:?}");

@@ -19,12 +19,15 @@ use std::pin::pin;
 use std::task::{Context, Poll, Waker};
 
 use faulty::{Faulty, block_on};
+use hubslate::exchange::digest;
 use hubslate::exchange::wire::WireError;
-use hubslate::job::entry::{Entry, EntryId, Photo as Photograph, What};
+use hubslate::job::entry::{Entry, EntryId, HandedOver, Photo as Photograph, What};
 use hubslate::job::fold;
 use hubslate::job::picture::{pictures, retaken};
 use hubslate::platform::record::{Photo, Record, StoreProblem};
-use hubslate::slate::{Kept, NotKept, compose, keep, keep_bytes, log_id, read, records, undo};
+use hubslate::slate::{
+    Kept, NotKept, compose, keep, keep_bytes, log_id, read, records, sealed, undo,
+};
 use hubslate::trade::wheel_end::{Group, Hold, Start, Step, StepKey};
 use record::{Job, Phone, item, log, moved, note, opened};
 
@@ -200,6 +203,21 @@ fn the_entries_of_a_tap_hang_on_the_heads_and_on_each_other() {
         assert_eq!((entry.at.utc_ms, entry.at.offset_min), (7_000, -300));
         assert_eq!((&entry.log, &entry.device), (&log(), &pen.device));
     }
+}
+
+#[test]
+fn what_is_handed_over_is_all_before_it_with_what_the_tap_wrote_first() {
+    let phone = Phone::new("slate one", 7_000);
+    let over = What::HandedOver(HandedOver::NOW);
+    let whats = vec![note("proof"), over, note("end")];
+    let new = compose(&log(), &[], &phone.pen(), whats);
+    let told = sealed(&tap(), new.clone());
+    let texts = |entries: &[Entry]| records(entries).unwrap().into_iter().map(|it| it.text);
+    let seen = digest(texts(&tap()).chain(texts(&new[..1])));
+    let expected = What::HandedOver(HandedOver { digest: seen });
+    assert_eq!(told[1].what, expected);
+    assert_eq!([&told[0], &told[2]], [&new[0], &new[2]]);
+    assert_eq!(told[1].id, new[1].id);
 }
 
 /// RFC 9562, section 5.7: 48 bits of Unix milliseconds, version 7, variant binary 10.

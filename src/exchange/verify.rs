@@ -17,8 +17,9 @@ pub use finding::{Finding, Remark};
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{Came, ImportError, envelope, record, texts};
-use crate::job::entry::{Decided, Entry, EntryId, LogId, What};
+use crate::job::entry::{Decided, Entry, EntryId, LogId, Proved, What};
 use crate::job::evidence::decided;
+use crate::job::proof::proved;
 use crate::job::reason::RULES_VERSION;
 use crate::job::{Problem, Sheet, fold};
 use crate::text::Lang;
@@ -147,11 +148,14 @@ fn job(checked: &mut Checked, told: &[Told]) {
         }
     }
     let history = History::of(told);
-    let mut again = Vec::new();
+    let (mut again, mut proofs) = (Vec::new(), Vec::new());
     for (entry, _) in told {
         match &entry.what {
             What::Decided(recorded) => {
                 again.extend(decision(checked, &history, entry, recorded));
+            }
+            What::Proved(recorded) => {
+                proofs.extend(proof(checked, &history, entry, recorded));
             }
             What::HandedOver(recorded) => {
                 handed_over(checked, &history, entry, &recorded.digest);
@@ -162,7 +166,7 @@ fn job(checked: &mut Checked, told: &[Told]) {
     let read = numbers::Read::of(&sheet);
     checked.sets = read.sets.len() + read.faces.len() + read.rotors.len();
     checked.decisions = again.len();
-    checked.numbers = numbers::job(&sheet, read, &again);
+    checked.numbers = numbers::job(&sheet, read, &again, &proofs);
 }
 
 /// What an entry rested on: the entries that it had seen.
@@ -208,18 +212,7 @@ fn decision(
     recorded: &Decided,
 ) -> Option<Again> {
     let id = entry.id.clone();
-    let Some(before) = history.before(entry) else {
-        checked.remarks.push(Remark::NotChecked(id));
-        return None;
-    };
-    if recorded.rules != RULES_VERSION {
-        checked.remarks.push(Remark::OtherRules {
-            entry: id,
-            rules: recorded.rules,
-        });
-        return None;
-    }
-    let sheet = fold(before.into_iter().map(|(entry, _)| entry.clone()));
+    let sheet = judged_on(checked, history, entry, recorded.rules)?;
     let computed = decided(&sheet, recorded.corner, recorded.nth);
     if computed != *recorded {
         checked.findings.push(Finding::Decision {
@@ -233,6 +226,41 @@ fn decision(
         sheet,
         computed,
     })
+}
+
+/// What was seen by an entry that today's rules judged; what others judged is not judged again.
+fn judged_on(checked: &mut Checked, history: &History, entry: &Entry, rules: u32) -> Option<Sheet> {
+    let id = entry.id.clone();
+    let Some(before) = history.before(entry) else {
+        checked.remarks.push(Remark::NotChecked(id));
+        return None;
+    };
+    if rules != RULES_VERSION {
+        checked
+            .remarks
+            .push(Remark::OtherRules { entry: id, rules });
+        return None;
+    }
+    Some(fold(before.into_iter().map(|(entry, _)| entry.clone())))
+}
+
+/// The proof that the rules give for what the entry had seen.
+fn proof(
+    checked: &mut Checked,
+    history: &History,
+    entry: &Entry,
+    recorded: &Proved,
+) -> Option<(EntryId, Proved)> {
+    let sheet = judged_on(checked, history, entry, recorded.rules)?;
+    let computed = proved(&sheet, recorded.corner);
+    if computed != *recorded {
+        checked.findings.push(Finding::Proof {
+            entry: entry.id.clone(),
+            recorded: recorded.clone(),
+            computed: computed.clone(),
+        });
+    }
+    Some((entry.id.clone(), computed))
 }
 
 fn handed_over(checked: &mut Checked, history: &History, entry: &Entry, recorded: &str) {

@@ -7,6 +7,7 @@ mod ended;
 mod flow;
 mod kept;
 mod price;
+mod proved;
 mod runout;
 mod shop;
 mod stock;
@@ -19,6 +20,7 @@ pub use ended::{Charge, Ended, Ending};
 pub use flow::{DayTime, Held, Receipt, Slot};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use price::{Money, Paid, PaidHow, Price};
+pub use proved::Proved;
 pub use runout::{RunoutCard, RunoutReading, Setup};
 pub use shop::{Shop, ShopRetorque, Template};
 pub use stock::Stock;
@@ -112,6 +114,8 @@ pub enum What {
     Reading(Reading),
     /// A decision, with what it rested on.
     Decided(Decided),
+    /// The proof after the work, with what it rested on.
+    Proved(Proved),
     /// What the work costs.
     Price(Price),
     /// The invoice's number.
@@ -369,6 +373,13 @@ pub struct Due {
 pub struct HandedOver {
     /// SHA-256 over the digests of the entries it was folded from.
     pub digest: String,
+}
+
+impl HandedOver {
+    /// As the record stands when it is noted: its digest is put in as the entry is made.
+    pub const NOW: Self = Self {
+        digest: String::new(),
+    };
 }
 
 #[cfg(test)]

@@ -3,8 +3,8 @@
 //! Nothing is judged here: the rules stand in `trade::play`. This only gathers.
 
 use crate::job::entry::{Quantity, Reading, Reply, Side};
-use crate::job::evidence::spun;
 use crate::job::key::Key;
+use crate::job::proof;
 use crate::job::round::begun;
 use crate::job::sheet::Sheet;
 use crate::trade::fastening::CardItem;
@@ -12,8 +12,8 @@ use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
 use crate::trade::play::rules::UNSEEN_FLEX;
 use crate::trade::play::{
-    After, Dial, Divisions, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
-    SeriesFault, Test, can_prove, pass_after,
+    Dial, Divisions, Figures, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
+    SeriesFault, can_prove,
 };
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -22,6 +22,7 @@ use crate::trade::wheel_end::{
 use crate::units::{Length, Temperature, TemperatureUnit};
 
 pub use crate::job::evidence::{evidence, verdict};
+pub use crate::job::proof::after;
 pub use crate::trade::play::Measured;
 
 /// The limit of this job: the maker's where the card gives one, else the house limit.
@@ -114,17 +115,24 @@ pub fn sets_before(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
     (1..=2).filter_map(set).collect()
 }
 
-/// A set as the decision that stands recorded it; as it is judged now where none did, or where it
-/// was read anew since. `None` before the first round.
+/// A set as it was recorded: by the decision that stands, or by the proof after the work; as it is
+/// judged now where none was, or where it was read anew since. `None` before the first round.
 ///
 /// # Errors
 /// [`SeriesFault`] if a round gives no play.
 pub fn told(sheet: &Sheet, corner: Corner, name: SetName) -> Option<Result<Measured, SeriesFault>> {
     let measured = measured(sheet, corner, name)?;
-    Some(measured.map(|now| recorded(sheet, corner, name, &now).unwrap_or(now)))
+    Some(measured.map(|now| match recorded(sheet, corner, name) {
+        Some(figures) => now.told_as(figures),
+        None => now,
+    }))
 }
 
-fn recorded(sheet: &Sheet, corner: Corner, name: SetName, now: &Measured) -> Option<Measured> {
+/// What was recorded of a set, if that stands.
+fn recorded(sheet: &Sheet, corner: Corner, name: SetName) -> Option<&Figures> {
+    if name == proof::AFTER {
+        return proof::recorded(sheet, corner)?.set.as_deref();
+    }
     let decided = sheet.decided(corner)?;
     let figures = match name.when {
         When::Before => decided.inputs.set(name.nth)?,
@@ -135,13 +143,7 @@ fn recorded(sheet: &Sheet, corner: Corner, name: SetName, now: &Measured) -> Opt
     let places = sides.map(|(round, side)| Key::Reading(corner, name, round, side));
     let places = places.chain([Key::DialSetup(corner, name)]);
     let read = places.filter_map(|key| sheet.place(&key)).max();
-    (read < sheet.place(&Key::Decided(corner, decided.nth))).then(|| Measured {
-        set: now.set.clone(),
-        budget: figures.budget.clone(),
-        limit: figures.limit,
-        apart: figures.apart,
-        conformity: figures.conformity,
-    })
+    (read < sheet.place(&Key::Decided(corner, decided.nth))).then_some(figures)
 }
 
 /// A set of readings, compared with the limit in force for it. `None` before the first round.
@@ -294,29 +296,6 @@ pub(super) fn pick(sheet: &Sheet, step: StepKey) -> Option<Pick> {
     match sheet.reply(step) {
         Some(Reply::Picked(pick)) => Some(*pick),
         _ => None,
-    }
-}
-
-/// What the proof after the work says of a corner.
-pub fn after(sheet: &Sheet, corner: Corner) -> After {
-    let name = SetName {
-        when: When::After,
-        nth: 1,
-    };
-    let set = measured(sheet, corner, name).and_then(Result::ok);
-    let (roughness, noise) = spun(sheet, StepKey::at(Step::ProveSpin, corner));
-    let passed = pass_after(
-        set.as_ref().map(|measured| &measured.conformity),
-        roughness,
-        noise,
-    );
-    match (passed, set.and_then(|set| set.apart)) {
-        // The default limit stood in for a card that was not met.
-        (After::Pass { proven, .. }, Some(_)) => After::Pass {
-            proven,
-            not_done: vec![Test::Dial],
-        },
-        (passed, _) => passed,
     }
 }
 

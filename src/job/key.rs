@@ -3,7 +3,7 @@
 use crate::job::entry::{DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
-use crate::trade::play::{Decision, Felt, Place};
+use crate::trade::play::{After, Decision, Felt, Place};
 use crate::trade::runout::{Bound, Surface};
 use crate::trade::vehicle::{Axle, Corner};
 use crate::trade::wheel_end::{Check, Hold, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
@@ -47,6 +47,8 @@ pub enum Key {
     Reading(Corner, SetName, u8, Side),
     /// A decision.
     Decided(Corner, u8),
+    /// The proof after the work.
+    Proved(Corner),
     /// The price.
     Price,
     /// The invoice's number.
@@ -121,6 +123,7 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::DialSetup(setup) => vec![Key::DialSetup(setup.corner, setup.set)],
         What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
         What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
+        What::Proved(proved) => vec![Key::Proved(proved.corner)],
         What::Price(_) => vec![Key::Price],
         What::Invoice(_) => vec![Key::Invoice],
         What::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
@@ -171,6 +174,11 @@ pub(super) fn care(what: &What) -> u8 {
             Decision::Replace => 1,
             Decision::Watch => 2,
             Decision::Keep => 3,
+        },
+        What::Proved(proved) => match proved.outcome {
+            After::Blocked { .. } => 0,
+            After::NotJudged { .. } => NOT_DONE,
+            After::Pass { .. } => WELL,
         },
         What::Answered(key, Reply::Said(answer)) if is_sign(key.step) => care_of_sign(*answer),
         What::Answered(_, reply) => care_of_reply(reply),

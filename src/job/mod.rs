@@ -30,6 +30,7 @@ pub mod pace;
 pub mod picture;
 pub mod practice;
 mod progress;
+pub mod proof;
 pub mod ready;
 pub mod reason;
 pub mod round;

@@ -12,6 +12,7 @@ use crate::job::entry::{
 use crate::text::{self, Flow, Kept, Lang, Paper, ReportWord, Say, paper};
 use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
+use crate::trade::play::After;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
 use crate::trade::wheel_end::{Group, Item, Kind};
 
@@ -167,6 +168,10 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
         What::DialSetup(setup) => dial_setup_line(told, setup),
         What::Reading(reading) => reading_line(told, reading),
         What::Decided(decided) => text::corner_decision(lang, decided.corner, decided.decision),
+        What::Proved(proved) => {
+            let corner = text::corner_title(lang, proved.corner);
+            format!("{corner}: {}", proof(told, &proved.outcome))
+        }
         What::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
         What::Invoice(number) => labelled(ReportWord::InvoiceHead, number),
         What::Paid(paid) => labelled(ReportWord::PaidHead, &paid_line(told, paid)),
@@ -252,6 +257,15 @@ pub(super) fn corners(told: &Told, corners: &[Corner]) -> String {
 fn moved_line(told: &Told, moved: &Moved) -> String {
     let state = text::hold_state(told.lang, moved.to);
     text::loose_row(told.lang, &items(told, &moved.items), state)
+}
+
+/// The outcome of a proof after the work.
+pub(super) fn proof(told: &Told, outcome: &After) -> String {
+    told.say(match outcome {
+        After::Pass { .. } => Say::ProofPassed,
+        After::Blocked { .. } => Say::ProofFailed,
+        After::NotJudged { .. } => Say::NotDone,
+    })
 }
 
 /// How the dial stood for a set.

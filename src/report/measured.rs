@@ -3,10 +3,11 @@
 use super::block::{Block, Size};
 use super::cards::{limit_value, way_lines};
 use super::time::when;
-use super::{Told, budget, reason};
+use super::{Told, budget, gist, reason};
 use crate::job::Key;
 use crate::job::entry::{Reading, Side};
 use crate::job::judge::{self, Measured, round_play};
+use crate::job::proof;
 use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::CardItem;
 use crate::trade::play::conformity::CYCLES_TO_PROVE;
@@ -40,7 +41,21 @@ pub(super) fn readings(told: &Told, corner: Corner) -> Vec<Block> {
     if blocks.is_empty() {
         blocks.push(told.sentence(ReportWord::NoSet));
     }
+    blocks.extend(proof(told, corner));
     blocks
+}
+
+/// The proof of a corner where another version of the rules judged it than its decision.
+fn proof(told: &Told, corner: Corner) -> Option<Block> {
+    let proved = proof::recorded(told.sheet, corner)?;
+    let decided = told.sheet.decided(corner).map(|decided| decided.rules);
+    (decided != Some(proved.rules)).then(|| {
+        let outcome = gist::proof(told, &proved.outcome);
+        Block::Rows(vec![
+            (told.word(ReportWord::SignAfter), outcome),
+            (told.word(ReportWord::Rules), proved.rules.to_string()),
+        ])
+    })
 }
 
 /// The set's name: "Before: Second set".

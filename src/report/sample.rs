@@ -12,6 +12,7 @@ use crate::job::dial_setup::recorded;
 use crate::job::entry::*;
 use crate::job::evidence::decided;
 use crate::job::kit::MoreKit;
+use crate::job::proof::with_proofs;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
@@ -153,7 +154,8 @@ impl Job {
     }
 
     pub fn ended(&mut self, ending: Ending, charge: Option<Charge>) {
-        self.tap(vec![What::Ended(Ended { ending, charge })]);
+        let ended = What::Ended(Ended { ending, charge });
+        self.tap(with_proofs(&self.sheet(), vec![ended]));
     }
 }
 

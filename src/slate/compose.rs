@@ -2,8 +2,10 @@
 
 use uuid::Builder;
 
+use crate::exchange::digest;
+use crate::exchange::wire::encode;
 use crate::job::Sheet;
-use crate::job::entry::{At, Entry, EntryId, LogId, What};
+use crate::job::entry::{At, Entry, EntryId, HandedOver, LogId, What};
 
 /// Everything about a tap that is not what happened.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -50,6 +52,26 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> V
         });
     }
     entries
+}
+
+/// The same entries, a handing over among them with the digest of everything that it has seen:
+/// of the record as it stands and of what the tap wrote before it.
+pub fn sealed(record: &[Entry], mut tap: Vec<Entry>) -> Vec<Entry> {
+    let hands_over = |entry: &Entry| matches!(entry.what, What::HandedOver(_));
+    if let Some(place) = tap.iter().position(hands_over)
+        && let (before, [over, ..]) = tap.split_at_mut(place)
+    {
+        let digest = digest_of(record.iter().chain(before.iter()));
+        over.what = What::HandedOver(HandedOver { digest });
+    }
+    tap
+}
+
+/// The digest of entries, as an export gives it.
+pub fn digest_of<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> String {
+    // No entry that was made or read here cannot be written down.
+    let texts = entries.into_iter().filter_map(|entry| encode(entry).ok());
+    digest(texts)
 }
 
 /// The identity of a new log, made as an entry's is.

@@ -75,6 +75,8 @@ pub enum Yard<'a> {
     },
     /// A decision rested on other figures than its entries give.
     RestsOnOther(Corner),
+    /// The proof after the work says something else than its entries give.
+    Proof(Corner),
     /// The report was made from other entries.
     HandedOver,
     /// Laid out anew by another program.

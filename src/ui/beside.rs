@@ -1,11 +1,11 @@
-//! What a step writes beside its own answer: the reminder, and the report as it is handed over.
+//! What a step writes beside its own answer: the reminder, the proofs that are to be recorded, and
+//! the report as it is handed over.
 
 use leptos::prelude::WithUntracked;
 
-use crate::exchange;
 use crate::job::ending;
-use crate::job::entry::{Due, Entry, HandedOver, What};
-use crate::slate;
+use crate::job::entry::{Due, HandedOver, What};
+use crate::job::proof::with_proofs;
 use crate::trade::wheel_end::{Form, StepSpec};
 use crate::ui::at::At;
 use crate::ui::parts::today;
@@ -15,7 +15,7 @@ use crate::units::{DistanceUnit, System};
 pub fn beside(at: &At, spec: &StepSpec) -> Vec<What> {
     match spec.form {
         Form::Retorque => retorque(at).map(What::Due).into_iter().collect(),
-        Form::Report => vec![handed_over(at)],
+        Form::Report => with_proofs(at.sheet(), vec![What::HandedOver(HandedOver::NOW)]),
         _ => Vec::new(),
     }
 }
@@ -28,16 +28,4 @@ pub fn retorque(at: &At) -> Option<Due> {
     };
     let shop = at.app.shop.with_untracked(|shop| shop.retorque.clone());
     ending::retorque_by(at.sheet(), &today(), unit, shop.as_ref())
-}
-
-/// The digest of these entries, as an export gives it.
-pub fn digest_of(entries: &[Entry]) -> String {
-    let records = slate::records(entries).unwrap_or_default();
-    exchange::digest(records.iter().map(|record| record.text.as_str()))
-}
-
-/// The report as the entries stand.
-fn handed_over(at: &At) -> What {
-    let digest = digest_of(at.sheet().entries());
-    What::HandedOver(HandedOver { digest })
 }

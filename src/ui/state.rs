@@ -226,6 +226,7 @@ impl App {
         }
         self.ago.set(None);
         let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
+        let entries = slate::sealed(open.sheet.entries(), entries);
         self.count_up(&pen, entries.len());
         let latest = entries.iter().find_map(|entry| entry.what.named());
         let latest = latest.map(|named| named.sha256.to_owned());

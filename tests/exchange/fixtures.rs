@@ -195,3 +195,23 @@ fn a_file_with_angles_and_their_gauge_is_still_read_and_written() {
     ];
     assert_eq!(told.collect::<Vec<_>>(), expected);
 }
+
+#[test]
+fn a_file_with_proofs_after_the_work_is_still_read_and_written() {
+    let sheet = fixture("job-1-proved");
+    let front = sheet.proved(Corner::FrontLeft).unwrap();
+    let set = front.set.as_ref().unwrap();
+    assert_eq!((front.rules, set.cycles), (2, 3));
+    assert_eq!(set.play.mm(), 0.027093);
+    let passed = After::Pass {
+        proven: false,
+        not_done: vec![],
+    };
+    assert_eq!(front.outcome, passed);
+    let rear = sheet.proved(Corner::RearRight).unwrap();
+    assert_eq!((rear.rules, &rear.set, rear.noise), (1, &None, Answer::Yes));
+    let blocked = After::Blocked {
+        against: vec![Against::Noisy],
+    };
+    assert_eq!(rear.outcome, blocked);
+}

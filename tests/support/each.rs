@@ -9,8 +9,8 @@ use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind, Ended, Ending,
     Entry, EntryId, Gauging, HandedOver, Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid,
-    PaidHow, Part, PersonField, Photo, Reading, Receipt, Reply, RunoutCard, RunoutReading, Scope,
-    Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
+    PaidHow, Part, PersonField, Photo, Proved, Reading, Receipt, Reply, RunoutCard, RunoutReading,
+    Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
     ThicknessReading, VehicleField, Voice, What,
 };
 use hubslate::job::mishap::Mishap;
@@ -23,8 +23,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{
-    Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place, ReadingSet,
-    RigFacts, Round, StopSign, Way, decide, join,
+    After, Against, Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place,
+    ReadingSet, RigFacts, Round, StopSign, Way, decide, join,
 };
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
@@ -218,6 +218,17 @@ fn at_the_corner() -> Vec<What> {
         rules: 1,
         inputs: rested_on(),
     }));
+    let outcome = After::Blocked {
+        against: vec![Against::Over, Against::Noisy],
+    };
+    let [set, _] = taken();
+    let spun = (Answer::No, Answer::Yes);
+    whats.push(What::Proved(Proved::today(
+        FRONT_LEFT,
+        Some(set.figures()),
+        spun,
+        outcome,
+    )));
     whats.push(What::Part(Part {
         corner: FRONT_LEFT,
         number: "MX-4410-H".to_owned(),
@@ -226,19 +237,24 @@ fn at_the_corner() -> Vec<What> {
     whats
 }
 
-/// Two sets that scatter, and both together.
-fn rested_on() -> Box<Inputs> {
+/// Two sets that scatter.
+fn taken() -> [Measured; 2] {
     let rig = RigFacts {
         indicator: IndicatorError::OneDivision,
         flex: Dial::HUNDREDTH_MM.graduation(),
         temperature: None,
     };
-    let sets = [[5.0, 7.0, 9.0], [6.0, 8.0, 10.0]].map(|pulls| {
+    [[5.0, 7.0, 9.0], [6.0, 8.0, 10.0]].map(|pulls| {
         let round = |pull| Round::zeroed(Divisions::new(pull).unwrap());
         let rounds = pulls.map(round);
         let set = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &rounds, vec![]);
         Measured::of(set.unwrap(), &rig, None)
-    });
+    })
+}
+
+/// The two, and both together.
+fn rested_on() -> Box<Inputs> {
+    let sets = taken();
     let evidence = Evidence {
         felt: Some(Felt::Knocks),
         stop_signs: vec![StopSign::GrindingWithHeat],

@@ -13,7 +13,7 @@ mod slips;
 
 use bench::{benched, runout};
 use chrono::{Days, NaiveDate};
-use decisions::inputs;
+use decisions::{inputs, proved};
 use flow::sent;
 use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
@@ -316,6 +316,7 @@ fn worked() -> impl Strategy<Value = What> {
         reading().prop_map(What::Reading),
         (decided(), inputs())
             .prop_map(|(decided, inputs)| { What::Decided(Decided { inputs, ..decided }) }),
+        proved().prop_map(What::Proved),
         benched(),
         (money(), option::of(money()), option::of(estimate())).prop_map(
             |(repair, refit, estimate)| {

@@ -1,12 +1,13 @@
 //! What a decision can have rested on: any figures at all, as they are stored.
 
-use hubslate::job::entry::Inputs;
+use hubslate::job::entry::{Inputs, Proved};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::way::Difference;
 use hubslate::trade::play::{
-    BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures, Ground, Heat,
-    Limit, LimitSource, Mark, Road, Source, StopSign, Test, WhyNot,
+    After, Against, BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures,
+    Ground, Heat, Limit, LimitSource, Mark, Road, Source, StopSign, Test, WhyNot,
 };
+use hubslate::trade::vehicle::Corner;
 use hubslate::units::{Length, LengthUnit};
 use proptest::collection::vec;
 use proptest::option;
@@ -71,6 +72,28 @@ fn figures() -> impl Strategy<Value = Figures> {
             conformity,
         }
     })
+}
+
+pub fn proved() -> impl Strategy<Value = Proved> {
+    let not_done = vec(select(Test::ALL), 0..3);
+    let outcome = prop_oneof![
+        (any::<bool>(), not_done.clone())
+            .prop_map(|(proven, not_done)| After::Pass { proven, not_done }),
+        vec(select(Against::ALL), 0..3).prop_map(|against| After::Blocked { against }),
+        not_done.prop_map(|not_done| After::NotJudged { not_done }),
+    ];
+    let spun = (select(Answer::ALL), select(Answer::ALL));
+    let set = option::of(figures());
+    (select(Corner::ALL), 1_u32..9, set, spun, outcome).prop_map(
+        |(corner, rules, set, (roughness, noise), outcome)| Proved {
+            corner,
+            rules,
+            set: set.map(Box::new),
+            roughness,
+            noise,
+            outcome,
+        },
+    )
 }
 
 pub fn inputs() -> impl Strategy<Value = Box<Inputs>> {

@@ -17,6 +17,7 @@ use hubslate::job::entry::{
 };
 use hubslate::job::evidence::decided;
 use hubslate::job::kit::MoreKit;
+use hubslate::job::proof::owed;
 use hubslate::job::{fold, judge};
 use hubslate::slate::{Pen, compose, log_id};
 use hubslate::trade::answer::Answer;
@@ -90,6 +91,7 @@ impl RandomJob {
         }
         job.bench();
         job.undo();
+        job.prove();
         let texts = job.texts();
         let digest = digest(&texts);
         job.tap(vec![What::HandedOver(HandedOver { digest })]);
@@ -301,6 +303,13 @@ impl RandomJob {
         self.tap(vec![What::Decided(decided(&sheet, HERE, nth))]);
     }
 
+    /// Records the proofs that are owed, one by one.
+    fn prove(&mut self) {
+        for proved in owed(&fold(self.entries.iter().cloned())) {
+            self.tap(vec![What::Proved(proved)]);
+        }
+    }
+
     fn loosen_nut(&mut self) {
         self.loosen(Step::NutFirst, Group::AxleNut);
     }
@@ -334,6 +343,9 @@ impl RandomJob {
         }
         let spins: Vec<_> = SPINS.iter().map(|pick| Reply::Picked(*pick)).collect();
         self.perhaps(80, at(Step::ProveSpin), &spins);
+        if self.entries.len() % 3 == 1 {
+            self.aside(Self::prove);
+        }
         self.tap(vec![What::Due(Due {
             kind: DueKind::Retorque,
             date: "2026-03-01".to_owned(),

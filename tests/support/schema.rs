@@ -19,8 +19,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::money::{LineKind, TaxRounding};
 use hubslate::trade::play::{
-    BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place, Rig, Road,
-    Source, StopSign, Test,
+    Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place,
+    Rig, Road, Source, StopSign, Test,
 };
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
@@ -63,6 +63,9 @@ const RESULTS: [&str; 7] = [
     "no_comparison",
 ];
 
+/// The outcomes that a proof can have; `trade/play/after.rs` meets each.
+const OUTCOMES: [&str; 3] = ["pass", "blocked", "not_judged"];
+
 /// How ways differ, and every mark.
 fn why_not() -> Vec<String> {
     let ways = ["method", "place", "rig", "force"].map(str::to_owned);
@@ -72,6 +75,7 @@ fn why_not() -> Vec<String> {
 /// Every closed set of words that a file of version 1 can hold.
 fn words() -> BTreeMap<&'static str, Vec<String>> {
     BTreeMap::from([
+        ("against", codes(Against::ALL)),
         ("answer", codes(Answer::ALL)),
         ("axle", codes(Axle::ALL)),
         ("brake_held", codes(BrakeHeld::ALL)),
@@ -102,6 +106,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
+        ("outcome", OUTCOMES.map(str::to_owned).to_vec()),
         ("paid_how", codes(PaidHow::ALL)),
         ("angle_by", codes(AngleBy::ALL)),
         ("micrometer", codes(Micrometer::ALL)),
@@ -219,6 +224,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1-flow",
         "job-1-kept",
         "job-1-paper",
+        "job-1-proved",
         "job-1-runout",
         "job-1-thickness",
         "job-1-yard",
@@ -277,7 +283,7 @@ fn drop_field(value: &mut Value, field: &str) {
 type Break = (&'static str, fn(&mut Value), &'static str, &'static str);
 
 /// The entry of a kind, or the file itself, is broken in one place each.
-const BREAKS: [Break; 36] = [
+const BREAKS: [Break; 38] = [
     (
         "another format",
         |f| f["format"] = json!("other"),
@@ -439,6 +445,18 @@ const BREAKS: [Break; 36] = [
         "a decision in capitals",
         |f| body(f, "decided")["decision"] = json!("STOP"),
         "/decision",
+        "enum",
+    ),
+    (
+        "a proof without its rules",
+        |f| drop_field(body(f, "proved"), "rules"),
+        "/proved",
+        "required",
+    ),
+    (
+        "a proof that nearly passed",
+        |f| body(f, "proved")["outcome"] = json!("nearly"),
+        "/outcome",
         "enum",
     ),
     (

@@ -11,8 +11,9 @@ use hubslate::job::entry::{
     Photo, Quantity, Reading, Reply, Scope, Side, VehicleField, What,
 };
 use hubslate::job::evidence::decided;
+use hubslate::job::proof::with_proofs;
 use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, status};
-use hubslate::slate::{Pen, compose, log_id, undo};
+use hubslate::slate::{Pen, compose, log_id, sealed, undo};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
     Fit, RetorqueRule, UsableShare, cross_order, fit, retorque_due, star_order,
@@ -170,16 +171,18 @@ impl<'a> Walk<'a> {
             Form::Turn(group) => self.turn(sheet, spec, *group),
             Form::Retorque => self.retorque(sheet, spec.key),
             Form::Sign => self.tap(vec![signed(spec.key)]),
-            Form::Report => self.tap(vec![
-                What::HandedOver(HandedOver {
-                    digest: digest(&self.texts),
-                }),
-                What::Answered(spec.key, Reply::Done),
-            ]),
-            Form::End => self.tap(vec![What::Ended(Ended {
-                ending: self.story.ending,
-                charge: None,
-            })]),
+            Form::Report => {
+                let over = What::HandedOver(HandedOver::NOW);
+                let done = What::Answered(spec.key, Reply::Done);
+                self.tap(with_proofs(sheet, vec![over, done]));
+            }
+            Form::End => {
+                let ended = Ended {
+                    ending: self.story.ending,
+                    charge: None,
+                };
+                self.tap(with_proofs(sheet, vec![What::Ended(ended)]));
+            }
         }
     }
 
@@ -358,7 +361,8 @@ impl<'a> Walk<'a> {
     fn tap(&mut self, whats: Vec<What>) {
         self.shake();
         let heads = self.sheet().heads().to_vec();
-        for entry in compose(&self.log, &heads, &self.pen, whats) {
+        let tap = compose(&self.log, &heads, &self.pen, whats);
+        for entry in sealed(&self.entries, tap) {
             let text = encode(&entry).unwrap();
             assert_eq!(decode(&text).as_ref(), Ok(&entry));
             self.pen.n += 1;

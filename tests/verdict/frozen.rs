@@ -1,20 +1,24 @@
-//! A decision is told as it was recorded: a job that was decided by other rules says the same for
-//! ever.
+//! A decision and the proof after the work are told as they were recorded: a job that was judged by
+//! other rules says the same for ever.
 
 use std::path::Path;
 
 use hubslate::exchange::verify::verify;
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{LogKind, export, read};
-use hubslate::job::entry::{Decided, Entry, What};
+use hubslate::job::ending::proposed;
+use hubslate::job::entry::{Decided, Ending, Entry, Proved, Reading, Side, What};
 use hubslate::job::evidence::decided;
-use hubslate::job::{Sheet, fold, next, plan};
+use hubslate::job::judge::after;
+use hubslate::job::{Sheet, fold, next, plan, proof};
 use hubslate::report::{Reader, Report};
+use hubslate::slate::{Pen, compose};
 use hubslate::text::Lang;
-use hubslate::trade::play::{Conformity, Figures, Limit};
+use hubslate::trade::answer::Answer;
+use hubslate::trade::play::{After, Against, Conformity, Figures, Limit};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::procedure;
-use hubslate::units::{DecimalMark, Format, System};
+use hubslate::trade::wheel_end::{When, procedure};
+use hubslate::units::{Decimal, DecimalMark, Format, System};
 
 use super::mm;
 
@@ -48,29 +52,73 @@ fn recorded(change: impl FnOnce(&mut Decided)) -> Vec<Entry> {
     entries
 }
 
+/// Other figures, with a result that has them too.
+fn changed(set: &mut Figures, change: impl FnOnce(&mut Figures)) {
+    change(set);
+    let limit = set.limit;
+    let (u, g, dof) = (set.budget.u_c, set.budget.g, set.budget.dof_eff);
+    let (play, cycles) = (set.play, set.cycles);
+    set.conformity = set.conformity.with(|of| {
+        let limit = Limit { ..limit };
+        hubslate::trade::play::Comparison {
+            play,
+            limit,
+            u,
+            dof,
+            g,
+            cycles,
+            ..of
+        }
+    });
+}
+
 /// The same job, decided by rules of another version with other figures for its set.
 fn by_other_rules(change: impl FnOnce(&mut Figures)) -> Vec<Entry> {
     recorded(|decided| {
         decided.rules = 1;
         let set = &mut decided.inputs.sets[0].1;
-        change(set);
-        let limit = set.limit;
-        let (u, g, dof) = (set.budget.u_c, set.budget.g, set.budget.dof_eff);
-        let (play, cycles) = (set.play, set.cycles);
-        set.conformity = set.conformity.with(|of| {
-            let limit = Limit { ..limit };
-            hubslate::trade::play::Comparison {
-                play,
-                limit,
-                u,
-                dof,
-                g,
-                cycles,
-                ..of
-            }
-        });
+        changed(set, change);
         decided.inputs.evidence.sets = vec![set.conformity];
     })
+}
+
+/// The same job, its proof after the work recorded otherwise.
+fn proved(change: impl FnOnce(&mut Proved)) -> Vec<Entry> {
+    let mut entries = finished();
+    let mut recorded = entries
+        .iter_mut()
+        .filter_map(|entry| match &mut entry.what {
+            What::Proved(proved) => Some(proved),
+            _ => None,
+        });
+    change(recorded.next().unwrap());
+    assert!(recorded.next().is_none());
+    entries
+}
+
+/// The same job, proved by rules of another version with other figures for its set.
+fn proved_by_other_rules(change: impl FnOnce(&mut Figures)) -> Vec<Entry> {
+    proved(|proved| {
+        proved.rules = 1;
+        changed(proved.set.as_mut().unwrap(), change);
+    })
+}
+
+/// The readings after the work at 10 thou, five times their limit.
+fn read_far_over(entries: &mut [Entry]) {
+    for entry in entries {
+        if !is_pulled_after(&entry.what) {
+            continue;
+        }
+        if let What::Reading(reading) = &mut entry.what {
+            reading.divisions = Decimal::parse("10").unwrap();
+        }
+    }
+}
+
+fn is_pulled_after(what: &What) -> bool {
+    let is = |of: &Reading| of.set.when == When::After && of.side == Side::Pull;
+    matches!(what, What::Reading(reading) if is(reading))
 }
 
 fn file(entries: &[Entry]) -> String {
@@ -96,8 +144,19 @@ fn report(sheet: &Sheet) -> String {
 /// A recorded figure is what the report says, and today's stands nowhere in its place.
 #[track_caller]
 fn says(change: impl FnOnce(&mut Figures), wanted: &[&str], today: &[&str]) {
+    tells(by_other_rules(change), wanted, today);
+}
+
+/// The same of a figure of the proof.
+#[track_caller]
+fn proof_says(change: impl FnOnce(&mut Figures), wanted: &[&str], today: &[&str]) {
+    tells(proved_by_other_rules(change), wanted, today);
+}
+
+#[track_caller]
+fn tells(entries: Vec<Entry>, wanted: &[&str], today: &[&str]) {
     let before = report(&fold(finished()));
-    let after = report(&fold(by_other_rules(change)));
+    let after = report(&fold(entries));
     for word in wanted {
         assert!(after.contains(word), "{word:?} is not in:\n{after}");
         assert!(!before.contains(word), "{word:?} was there before");
@@ -148,6 +207,152 @@ fn each_figure_of_a_recorded_decision_is_told_from_its_entry() {
         &["12.3\u{a0}%"],
         &[],
     );
+}
+
+#[test]
+fn each_figure_of_a_recorded_proof_is_told_from_its_entry() {
+    proof_says(
+        |set| set.play = mm(0.033),
+        &["0.0330\u{a0}mm"],
+        &["0.0271\u{a0}mm"],
+    );
+    proof_says(
+        |set| set.budget.u_c = mm(0.0123),
+        &["0.0123\u{a0}mm"],
+        &["0.0186\u{a0}mm"],
+    );
+    proof_says(|set| set.budget.dof_eff = Some(789.0), &["789"], &["3415"]);
+    // 3 · 18.557 µm.
+    proof_says(|set| set.budget.g = 3.0, &["0.0557\u{a0}mm"], &[]);
+    proof_says(
+        |set| set.budget.expanded95 = mm(0.0777),
+        &["± 0.0777\u{a0}mm"],
+        &["± 0.0364\u{a0}mm"],
+    );
+    proof_says(
+        |set| set.budget.components[0].u = mm(0.0111),
+        &["0.0111\u{a0}mm"],
+        &[],
+    );
+    proof_says(|set| set.limit.value = mm(0.042), &["0.042\u{a0}mm"], &[]);
+    proof_says(
+        |set| {
+            set.conformity = set.conformity.with(|of| hubslate::trade::play::Comparison {
+                conformance: 0.123,
+                ..of
+            })
+        },
+        &["12.3\u{a0}%"],
+        &[],
+    );
+    // By which rules it was judged, where not by those of the decision.
+    proof_says(|_| {}, &["Rules, version\n1"], &[]);
+}
+
+/// Today's rules would block the part, and passed it when the job was finished; and the other way
+/// round.
+#[test]
+fn a_proof_of_other_rules_stays_as_it_was_on_every_page_and_for_the_ending() {
+    let ending = |entries: &[Entry]| {
+        let sheet = fold(entries.iter().cloned());
+        (proposed(&sheet, &plan(&sheet)), report(&sheet))
+    };
+    let mut over = proved(|proved| proved.rules = 1);
+    read_far_over(&mut over);
+    let today = fold(over.clone());
+    assert!(matches!(
+        proof::proved(&today, HERE).outcome,
+        After::Blocked { .. }
+    ));
+    let (end, told) = ending(&over);
+    assert_eq!(end, Ending::Finished);
+    assert!(told.contains("REPLACED, safe to drive") && !told.contains("DO NOT DRIVE"));
+    // Without the record, today's rules speak.
+    for entry in &mut over {
+        if let What::Proved(_) = entry.what {
+            entry.what = What::Note(None, String::new());
+        }
+    }
+    let (end, told) = ending(&over);
+    assert_eq!(end, Ending::LeftUnfinished);
+    assert!(told.contains("DO NOT DRIVE"));
+    let blocked = proved(|proved| {
+        proved.rules = 1;
+        proved.outcome = After::Blocked {
+            against: vec![Against::Over],
+        };
+    });
+    let (end, told) = ending(&blocked);
+    assert_eq!(end, Ending::LeftUnfinished);
+    assert!(told.contains("DO NOT DRIVE"));
+    assert!(told.contains("The new part does not pass."));
+}
+
+#[test]
+fn a_round_that_is_read_again_makes_the_proof_live_until_it_is_recorded_again() {
+    let mut entries = proved_by_other_rules(|set| set.play = mm(0.033));
+    let mut far = finished();
+    read_far_over(&mut far);
+    let mut pulled = far.into_iter().filter(|entry| is_pulled_after(&entry.what));
+    let again = pulled.next().unwrap().what;
+    told(&mut entries, vec![again]);
+    let sheet = fold(entries.clone());
+    assert!(!report(&sheet).contains("0.0330\u{a0}mm"));
+    assert!(matches!(after(&sheet, HERE), After::Blocked { .. }));
+    let owed = proof::owed(&sheet);
+    assert_eq!(owed, [proof::proved(&sheet, HERE)]);
+    told(&mut entries, owed.into_iter().map(What::Proved).collect());
+    let sheet = fold(entries.clone());
+    assert_eq!(sheet.problems(), []);
+    assert_eq!(proof::recorded(&sheet, HERE), sheet.proved(HERE));
+    assert_eq!(proof::owed(&sheet), []);
+    let checked = verify(&file(&entries)).unwrap().remove(0);
+    let codes = checked.findings.iter().map(|finding| finding.code());
+    assert!(!codes.collect::<Vec<_>>().contains(&"proof"));
+}
+
+/// Written a minute after the last entry.
+fn told(entries: &mut Vec<Entry>, whats: Vec<What>) {
+    let last = entries.last().unwrap().clone();
+    let pen = Pen {
+        by: last.by,
+        device: last.device,
+        n: last.n + 1,
+        utc_ms: last.at.utc_ms + 60_000,
+        offset_min: last.at.offset_min,
+        told: None,
+        chance: [0; 10],
+    };
+    let heads = fold(entries.clone()).heads().to_vec();
+    entries.extend(compose(&last.log, &heads, &pen, whats));
+}
+
+#[test]
+fn a_proof_of_todays_rules_that_differs_in_its_inputs_is_found() {
+    let changes: [fn(&mut Proved); 5] = [
+        |proved| proved.set.as_mut().unwrap().budget.g = 2.0,
+        |proved| proved.set.as_mut().unwrap().limit.value = mm(0.06),
+        |proved| proved.set = None,
+        |proved| proved.noise = Answer::NotDone,
+        |proved| proved.outcome = After::NotJudged { not_done: vec![] },
+    ];
+    let codes = |entries: &[Entry]| {
+        let checked = verify(&file(entries)).unwrap().remove(0);
+        let findings = checked.findings.iter().map(|finding| finding.code());
+        let remarks = checked.remarks.iter().map(|remark| remark.code());
+        (findings.collect::<Vec<_>>(), remarks.collect::<Vec<_>>())
+    };
+    for change in changes {
+        assert!(codes(&proved(change)).0.contains(&"proof"));
+        let by_other = proved(|proved| {
+            change(proved);
+            proved.rules = 1;
+        });
+        let (findings, remarks) = codes(&by_other);
+        assert!(!findings.contains(&"proof"), "{findings:?}");
+        assert!(remarks.contains(&"other_rules"), "{remarks:?}");
+    }
+    assert_eq!(codes(&finished()).0, Vec::<&str>::new());
 }
 
 /// The decision itself, its reasons, what it rests on and what was not done.

@@ -3,7 +3,7 @@
 use crate::exchange::import::EntryFault;
 use crate::exchange::wire::WireError;
 use crate::job::Problem;
-use crate::job::entry::{Decided, EntryId};
+use crate::job::entry::{Decided, EntryId, Proved};
 use crate::text::{self, Lang, Yard};
 
 /// Something in a file that is not what its entries give.
@@ -50,6 +50,15 @@ pub enum Finding {
         /// What the rules give.
         computed: Decided,
     },
+    /// The rules give another proof for what was seen, or the same from other figures.
+    Proof {
+        /// The entry.
+        entry: EntryId,
+        /// What it says.
+        recorded: Proved,
+        /// What the rules give.
+        computed: Proved,
+    },
     /// The report was made from other entries.
     HandedOver {
         /// The entry.
@@ -72,7 +81,7 @@ pub enum Remark {
     Disagree,
     /// What this entry rested on is not all here.
     NotChecked(EntryId),
-    /// A decision by another version of the rules.
+    /// A decision or a proof by another version of the rules.
     OtherRules {
         /// The entry.
         entry: EntryId,
@@ -95,6 +104,7 @@ impl Finding {
                 recorded, computed, ..
             } if concludes_alike(recorded, computed) => "inputs",
             Self::Decision { .. } => "decision",
+            Self::Proof { .. } => "proof",
             Self::HandedOver { .. } => "handed_over",
         }
     }
@@ -107,6 +117,7 @@ impl Finding {
                 Self::Kind(kind) => Yard::LogKind(kind),
                 Self::Digest { .. } => Yard::Edited,
                 Self::Canonical { .. } => Yard::Canonical,
+                Self::Proof { recorded, .. } => Yard::Proof(recorded.corner),
                 Self::HandedOver { .. } => Yard::HandedOver,
                 Self::Record(problem) => return record(lang, problem),
                 Self::Entry { place, fault } => return bad(lang, *place, &format!("{fault:?}")),

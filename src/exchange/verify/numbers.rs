@@ -6,9 +6,9 @@ use serde_json::{Value, json};
 
 use super::{Again, faces, rotors};
 use crate::exchange::wire;
-use crate::job::entry::{Decided, DueKind, Named};
+use crate::job::entry::{Decided, DueKind, EntryId, Named, Proved};
 use crate::job::judge::{self, Measured};
-use crate::job::{Sheet, reason};
+use crate::job::{Sheet, proof, reason};
 use crate::trade::play::{After, Conformity, SeriesFault, WhyNot};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
@@ -62,11 +62,17 @@ fn sets(sheet: &Sheet) -> Vec<Value> {
 }
 
 /// The numbers of a job.
-pub(super) fn job(sheet: &Sheet, read: Read, again: &[Again]) -> Value {
+pub(super) fn job(
+    sheet: &Sheet,
+    read: Read,
+    again: &[Again],
+    proofs: &[(EntryId, Proved)],
+) -> Value {
     json!({
         "sets": read.sets,
         "decisions": again.iter().map(decision).collect::<Vec<_>>(),
         "proved": sheet.corners().iter().map(|corner| proved(sheet, *corner)).collect::<Vec<_>>(),
+        "proofs": proofs.iter().map(proof).collect::<Vec<_>>(),
         "faces": read.faces,
         "rotors": read.rotors,
         "photos": photos(sheet),
@@ -127,17 +133,21 @@ fn why_not(conformity: &Conformity) -> Option<&'static str> {
     }
 }
 
-/// What the proof after the work says of a corner.
+/// A recorded proof, as the rules give it again.
+fn proof((entry, proved): &(EntryId, Proved)) -> Value {
+    json!({ "entry": entry.0, "proved": wire::proved(proved) })
+}
+
+/// What the entries as they stand prove of a corner, whatever was recorded.
 fn proved(sheet: &Sheet, corner: Corner) -> Value {
-    let after = judge::after(sheet, corner);
-    let (result, against) = match &after {
-        After::Pass { .. } => ("pass", &[][..]),
-        After::Blocked { against } => ("blocked", against.as_slice()),
-        After::NotJudged { .. } => ("not_judged", &[][..]),
+    let after = proof::proved(sheet, corner).outcome;
+    let against = match &after {
+        After::Blocked { against } => against.as_slice(),
+        After::Pass { .. } | After::NotJudged { .. } => &[],
     };
     json!({
         "corner": corner.code(),
-        "result": result,
+        "result": after.code(),
         "proven": matches!(after, After::Pass { proven: true, .. }),
         "against": against.iter().map(|against| against.code()).collect::<Vec<_>>(),
     })

@@ -43,7 +43,7 @@ struct SetText {
 
 /// What a mean said.
 #[derive(Serialize, Deserialize)]
-struct FiguresText {
+pub(super) struct FiguresText {
     mean_mm: f64,
     cycles: usize,
     parts: Vec<PartText>,
@@ -87,7 +87,7 @@ fn mm(length: Length) -> f64 {
     length.in_unit(LengthUnit::Millimetre)
 }
 
-fn codes<W: Word>(words: &[W]) -> Vec<String> {
+pub(super) fn codes<W: Word>(words: &[W]) -> Vec<String> {
     words
         .iter()
         .map(|word| word.word_code().to_owned())
@@ -120,7 +120,7 @@ pub(super) fn lower(inputs: &Inputs) -> InputsText {
     }
 }
 
-fn lower_figures(of: &Figures) -> FiguresText {
+pub(super) fn lower_figures(of: &Figures) -> FiguresText {
     let part = |part: &Component| PartText {
         source: part.source.code().to_owned(),
         u_mm: mm(part.u),
@@ -161,7 +161,7 @@ fn lower_figures(of: &Figures) -> FiguresText {
     }
 }
 
-fn words<W: Word>(codes: &[String]) -> Option<Vec<W>> {
+pub(super) fn words<W: Word>(codes: &[String]) -> Option<Vec<W>> {
     codes.iter().map(|code| W::of_code(code)).collect()
 }
 
@@ -201,7 +201,7 @@ fn uncertain(mm: f64) -> Option<Length> {
     length(mm).filter(|u| *u > Length::ZERO)
 }
 
-fn raise_figures(stored: FiguresText) -> Option<Figures> {
+pub(super) fn raise_figures(stored: FiguresText) -> Option<Figures> {
     let part = |part: &PartText| {
         Some(Component {
             source: Source::from_code(&part.source)?,

@@ -4,7 +4,7 @@ use crate::exchange::paper;
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
-use crate::exchange::wire::{card, decided, flow, kit, money, runout, thickness};
+use crate::exchange::wire::{card, decided, flow, kit, money, proved, runout, thickness};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -99,6 +99,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             rules: d.rules,
             inputs: Box::new(decided::lower(&d.inputs)),
         },
+        entry::What::Proved(p) => What::Proved(Box::new(proved::lower(p))),
         entry::What::Price(p) => What::Price {
             repair: money::lower(&p.repair),
             refit: p.refit.as_ref().map(money::lower),

@@ -9,6 +9,7 @@ mod flow;
 mod kit;
 mod lower;
 mod money;
+mod proved;
 mod raise;
 mod runout;
 mod thickness;
@@ -37,6 +38,12 @@ pub enum WireError {
 #[cfg(not(target_arch = "wasm32"))]
 pub(super) fn inputs(inputs: &crate::job::entry::Inputs) -> serde_json::Value {
     serde_json::to_value(decided::lower(inputs)).unwrap_or_default()
+}
+
+/// A proof after the work, as it is stored.
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) fn proved(proved: &crate::job::entry::Proved) -> serde_json::Value {
+    serde_json::to_value(proved::lower(proved)).unwrap_or_default()
 }
 
 #[derive(Serialize, Deserialize)]

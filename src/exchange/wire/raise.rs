@@ -2,7 +2,7 @@
 
 use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, decided, flow, kit, money, runout, thickness};
+use crate::exchange::wire::{card, decided, flow, kit, money, proved, runout, thickness};
 use crate::job::also::Also;
 use crate::job::angled::AngleBy;
 use crate::job::caption::CaptionWord;
@@ -175,6 +175,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             rules,
             inputs: decided::raise(*inputs)?,
         }),
+        What::Proved(stored) => entry::What::Proved(proved::raise(*stored)?),
         What::Price {
             repair,
             refit,

@@ -6,6 +6,7 @@ use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::decided::InputsText;
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
+use crate::exchange::wire::proved::ProvedText;
 use crate::exchange::wire::{flow, runout, thickness};
 
 /// The body of an entry.
@@ -117,6 +118,7 @@ pub(super) enum What {
         rules: u32,
         inputs: Box<InputsText>,
     },
+    Proved(Box<ProvedText>),
     Price {
         repair: MoneyText,
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -242,7 +244,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 48] = [
+const KINDS: [&str; 49] = [
     "opened",
     "person",
     "erased",
@@ -261,6 +263,7 @@ const KINDS: [&str; 48] = [
     "pass",
     "reading",
     "decided",
+    "proved",
     "price",
     "invoice",
     "paid",

@@ -114,7 +114,7 @@ fn limit(limit: Limit) -> Limit {
 }
 
 /// The figures as they are stored.
-fn rounded(figures: Figures) -> Figures {
+pub(super) fn rounded(figures: Figures) -> Figures {
     let budget = figures.budget;
     let component = |part: Component| Component {
         u: length(part.u),

@@ -55,13 +55,17 @@ pub(in crate::text) fn yard(say: Yard) -> String {
             "decision {}: it rests on other figures than its entries give",
             corner(at)
         ),
+        Yard::Proof(at) => format!(
+            "proof after the work {}: its entries give another result or other figures",
+            corner(at)
+        ),
         Yard::HandedOver => "the report was made from other entries than these".to_owned(),
         Yard::Reformatted => "laid out anew by another program, no value changed".to_owned(),
         Yard::EntryUnknown(id) => format!("entry {id} is of a newer kind and was not checked"),
         Yard::ToldTwice => "two phones told one fact differently; the safer one counts".to_owned(),
         Yard::NotChecked(id) => format!("entry {id} was not checked: what it saw is not all here"),
         Yard::OtherRules(rules) => {
-            format!("a decision by version {rules} of the rules was not made again")
+            format!("what version {rules} of the rules judged was not judged again")
         }
         Yard::Written { logs, entries } => format!(
             "written ({}, {})",

@@ -40,6 +40,17 @@ pub enum After {
     },
 }
 
+impl After {
+    /// The stable code of the outcome, without what it says.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::Pass { .. } => "pass",
+            Self::Blocked { .. } => "blocked",
+            Self::NotJudged { .. } => "not_judged",
+        }
+    }
+}
+
 /// Judges the new part by its last set, by hand and by ear.
 pub fn pass_after(set: Option<&Conformity>, roughness: Answer, noise: Answer) -> After {
     let against: Vec<Against> = [

@@ -70,6 +70,17 @@ impl Measured {
         }
     }
 
+    /// The same rounds with what was said of them once.
+    pub fn told_as(self, figures: &Figures) -> Self {
+        Self {
+            set: self.set,
+            budget: figures.budget.clone(),
+            limit: figures.limit,
+            apart: figures.apart,
+            conformity: figures.conformity,
+        }
+    }
+
     /// Whether it was compared with its limit at all.
     pub const fn is_compared(&self) -> bool {
         self.conformity.is_compared()

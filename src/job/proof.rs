@@ -1,0 +1,114 @@
+//! The proof after the work: as it was recorded, else as today's rules judge it.
+//!
+//! Nothing is judged here: the rules stand in `trade::play`.
+
+use crate::job::entry::{Proved, Side, What};
+use crate::job::evidence::spun;
+use crate::job::judge::{flex_step, measured};
+use crate::job::key::Key;
+use crate::job::sheet::Sheet;
+use crate::trade::fastening::CardItem;
+use crate::trade::play::{After, Test, pass_after};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{ROUNDS, SetName, Step, StepKey, When};
+
+/// The set after the work.
+pub(super) const AFTER: SetName = SetName {
+    when: When::After,
+    nth: 1,
+};
+
+/// What today's rules say of the new part of a corner, with everything that it rests on, as it is
+/// recorded.
+pub fn proved(sheet: &Sheet, corner: Corner) -> Proved {
+    let set = measured(sheet, corner, AFTER).and_then(Result::ok);
+    let (roughness, noise) = spun(sheet, spin(corner));
+    let passed = pass_after(
+        set.as_ref().map(|measured| &measured.conformity),
+        roughness,
+        noise,
+    );
+    let outcome = match (passed, set.as_ref().and_then(|set| set.apart)) {
+        // The default limit stood in for a card that was not met.
+        (After::Pass { proven, .. }, Some(_)) => After::Pass {
+            proven,
+            not_done: vec![Test::Dial],
+        },
+        (passed, _) => passed,
+    };
+    let figures = set.map(|set| set.figures());
+    Proved::today(corner, figures, (roughness, noise), outcome)
+}
+
+/// What the proof after the work says of a corner: the one that was recorded, if it stands.
+pub fn after(sheet: &Sheet, corner: Corner) -> After {
+    match recorded(sheet, corner) {
+        Some(proved) => proved.outcome.clone(),
+        None => proved(sheet, corner).outcome,
+    }
+}
+
+/// The proof of a corner as it was recorded, unless something that it rests on was told or taken
+/// back since, or on another phone beside it.
+pub fn recorded(sheet: &Sheet, corner: Corner) -> Option<&Proved> {
+    let entry = sheet.holds(&Key::Proved(corner))?;
+    let stands = sheet.had_seen_all(entry, &rests_on(corner));
+    sheet.proved(corner).filter(|_| stands)
+}
+
+const fn spin(corner: Corner) -> StepKey {
+    StepKey::at(Step::ProveSpin, corner)
+}
+
+fn readings(corner: Corner) -> impl Iterator<Item = Key> {
+    let sides = |round| [Side::Push, Side::Pull].map(|side| (round, side));
+    let all = (1..=ROUNDS).flat_map(sides);
+    all.map(move |(round, side)| Key::Reading(corner, AFTER, round, side))
+}
+
+/// Every fact that a proof rests on; the limit may stand on the paper of an earlier visit.
+fn rests_on(corner: Corner) -> Vec<Key> {
+    let others = [
+        Key::DialSetup(corner, AFTER),
+        Key::Step(flex_step(corner, AFTER)),
+        Key::TipAngle(corner, AFTER),
+        Key::Crept(corner, AFTER),
+        Key::Step(spin(corner)),
+        Key::Card(CardItem::PlayLimit),
+        Key::Carried,
+        Key::FromPaper,
+    ];
+    readings(corner).chain(others).collect()
+}
+
+/// Whether anything was read or spun on the new part of a corner, or it was said why not.
+fn was_looked_at(sheet: &Sheet, corner: Corner) -> bool {
+    readings(corner)
+        .chain([Key::Step(spin(corner))])
+        .any(|key| sheet.holds(&key).is_some())
+}
+
+/// The proofs that are to be recorded: of every corner that has one, unless it stands recorded.
+pub fn owed(sheet: &Sheet) -> Vec<Proved> {
+    let corners = sheet.corners().iter().copied();
+    corners
+        .filter(|corner| was_looked_at(sheet, *corner) && recorded(sheet, *corner).is_none())
+        .map(|corner| proved(sheet, corner))
+        .collect()
+}
+
+/// A tap with the proofs that are owed, if it hands the job over or ends it: before that, so that
+/// the digest of what was handed over covers them.
+pub fn with_proofs(sheet: &Sheet, mut whats: Vec<What>) -> Vec<What> {
+    let closes = |what: &What| matches!(what, What::HandedOver(_) | What::Ended(_));
+    if let Some(place) = whats.iter().position(closes) {
+        let mut owed: Vec<What> = owed(sheet).into_iter().map(What::Proved).collect();
+        owed.retain(|proved| !whats.contains(proved));
+        whats.splice(place..place, owed);
+    }
+    whats
+}
+
+#[cfg(test)]
+#[path = "proof/tests.rs"]
+mod tests;

@@ -1,0 +1,46 @@
+//! The recorded proof of a corner, and whether anything was told that it had not seen.
+
+use std::collections::BTreeSet;
+
+use super::Sheet;
+use crate::job::entry::{Entry, EntryId, Proved, What};
+use crate::job::key::{Key, keys};
+use crate::trade::vehicle::Corner;
+
+impl Sheet {
+    /// The proof of a corner as it was recorded last.
+    pub fn proved(&self, corner: Corner) -> Option<&Proved> {
+        match self.fact(&Key::Proved(corner)) {
+            Some(What::Proved(proved)) => Some(proved),
+            _ => None,
+        }
+    }
+
+    /// Whether an entry had seen every counting one that states one of these facts, or that takes
+    /// back or brings back one that did.
+    pub(in crate::job) fn had_seen_all(&self, entry: &Entry, facts: &[Key]) -> bool {
+        let seen = self.seen_by(entry);
+        let mut about = BTreeSet::new();
+        let entries = self.entries.iter().zip(&self.effective);
+        let mut unseen = entries.filter(|(one, counts)| {
+            let is_about = match &one.what {
+                What::Strike(hits) => hits.iter().any(|hit| about.contains(hit)),
+                what => keys(what).iter().any(|key| facts.contains(key)),
+            };
+            is_about && about.insert(&one.id) && **counts && !seen.contains(&one.id)
+        });
+        unseen.next().is_none()
+    }
+
+    /// Everything that an entry had seen: what it names, and what that had seen.
+    fn seen_by<'a>(&'a self, entry: &'a Entry) -> BTreeSet<&'a EntryId> {
+        let mut seen: BTreeSet<&EntryId> = entry.after.iter().collect();
+        // Each entry stands after all that it saw.
+        for one in self.entries.iter().rev() {
+            if seen.contains(&one.id) {
+                seen.extend(&one.after);
+            }
+        }
+        seen
+    }
+}
