@@ -38,8 +38,8 @@ pub(super) const CALIPER_UP: StepText = tell(
     "Pads damp the movement that the dial must see, or fake one.",
 )
 .caution(
-    "From here the pedal is dead until it is pumped firm: prop out, nobody touches it, a piston can come out. \
-     The hose never carries the caliper.",
+    "Pedal depressor out. Keep off the pedal until it is pumped firm: a piston can come out. \
+     Never hang the caliper by its hose.",
 );
 pub(super) const NUT_FOUND: StepText = tell(
     "Axle nut as found",
@@ -47,7 +47,9 @@ pub(super) const NUT_FOUND: StepText = tell(
     "Keep the answer",
     "The nut clamps the bearing's rings. With a slack nut the reading means nothing.",
 )
-.caution("Already cracked: bring it to its card first, then measure. Found slack: the car must not be driven.");
+.caution(
+    "Broken loose already: torque it to spec first, then measure. Slack: do not drive the car.",
+);
 pub(super) const GAUGE_CLEAN: StepText = tell(
     "Clean for the dial",
     "Rotor flat with two wheel nuts. Wheel pilot and a spot on the knuckle: clean, dry, no burr.",

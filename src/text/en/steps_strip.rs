@@ -52,7 +52,7 @@ pub(super) const HUB: StepText = tell(
 );
 pub(super) const COMPARE: StepText = tell(
     "New beside old",
-    "Lay the new hub beside the old one. Compare each, and answer each.",
+    "Lay the new hub next to the old one. Compare and answer each.",
     "All compared",
     "What is not alike here does not fit, or does not read, in the car.",
 );

@@ -18,8 +18,19 @@ use crate::ui::parts::strip::{again, banners, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
 pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+    frame_with(at, body, (), keys)
+}
+
+/// The same with what may be added to it, which need not be read before a key is touched.
+pub fn frame_with(
+    at: &At,
+    body: impl IntoView + 'static,
+    beyond: impl IntoView + 'static,
+    keys: impl IntoView + 'static,
+) -> AnyView {
     let at = &at.looked_at_again();
-    framed(at, Some(words(at)), body.into_any(), keys.into_any())
+    let (body, beyond) = (body.into_any(), beyond.into_any());
+    framed(at, Some(words(at)), (body, beyond), keys.into_any())
 }
 
 /// The same for what stands in the way of a step: what the step says waits until it is gone.
@@ -27,14 +38,20 @@ pub fn instead(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'st
     framed(
         &at.looked_at_again(),
         None,
-        body.into_any(),
+        (body.into_any(), ().into_any()),
         keys.into_any(),
     )
 }
 
-fn framed(at: &At, words: Option<AnyView>, body: AnyView, keys: AnyView) -> AnyView {
+fn framed(
+    at: &At,
+    words: Option<AnyView>,
+    (body, beyond): (AnyView, AnyView),
+    keys: AnyView,
+) -> AnyView {
     let open_panel = at.panel;
     let body = StoredValue::new_local(Some(body));
+    let beyond = StoredValue::new_local(Some(beyond));
     let keys = StoredValue::new_local(Some(keys));
     let app = at.app;
     let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.name());
@@ -66,6 +83,7 @@ fn framed(at: &At, words: Option<AnyView>, body: AnyView, keys: AnyView) -> AnyV
                 {practice::way(at)}
                 {body.try_update_value(Option::take).flatten()}
                 {end}
+                {beyond.try_update_value(Option::take).flatten()}
             </section>
             {below.key(at.lang, hidden)}
             <fieldset

@@ -16,7 +16,7 @@ use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Course, SetName, Sign, When};
 use crate::ui::at::At;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::frame_with;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::today;
@@ -52,9 +52,10 @@ pub fn decide(at: &At, nth: u8) -> AnyView {
                 .collect(),
         );
     };
-    frame(
+    frame_with(
         at,
         view! { {sheet_of(at, corner, nth, &verdict)} {told} },
+        stood(at, corner, When::Before, nth),
         key(Look::Primary, label, keep),
     )
 }
@@ -87,7 +88,6 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             {settling(at, corner, nth)}
             {warned(at, corner, nth)}
             {unsure(at, corner, nth)}
-            {stood(at, corner, When::Before, nth)}
             {not_done(at, &verdict.not_done)}
         </div>
     }
@@ -267,7 +267,14 @@ pub fn result(at: &At) -> AnyView {
         .iter()
         .map(|(corner, after)| proof(at, *corner, after))
         .collect_view();
-    frame(at, proofs, result_keys(at, blocked))
+    let several = replaced.len() > 1;
+    let stood = replaced.iter().map(|(corner, _)| {
+        let stood = stood(at, *corner, When::After, 1)?;
+        let of = several.then(|| view! { <h2>{text::corner_title(at.lang, *corner)}</h2> });
+        Some(view! { {of} {stood} }.into_any())
+    });
+    let stood = stood.collect_view();
+    frame_with(at, proofs, stood, result_keys(at, blocked))
 }
 
 fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
@@ -309,7 +316,6 @@ fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
             <h2>{text::corner_title(at.lang, corner)}</h2>
             {first}
             {second}
-            {stood(at, corner, When::After, 1)}
         </section>
     }
     .into_any()

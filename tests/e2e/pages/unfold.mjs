@@ -4,6 +4,13 @@ import { expect } from "@playwright/test";
 /** The key that brings on the glass what lies below its edge. */
 export const moreBelow = (page) => page.getByRole("button", { name: "More below ↓", exact: true });
 
+/** Taps "More below" once; what came on the screen is seen when it is drawn. */
+export async function push(more) {
+  // It may be gone by the time that the finger comes down.
+  await more.tap({ timeout: 1_000 }).catch(() => {});
+  await more.page().evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+}
+
 /** Taps "More below" for as long as it is there, and waits until the keys are live. */
 export async function unfold(page) {
   const main = page.getByRole("main");
@@ -16,7 +23,6 @@ export async function unfold(page) {
     });
     await expect.poll(state).not.toBe("wait");
     if ((await state()) !== "below") return;
-    // It may be gone by the time that the finger comes down.
-    await more.tap({ timeout: 1_000 }).catch(() => {});
+    await push(more);
   }
 }

@@ -3,7 +3,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test as base, expect } from "@playwright/test";
 import { First } from "../pages/first.mjs";
-import { moreBelow } from "../pages/unfold.mjs";
+import { moreBelow, push } from "../pages/unfold.mjs";
 import { Server } from "./server.mjs";
 
 function folder(name) {
@@ -86,8 +86,6 @@ export async function started(page) {
   await expect(page.locator("html[data-ready]")).toBeAttached();
   if (pushed.has(page)) return;
   pushed.add(page);
-  // The key may be gone by the time that a finger comes down: then there is nothing left to push.
-  const push = (more) => more.tap({ timeout: 1_000 }).catch(() => {});
   await page.addLocatorHandler(moreBelow(page), push, { noWaitAfter: true });
 }
 
