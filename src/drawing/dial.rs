@@ -10,8 +10,8 @@ use super::shape::{Drawing, Ink, Point, Role};
 pub struct Dial {
     /// Divisions in one turn of the needle; a dial has from 10 to 200.
     pub divisions: u32,
-    /// Where the needle stands.
-    pub value: f64,
+    /// Where the needle stands; none before it was read.
+    pub value: Option<f64>,
     /// Where it stood in the last round, as a second, dashed needle.
     pub last: Option<f64>,
     /// From the reading while pushing to the reading while pulling, as a band on the rim.
@@ -39,7 +39,9 @@ impl Dial {
             drawing.line(CENTRE, tip, Ink::GHOST);
             drawing.circle(tip, 5.0, Ink::FACE.thin().role(Role::Quiet));
         }
-        self.needle(&mut drawing);
+        if let Some(value) = self.value {
+            self.needle(&mut drawing, value);
+        }
         drawing
     }
 
@@ -84,8 +86,8 @@ impl Dial {
     }
 
     /// The needle with an edge of paper, so that it parts from a numeral that it crosses.
-    fn needle(self, drawing: &mut Drawing) {
-        let at = Placing::at(CENTRE).turned(self.degrees(self.value));
+    fn needle(self, drawing: &mut Drawing, value: f64) {
+        let at = Placing::at(CENTRE).turned(self.degrees(value));
         let edge = [
             (0.0, -124.0),
             (6.5, -20.0),
@@ -118,7 +120,7 @@ mod tests {
     fn dial(divisions: u32, value: f64) -> Dial {
         Dial {
             divisions,
-            value,
+            value: Some(value),
             last: None,
             swept: None,
         }

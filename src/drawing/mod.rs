@@ -165,7 +165,7 @@ mod tests {
             for divisions in [0, 10, 50, 100, 200] {
                 let dial = dial::Dial {
                     divisions,
-                    value,
+                    value: Some(value),
                     last: Some(3.0),
                     swept: Some((value, 2.0)),
                 };

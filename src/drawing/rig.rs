@@ -86,7 +86,7 @@ fn wheel_end(drawing: &mut Drawing) {
 pub fn dial_face() -> Drawing {
     let dial = Dial {
         divisions: 100,
-        value: 6.3,
+        value: Some(6.3),
         last: None,
         swept: Some((0.0, 6.3)),
     };

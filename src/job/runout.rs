@@ -159,14 +159,6 @@ impl Run<'_> {
     pub fn next_place(&self) -> Option<u8> {
         (1..=self.setup.places).find(|place| self.at(*place).is_none())
     }
-
-    /// Where the needle stood last before a place, to begin from.
-    pub fn needle_before(&self, place: u8) -> Option<&Decimal> {
-        let before = self.readings.iter().rev().copied();
-        before
-            .filter(|reading| reading.place < place)
-            .find_map(|reading| reading.divisions.as_ref())
-    }
 }
 
 /// Where a reading was taken, from stud 1 in the numbering direction.

@@ -143,4 +143,8 @@ face_words! {
     Probability,
     /// Begin at stud 1 with the dial at zero.
     Zero,
+    /// The dial was set to zero at this place: keep 0.
+    ZeroedHere,
+    /// Where the needle stood last.
+    Last,
 }

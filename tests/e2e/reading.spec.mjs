@@ -152,21 +152,25 @@ async function bench(quick) {
   await quick.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
   await quick.key("Start reading").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 1 of 8/ })).toBeVisible();
-  await quick.key("Keep 0").tap();
+  await quick.key("Keep 0: zeroed here").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 2 of 8/ })).toBeVisible();
 }
 
 test("a lever dial with a short turn asks for its turns in a run, and one run has one dial", async ({ app }) => {
   const quick = await opened(app, (what) => what.reading, (entries) => { last(entries, "carried").dial = FINE; });
   await bench(quick);
-  await expect(quick.main).toContainText("Short turn: choose how far it went.");
-  await expect(quick.key(/^(Keep|Same:) /)).toHaveCount(0);
+  await expect(quick.key("Same: 0")).toBeVisible();
   await quick.key("Minus five, −5").tap();
+  await expect(quick.main).toContainText("Short turn: choose how far it went.");
   await expect(quick.key(/^(Keep|Same:) /)).toHaveCount(0);
   // 95 of 100 divisions of 0.002 mm: 0.010 mm back, or 0.190 mm on.
   await quick.key(/^7\.5\sthou$/).tap();
   await quick.key("Keep 95").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 3 of 8/ })).toBeVisible();
+  // The same number may be a turn further on: its turns are asked too, before it is kept.
+  await quick.key("Same: 95").tap();
+  await expect(quick.main).toContainText("Short turn: choose how far it went.");
+  await expect(quick.key(/^(Keep|Same:) /)).toHaveCount(0);
   const report = await quick.report();
   await expect(report).toContainText(/0\.190\smm/);
 });

@@ -5,7 +5,8 @@ import { serious } from "./support/audit.mjs";
 import { Profile } from "./support/kill.mjs";
 import { Quick } from "./pages/quick.mjs";
 
-/** Steps of the needle before each place is kept: high at 90°, three divisions either way. */
+/** Steps of the needle from where it stood last, before each place is kept; without one it is the
+ * same again, or the zero of the first place. High at 90°, three divisions either way. */
 const WOBBLE = ["", "++", "+", "-", "--", "--", "-", "+"];
 /** The same from another stud, lower: one division either way. */
 const LOWER = ["", "+", "", "", "-", "-", "", ""];
@@ -103,6 +104,28 @@ test("a rotor read in two positions shows its high spot and its best stud, and a
   } finally {
     await profile.remove();
   }
+});
+
+test("a place begins with no number, and the same again is one tap that names it", async ({ app }) => {
+  const bench = new Bench(app);
+  await bench.practice();
+  await bench.openBench();
+  await bench.setUp("Rotor on the hub", "1");
+  const number = bench.main.locator("output");
+  await expect(number).toHaveText("–");
+  await expect(bench.key(/^(Keep|Same:) /)).toHaveText(["Keep 0: zeroed here"]);
+  await bench.read(["++"]);
+
+  await expect(number).toHaveText("–");
+  await bench.says("Last 2");
+  await expect(bench.key(/^(Keep|Same:) /)).toHaveText(["Same: 2"]);
+  await bench.key("Same: 2").tap();
+
+  // The keys step from where the needle stood last; what they set is kept by its own key.
+  await expect(bench.main.getByRole("heading", { name: "Place 3 of 8, " })).toBeVisible();
+  await bench.key("Plus one, +1").tap();
+  await expect(number).toHaveText("3");
+  await expect(bench.key(/^(Keep|Same:) /)).toHaveText(["Keep 3"]);
 });
 
 test("a limit is typed with its source, a place is skipped, another is left out", async ({ app }) => {

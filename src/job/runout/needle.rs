@@ -26,6 +26,24 @@ impl Run<'_> {
         })
     }
 
+    /// Where the needle stood last: at this place if it was read already, else at the one before.
+    pub fn stood_last(&self, place: u8) -> Option<&Decimal> {
+        let up_to = self.readings.iter().rev().copied();
+        let mut up_to = up_to.filter(|reading| reading.place <= place);
+        up_to.find_map(|reading| reading.divisions.as_ref())
+    }
+
+    /// Whether it is the first place that is read, where the dial is set to zero.
+    pub fn is_first(&self, place: u8) -> bool {
+        self.first_read().is_none_or(|(first, _)| first == place)
+    }
+
+    /// What can be repeated at a place: where the needle stood last, once an earlier one was read.
+    pub fn same(&self, place: u8) -> Option<&Decimal> {
+        let is_begun = self.first_read().is_some_and(|(first, _)| first < place);
+        self.stood_last(place).filter(|_| is_begun)
+    }
+
     /// How far a needle stands from the first place's, while the number is one and it is known
     /// how often the needle went round.
     pub fn from_first(&self, text: &str, turns: Option<i32>) -> Option<Length> {

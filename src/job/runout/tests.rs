@@ -91,7 +91,6 @@ fn the_next_place_is_the_first_that_was_neither_read_nor_skipped() {
     let sheet = job(vec![some]);
     let runs = runs(&sheet, LEFT);
     assert_eq!(runs[0].next_place(), Some(4));
-    assert_eq!(runs[0].needle_before(4).unwrap().as_typed(), "2");
     assert_eq!(runs[0].at(2).unwrap().divisions, None);
     assert_eq!(runs[0].series().unwrap().spots().len(), 2);
     let refused = found(&sheet, &runs, &runs[0]).unwrap();
@@ -328,4 +327,32 @@ fn the_ways_of_a_needle_are_offered_the_shortest_first() {
     assert_eq!(runs[0].from_first("91", None), None);
     let plain = job(vec![on(Dial::HUNDREDTH_MM, &[("10", None)])]);
     assert_eq!(super::runs(&plain, LEFT)[0].ways(2, "91"), []);
+}
+
+#[test]
+fn the_first_place_repeats_nothing_and_a_later_one_what_was_read_last() {
+    let sheet = job(vec![run(1, setup(Surface::HubFace, 1), &["0", "2.5", "-"])]);
+    let run = &runs(&sheet, LEFT)[0];
+    let typed = |needle: Option<&Decimal>| needle.map(|needle| needle.as_typed().to_owned());
+    assert!(run.is_first(1) && !run.is_first(4));
+    assert_eq!(run.same(1), None);
+    assert_eq!(typed(run.same(4)).as_deref(), Some("2.5"));
+    assert_eq!(run.stood_last(4), run.same(4));
+    // Read once more, a place begins where it was read itself.
+    assert_eq!(typed(run.stood_last(1)).as_deref(), Some("0"));
+    assert_eq!(typed(run.same(2)).as_deref(), Some("2.5"));
+}
+
+#[test]
+fn nothing_is_repeated_before_something_was_read() {
+    let skipped = job(vec![run(1, setup(Surface::HubFace, 1), &["-"])]);
+    let begun = &runs(&skipped, LEFT)[0];
+    assert!(begun.is_first(2));
+    assert_eq!((begun.stood_last(2), begun.same(2)), (None, None));
+    // The skipped place is read after all: the zero of the dial is at place 2.
+    let later = job(vec![run(1, setup(Surface::HubFace, 1), &["-", "0"])]);
+    let run = &runs(&later, LEFT)[0];
+    assert!(!run.is_first(1) && run.is_first(2));
+    assert_eq!((run.stood_last(1), run.same(1)), (None, None));
+    assert_eq!(run.same(3).unwrap().as_typed(), "0");
 }

@@ -84,6 +84,8 @@ pub(in crate::text) fn face(word: FaceWord) -> &'static str {
         FaceWord::Readings => "Readings",
         FaceWord::Probability => "Probability that it is within the limit",
         FaceWord::Zero => "Dial to zero at stud 1.",
+        FaceWord::ZeroedHere => "Keep 0: zeroed here",
+        FaceWord::Last => "Last",
     }
 }
 

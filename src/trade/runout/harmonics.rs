@@ -86,7 +86,8 @@ pub enum Undetermined {
 /// Beyond this a slip of one division could look like a real wobble (our bound).
 const MOST_CONDITION: f64 = 30.0;
 /// Readings beyond the unknowns that the wobble needs to be told from scatter: with one alone the
-/// interval of a fit covers less than it says (simulated in `tests/runout_coverage.rs`).
+/// interval of a fit covers less than it says, and four places do not see half of a warp (both
+/// simulated in `tests/runout_coverage.rs`).
 const SPARE_FOR_WOBBLE: usize = 2;
 /// The same for a second wave, which is looked for beside the first (common practice, no source).
 const SPARE_FOR_WARP: usize = 3;

@@ -140,10 +140,13 @@ fn outlier(heights: &Heights, fits: &Fits, range: Length) -> Option<Outlier> {
     }
     let others = ((squares - by.powi(2) * seat).max(0.0) / spare).sqrt();
     let chance = 1.0 - CHANCE / count(fit.residuals.len());
-    let by_scatter = t_two_sided(chance, Some(spare)) * others;
-    // Others that agree are still only read to the division.
-    let allowed = by_scatter.max(t_two_sided(chance, None) * division) / seat.sqrt();
-    (by.abs() > allowed).then_some(Outlier {
+    let off = by.abs() * seat.sqrt();
+    // Others that agree are still only read to the division. A t is never below the normal factor,
+    // which is found at once.
+    if off <= t_two_sided(chance, None) * others.max(division) {
+        return None;
+    }
+    (off > t_two_sided(chance, Some(spare)) * others).then_some(Outlier {
         index,
         angle: heights.places().get(index)?.0,
         by: Length::millimetres(by),

@@ -150,8 +150,12 @@ fn squared(columns: Vec<Vec<f64>>) -> Vec<Column> {
 
 /// Turns two columns against each other so that they stand square; `false` if they did.
 fn turn(a: &mut Column, b: &mut Column) -> bool {
-    let (aa, bb) = (dot(&a.values, &a.values), dot(&b.values, &b.values));
-    let ab = dot(&a.values, &b.values);
+    let (mut aa, mut bb, mut ab) = (0.0, 0.0, 0.0);
+    for (a, b) in a.values.iter().zip(&b.values) {
+        aa += a * a;
+        bb += b * b;
+        ab += a * b;
+    }
     if ab.abs() <= SQUARE * (aa * bb).sqrt() {
         return false;
     }

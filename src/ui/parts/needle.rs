@@ -21,9 +21,9 @@ pub fn unit(dial: &Dial, fmt: Format) -> String {
     format!("× {}", one.line())
 }
 
-/// A key that moves the needle by so many half divisions.
+/// A key that moves the needle by so many half divisions from where it stands.
 pub fn needle_key(
-    text: RwSignal<String>,
+    from: impl Fn() -> String + 'static,
     dial: Dial,
     label: &'static str,
     name: &str,
@@ -32,7 +32,7 @@ pub fn needle_key(
 ) -> AnyView {
     // The name holds what is seen, so that it can also be spoken to the phone.
     let name = format!("{name}, {label}");
-    let press = move |_| put(stepped(&text.get_untracked(), halves, &dial));
+    let press = move |_| put(stepped(&from(), halves, &dial));
     view! {
         <button type="button" class="key round__step" aria-label=name on:click=press>
             {label}
@@ -42,8 +42,8 @@ pub fn needle_key(
 }
 
 /// The half division, put on and taken off.
-pub fn half(text: RwSignal<String>, put: impl Fn(String) + 'static) -> AnyView {
-    let press = move |_| put(halved(&text.get_untracked()));
+pub fn half(from: impl Fn() -> String + 'static, put: impl Fn(String) + 'static) -> AnyView {
+    let press = move |_| put(halved(&from()));
     view! {
         <button type="button" class="key round__step" on:click=press>
             "½"

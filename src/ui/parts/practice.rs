@@ -104,7 +104,7 @@ fn face(at: &At, rig: Rig, needle: Needle) -> AnyView {
         let stands = needle.get().unwrap_or(rig.rests_at);
         let face = dial::Dial {
             divisions: rig.dial.divisions_per_turn(),
-            value: stands.count(),
+            value: Some(stands.count()),
             last: None,
             swept: None,
         };

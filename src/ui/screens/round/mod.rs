@@ -103,7 +103,7 @@ fn face(reading: &Reading) -> AnyView {
         let push = reading.push.with(|push| push.as_deref().and_then(place));
         let face = dial::Dial {
             divisions: reading.dial.divisions_per_turn(),
-            value,
+            value: Some(value),
             last: reading.last.as_ref().and_then(|last| place(&last.pull)),
             swept: matches!(reading.play(), Some(Ok(_)))
                 .then_some((push.unwrap_or_default(), value)),
@@ -235,11 +235,11 @@ fn keys(reading: &Reading) -> AnyView {
     let (can, press, label) = (reading.clone(), reading.clone(), reading.clone());
     let (zero, read) = (reading.clone(), reading.clone());
     let typing = reading.typing;
-    let halving = reading.clone();
+    let (text, halving) = (reading.text, reading.clone());
     view! {
         <div class="round__steps" hidden=move || typing.get()>
             {step(reading, "−5", Say::PadMinusFive, -10)}
-            {half(reading.text, move |text| halving.put(text))}
+            {half(move || text.get_untracked(), move |text| halving.put(text))}
             {step(reading, "+5", Say::PadPlusFive, 10)}
             {step(reading, "−1", Say::PadMinus, -2)}
             {by_hand(reading)}
@@ -303,6 +303,7 @@ fn at_zero(reading: &Reading) -> AnyView {
 fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
     let name = reading.at.say(name);
     let here = reading.clone();
-    let put = move |text| here.put(text);
-    needle_key(reading.text, reading.dial, label, name, halves, put)
+    let (text, put) = (reading.text, move |text| here.put(text));
+    let from = move || text.get_untracked();
+    needle_key(from, reading.dial, label, name, halves, put)
 }

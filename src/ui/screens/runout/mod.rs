@@ -3,6 +3,7 @@
 
 mod limit;
 mod micrometer;
+mod needle;
 mod place;
 mod result;
 mod setup;
