@@ -71,7 +71,8 @@ fn run(words: &[&str]) -> Result<Count, String> {
     timed("browser and packages", || dev(&["browsers"]))?;
     timed("build", || dev(&["build", path_text(&first)?]))?;
     timed("second build", || second_build(&first, &second))?;
-    let report = results.join("report.json");
+    let (report, failed) = (results.join("report.json"), results.join("failed.txt"));
+    let _ = fs::remove_file(&failed);
     // An old report must not speak for a run that died.
     let _ = fs::remove_file(&report);
     let mut playwright = Command::new("npx");
@@ -95,7 +96,7 @@ fn run(words: &[&str]) -> Result<Count, String> {
             .map(|status| status.success())
             .map_err(|why| format!("npx: {why}"))
     })?;
-    let count = read_report(&report)?;
+    let count = read_report(&report, &failed)?;
     if ended_well != (count.failed == 0) {
         return Err("Playwright's exit and its report disagree".to_owned());
     }
@@ -132,7 +133,8 @@ fn drop_integrity(page: &Path, style: &Path) -> Result<(), String> {
     fs::write(page, format!("{before}{name}{quote}{rest}")).map_err(|why| why.to_string())
 }
 
-fn read_report(path: &Path) -> Result<Count, String> {
+/// Counts what the report says, and leaves the names of what failed in a file of their own.
+fn read_report(path: &Path, failed: &Path) -> Result<Count, String> {
     let text = fs::read_to_string(path).map_err(|_| "Playwright wrote no report".to_owned())?;
     let report: serde_json::Value = serde_json::from_str(&text).map_err(|why| why.to_string())?;
     let number = |name: &str| {
@@ -141,6 +143,9 @@ fn read_report(path: &Path) -> Result<Count, String> {
             .and_then(serde_json::Value::as_u64);
         found.ok_or(format!("the report has no count of {name}"))
     };
+    let mut names = Vec::new();
+    failures(&report, &mut names);
+    fs::write(failed, names.join("\n")).map_err(|why| why.to_string())?;
     // Faults outside any test, such as a spec that does not load, are counted as failures.
     let outside = report
         .pointer("/errors")
@@ -152,6 +157,19 @@ fn read_report(path: &Path) -> Result<Count, String> {
         skipped: number("skipped")?,
         filtered: 0,
     })
+}
+
+/// The names of the specs that failed, each with its file, anywhere in a suite.
+fn failures(suite: &serde_json::Value, names: &mut Vec<String>) {
+    let list = |name: &str| suite[name].as_array().cloned().unwrap_or_default();
+    for spec in list("specs") {
+        if spec["ok"] == false {
+            names.push(format!("{} {}", spec["file"], spec["title"]));
+        }
+    }
+    for inner in list("suites") {
+        failures(&inner, names);
+    }
 }
 
 fn close(count: &Count, begun: Instant) -> ExitCode {

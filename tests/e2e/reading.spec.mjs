@@ -74,6 +74,43 @@ test("a set whose method nobody recorded is not compared, and says so", async ({
   await expect(report).toContainText("Not compared with the limit: the method was not recorded at the dial");
 });
 
+test("a second set that cannot be compared takes nothing from the first", async ({ app }) => {
+  const quick = await opened(app, setUp, (entries) => {
+    // Nothing but the play speaks: the hub is smooth and quiet, and so is the road.
+    for (const { what } of entries) {
+      const { step, reply } = what.answered ?? { step: "" };
+      if (step === "spin_hand@front_left") reply.picked.pick = "smooth_quiet";
+      if (step === "sign_swerve") reply.picked.pick = "no_change";
+      if (step.startsWith("sign_") && reply.said) reply.said.answer = "no";
+      if (step === "heat_here") reply.number.value.number = "97";
+    }
+  });
+  const slightly = { "Push, pull, read": (it) => it.round("2.5") };
+  await quick.walk("Decide: Decision", slightly);
+  const reasons = quick.main.locator(".verdict__reasons");
+  const word = quick.main.locator(".verdict__word b");
+  await expect(word).toHaveText("REPLACE");
+  const first = await reasons.textContent();
+  await quick.goOn(() => quick.key("Take a second set").tap());
+  await quick.walk("Gauge: Dial setup", slightly);
+  await quick.key("Set up another way").tap();
+  await quick.key("Rock").tap();
+  await expect(quick.alert("Spec is for another method: not compared")).toBeVisible();
+  await quick.goOn(() => quick.key("Save this setup").tap());
+  await quick.walk("Decide: Decision", slightly);
+  await expect(word).toHaveText("REPLACE");
+  await expect(reasons).toHaveText(first);
+});
+
+test("one cycle proves nothing, and the decision says what is missing", async ({ app }) => {
+  const quick = await opened(app, setUp);
+  const rounds = [(it) => it.round("6.3"), (it) => it.notDone("No time"), (it) => it.notDone("No time")];
+  await quick.walk("Decide: Decision", { "Push, pull, read": (it) => rounds.shift()(it) });
+  await expect(quick.main.locator(".verdict__reasons")).toContainText("Play 6.3 thou is over the limit of 2.0 thou, but");
+  await expect(quick.main.locator(".verdict__reasons")).not.toContainText("exceeds");
+  await expect(quick.main).toContainText("Fewer than three cycles prove nothing");
+});
+
 test("the same again is the whole reading: 98.5 and then 2.0 is 3.5", async ({ app }) => {
   const quick = await opened(app, (what) => what.reading);
   const push = async () => {

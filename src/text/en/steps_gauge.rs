@@ -52,7 +52,7 @@ pub(super) const NUT_FOUND: StepText = tell(
 );
 pub(super) const GAUGE_CLEAN: StepText = tell(
     "Clean for the dial",
-    "Rotor flat with two wheel nuts. Wheel pilot and a spot on the knuckle: clean, dry, no burr.",
+    "Rotor clamped flat. Hub pilot and a spot on the knuckle clean, dry, no burrs.",
     "Clean and dry",
     "Dirt under the base can move the needle as much as a worn bearing does.",
 )
