@@ -64,7 +64,7 @@ pub(super) const SIGN: StepText = tell(
 );
 pub(super) const REPORT: StepText = tell(
     "Report and file",
-    "Print or share the report. Then export the job as a file.",
+    "Go through the report with the customer. Print or share it once the job has ended.",
     "Handed over",
     "The file holds every reading, so that another person can work it out again.",
 );
