@@ -99,6 +99,14 @@ impl Sheet {
             .any(|problem| matches!(problem, Problem::Unknown(_)))
     }
 
+    /// Whether entries are missing that others name, or their order is not known: then what is
+    /// loose, and what was answered, is known only in part.
+    pub fn is_incomplete(&self) -> bool {
+        self.problems
+            .iter()
+            .any(|problem| matches!(problem, Problem::Missing(_) | Problem::Circle(_)))
+    }
+
     /// Every statement of a fact that stands, in order; more than one if they disagree.
     pub fn stated(&self, key: &Key) -> impl Iterator<Item = &Entry> {
         let places = self.registers.get(key).map_or(&[][..], Vec::as_slice);

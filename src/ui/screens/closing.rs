@@ -248,6 +248,11 @@ fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     });
 }
 
+fn loose_count(at: &At) -> String {
+    let sheet = at.sheet();
+    text::loose_count(at.lang, sheet.loose().len(), sheet.is_incomplete())
+}
+
 /// The job has ended.
 fn over(at: &At, ending: Ending) -> AnyView {
     let (title, meaning) = text::ending(at.lang, ending);
@@ -263,7 +268,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         {stop}
         <h2 class="closing__ending">{title}</h2>
         <p>{meaning}</p>
-        <p class="closing__loose">{text::loose_count(at.lang, at.sheet().loose().len())}</p>
+        <p class="closing__loose">{loose_count(at)}</p>
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
