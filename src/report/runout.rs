@@ -153,6 +153,7 @@ fn says(told: &Told, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<
     rows.extend(limit_rows(told, found));
     let next = text::next_at_face(told.lang, found.next).to_owned();
     rows.push((face(told, FaceWord::Next), next));
+    rows.push((told.word(ReportWord::Rules), found.rules.to_string()));
     blocks.push(Block::Rows(rows));
     blocks.extend(positions(told, run, found));
     blocks

@@ -113,6 +113,7 @@ fn says(told: &Told, of: &Measurement, found: &RotorFound) -> Vec<Block> {
     }
     let next = text::next_of_rotor(lang, found.next).to_owned();
     rows.push((text::face(lang, FaceWord::Next).to_owned(), next));
+    rows.push((told.word(ReportWord::Rules), found.rules.to_string()));
     let answers = answers(lang, format, found);
     let mut blocks: Vec<Block> = answers.into_iter().map(Block::Sentence).collect();
     let variation = length(format, found.range());
