@@ -87,6 +87,7 @@ fn story() -> impl Strategy<Value = Story> {
             decision,
             yes,
             again,
+            still_plays: false,
         })
 }
 
