@@ -88,6 +88,7 @@ fn story() -> impl Strategy<Value = Story> {
             decision,
             yes,
             again,
+            still_plays: false,
         })
 }
 

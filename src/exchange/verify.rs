@@ -17,12 +17,16 @@ pub use finding::{Finding, Remark};
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{Came, ImportError, envelope, record, texts};
-use crate::job::entry::{Decided, Entry, EntryId, LogId, Proved, What};
+use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
 use crate::job::evidence::decided;
+use crate::job::found::{face_today, rotor_today};
 use crate::job::proof::proved;
 use crate::job::reason::RULES_VERSION;
+use crate::job::runout::runs;
+use crate::job::thickness::measurements;
 use crate::job::{Problem, Sheet, fold};
 use crate::text::Lang;
+use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 
 /// One log of a file, looked at again.
 #[derive(Clone, Debug, PartialEq)]
@@ -148,7 +152,7 @@ fn job(checked: &mut Checked, told: &[Told]) {
         }
     }
     let history = History::of(told);
-    let (mut again, mut proofs) = (Vec::new(), Vec::new());
+    let (mut again, mut proofs, mut found) = (Vec::new(), Vec::new(), Vec::new());
     for (entry, _) in told {
         match &entry.what {
             What::Decided(recorded) => {
@@ -156,6 +160,12 @@ fn job(checked: &mut Checked, told: &[Told]) {
             }
             What::Proved(recorded) => {
                 proofs.extend(proof(checked, &history, entry, recorded));
+            }
+            What::FaceFound(recorded) => {
+                found.extend(face(checked, &history, entry, recorded));
+            }
+            What::RotorFound(recorded) => {
+                found.extend(rotor(checked, &history, entry, recorded));
             }
             What::HandedOver(recorded) => {
                 handed_over(checked, &history, entry, &recorded.digest);
@@ -166,7 +176,7 @@ fn job(checked: &mut Checked, told: &[Told]) {
     let read = numbers::Read::of(&sheet);
     checked.sets = read.sets.len() + read.faces.len() + read.rotors.len();
     checked.decisions = again.len();
-    checked.numbers = numbers::job(&sheet, read, &again, &proofs);
+    checked.numbers = numbers::job(&sheet, read, &again, &proofs, found);
 }
 
 /// What an entry rested on: the entries that it had seen.
@@ -212,7 +222,7 @@ fn decision(
     recorded: &Decided,
 ) -> Option<Again> {
     let id = entry.id.clone();
-    let sheet = judged_on(checked, history, entry, recorded.rules)?;
+    let sheet = judged_on(checked, history, entry, (recorded.rules, RULES_VERSION))?;
     let computed = decided(&sheet, recorded.corner, recorded.nth);
     if computed != *recorded {
         checked.findings.push(Finding::Decision {
@@ -229,13 +239,18 @@ fn decision(
 }
 
 /// What was seen by an entry that today's rules judged; what others judged is not judged again.
-fn judged_on(checked: &mut Checked, history: &History, entry: &Entry, rules: u32) -> Option<Sheet> {
+fn judged_on(
+    checked: &mut Checked,
+    history: &History,
+    entry: &Entry,
+    (rules, today): (u32, u32),
+) -> Option<Sheet> {
     let id = entry.id.clone();
     let Some(before) = history.before(entry) else {
         checked.remarks.push(Remark::NotChecked(id));
         return None;
     };
-    if rules != RULES_VERSION {
+    if rules != today {
         checked
             .remarks
             .push(Remark::OtherRules { entry: id, rules });
@@ -251,7 +266,7 @@ fn proof(
     entry: &Entry,
     recorded: &Proved,
 ) -> Option<(EntryId, Proved)> {
-    let sheet = judged_on(checked, history, entry, recorded.rules)?;
+    let sheet = judged_on(checked, history, entry, (recorded.rules, RULES_VERSION))?;
     let computed = proved(&sheet, recorded.corner);
     if computed != *recorded {
         checked.findings.push(Finding::Proof {
@@ -261,6 +276,60 @@ fn proof(
         });
     }
     Some((entry.id.clone(), computed))
+}
+
+/// The numbers of a run as the entry that records what it said had seen them.
+fn face(
+    checked: &mut Checked,
+    history: &History,
+    entry: &Entry,
+    recorded: &FaceFound,
+) -> Option<Value> {
+    let sheet = judged_on(
+        checked,
+        history,
+        entry,
+        (recorded.rules, RUNOUT_RULES_VERSION),
+    )?;
+    let runs = runs(&sheet, recorded.corner);
+    let run = runs.iter().find(|run| run.nth == recorded.run);
+    let computed = run.and_then(|run| face_today(&sheet, recorded.corner, run).ok());
+    if computed.as_ref() != Some(recorded) {
+        checked.findings.push(Finding::Face {
+            entry: entry.id.clone(),
+            recorded: Box::new(recorded.clone()),
+            computed: computed.map(Box::new),
+        });
+    }
+    let numbers = run.map(|run| faces::one(&sheet, recorded.corner, &runs, run));
+    Some(json!({ "entry": entry.id.0, "found": numbers }))
+}
+
+/// The same of a rotor under a micrometer.
+fn rotor(
+    checked: &mut Checked,
+    history: &History,
+    entry: &Entry,
+    recorded: &RotorFound,
+) -> Option<Value> {
+    let sheet = judged_on(
+        checked,
+        history,
+        entry,
+        (recorded.rules, RUNOUT_RULES_VERSION),
+    )?;
+    let all = measurements(&sheet, recorded.corner);
+    let of = all.iter().find(|of| of.nth == recorded.run);
+    let computed = of.and_then(|of| rotor_today(&sheet, recorded.corner, of).ok());
+    if computed.as_ref() != Some(recorded) {
+        checked.findings.push(Finding::Rotor {
+            entry: entry.id.clone(),
+            recorded: Box::new(recorded.clone()),
+            computed: computed.map(Box::new),
+        });
+    }
+    let numbers = of.map(|of| rotors::of(&sheet, recorded.corner, of));
+    Some(json!({ "entry": entry.id.0, "found": numbers }))
 }
 
 fn handed_over(checked: &mut Checked, history: &History, entry: &Entry, recorded: &str) {

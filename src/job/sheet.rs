@@ -15,6 +15,7 @@ use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
 
 mod bench;
 mod ended;
+mod found;
 mod proved;
 
 /// What a person must know about the record itself.
