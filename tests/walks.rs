@@ -88,7 +88,6 @@ fn story() -> impl Strategy<Value = Story> {
             decision,
             yes,
             again,
-            still_plays: false,
         })
 }
 
