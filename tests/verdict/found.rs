@@ -171,7 +171,12 @@ fn each_value_of_a_recorded_run_is_told_from_its_entry() {
             *stud = 8;
             (wobble.estimate, wobble.u) = (mm(0.777), mm(0.0333));
         },
-        &["stud 9", "0.777\u{a0}mm", "0.0333\u{a0}mm", "both read from outside"],
+        &[
+            "stud 9",
+            "0.777\u{a0}mm",
+            "0.0333\u{a0}mm",
+            "both read from outside",
+        ],
     );
     face_says(
         |found| found.shape = Err(Undetermined::Rank { rank: 2, needed: 9 }),
