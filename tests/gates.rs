@@ -211,8 +211,8 @@ fn no_weight_is_let_down_until_the_nut_is_at_its_card() {
     stays_closed(&job, lower, HoldPoint::Nut, closed);
     let mut turned = job.clone();
     turned.tap(turn(&job.sheet(), turn_nut, Group::AxleNut));
-    // What is still open before it holds it; the nut does no more.
-    assert_eq!(point(&turned, lower), Some(HoldPoint::Order));
+    // The wheel is still off; the nut does no more.
+    assert_eq!(point(&turned, lower), Some(HoldPoint::Ready));
 }
 
 #[test]

@@ -18,7 +18,7 @@ mod record;
 mod technician;
 
 use hubslate::job::entry::{Reply, What};
-use hubslate::job::together::{Line, lines, no_to, not_asked, open_rows, told, turns};
+use hubslate::job::together::{Line, lines, no_to, open_rows, told, told_without, turns};
 use hubslate::job::{Sheet, done, next, status, together};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::wheel_end::{
@@ -242,11 +242,40 @@ fn a_sign_has_no_answer_until_it_is_tapped_or_said_no_to() {
         assert_eq!(no_to(spec), no);
         assert!(!turns(spec).contains(&no));
     }
-    assert_eq!(not_asked(&signs, Because::NoTime).len(), signs.len());
+    let unasked = told_without(&sheet, &signs, &lines(&signs), Because::NoTime, nothing);
+    assert_eq!(unasked.len(), signs.len());
     // Nothing is answered before a finger or the key says so.
     let empty = |line: &Line| line.answer.is_none();
     assert!(lines(&signs).iter().all(empty));
     assert_eq!(open_rows(&lines(&signs)), signs.len());
+}
+
+#[test]
+fn not_done_says_nothing_of_rows_that_nobody_touched() {
+    let rows_before = |first: StepKey| {
+        let sheet = walk_to(Story::REPLACED, first).sheet();
+        let mut specs = screen(&sheet);
+        specs.pop().unwrap();
+        (sheet, specs)
+    };
+    for step in [Step::LiftStand, Step::StripNut, Step::Compare, Step::Seat] {
+        let (sheet, specs) = rows_before(at(step));
+        let untouched = lines(&specs);
+        let because = Because::NoTime;
+        let whats = told_without(&sheet, &specs, &untouched, because, nothing);
+        assert_eq!(whats, [], "{step:?}");
+        // The first row is touched: it is told, and no other is called right by it.
+        let mut touched = untouched.clone();
+        touched[0].answer = Some(Answer::Yes);
+        let whats = told_without(&sheet, &specs, &touched, because, nothing);
+        assert!(!whats.is_empty());
+        for what in whats {
+            if let What::Answered(_, Reply::Checked(rows)) = what {
+                let yes = rows.iter().filter(|(_, answer)| *answer == Answer::Yes);
+                assert_eq!(yes.count(), 1, "{step:?}");
+            }
+        }
+    }
 }
 
 /// A whole job told screen by screen is the job told step by step.

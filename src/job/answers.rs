@@ -48,9 +48,11 @@ pub fn holding(sheet: &Sheet, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
     let found = given(spec, reply)
         .into_iter()
         .find_map(|given| hold(spec.key, given, plan).map(|scope| (given, scope)));
+    // A list that nobody looked at is not told as if one of its rows was wrong.
+    let unseen = matches!(reply, Reply::NotDone(_));
     found.map(|(given, scope)| Holding {
         question: spec.key,
-        given,
+        given: if unseen { Given::NotDone } else { given },
         scope,
     })
 }

@@ -82,6 +82,11 @@ fn was_opened(sheet: &Sheet, corner: Corner) -> bool {
     was_loosened(sheet, one(corner, Group::WheelNuts))
 }
 
+/// Whether no wheel of the job was taken loose.
+pub fn nothing_was_opened(sheet: &Sheet) -> bool {
+    !sheet.corners().iter().any(|c| was_opened(sheet, *c))
+}
+
 /// The new hub is in, and the result was looked at with nothing against it.
 fn is_proved(sheet: &Sheet, corner: Corner) -> bool {
     let looked_at = sheet.reply(StepKey::once(Step::ProveResult)) == Some(&Reply::Done);

@@ -11,8 +11,8 @@ use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Given, Group, Hold, HoldPoint, Item, Plan, REOPENED, SHOVE_CRACKED, SHOVE_WAITED, Scope,
-    SetName, Step, StepKey, StepSpec, When, is_guard, is_work,
+    Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, REOPENED, SHOVE_CRACKED, SHOVE_WAITED,
+    Scope, SetName, Step, StepKey, StepSpec, When, is_guard, is_work,
 };
 
 /// What holds a step, and the step that would answer it.
@@ -29,12 +29,25 @@ pub struct Held {
 /// What stands before `spec`, if anything: its hold points, a car that is not on its stand, an
 /// answer that holds it, or work before it that is still open.
 pub fn held(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+    held_after(sheet, steps, spec, &[])
+}
+
+/// The same where the steps `told` stand before it on one screen: what they close is closed by then,
+/// and their order is that of the screen.
+pub(super) fn held_after(
+    sheet: &Sheet,
+    steps: &[StepSpec],
+    spec: &StepSpec,
+    told: &[&StepSpec],
+) -> Option<Held> {
     spec.holds
         .iter()
         .find_map(|point| open(sheet, steps, spec.key, *point))
         .or_else(|| lowered(sheet, steps, spec))
+        .or_else(|| still_up(sheet, steps, spec))
+        .or_else(|| unready(sheet, steps, spec, told))
         .or_else(|| held_by_answer(sheet, steps, spec))
-        .or_else(|| out_of_order(sheet, steps, spec))
+        .or_else(|| out_of_order(sheet, steps, spec).filter(|_| told.is_empty()))
 }
 
 /// The first answer that holds any ending but "left unfinished".
@@ -86,6 +99,103 @@ fn lowered(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
         answer_at: Some(shove.key),
         given: None,
     })
+}
+
+/// Nothing is taken from under a car that stands on its jack stand, and it is not driven.
+fn still_up(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+    if !matches!(
+        spec.key.step,
+        Step::Drive | Step::Clear | Step::ProveLamps | Step::ProveRoad
+    ) {
+        return None;
+    }
+    let place = |other: &StepSpec| sheet.place(&Key::Step(other.key));
+    let up = |corner: &&Corner| {
+        let here = |step| {
+            let of = move |other: &&StepSpec| other.key.step == step;
+            steps
+                .iter()
+                .filter(of)
+                .filter(|of| of.key.corner == Some(**corner))
+        };
+        let stood = here(Step::Shove).filter(|shove| yes(sheet, shove.key));
+        let done = |other: &&StepSpec| sheet.reply(other.key) == Some(&Reply::Done);
+        let down = here(Step::Lower).filter(done).filter_map(place).max();
+        stood.filter_map(place).max() > down
+    };
+    let corner = sheet.corners().iter().find(up)?;
+    let lower = steps
+        .iter()
+        .rfind(|other| other.key.step == Step::Lower && other.key.corner == Some(*corner));
+    Some(Held {
+        point: HoldPoint::Down,
+        answer_at: lower.map(|lower| lower.key),
+        given: None,
+    })
+}
+
+/// What must be in its place and tight before a step: the part that fasteners hold, what carries
+/// the weight, and what a reading after the work is taken on.
+fn rests_on(spec: &StepSpec) -> &'static [Group] {
+    let after = |set: SetName| set.when == When::After;
+    match (&spec.form, spec.key.step) {
+        (Form::Turn(Group::WheelNuts), _) => &[Group::Wheel],
+        (Form::Turn(Group::HubBolts | Group::AxleNut), _) => &[Group::Hub],
+        (Form::Turn(Group::BracketBolts), _) => &[Group::Bracket],
+        (Form::Turn(Group::CaliperPins), _) => &[Group::Caliper],
+        (_, Step::Lower) => &[
+            Group::Hub,
+            Group::HubBolts,
+            Group::Bracket,
+            Group::BracketBolts,
+            Group::Rotor,
+            Group::Wheel,
+        ],
+        (Form::Round(set, _) | Form::DialSetup(set), _) if after(*set) => {
+            &[Group::Hub, Group::HubBolts, Group::AxleNut]
+        }
+        (_, Step::ProveSpin) => &[Group::Hub, Group::HubBolts, Group::AxleNut],
+        _ => &[],
+    }
+}
+
+/// Whether a step brings a group back to its place and spec.
+fn closes(spec: &StepSpec, group: Group) -> bool {
+    let back = |change: &Change| change.group == group && change.to == Hold::Done;
+    spec.form == Form::Turn(group) || spec.changes.iter().any(back)
+}
+
+/// What a step rests on is off or loose; a decision rests on every look before it, and an axle nut
+/// that can never be brought to spec is not loosened.
+fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec]) -> Option<Held> {
+    let corner = spec.key.corner?;
+    let held = |answer_at| {
+        Some(Held {
+            point: HoldPoint::Ready,
+            answer_at,
+            given: None,
+        })
+    };
+    let here = |other: &&StepSpec| other.key.corner == Some(corner);
+    let before = || steps.iter().take_while(|other| other.key != spec.key);
+    let groups = rests_on(spec);
+    let loose = sheet.loose();
+    let open = loose.iter().map(|(item, _)| item).find(|item| {
+        let rests = item.corner == corner && groups.contains(&item.group);
+        rests && !told.iter().any(|other| closes(other, item.group))
+    });
+    if let Some(item) = open {
+        let closing = |other: &&StepSpec| closes(other, item.group);
+        let step = before().filter(here).filter(closing).last();
+        return held(step.map(|step| step.key));
+    }
+    if matches!(spec.form, Form::Decide(_)) {
+        let look = before()
+            .filter(here)
+            .find(|other| !status(sheet, other).is_settled());
+        return look.and_then(|look| held(Some(look.key)));
+    }
+    None
 }
 
 /// Work does not begin while a question of safety before it is open, nor before the work that it
@@ -158,7 +268,9 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
                 held(None)
             }
         }
-        (HoldPoint::Answer | HoldPoint::Order, _) | (_, None) => None,
+        // These are judged of every step, not declared.
+        (HoldPoint::Down | HoldPoint::Ready | HoldPoint::Answer | HoldPoint::Order, _)
+        | (_, None) => None,
     }
 }
 

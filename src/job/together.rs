@@ -7,12 +7,12 @@
 
 use crate::job::act::done;
 use crate::job::entry::{Reply, What};
-use crate::job::gate::held;
+use crate::job::gate::{held, held_after};
 use crate::job::progress::{Status, status};
 use crate::job::sheet::Sheet;
 use crate::job::turn::Turning;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Because, Check, Form, HoldPoint, Pick, StepSpec};
+use crate::trade::wheel_end::{Because, Check, Form, Pick, StepSpec};
 
 /// One row of the steps that stand before the last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,7 +45,7 @@ pub fn together<'a>(
         .skip(1);
     for spec in after {
         let joins = told.last().is_some_and(|last| last.joins);
-        if !joins || !can_follow(sheet, steps, spec) {
+        if !joins || !can_follow(sheet, steps, spec, &told) {
             break;
         }
         told.push(spec);
@@ -53,9 +53,9 @@ pub fn together<'a>(
     told
 }
 
-fn can_follow(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> bool {
+fn can_follow(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec]) -> bool {
     // What comes before it is told on the same screen.
-    let held = held(sheet, steps, spec).filter(|held| held.point != HoldPoint::Order);
+    let held = held_after(sheet, steps, spec, told);
     let untouched = status(sheet, spec) == Status::Open && held.is_none();
     untouched
         && match spec.form {
@@ -121,12 +121,30 @@ const fn is_work(spec: &StepSpec) -> bool {
     !matches!(spec.form, Form::Ask | Form::Choice(_) | Form::DialSetup(_))
 }
 
-/// What "not done" writes of the questions among the rows.
-pub fn not_asked(steps: &[StepSpec], because: Because) -> Vec<What> {
-    let questions = steps.iter().filter(|spec| !is_work(spec));
-    questions
-        .map(|spec| What::Answered(spec.key, Reply::NotDone(because)))
-        .collect()
+/// What the rows write where the last step was not done: what was touched, and of questions that
+/// they were not asked. A row that nobody touched stays open and comes next, alone.
+pub fn told_without(
+    sheet: &Sheet,
+    steps: &[StepSpec],
+    lines: &[Line],
+    because: Because,
+    beside: impl Fn(&StepSpec) -> Vec<What>,
+) -> Vec<What> {
+    let of_step = |(step, spec): (usize, &StepSpec)| {
+        let rows: Vec<Line> = lines.iter().filter(|it| it.step == step).copied().collect();
+        let touched = rows.iter().any(|line| line.answer.is_some());
+        match &spec.form {
+            _ if !is_work(spec) => vec![What::Answered(spec.key, Reply::NotDone(because))],
+            _ if !touched => Vec::new(),
+            Form::Checks(_) => {
+                let answer = |line: &Line| line.answer.unwrap_or(Answer::NotDone);
+                let checked = rows.iter().filter_map(|it| Some((it.check?, answer(it))));
+                done(sheet, spec, Reply::Checked(checked.collect()))
+            }
+            _ => worked(sheet, spec, &rows, &beside),
+        }
+    };
+    steps.iter().enumerate().flat_map(of_step).collect()
 }
 
 /// What a tap turns a question of a list to, one after the other, before it is open again.
@@ -159,17 +177,30 @@ pub fn told(
     beside: impl Fn(&StepSpec) -> Vec<What>,
 ) -> Vec<What> {
     let of_step = |(step, spec): (usize, &StepSpec)| {
-        let mut rows = lines.iter().filter(|line| line.step == step);
+        let rows = lines.iter().filter(|line| line.step == step);
         if let Form::Checks(_) = spec.form {
             let checked = rows.filter_map(|line| Some((line.check?, line.kept())));
             return done(sheet, spec, Reply::Checked(checked.collect()));
         }
-        if is_work(spec) && rows.any(|line| line.kept() == Answer::Yes) {
-            let mut whats = beside(spec);
-            whats.extend(done(sheet, spec, Reply::Done));
-            return whats;
+        if !is_work(spec) {
+            return Vec::new();
         }
-        Vec::new()
+        worked(sheet, spec, &rows.copied().collect::<Vec<_>>(), &beside)
     };
     steps.iter().enumerate().flat_map(of_step).collect()
+}
+
+/// What a row of work writes: that it is done, unless it was turned to "not yet".
+fn worked(
+    sheet: &Sheet,
+    spec: &StepSpec,
+    rows: &[Line],
+    beside: &impl Fn(&StepSpec) -> Vec<What>,
+) -> Vec<What> {
+    if rows.iter().all(|line| line.kept() != Answer::Yes) {
+        return Vec::new();
+    }
+    let mut whats = beside(spec);
+    whats.extend(done(sheet, spec, Reply::Done));
+    whats
 }

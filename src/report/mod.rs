@@ -43,7 +43,7 @@ pub use duty::retorque_sentence;
 pub use gist::item_name;
 pub use money::money;
 pub use signature::signature_svg;
-pub use standing::{must_not_drive, retorque_to_do};
+pub use standing::{must_not_drive, not_proved, retorque_to_do};
 pub use time::{stamp, when};
 
 use chrono::NaiveDate;

@@ -5,7 +5,7 @@ use crate::job::judge::after;
 use crate::job::nuts::nuts_are_loose;
 use crate::job::slip::slip;
 use crate::job::{Key, Sheet, plan};
-use crate::text::{Customer, Now};
+use crate::text::{self, Customer, Lang, Now};
 use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
@@ -101,6 +101,21 @@ pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Customer<'static>> {
     missing.map(|(say, _)| say).collect()
 }
 
+/// What keeps page one from calling a car with a new hub safe to drive, but for the end itself.
+pub fn not_proved(lang: Lang, sheet: &Sheet) -> Vec<String> {
+    let plan = plan(sheet);
+    if !sheet
+        .corners()
+        .iter()
+        .any(|c| is_replaced(sheet, &plan, *c))
+    {
+        return Vec::new();
+    }
+    let open = missing(sheet, &plan).into_iter();
+    let open = open.filter(|say| !matches!(say, Customer::MissingEnd));
+    open.map(|say| text::customer(lang, say)).collect()
+}
+
 /// Whether the last question about the brake pedal was answered with yes.
 fn pedal_is_firm(sheet: &Sheet) -> bool {
     sheet.reply(StepKey::once(Step::ProvePedal)) == Some(&Reply::Said(Answer::Yes))
@@ -170,8 +185,13 @@ pub(super) fn is_replaced(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
 
 /// Whether the repair of a corner is finished and passed.
 pub(super) fn is_repaired(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+    // Before the end the proof alone speaks: the customer is shown what the end will say.
+    let ended = match sheet.ended() {
+        Some(ended) => ended.ending == Ending::Finished,
+        None => matches!(after(sheet, corner), After::Pass { .. }),
+    };
     is_replaced(sheet, plan, corner)
-        && ending(sheet) == Some(Ending::Finished)
+        && ended
         && !is_unfinished(sheet)
         && !fails(sheet, plan, corner)
 }

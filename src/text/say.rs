@@ -324,6 +324,8 @@ sayings! {
         LooseWord,
         /// Nothing is loose.
         NothingLoose,
+        /// What "not done" leaves of the rows above it.
+        RowsStayOpen,
         /// Entries of this job are missing on this phone.
         Incomplete,
         /// A newer version wrote a part of this job.
@@ -799,6 +801,12 @@ sayings! {
         // Proving and handing over.
         /// Not over the limit, smooth and quiet.
         ProofPassed,
+        /// Smooth and quiet, and not measured.
+        ProofUnmeasured,
+        /// The end of a repair of which not everything was proved.
+        FinishedNotProved,
+        /// Nothing was opened.
+        NothingOpened,
         /// Within the limit but not proven. It is printed, it does not block.
         ProofWithinNotProven,
         /// The new part does not pass. The vehicle stays at STOP.

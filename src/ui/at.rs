@@ -5,9 +5,10 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::job::entry::{Reply, What};
-use crate::job::together::{Line, lines, not_asked, told};
+use crate::job::together::{Line, lines, told, told_without};
 use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
+use crate::trade::answer::Answer;
 use crate::trade::damage::Damage;
 use crate::trade::play::Method;
 use crate::trade::vehicle::Corner;
@@ -220,9 +221,21 @@ impl At {
 
     /// Writes what the rows say and these entries, and goes on to the step that comes next.
     pub fn write_and_go_on(&self, whats: Vec<What>) {
-        let (app, on) = (self.app, self.way_on());
-        let whats = [self.told(), whats].concat();
+        let app = self.app;
+        // What rests on a row that is not done yet is not answered before it: that row comes alone.
+        let (on, whats) = match self.not_yet() {
+            Some(step) => (Route::Step(self.open.log.0.clone(), step), self.told()),
+            None => (self.way_on(), [self.told(), whats].concat()),
+        };
         app.append_then(whats, move || app.go_instead(&on));
+    }
+
+    /// The first row of work that was turned to "not yet".
+    fn not_yet(&self) -> Option<StepKey> {
+        let not_yet = |line: &&Line| line.check.is_none() && line.answer == Some(Answer::NotDone);
+        let lines = self.rows.lines.try_get_untracked()?;
+        let row = lines.iter().find(not_yet).filter(|_| !self.asks_signs())?;
+        Some(self.rows.steps.get(row.step)?.key)
     }
 
     /// Answers the step, with what it does to the loose list, and goes on.
@@ -232,9 +245,13 @@ impl At {
 
     /// Says that the step was not done, and why, and goes on.
     pub fn not_done(&self, because: Because) {
-        let reply = Reply::NotDone(because);
-        let mut whats = not_asked(&self.rows.steps, because);
-        whats.push(What::Answered(self.spec.key, reply));
-        self.write_and_go_on(whats);
+        let Some(lines) = self.rows.lines.try_get_untracked() else {
+            return;
+        };
+        let (sheet, steps) = (self.sheet(), &self.rows.steps);
+        let mut whats = told_without(sheet, steps, &lines, because, |spec| beside(self, spec));
+        whats.push(What::Answered(self.spec.key, Reply::NotDone(because)));
+        let (app, on) = (self.app, self.way_on());
+        app.append_then(whats, move || app.go_instead(&on));
     }
 }

@@ -166,6 +166,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::LooseTitle => "Loose list",
         Say::LooseWord => "loose",
         Say::NothingLoose => "Nothing is loose",
+        Say::RowsStayOpen => "Rows above that were not touched stay open and come next.",
         Say::Incomplete => {
             "Entries of this job are missing: more may be loose. Bring in its file again; until \
              then check every fastener."
@@ -467,6 +468,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::CalibrationOver => "The calibration of this wrench is overdue.",
         // Proving and handing over.
         Say::ProofPassed => "Not over the limit, smooth and quiet.",
+        Say::ProofUnmeasured => "Smooth and quiet by hand. The play was not measured.",
+        Say::FinishedNotProved => "Every fastener is at spec. Not everything was proved:",
+        Say::NothingOpened => "Nothing was opened.",
         Say::ProofWithinNotProven => {
             "Within the limit but not proven. It is printed, it does not block."
         }

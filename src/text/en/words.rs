@@ -122,6 +122,14 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
             "Something is still loose",
             "Bring every item to its card, or end the job as left unfinished.",
         ),
+        HoldPoint::Down => (
+            "Lower the car first",
+            "The car is on its jack stand. Lower it before anything is taken from under it or it is driven.",
+        ),
+        HoldPoint::Ready => (
+            "Something is not in place",
+            "What this step rests on is off, loose or not known. Finish that step first.",
+        ),
         HoldPoint::Answer => ("Put this right first", "An answer holds this step."),
         HoldPoint::Order => (
             "Something comes before this",
@@ -282,7 +290,7 @@ pub(in crate::text) fn ending(ending: Ending) -> (&'static str, &'static str) {
         ),
         Ending::Declined => (
             "Declined, put back",
-            "The owner said no. All is put back as it was found.",
+            "The customer declined. All is put back as it was found.",
         ),
         Ending::NotSafeHere => (
             "Not safe here",

@@ -24,7 +24,7 @@ pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
     if plan.nuts_loose {
         steps.push(once(Phase::Listen, Step::NutsToCard, Form::Ask));
     }
-    steps.push(once(Phase::Listen, Step::Drive, Form::Do));
+    steps.push(once(Phase::Listen, Step::Drive, Form::Do).held_by(HoldPoint::Loose));
     if plan.driven {
         let asked = Sign::ALL
             .iter()
@@ -100,12 +100,16 @@ pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = vec![
         once(Phase::Prove, Step::ProvePedal, Form::Ask),
         clear(plan),
-        once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS)).held_by(HoldPoint::Pedal),
+        once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS))
+            .held_by(HoldPoint::Pedal)
+            .held_by(HoldPoint::Loose),
     ];
     if !plan.signs.is_empty() {
         let gone = plan.signs.iter().map(|sign| sign_gone(*sign)).collect();
         steps.push(
-            once(Phase::Prove, Step::ProveRoad, Form::Checks(gone)).held_by(HoldPoint::Pedal),
+            once(Phase::Prove, Step::ProveRoad, Form::Checks(gone))
+                .held_by(HoldPoint::Pedal)
+                .held_by(HoldPoint::Loose),
         );
     }
     steps.push(once(Phase::Prove, Step::ProveResult, Form::Result));
@@ -116,5 +120,7 @@ pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
 pub(super) fn clear(plan: &Plan) -> StepSpec {
     let mut checks = vec![Check::ToolsCounted, Check::ChocksOut];
     checks.extend(&plan.wrong_looks);
-    once(Phase::Prove, Step::Clear, Form::Checks(checks)).held_by(HoldPoint::Pedal)
+    once(Phase::Prove, Step::Clear, Form::Checks(checks))
+        .held_by(HoldPoint::Pedal)
+        .held_by(HoldPoint::Loose)
 }

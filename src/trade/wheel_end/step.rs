@@ -337,6 +337,10 @@ words! {
         Pedal = "pedal",
         /// Nothing loose, or "left unfinished".
         Loose = "loose",
+        /// The vehicle on its wheels before anything under it is taken away or it is driven.
+        Down = "down",
+        /// What it rests on in its place and tight: the part that bolts hold, the bolts under weight.
+        Ready = "ready",
         /// An answer was given that holds this step; see `consequence`.
         Answer = "answer",
         /// What comes before it is still open.

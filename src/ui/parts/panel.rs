@@ -8,7 +8,6 @@ use crate::text::{self, FaceWord, Kept, Say};
 use crate::trade::wheel_end::Because;
 use crate::ui::at::At;
 use crate::ui::parts::camera;
-use crate::ui::parts::frame::also;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
@@ -71,7 +70,7 @@ fn not_done(at: &At, open: RwSignal<Panel>) -> AnyView {
         <section class="panel">
             <h2>{at.say(Say::WhyNotDone)}</h2>
             {of.map(|name| view! { <p>{name}</p> })}
-            {also(at)}
+            {of.map(|_| view! { <p class="step__also">{at.say(Say::RowsStayOpen)}</p> })}
             <div class="panel__keys">{reasons.collect_view()} {close(at, open)}</div>
         </section>
     }

@@ -5,12 +5,12 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::job::end_holding;
-use crate::job::ending::proposed;
+use crate::job::ending::{nothing_was_opened, proposed};
 use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
-use crate::report::item_name;
+use crate::report::{item_name, must_not_drive, not_proved};
 use crate::text::{self, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
@@ -22,6 +22,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
+use crate::ui::screens::decide::road_signs;
 use crate::ui::screens::{practice, wherever, whole};
 use crate::ui::state::{App, Open};
 
@@ -117,12 +118,54 @@ pub fn end(at: &At) -> AnyView {
 }
 
 fn fitting(at: &At, ending: Ending) -> AnyView {
-    let (title, meaning) = text::ending(at.lang, ending);
+    let (title, _) = text::ending(at.lang, ending);
     view! {
         <h2 class="closing__ending">{title}</h2>
-        <p>{meaning}</p>
+        {meaning(at, ending)}
     }
     .into_any()
+}
+
+/// What an ending means for the car: it says no more than page one does.
+fn meaning(at: &At, ending: Ending) -> AnyView {
+    let (sheet, lang) = (at.sheet(), at.lang);
+    let (_, plain) = text::ending(lang, ending);
+    let parked = ending != Ending::LeftUnfinished && must_not_drive(sheet);
+    let parked = parked.then(|| {
+        view! {
+            <p class="verdict__word">
+                {drawn(&mark(Decision::Stop).drawing(), "", "verdict__mark")}
+                <b>{text::decision(lang, Decision::Stop)}</b>
+            </p>
+            <p class="verdict__danger" role="alert">{at.say(Say::MustNotBeDriven)}</p>
+        }
+    });
+    let open = match ending {
+        Ending::Finished => open_points(at),
+        _ => Vec::new(),
+    };
+    let plain = match ending {
+        Ending::Finished if !open.is_empty() => at.say(Say::FinishedNotProved),
+        Ending::Declined if nothing_was_opened(sheet) => at.say(Say::NothingOpened),
+        _ => plain,
+    };
+    let open = open.into_iter().map(|line| view! { <li>{line}</li> });
+    view! {
+        {parked}
+        <p>{plain}</p>
+        <ul class="closing__open">{open.collect_view()}</ul>
+    }
+    .into_any()
+}
+
+/// What was not proved of a repair, and the signs of the road that it did not take away.
+fn open_points(at: &At) -> Vec<String> {
+    let (still, untried) = road_signs(at);
+    not_proved(at.lang, at.sheet())
+        .into_iter()
+        .chain(still)
+        .chain(untried)
+        .collect()
 }
 
 fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
@@ -255,7 +298,7 @@ fn loose_count(at: &At) -> String {
 
 /// The job has ended.
 fn over(at: &At, ending: Ending) -> AnyView {
-    let (title, meaning) = text::ending(at.lang, ending);
+    let (title, _) = text::ending(at.lang, ending);
     let stop = (ending == Ending::LeftUnfinished).then(|| {
         drawn(
             &mark(Decision::Stop).drawing(),
@@ -267,7 +310,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         <p class="closing__ready closing__over">{at.say(Say::EndedNow)}</p>
         {stop}
         <h2 class="closing__ending">{title}</h2>
-        <p>{meaning}</p>
+        {meaning(at, ending)}
         <p class="closing__loose">{loose_count(at)}</p>
     };
     let keys = view! {

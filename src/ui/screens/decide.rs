@@ -339,9 +339,14 @@ fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
             not_done: open,
         } => {
             let road = on_the_road(at);
+            let passed = if open.contains(&Test::Dial) {
+                Say::ProofUnmeasured
+            } else {
+                Say::ProofPassed
+            };
             let within = (!proven && open.is_empty()).then(|| at.say(Say::ProofWithinNotProven));
             view! {
-                <p class="verdict__next">{at.say(Say::ProofPassed)}</p>
+                <p class="verdict__next">{at.say(passed)}</p>
                 {road}
                 {within.map(|say| view! { <p>{say}</p> })}
                 {not_done(at, open)}
@@ -354,6 +359,16 @@ fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
 
 /// The signs of the road that the repair did not take away, and those that were not tried.
 fn on_the_road(at: &At) -> AnyView {
+    let (still, untried) = road_signs(at);
+    view! {
+        {still.map(|said| view! { <p class="verdict__danger" role="alert">{said}</p> })}
+        {untried.map(|said| view! { <p class="verdict__not-done">{said}</p> })}
+    }
+    .into_any()
+}
+
+/// The same as two sentences.
+pub fn road_signs(at: &At) -> (Option<String>, Option<String>) {
     let list = |signs: Vec<Sign>| {
         let names: Vec<&str> = signs
             .iter()
@@ -363,9 +378,5 @@ fn on_the_road(at: &At) -> AnyView {
     };
     let still = list(still_there(at.sheet())).map(|names| text::still_there(at.lang, &names));
     let untried = list(not_tried(at.sheet())).map(|names| text::not_tried(at.lang, &names));
-    view! {
-        {still.map(|said| view! { <p class="verdict__danger" role="alert">{said}</p> })}
-        {untried.map(|said| view! { <p class="verdict__not-done">{said}</p> })}
-    }
-    .into_any()
+    (still, untried)
 }
