@@ -19,6 +19,7 @@ use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Ending, Reply, Side, What};
 use hubslate::job::{Held, held, plan};
 use hubslate::trade::answer::Answer;
+use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{
     Because, Form, Group, Hold, HoldPoint, NutPosition, SHOVE_CRACKED, Step, StepKey, StepSpec,
@@ -272,6 +273,116 @@ fn a_job_does_not_end_while_anything_is_loose() {
     assert_eq!(point(&short, end), Some(HoldPoint::Loose));
     short.tap(whats[whats.len() - 1..].to_vec());
     assert_eq!(before(&short, end), None);
+}
+
+/// The steps on which the car moves, or what carries it is taken away.
+const MOVES: [Step; 4] = [Step::Drive, Step::Clear, Step::ProveLamps, Step::ProveRoad];
+
+#[test]
+fn with_anything_loose_the_car_is_not_lowered_cleared_or_driven() {
+    for (turned, lowers) in [
+        (Step::TurnHubBolts, true),
+        (Step::TurnBracketBolts, true),
+        (Step::TurnCaliperPins, false),
+        (Step::TurnWheelNuts, false),
+    ] {
+        let mut job = walk_to(Story::REPLACED, at(turned));
+        job.tap(vec![What::Answered(
+            at(turned),
+            Reply::NotDone(Because::NoTime),
+        )]);
+        for moves in MOVES {
+            let there = steps(&job.sheet()).iter().any(|s| s.key.step == moves);
+            let held = there.then(|| before(&job, StepKey::once(moves)).is_some());
+            assert_ne!(held, Some(false), "{turned:?} lets {moves:?}");
+        }
+        if lowers {
+            let lower = before(&job, at(Step::Lower)).unwrap();
+            assert!(matches!(lower.point, HoldPoint::Ready | HoldPoint::Nut));
+        }
+    }
+}
+
+#[test]
+fn a_fastener_is_not_turned_while_what_it_holds_is_off() {
+    let wheel = |to| moved(Step::WheelOn, vec![item(Group::Wheel, 1)], to);
+    let mut job = walk_to(Story::REPLACED, at(Step::TurnWheelNuts));
+    assert_eq!(before(&job, at(Step::TurnWheelNuts)), None);
+    job.tap(vec![wheel(Hold::Off)]);
+    let expected = Held {
+        point: HoldPoint::Ready,
+        answer_at: Some(at(Step::WheelOn)),
+        given: None,
+    };
+    assert_eq!(before(&job, at(Step::TurnWheelNuts)), Some(expected));
+    job.tap(vec![wheel(Hold::Done)]);
+    assert_eq!(before(&job, at(Step::TurnWheelNuts)), None);
+}
+
+#[test]
+fn nothing_is_taken_from_under_a_car_that_was_not_lowered() {
+    let mut job = walk_to(PUT_BACK, StepKey::once(Step::Clear));
+    let clear = StepKey::once(Step::Clear);
+    assert_eq!(before(&job, clear), None);
+    let lower = at(Step::Lower);
+    job.tap(vec![What::Answered(lower, Reply::NotDone(Because::NoTime))]);
+    let expected = Held {
+        point: HoldPoint::Down,
+        answer_at: Some(lower),
+        given: None,
+    };
+    assert_eq!(before(&job, clear), Some(expected));
+    job.tap(vec![What::Answered(lower, Reply::Done)]);
+    assert_eq!(before(&job, clear), None);
+}
+
+#[test]
+fn the_new_part_is_measured_only_with_nut_and_bolts_at_spec() {
+    let setup = at(Step::RigTip).nth(2);
+    let mut job = walk_to(Story::REPLACED, setup);
+    assert_eq!(before(&job, setup), None);
+    let nut = |to| moved(Step::TurnAxleNut, vec![item(Group::AxleNut, 1)], to);
+    job.tap(vec![nut(Hold::ByHand)]);
+    for step in [setup, at(Step::Round).nth(21), at(Step::ProveSpin)] {
+        let held = before(&job, step).unwrap();
+        assert_eq!(
+            (held.point, held.answer_at),
+            (HoldPoint::Ready, Some(at(Step::TurnAxleNut)))
+        );
+    }
+    job.tap(vec![nut(Hold::Done)]);
+    assert_eq!(before(&job, setup), None);
+}
+
+#[test]
+fn a_decision_waits_for_every_look_at_its_corner() {
+    let decide = at(Step::Decide);
+    let early = walk_to(Story::REPLACED, at(Step::RockTwelveSix));
+    let held = before(&early, decide).unwrap();
+    assert_eq!(
+        (held.point, held.answer_at),
+        (HoldPoint::Ready, Some(at(Step::RockTwelveSix)))
+    );
+    let there = walk_to(Story::REPLACED, decide);
+    assert_eq!(before(&there, decide), None);
+}
+
+#[test]
+fn an_axle_nut_without_a_torque_is_not_loosened() {
+    let strip = at(Step::StripNut);
+    let mut job = walk_to(Story::REPLACED, strip);
+    assert_eq!(before(&job, strip), None);
+    let card = job
+        .entries
+        .iter()
+        .find(|entry| matches!(&entry.what, What::Card(card) if card.item == CardItem::AxleNut));
+    let id = card.unwrap().id.clone();
+    job.tap(vec![What::Strike(vec![id])]);
+    let held = before(&job, strip).unwrap();
+    assert_eq!(
+        (held.point, held.answer_at),
+        (HoldPoint::Ready, Some(StepKey::once(Step::CardAxleNut)))
+    );
 }
 
 #[test]

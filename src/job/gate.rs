@@ -8,7 +8,9 @@ use crate::job::entry::Reply;
 use crate::job::key::Key;
 use crate::job::progress::{is_tight, plan, status};
 use crate::job::sheet::Sheet;
+use crate::job::turn::card_step;
 use crate::trade::answer::Answer;
+use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, REOPENED, SHOVE_CRACKED, SHOVE_WAITED,
@@ -159,6 +161,12 @@ fn rests_on(spec: &StepSpec) -> &'static [Group] {
     }
 }
 
+/// Whether a torque for the axle nut is known.
+fn has_torque(sheet: &Sheet) -> bool {
+    let card = sheet.card(CardItem::AxleNut);
+    card.is_some_and(|card| matches!(card.body, CardBody::Torque(_)))
+}
+
 /// Whether a step brings a group back to its place and spec.
 fn closes(spec: &StepSpec, group: Group) -> bool {
     let back = |change: &Change| change.group == group && change.to == Hold::Done;
@@ -188,6 +196,9 @@ fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec
         let closing = |other: &&StepSpec| closes(other, item.group);
         let step = before().filter(here).filter(closing).last();
         return held(step.map(|step| step.key));
+    }
+    if spec.key.step == Step::StripNut && !has_torque(sheet) {
+        return held(card_step(steps, spec, Group::AxleNut));
     }
     if matches!(spec.form, Form::Decide(_)) {
         let look = before()
