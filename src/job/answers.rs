@@ -45,9 +45,12 @@ pub fn holding(sheet: &Sheet, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
     if !is_replied(&spec.form) && status(sheet, spec) == Status::Done {
         return None;
     }
-    let found = given(spec, reply)
-        .into_iter()
-        .find_map(|given| hold(spec.key, given, plan).map(|scope| (given, scope)));
+    let given = given(spec, reply);
+    let held = |given: &Given| hold(spec.key, *given, plan).map(|scope| (*given, scope));
+    // What is wrong is told before what was not looked at.
+    let unseen = |given: &Given| matches!(given, Given::Row(_, Answer::NotDone));
+    let wrong = given.iter().filter(|given| !unseen(given)).find_map(held);
+    let found = wrong.or_else(|| given.iter().find_map(held));
     // A list that nobody looked at is not told as if one of its rows was wrong.
     let unseen = matches!(reply, Reply::NotDone(_));
     found.map(|(given, scope)| Holding {

@@ -1,12 +1,14 @@
 //! What to do now, in one sentence, where an answer holds something.
 
 use super::checks::check_no;
+use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Given, Pick, Step};
 
 /// Every sentence says what is put right before the question is answered again.
 pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
     match (given, step) {
-        (Given::Row(check, _), _) => check_no(check),
+        // What was not looked at is not told as if it was wrong.
+        (Given::Row(check, answer), _) if answer != Answer::NotDone => check_no(check),
         (Given::Picked(Pick::FlexMore), _) => {
             "Set the base again, stiffer or closer, then push the knuckle again."
         }

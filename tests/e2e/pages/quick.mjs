@@ -218,8 +218,12 @@ export class Quick {
 
   /** Where a picture is asked for too there is no time for it. */
   async pictured(alone) {
-    if (await this.key(alone).count()) await this.key(alone).tap();
-    else await this.notDone("No time");
+    if (!(await this.key(alone).count())) {
+      await this.notDone("No time");
+      await expect(this.key(alone)).toBeVisible();
+      await this.unfold();
+    }
+    await this.key(alone).tap();
   }
 
   /** The date of the re-torque, with the signature where both are on the glass. */
