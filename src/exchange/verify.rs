@@ -16,12 +16,12 @@ pub use finding::{Finding, Remark};
 
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
-use crate::exchange::import::{Came, ImportError, envelope, record, texts};
+use crate::exchange::import::{Came, ImportError, MAX_JOINS, envelope, record, texts};
 use crate::job::entry::{Decided, Entry, EntryId, LogId, Proved, What};
 use crate::job::evidence::decided;
 use crate::job::proof::proved;
 use crate::job::reason::RULES_VERSION;
-use crate::job::{Problem, Sheet, fold};
+use crate::job::{Problem, Sheet, fold, is_tangled};
 use crate::text::Lang;
 
 /// One log of a file, looked at again.
@@ -54,7 +54,7 @@ pub struct Checked {
 /// # Errors
 /// [`ImportError`] for a text that is no file of this program, or no whole one.
 pub fn verify(text: &str) -> Result<Vec<Checked>, ImportError> {
-    Ok(envelope(text)?.logs.iter().map(log).collect())
+    envelope(text)?.logs.iter().map(log).collect()
 }
 
 impl Checked {
@@ -75,7 +75,7 @@ impl Checked {
     }
 }
 
-fn log(stored: &StoredLog) -> Checked {
+fn log(stored: &StoredLog) -> Result<Checked, ImportError> {
     let mut checked = Checked {
         kind: LogKind::from_code(&stored.kind),
         id: LogId(stored.id.clone()),
@@ -89,13 +89,16 @@ fn log(stored: &StoredLog) -> Checked {
         numbers: Value::Null,
     };
     let texts = digests(&mut checked, stored);
-    let entries = entries(&mut checked, &texts);
+    let told = entries(&mut checked, &texts);
     match checked.kind {
-        Some(LogKind::Job) => job(&mut checked, &entries),
+        Some(LogKind::Job) if is_tangled(told.iter().map(|(entry, _)| entry), MAX_JOINS) => {
+            return Err(ImportError::Tangled { log: checked.id });
+        }
+        Some(LogKind::Job) => job(&mut checked, &told),
         Some(_) => {}
         None => checked.findings.push(Finding::Kind(stored.kind.clone())),
     }
-    checked
+    Ok(checked)
 }
 
 fn digests(checked: &mut Checked, stored: &StoredLog) -> Vec<String> {

@@ -439,6 +439,8 @@ sayings! {
         ImportCutOff,
         /// The file was changed after it was made: its digest differs. Nothing was changed.
         ImportEdited,
+        /// The entries of this file join too often: the limit is 10,000,000. Nothing was changed.
+        ImportTangled,
         /// The file could not be kept: no room. Nothing was changed.
         ImportNotKept,
         /// Everything in this file was here already.

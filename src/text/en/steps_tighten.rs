@@ -136,7 +136,9 @@ pub(super) const LOWER: StepText = tell(
     "On its wheels",
     "No weight goes on a bearing whose nut is not at its torque.",
 )
-.caution("Only with the axle nut at its card, or never loosened. Chocks stay until the pedal is firm.");
+.caution(
+    "Only with the axle nut at its card, or never loosened. Chocks stay until the pedal is firm.",
+);
 pub(super) const LOWER_FIRST_STAGE: StepText = LOWER.caution(
     "An axle nut that was loosened has only its first stage: chocks and brake on, the car must not be rolled.",
 );

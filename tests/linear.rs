@@ -1,0 +1,174 @@
+//! Ten times the input takes about ten times as long, whoever made the file: nothing that comes in
+//! from outside holds a phone up for the square of its length.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+#[path = "support/every.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod every;
+#[path = "support/parts.rs"]
+#[allow(dead_code, reason = "each test file uses a part of it")]
+mod parts;
+
+use std::hint::black_box;
+use std::sync::{Mutex, PoisonError};
+use std::time::{Duration, Instant};
+
+use hubslate::exchange::import::MAX_JOINS;
+use hubslate::exchange::verify::verify;
+use hubslate::exchange::wire::encode;
+use hubslate::exchange::{ImportError, LogKind, export, read};
+use hubslate::job::entry::{Entry, LogId, PersonField, What};
+use hubslate::job::{Sheet, fold, is_tangled};
+
+const LOG: &str = "019c6c21-0e76-762b-b33a-5df32f2a8d00";
+
+/// One test at a time, so that none is held up by another.
+static ALONE: Mutex<()> = Mutex::new(());
+
+/// Holds `work` on an input of `n` against that on ten times as much: linear gives a ratio of about
+/// 10, more for the caches, and the square 100. Of three runs the least counts; where other work
+/// kept the machine busy there are three more.
+#[track_caller]
+fn grows<T, R>(n: usize, input: impl Fn(usize) -> T, work: impl Fn(T) -> R) {
+    let alone = ALONE.lock().unwrap_or_else(PoisonError::into_inner);
+    let time = |n| {
+        let input = input(n);
+        let begin = Instant::now();
+        let done = work(black_box(input));
+        let taken = begin.elapsed();
+        drop(black_box(done));
+        taken
+    };
+    let (mut one, mut ten) = (Duration::MAX, Duration::MAX);
+    for round in 0..6 {
+        one = one.min(time(n));
+        ten = ten.min(time(10 * n));
+        if round >= 2 && ten < 25 * one {
+            break;
+        }
+    }
+    drop(alone);
+    println!("{n}: {one:?}, {}: {ten:?}", 10 * n);
+    assert!(one > Duration::from_micros(500), "{one:?} is noise");
+    assert!(ten < 25 * one, "{one:?} became {ten:?}");
+}
+
+fn id(n: usize) -> String {
+    format!("019c6c21-0e76-762b-b33a-{n:012x}")
+}
+
+/// An entry that had seen those at these places.
+fn made(n: usize, after: &[usize], what: What) -> Entry {
+    let after: Vec<String> = after.iter().copied().map(id).collect();
+    let after: Vec<&str> = after.iter().map(String::as_str).collect();
+    let mut made = every::entry(LOG, &id(n), &after, what);
+    made.n = u64::try_from(n).unwrap();
+    made
+}
+
+fn note(n: usize) -> What {
+    What::Note(None, format!("note {n}"))
+}
+
+fn named(n: usize) -> What {
+    What::Person(PersonField::Name, format!("name {n}"))
+}
+
+fn fold_all(entries: Vec<Entry>) -> Sheet {
+    fold(entries)
+}
+
+/// Two entries that saw each other, and a long line behind them.
+#[test]
+fn a_circle_with_a_long_tail() {
+    let tail = |n| {
+        let after = |at: usize| if at == 0 { vec![1] } else { vec![at - 1] };
+        (0..n).map(|at| made(at, &after(at), note(at))).collect()
+    };
+    grows(2_000, tail, fold_all);
+}
+
+#[test]
+fn a_line_of_one_phone() {
+    let line = |n| {
+        let after = |at: usize| at.checked_sub(1).into_iter().collect::<Vec<_>>();
+        (0..n).map(|at| made(at, &after(at), named(at))).collect()
+    };
+    grows(2_000, line, fold_all);
+}
+
+/// Three phones: each entry saw the one before it of its own phone and of the next.
+#[test]
+fn three_phones_that_meet_all_the_time() {
+    let meeting = |n| {
+        let one = |at: usize| {
+            let after: Vec<usize> = [3, 2].iter().filter_map(|b| at.checked_sub(*b)).collect();
+            let mut made = made(at, &after, named(at));
+            made.device = format!("van-{}", at % 3);
+            made
+        };
+        (0..n).map(one).collect()
+    };
+    grows(1_000, meeting, fold_all);
+}
+
+/// As many phones as entries, all of which name the customer and know of nobody.
+#[test]
+fn phones_that_never_met() {
+    let apart = |n| (0..n).map(|at| made(at, &[], named(at))).collect();
+    grows(1_000, apart, fold_all);
+}
+
+/// A third are phones apart, a third a line that saw them all, a third phones that it never saw:
+/// each entry of the line states what the last third states.
+#[test]
+fn a_line_beside_phones_that_never_met() {
+    let beside = |n| {
+        let third = n / 3;
+        let mut all: Vec<Entry> = (0..2 * third).map(|at| made(at, &[], named(at))).collect();
+        let seen: Vec<usize> = (0..third).collect();
+        all.push(made(2 * third, &seen, named(0)));
+        all.extend((2 * third + 1..n).map(|at| made(at, &[at - 1], named(at))));
+        all
+    };
+    grows(3_000, beside, fold_all);
+}
+
+/// One id with a text of its own each time.
+#[test]
+fn one_entry_in_very_many_forms() {
+    let forms = |n| (0..n).map(|at| made(0, &[], note(at))).collect();
+    grows(1_000, forms, fold_all);
+}
+
+/// Phones that never met, one entry that saw them all, and entries beside one another that saw it:
+/// all but the first of them join every line anew.
+fn comb(phones: usize, teeth: usize) -> Vec<Entry> {
+    let mut all: Vec<Entry> = (0..phones).map(|at| made(at, &[], note(at))).collect();
+    let seen: Vec<usize> = (0..phones).collect();
+    all.push(made(phones, &seen, note(phones)));
+    let teeth = phones + 1..=phones + teeth;
+    all.extend(teeth.map(|at| made(at, &[phones], note(at))));
+    all
+}
+
+/// What takes the square of the length of a file is refused before it is folded.
+#[test]
+fn a_tangled_file_is_refused_at_the_limit() {
+    let phones = 3_200;
+    let teeth = 1 + (MAX_JOINS - phones) / (phones + 1);
+    let all = comb(phones, teeth + 1);
+    let (last, allowed) = all.split_last().unwrap();
+    assert!(!is_tangled(allowed, MAX_JOINS), "{}", last.id.0);
+    let texts = all.iter().map(|entry| encode(entry).unwrap()).collect();
+    let log = LogId(LOG.to_owned());
+    let text = export(&[(LogKind::Job, log.clone(), texts)]).unwrap();
+    let tangled = ImportError::Tangled { log };
+    assert_eq!(read(&text).unwrap_err(), tangled);
+    assert_eq!(verify(&text).unwrap_err(), tangled);
+}
