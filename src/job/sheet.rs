@@ -74,12 +74,16 @@ impl Sheet {
             .map(|(e, _)| e)
     }
 
+    /// Every entry with whether it was struck, in order.
+    pub fn with_struck(&self) -> impl Iterator<Item = (&Entry, bool)> {
+        let all = self.entries.iter().zip(&self.effective);
+        all.map(|(entry, counts)| (entry, !counts))
+    }
+
     /// Whether an entry was struck.
     pub fn is_struck(&self, id: &EntryId) -> bool {
-        self.entries
-            .iter()
-            .zip(&self.effective)
-            .any(|(e, counts)| e.id == *id && !counts)
+        self.with_struck()
+            .any(|(entry, struck)| entry.id == *id && struck)
     }
 
     /// The entries that none has seen yet; the next entry goes after them.

@@ -266,13 +266,12 @@ fn problems(told: &Told) -> Vec<String> {
 /// Struck entries, and those whose body was erased; strikes themselves are no news.
 fn taken_back(told: &Told) -> Vec<String> {
     told.sheet
-        .entries()
-        .iter()
-        .filter(|entry| match entry.what {
+        .with_struck()
+        .filter(|(entry, struck)| match entry.what {
             What::Strike(_) => false,
-            _ => entry.what.is_gone() || told.sheet.is_struck(&entry.id),
+            _ => entry.what.is_gone() || *struck,
         })
-        .map(|entry| timed(told, entry, &gist::entry(told, &entry.what)))
+        .map(|(entry, _)| timed(told, entry, &gist::entry(told, &entry.what)))
         .collect()
 }
 
