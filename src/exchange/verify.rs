@@ -150,18 +150,18 @@ fn job(checked: &mut Checked, told: &[Told]) {
             problem => checked.findings.push(Finding::Record(problem.clone())),
         }
     }
-    let history = History::of(told);
+    let mut history = History::of(told);
     let (mut again, mut proofs) = (Vec::new(), Vec::new());
     for (entry, _) in told {
         match &entry.what {
             What::Decided(recorded) => {
-                again.extend(decision(checked, &history, entry, recorded));
+                again.extend(decision(checked, &mut history, entry, recorded));
             }
             What::Proved(recorded) => {
-                proofs.extend(proof(checked, &history, entry, recorded));
+                proofs.extend(proof(checked, &mut history, entry, recorded));
             }
             What::HandedOver(recorded) => {
-                handed_over(checked, &history, entry, &recorded.digest);
+                handed_over(checked, &mut history, entry, &recorded.digest);
             }
             _ => {}
         }
@@ -172,9 +172,15 @@ fn job(checked: &mut Checked, told: &[Told]) {
     checked.numbers = numbers::job(&sheet, read, &again, &proofs);
 }
 
+/// Over how many entries decisions, proofs and reports are looked at again in one log, counting
+/// for each of them all that it had seen. A long job has a few ten thousand.
+pub const MAX_AGAIN: usize = 1_000_000;
+
 /// What an entry rested on: the entries that it had seen.
 struct History<'a> {
     by_id: BTreeMap<&'a EntryId, &'a Told>,
+    /// How many entries may still be looked at.
+    left: usize,
 }
 
 impl<'a> History<'a> {
@@ -182,20 +188,33 @@ impl<'a> History<'a> {
         let by_id = told.iter().map(|one| (&one.0.id, one));
         Self {
             by_id: by_id.collect(),
+            left: MAX_AGAIN,
         }
     }
 
-    /// Everything that an entry had seen; `None` if some of it is not here.
-    fn before(&self, entry: &Entry) -> Option<Vec<&'a Told>> {
+    /// Everything that an entry had seen; nothing, and that is said, if some of it is not here or
+    /// the limit is reached.
+    fn before(&mut self, checked: &mut Checked, entry: &'a Entry) -> Option<Vec<&'a Told>> {
         let mut seen = BTreeSet::new();
         let mut told = Vec::new();
         let mut open: Vec<&EntryId> = entry.after.iter().collect();
         while let Some(id) = open.pop() {
-            if seen.insert(id.clone()) {
-                let one = self.by_id.get(id)?;
-                open.extend(&one.0.after);
-                told.push(*one);
+            if !seen.insert(id) {
+                continue;
             }
+            let Some(one) = self.by_id.get(id) else {
+                checked.remarks.push(Remark::NotChecked(entry.id.clone()));
+                return None;
+            };
+            let Some(left) = self.left.checked_sub(1) else {
+                if checked.findings.last() != Some(&Finding::TooMuch) {
+                    checked.findings.push(Finding::TooMuch);
+                }
+                return None;
+            };
+            self.left = left;
+            open.extend(&one.0.after);
+            told.push(*one);
         }
         Some(told)
     }
@@ -204,14 +223,15 @@ impl<'a> History<'a> {
 /// A decision with what the rules say of the entries that it had seen.
 struct Again {
     entry: EntryId,
-    sheet: Sheet,
     computed: Decided,
+    /// The sets of readings that it had seen.
+    sets: Vec<Value>,
 }
 
-fn decision(
+fn decision<'a>(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History<'a>,
+    entry: &'a Entry,
     recorded: &Decided,
 ) -> Option<Again> {
     let id = entry.id.clone();
@@ -226,18 +246,20 @@ fn decision(
     }
     Some(Again {
         entry: id,
-        sheet,
         computed,
+        sets: numbers::sets(&sheet),
     })
 }
 
 /// What was seen by an entry that today's rules judged; what others judged is not judged again.
-fn judged_on(checked: &mut Checked, history: &History, entry: &Entry, rules: u32) -> Option<Sheet> {
+fn judged_on<'a>(
+    checked: &mut Checked,
+    history: &mut History<'a>,
+    entry: &'a Entry,
+    rules: u32,
+) -> Option<Sheet> {
     let id = entry.id.clone();
-    let Some(before) = history.before(entry) else {
-        checked.remarks.push(Remark::NotChecked(id));
-        return None;
-    };
+    let before = history.before(checked, entry)?;
     if rules != RULES_VERSION {
         checked
             .remarks
@@ -248,10 +270,10 @@ fn judged_on(checked: &mut Checked, history: &History, entry: &Entry, rules: u32
 }
 
 /// The proof that the rules give for what the entry had seen.
-fn proof(
+fn proof<'a>(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History<'a>,
+    entry: &'a Entry,
     recorded: &Proved,
 ) -> Option<(EntryId, Proved)> {
     let sheet = judged_on(checked, history, entry, recorded.rules)?;
@@ -266,9 +288,13 @@ fn proof(
     Some((entry.id.clone(), computed))
 }
 
-fn handed_over(checked: &mut Checked, history: &History, entry: &Entry, recorded: &str) {
-    let Some(before) = history.before(entry) else {
-        checked.remarks.push(Remark::NotChecked(entry.id.clone()));
+fn handed_over<'a>(
+    checked: &mut Checked,
+    history: &mut History<'a>,
+    entry: &'a Entry,
+    recorded: &str,
+) {
+    let Some(before) = history.before(checked, entry) else {
         return;
     };
     let computed = digest(before.into_iter().map(|(_, text)| text));

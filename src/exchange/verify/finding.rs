@@ -59,6 +59,9 @@ pub enum Finding {
         /// What the rules give.
         computed: Proved,
     },
+    /// Decisions, proofs and reports rest on more than [`MAX_AGAIN`](super::MAX_AGAIN) entries in
+    /// all: those after the limit were not checked.
+    TooMuch,
     /// The report was made from other entries.
     HandedOver {
         /// The entry.
@@ -106,6 +109,7 @@ impl Finding {
             Self::Decision { .. } => "decision",
             Self::Proof { .. } => "proof",
             Self::HandedOver { .. } => "handed_over",
+            Self::TooMuch => "too_much",
         }
     }
 
@@ -119,6 +123,7 @@ impl Finding {
                 Self::Canonical { .. } => Yard::Canonical,
                 Self::Proof { recorded, .. } => Yard::Proof(recorded.corner),
                 Self::HandedOver { .. } => Yard::HandedOver,
+                Self::TooMuch => Yard::TooMuch,
                 Self::Record(problem) => return record(lang, problem),
                 Self::Entry { place, fault } => return bad(lang, *place, &format!("{fault:?}")),
                 Self::Unreadable { place, error } => {
