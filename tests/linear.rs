@@ -18,12 +18,17 @@ use std::hint::black_box;
 use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
+use hubslate::exchange::day::{Vehicles, logs_of_day, may_let_go};
+use hubslate::exchange::gaps::{Run, gaps, runs};
 use hubslate::exchange::import::MAX_JOINS;
+use hubslate::exchange::receipt::{Lines, held_in, is_named, not_held};
+use hubslate::exchange::summary::Summary;
 use hubslate::exchange::verify::verify;
 use hubslate::exchange::wire::encode;
-use hubslate::exchange::{ImportError, LogKind, export, read};
-use hubslate::job::entry::{Entry, LogId, PersonField, What};
+use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
+use hubslate::job::entry::{Entry, Held, LogId, PersonField, What};
 use hubslate::job::{Sheet, fold, is_tangled};
+use hubslate::trade::vehicle::read_booking;
 
 const LOG: &str = "019c6c21-0e76-762b-b33a-5df32f2a8d00";
 
@@ -171,4 +176,133 @@ fn a_tangled_file_is_refused_at_the_limit() {
     let tangled = ImportError::Tangled { log };
     assert_eq!(read(&text).unwrap_err(), tangled);
     assert_eq!(verify(&text).unwrap_err(), tangled);
+}
+
+/// Figures, labels, fillers and names for which each rule looks about.
+#[test]
+fn a_long_booking_message() {
+    let words = [
+        "Alder Lane 12, ",
+        "is number 12 ",
+        "my phone number ",
+        "from Ida, ",
+        "12 Elm 12 Oak Road. ",
+        "plate is is ",
+        "AB 12\n",
+        "i am at ",
+    ];
+    for said in words {
+        grows(500, |n| said.repeat(n), |text| read_booking(&text));
+    }
+}
+
+/// A log of one device, and receipts for each of its entries that have the right count only.
+#[test]
+fn receipts_for_other_contents() {
+    let log = LogId(LOG.to_owned());
+    let input = |n| {
+        let text = |at| encode(&made(at, &[], note(at))).unwrap();
+        let kept = |at| KeptText {
+            log: LOG.to_owned(),
+            id: id(at),
+            text: text(at),
+        };
+        let line = |at| Held {
+            log: log.clone(),
+            device: "van-2".to_owned(),
+            through: u64::try_from(at).unwrap(),
+            count: u64::try_from(at + 1).unwrap(),
+            digest: String::new(),
+        };
+        let kept: Vec<KeptText> = (0..n).map(kept).collect();
+        (kept, (0..n).map(line).collect::<Vec<Held>>())
+    };
+    let all_open = |(kept, lines): (Vec<KeptText>, Vec<Held>)| {
+        let lines: Lines = lines.into_iter().collect();
+        assert_eq!(not_held(LOG, &kept, &lines).len(), kept.len());
+        (kept, lines)
+    };
+    grows(200, input, all_open);
+}
+
+/// As many devices as entries, and as many jobs as lines.
+#[test]
+fn receipts_of_many_devices_and_jobs() {
+    let device = |at: usize| format!("van-{at}");
+    let entries = |n| {
+        let by = |at| {
+            let mut entry = made(at, &[], note(at));
+            entry.device = device(at);
+            entry
+        };
+        (0..n).map(by).collect::<Vec<Entry>>()
+    };
+    let input = |n| {
+        let kept = |entry: &Entry| KeptText {
+            log: LOG.to_owned(),
+            id: entry.id.0.clone(),
+            text: encode(entry).unwrap(),
+        };
+        let entries = entries(n);
+        (entries.iter().map(kept).collect::<Vec<_>>(), entries)
+    };
+    let all_held = |(kept, entries): (Vec<KeptText>, Vec<Entry>)| {
+        let log = LogId(LOG.to_owned());
+        let lines: Lines = held_in(&log, &kept).into_iter().collect();
+        assert!(not_held(LOG, &kept, &lines).is_empty());
+        assert!(is_named(LOG, &runs(&entries), &lines));
+        assert_eq!(gaps(&runs(&entries)), []);
+        (kept, lines)
+    };
+    grows(200, input, all_held);
+    let jobs = |n| {
+        let line = |at| Held {
+            log: LogId(id(at)),
+            device: device(at),
+            through: 1,
+            count: 1,
+            digest: String::new(),
+        };
+        (0..n).map(line).collect::<Vec<Held>>()
+    };
+    let each_named = |held: Vec<Held>| {
+        let lines: Lines = held.iter().cloned().collect();
+        for line in &held {
+            let run = Run {
+                device: line.device.clone(),
+                from: 1,
+                to: 1,
+                by: String::new(),
+            };
+            assert!(is_named(&line.log.0, &[run], &lines));
+        }
+        lines
+    };
+    grows(500, jobs, each_named);
+}
+
+/// Every job of a yard is asked whether its vehicle is on the road again.
+#[test]
+fn the_days_of_many_jobs() {
+    let jobs = |n| {
+        let job = |at| {
+            let entry = made(at, &[], What::Person(PersonField::Plate, format!("P {at}")));
+            let mut job = Summary::of(&LogId(id(at)), &fold([entry]), &[], None);
+            if at % 2 == 0 {
+                job.ending = "finished".to_owned();
+            }
+            job
+        };
+        (0..n).map(job).collect::<Vec<Summary>>()
+    };
+    grows(300, jobs, |jobs: Vec<Summary>| {
+        let chosen: Vec<String> = jobs.iter().map(|job| job.log.clone()).collect();
+        let open = Vehicles::open(&jobs);
+        let gone = jobs
+            .iter()
+            .filter(|job| may_let_go(job, &open, 1, i64::MAX));
+        assert_eq!(gone.count(), jobs.len() / 2);
+        assert_eq!(logs_of_day(&jobs, &chosen, &[]).len(), jobs.len());
+        jobs
+    });
 }
