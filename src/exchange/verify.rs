@@ -8,7 +8,7 @@ mod finding;
 mod numbers;
 mod rotors;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use serde_json::{Value, json};
 
@@ -152,16 +152,16 @@ fn job(checked: &mut Checked, told: &[Told]) {
     }
     let mut history = History::of(told);
     let (mut again, mut proofs) = (Vec::new(), Vec::new());
-    for (entry, _) in told {
+    for (place, (entry, _)) in told.iter().enumerate() {
         match &entry.what {
             What::Decided(recorded) => {
-                again.extend(decision(checked, &mut history, entry, recorded));
+                again.extend(decision(checked, &mut history, (place, entry), recorded));
             }
             What::Proved(recorded) => {
-                proofs.extend(proof(checked, &mut history, entry, recorded));
+                proofs.extend(proof(checked, &mut history, (place, entry), recorded));
             }
             What::HandedOver(recorded) => {
-                handed_over(checked, &mut history, entry, &recorded.digest);
+                handed_over(checked, &mut history, (place, entry), &recorded.digest);
             }
             _ => {}
         }
@@ -173,50 +173,65 @@ fn job(checked: &mut Checked, told: &[Told]) {
 }
 
 /// Over how many entries decisions, proofs and reports are looked at again in one log, counting
-/// for each of them all that it had seen. A long job has a few ten thousand.
-pub const MAX_AGAIN: usize = 1_000_000;
+/// for each of them all that it had seen. A long job has a few ten thousand. The sentence names the
+/// limit too.
+pub const MAX_AGAIN: usize = 500_000;
 
 /// What an entry rested on: the entries that it had seen.
 struct History<'a> {
-    by_id: BTreeMap<&'a EntryId, &'a Told>,
-    /// How many entries may still be looked at.
-    left: usize,
+    told: &'a [Told],
+    /// The places of what each entry names; nothing for one that is not here.
+    after: Vec<Vec<Option<usize>>>,
+    /// For which entry each one was looked at last.
+    looked_for: Vec<Option<usize>>,
+    /// How many entries may still be looked at; nothing once there were more.
+    left: Option<usize>,
 }
 
 impl<'a> History<'a> {
     fn of(told: &'a [Told]) -> Self {
-        let by_id = told.iter().map(|one| (&one.0.id, one));
+        let places = (0..).zip(told).map(|(place, one)| (&one.0.id, place));
+        let places: BTreeMap<&EntryId, usize> = places.collect();
+        let after = |one: &Told| {
+            let after = one.0.after.iter();
+            let mut after: Vec<_> = after.map(|id| places.get(id).copied()).collect();
+            after.sort_unstable();
+            after.dedup();
+            after
+        };
         Self {
-            by_id: by_id.collect(),
-            left: MAX_AGAIN,
+            told,
+            after: told.iter().map(after).collect(),
+            looked_for: vec![None; told.len()],
+            left: Some(MAX_AGAIN),
         }
     }
 
-    /// Everything that an entry had seen; nothing, and that is said, if some of it is not here or
-    /// the limit is reached.
-    fn before(&mut self, checked: &mut Checked, entry: &'a Entry) -> Option<Vec<&'a Told>> {
-        let mut seen = BTreeSet::new();
-        let mut told = Vec::new();
-        let mut open: Vec<&EntryId> = entry.after.iter().collect();
-        while let Some(id) = open.pop() {
-            if !seen.insert(id) {
-                continue;
-            }
-            let Some(one) = self.by_id.get(id) else {
-                checked.remarks.push(Remark::NotChecked(entry.id.clone()));
+    /// Everything that the entry at `of` had seen; nothing, and that is said, if some of it is not
+    /// here or the limit is reached.
+    fn before(&mut self, checked: &mut Checked, of: usize) -> Option<Vec<&'a Told>> {
+        let mut before = Vec::new();
+        let mut open = self.after.get(of)?.clone();
+        while let Some(named) = open.pop() {
+            let Some(place) = named else {
+                let id = self.told.get(of)?.0.id.clone();
+                checked.remarks.push(Remark::NotChecked(id));
                 return None;
             };
-            let Some(left) = self.left.checked_sub(1) else {
-                if checked.findings.last() != Some(&Finding::TooMuch) {
+            if self.looked_for.get_mut(place)?.replace(of) == Some(of) {
+                continue;
+            }
+            let Some(left) = self.left.and_then(|left| left.checked_sub(1)) else {
+                if self.left.take().is_some() {
                     checked.findings.push(Finding::TooMuch);
                 }
                 return None;
             };
-            self.left = left;
-            open.extend(&one.0.after);
-            told.push(*one);
+            self.left = Some(left);
+            open.extend(self.after.get(place)?);
+            before.push(self.told.get(place)?);
         }
-        Some(told)
+        Some(before)
     }
 }
 
@@ -228,14 +243,14 @@ struct Again {
     sets: Vec<Value>,
 }
 
-fn decision<'a>(
+fn decision(
     checked: &mut Checked,
-    history: &mut History<'a>,
-    entry: &'a Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &Decided,
 ) -> Option<Again> {
     let id = entry.id.clone();
-    let sheet = judged_on(checked, history, entry, recorded.rules)?;
+    let sheet = judged_on(checked, history, (place, entry), recorded.rules)?;
     let computed = decided(&sheet, recorded.corner, recorded.nth);
     if computed != *recorded {
         checked.findings.push(Finding::Decision {
@@ -252,14 +267,14 @@ fn decision<'a>(
 }
 
 /// What was seen by an entry that today's rules judged; what others judged is not judged again.
-fn judged_on<'a>(
+fn judged_on(
     checked: &mut Checked,
-    history: &mut History<'a>,
-    entry: &'a Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     rules: u32,
 ) -> Option<Sheet> {
     let id = entry.id.clone();
-    let before = history.before(checked, entry)?;
+    let before = history.before(checked, place)?;
     if rules != RULES_VERSION {
         checked
             .remarks
@@ -270,13 +285,13 @@ fn judged_on<'a>(
 }
 
 /// The proof that the rules give for what the entry had seen.
-fn proof<'a>(
+fn proof(
     checked: &mut Checked,
-    history: &mut History<'a>,
-    entry: &'a Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &Proved,
 ) -> Option<(EntryId, Proved)> {
-    let sheet = judged_on(checked, history, entry, recorded.rules)?;
+    let sheet = judged_on(checked, history, (place, entry), recorded.rules)?;
     let computed = proved(&sheet, recorded.corner);
     if computed != *recorded {
         checked.findings.push(Finding::Proof {
@@ -288,13 +303,13 @@ fn proof<'a>(
     Some((entry.id.clone(), computed))
 }
 
-fn handed_over<'a>(
+fn handed_over(
     checked: &mut Checked,
-    history: &mut History<'a>,
-    entry: &'a Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &str,
 ) {
-    let Some(before) = history.before(checked, entry) else {
+    let Some(before) = history.before(checked, place) else {
         return;
     };
     let computed = digest(before.into_iter().map(|(_, text)| text));

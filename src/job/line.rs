@@ -64,12 +64,25 @@ impl Seen {
 
     /// How far the lines were seen by an entry with these parents.
     fn joined(&self, parents: &[usize]) -> Reach {
-        let mut all: Reach = Vec::new();
-        for parent in parents {
-            if let Some(standing) = self.0.get(*parent) {
-                all.extend(standing.reach.iter());
-                all.push((standing.line, *parent));
-            }
+        let standings = || {
+            parents
+                .iter()
+                .filter_map(|it| Some((*it, self.0.get(*it)?)))
+        };
+        let mut lines = standings();
+        if let (Some((parent, standing)), None) = (lines.next(), lines.next()) {
+            let mut all = Reach::clone(&standing.reach);
+            let own = (standing.line, parent);
+            match all.binary_search_by_key(&standing.line, |(line, _)| *line) {
+                Ok(at) => all.splice(at..=at, [own]),
+                Err(at) => all.splice(at..at, [own]),
+            };
+            return all;
+        }
+        let mut all = Reach::new();
+        for (parent, standing) in standings() {
+            all.extend(standing.reach.iter());
+            all.push((standing.line, parent));
         }
         all.sort_by_key(|(line, last)| (*line, Reverse(*last)));
         all.dedup_by_key(|(line, _)| *line);

@@ -36,7 +36,7 @@ pub(in crate::text) fn yard(say: Yard) -> String {
         }
         Yard::Canonical => "the canonical digest differs".to_owned(),
         Yard::TooMuch => {
-            "too much to check: decisions and reports rest on more than 1,000,000 entries in all; \
+            "too much to check: decisions and reports rest on more than 500,000 entries in all; \
              those after the limit were not checked"
                 .to_owned()
         }
