@@ -34,17 +34,19 @@ pub struct Row<'a> {
     pub angled: Option<AngleBy>,
 }
 
+/// A wrench by its name, and what it was set to.
+type Used = (String, Typed<TorqueUnit>);
+
 /// By entry and item, the wrench with which an item got its last torque in the pass that the entry
 /// belongs to: its own, or that of the torque before an angle, which no wrench clicks at.
-pub type Wrenches<'a> = BTreeMap<(&'a EntryId, Item), &'a (String, Typed<TorqueUnit>)>;
+pub type Wrenches<'a> = BTreeMap<(&'a EntryId, Item), &'a Used>;
 
 /// The wrenches of all that was moved.
 pub fn wrenches(sheet: &Sheet) -> Wrenches<'_> {
     let mut all = Wrenches::new();
     let mut passes: BTreeMap<StepKey, usize> = BTreeMap::new();
     let mut taken_off: BTreeMap<Item, usize> = BTreeMap::new();
-    let mut used: BTreeMap<(StepKey, Item), (usize, &(String, Typed<TorqueUnit>))> =
-        BTreeMap::new();
+    let mut used: BTreeMap<(StepKey, Item), (usize, &Used)> = BTreeMap::new();
     for (place, entry) in sheet.counting_places() {
         match &entry.what {
             What::Pass(step) => {

@@ -75,10 +75,11 @@ fn left_over(told: &Told) -> Vec<StepKey> {
     let mut known = BTreeSet::new();
     let mut keys: Vec<StepKey> = Vec::new();
     for entry in told.sheet.counting() {
-        if let What::Answered(key, _) = &entry.what {
-            if !asked.contains(key) && known.insert(*key) {
-                keys.push(*key);
-            }
+        if let What::Answered(key, _) = &entry.what
+            && !asked.contains(key)
+            && known.insert(*key)
+        {
+            keys.push(*key);
         }
     }
     keys
