@@ -161,15 +161,19 @@ fn read_report(path: &Path, failed: &Path) -> Result<Count, String> {
 
 /// The names of the specs that failed, each with its file, anywhere in a suite.
 fn failures(suite: &serde_json::Value, names: &mut Vec<String>) {
-    let list = |name: &str| suite[name].as_array().cloned().unwrap_or_default();
-    for spec in list("specs") {
-        if spec["ok"] == false {
-            names.push(format!("{} {}", spec["file"], spec["title"]));
-        }
+    let text = |of: &serde_json::Value, name| of.get(name).map(ToString::to_string);
+    let list = |name| {
+        suite
+            .get(name)
+            .and_then(|it| it.as_array())
+            .into_iter()
+            .flatten()
+    };
+    for spec in list("specs").filter(|spec| spec.get("ok") == Some(&false.into())) {
+        let of = [text(spec, "file"), text(spec, "title")];
+        names.push(of.map(Option::unwrap_or_default).join(" "));
     }
-    for inner in list("suites") {
-        failures(&inner, names);
-    }
+    list("suites").for_each(|inner| failures(inner, names));
 }
 
 fn close(count: &Count, begun: Instant) -> ExitCode {

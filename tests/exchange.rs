@@ -40,13 +40,15 @@ use hubslate::job::caption::caption;
 use hubslate::job::entry::{
     Caption, Charge, DueKind, EntryId, LogId, Quantity, Reply, Side, VehicleField, What,
 };
+use hubslate::job::runout::Basis;
 use hubslate::job::slip::slip;
 use hubslate::job::{Sheet, flow, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
+use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{After, Against, Decision, Dial, Place, Rig};
-use hubslate::trade::runout::{Bound, LeftOut, Surface};
+use hubslate::trade::runout::{Bound, LeftOut, Next, Surface, Undetermined};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Kind, SetName, Step, StepKey, When};
 use hubslate::units::{DistanceUnit, Typed};

@@ -901,13 +901,19 @@ def rotor(job, corner, run, places):
     return told
 
 
+def faces(job, corner, only=None):
+    runs = [Run(nth, places) for nth, places in by_place(job, "runout", corner).items()]
+    return [face(job, corner, runs, run) for run in runs if only in (None, run.nth)]
+
+
+def rotors(job, corner, only=None):
+    measured = by_place(job, "thickness", corner).items()
+    return [rotor(job, corner, n, places) for n, places in measured if only in (None, n)]
+
+
 def bench(job):
-    faces, rotors = [], []
-    for corner in CORNERS:
-        runs = [Run(nth, places) for nth, places in by_place(job, "runout", corner).items()]
-        faces += [face(job, corner, runs, run) for run in runs]
-        rotors += [rotor(job, corner, n, places) for n, places in by_place(job, "thickness", corner).items()]
-    return {"faces": faces, "rotors": rotors}
+    every = lambda of: [one for corner in CORNERS for one in of(job, corner)]
+    return {"faces": every(faces), "rotors": every(rotors)}
 
 
 # The digest, by RFC 8785.
@@ -978,7 +984,7 @@ def opinion(log):
     entries = log["entries"]
     by_id = {entry["id"]: entry for entry in entries}
     job = Job(entries)
-    decisions, proofs = [], []
+    decisions, proofs, found = [], [], []
     for entry in entries:
         if told := entry["what"].get("decided"):
             then = seen(entry, by_id)
@@ -986,8 +992,12 @@ def opinion(log):
                               **decide(then, told["corner"]), "sets": sets(then)})
         elif told := entry["what"].get("proved"):
             proofs.append({"entry": entry["id"], "proved": proof(seen(entry, by_id), told["corner"])})
+        elif told := entry["what"].get("face_found"):
+            found.append({"entry": entry["id"], "found": faces(seen(entry, by_id), told["corner"], told["run"])[0]})
+        elif told := entry["what"].get("rotor_found"):
+            found.append({"entry": entry["id"], "found": rotors(seen(entry, by_id), told["corner"], told["run"])[0]})
     corners = (job.last("corners") or {"corners": []})["corners"]
-    return {"sets": sets(job), "decisions": decisions, "proofs": proofs,
+    return {"sets": sets(job), "decisions": decisions, "proofs": proofs, "found": found,
             "proved": [proved(job, corner) for corner in corners], **bench(job)}
 
 

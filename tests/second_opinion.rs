@@ -152,6 +152,16 @@ fn every_case_occurs(said: &str) {
             ];
             seen.extend(words.map(|(name, word)| plain(name, word)));
         }
+        for record in computed["found"].as_array().unwrap() {
+            let measured = &record["found"]["measured"];
+            let words = [
+                ("recorded face", &measured["against"]["conformity"]),
+                ("recorded open", &measured["undetermined"]),
+                ("recorded basis", &measured["basis"]),
+                ("recorded least", &measured["least"]["conformity"]),
+            ];
+            seen.extend(words.map(|(name, word)| plain(name, word)));
+        }
         for proof in computed["proofs"].as_array().unwrap() {
             let proved = &proof["proved"];
             let words = [
@@ -282,6 +292,15 @@ fn every_case_occurs(said: &str) {
         "pass false",
         "blocked false",
         "not_judged false",
+        "recorded face proven_in",
+        "recorded face proven_out",
+        "recorded open rank",
+        "recorded open bunched",
+        "recorded open no_spare",
+        "recorded basis two_positions",
+        "recorded basis hub_and_rotor",
+        "recorded least proven_in",
+        "recorded least proven_out",
         "recorded pass",
         "recorded blocked",
         "recorded not_judged",

@@ -7,6 +7,10 @@
     clippy::indexing_slicing
 )]
 
+#[path = "verdict/bench.rs"]
+mod bench;
+#[path = "verdict/found.rs"]
+mod found;
 #[path = "verdict/frozen.rs"]
 mod frozen;
 #[path = "verdict/job.rs"]
@@ -15,6 +19,8 @@ mod job;
 mod proof;
 #[path = "verdict/rules.rs"]
 mod rules;
+#[path = "verdict/runout_rules.rs"]
+mod runout_rules;
 
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::way::Difference;

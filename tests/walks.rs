@@ -82,6 +82,7 @@ fn story() -> impl Strategy<Value = Story> {
         facts,
     )
         .prop_map(|(start, nut, decision, (yes, again))| Story {
+            still_plays: false,
             start,
             nut,
             decision,

@@ -17,7 +17,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 6;
+const VERSION: u32 = 7;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -50,6 +50,8 @@ pub struct Summary {
     pub phase: String,
     /// How many items are loose.
     pub loose: usize,
+    /// Whether entries are missing, so that more may be loose.
+    pub incomplete: bool,
     /// The code of the ending; empty if it has not ended.
     pub ending: String,
     /// The day by which the wheel nuts are due, `YYYY-MM-DD`; empty if none.
@@ -110,6 +112,7 @@ impl Summary {
                 .map(|spec| spec.phase.code().to_owned())
                 .unwrap_or_default(),
             loose: sheet.loose().len(),
+            incomplete: sheet.is_incomplete(),
             ending: sheet
                 .ended()
                 .map(|e| e.ending.code().to_owned())
@@ -171,7 +174,7 @@ impl Summary {
 
     /// Whether there is still work on the car: it has not ended, or it was left unfinished.
     pub fn is_open(&self) -> bool {
-        self.ending.is_empty() || self.is_left() || self.loose > 0
+        self.ending.is_empty() || self.is_left() || self.loose > 0 || self.incomplete
     }
 
     /// Whether the re-torque is still to be looked back on.

@@ -5,24 +5,29 @@
 
 mod faces;
 mod finding;
+mod history;
 mod numbers;
 mod rotors;
-
-use std::collections::BTreeMap;
 
 use serde_json::{Value, json};
 
 pub use finding::{Finding, Remark};
+use history::History;
+pub use history::MAX_AGAIN;
 
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{Came, ImportError, MAX_JOINS, envelope, record, texts};
-use crate::job::entry::{Decided, Entry, EntryId, LogId, Proved, What};
+use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
 use crate::job::evidence::decided;
+use crate::job::found::{face_today, rotor_today};
 use crate::job::proof::proved;
 use crate::job::reason::RULES_VERSION;
+use crate::job::runout::runs;
+use crate::job::thickness::measurements;
 use crate::job::{Problem, Sheet, fold, is_tangled};
 use crate::text::Lang;
+use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 
 /// One log of a file, looked at again.
 #[derive(Clone, Debug, PartialEq)]
@@ -151,7 +156,7 @@ fn job(checked: &mut Checked, told: &[Told]) {
         }
     }
     let mut history = History::of(told);
-    let (mut again, mut proofs) = (Vec::new(), Vec::new());
+    let (mut again, mut proofs, mut found) = (Vec::new(), Vec::new(), Vec::new());
     for (place, (entry, _)) in told.iter().enumerate() {
         match &entry.what {
             What::Decided(recorded) => {
@@ -159,6 +164,12 @@ fn job(checked: &mut Checked, told: &[Told]) {
             }
             What::Proved(recorded) => {
                 proofs.extend(proof(checked, &mut history, (place, entry), recorded));
+            }
+            What::FaceFound(recorded) => {
+                found.extend(face(checked, &mut history, (place, entry), recorded));
+            }
+            What::RotorFound(recorded) => {
+                found.extend(rotor(checked, &mut history, (place, entry), recorded));
             }
             What::HandedOver(recorded) => {
                 handed_over(checked, &mut history, (place, entry), &recorded.digest);
@@ -169,70 +180,7 @@ fn job(checked: &mut Checked, told: &[Told]) {
     let read = numbers::Read::of(&sheet);
     checked.sets = read.sets.len() + read.faces.len() + read.rotors.len();
     checked.decisions = again.len();
-    checked.numbers = numbers::job(&sheet, read, &again, &proofs);
-}
-
-/// Over how many entries decisions, proofs and reports are looked at again in one log, counting
-/// for each of them all that it had seen. A long job has a few ten thousand. The sentence names the
-/// limit too.
-pub const MAX_AGAIN: usize = 500_000;
-
-/// What an entry rested on: the entries that it had seen.
-struct History<'a> {
-    told: &'a [Told],
-    /// The places of what each entry names; nothing for one that is not here.
-    after: Vec<Vec<Option<usize>>>,
-    /// For which entry each one was looked at last.
-    looked_for: Vec<Option<usize>>,
-    /// How many entries may still be looked at; nothing once there were more.
-    left: Option<usize>,
-}
-
-impl<'a> History<'a> {
-    fn of(told: &'a [Told]) -> Self {
-        let places = (0..).zip(told).map(|(place, one)| (&one.0.id, place));
-        let places: BTreeMap<&EntryId, usize> = places.collect();
-        let after = |one: &Told| {
-            let after = one.0.after.iter();
-            let mut after: Vec<_> = after.map(|id| places.get(id).copied()).collect();
-            after.sort_unstable();
-            after.dedup();
-            after
-        };
-        Self {
-            told,
-            after: told.iter().map(after).collect(),
-            looked_for: vec![None; told.len()],
-            left: Some(MAX_AGAIN),
-        }
-    }
-
-    /// Everything that the entry at `of` had seen; nothing, and that is said, if some of it is not
-    /// here or the limit is reached.
-    fn before(&mut self, checked: &mut Checked, of: usize) -> Option<Vec<&'a Told>> {
-        let mut before = Vec::new();
-        let mut open = self.after.get(of)?.clone();
-        while let Some(named) = open.pop() {
-            let Some(place) = named else {
-                let id = self.told.get(of)?.0.id.clone();
-                checked.remarks.push(Remark::NotChecked(id));
-                return None;
-            };
-            if self.looked_for.get_mut(place)?.replace(of) == Some(of) {
-                continue;
-            }
-            let Some(left) = self.left.and_then(|left| left.checked_sub(1)) else {
-                if self.left.take().is_some() {
-                    checked.findings.push(Finding::TooMuch);
-                }
-                return None;
-            };
-            self.left = Some(left);
-            open.extend(self.after.get(place)?);
-            before.push(self.told.get(place)?);
-        }
-        Some(before)
-    }
+    checked.numbers = numbers::job(&sheet, read, &again, &proofs, found);
 }
 
 /// A decision with what the rules say of the entries that it had seen.
@@ -250,7 +198,8 @@ fn decision(
     recorded: &Decided,
 ) -> Option<Again> {
     let id = entry.id.clone();
-    let sheet = judged_on(checked, history, (place, entry), recorded.rules)?;
+    let today = (recorded.rules, RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
     let computed = decided(&sheet, recorded.corner, recorded.nth);
     if computed != *recorded {
         checked.findings.push(Finding::Decision {
@@ -271,11 +220,11 @@ fn judged_on(
     checked: &mut Checked,
     history: &mut History,
     (place, entry): (usize, &Entry),
-    rules: u32,
+    (rules, today): (u32, u32),
 ) -> Option<Sheet> {
     let id = entry.id.clone();
     let before = history.before(checked, place)?;
-    if rules != RULES_VERSION {
+    if rules != today {
         checked
             .remarks
             .push(Remark::OtherRules { entry: id, rules });
@@ -291,7 +240,8 @@ fn proof(
     (place, entry): (usize, &Entry),
     recorded: &Proved,
 ) -> Option<(EntryId, Proved)> {
-    let sheet = judged_on(checked, history, (place, entry), recorded.rules)?;
+    let today = (recorded.rules, RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
     let computed = proved(&sheet, recorded.corner);
     if computed != *recorded {
         checked.findings.push(Finding::Proof {
@@ -301,6 +251,52 @@ fn proof(
         });
     }
     Some((entry.id.clone(), computed))
+}
+
+/// The numbers of a run as the entry that records what it said had seen them.
+fn face(
+    checked: &mut Checked,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
+    recorded: &FaceFound,
+) -> Option<Value> {
+    let today = (recorded.rules, RUNOUT_RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
+    let runs = runs(&sheet, recorded.corner);
+    let run = runs.iter().find(|run| run.nth == recorded.run);
+    let computed = run.and_then(|run| face_today(&sheet, recorded.corner, run).ok());
+    if computed.as_ref() != Some(recorded) {
+        checked.findings.push(Finding::Face {
+            entry: entry.id.clone(),
+            recorded: Box::new(recorded.clone()),
+            computed: computed.map(Box::new),
+        });
+    }
+    let numbers = run.map(|run| faces::one(&sheet, recorded.corner, &runs, run));
+    Some(json!({ "entry": entry.id.0, "found": numbers }))
+}
+
+/// The same of a rotor under a micrometer.
+fn rotor(
+    checked: &mut Checked,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
+    recorded: &RotorFound,
+) -> Option<Value> {
+    let today = (recorded.rules, RUNOUT_RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
+    let all = measurements(&sheet, recorded.corner);
+    let of = all.iter().find(|of| of.nth == recorded.run);
+    let computed = of.and_then(|of| rotor_today(&sheet, recorded.corner, of).ok());
+    if computed.as_ref() != Some(recorded) {
+        checked.findings.push(Finding::Rotor {
+            entry: entry.id.clone(),
+            recorded: Box::new(recorded.clone()),
+            computed: computed.map(Box::new),
+        });
+    }
+    let numbers = of.map(|of| rotors::of(&sheet, recorded.corner, of));
+    Some(json!({ "entry": entry.id.0, "found": numbers }))
 }
 
 fn handed_over(

@@ -18,7 +18,7 @@ use crate::units::{DistanceUnit, Typed, TypedDistance};
 
 /// The one ending that fits the entries; anything open makes it "left unfinished".
 pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
-    if !sheet.loose().is_empty() {
+    if !sheet.loose().is_empty() || sheet.is_incomplete() {
         return Ending::LeftUnfinished;
     }
     if plan.site_refused {

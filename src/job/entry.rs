@@ -5,6 +5,7 @@ mod decided;
 mod dial_setup;
 mod ended;
 mod flow;
+mod found;
 mod kept;
 mod price;
 mod proved;
@@ -18,6 +19,7 @@ pub use decided::{Decided, Inputs};
 pub use dial_setup::DialSetup;
 pub use ended::{Charge, Ended, Ending};
 pub use flow::{DayTime, Held, Receipt, Slot};
+pub use found::{AgainstLimit, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use proved::Proved;
@@ -116,6 +118,10 @@ pub enum What {
     Decided(Decided),
     /// The proof after the work, with what it rested on.
     Proved(Proved),
+    /// What a run round a face said.
+    FaceFound(Box<FaceFound>),
+    /// What a measurement of a rotor said.
+    RotorFound(Box<RotorFound>),
     /// What the work costs.
     Price(Price),
     /// The invoice's number.

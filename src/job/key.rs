@@ -1,6 +1,8 @@
 //! Which facts an entry states. Two entries that state the same fact can disagree.
 
-use crate::job::entry::{DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What};
+use crate::job::entry::{
+    AgainstLimit, DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What,
+};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{After, Decision, Felt, Place};
@@ -49,6 +51,10 @@ pub enum Key {
     Decided(Corner, u8),
     /// The proof after the work.
     Proved(Corner),
+    /// What a run round a face said.
+    FaceFound(Corner, u8),
+    /// What a measurement of a rotor said.
+    RotorFound(Corner, u8),
     /// The price.
     Price,
     /// The invoice's number.
@@ -124,6 +130,8 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
         What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
         What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
         What::Proved(proved) => vec![Key::Proved(proved.corner)],
+        What::FaceFound(found) => vec![Key::FaceFound(found.corner, found.run)],
+        What::RotorFound(found) => vec![Key::RotorFound(found.corner, found.run)],
         What::Price(_) => vec![Key::Price],
         What::Invoice(_) => vec![Key::Invoice],
         What::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
@@ -180,12 +188,19 @@ pub(super) fn care(what: &What) -> u8 {
             After::NotJudged { .. } => NOT_DONE,
             After::Pass { .. } => WELL,
         },
+        What::FaceFound(found) if is_over(found.against.as_ref()) => 0,
+        What::RotorFound(found) if is_over(found.least.as_ref()) => 0,
+        What::RotorFound(found) if is_over(found.variation.as_ref()) => 1,
         What::Answered(key, Reply::Said(answer)) if is_sign(key.step) => care_of_sign(*answer),
         What::Answered(_, reply) => care_of_reply(reply),
         What::Consent(consent) => u8::from(consent.yes),
         What::Ended(ended) => u8::from(ended.ending != Ending::LeftUnfinished),
         _ => WELL,
     }
+}
+
+fn is_over<C>(against: Option<&AgainstLimit<C>>) -> bool {
+    against.is_some_and(AgainstLimit::is_over)
 }
 
 const NOT_DONE: u8 = 4;

@@ -16,6 +16,7 @@ pub mod evidence;
 pub mod facts;
 pub mod flow;
 mod fold;
+pub mod found;
 mod gate;
 pub mod judge;
 mod key;

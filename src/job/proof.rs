@@ -4,6 +4,7 @@
 
 use crate::job::entry::{Proved, Side, What};
 use crate::job::evidence::spun;
+use crate::job::found;
 use crate::job::judge::{flex_step, measured};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
@@ -52,7 +53,8 @@ pub fn after(sheet: &Sheet, corner: Corner) -> After {
 /// back since, or on another phone beside it.
 pub fn recorded(sheet: &Sheet, corner: Corner) -> Option<&Proved> {
     let entry = sheet.holds(&Key::Proved(corner))?;
-    let stands = sheet.had_seen_all(entry, &rests_on(corner));
+    let facts = rests_on(corner);
+    let stands = sheet.had_seen_all(entry, |key| facts.contains(key));
     sheet.proved(corner).filter(|_| stands)
 }
 
@@ -97,13 +99,15 @@ pub fn owed(sheet: &Sheet) -> Vec<Proved> {
         .collect()
 }
 
-/// A tap with the proofs that are owed, if it hands the job over or ends it: before that, so that
-/// the digest of what was handed over covers them.
-pub fn with_proofs(sheet: &Sheet, mut whats: Vec<What>) -> Vec<What> {
+/// A tap with all that is to be recorded, proofs and what was found with dial and micrometer, if it
+/// hands the job over or ends it: before that, so that the digest of what was handed over covers
+/// it.
+pub fn with_records(sheet: &Sheet, mut whats: Vec<What>) -> Vec<What> {
     let closes = |what: &What| matches!(what, What::HandedOver(_) | What::Ended(_));
     if let Some(place) = whats.iter().position(closes) {
         let mut owed: Vec<What> = owed(sheet).into_iter().map(What::Proved).collect();
-        owed.retain(|proved| !whats.contains(proved));
+        owed.extend(found::owed(sheet));
+        owed.retain(|what| !whats.contains(what));
         whats.splice(place..place, owed);
     }
     whats

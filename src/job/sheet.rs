@@ -15,6 +15,7 @@ use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
 
 mod bench;
 mod ended;
+mod found;
 mod proved;
 
 /// What a person must know about the record itself.
@@ -110,6 +111,14 @@ impl Sheet {
         self.problems
             .iter()
             .any(|problem| matches!(problem, Problem::Unknown(_)))
+    }
+
+    /// Whether entries are missing that others name, or their order is not known: then what is
+    /// loose, and what was answered, is known only in part.
+    pub fn is_incomplete(&self) -> bool {
+        self.problems
+            .iter()
+            .any(|problem| matches!(problem, Problem::Missing(_) | Problem::Circle(_)))
     }
 
     /// Every statement of a fact that stands, in order; more than one if they disagree.

@@ -133,9 +133,10 @@ fn is_told(sheet: &Sheet, key: &Key) -> bool {
         | Key::Ended => true,
         Key::DialSetup(corner, set) => was_read(sheet, *corner, *set),
         Key::Runout(corner, run, _) => is_last_run(sheet, *corner, *run),
-        // A decision is told so that a STOP stays one on the next phone. No proof is: its readings
-        // and how the job ended are told, and the symbol of a plain replaced hub is full.
-        Key::Proved(_) => false,
+        // A decision is told so that a STOP stays one on the next phone. No proof is, nor
+        // what a run said: their readings and how the job ended are told, and the symbol of a plain
+        // replaced hub is full.
+        Key::Proved(_) | Key::FaceFound(..) | Key::RotorFound(..) => false,
         _ => false,
     }
 }

@@ -172,6 +172,8 @@ pub(super) fn entry(told: &Told, what: &What) -> String {
             let corner = text::corner_title(lang, proved.corner);
             format!("{corner}: {}", proof(told, &proved.outcome))
         }
+        What::FaceFound(found) => super::runout::found_line(told, found),
+        What::RotorFound(found) => super::thickness::found_line(told, found),
         What::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
         What::Invoice(number) => labelled(ReportWord::InvoiceHead, number),
         What::Paid(paid) => labelled(ReportWord::PaidHead, &paid_line(told, paid)),

@@ -81,7 +81,11 @@ const fn mark(now: Now) -> Option<(Mark, Decision)> {
         Now::ReplacedSafe | Now::NothingFound => Some((Mark::Keep, Decision::Keep)),
         Now::Watch => Some((Mark::Watch, Decision::Watch)),
         Now::Declined => Some((Mark::Replace, Decision::Replace)),
-        Now::ReplacedOpen | Now::InspectionDeclined | Now::NotSafeHere | Now::Open => None,
+        Now::ReplacedOpen
+        | Now::InspectionDeclined
+        | Now::NotSafeHere
+        | Now::Incomplete
+        | Now::Open => None,
     }
 }
 

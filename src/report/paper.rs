@@ -5,7 +5,7 @@ use super::block::Block;
 use super::cards::way_lines;
 use super::runout::high_spot;
 use super::{Told, gist};
-use crate::job::entry::{Reading, RunoutReading, Side, What};
+use crate::job::entry::{Reading, RunoutReading, ShapeFound, Side, What};
 use crate::job::runout::Run;
 use crate::job::slip::{Slip, slip};
 use crate::text::{self, FaceWord, Lang, Paper, ReportWord, paper};
@@ -172,7 +172,7 @@ fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[What]) -> (S
     };
     let total = format.length(series.tir(), 3).line();
     let total = format!("{}: {total}", text::face(lang, FaceWord::Tir));
-    let high = shape(&series).map(|shape| high_spot(lang, format, &shape, None));
+    let high = shape(&series).map(|shape| high_spot(lang, format, &ShapeFound::of(&shape), None));
     let found = std::iter::once(total).chain(high);
     (label, found.collect::<Vec<_>>().join(". "))
 }

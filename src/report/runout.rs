@@ -10,10 +10,11 @@ use super::time::when;
 use crate::drawing::Drawing;
 use crate::drawing::polar::{Dot, Polar};
 use crate::job::Key;
-use crate::job::entry::{RunoutCard, RunoutReading};
+use crate::job::entry::{FaceFound, RunoutCard, RunoutReading, ShapeFound, WaveFound};
+use crate::job::found::face as face_found;
 use crate::job::runout::{Angles, Found, Run, angle, found, runs, studs};
 use crate::text::{self, FaceWord, Lang, ReportWord, Say};
-use crate::trade::runout::{Arrow, Form, Shape, Studs};
+use crate::trade::runout::{Form, Studs};
 use crate::trade::vehicle::Corner;
 use crate::units::{Angle, AngleUnit, Format, Length, LengthUnit, Unit};
 
@@ -52,8 +53,11 @@ fn one(told: &Told, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
         Block::Rows(taken(told, run)),
         readings(told, corner, run),
     ];
-    match found(told.sheet, runs, run) {
-        Ok(found) => blocks.extend(says(told, run, &found)),
+    match face_found(told.sheet, corner, run) {
+        Ok(face) => {
+            let live = found(told.sheet, runs, run).ok();
+            blocks.extend(says(told, run, &face, live.as_ref()));
+        }
         Err(fault) => blocks.push(Block::Sentence(text::series_fault(told.lang, fault))),
     }
     blocks
@@ -128,66 +132,53 @@ fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
     Block::Table { head, rows }
 }
 
-fn says(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
-    let mut rows = found
-        .reach
-        .map_or_else(Vec::new, |reach| how_sure(told, &reach));
+/// What was found, with the curve as it is drawn today.
+fn says(told: &Told, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<Block> {
+    let (lang, format) = (told.lang, told.format);
+    let reach = found.reach.as_ref();
+    let mut rows = reach.map_or_else(Vec::new, |reach| how_sure(told, reach));
     rows.extend([
-        (face(told, FaceWord::Tir), told.both(found.series.tir(), 3)),
+        (face(told, FaceWord::Tir), told.both(found.tir, 3)),
         (face(told, FaceWord::Closure), closure(told, found)),
     ]);
-    let mut blocks = Vec::new();
-    match &found.shape {
-        Ok(shape) => {
-            blocks.push(Block::Sentence(answer(
-                told.lang,
-                told.format,
-                found,
-                shape,
-            )));
-            rows.extend(waves(told, shape));
-            let alt = text::polar_alt(
-                told.lang,
-                &runout(told.lang, told.format, found),
-                shape.form,
-            );
-            blocks.push(Block::Drawing {
-                size: Size::Hand,
-                svg: polar(run, found, studs(told.sheet)).to_svg(&alt),
-            });
-        }
-        Err(why) => blocks.push(Block::Sentence(text::undetermined(told.lang, *why))),
+    let mut blocks = vec![Block::Sentence(answer(lang, format, found))];
+    if let Ok(shape) = &found.shape {
+        rows.extend(waves(told, shape));
+        let alt = text::polar_alt(lang, &runout(lang, format, found), shape.form);
+        blocks.extend(live.map(|live| Block::Drawing {
+            size: Size::Hand,
+            svg: polar(run, live, studs(told.sheet)).to_svg(&alt),
+        }));
     }
     rows.extend(limit_rows(told, found));
     let next = text::next_at_face(told.lang, found.next).to_owned();
     rows.push((face(told, FaceWord::Next), next));
+    rows.push((told.word(ReportWord::Rules), found.rules.to_string()));
     blocks.push(Block::Rows(rows));
     blocks.extend(positions(told, run, found));
     blocks
 }
 
-fn closure(told: &Told, found: &Found) -> String {
+fn closure(told: &Told, found: &FaceFound) -> String {
     found
-        .series
-        .closure()
+        .closure
         .map_or_else(|| face(told, FaceWord::NotClosed), |off| told.both(off, 3))
 }
 
 /// The waves: how far each moves the needle, how sure, and where it is high.
-fn waves(told: &Told, shape: &Shape) -> Vec<(String, String)> {
-    let fit = &shape.fit;
-    let wave = |arrow: &Arrow| {
-        let sure = told.format.length(arrow.u_of_reach(), 4).line();
-        format!("{} (u {sure})", told.both(arrow.reach(), 3))
+fn waves(told: &Told, shape: &ShapeFound) -> Vec<(String, String)> {
+    let wave = |wave: &WaveFound| {
+        let sure = told.format.length(wave.u, 4).line();
+        format!("{} (u {sure})", told.both(wave.reach, 3))
     };
     let mut rows = vec![
-        (face(told, FaceWord::Mean), told.both(fit.mean, 3)),
-        (face(told, FaceWord::Wobble), wave(&fit.first)),
+        (face(told, FaceWord::Mean), told.both(shape.mean, 3)),
+        (face(told, FaceWord::Wobble), wave(&shape.wobble)),
     ];
-    if let Some(second) = &fit.second {
-        rows.push((face(told, FaceWord::Warp), wave(second)));
+    if let Some(warp) = &shape.warp {
+        rows.push((face(told, FaceWord::Warp), wave(warp)));
     }
-    rows.push((face(told, FaceWord::Rest), told.both(fit.rms, 4)));
+    rows.push((face(told, FaceWord::Rest), told.both(shape.rms, 4)));
     if let Some(by) = shape.stands_out {
         rows.push((face(told, FaceWord::StandsOut), told.both(by, 3)));
     }
@@ -196,11 +187,12 @@ fn waves(told: &Told, shape: &Shape) -> Vec<(String, String)> {
     rows
 }
 
-fn limit_rows(told: &Told, found: &Found) -> Vec<(String, String)> {
-    let Some(card) = found.limit else {
+fn limit_rows(told: &Told, found: &FaceFound) -> Vec<(String, String)> {
+    let Some(against) = &found.against else {
         let none = face(told, FaceWord::NoLimit);
         return vec![(told.word(ReportWord::Limit), none)];
     };
+    let card = &against.card;
     let mut rows = vec![
         (
             told.word(ReportWord::Limit),
@@ -211,7 +203,7 @@ fn limit_rows(told: &Told, found: &Found) -> Vec<(String, String)> {
             source_line(told.lang, &card.source),
         ),
     ];
-    if let Some(judged) = found.judged {
+    if let Some(judged) = against.judged {
         let percent = told.format.number(100.0 * judged.conformance, 1);
         rows.push((
             face(told, FaceWord::Probability),
@@ -228,16 +220,16 @@ pub fn most(lang: Lang, format: Format, card: &RunoutCard) -> String {
     format!("{value} {}", text::also_value(lang, &twin))
 }
 
-fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
-    let (Some(positions), Some(basis)) = (&found.positions, found.basis) else {
+fn positions(told: &Told, run: &Run, found: &FaceFound) -> Vec<Block> {
+    let Some((basis, positions)) = &found.positions else {
         return Vec::new();
     };
     let now = run.setup.stud.saturating_sub(1);
-    let rows = positions.iter().map(|position| {
-        let name = text::hole_on_stud(told.lang, position.stud + 1);
-        let sure = told.format.length(position.wobble.u_of_reach(), 4).line();
-        let expected = told.both(position.expected(), 3);
-        let note = if position.stud == now {
+    let rows = positions.iter().map(|(stud, wobble)| {
+        let name = text::hole_on_stud(told.lang, stud + 1);
+        let sure = told.format.length(wobble.u, 4).line();
+        let expected = told.both(wobble.estimate, 3);
+        let note = if *stud == now {
             face(told, FaceWord::Now)
         } else {
             String::new()
@@ -253,7 +245,7 @@ fn positions(told: &Told, run: &Run, found: &Found) -> Vec<Block> {
     ];
     vec![
         Block::Subheading(face(told, FaceWord::Positions)),
-        Block::Sentence(text::basis(told.lang, basis).to_owned()),
+        Block::Sentence(text::basis(told.lang, *basis).to_owned()),
         Block::Table { head, rows },
         Block::Sentence(face(told, FaceWord::Common)),
     ]
@@ -280,35 +272,42 @@ pub(super) fn limit_line(told: &Told, card: &RunoutCard) -> String {
 }
 
 /// The runout with its interval in the reader's unit; the total reading where it cannot be told.
-pub fn runout(lang: Lang, format: Format, found: &Found) -> String {
+pub fn runout(lang: Lang, format: Format, found: &FaceFound) -> String {
     let line = |length| format.length(length, 3).line();
     match &found.reach {
         Some(reach) => reach_line(lang, format, reach),
-        None => line(found.series.tir()),
+        None => line(found.tir),
     }
 }
 
 /// The answer of a run in one sentence.
-pub fn answer(lang: Lang, format: Format, found: &Found, shape: &Shape) -> String {
-    let against = match (found.judged, found.limit) {
-        (Some(judged), Some(card)) => {
-            text::against_limit(lang, judged.result, &format.typed(&card.most).line())
-        }
-        _ => text::face(lang, FaceWord::NoLimitTail).to_owned(),
+pub fn answer(lang: Lang, format: Format, found: &FaceFound) -> String {
+    let shape = match &found.shape {
+        Ok(shape) => shape,
+        Err(why) => return text::undetermined(lang, *why),
     };
+    let against = found.against.as_ref().and_then(|against| {
+        let most = format.typed(&against.card.most).line();
+        Some(text::against_limit(lang, against.judged?.result, &most))
+    });
+    let against = against.unwrap_or_else(|| text::face(lang, FaceWord::NoLimitTail).to_owned());
     text::run_answer(lang, &runout(lang, format, found), shape.form, &against)
 }
 
+/// What was found in one line, for the list of what was taken back or told twice.
+pub(super) fn found_line(told: &Told, found: &FaceFound) -> String {
+    let corner = text::corner_title(told.lang, found.corner);
+    let run = text::run_title(told.lang, found.run, found.surface);
+    let answer = answer(told.lang, told.format, found);
+    format!("{corner}, {run}: {answer}")
+}
+
 /// Where it is highest and between which studs, or that it is too small to say.
-pub fn high_spot(lang: Lang, format: Format, shape: &Shape, studs: Option<Studs>) -> String {
+pub fn high_spot(lang: Lang, format: Format, shape: &ShapeFound, studs: Option<Studs>) -> String {
     let Some(high) = shape.high_spot else {
         return text::face(lang, FaceWord::NoHighSpot).to_owned();
     };
-    let sure = match shape.form {
-        Form::Wobble => shape.fit.first.sure_to(),
-        _ => None,
-    };
-    let is_vague = shape.form == Form::Wobble && sure.is_none();
+    let is_vague = shape.form == Form::Wobble && shape.sure_to.is_none();
     if is_vague {
         return text::face(lang, FaceWord::NoHighSpot).to_owned();
     }
@@ -316,7 +315,7 @@ pub fn high_spot(lang: Lang, format: Format, shape: &Shape, studs: Option<Studs>
         let (one, other) = studs.beside(high);
         (one + 1, other + 1)
     });
-    let sure = sure.map(|sure| degrees(format, sure));
+    let sure = shape.sure_to.map(|sure| degrees(format, sure));
     text::high_spot(lang, &degrees(format, high), sure.as_deref(), between)
 }
 

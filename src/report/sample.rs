@@ -12,7 +12,7 @@ use crate::job::dial_setup::recorded;
 use crate::job::entry::*;
 use crate::job::evidence::decided;
 use crate::job::kit::MoreKit;
-use crate::job::proof::with_proofs;
+use crate::job::proof::with_records;
 use crate::job::{Sheet, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
@@ -155,7 +155,7 @@ impl Job {
 
     pub fn ended(&mut self, ending: Ending, charge: Option<Charge>) {
         let ended = What::Ended(Ended { ending, charge });
-        self.tap(with_proofs(&self.sheet(), vec![ended]));
+        self.tap(with_records(&self.sheet(), vec![ended]));
     }
 }
 

@@ -42,6 +42,9 @@ pub(super) fn now(sheet: &Sheet, plan: &Plan) -> Now {
     if has_soft_pedal(sheet) {
         return Now::PedalSoft;
     }
+    if sheet.is_incomplete() {
+        return Now::Incomplete;
+    }
     let replaced = corners.iter().any(|c| is_replaced(sheet, plan, *c));
     match ending(sheet) {
         Some(Ending::Declined) => declined(sheet),

@@ -11,10 +11,9 @@ use crate::drawing::Drawing;
 use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::Key;
 use crate::job::Sheet;
-use crate::job::entry::{Gauging, ThicknessCard, ThicknessReading};
-use crate::job::thickness::{
-    Against, Found, Measurement, angle_of, found, measurements, same_place,
-};
+use crate::job::entry::{AgainstLimit, Gauging, RotorFound, ThicknessCard, ThicknessReading};
+use crate::job::found::rotor;
+use crate::job::thickness::{Measurement, angle_of, measurements, same_place};
 use crate::text::{self, FaceWord, Lang, ReportWord, ThickWord};
 use crate::trade::runout::{Bound, Micrometer};
 use crate::trade::vehicle::{Axle, Corner};
@@ -52,8 +51,8 @@ fn one(told: &Told, corner: Corner, of: &Measurement) -> Vec<Block> {
         Block::Rows(vec![(thick(told, ThickWord::Micrometer), step)]),
         readings(told, corner, of),
     ];
-    match found(told.sheet, corner, of) {
-        Ok(found) => blocks.extend(says(told, &found)),
+    match rotor(told.sheet, corner, of) {
+        Ok(found) => blocks.extend(says(told, of, &found)),
         Err(fault) => blocks.push(Block::Sentence(text::thickness_fault(told.lang, fault))),
     }
     blocks
@@ -88,22 +87,18 @@ fn readings(told: &Told, corner: Corner, of: &Measurement) -> Block {
     Block::Table { head, rows }
 }
 
-fn says(told: &Told, found: &Found) -> Vec<Block> {
+fn says(told: &Told, of: &Measurement, found: &RotorFound) -> Vec<Block> {
     let (lang, format) = (told.lang, told.format);
-    let of = &found.thickness;
     let row = |word, value| (thick(told, word), value);
     let mut rows = vec![
-        row(ThickWord::Thinnest, both(format, of.thinnest())),
-        row(
-            ThickWord::UncertainThinnest,
-            told.both(of.budget_of_thinnest().u_c, 4),
-        ),
-        row(ThickWord::Thickest, both(format, of.thickest())),
-        row(ThickWord::Range, told.both(of.range(), 3)),
+        row(ThickWord::Thinnest, both(format, found.thinnest)),
+        row(ThickWord::UncertainThinnest, told.both(found.u, 4)),
+        row(ThickWord::Thickest, both(format, found.thickest)),
+        row(ThickWord::Range, told.both(found.range(), 3)),
     ];
     if let Ok(reach) = &found.varies {
         rows.push(row(ThickWord::Variation, reach_line(lang, format, reach)));
-        rows.push(row(ThickWord::UncertainVariation, told.both(reach.u(), 4)));
+        rows.push(row(ThickWord::UncertainVariation, told.both(reach.u, 4)));
     }
     let limits = [
         (Bound::Least, &found.least),
@@ -112,38 +107,43 @@ fn says(told: &Told, found: &Found) -> Vec<Block> {
     for (bound, against) in limits {
         rows.extend(limit_rows(told, bound, against.as_ref()));
         if bound == Bound::Least && against.is_some() {
-            let band = of.budget_of_thinnest().guard_band();
-            rows.push((told.word(ReportWord::GuardBand), told.both(band, 4)));
+            let band = told.both(found.guard_band, 4);
+            rows.push((told.word(ReportWord::GuardBand), band));
         }
     }
     let next = text::next_of_rotor(lang, found.next).to_owned();
     rows.push((text::face(lang, FaceWord::Next).to_owned(), next));
+    rows.push((told.word(ReportWord::Rules), found.rules.to_string()));
     let answers = answers(lang, format, found);
     let mut blocks: Vec<Block> = answers.into_iter().map(Block::Sentence).collect();
-    let variation = length(format, of.range());
+    let variation = length(format, found.range());
     blocks.push(Block::Drawing {
         size: Size::Wide,
-        svg: drawing(lang, format, found).to_svg(&text::thickness_alt(lang, &variation)),
+        svg: drawing(lang, format, of, found).to_svg(&text::thickness_alt(lang, &variation)),
     });
     blocks.push(Block::Rows(rows));
     blocks.push(Block::Sentence(thick(told, ThickWord::Common)));
     blocks
 }
 
-fn limit_rows(told: &Told, bound: Bound, against: Option<&Against>) -> Vec<(String, String)> {
+fn limit_rows(
+    told: &Told,
+    bound: Bound,
+    against: Option<&AgainstLimit<ThicknessCard>>,
+) -> Vec<(String, String)> {
     let name = text::bound(told.lang, bound).to_owned();
     let Some(against) = against else {
         let none = text::face(told.lang, FaceWord::NoLimit).to_owned();
         return vec![(name, none)];
     };
     let mut rows = vec![
-        (name, printed(told.lang, told.format, against.card)),
+        (name, printed(told.lang, told.format, &against.card)),
         (
             told.word(ReportWord::Source),
             source_line(told.lang, &against.card.source),
         ),
     ];
-    if let Ok(judged) = against.said {
+    if let Some(judged) = against.judged {
         let percent = told.format.number(100.0 * judged.conformance, 1);
         rows.push((
             text::face(told.lang, FaceWord::Probability).to_owned(),
@@ -154,27 +154,23 @@ fn limit_rows(told: &Told, bound: Bound, against: Option<&Against>) -> Vec<(Stri
 }
 
 /// What a measurement says in two sentences: how thin, and how even.
-pub fn answers(lang: Lang, format: Format, found: &Found) -> Vec<String> {
-    let of = &found.thickness;
-    let limit = |against: &Against| format.typed(&against.card.value).line();
-    let least = found.least.as_ref().and_then(|it| {
-        let judged = it.said.ok()?;
-        Some(text::against_least(lang, judged.result, &limit(it)))
-    });
+pub fn answers(lang: Lang, format: Format, found: &RotorFound) -> Vec<String> {
+    let limit = |against: &AgainstLimit<ThicknessCard>| format.typed(&against.card.value).line();
+    let least = found.least.as_ref();
+    let least = least.and_then(|it| Some(text::against_least(lang, it.judged?.result, &limit(it))));
     let least = least.unwrap_or_else(|| text::thick(lang, ThickWord::NoLeast).to_owned());
-    let variation = found.variation.as_ref().and_then(|it| {
-        let judged = it.said.ok()?;
-        Some(text::against_limit(lang, judged.result, &limit(it)))
-    });
+    let variation = found.variation.as_ref();
+    let variation =
+        variation.and_then(|it| Some(text::against_limit(lang, it.judged?.result, &limit(it))));
     let variation =
         variation.unwrap_or_else(|| text::thick(lang, ThickWord::NoVariation).to_owned());
     let varies = match &found.varies {
         Ok(reach) => text::varies_by(lang, &reach_line(lang, format, reach), &variation),
         Err(why) => text::undetermined(lang, *why),
     };
-    let thinnest = length(format, of.thinnest());
+    let thinnest = length(format, found.thinnest);
     vec![
-        text::thinnest_at(lang, &thinnest, found.ends.0, &least),
+        text::thinnest_at(lang, &thinnest, found.place, &least),
         varies,
     ]
 }
@@ -235,20 +231,18 @@ fn both(format: Format, of: Length) -> String {
 }
 
 /// Every place over the thinnest on one line, with the most variation and how sure it is.
-pub fn drawing(lang: Lang, format: Format, found: &Found) -> Drawing {
+pub fn drawing(lang: Lang, format: Format, of: &Measurement, found: &RotorFound) -> Drawing {
     let unit = match format.system {
         System::Metric => LengthUnit::Micrometre,
         System::Us => LengthUnit::Thou,
     };
-    let of = &found.thickness;
     let at = |length: Length| length.in_unit(unit);
-    let over = of.readings();
-    let over: Vec<f64> = over.map(|one| at(one.minus(of.thinnest()))).collect();
-    let band = found.varies.as_ref().ok().map(|reach| {
-        let (low, high) = reach.interval();
-        (at(low), at(high))
-    });
-    let reaches = band.map_or_else(|| at(of.range()), |(_, high)| high.max(at(of.range())));
+    let over = of.measured();
+    let over: Vec<f64> = over.map(|(_, one)| at(one.minus(found.thinnest))).collect();
+    let band = found.varies.as_ref().ok();
+    let band = band.map(|reach| (at(reach.low), at(reach.high)));
+    let range = at(found.range());
+    let reaches = band.map_or(range, |(_, high)| high.max(range));
     let limit = found.variation.as_ref().map(|against| {
         let card = &against.card.value;
         let value = format.typed(card).line();
@@ -286,6 +280,14 @@ pub(super) fn reading_line(told: &Told, reading: &ThicknessReading) -> String {
     let place = text::face(told.lang, FaceWord::Place);
     let value = typed(told.lang, told.format, reading);
     format!("{corner}, {title}, {place} {}: {value}", reading.place)
+}
+
+/// What was found in one line, for the same list.
+pub(super) fn found_line(told: &Told, found: &RotorFound) -> String {
+    let corner = text::corner_title(told.lang, found.corner);
+    let title = text::measurement_title(told.lang, found.run);
+    let answers = answers(told.lang, told.format, found).join(" ");
+    format!("{corner}, {title}: {answers}")
 }
 
 /// A limit in one line.

@@ -26,6 +26,8 @@ pub enum Now {
     InspectionDeclined,
     /// The place was not safe for the work.
     NotSafeHere,
+    /// Entries of the job are not here: nothing can be said of the car as a whole.
+    Incomplete,
     /// The job is open and nothing is decided.
     Open,
 }
@@ -44,6 +46,7 @@ impl Now {
         Self::Declined,
         Self::InspectionDeclined,
         Self::NotSafeHere,
+        Self::Incomplete,
         Self::Open,
     ];
 

@@ -468,8 +468,10 @@ spoken! {
     screen::overdue_since(what: &str, date: &str) -> String;
     /// When a re-torque is due, by date and distance.
     screen::retorque_due(date: &str, distance: &str) -> String;
-    /// How many items are loose.
-    screen::loose_count(n: usize) -> String;
+    /// How many items are loose; of an incomplete record at least so many.
+    screen::loose_count(n: usize, incomplete: bool) -> String;
+    /// The same as a number alone.
+    screen::loose_number(n: usize, incomplete: bool) -> String;
     /// An item of the loose list with its state.
     screen::loose_row(item: &str, state: &str) -> String;
     /// When a step was done last, on coming back.

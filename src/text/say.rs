@@ -324,6 +324,10 @@ sayings! {
         LooseWord,
         /// Nothing is loose.
         NothingLoose,
+        /// Entries of this job are missing on this phone.
+        Incomplete,
+        /// A newer version wrote a part of this job.
+        ReadOnly,
         /// Off or loosened and not yet back at its card.
         LooseSay,
         /// With anything loose the job can end only as left unfinished.

@@ -466,8 +466,10 @@ fn values_stand_in_their_sentences() {
     assert_eq!(item_at(lang, nut), "Wheel nut 3, front left");
     assert_eq!(nut_clicked(lang, &item(lang, nut)), "Wheel nut 3 clicked");
     assert_eq!(next_fastener(lang, &item(lang, nut)), "Next: wheel nut 3");
-    assert_eq!(loose_count(lang, 0), "Nothing loose");
-    assert_eq!(loose_count(lang, 11), "11 loose");
+    assert_eq!(loose_count(lang, 0, false), "Nothing loose");
+    assert_eq!(loose_count(lang, 11, false), "11 loose");
+    assert_eq!(loose_count(lang, 0, true), "Unknown what is loose");
+    assert_eq!(loose_number(lang, 11, true), "11+");
     assert_eq!(jobs_count(lang, 1), "1 job");
     assert_eq!(
         job_file_stem(lang, "2026-03-04", "AB 12/CD"),

@@ -79,6 +79,8 @@ pub enum Yard<'a> {
     RestsOnOther(Corner),
     /// The proof after the work says something else than its entries give.
     Proof(Corner),
+    /// A run or a measurement of a rotor says something else than its entries give.
+    Measured(Corner, &'a str),
     /// The report was made from other entries.
     HandedOver,
     /// Laid out anew by another program.

@@ -5,7 +5,7 @@ use leptos::prelude::WithUntracked;
 
 use crate::job::ending;
 use crate::job::entry::{Due, HandedOver, What};
-use crate::job::proof::with_proofs;
+use crate::job::proof::with_records;
 use crate::trade::wheel_end::{Form, StepSpec};
 use crate::ui::at::At;
 use crate::ui::parts::today;
@@ -15,7 +15,7 @@ use crate::units::{DistanceUnit, System};
 pub fn beside(at: &At, spec: &StepSpec) -> Vec<What> {
     match spec.form {
         Form::Retorque => retorque(at).map(What::Due).into_iter().collect(),
-        Form::Report => with_proofs(at.sheet(), vec![What::HandedOver(HandedOver::NOW)]),
+        Form::Report => with_records(at.sheet(), vec![What::HandedOver(HandedOver::NOW)]),
         _ => Vec::new(),
     }
 }

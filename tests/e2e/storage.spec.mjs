@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { test, expect, open, ready } from "./support/fixtures.mjs";
 import { asides, journal, localKeys, pictures, plant, plantPicture } from "./support/journal.mjs";
-import { sampleEntries, sampleText } from "./support/jobs.mjs";
+import { before, fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
@@ -247,4 +247,32 @@ test("a picture whose entry never came is let go of, one that an entry names sta
     await app.clock.runFor(5_000);
     return pictures(app);
   }).toEqual([named]);
+});
+
+test("with entries missing nothing reads as not loose, and the job cannot end as finished", async ({ app }) => {
+  const quick = new Quick(app);
+  const all = sampleEntries("replaced-hub");
+  // What took the wheel off and what put it back is gone: the rest knows of nothing loose.
+  const wheel = ({ moved }) => moved?.items.some((item) => /wheel/.test(item.group));
+  const rest = before(all, (what) => what.ended).filter(({ what }) => !wheel(what));
+  await quick.open(fileOf(rest));
+  await expect(quick.main.getByRole("alert").filter({ hasText: "Entries of this job are missing" })).toBeVisible();
+  await expect(app.getByRole("link", { name: /loose$/ })).toHaveText(/^(\?|\d+\+)/);
+  await app.getByRole("link", { name: /loose$/ }).tap();
+  await expect(quick.main).toContainText("Entries of this job are missing");
+  await expect(quick.main).not.toContainText("Nothing is loose");
+  const report = await quick.report();
+  await expect(report).toContainText(/RECORD INCOMPLETE|DO NOT DRIVE/);
+  await app.evaluate(() => { location.hash = "#/"; });
+  await expect(quick.main.locator(".job__loose")).toHaveText(/Unknown what is loose|At least \d+ loose/);
+});
+
+test("a job that a newer version wrote in says so, and its keys do not answer", async ({ app }) => {
+  const quick = new Quick(app);
+  const entries = before(sampleEntries("replaced-hub"), (what) => what.reading);
+  const last = entries.at(-1);
+  const id = last.id.replace(/.$/, (sign) => (sign === "0" ? "1" : "0"));
+  await quick.open(fileOf([...entries, { ...last, id, n: last.n + 1, after: [last.id], what: { hologram: { shown: true } } }]));
+  await expect(quick.main.getByRole("alert").filter({ hasText: "A newer version wrote a part of this job" })).toBeVisible();
+  await expect(quick.main.locator("fieldset.step__keys")).toHaveJSProperty("disabled", true);
 });

@@ -215,3 +215,23 @@ fn a_file_with_proofs_after_the_work_is_still_read_and_written() {
     };
     assert_eq!(rear.outcome, blocked);
 }
+
+#[test]
+fn a_file_with_what_runs_and_rotors_said_is_still_read_and_written() {
+    let sheet = fixture("job-1-found");
+    let face = sheet.face_found(Corner::FrontLeft, 2).unwrap();
+    let reach = face.reach.unwrap();
+    assert_eq!((reach.estimate.mm(), reach.low.mm()), (0.08, 0.07));
+    let limit = face.against.as_ref().unwrap();
+    assert_eq!(limit.card.most.number.as_typed(), "0.05");
+    assert_eq!(limit.judged.unwrap().result, Guarded::ProvenOut);
+    let (basis, positions) = face.positions.as_ref().unwrap();
+    let studs: Vec<u8> = positions.iter().map(|(stud, _)| *stud).collect();
+    assert_eq!((*basis, studs), (Basis::HubAndRotor, vec![3, 0]));
+    let open = sheet.face_found(Corner::RearRight, 1).unwrap();
+    let rank = Undetermined::Rank { rank: 2, needed: 3 };
+    assert_eq!((&open.shape, open.next), (&Err(rank), Next::ReadMore));
+    let rotor = sheet.rotor_found(Corner::FrontLeft, 1).unwrap();
+    assert_eq!((rotor.thinnest.mm(), rotor.place), (20.31, 3));
+    assert!(rotor.least.as_ref().unwrap().is_over() && rotor.variation.is_none());
+}

@@ -7,14 +7,16 @@ use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind, Ended, Ending,
-    Entry, EntryId, Gauging, HandedOver, Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid,
-    PaidHow, Part, PersonField, Photo, Proved, Reading, Receipt, Reply, RunoutCard, RunoutReading,
-    Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
-    ThicknessReading, VehicleField, Voice, What,
+    AgainstLimit, Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind,
+    Ended, Ending, Entry, EntryId, FaceFound, Gauging, HandedOver, Held, How, Inputs, KitItem,
+    LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Proved, ReachFound, Reading,
+    Receipt, Reply, RotorFound, RunoutCard, RunoutReading, Scope, Setup, ShapeFound, Shop,
+    ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
+    VehicleField, Voice, WaveFound, What,
 };
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
+use hubslate::job::runout::Basis;
 use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
@@ -22,17 +24,22 @@ use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
 use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
+use hubslate::trade::play::conformity::Judged;
+use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
     After, Against, Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place,
     ReadingSet, RigFacts, Round, StopSign, Way, decide, join,
 };
-use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
+use hubslate::trade::runout::{
+    Bound, Form, LeftOut, Micrometer, Next, RotorNext, Surface, Undetermined,
+};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
     Because, Check, Group, Hold, Item, Kind, Pick, SetName, Start, Step, StepKey, When, items,
 };
 use hubslate::units::{
-    AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, LengthUnit, TorqueUnit, Typed,
+    Angle, AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, TorqueUnit,
+    Typed,
 };
 
 use crate::every::entry;
@@ -307,7 +314,8 @@ fn round_a_face() -> Vec<What> {
     vec![
         What::Runout(read),
         What::Runout(skipped),
-        What::RunoutLimit(card),
+        What::RunoutLimit(card.clone()),
+        What::FaceFound(Box::new(said_of_a_face(&card))),
         What::Damage(FRONT_LEFT, Damage::Moisture),
         What::CameBackFor(CameBackFor::Fitting),
         What::Stock(Stock {
@@ -317,6 +325,89 @@ fn round_a_face() -> Vec<What> {
             cores: 0,
         }),
     ]
+}
+
+fn um(um: f64) -> Length {
+    Length::new(um / 1000.0, LengthUnit::Millimetre).unwrap()
+}
+
+fn reach(estimate: f64) -> ReachFound {
+    ReachFound {
+        read: um(estimate + 1.5),
+        u: um(4.25),
+        scatter: um(3.125),
+        dof: Some(6.5),
+        estimate: um(estimate),
+        low: um(estimate - 20.0),
+        high: um(estimate + 20.0),
+    }
+}
+
+/// A wobble over its limit, with two positions of the rotor.
+fn said_of_a_face(card: &RunoutCard) -> FaceFound {
+    let degrees = |degrees| Some(Angle::new(degrees, AngleUnit::Degree).unwrap());
+    let wave = |reach| WaveFound {
+        reach: um(reach),
+        u: um(2.5),
+    };
+    FaceFound {
+        corner: FRONT_LEFT,
+        run: 1,
+        rules: 1,
+        surface: Surface::Rotor,
+        tir: um(90.0),
+        closure: Some(um(10.0)),
+        shape: Ok(ShapeFound {
+            form: Form::Wobble,
+            mean: um(-12.5),
+            wobble: wave(81.5),
+            warp: Some(wave(12.25)),
+            rms: um(2.75),
+            stands_out: Some(um(33.0)),
+            high_spot: degrees(47.5),
+            sure_to: degrees(8.125),
+        }),
+        reach: Some(reach(80.0)),
+        against: Some(AgainstLimit {
+            card: card.clone(),
+            judged: Some(Judged {
+                result: Guarded::ProvenOut,
+                conformance: 0.000_25,
+            }),
+        }),
+        positions: Some((
+            Basis::TwoPositions,
+            vec![(4, reach(20.5)), (0, reach(95.25))],
+        )),
+        next: Next::Index,
+    }
+}
+
+/// A rotor that is thick enough, at places that do not tell how much it varies.
+fn said_of_a_rotor(least: &ThicknessCard, variation: &ThicknessCard) -> RotorFound {
+    RotorFound {
+        corner: FRONT_LEFT,
+        run: 1,
+        rules: 1,
+        thinnest: um(22_010.0),
+        place: 3,
+        u: um(3.5),
+        guard_band: um(5.75),
+        thickest: um(22_030.0),
+        varies: Err(Undetermined::NoSpare { more: 1 }),
+        least: Some(AgainstLimit {
+            card: least.clone(),
+            judged: Some(Judged {
+                result: Guarded::ProvenIn,
+                conformance: 0.999_75,
+            }),
+        }),
+        variation: Some(AgainstLimit {
+            card: variation.clone(),
+            judged: None,
+        }),
+        next: RotorNext::MeasureAgain,
+    }
 }
 
 /// A place of a rotor that was measured, one that was skipped, both limits; and where tips stood.
@@ -336,20 +427,23 @@ fn through_a_rotor() -> Vec<What> {
         thickness: None,
         ..measured.clone()
     };
-    let limit = |bound, value: &str| {
-        What::ThicknessLimit(ThicknessCard {
-            axle: Axle::Front,
-            bound,
-            value: Typed::parse(value, LengthUnit::Millimetre).unwrap(),
-            source: CardSource {
-                document: "Marlin Estate service book, brakes (invented)".to_owned(),
-                page: "4-14".to_owned(),
-                looked_up: parts::day(2026, 2, 16),
-                who: "R. Okafor".to_owned(),
-                kept_because: None,
-            },
-        })
+    let limit = |bound, value: &str| ThicknessCard {
+        axle: Axle::Front,
+        bound,
+        value: Typed::parse(value, LengthUnit::Millimetre).unwrap(),
+        source: CardSource {
+            document: "Marlin Estate service book, brakes (invented)".to_owned(),
+            page: "4-14".to_owned(),
+            looked_up: parts::day(2026, 2, 16),
+            who: "R. Okafor".to_owned(),
+            kept_because: None,
+        },
     };
+    let (least, variation) = (
+        limit(Bound::Least, "20.4"),
+        limit(Bound::Variation, "0.015"),
+    );
+    let said = said_of_a_rotor(&least, &variation);
     let slant = Typed::parse("12.5", AngleUnit::Degree).unwrap();
     let first = SetName {
         when: When::Before,
@@ -359,8 +453,9 @@ fn through_a_rotor() -> Vec<What> {
     vec![
         What::Thickness(measured),
         What::Thickness(skipped),
-        limit(Bound::Least, "20.4"),
-        limit(Bound::Variation, "0.015"),
+        What::ThicknessLimit(least),
+        What::ThicknessLimit(variation),
+        What::RotorFound(Box::new(said)),
         What::TipRadius(Place::RotorFace, radius),
         What::TipAngle(FRONT_LEFT, first, slant),
         What::Crept(FRONT_LEFT, first, Decimal::parse("1.5").unwrap()),

@@ -6,6 +6,8 @@ mod bench;
 mod decisions;
 #[path = "every_flow.rs"]
 mod flow;
+#[path = "every_found.rs"]
+mod found;
 #[path = "every_kit.rs"]
 mod kit;
 #[path = "every_slip.rs"]
@@ -15,6 +17,7 @@ use bench::{benched, runout};
 use chrono::{Days, NaiveDate};
 use decisions::{inputs, proved};
 use flow::sent;
+use found::found;
 use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
@@ -317,6 +320,7 @@ fn worked() -> impl Strategy<Value = What> {
         (decided(), inputs())
             .prop_map(|(decided, inputs)| { What::Decided(Decided { inputs, ..decided }) }),
         proved().prop_map(What::Proved),
+        found(),
         benched(),
         (money(), option::of(money()), option::of(estimate())).prop_map(
             |(repair, refit, estimate)| {

@@ -38,7 +38,7 @@ pub(super) fn runout() -> impl Strategy<Value = RunoutReading> {
     )
 }
 
-fn runout_card() -> impl Strategy<Value = RunoutCard> {
+pub(super) fn runout_card() -> impl Strategy<Value = RunoutCard> {
     let most = typed(LengthUnit::ALL);
     (select(Surface::ALL), most, source()).prop_map(|(surface, most, source)| RunoutCard {
         surface,
@@ -62,7 +62,7 @@ fn thickness() -> impl Strategy<Value = ThicknessReading> {
     })
 }
 
-fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
+pub(super) fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
     let of = (select(Axle::ALL), select(Bound::ALL));
     (of, typed(LengthUnit::ALL), source()).prop_map(|((axle, bound), value, source)| {
         ThicknessCard {

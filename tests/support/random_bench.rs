@@ -40,6 +40,9 @@ impl RandomJob {
             }
         }
         self.runs();
+        if self.entries.len() % 3 == 1 {
+            self.prove();
+        }
         for nth in 1..=self.chance.below(3) {
             self.rotor(u8::try_from(nth).unwrap());
         }

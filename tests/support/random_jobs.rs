@@ -18,7 +18,7 @@ use hubslate::job::entry::{
 use hubslate::job::evidence::decided;
 use hubslate::job::kit::MoreKit;
 use hubslate::job::proof::owed;
-use hubslate::job::{fold, judge};
+use hubslate::job::{fold, found, judge};
 use hubslate::slate::{Pen, compose, log_id};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
@@ -303,10 +303,12 @@ impl RandomJob {
         self.tap(vec![What::Decided(decided(&sheet, HERE, nth))]);
     }
 
-    /// Records the proofs that are owed, one by one.
+    /// Records what is owed, one by one: proofs, and what runs and rotors said.
     fn prove(&mut self) {
-        for proved in owed(&fold(self.entries.iter().cloned())) {
-            self.tap(vec![What::Proved(proved)]);
+        let sheet = fold(self.entries.iter().cloned());
+        let proofs = owed(&sheet).into_iter().map(What::Proved);
+        for what in proofs.chain(found::owed(&sheet)) {
+            self.tap(vec![what]);
         }
     }
 

@@ -12,17 +12,19 @@ use hubslate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
 };
 use hubslate::job::reason;
+use hubslate::job::runout::Basis;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
 };
 use hubslate::trade::money::{LineKind, TaxRounding};
+use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
     Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place,
     Rig, Road, Source, StopSign, Test,
 };
-use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
+use hubslate::trade::runout::{Bound, Form, LeftOut, Micrometer, Next, RotorNext, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Kind, Pick, Start, Step, When};
 use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
@@ -66,6 +68,9 @@ const RESULTS: [&str; 7] = [
 /// The outcomes that a proof can have; `trade/play/after.rs` meets each.
 const OUTCOMES: [&str; 3] = ["pass", "blocked", "not_judged"];
 
+/// Why places do not tell what goes round; `exchange/wire/found.rs` meets each.
+const WHY_OPEN: [&str; 3] = ["rank", "bunched", "no_spare"];
+
 /// How ways differ, and every mark.
 fn why_not() -> Vec<String> {
     let ways = ["method", "place", "rig", "force"].map(str::to_owned);
@@ -79,6 +84,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("answer", codes(Answer::ALL)),
         ("axle", codes(Axle::ALL)),
         ("brake_held", codes(BrakeHeld::ALL)),
+        ("basis", codes(Basis::ALL)),
         ("because", codes(Because::ALL)),
         ("bound", codes(Bound::ALL)),
         ("caption_word", codes(CaptionWord::ALL)),
@@ -94,8 +100,10 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("due_kind", codes(DueKind::ALL)),
         ("ending", codes(Ending::ALL)),
         ("felt_grade", codes(Felt::ALL)),
+        ("form", codes(Form::ALL)),
         ("ground", codes(Ground::ALL)),
         ("group", codes(Group::ALL)),
+        ("guarded", codes(Guarded::ALL)),
         ("heat", codes(Heat::ALL)),
         ("hold", codes(Hold::ALL)),
         ("how", codes(How::ALL)),
@@ -106,6 +114,8 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
         ("method", codes(Method::ALL)),
+        ("next_at_face", codes(Next::ALL)),
+        ("next_of_rotor", codes(RotorNext::ALL)),
         ("outcome", OUTCOMES.map(str::to_owned).to_vec()),
         ("paid_how", codes(PaidHow::ALL)),
         ("angle_by", codes(AngleBy::ALL)),
@@ -138,6 +148,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("vehicle_field", codes(VehicleField::ALL)),
         ("when", codes(When::ALL)),
         ("why_not", why_not()),
+        ("why_open", WHY_OPEN.map(str::to_owned).to_vec()),
     ])
 }
 
@@ -222,6 +233,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
     for name in [
         "job-1",
         "job-1-flow",
+        "job-1-found",
         "job-1-kept",
         "job-1-paper",
         "job-1-proved",
@@ -283,7 +295,7 @@ fn drop_field(value: &mut Value, field: &str) {
 type Break = (&'static str, fn(&mut Value), &'static str, &'static str);
 
 /// The entry of a kind, or the file itself, is broken in one place each.
-const BREAKS: [Break; 38] = [
+const BREAKS: [Break; 40] = [
     (
         "another format",
         |f| f["format"] = json!("other"),
@@ -457,6 +469,18 @@ const BREAKS: [Break; 38] = [
         "a proof that nearly passed",
         |f| body(f, "proved")["outcome"] = json!("nearly"),
         "/outcome",
+        "enum",
+    ),
+    (
+        "a run without its rules",
+        |f| drop_field(body(f, "face_found"), "rules"),
+        "/face_found",
+        "required",
+    ),
+    (
+        "a rotor that is rather thin",
+        |f| body(f, "rotor_found")["least"]["result"] = json!("rather_thin"),
+        "/result",
         "enum",
     ),
     (

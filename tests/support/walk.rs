@@ -11,7 +11,7 @@ use hubslate::job::entry::{
     Photo, Quantity, Reading, Reply, Scope, Side, VehicleField, What,
 };
 use hubslate::job::evidence::decided;
-use hubslate::job::proof::with_proofs;
+use hubslate::job::proof::with_records;
 use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, status};
 use hubslate::slate::{Pen, compose, log_id, sealed, undo};
 use hubslate::trade::answer::Answer;
@@ -174,14 +174,14 @@ impl<'a> Walk<'a> {
             Form::Report => {
                 let over = What::HandedOver(HandedOver::NOW);
                 let done = What::Answered(spec.key, Reply::Done);
-                self.tap(with_proofs(sheet, vec![over, done]));
+                self.tap(with_records(sheet, vec![over, done]));
             }
             Form::End => {
                 let ended = Ended {
                     ending: self.story.ending,
                     charge: None,
                 };
-                self.tap(with_proofs(sheet, vec![What::Ended(ended)]));
+                self.tap(with_records(sheet, vec![What::Ended(ended)]));
             }
         }
     }

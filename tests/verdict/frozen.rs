@@ -30,7 +30,7 @@ const METRIC: Format = Format {
 };
 
 /// The finished job of the replaced hub.
-fn finished() -> Vec<Entry> {
+pub(super) fn finished() -> Vec<Entry> {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("public/sample/replaced-hub.json");
     let text = std::fs::read_to_string(path).unwrap();
     let log = read(&text).unwrap().logs.remove(0);
@@ -121,12 +121,12 @@ fn is_pulled_after(what: &What) -> bool {
     matches!(what, What::Reading(reading) if is(reading))
 }
 
-fn file(entries: &[Entry]) -> String {
+pub(super) fn file(entries: &[Entry]) -> String {
     let texts = entries.iter().map(|entry| encode(entry).unwrap()).collect();
     export(&[(LogKind::Job, entries[0].log.clone(), texts)]).unwrap()
 }
 
-fn report(sheet: &Sheet) -> String {
+pub(super) fn report(sheet: &Sheet) -> String {
     let reader = Reader {
         job: "job".to_owned(),
         digest: "d".repeat(64),
@@ -312,7 +312,7 @@ fn a_round_that_is_read_again_makes_the_proof_live_until_it_is_recorded_again() 
 }
 
 /// Written a minute after the last entry.
-fn told(entries: &mut Vec<Entry>, whats: Vec<What>) {
+pub(super) fn told(entries: &mut Vec<Entry>, whats: Vec<What>) {
     let last = entries.last().unwrap().clone();
     let pen = Pen {
         by: last.by,

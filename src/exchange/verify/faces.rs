@@ -21,7 +21,7 @@ pub(super) fn runs_round(sheet: &Sheet) -> Vec<Value> {
     Corner::ALL.iter().flat_map(at_corner).collect()
 }
 
-fn one(sheet: &Sheet, corner: Corner, runs: &[Run], run: &Run) -> Value {
+pub(super) fn one(sheet: &Sheet, corner: Corner, runs: &[Run], run: &Run) -> Value {
     let (measured, fault) = match found(sheet, runs, run) {
         Ok(found) => (Some(says(&found)), None),
         Err(fault) => (None, Some(fault_code(fault))),

@@ -3,7 +3,7 @@
 use crate::exchange::import::EntryFault;
 use crate::exchange::wire::WireError;
 use crate::job::Problem;
-use crate::job::entry::{Decided, EntryId, Proved};
+use crate::job::entry::{Decided, EntryId, FaceFound, Proved, RotorFound};
 use crate::text::{self, Lang, Yard};
 
 /// Something in a file that is not what its entries give.
@@ -59,6 +59,24 @@ pub enum Finding {
         /// What the rules give.
         computed: Proved,
     },
+    /// The rules find something else in what was seen of a face.
+    Face {
+        /// The entry.
+        entry: EntryId,
+        /// What it says.
+        recorded: Box<FaceFound>,
+        /// What the rules give; nothing where the readings give no result.
+        computed: Option<Box<FaceFound>>,
+    },
+    /// The rules find something else in what was seen of a rotor.
+    Rotor {
+        /// The entry.
+        entry: EntryId,
+        /// What it says.
+        recorded: Box<RotorFound>,
+        /// What the rules give; nothing where the readings give no result.
+        computed: Option<Box<RotorFound>>,
+    },
     /// Decisions, proofs and reports rest on more than [`MAX_AGAIN`](super::MAX_AGAIN) entries in
     /// all: those after the limit were not checked.
     TooMuch,
@@ -108,6 +126,8 @@ impl Finding {
             } if concludes_alike(recorded, computed) => "inputs",
             Self::Decision { .. } => "decision",
             Self::Proof { .. } => "proof",
+            Self::Face { .. } => "face",
+            Self::Rotor { .. } => "rotor",
             Self::HandedOver { .. } => "handed_over",
             Self::TooMuch => "too_much",
         }
@@ -122,6 +142,14 @@ impl Finding {
                 Self::Digest { .. } => Yard::Edited,
                 Self::Canonical { .. } => Yard::Canonical,
                 Self::Proof { recorded, .. } => Yard::Proof(recorded.corner),
+                Self::Face { recorded, .. } => {
+                    let run = text::run_title(lang, recorded.run, recorded.surface);
+                    return text::yard(lang, Yard::Measured(recorded.corner, &run));
+                }
+                Self::Rotor { recorded, .. } => {
+                    let of = text::measurement_title(lang, recorded.run);
+                    return text::yard(lang, Yard::Measured(recorded.corner, &of));
+                }
                 Self::HandedOver { .. } => Yard::HandedOver,
                 Self::TooMuch => Yard::TooMuch,
                 Self::Record(problem) => return record(lang, problem),

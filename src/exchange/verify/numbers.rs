@@ -67,12 +67,14 @@ pub(super) fn job(
     read: Read,
     again: &[Again],
     proofs: &[(EntryId, Proved)],
+    found: Vec<Value>,
 ) -> Value {
     json!({
         "sets": read.sets,
         "decisions": again.iter().map(decision).collect::<Vec<_>>(),
         "proved": sheet.corners().iter().map(|corner| proved(sheet, *corner)).collect::<Vec<_>>(),
         "proofs": proofs.iter().map(proof).collect::<Vec<_>>(),
+        "found": found,
         "faces": read.faces,
         "rotors": read.rotors,
         "photos": photos(sheet),

@@ -21,7 +21,7 @@ pub(super) fn measured(sheet: &Sheet) -> Vec<Value> {
     Corner::ALL.iter().flat_map(at_corner).collect()
 }
 
-fn of(sheet: &Sheet, corner: Corner, one: &Measurement) -> Value {
+pub(super) fn of(sheet: &Sheet, corner: Corner, one: &Measurement) -> Value {
     let (measured, fault) = match found(sheet, corner, one) {
         Ok(found) => (Some(says(&found)), None),
         Err(fault) => (None, Some(fault_code(fault))),

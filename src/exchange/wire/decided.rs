@@ -83,7 +83,7 @@ struct LimitText {
     way: WayText,
 }
 
-fn mm(length: Length) -> f64 {
+pub(super) fn mm(length: Length) -> f64 {
     length.in_unit(LengthUnit::Millimetre)
 }
 
@@ -192,12 +192,12 @@ pub(super) fn raise(stored: InputsText) -> Option<Box<Inputs>> {
     ))
 }
 
-fn length(mm: f64) -> Option<Length> {
+pub(super) fn length(mm: f64) -> Option<Length> {
     Length::new(mm, LengthUnit::Millimetre).ok()
 }
 
 /// Nothing is known without uncertainty.
-fn uncertain(mm: f64) -> Option<Length> {
+pub(super) fn uncertain(mm: f64) -> Option<Length> {
     length(mm).filter(|u| *u > Length::ZERO)
 }
 

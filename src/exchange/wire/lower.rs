@@ -4,7 +4,7 @@ use crate::exchange::paper;
 use crate::exchange::wire::what::{
     AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
 };
-use crate::exchange::wire::{card, decided, flow, kit, money, proved, runout, thickness};
+use crate::exchange::wire::{card, decided, flow, found, kit, money, proved, runout, thickness};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
 use crate::trade::wheel_end::Item;
 
@@ -100,6 +100,8 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             inputs: Box::new(decided::lower(&d.inputs)),
         },
         entry::What::Proved(p) => What::Proved(Box::new(proved::lower(p))),
+        entry::What::FaceFound(f) => What::FaceFound(Box::new(found::lower_face(f))),
+        entry::What::RotorFound(f) => What::RotorFound(Box::new(found::lower_rotor(f))),
         entry::What::Price(p) => What::Price {
             repair: money::lower(&p.repair),
             refit: p.refit.as_ref().map(money::lower),

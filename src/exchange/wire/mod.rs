@@ -6,6 +6,7 @@
 mod card;
 mod decided;
 mod flow;
+mod found;
 mod kit;
 mod lower;
 mod money;

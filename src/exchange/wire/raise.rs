@@ -2,7 +2,7 @@
 
 use crate::exchange::paper;
 use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
-use crate::exchange::wire::{card, decided, flow, kit, money, proved, runout, thickness};
+use crate::exchange::wire::{card, decided, flow, found, kit, money, proved, runout, thickness};
 use crate::job::also::Also;
 use crate::job::angled::AngleBy;
 use crate::job::caption::CaptionWord;
@@ -176,6 +176,8 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             inputs: decided::raise(*inputs)?,
         }),
         What::Proved(stored) => entry::What::Proved(proved::raise(*stored)?),
+        What::FaceFound(stored) => entry::What::FaceFound(Box::new(found::raise_face(*stored)?)),
+        What::RotorFound(stored) => entry::What::RotorFound(Box::new(found::raise_rotor(*stored)?)),
         What::Price {
             repair,
             refit,

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Card, Gauge, TypedText, WayText};
 use crate::exchange::wire::decided::InputsText;
+use crate::exchange::wire::found::{FaceText, RotorText};
 use crate::exchange::wire::kit::WrenchText;
 use crate::exchange::wire::money::{EstimateText, MoneyText};
 use crate::exchange::wire::proved::ProvedText;
@@ -119,6 +120,8 @@ pub(super) enum What {
         inputs: Box<InputsText>,
     },
     Proved(Box<ProvedText>),
+    FaceFound(Box<FaceText>),
+    RotorFound(Box<RotorText>),
     Price {
         repair: MoneyText,
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -244,7 +247,7 @@ pub(super) enum What {
 }
 
 /// Every kind that this version writes, by its tag.
-const KINDS: [&str; 49] = [
+const KINDS: [&str; 51] = [
     "opened",
     "person",
     "erased",
@@ -264,6 +267,8 @@ const KINDS: [&str; 49] = [
     "reading",
     "decided",
     "proved",
+    "face_found",
+    "rotor_found",
     "price",
     "invoice",
     "paid",

@@ -165,7 +165,7 @@ fn a_proof_stands_before_what_hands_over_or_ends_and_only_once() {
         charge: None,
     });
     let proof = What::Proved(proved(&sheet, HERE));
-    let with = |whats: &[What]| with_proofs(&sheet, whats.to_vec());
+    let with = |whats: &[What]| with_records(&sheet, whats.to_vec());
     assert_eq!(
         with(std::slice::from_ref(&ended)),
         [proof.clone(), ended.clone()]

@@ -18,14 +18,18 @@ impl Sheet {
 
     /// Whether an entry had seen every counting one that states one of these facts, or that takes
     /// back or brings back one that did.
-    pub(in crate::job) fn had_seen_all(&self, entry: &Entry, facts: &[Key]) -> bool {
+    pub(in crate::job) fn had_seen_all(
+        &self,
+        entry: &Entry,
+        is_told: impl Fn(&Key) -> bool,
+    ) -> bool {
         let seen = self.seen_by(entry);
         let mut about = BTreeSet::new();
         let entries = self.entries.iter().zip(&self.effective);
         let mut unseen = entries.filter(|(one, counts)| {
             let is_about = match &one.what {
                 What::Strike(hits) => hits.iter().any(|hit| about.contains(hit)),
-                what => keys(what).iter().any(|key| facts.contains(key)),
+                what => keys(what).iter().any(&is_told),
             };
             is_about && about.insert(&one.id) && **counts && !seen.contains(&one.id)
         });

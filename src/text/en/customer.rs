@@ -14,6 +14,7 @@ pub(in crate::text) fn now(now: Now) -> &'static str {
         Now::Declined => "NOT REPAIRED: repair declined",
         Now::InspectionDeclined => "NOT INSPECTED: inspection declined",
         Now::NotSafeHere => "NOT INSPECTED: not safe to work here",
+        Now::Incomplete => "RECORD INCOMPLETE",
         Now::Open => "IN PROGRESS: not finished",
     }
 }
@@ -61,6 +62,10 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
         Now::NotSafeHere => {
             "We did not open anything: the place was not safe for this work. We cannot say whether \
              the bearing is good."
+        }
+        Now::Incomplete => {
+            "Entries of this job are missing from this copy. It cannot say what is loose or whether \
+             the car may be driven."
         }
         Now::Open => "This job has not ended. These pages show how far it is.",
     }

@@ -166,6 +166,11 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::LooseTitle => "Loose list",
         Say::LooseWord => "loose",
         Say::NothingLoose => "Nothing is loose",
+        Say::Incomplete => {
+            "Entries of this job are missing: more may be loose. Bring in its file again; until \
+             then check every fastener."
+        }
+        Say::ReadOnly => "A newer version wrote a part of this job. Update the app to change it.",
         Say::LooseSay => "Off or loosened and not yet back at its card.",
         Say::LooseBlocks => "With anything loose the job can end only as left unfinished.",
         Say::WhoTakesCharge => "Who takes charge of the car?",

@@ -130,10 +130,20 @@ pub(in crate::text) fn retorque_due(date: &str, distance: &str) -> String {
     format!("By {date} or after {distance}, whichever comes first")
 }
 
-pub(in crate::text) fn loose_count(n: usize) -> String {
-    match n {
-        0 => "Nothing loose".to_owned(),
-        _ => format!("{n} loose"),
+pub(in crate::text) fn loose_count(n: usize, incomplete: bool) -> String {
+    match (n, incomplete) {
+        (0, true) => "Unknown what is loose".to_owned(),
+        (_, true) => format!("At least {n} loose"),
+        (0, false) => "Nothing loose".to_owned(),
+        (_, false) => format!("{n} loose"),
+    }
+}
+
+pub(in crate::text) fn loose_number(n: usize, incomplete: bool) -> String {
+    match (n, incomplete) {
+        (0, true) => "?".to_owned(),
+        (_, true) => format!("{n}+"),
+        (_, false) => n.to_string(),
     }
 }
 

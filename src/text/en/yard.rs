@@ -64,6 +64,10 @@ pub(in crate::text) fn yard(say: Yard) -> String {
             "proof after the work {}: its entries give another result or other figures",
             corner(at)
         ),
+        Yard::Measured(at, run) => format!(
+            "{run}, {}: its entries give another result or other values",
+            corner(at)
+        ),
         Yard::HandedOver => "the report was made from other entries than these".to_owned(),
         Yard::Reformatted => "laid out anew by another program, no value changed".to_owned(),
         Yard::EntryUnknown(id) => format!("entry {id} is of a newer kind and was not checked"),

@@ -6,6 +6,7 @@
 //! Source: JCGM 100:2008 (GUM), JCGM 106:2012, ISO 14253-1:2017; `tests/reference/SOURCES.md`
 //! says how each was seen.
 
+use crate::words;
 use statrs::distribution::{Continuous, ContinuousCDF, Normal, StudentsT};
 
 /// What a series of readings of one thing says.
@@ -198,28 +199,17 @@ pub fn conforms_between(y: f64, u: f64, lower: f64, upper: f64) -> f64 {
     (conforms_below(y, u, upper) - conforms_below(y, u, lower)).max(0.0)
 }
 
-/// What a reading proves against an upper limit.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Guarded {
-    /// `y <= limit − g·u`: proven within.
-    ProvenIn,
-    /// At or under the limit, by less than `g·u`.
-    InNotProven,
-    /// Over the limit, by no more than `g·u`.
-    OutNotProven,
-    /// `y > limit + g·u`: proven over.
-    ProvenOut,
-}
-
-impl Guarded {
-    /// Its stable code.
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::ProvenIn => "proven_in",
-            Self::InNotProven => "in_not_proven",
-            Self::OutNotProven => "out_not_proven",
-            Self::ProvenOut => "proven_out",
-        }
+words! {
+    /// What a reading proves against an upper limit.
+    pub enum Guarded {
+        /// `y <= limit − g·u`: proven within.
+        ProvenIn = "proven_in",
+        /// At or under the limit, by less than `g·u`.
+        InNotProven = "in_not_proven",
+        /// Over the limit, by no more than `g·u`.
+        OutNotProven = "out_not_proven",
+        /// `y > limit + g·u`: proven over.
+        ProvenOut = "proven_out",
     }
 }
 

@@ -21,10 +21,10 @@ pub struct Arrow {
 }
 
 /// Decimal arithmetic on readings of one size leaves no more than this share of it.
-const ROUNDING: f64 = 1e-12;
+pub(super) const ROUNDING: f64 = 1e-12;
 
 /// Standard uncertainty of a radius read with a rule held by hand (common practice, no source).
-const RULE: Length = Length::millimetres(1.0);
+pub(super) const RULE: Length = Length::millimetres(1.0);
 
 impl Arrow {
     /// An arrow from its two parts; `size` is how large the numbers were that it came from.

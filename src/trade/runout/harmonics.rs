@@ -84,17 +84,17 @@ pub enum Undetermined {
 }
 
 /// Beyond this a slip of one division could look like a real wobble (our bound).
-const MOST_CONDITION: f64 = 30.0;
+pub(super) const MOST_CONDITION: f64 = 30.0;
 /// Readings beyond the unknowns that the wobble needs to be told from scatter: with one alone the
 /// interval of a fit covers less than it says, and four places do not see half of a warp (both
 /// simulated in `tests/runout_coverage.rs`).
-const SPARE_FOR_WOBBLE: usize = 2;
+pub(super) const SPARE_FOR_WOBBLE: usize = 2;
 /// The same for a second wave, which is looked for beside the first (common practice, no source).
-const SPARE_FOR_WARP: usize = 3;
+pub(super) const SPARE_FOR_WARP: usize = 3;
 /// A second wave counts if scatter alone would make it no more often than this.
-const CHANCE_OF_WARP: f64 = 0.002;
+pub(super) const CHANCE_OF_WARP: f64 = 0.002;
 /// And the first if scatter alone would make it no more often than this.
-const CHANCE_OF_WOBBLE: f64 = 0.05;
+pub(super) const CHANCE_OF_WOBBLE: f64 = 0.05;
 
 /// Mean and waves of a series, as many as are named, also where no reading is to spare.
 ///

@@ -16,6 +16,7 @@ pub mod limit;
 pub mod moves;
 pub mod reach;
 mod rice;
+pub mod rules;
 pub mod series;
 pub mod shape;
 mod solve;

@@ -15,9 +15,9 @@ pub struct Moves {
 }
 
 /// Steps in which an end of the curve is looked for before it is closed in on.
-const STEPS: u16 = 360;
+pub(super) const STEPS: u16 = 360;
 /// Newton's steps to the end of the curve.
-const CLOSER: u8 = 20;
+pub(super) const CLOSER: u8 = 20;
 
 /// A height, and its factors of mean and waves.
 struct End {

@@ -28,11 +28,11 @@ pub struct Reach {
 pub struct NoUncertainty;
 
 /// Half of 5 % is left out on either side.
-const TAIL: f64 = 0.025;
+pub(super) const TAIL: f64 = 0.025;
 /// A limit is passed for sure where the chance of the other side is below this (ISO 14253-1).
-const DOUBT: f64 = 0.05;
+pub(super) const DOUBT: f64 = 0.05;
 /// A reading of nothing is even with a limit of nothing, whatever its last bits say.
-const EVEN: f64 = 0.5 - 1e-9;
+pub(super) const EVEN: f64 = 0.5 - 1e-9;
 
 impl Reach {
     /// From what was read, what the scatter makes of it with its degrees of freedom, and the

@@ -173,11 +173,14 @@ pub fn equal_step(place: usize, places: usize) -> Angle {
     Angle::new(turn, AngleUnit::Turn).unwrap_or(Angle::ZERO)
 }
 
+/// Angles closer than this are one place.
+pub(super) const SAME_PLACE_DEG: f64 = 0.01;
+
 /// A hundredth of a degree apart is the same place.
 pub fn is_same_place(one: Angle, other: Angle) -> bool {
     let apart = one
         .minus(other)
         .in_unit(AngleUnit::Degree)
         .rem_euclid(360.0);
-    apart.min(360.0 - apart) < 0.01
+    apart.min(360.0 - apart) < SAME_PLACE_DEG
 }

@@ -106,7 +106,7 @@ fn carried(fit: &Fit, heights: &Heights) -> (Form, Option<Angle>) {
     let energy = |height: Length| height.mm().powi(2);
     let wobble = energy(fit.first.amplitude());
     let warp = fit.second.map_or(0.0, |second| energy(second.amplitude()));
-    let half = (wobble + warp + 2.0 * energy(fit.rms)) / 2.0;
+    let half = (wobble + warp + 2.0 * energy(fit.rms)) * SHARE_OF_ENERGY;
     if wobble > half && fit.wobbles() {
         (Form::Wobble, fit.first.phase())
     } else if warp > half {
@@ -120,7 +120,14 @@ fn carried(fit: &Fit, heights: &Heights) -> (Form, Option<Angle>) {
 }
 
 /// A place stands out if the scatter of the others would leave it so no more often than this.
-const CHANCE: f64 = 0.002;
+pub(super) const CHANCE: f64 = 0.002;
+
+/// A reading that decides more of its own fit than this cannot be doubted.
+pub(super) const LARGEST_LEVERAGE: f64 = 0.999;
+/// One place stands out only if the total reading is no more than so many times as far.
+pub(super) const LARGEST_RANGE: f64 = 3.0;
+/// A wave is the shape only if it has more than this share of the readings' energy.
+pub(super) const SHARE_OF_ENERGY: f64 = 0.5;
 
 /// The place that cannot belong to the waves of all others, if there is one.
 fn outlier(heights: &Heights, fits: &Fits, range: Length) -> Option<Outlier> {
@@ -132,10 +139,10 @@ fn outlier(heights: &Heights, fits: &Fits, range: Length) -> Option<Outlier> {
     // What a reading is off the fit of all others: e / (1 − h).
     let doubted = fit.residuals.iter().zip(&fit.leverage).enumerate();
     let (by, seat, index) = doubted
-        .filter(|(_, (_, lever))| **lever < 0.999)
+        .filter(|(_, (_, lever))| **lever < LARGEST_LEVERAGE)
         .map(|(index, (residual, lever))| (residual.mm() / (1.0 - lever), 1.0 - lever, index))
         .max_by(|a, b| (a.0.powi(2) * a.1).total_cmp(&(b.0.powi(2) * b.1)))?;
-    if by.abs() * 3.0 < range.mm() {
+    if by.abs() * LARGEST_RANGE < range.mm() {
         return None;
     }
     let others = ((squares - by.powi(2) * seat).max(0.0) / spare).sqrt();

@@ -139,12 +139,14 @@ pub enum ThicknessFault {
     },
 }
 
+/// No micrometer for rotors reads coarser.
+pub(super) const LARGEST_DIVISION: Length = Length::millimetres(0.1);
 /// With its ratchet a micrometer repeats no better than this (from memory, not read).
-const MICROMETER_FLOOR: Length = Length::millimetres(0.002);
+pub(super) const MICROMETER_FLOOR: Length = Length::millimetres(0.002);
 /// A micrometer up to 50 mm is right within this either way (ISO 3611:1978, the maximum error of
 /// measurement for 0 to 25 and 25 to 50 mm; from memory, not read. The later editions, of 2010 and
 /// 2023, leave the value to the manufacturer).
-const MICROMETER_ERROR: Length = Length::millimetres(0.004);
+pub(super) const MICROMETER_ERROR: Length = Length::millimetres(0.004);
 
 impl Thickness {
     /// Readings at four to twenty-four places.
@@ -153,7 +155,7 @@ impl Thickness {
     /// [`ThicknessFault`] for too few or too many, or one that is no thickness.
     pub fn read(division: Length, readings: Vec<(Angle, Length)>) -> Result<Self, ThicknessFault> {
         let given = readings.len();
-        if !(Length::ZERO < division && division <= Length::millimetres(0.1)) {
+        if !(Length::ZERO < division && division <= LARGEST_DIVISION) {
             return Err(ThicknessFault::Division { division });
         }
         if given < usize::from(FEWEST_PLACES) {

@@ -14,7 +14,7 @@ use crate::ui::parts::panel::{Panel, panel};
 use crate::ui::parts::picture::{drawn, of_step};
 use crate::ui::parts::practice;
 use crate::ui::parts::rows::rows;
-use crate::ui::parts::strip::{again, banners, strip};
+use crate::ui::parts::strip::{banners, of_record, strip};
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
 pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
@@ -67,14 +67,14 @@ fn framed(
     };
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
-    let below = at.below;
+    let (below, read_only) = (at.below, at.sheet().read_only());
     // Of work only the rows above it must have been on the screen.
     let end = is_question(&at.spec.form).then(|| below.end());
     view! {
         <main class=desk aria-label=name data-rows=told>
             {strip(at)}
             {banners(app)}
-            {again(&at.open, at.lang)}
+            {of_record(&at.open, at.lang)}
             {latest(at)}
             {earlier(at)}
             <section class="step__thing" tabindex="0" hidden=hidden>
@@ -89,7 +89,9 @@ fn framed(
             <fieldset
                 class="step__keys"
                 hidden=hidden
-                prop:disabled=move || app.locked.get() || app.is_busy() || below.is_open()
+                prop:disabled=move || {
+                    read_only || app.locked.get() || app.is_busy() || below.is_open()
+                }
             >
                 {also(at)}
                 {keys.try_update_value(Option::take).flatten()}

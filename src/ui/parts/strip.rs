@@ -34,7 +34,7 @@ pub fn strip(at: &At) -> AnyView {
                 <p class="strip__name">{at.name()}</p>
             </div>
             <a class="strip__loose" href=Route::Loose(id).to_hash()>
-                <b>{loose.to_string()}</b>
+                <b>{text::loose_number(lang, loose, at.sheet().is_incomplete())}</b>
                 <span>{text::say(lang, Say::LooseWord)}</span>
             </a>
         </header>
@@ -42,10 +42,19 @@ pub fn strip(at: &At) -> AnyView {
     .into_any()
 }
 
-/// Said of a job that had ended and is open again.
-pub fn again(open: &Open, lang: Lang) -> Option<AnyView> {
-    let again = open.sheet.is_open_again();
-    again.then(|| view! { <p class="banner" role="alert">{text::open_again(lang)}</p> }.into_any())
+/// What must be known of the record before a step of it is read: it is not all here, it cannot be
+/// written, or it had ended and is open again.
+pub fn of_record(open: &Open, lang: Lang) -> AnyView {
+    let sheet = &open.sheet;
+    let said = [
+        (sheet.is_incomplete(), text::say(lang, Say::Incomplete)),
+        (sheet.read_only(), text::say(lang, Say::ReadOnly)),
+        (sheet.is_open_again(), text::open_again(lang)),
+    ];
+    let said = said.into_iter().filter(|(holds, _)| *holds);
+    said.map(|(_, said)| view! { <p class="banner" role="alert">{said}</p> })
+        .collect_view()
+        .into_any()
 }
 
 /// Whether the last tap is kept, in a word; silent while all is well.

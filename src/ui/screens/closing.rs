@@ -8,7 +8,7 @@ use crate::job::end_holding;
 use crate::job::ending::proposed;
 use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::job::picture::owed_when_left;
-use crate::job::proof::with_proofs;
+use crate::job::proof::with_records;
 use crate::platform::{clock, files};
 use crate::report::item_name;
 use crate::text::{self, Say};
@@ -241,11 +241,16 @@ fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     let app = at.app;
     let whats = [at.told(), vec![What::Ended(ended)]].concat();
-    let whats = with_proofs(at.sheet(), whats);
+    let whats = with_records(at.sheet(), whats);
     app.append_then(whats, move || {
         app.go_instead(&end);
         then(app);
     });
+}
+
+fn loose_count(at: &At) -> String {
+    let sheet = at.sheet();
+    text::loose_count(at.lang, sheet.loose().len(), sheet.is_incomplete())
 }
 
 /// The job has ended.
@@ -263,7 +268,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
         {stop}
         <h2 class="closing__ending">{title}</h2>
         <p>{meaning}</p>
-        <p class="closing__loose">{text::loose_count(at.lang, at.sheet().loose().len())}</p>
+        <p class="closing__loose">{loose_count(at)}</p>
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}

@@ -148,7 +148,8 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
 
 /// What is loose, and that the car must not be driven where the job was left.
 fn stands(job: &Summary, lang: Lang) -> Option<AnyView> {
-    let loose = (job.loose > 0).then(|| text::loose_count(lang, job.loose));
+    let any = job.loose > 0 || job.incomplete;
+    let loose = any.then(|| text::loose_count(lang, job.loose, job.incomplete));
     let stop = job
         .is_left()
         .then(|| text::decision(lang, Decision::Stop).to_owned());

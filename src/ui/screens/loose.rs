@@ -16,7 +16,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::picks;
-use crate::ui::parts::strip::banners;
+use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
 use crate::units::{Format, TorqueUnit, TypedTorque, Unit};
@@ -32,6 +32,11 @@ pub fn loose(app: App) -> AnyView {
         };
         let rows = rows(&open.sheet, &open.steps);
         let none = rows.iter().all(|row| !row.hold.is_loose());
+        let say = match (none, open.sheet.is_incomplete()) {
+            (true, true) => None,
+            (true, false) => Some(Say::NothingLoose),
+            (false, _) => Some(Say::LooseSay),
+        };
         let shown = rows.iter().map(|row| one(app, &open, row, lang, fmt));
         let shown = shown.collect_view();
         let primary = link(
@@ -43,7 +48,8 @@ pub fn loose(app: App) -> AnyView {
             <main class="desk loose">
                 <h1>{text::say(lang, Say::LooseTitle)}</h1>
                 {banners(app)}
-                <p>{text::say(lang, if none { Say::NothingLoose } else { Say::LooseSay })}</p>
+                {of_record(&open, lang)}
+                {say.map(|say| view! { <p>{text::say(lang, say)}</p> })}
                 <ol class="loose__list">{shown}</ol>
                 {(!none).then(|| view! { <p>{text::say(lang, Say::LooseBlocks)}</p> })}
                 {primary}

@@ -8,7 +8,7 @@ use crate::text::{self, Desk, FaceWord, Flow, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
-use crate::ui::parts::strip::{again, banners};
+use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
 use crate::ui::screens::{flow, practice};
 use crate::ui::state::{App, Open};
@@ -31,7 +31,7 @@ pub fn wherever(app: App) -> AnyView {
             <main class="desk where">
                 <h1>{text::say(lang, Say::Where)}</h1>
                 {banners(app)}
-                {again(&open, lang)}
+                {of_record(&open, lang)}
                 {flow::in_yard(app, &open)}
                 {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(id()).to_hash())}
                 <nav class="where__ways">

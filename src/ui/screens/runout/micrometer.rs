@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::ThicknessReading;
-use crate::job::thickness::{Against, Found, Measurement, found};
+use crate::job::entry::{AgainstLimit, RotorFound, ThicknessCard, ThicknessReading};
+use crate::job::found::rotor;
+use crate::job::thickness::Measurement;
 use crate::report::thickness::{angle, answers, drawing, limit_name, printed, typed};
 use crate::text::{self, FaceWord, ThickWord};
 use crate::trade::runout::Bound;
@@ -14,8 +15,8 @@ use crate::ui::screens::runout::{Bench, Mode};
 /// The result of the last measurement.
 pub(super) fn result(bench: &Bench, of: &Measurement) -> AnyView {
     let (lang, mode) = (bench.at.lang, bench.mode);
-    let said = match found(bench.at.sheet(), bench.corner, of) {
-        Ok(found) => says(bench, &found),
+    let said = match rotor(bench.at.sheet(), bench.corner, of) {
+        Ok(found) => says(bench, of, &found),
         Err(fault) => view! { <p role="alert">{text::thickness_fault(lang, fault)}</p> }.into_any(),
     };
     let rows = of.readings.iter().map(|reading| place(bench, of, reading));
@@ -38,12 +39,12 @@ pub(super) fn result(bench: &Bench, of: &Measurement) -> AnyView {
     bench.frame(text::measurement_title(lang, of.nth), thing, keys)
 }
 
-fn says(bench: &Bench, found: &Found) -> AnyView {
+fn says(bench: &Bench, of: &Measurement, found: &RotorFound) -> AnyView {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let answers = answers(lang, fmt, found)
         .into_iter()
         .map(|line| view! { <p class="bench__answer">{line}</p> });
-    let variation = fmt.length(found.thickness.range(), 3).line();
+    let variation = fmt.length(found.range(), 3).line();
     let alt = text::thickness_alt(lang, &variation);
     let limits = [&found.least, &found.variation];
     let limits = limits
@@ -52,7 +53,7 @@ fn says(bench: &Bench, found: &Found) -> AnyView {
         .map(|against| limit(bench, against));
     view! {
         {answers.collect_view()}
-        {drawn(&drawing(lang, fmt, found), &alt, "bench__strip")}
+        {drawn(&drawing(lang, fmt, of, found), &alt, "bench__strip")}
         <p class="bench__next">
             <b>{bench.face(FaceWord::Next)} ": "</b>
             {text::next_of_rotor(lang, found.next)}
@@ -63,9 +64,9 @@ fn says(bench: &Bench, found: &Found) -> AnyView {
     .into_any()
 }
 
-fn limit(bench: &Bench, against: &Against) -> AnyView {
+fn limit(bench: &Bench, against: &AgainstLimit<ThicknessCard>) -> AnyView {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
-    let (card, source) = (against.card, &against.card.source);
+    let (card, source) = (&against.card, &against.card.source);
     let day = source.looked_up.to_string();
     let from = text::from_page(lang, &source.document, &source.page, &day);
     view! {

@@ -3,12 +3,13 @@
 use leptos::prelude::*;
 
 use crate::drawing::polar::position;
-use crate::job::entry::RunoutReading;
+use crate::job::entry::{FaceFound, ReachFound, RunoutReading};
+use crate::job::found::face;
 use crate::job::runout::{Found, Run, found, marked, studs};
-use crate::report::reach::position as expected;
+use crate::report::reach::reach_line;
 use crate::report::runout::{answer, high_spot, most, place_angle_in, polar, runout};
 use crate::text::{self, FaceWord, Say};
-use crate::trade::runout::{LeftOut, Position, Studs};
+use crate::trade::runout::{LeftOut, Studs};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::runout::{Bench, Mode};
@@ -17,8 +18,11 @@ use crate::ui::screens::runout::{Bench, Mode};
 pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
     let (lang, mode) = (bench.at.lang, bench.mode);
     let title = text::run_title(lang, run.nth, run.setup.surface);
-    let said = match found(bench.at.sheet(), runs, run) {
-        Ok(found) => says(bench, run, &found),
+    let said = match face(bench.at.sheet(), bench.corner, run) {
+        Ok(face) => {
+            let live = found(bench.at.sheet(), runs, run).ok();
+            says(bench, run, &face, live.as_ref())
+        }
         Err(fault) => view! { <p>{text::series_fault(lang, fault)}</p> }.into_any(),
     };
     let thing = view! { {said} {readings(bench, run)} };
@@ -33,16 +37,18 @@ pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
     bench.frame(title, thing, keys)
 }
 
-fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
+/// What was found, with the curve as it is drawn today.
+fn says(bench: &Bench, run: &Run, found: &FaceFound, live: Option<&Found>) -> AnyView {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let count = studs(bench.at.sheet());
     let shape = match &found.shape {
         Err(why) => view! { <p role="alert">{text::undetermined(lang, *why)}</p> }.into_any(),
         Ok(shape) => {
             let alt = text::polar_alt(lang, &runout(lang, fmt, found), shape.form);
+            let curve = live.map(|live| drawn(&polar(run, live, count), &alt, "bench__polar"));
             view! {
-                <p class="bench__answer">{answer(lang, fmt, found, shape)}</p>
-                {drawn(&polar(run, found, count), &alt, "bench__polar")}
+                <p class="bench__answer">{answer(lang, fmt, found)}</p>
+                {curve}
                 <p class="bench__high">{high_spot(lang, fmt, shape, count)}</p>
             }
             .into_any()
@@ -55,8 +61,8 @@ fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
         </p>
         <p class="hint">{bench.face(FaceWord::Common)}</p>
     };
-    let limit = found.limit.map(|card| {
-        let source = &card.source;
+    let limit = found.against.as_ref().map(|against| {
+        let (card, source) = (&against.card, &against.card.source);
         let day = source.looked_up.to_string();
         let from = text::from_page(lang, &source.document, &source.page, &day);
         view! {
@@ -70,35 +76,35 @@ fn says(bench: &Bench, run: &Run, found: &Found) -> AnyView {
 }
 
 /// The best position drawn, and every other in order.
-fn positions(bench: &Bench, run: &Run, found: &Found, count: Option<Studs>) -> Option<AnyView> {
-    let all = found.positions.as_ref()?;
-    let (best, count, basis) = (all.first()?, count?.count(), found.basis?);
-    let title = text::hole_on_stud(bench.at.lang, best.stud + 1);
+fn positions(bench: &Bench, run: &Run, found: &FaceFound, count: Option<Studs>) -> Option<AnyView> {
+    let (basis, all) = found.positions.as_ref()?;
+    let ((best, _), count) = (all.first()?, count?.count());
+    let title = text::hole_on_stud(bench.at.lang, best + 1);
     let now = run.setup.stud.saturating_sub(1);
     let rows = all
         .iter()
-        .map(|one| row(bench, one, best.stud, now))
+        .map(|one| row(bench, one, *best, now))
         .collect_view();
     Some(
         view! {
             <h2>{bench.face(FaceWord::Positions)}</h2>
-            <p>{text::basis(bench.at.lang, basis)}</p>
-            {drawn(&position(count, best.stud), &title, "bench__position")}
+            <p>{text::basis(bench.at.lang, *basis)}</p>
+            {drawn(&position(count, *best), &title, "bench__position")}
             <ol class="bench__positions">{rows}</ol>
         }
         .into_any(),
     )
 }
 
-fn row(bench: &Bench, one: &Position, best: u8, now: u8) -> AnyView {
+fn row(bench: &Bench, (stud, wobble): &(u8, ReachFound), best: u8, now: u8) -> AnyView {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let notes = [(best, FaceWord::Best), (now, FaceWord::Now)];
-    let notes = notes.into_iter().filter(|(stud, _)| *stud == one.stud);
+    let notes = notes.into_iter().filter(|(at, _)| at == stud);
     let notes: Vec<_> = notes.map(|(_, word)| bench.face(word)).collect();
     view! {
         <li>
-            <b>{text::hole_on_stud(lang, one.stud + 1)}</b>
-            <span>{expected(lang, fmt, one)}</span>
+            <b>{text::hole_on_stud(lang, stud + 1)}</b>
+            <span>{reach_line(lang, fmt, wobble)}</span>
             <span>{notes.join(", ")}</span>
         </li>
     }

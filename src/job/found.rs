@@ -1,0 +1,136 @@
+//! What runs round a face and measured rotors say: as it was recorded, else as today's rules give
+//! it.
+//!
+//! Nothing is judged here: the rules stand in `trade::runout`.
+
+use crate::job::entry::{FaceFound, RotorFound, VehicleField, What};
+use crate::job::key::Key;
+use crate::job::sheet::Sheet;
+use crate::job::{runout, thickness};
+use crate::trade::runout::{SeriesFault, Surface, ThicknessFault};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::Group;
+
+/// What today's rules say of a run of a corner, as it is recorded.
+///
+/// # Errors
+/// [`SeriesFault`] while there are too few readings.
+pub fn face_today(
+    sheet: &Sheet,
+    corner: Corner,
+    run: &runout::Run,
+) -> Result<FaceFound, SeriesFault> {
+    let found = runout::found(sheet, &runout::runs(sheet, corner), run)?;
+    Ok(FaceFound::today(corner, run, &found))
+}
+
+/// What today's rules say of a measurement of a rotor, as it is recorded.
+///
+/// # Errors
+/// [`ThicknessFault`] while there are too few readings.
+pub fn rotor_today(
+    sheet: &Sheet,
+    corner: Corner,
+    of: &thickness::Measurement,
+) -> Result<RotorFound, ThicknessFault> {
+    let found = thickness::found(sheet, corner, of)?;
+    Ok(RotorFound::today(corner, of.nth, &found))
+}
+
+/// What a run of a corner says: what was recorded, if it stands.
+///
+/// # Errors
+/// [`SeriesFault`] while there are too few readings and nothing is recorded.
+pub fn face(sheet: &Sheet, corner: Corner, run: &runout::Run) -> Result<FaceFound, SeriesFault> {
+    match face_recorded(sheet, corner, run) {
+        Some(found) => Ok(found.clone()),
+        None => face_today(sheet, corner, run),
+    }
+}
+
+/// What a measurement of a rotor says: what was recorded, if it stands.
+///
+/// # Errors
+/// [`ThicknessFault`] while there are too few readings and nothing is recorded.
+pub fn rotor(
+    sheet: &Sheet,
+    corner: Corner,
+    of: &thickness::Measurement,
+) -> Result<RotorFound, ThicknessFault> {
+    match rotor_recorded(sheet, corner, of.nth) {
+        Some(found) => Ok(found.clone()),
+        None => rotor_today(sheet, corner, of),
+    }
+}
+
+/// What a run said as it was recorded, unless something that it rests on was told or taken back
+/// since, or on another phone beside it. The limit and the studs may stand on the paper of an
+/// earlier visit.
+pub fn face_recorded<'a>(
+    sheet: &'a Sheet,
+    corner: Corner,
+    run: &runout::Run,
+) -> Option<&'a FaceFound> {
+    let entry = sheet.holds(&Key::FaceFound(corner, run.nth))?;
+    let surface = run.setup.surface;
+    // The rotor on every stud is told from an earlier run too, unless the hub came off between.
+    let is_rotor = surface == Surface::Rotor;
+    let rests_on = |key: &Key| match key {
+        Key::Runout(at, nth, _) => {
+            *at == corner && (*nth == run.nth || (is_rotor && *nth < run.nth))
+        }
+        Key::Item(item) => is_rotor && item.corner == corner && item.group == Group::HubBolts,
+        Key::RunoutLimit(of) => *of == surface,
+        Key::Vehicle(VehicleField::Studs) | Key::Carried | Key::FromPaper => true,
+        _ => false,
+    };
+    let stands = sheet.had_seen_all(entry, rests_on);
+    sheet.face_found(corner, run.nth).filter(|_| stands)
+}
+
+/// What a rotor said as it was recorded, unless something that it rests on was told or taken back
+/// since, or on another phone beside it: its places may be those of the runout.
+pub fn rotor_recorded(sheet: &Sheet, corner: Corner, run: u8) -> Option<&RotorFound> {
+    let entry = sheet.holds(&Key::RotorFound(corner, run))?;
+    let rests_on = |key: &Key| match key {
+        Key::Thickness(at, nth, _) => (*at, *nth) == (corner, run),
+        Key::Runout(at, ..) => *at == corner,
+        Key::ThicknessLimit(axle, _) => *axle == corner.axle(),
+        Key::FromPaper => true,
+        _ => false,
+    };
+    let stands = sheet.had_seen_all(entry, rests_on);
+    sheet.rotor_found(corner, run).filter(|_| stands)
+}
+
+/// What is to be recorded: of every run and every rotor that gives a result, unless it stands
+/// recorded.
+pub fn owed(sheet: &Sheet) -> Vec<What> {
+    let mut owed = Vec::new();
+    for corner in sheet.corners() {
+        let runs = runout::runs(sheet, *corner);
+        let runs = runs
+            .iter()
+            .filter(|run| face_recorded(sheet, *corner, run).is_none());
+        owed.extend(
+            runs.filter_map(|run| face_today(sheet, *corner, run).ok())
+                .map(Box::new)
+                .map(What::FaceFound),
+        );
+        let rotors = thickness::measurements(sheet, *corner);
+        let rotors = rotors
+            .iter()
+            .filter(|of| rotor_recorded(sheet, *corner, of.nth).is_none());
+        owed.extend(
+            rotors
+                .filter_map(|of| rotor_today(sheet, *corner, of).ok())
+                .map(Box::new)
+                .map(What::RotorFound),
+        );
+    }
+    owed
+}
+
+#[cfg(test)]
+#[path = "found/tests.rs"]
+mod tests;
