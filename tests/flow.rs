@@ -10,10 +10,10 @@
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod random_jobs;
 
-use hubslate::exchange::day::{logs_of_day, may_let_go};
+use hubslate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use hubslate::exchange::erase::{erased, let_go};
 use hubslate::exchange::gaps::{gaps, runs};
-use hubslate::exchange::receipt::{held_in, is_named, not_held};
+use hubslate::exchange::receipt::{Lines, held_in, is_named, not_held};
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{KeptText, LogKind, export, read};
@@ -30,6 +30,10 @@ fn entries(records: &[KeptText]) -> Vec<Entry> {
 
 fn log_of(records: &[KeptText]) -> LogId {
     LogId(records[0].log.clone())
+}
+
+fn lines_in(log: &LogId, records: &[KeptText]) -> Lines {
+    held_in(log, records).into_iter().collect()
 }
 
 /// A job that two devices wrote, numbered as their devices count.
@@ -56,15 +60,15 @@ proptest! {
         let here = two_devices(seed);
         let log = log_of(&here);
         let (there, rest) = here.split_at(cut.min(here.len()));
-        let open = not_held(&log.0, &here, &held_in(&log, there));
+        let open = not_held(&log.0, &here, &lines_in(&log, there));
         prop_assert_eq!(&open, &rest.iter().collect::<Vec<_>>());
         let runs = runs(&entries(&here));
-        prop_assert_eq!(is_named(&log.0, &runs, &held_in(&log, there)), rest.is_empty());
+        prop_assert_eq!(is_named(&log.0, &runs, &lines_in(&log, there)), rest.is_empty());
         // An erased person changes nothing of what the yard has.
         let gone = erased(&here).unwrap();
         let erased: Vec<KeptText> = here.iter().map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone()).collect();
         prop_assert_eq!(held_in(&log, &erased), held_in(&log, &here));
-        prop_assert_eq!(not_held(&log.0, &erased, &held_in(&log, &here)), Vec::<&KeptText>::new());
+        prop_assert_eq!(not_held(&log.0, &erased, &lines_in(&log, &here)), Vec::<&KeptText>::new());
     }
 
     #[test]
@@ -77,16 +81,16 @@ proptest! {
         prop_assume!(mine > 2);
         let hit = here.iter().filter(van).nth(usize::from(chance.often(50))).unwrap();
         let holed: Vec<KeptText> = here.iter().filter(|r| *r != hit).cloned().collect();
-        let open = not_held(&log.0, &here, &held_in(&log, &holed));
+        let open = not_held(&log.0, &here, &lines_in(&log, &holed));
         prop_assert_eq!(open.len(), mine);
         let mut other = here.clone();
         let place = other.iter().position(|r| r == hit).unwrap();
         other[place].text = other[place].text.replacen("\"offset_min\":", "\"offset_min\":1", 1);
         prop_assert_ne!(&other[place].text, &hit.text);
-        let open = not_held(&log.0, &here, &held_in(&log, &other));
+        let open = not_held(&log.0, &here, &lines_in(&log, &other));
         prop_assert_eq!(open.len(), mine);
         // A receipt for another job says nothing of this one.
-        let lines = held_in(&LogId("another".to_owned()), &here);
+        let lines = lines_in(&LogId("another".to_owned()), &here);
         prop_assert_eq!(not_held(&log.0, &here, &lines).len(), here.len());
     }
 }
@@ -107,7 +111,7 @@ fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
     job.tap(vec![What::Note(None, "the owner called".to_owned())]);
     number(&mut job);
     let now = job.records();
-    let open = not_held(&log.0, &now, &receipt);
+    let open = not_held(&log.0, &now, &receipt.iter().cloned().collect());
     assert_eq!(open.len(), now.len() - first.len());
     let texts = open.iter().map(|r| r.text.clone()).collect();
     let file = export(&[(LogKind::Job, log.clone(), texts)]).unwrap();
@@ -115,11 +119,15 @@ fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
     let union = [first, came].concat();
     assert_eq!(held_in(&log, &union), held_in(&log, &now));
     assert_eq!(gaps(&runs(&entries(&union))), []);
-    assert!(!is_named(&log.0, &runs(&entries(&now)), &receipt));
+    assert!(!is_named(
+        &log.0,
+        &runs(&entries(&now)),
+        &receipt.into_iter().collect()
+    ));
     assert!(is_named(
         &log.0,
         &runs(&entries(&now)),
-        &held_in(&log, &union)
+        &lines_in(&log, &union)
     ));
 }
 
@@ -198,7 +206,7 @@ fn only_old_jobs_with_nothing_due_and_no_open_visit_may_let_their_person_go() {
     let mut ended = summary("ended", vec![plate("PRC 001")]);
     (ended.ending, ended.touched) = ("finished".to_owned(), 0);
     let may = |job: &Summary, others: &[Summary], days_later: i64| {
-        may_let_go(job, others, 30, days_later * DAY_MS + 1)
+        may_let_go(job, &Vehicles::open(others), 30, days_later * DAY_MS + 1)
     };
     assert!(may(&ended, &[ended.clone()], 30));
     assert!(!may(&ended, &[], 29));
@@ -240,7 +248,7 @@ fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
     assert_eq!(line.runs, Summary::of(&log, &was, &[], None).runs);
     // The receipt that let it go still fits what stays.
     assert_eq!(
-        not_held(&log.0, &after, &held_in(&log, &here)),
+        not_held(&log.0, &after, &lines_in(&log, &here)),
         Vec::<&KeptText>::new()
     );
 }

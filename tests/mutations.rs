@@ -157,6 +157,7 @@ const fn name(error: &ImportError) -> &'static str {
         ImportError::Damaged { .. } => "damaged",
         ImportError::BadLog { .. } => "bad log",
         ImportError::Edited { .. } => "edited",
+        ImportError::Tangled { .. } => "tangled",
         ImportError::BadEntry { fault, .. } => match fault {
             EntryFault::NotAnEntry => "no entry",
             EntryFault::BadId => "bad id",

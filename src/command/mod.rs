@@ -21,7 +21,7 @@ use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
 use hubslate::job::entry::Entry;
 use hubslate::job::{Sheet, fold};
-use hubslate::text::{self, Lang, Yard};
+use hubslate::text::{self, Lang, Say, Yard};
 use hubslate::units::{DecimalMark, Format, System};
 use serde_json::{Value, json};
 
@@ -89,6 +89,7 @@ fn why(error: &ImportError) -> String {
         ImportError::Damaged { line } => say(Yard::Damaged { line: *line }),
         ImportError::BadLog { id } => say(Yard::LogKind(id)),
         ImportError::Edited { .. } => say(Yard::Edited),
+        ImportError::Tangled { .. } => text::say(LANG, Say::ImportTangled).to_owned(),
         ImportError::BadEntry { place, fault, .. } => say(Yard::EntryBad {
             place: *place,
             why: &format!("{fault:?}"),

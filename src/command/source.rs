@@ -4,10 +4,10 @@ use std::fs;
 use std::path::Path;
 
 use hubslate::exchange::bundle::{self, BundleError, Held, Opened};
-use hubslate::text::Yard;
+use hubslate::text::{self, Say, Yard};
 use serde_json::{Value, json};
 
-use super::say;
+use super::{LANG, say};
 
 /// The bytes of a file.
 pub struct Source(Vec<u8>);
@@ -39,6 +39,7 @@ impl Source {
         let Opened { text, pieces } = bundle::open(&self.0).map_err(|error| match error {
             BundleError::Packed => say(Yard::NotUnpacked),
             BundleError::NotZip => say(Yard::CutOff),
+            BundleError::Overlap => text::say(LANG, Say::ImportOverlap).to_owned(),
             BundleError::NoJob | BundleError::NotWritten => say(Yard::NotOurs),
         })?;
         let held = bundle::held(&bundle::wanted_in(&text), &pieces);

@@ -26,6 +26,9 @@ pub enum BundleError {
     Packed,
     /// There is no file of a job in it.
     NoJob,
+    /// Its pieces come to more bytes than it has: some lie on one another, as in no zip that a
+    /// program writes.
+    Overlap,
     /// It could not be written, for want of memory.
     NotWritten,
 }
@@ -147,6 +150,7 @@ pub fn open(bytes: &[u8]) -> Result<Opened<'_>, BundleError> {
     let zip = ZipArchive::from_slice(bytes).map_err(broken)?;
     let mut entries = zip.entries();
     let (mut text, mut pieces) = (None, Vec::new());
+    let mut left = bytes.len();
     while let Some(entry) = entries.next_entry().map_err(broken)? {
         let name = String::from_utf8_lossy(entry.file_path().as_ref()).into_owned();
         if entry.is_dir() {
@@ -158,6 +162,7 @@ pub fn open(bytes: &[u8]) -> Result<Opened<'_>, BundleError> {
         let found = zip.get_entry(entry.wayfinder()).map_err(broken)?;
         let (from, to) = found.compressed_data_range();
         let piece = slice(bytes, from, to).ok_or(BundleError::NotZip)?;
+        left = left.checked_sub(piece.len()).ok_or(BundleError::Overlap)?;
         if text.is_none() && name.ends_with(".json") {
             let job = std::str::from_utf8(piece).map_err(|_| BundleError::NoJob)?;
             text = Some(job.to_owned());
@@ -178,13 +183,18 @@ pub fn held<'a>(wanted: &[Wanted], pieces: &[(String, &'a [u8])]) -> Held<'a> {
     let mut held = Held::default();
     let mut seen = BTreeSet::new();
     let mut named = BTreeSet::new();
+    let by_digest: BTreeMap<&[u8], &Wanted> = wanted
+        .iter()
+        .map(|one| (one.sha256.as_bytes(), one))
+        .collect();
     for (name, bytes) in pieces {
         let digest = sha256_hex(bytes);
-        if let Some(one) = wanted.iter().find(|one| one.sha256 == digest) {
+        let mut digests_in_name = name.as_bytes().windows(digest.len());
+        if let Some(one) = by_digest.get(digest.as_bytes()) {
             if seen.insert(digest) {
-                held.there.push((one.clone(), *bytes));
+                held.there.push(((*one).clone(), *bytes));
             }
-        } else if let Some(one) = wanted.iter().find(|one| name.contains(&one.sha256)) {
+        } else if let Some(one) = digests_in_name.find_map(|part| by_digest.get(part)) {
             named.insert(one.sha256.clone());
             held.changed.push(name.clone());
         }

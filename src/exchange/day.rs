@@ -1,5 +1,7 @@
 //! The file of one van's day: its jobs in order, and what the van must know beside them.
 
+use std::collections::BTreeSet;
+
 use crate::exchange::summary::Summary;
 use crate::job::book;
 use crate::job::flow::SHOP_LOG;
@@ -9,14 +11,13 @@ use crate::job::flow::SHOP_LOG;
 ///
 /// `known` are the names of all logs beside jobs; practice and what is not here is left out.
 pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec<String> {
+    let chosen: BTreeSet<&str> = chosen.iter().map(String::as_str).collect();
+    let is_chosen = |job: &&Summary| chosen.contains(job.log.as_str());
     let real = || jobs.iter().filter(|job| !job.practice);
-    let is_chosen = |job: &Summary| chosen.contains(&job.log);
-    let mut today: Vec<&Summary> = real().filter(|job| is_chosen(job)).collect();
+    let mut today: Vec<&Summary> = real().filter(is_chosen).collect();
     today.sort_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
-    let earlier = real().filter(|job| {
-        let again = || today.iter().any(|now| is_same_vehicle(now, job));
-        !is_chosen(job) && !job.ending.is_empty() && again()
-    });
+    let again = Vehicles::of(today.iter().copied());
+    let earlier = real().filter(|job| !is_chosen(job) && !job.ending.is_empty() && again.has(job));
     let beside = known
         .iter()
         .filter(|log| log.starts_with(book::PREFIX) || *log == SHOP_LOG);
@@ -26,13 +27,34 @@ pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec
         .collect()
 }
 
-/// Whether two jobs are about one vehicle: by its plate, or by its VIN.
-fn is_same_vehicle(one: &Summary, other: &Summary) -> bool {
-    let same = |a: &str, b: &str| {
-        let (a, b) = (plain(a), plain(b));
-        !a.is_empty() && a == b
-    };
-    same(&one.plate, &other.plate) || same(&one.vin, &other.vin)
+/// The vehicles of some jobs, each by its plate and by its VIN.
+pub struct Vehicles {
+    plates: BTreeSet<String>,
+    vins: BTreeSet<String>,
+}
+
+impl Vehicles {
+    /// Those of these jobs.
+    pub fn of<'a>(jobs: impl IntoIterator<Item = &'a Summary>) -> Self {
+        let (mut plates, mut vins) = (BTreeSet::new(), BTreeSet::new());
+        for job in jobs {
+            plates.insert(plain(&job.plate));
+            vins.insert(plain(&job.vin));
+        }
+        // What is not known is no vehicle.
+        plates.remove("");
+        vins.remove("");
+        Self { plates, vins }
+    }
+
+    /// Those with an open job.
+    pub fn open(jobs: &[Summary]) -> Self {
+        Self::of(jobs.iter().filter(|job| job.ending.is_empty()))
+    }
+
+    fn has(&self, job: &Summary) -> bool {
+        self.plates.contains(&plain(&job.plate)) || self.vins.contains(&plain(&job.vin))
+    }
 }
 
 /// Letters and digits alone, in lower case.
@@ -43,10 +65,9 @@ pub(super) fn plain(text: &str) -> String {
 
 /// Whether an ended job is old enough to let its person go: nothing is due in it, no open job is
 /// about the same vehicle, and it was last written so many days before `now_ms`.
-pub fn may_let_go(job: &Summary, jobs: &[Summary], days: u16, now_ms: i64) -> bool {
+pub fn may_let_go(job: &Summary, open: &Vehicles, days: u16, now_ms: i64) -> bool {
     const DAY_MS: i64 = 86_400_000;
     let old = now_ms.saturating_sub(job.touched) > i64::from(days) * DAY_MS;
-    let open = |other: &Summary| other.ending.is_empty() && is_same_vehicle(other, job);
     let is_over = !job.ending.is_empty() && job.dues().is_empty();
-    old && is_over && !job.practice && !job.let_go && !jobs.iter().any(open)
+    old && is_over && !job.practice && !job.let_go && !open.has(job)
 }

@@ -11,7 +11,13 @@ use crate::exchange::envelope::{
 };
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::{Entry, LogId};
+use crate::job::is_tangled;
 use crate::text::Say;
+
+/// How many joins the entries of a log may have: at each entry that saw more than its own phone's
+/// last one, the phones that it knows of. A hundred phones that meet daily need years for as many.
+/// The sentence names the limit too.
+pub const MAX_JOINS: usize = 10_000_000;
 
 /// Why a file is refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -37,6 +43,12 @@ pub enum ImportError {
     },
     /// The entries of a log are not those it was exported with.
     Edited {
+        /// The log.
+        log: LogId,
+    },
+    /// The entries of a log branch and join so often that to put them in order takes more than
+    /// [`MAX_JOINS`] steps.
+    Tangled {
         /// The log.
         log: LogId,
     },
@@ -97,6 +109,7 @@ impl ImportError {
             Self::NotOurs => Say::ImportNotOurs,
             Self::Newer { .. } => Say::ImportNewer,
             Self::CutOff => Say::ImportCutOff,
+            Self::Tangled { .. } => Say::ImportTangled,
             Self::Damaged { .. }
             | Self::BadLog { .. }
             | Self::Edited { .. }
@@ -114,6 +127,7 @@ impl core::fmt::Display for ImportError {
             Self::Damaged { line } => write!(out, "damaged at line {line}"),
             Self::BadLog { id } => write!(out, "log {id:?} is of no kind that is known"),
             Self::Edited { log } => write!(out, "log {} was edited", log.0),
+            Self::Tangled { log } => write!(out, "log {} is tangled", log.0),
             Self::BadEntry { log, place, fault } => {
                 write!(out, "entry {place} of log {}: {fault:?}", log.0)
             }
@@ -286,6 +300,9 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
             }
             Err(why) => log.unreadable.push((record, why)),
         }
+    }
+    if is_tangled(&log.entries, MAX_JOINS) {
+        return Err(ImportError::Tangled { log: log.id });
     }
     Ok(log)
 }

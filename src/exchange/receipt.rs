@@ -3,6 +3,9 @@
 //! A line of a receipt counts only where the digest that it states is that of the entries here:
 //! whoever has other contents under the same numbers has not got these.
 
+use std::cmp::Reverse;
+use std::collections::{BTreeMap, BTreeSet};
+
 use serde::Deserialize;
 
 use crate::exchange::envelope::{KeptText, digest};
@@ -15,62 +18,119 @@ struct Numbered {
     n: u64,
 }
 
+/// What one device noted in a log, by running number.
+type Noted<'a> = BTreeMap<String, Vec<(u64, &'a str)>>;
+
 /// Device and running number of a kept text.
 fn numbered(text: &str) -> Option<(String, u64)> {
     let numbered: Numbered = serde_json::from_str(text).ok()?;
     Some((numbered.device, numbered.n))
 }
 
-/// The devices of a log with their last numbers.
-fn devices(records: &[KeptText]) -> Vec<(String, u64)> {
-    let mut all: Vec<(String, u64)> = records.iter().filter_map(|r| numbered(&r.text)).collect();
-    all.sort_unstable_by(|a, b| b.cmp(a));
-    all.dedup_by(|next, last| next.0 == last.0);
+/// The texts of a log by device, each device's by number.
+fn noted(records: &[KeptText]) -> Noted<'_> {
+    let mut all = Noted::new();
+    for record in records {
+        if let Some((device, n)) = numbered(&record.text) {
+            all.entry(device).or_default().push((n, &record.text));
+        }
+    }
+    for texts in all.values_mut() {
+        texts.sort_by_key(|(n, _)| *n);
+    }
     all
 }
 
-/// What one device noted up to a number: how many entries, and their digest.
-fn sum(records: &[KeptText], device: &str, through: u64) -> (u64, String) {
-    let is = |record: &&KeptText| {
-        numbered(&record.text).is_some_and(|(of, n)| of == device && n <= through)
-    };
-    let texts: Vec<&str> = records.iter().filter(is).map(|r| r.text.as_str()).collect();
-    let count = u64::try_from(texts.len()).unwrap_or(u64::MAX);
-    (count, digest(texts))
+fn count(texts: &[(u64, &str)]) -> u64 {
+    u64::try_from(texts.len()).unwrap_or(u64::MAX)
+}
+
+fn digest_of(texts: &[(u64, &str)]) -> String {
+    digest(texts.iter().map(|(_, text)| text))
 }
 
 /// The lines of a receipt for a log that is here whole.
 pub fn held_in(log: &LogId, records: &[KeptText]) -> Vec<Held> {
-    let line = |(device, through): (String, u64)| {
-        let (count, digest) = sum(records, &device, through);
-        Held {
+    let line = |(device, texts): (String, Vec<(u64, &str)>)| {
+        Some(Held {
             log: log.clone(),
             device,
-            through,
-            count,
-            digest,
-        }
+            through: texts.last()?.0,
+            count: count(&texts),
+            digest: digest_of(&texts),
+        })
     };
-    devices(records).into_iter().map(line).collect()
+    // The last device first.
+    noted(records).into_iter().rev().filter_map(line).collect()
 }
 
-/// Whether a line is about the very entries that are here.
-fn fits(line: &Held, records: &[KeptText]) -> bool {
-    sum(records, &line.device, line.through) == (line.count, line.digest.clone())
+/// Lines of receipts, so that those of one log are found at once.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Lines(BTreeMap<LogId, Vec<Held>>);
+
+impl FromIterator<Held> for Lines {
+    fn from_iter<I: IntoIterator<Item = Held>>(lines: I) -> Self {
+        let mut all: BTreeMap<LogId, Vec<Held>> = BTreeMap::new();
+        for line in lines {
+            all.entry(line.log.clone()).or_default().push(line);
+        }
+        Self(all)
+    }
+}
+
+impl Lines {
+    /// Whether there are none.
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// Those of one log.
+    fn of(&self, log: &str) -> &[Held] {
+        let lines = self.0.get(&LogId(log.to_owned()));
+        lines.map_or(&[][..], Vec::as_slice)
+    }
+}
+
+/// How many lines of one device are held against its entries: a line with the right count and
+/// another digest is about other contents, and no yard writes many of these.
+const MOST_TRIED: usize = 5;
+
+/// Up to which number lines of one device are about the very entries that are here.
+fn held_through(texts: &[(u64, &str)], mut lines: Vec<&Held>) -> Option<u64> {
+    lines.sort_by_key(|line| Reverse(line.through));
+    lines.dedup();
+    let upto = |line: &Held| {
+        texts
+            .split_at(texts.partition_point(|(n, _)| *n <= line.through))
+            .0
+    };
+    let counted = lines
+        .into_iter()
+        .filter(|line| count(upto(line)) == line.count);
+    let mut tried = counted.take(MOST_TRIED);
+    let fits = tried.find(|line| digest_of(upto(line)) == line.digest);
+    fits.map(|line| line.through)
 }
 
 /// The entries of a log that no receipt holds, in their order.
-pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &[Held]) -> Vec<&'a KeptText> {
-    let fitting: Vec<&Held> = lines
-        .iter()
-        .filter(|line| line.log.0 == log && fits(line, records))
+pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &Lines) -> Vec<&'a KeptText> {
+    let mut by_device: BTreeMap<&str, Vec<&Held>> = BTreeMap::new();
+    for line in lines.of(log) {
+        by_device.entry(&line.device).or_default().push(line);
+    }
+    let noted = noted(records);
+    let through: BTreeMap<&str, u64> = by_device
+        .into_iter()
+        .filter_map(|(device, lines)| {
+            let texts = noted.get(device).map_or(&[][..], Vec::as_slice);
+            Some((device, held_through(texts, lines)?))
+        })
         .collect();
     let is_held = |text: &str| {
         let Some((device, n)) = numbered(text) else {
             return false;
         };
-        let mut lines = fitting.iter();
-        lines.any(|line| line.device == device && n <= line.through)
+        through.get(device.as_str()).is_some_and(|last| n <= *last)
     };
     let open = records.iter().filter(|record| !is_held(&record.text));
     open.collect()
@@ -79,16 +139,22 @@ pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &[Held]) -> Vec<&
 /// Whether the receipts name as many entries of a job as are here, for each of its devices.
 ///
 /// By numbers alone, for a list of jobs; what rests on it asks [`not_held`].
-pub fn is_named(log: &str, runs: &[Run], lines: &[Held]) -> bool {
-    let named = |device: &str| {
-        let of_device = || runs.iter().filter(|run| run.device == device);
-        let last = of_device().map(|run| run.to).max();
-        let count = |run: &Run| run.to.saturating_sub(run.from).saturating_add(1);
-        let count = of_device().map(count).fold(0, u64::saturating_add);
-        lines.iter().any(|line| {
-            let is = line.log.0 == log && line.device == device;
-            is && Some(line.through) >= last && line.count == count
+pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
+    let mut here: BTreeMap<&str, (u64, u64)> = BTreeMap::new();
+    for run in runs {
+        let (last, count) = here.entry(&run.device).or_default();
+        *last = (*last).max(run.to);
+        let more = run.to.saturating_sub(run.from).saturating_add(1);
+        *count = count.saturating_add(more);
+    }
+    let named: BTreeSet<&str> = lines
+        .of(log)
+        .iter()
+        .filter(|line| {
+            let here = here.get(line.device.as_str());
+            here.is_some_and(|(last, count)| line.through >= *last && line.count == *count)
         })
-    };
-    !runs.is_empty() && runs.iter().all(|run| named(&run.device))
+        .map(|line| line.device.as_str())
+        .collect();
+    !here.is_empty() && here.keys().all(|device| named.contains(device))
 }

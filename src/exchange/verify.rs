@@ -5,18 +5,19 @@
 
 mod faces;
 mod finding;
+mod history;
 mod numbers;
 mod rotors;
-
-use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 
 pub use finding::{Finding, Remark};
+use history::History;
+pub use history::MAX_AGAIN;
 
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
-use crate::exchange::import::{Came, ImportError, envelope, record, texts};
+use crate::exchange::import::{Came, ImportError, MAX_JOINS, envelope, record, texts};
 use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
 use crate::job::evidence::decided;
 use crate::job::found::{face_today, rotor_today};
@@ -24,7 +25,7 @@ use crate::job::proof::proved;
 use crate::job::reason::RULES_VERSION;
 use crate::job::runout::runs;
 use crate::job::thickness::measurements;
-use crate::job::{Problem, Sheet, fold};
+use crate::job::{Problem, Sheet, fold, is_tangled};
 use crate::text::Lang;
 use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 
@@ -58,7 +59,7 @@ pub struct Checked {
 /// # Errors
 /// [`ImportError`] for a text that is no file of this program, or no whole one.
 pub fn verify(text: &str) -> Result<Vec<Checked>, ImportError> {
-    Ok(envelope(text)?.logs.iter().map(log).collect())
+    envelope(text)?.logs.iter().map(log).collect()
 }
 
 impl Checked {
@@ -79,7 +80,7 @@ impl Checked {
     }
 }
 
-fn log(stored: &StoredLog) -> Checked {
+fn log(stored: &StoredLog) -> Result<Checked, ImportError> {
     let mut checked = Checked {
         kind: LogKind::from_code(&stored.kind),
         id: LogId(stored.id.clone()),
@@ -93,13 +94,16 @@ fn log(stored: &StoredLog) -> Checked {
         numbers: Value::Null,
     };
     let texts = digests(&mut checked, stored);
-    let entries = entries(&mut checked, &texts);
+    let told = entries(&mut checked, &texts);
     match checked.kind {
-        Some(LogKind::Job) => job(&mut checked, &entries),
+        Some(LogKind::Job) if is_tangled(told.iter().map(|(entry, _)| entry), MAX_JOINS) => {
+            return Err(ImportError::Tangled { log: checked.id });
+        }
+        Some(LogKind::Job) => job(&mut checked, &told),
         Some(_) => {}
         None => checked.findings.push(Finding::Kind(stored.kind.clone())),
     }
-    checked
+    Ok(checked)
 }
 
 fn digests(checked: &mut Checked, stored: &StoredLog) -> Vec<String> {
@@ -151,24 +155,24 @@ fn job(checked: &mut Checked, told: &[Told]) {
             problem => checked.findings.push(Finding::Record(problem.clone())),
         }
     }
-    let history = History::of(told);
+    let mut history = History::of(told);
     let (mut again, mut proofs, mut found) = (Vec::new(), Vec::new(), Vec::new());
-    for (entry, _) in told {
+    for (place, (entry, _)) in told.iter().enumerate() {
         match &entry.what {
             What::Decided(recorded) => {
-                again.extend(decision(checked, &history, entry, recorded));
+                again.extend(decision(checked, &mut history, (place, entry), recorded));
             }
             What::Proved(recorded) => {
-                proofs.extend(proof(checked, &history, entry, recorded));
+                proofs.extend(proof(checked, &mut history, (place, entry), recorded));
             }
             What::FaceFound(recorded) => {
-                found.extend(face(checked, &history, entry, recorded));
+                found.extend(face(checked, &mut history, (place, entry), recorded));
             }
             What::RotorFound(recorded) => {
-                found.extend(rotor(checked, &history, entry, recorded));
+                found.extend(rotor(checked, &mut history, (place, entry), recorded));
             }
             What::HandedOver(recorded) => {
-                handed_over(checked, &history, entry, &recorded.digest);
+                handed_over(checked, &mut history, (place, entry), &recorded.digest);
             }
             _ => {}
         }
@@ -179,50 +183,23 @@ fn job(checked: &mut Checked, told: &[Told]) {
     checked.numbers = numbers::job(&sheet, read, &again, &proofs, found);
 }
 
-/// What an entry rested on: the entries that it had seen.
-struct History<'a> {
-    by_id: BTreeMap<&'a EntryId, &'a Told>,
-}
-
-impl<'a> History<'a> {
-    fn of(told: &'a [Told]) -> Self {
-        let by_id = told.iter().map(|one| (&one.0.id, one));
-        Self {
-            by_id: by_id.collect(),
-        }
-    }
-
-    /// Everything that an entry had seen; `None` if some of it is not here.
-    fn before(&self, entry: &Entry) -> Option<Vec<&'a Told>> {
-        let mut seen = BTreeSet::new();
-        let mut told = Vec::new();
-        let mut open: Vec<&EntryId> = entry.after.iter().collect();
-        while let Some(id) = open.pop() {
-            if seen.insert(id.clone()) {
-                let one = self.by_id.get(id)?;
-                open.extend(&one.0.after);
-                told.push(*one);
-            }
-        }
-        Some(told)
-    }
-}
-
 /// A decision with what the rules say of the entries that it had seen.
 struct Again {
     entry: EntryId,
-    sheet: Sheet,
     computed: Decided,
+    /// The sets of readings that it had seen.
+    sets: Vec<Value>,
 }
 
 fn decision(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &Decided,
 ) -> Option<Again> {
     let id = entry.id.clone();
-    let sheet = judged_on(checked, history, entry, (recorded.rules, RULES_VERSION))?;
+    let today = (recorded.rules, RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
     let computed = decided(&sheet, recorded.corner, recorded.nth);
     if computed != *recorded {
         checked.findings.push(Finding::Decision {
@@ -233,23 +210,20 @@ fn decision(
     }
     Some(Again {
         entry: id,
-        sheet,
         computed,
+        sets: numbers::sets(&sheet),
     })
 }
 
 /// What was seen by an entry that today's rules judged; what others judged is not judged again.
 fn judged_on(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     (rules, today): (u32, u32),
 ) -> Option<Sheet> {
     let id = entry.id.clone();
-    let Some(before) = history.before(entry) else {
-        checked.remarks.push(Remark::NotChecked(id));
-        return None;
-    };
+    let before = history.before(checked, place)?;
     if rules != today {
         checked
             .remarks
@@ -262,11 +236,12 @@ fn judged_on(
 /// The proof that the rules give for what the entry had seen.
 fn proof(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &Proved,
 ) -> Option<(EntryId, Proved)> {
-    let sheet = judged_on(checked, history, entry, (recorded.rules, RULES_VERSION))?;
+    let today = (recorded.rules, RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
     let computed = proved(&sheet, recorded.corner);
     if computed != *recorded {
         checked.findings.push(Finding::Proof {
@@ -281,16 +256,12 @@ fn proof(
 /// The numbers of a run as the entry that records what it said had seen them.
 fn face(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &FaceFound,
 ) -> Option<Value> {
-    let sheet = judged_on(
-        checked,
-        history,
-        entry,
-        (recorded.rules, RUNOUT_RULES_VERSION),
-    )?;
+    let today = (recorded.rules, RUNOUT_RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
     let runs = runs(&sheet, recorded.corner);
     let run = runs.iter().find(|run| run.nth == recorded.run);
     let computed = run.and_then(|run| face_today(&sheet, recorded.corner, run).ok());
@@ -308,16 +279,12 @@ fn face(
 /// The same of a rotor under a micrometer.
 fn rotor(
     checked: &mut Checked,
-    history: &History,
-    entry: &Entry,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
     recorded: &RotorFound,
 ) -> Option<Value> {
-    let sheet = judged_on(
-        checked,
-        history,
-        entry,
-        (recorded.rules, RUNOUT_RULES_VERSION),
-    )?;
+    let today = (recorded.rules, RUNOUT_RULES_VERSION);
+    let sheet = judged_on(checked, history, (place, entry), today)?;
     let all = measurements(&sheet, recorded.corner);
     let of = all.iter().find(|of| of.nth == recorded.run);
     let computed = of.and_then(|of| rotor_today(&sheet, recorded.corner, of).ok());
@@ -332,9 +299,13 @@ fn rotor(
     Some(json!({ "entry": entry.id.0, "found": numbers }))
 }
 
-fn handed_over(checked: &mut Checked, history: &History, entry: &Entry, recorded: &str) {
-    let Some(before) = history.before(entry) else {
-        checked.remarks.push(Remark::NotChecked(entry.id.clone()));
+fn handed_over(
+    checked: &mut Checked,
+    history: &mut History,
+    (place, entry): (usize, &Entry),
+    recorded: &str,
+) {
+    let Some(before) = history.before(checked, place) else {
         return;
     };
     let computed = digest(before.into_iter().map(|(_, text)| text));

@@ -1,25 +1,54 @@
 //! What the owner has said yes to in all: the repair, and every extra since.
 
-use crate::job::bill::same_currency;
-use crate::job::entry::{Consent, Entry, Money, Scope, What};
+use std::collections::BTreeMap;
+
+use crate::job::entry::{Consent, EntryId, Money, Scope, What};
 use crate::job::mishap::Mishap;
 use crate::job::sheet::Sheet;
+use crate::trade::wheel_end::StepKey;
 
-/// What was agreed to up to an entry, that one included; `None` before any amount was.
-pub fn agreed_until(sheet: &Sheet, last: &Entry) -> Option<Money> {
-    let mut until = Vec::new();
+/// What goes with an answer about extra work.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Extra<'a> {
+    /// What went wrong at its step before the answer.
+    pub reason: Option<&'a Mishap>,
+    /// What was agreed to up to it, itself included; `None` before any amount was.
+    pub total: Option<Money>,
+}
+
+/// By entry, what goes with each answer about extra work.
+pub fn extras(sheet: &Sheet) -> BTreeMap<&EntryId, Extra<'_>> {
+    let mut all = BTreeMap::new();
+    let mut reasons: BTreeMap<StepKey, &Mishap> = BTreeMap::new();
+    let mut agreed = Agreed::of(sheet);
     for entry in sheet.counting() {
-        until.push(entry);
-        if entry.id == last.id {
-            break;
+        match &entry.what {
+            What::Mishap(mishap) => {
+                reasons.insert(mishap.step, mishap);
+            }
+            What::Consent(consent) => {
+                agreed.add(consent);
+                if consent.scope == Scope::Extra {
+                    let reason = reasons.get(&consent.step).copied();
+                    let total = agreed.total();
+                    all.insert(&entry.id, Extra { reason, total });
+                }
+            }
+            _ => {}
         }
     }
-    total(sheet, &until)
+    all
 }
 
 /// What is agreed to now.
 pub fn agreed(sheet: &Sheet) -> Option<Money> {
-    total(sheet, &sheet.counting().collect::<Vec<_>>())
+    let mut agreed = Agreed::of(sheet);
+    for entry in sheet.counting() {
+        if let What::Consent(consent) = &entry.what {
+            agreed.add(consent);
+        }
+    }
+    agreed.total()
 }
 
 /// What would be agreed to with so much more; `None` where that is not known or in another
@@ -32,33 +61,50 @@ pub fn agreed_with(sheet: &Sheet, more: &Money) -> Option<Money> {
     })
 }
 
-/// Why extra work was asked for: what went wrong at its step before the answer.
-pub fn reason<'a>(sheet: &'a Sheet, answer: &Entry, consent: &Consent) -> Option<&'a Mishap> {
-    let before = sheet.counting().take_while(|entry| entry.id != answer.id);
-    let at_step = before.filter_map(|entry| match &entry.what {
-        What::Mishap(mishap) if mishap.step == consent.step => Some(mishap),
-        _ => None,
-    });
-    at_step.last()
+/// The sum of what was said yes to, in the currency of the price.
+struct Agreed<'a> {
+    sheet: &'a Sheet,
+    /// The largest yes to the repair.
+    repair: Option<i64>,
+    extras: i64,
 }
 
-fn total(sheet: &Sheet, entries: &[&Entry]) -> Option<Money> {
-    let currency = &sheet.price()?.repair.currency;
-    let yes = |scope| {
-        let consents = entries.iter().filter_map(move |entry| match &entry.what {
-            What::Consent(consent) if consent.scope == scope && stands(sheet, consent) => {
-                Some(consent)
+impl<'a> Agreed<'a> {
+    const fn of(sheet: &'a Sheet) -> Self {
+        let (repair, extras) = (None, 0);
+        Self {
+            sheet,
+            repair,
+            extras,
+        }
+    }
+
+    fn currency(&self) -> Option<&'a str> {
+        Some(&self.sheet.price()?.repair.currency)
+    }
+
+    fn add(&mut self, consent: &Consent) {
+        let same = |amount: &&Money| Some(amount.currency.as_str()) == self.currency();
+        let Some(amount) = consent.amount.as_ref().filter(same) else {
+            return;
+        };
+        match consent.scope {
+            Scope::Repair if stands(self.sheet, consent) => {
+                self.repair = self.repair.max(Some(amount.minor));
             }
-            _ => None,
-        });
-        same_currency(consents.filter_map(|it| it.amount.as_ref()), currency)
-    };
-    let repair = yes(Scope::Repair).into_iter().max()?;
-    let extras = yes(Scope::Extra).into_iter();
-    Some(Money {
-        minor: extras.fold(repair, i64::saturating_add),
-        currency: currency.clone(),
-    })
+            Scope::Extra if stands(self.sheet, consent) => {
+                self.extras = self.extras.saturating_add(amount.minor);
+            }
+            _ => {}
+        }
+    }
+
+    fn total(&self) -> Option<Money> {
+        Some(Money {
+            minor: self.repair?.saturating_add(self.extras),
+            currency: self.currency()?.to_owned(),
+        })
+    }
 }
 
 /// A yes that no later answer took back.

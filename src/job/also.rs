@@ -38,14 +38,18 @@ pub fn next_place(sheet: &Sheet, corner: Corner) -> Option<Item> {
     })
 }
 
+/// How many names of one place are told.
+const MOST_NAMES: usize = 50;
+
 /// What stands at a place. Two phones may have named two things by one number while neither saw
-/// the other: both are told, and both are meant.
+/// the other: both are told, and both are meant. More than [`MOST_NAMES`] no phones write; the rest
+/// of a forged file stays in the record alone.
 pub fn named(sheet: &Sheet, item: Item) -> Vec<&Also> {
-    let all = sheet.counting().filter_map(|entry| match &entry.what {
-        What::Also(also) if also.item == item => Some(also),
+    let all = sheet.named(item).filter_map(|what| match what {
+        What::Also(also) => Some(also),
         _ => None,
     });
-    all.collect()
+    all.take(MOST_NAMES).collect()
 }
 
 /// Whether anything was added by hand.

@@ -1,8 +1,10 @@
 //! By what an angle after the torque is read: the angle gauge of the van, or counted swings.
 
+use std::collections::BTreeMap;
+
 use chrono::NaiveDate;
 
-use crate::job::entry::{Entry, KitItem, What};
+use crate::job::entry::{EntryId, KitItem, What};
 use crate::job::key::Key;
 use crate::job::ready::missing;
 use crate::job::sheet::Sheet;
@@ -67,17 +69,23 @@ pub fn told(sheet: &Sheet, step: StepKey, swings: u8) -> Option<What> {
     (held != Some(&said)).then_some(said)
 }
 
-/// By what the angle was read that `entry` brought a fastener to; nothing if that was not noted.
-pub fn angled_by(sheet: &Sheet, entry: &Entry) -> Option<AngleBy> {
-    let What::Moved(moved) = &entry.what else {
-        return None;
-    };
-    let before = sheet.counting().take_while(|one| one.id != entry.id);
-    let told = before.filter_map(|one| match &one.what {
-        What::Angled(step, by) if *step == moved.step => Some(*by),
-        _ => None,
-    });
-    told.last()
+/// By entry, by what the angle was read that it brought a fastener to; without those for which that
+/// was not noted.
+pub fn angles(sheet: &Sheet) -> BTreeMap<&EntryId, AngleBy> {
+    let mut told: BTreeMap<StepKey, AngleBy> = BTreeMap::new();
+    let mut all = BTreeMap::new();
+    for entry in sheet.counting() {
+        match &entry.what {
+            What::Angled(step, by) => {
+                told.insert(*step, *by);
+            }
+            What::Moved(moved) => {
+                all.extend(told.get(&moved.step).map(|by| (&entry.id, *by)));
+            }
+            _ => {}
+        }
+    }
+    all
 }
 
 #[cfg(test)]

@@ -71,15 +71,6 @@ pub fn above_what_was_agreed(sheet: &Sheet) -> Option<Money> {
     agreed(sheet).filter(|agreed| agreed.minor < price.minor)
 }
 
-/// The amounts in one currency.
-pub(super) fn same_currency<'a>(
-    amounts: impl Iterator<Item = &'a Money>,
-    currency: &str,
-) -> Vec<i64> {
-    let same = amounts.filter(|amount| amount.currency == currency);
-    same.map(|amount| amount.minor).collect()
-}
-
 #[cfg(test)]
 mod tests {
     #![allow(

@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{Entry, EntryId, What};
 use crate::job::key::{Key, keys};
+use crate::job::line::Latest;
 use crate::job::order::{Ordered, order};
 use crate::job::sheet::{Problem, Sheet};
 use crate::trade::wheel_end::{Hold, StepKey};
@@ -47,18 +48,18 @@ fn unique(
 ) -> BTreeMap<EntryId, Entry> {
     let mut versions: BTreeMap<EntryId, Vec<Entry>> = BTreeMap::new();
     for entry in entries {
-        let same = versions.entry(entry.id.clone()).or_default();
-        if !same.contains(&entry) {
-            same.push(entry);
-        }
+        versions.entry(entry.id.clone()).or_default().push(entry);
     }
     let mut by_id = BTreeMap::new();
     for (id, mut versions) in versions {
+        if versions.len() > 1 {
+            versions.sort_by_cached_key(|e| (rank(e), format!("{e:?}")));
+            versions.dedup();
+        }
         let count = |of| versions.iter().filter(|e| rank(e) == of).count();
         if (0..=2).any(|of| count(of) > 1) {
             problems.insert(Problem::Edited(id.clone()));
         }
-        versions.sort_by_cached_key(|e| (rank(e), format!("{e:?}")));
         if let Some(kept) = versions.into_iter().next() {
             by_id.insert(id, kept);
         }
@@ -92,10 +93,7 @@ fn effective(ordered: &Ordered) -> Vec<bool> {
             continue;
         }
         for hit in hits.iter().filter_map(|id| place.get(id)) {
-            let seen = ordered
-                .seen
-                .get(here)
-                .is_some_and(|places| places.has(*hit));
+            let seen = ordered.seen.has(here, *hit);
             if let (true, Some(flag)) = (seen, counts.get_mut(*hit)) {
                 *flag = false;
             }
@@ -106,20 +104,18 @@ fn effective(ordered: &Ordered) -> Vec<bool> {
 
 /// For each fact, the statements that no later one had seen, in order.
 fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>> {
-    let mut registers: BTreeMap<Key, Vec<usize>> = BTreeMap::new();
+    let mut registers: BTreeMap<Key, Latest> = BTreeMap::new();
     for (here, entry) in ordered.entries.iter().enumerate() {
         if !effective.get(here).copied().unwrap_or(false) {
             continue;
         }
         for key in keys(&entry.what) {
-            let places = registers.entry(key).or_default();
-            if let Some(seen) = ordered.seen.get(here) {
-                places.retain(|place| !seen.has(*place));
-            }
-            places.push(here);
+            let latest = registers.entry(key).or_default();
+            latest.state(&ordered.seen, here);
         }
     }
-    registers
+    let places = |(key, latest): (Key, Latest)| (key, latest.places());
+    registers.into_iter().map(places).collect()
 }
 
 /// What was turned counts only if it had seen every pass that stands: a tap noted beside the
@@ -135,12 +131,7 @@ fn begin_again(ordered: &Ordered, registers: &mut BTreeMap<Key, Vec<usize>>) {
     for (key, places) in registers.iter_mut() {
         let Key::Turned(step, _) = key else { continue };
         let begun = passes.get(step).map_or(&[][..], Vec::as_slice);
-        places.retain(|place| {
-            let seen = ordered.seen.get(*place);
-            begun
-                .iter()
-                .all(|pass| seen.is_some_and(|seen| seen.has(*pass)))
-        });
+        places.retain(|place| begun.iter().all(|pass| ordered.seen.has(*place, *pass)));
     }
     registers.retain(|_, places| !places.is_empty());
 }
@@ -152,10 +143,15 @@ fn disagree(ordered: &Ordered, key: &Key, places: &[usize]) -> bool {
             .get(*place)
             .map(|entry| stated(key, &entry.what))
     };
-    places
-        .iter()
-        .skip(1)
-        .any(|place| value(place) != places.first().and_then(value))
+    // Nearly every fact was stated once.
+    let [first, others @ ..] = places else {
+        return false;
+    };
+    if others.is_empty() {
+        return false;
+    }
+    let first = value(first);
+    others.iter().any(|place| value(place) != first)
 }
 
 /// What an entry states about one fact, as far as two statements can differ.

@@ -1,10 +1,10 @@
 //! The loose list as a second technician reads it: every item that was touched, how far it is,
 //! who had it last, when and with which wrench.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::job::angled::{AngleBy, angled_by};
-use crate::job::entry::{Entry, Moved, What};
+use crate::job::angled::{AngleBy, angles};
+use crate::job::entry::{Entry, EntryId, Moved, What};
 use crate::job::key::Key;
 use crate::job::mishap::{Mishap, open_mishap};
 use crate::job::progress::status;
@@ -34,32 +34,44 @@ pub struct Row<'a> {
     pub angled: Option<AngleBy>,
 }
 
-/// The wrench with which an item got its last torque in the pass that `entry` belongs to: its own,
-/// or that of the torque before an angle, which no wrench clicks at.
-pub fn wrench_of<'a>(
-    sheet: &'a Sheet,
-    entry: &Entry,
-    item: Item,
-) -> Option<&'a (String, Typed<TorqueUnit>)> {
-    let What::Moved(last) = &entry.what else {
-        return None;
-    };
-    let mut found = None;
-    for one in sheet.counting() {
-        match &one.what {
-            What::Pass(step) if *step == last.step => found = None,
-            What::Moved(moved) if moved.items.contains(&item) => match moved.to {
-                Hold::Off | Hold::ByHand => found = None,
-                _ if moved.step == last.step => found = moved.wrench.as_ref().or(found),
-                _ => {}
-            },
+/// A wrench by its name, and what it was set to.
+type Used = (String, Typed<TorqueUnit>);
+
+/// By entry and item, the wrench with which an item got its last torque in the pass that the entry
+/// belongs to: its own, or that of the torque before an angle, which no wrench clicks at.
+pub type Wrenches<'a> = BTreeMap<(&'a EntryId, Item), &'a Used>;
+
+/// The wrenches of all that was moved.
+pub fn wrenches(sheet: &Sheet) -> Wrenches<'_> {
+    let mut all = Wrenches::new();
+    let mut passes: BTreeMap<StepKey, usize> = BTreeMap::new();
+    let mut taken_off: BTreeMap<Item, usize> = BTreeMap::new();
+    let mut used: BTreeMap<(StepKey, Item), (usize, &Used)> = BTreeMap::new();
+    for (place, entry) in sheet.counting_places() {
+        match &entry.what {
+            What::Pass(step) => {
+                passes.insert(*step, place);
+            }
+            What::Moved(moved) => {
+                for item in &moved.items {
+                    let of = (moved.step, *item);
+                    if matches!(moved.to, Hold::Off | Hold::ByHand) {
+                        taken_off.insert(*item, place);
+                    } else if let Some(wrench) = &moved.wrench {
+                        used.insert(of, (place, wrench));
+                    }
+                    let begun = passes.get(&moved.step).max(taken_off.get(item)).copied();
+                    if let Some((at, wrench)) = used.get(&of)
+                        && begun.is_none_or(|begun| begun < *at)
+                    {
+                        all.insert((&entry.id, *item), wrench);
+                    }
+                }
+            }
             _ => {}
         }
-        if one.id == entry.id {
-            break;
-        }
     }
-    found
+    all
 }
 
 /// Every item that was touched; what is loose stands first.
@@ -71,6 +83,7 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
             _ => None,
         })
         .collect();
+    let (wrenches, angles) = (wrenches(sheet), angles(sheet));
     let row = |item: Item| {
         let entry = sheet.holds(&Key::Item(item));
         Some(Row {
@@ -79,10 +92,10 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
             stage: stage(sheet, steps, item),
             mishap: open_mishap(sheet, item),
             entry,
-            wrench: entry.and_then(|entry| wrench_of(sheet, entry, item)),
+            wrench: entry.and_then(|entry| wrenches.get(&(&entry.id, item)).copied()),
             angled: entry
                 .filter(|_| sheet.item(item) == Some(Hold::Done))
-                .and_then(|entry| angled_by(sheet, entry)),
+                .and_then(|entry| angles.get(&entry.id).copied()),
         })
     };
     let mut rows: Vec<Row> = items.into_iter().filter_map(row).collect();

@@ -1,151 +1,164 @@
 //! The order of entries: what each device had seen, never what its clock said.
 
+use std::borrow::Borrow;
 use std::cmp::Reverse;
-use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
+use std::collections::{BTreeMap, BinaryHeap};
 
 use crate::job::entry::{Entry, EntryId};
+use crate::job::line::Seen;
 
 /// Entries in an order in which each comes after all that it saw; ties by id.
 pub(super) struct Ordered {
     /// The entries.
     pub(super) entries: Vec<Entry>,
-    /// The places of the entries that each one had seen, directly or through others.
-    pub(super) seen: Vec<Places>,
+    /// What each one had seen, directly or through others.
+    pub(super) seen: Seen,
     /// Ids that entries name and that are not here.
     pub(super) missing: Vec<EntryId>,
     /// Entries that have seen themselves, directly or through others; no program writes them.
     pub(super) circles: Vec<EntryId>,
 }
 
-/// A set of places, one bit each.
-#[derive(Clone, Default)]
-pub(super) struct Places(Vec<u64>);
-
-impl Places {
-    fn insert(&mut self, place: usize) {
-        let word = place / 64;
-        if self.0.len() <= word {
-            self.0.resize(word + 1, 0);
-        }
-        if let Some(bits) = self.0.get_mut(word) {
-            *bits |= 1 << (place % 64);
-        }
-    }
-
-    fn add(&mut self, other: &Self) {
-        if self.0.len() < other.0.len() {
-            self.0.resize(other.0.len(), 0);
-        }
-        for (mine, theirs) in self.0.iter_mut().zip(&other.0) {
-            *mine |= theirs;
-        }
-    }
-
-    /// Whether the place is in the set.
-    pub(super) fn has(&self, place: usize) -> bool {
-        self.0
-            .get(place / 64)
-            .is_some_and(|bits| bits & (1 << (place % 64)) != 0)
-    }
-}
-
 /// Puts entries in order. Ids must differ; an entry of a circle comes last, by id.
 pub(super) fn order(by_id: BTreeMap<EntryId, Entry>) -> Ordered {
-    let (waiting, children, missing) = links(&by_id);
-    let (ids, stuck) = topological(&by_id, waiting, &children);
-    let circles = circles(stuck, &children);
-    let place: BTreeMap<&EntryId, usize> = ids.iter().enumerate().map(|(i, id)| (id, i)).collect();
-    let mut seen: Vec<Places> = Vec::with_capacity(ids.len());
-    for (here, id) in ids.iter().enumerate() {
-        let mut places = Places::default();
-        let parents = by_id.get(id).map_or(&[][..], |entry| &entry.after);
-        for parent in parents.iter().filter_map(|parent| place.get(parent)) {
-            if *parent < here {
-                places.insert(*parent);
-                if let Some(theirs) = seen.get(*parent) {
-                    places.add(theirs);
-                }
-            }
-        }
-        seen.push(places);
-    }
-    let mut by_id = by_id;
-    let entries = ids.iter().filter_map(|id| by_id.remove(id)).collect();
+    let entries: Vec<Entry> = by_id.into_values().collect();
+    let links = Links::of(&entries);
+    let (ranks, waiting) = links.topological();
+    let circles = links.circles(&waiting);
+    let seen = links.seen(&entries, &ranks, usize::MAX).unwrap_or_default();
+    let name = |rank: usize| entries.get(rank).map(|entry| entry.id.clone());
+    let circles = circles.into_iter().filter_map(name).collect();
+    let missing = links.missing;
+    let mut entries: Vec<Option<Entry>> = entries.into_iter().map(Some).collect();
+    let take = |rank: usize| entries.get_mut(rank).and_then(Option::take);
     Ordered {
-        entries,
+        entries: ranks.into_iter().filter_map(take).collect(),
         seen,
         missing,
         circles,
     }
 }
 
-type Links = (
-    BTreeMap<EntryId, usize>,
-    BTreeMap<EntryId, Vec<EntryId>>,
-    Vec<EntryId>,
-);
-
-fn links(by_id: &BTreeMap<EntryId, Entry>) -> Links {
-    let mut waiting = BTreeMap::new();
-    let mut children: BTreeMap<EntryId, Vec<EntryId>> = BTreeMap::new();
-    let mut missing = Vec::new();
-    for (id, entry) in by_id {
-        let mut count = 0;
-        for parent in &entry.after {
-            if by_id.contains_key(parent) {
-                count += 1;
-                children.entry(parent.clone()).or_default().push(id.clone());
-            } else {
-                missing.push(parent.clone());
-            }
-        }
-        waiting.insert(id.clone(), count);
+/// Whether to know what each entry had seen takes more than `most` steps: the entries branch and
+/// join far more often than phones that meet now and then can cause.
+pub fn is_tangled<'a>(entries: impl IntoIterator<Item = &'a Entry>, most: usize) -> bool {
+    let mut by_id: Vec<&Entry> = entries.into_iter().collect();
+    // No entry joins more lines than there are entries.
+    let links: usize = by_id.iter().map(|entry| entry.after.len()).sum();
+    if links.saturating_mul(by_id.len()) <= most {
+        return false;
     }
-    missing.sort();
-    missing.dedup();
-    (waiting, children, missing)
+    by_id.sort_by(|a, b| a.id.cmp(&b.id));
+    by_id.dedup_by(|a, b| a.id == b.id);
+    let links = Links::of(&by_id);
+    let (ranks, _) = links.topological();
+    links.seen(&by_id, &ranks, most).is_none()
 }
 
-fn topological(
-    by_id: &BTreeMap<EntryId, Entry>,
-    mut waiting: BTreeMap<EntryId, usize>,
-    children: &BTreeMap<EntryId, Vec<EntryId>>,
-) -> (Vec<EntryId>, BTreeSet<EntryId>) {
-    let ready = waiting.iter().filter(|(_, count)| **count == 0);
-    let mut heap: BinaryHeap<Reverse<EntryId>> = ready.map(|(id, _)| Reverse(id.clone())).collect();
-    let mut ids = Vec::with_capacity(by_id.len());
-    while let Some(Reverse(id)) = heap.pop() {
-        for child in children.get(&id).into_iter().flatten() {
-            if let Some(count) = waiting.get_mut(child) {
-                *count = count.saturating_sub(1);
-                if *count == 0 {
-                    heap.push(Reverse(child.clone()));
+/// What follows what; entries stand for their rank by id.
+struct Links {
+    parents: Vec<Vec<usize>>,
+    children: Vec<Vec<usize>>,
+    missing: Vec<EntryId>,
+}
+
+impl Links {
+    /// The links of entries that are sorted by id.
+    fn of<E: Borrow<Entry>>(entries: &[E]) -> Self {
+        let ranks: BTreeMap<&EntryId, usize> = (0..)
+            .zip(entries)
+            .map(|(rank, entry)| (&entry.borrow().id, rank))
+            .collect();
+        let mut parents = vec![Vec::new(); entries.len()];
+        let mut children = vec![Vec::new(); entries.len()];
+        let mut missing = Vec::new();
+        for ((child, entry), mine) in (0..).zip(entries).zip(&mut parents) {
+            for id in &entry.borrow().after {
+                let Some(parent) = ranks.get(id).copied() else {
+                    missing.push(id.clone());
+                    continue;
+                };
+                mine.push(parent);
+                if let Some(theirs) = children.get_mut(parent) {
+                    theirs.push(child);
                 }
             }
         }
-        waiting.remove(&id);
-        ids.push(id);
-    }
-    let stuck: BTreeSet<EntryId> = waiting.into_keys().collect();
-    ids.extend(stuck.iter().cloned());
-    (ids, stuck)
-}
-
-/// Of the entries that never came free, those in a circle; the others only come after one.
-fn circles(
-    mut stuck: BTreeSet<EntryId>,
-    children: &BTreeMap<EntryId, Vec<EntryId>>,
-) -> Vec<EntryId> {
-    loop {
-        let leads_on = |id: &EntryId| {
-            let mut next = children.get(id).into_iter().flatten();
-            next.any(|child| stuck.contains(child))
-        };
-        let (inside, ends): (BTreeSet<EntryId>, BTreeSet<EntryId>) =
-            stuck.iter().cloned().partition(leads_on);
-        if ends.is_empty() {
-            return inside.into_iter().collect();
+        missing.sort();
+        missing.dedup();
+        Self {
+            parents,
+            children,
+            missing,
         }
-        stuck = inside;
+    }
+
+    /// The ranks in order, and for how many parents each one waits in vain.
+    fn topological(&self) -> (Vec<usize>, Vec<usize>) {
+        let mut waiting: Vec<usize> = self.parents.iter().map(Vec::len).collect();
+        let free = |(rank, count): (usize, &usize)| (*count == 0).then_some(Reverse(rank));
+        let mut heap: BinaryHeap<_> = (0..).zip(&waiting).filter_map(free).collect();
+        let mut ranks = Vec::with_capacity(waiting.len());
+        while let Some(Reverse(rank)) = heap.pop() {
+            ranks.push(rank);
+            for child in self.children.get(rank).into_iter().flatten() {
+                if let Some(count) = waiting.get_mut(*child) {
+                    *count -= 1;
+                    if *count == 0 {
+                        heap.push(Reverse(*child));
+                    }
+                }
+            }
+        }
+        let stuck = (0..).zip(&waiting).filter(|(_, count)| **count > 0);
+        ranks.extend(stuck.map(|(rank, _)| rank));
+        (ranks, waiting)
+    }
+
+    /// Of the entries that never came free, those in a circle; the others only come after one.
+    fn circles(&self, waiting: &[usize]) -> Vec<usize> {
+        let is_stuck = |rank: &usize| waiting.get(*rank).is_some_and(|count| *count > 0);
+        let stuck = || (0..waiting.len()).filter(is_stuck);
+        // How many stuck entries each one leads to; 0 for one that leads into no circle.
+        let mut leads: Vec<usize> = vec![0; waiting.len()];
+        for parent in stuck().filter_map(|rank| self.parents.get(rank)).flatten() {
+            if let Some(count) = leads.get_mut(*parent) {
+                *count += 1;
+            }
+        }
+        let is_end = |rank: &usize| leads.get(*rank) == Some(&0);
+        let mut ends: Vec<usize> = stuck().filter(is_end).collect();
+        while let Some(end) = ends.pop() {
+            let parents = self.parents.get(end).into_iter().flatten();
+            for parent in parents.filter(|parent| is_stuck(parent)) {
+                if let Some(count) = leads.get_mut(*parent) {
+                    *count -= 1;
+                    if *count == 0 {
+                        ends.push(*parent);
+                    }
+                }
+            }
+        }
+        let leads_on = |rank: &usize| leads.get(*rank).is_some_and(|count| *count > 0);
+        stuck().filter(leads_on).collect()
+    }
+
+    /// What each of the entries had seen, in the order of `ranks`; an entry that one of a circle
+    /// claims to have seen and that comes later is left out.
+    fn seen<E: Borrow<Entry>>(&self, entries: &[E], ranks: &[usize], most: usize) -> Option<Seen> {
+        let mut places = vec![0; ranks.len()];
+        for (place, rank) in (0..).zip(ranks) {
+            if let Some(of) = places.get_mut(*rank) {
+                *of = place;
+            }
+        }
+        let standing = |(here, rank): (usize, &usize)| {
+            let entry = entries.get(*rank)?.borrow();
+            let all = self.parents.get(*rank)?.iter();
+            let parents = all.filter_map(|parent| places.get(*parent).copied());
+            let before = parents.filter(|place| *place < here).collect();
+            Some((entry.device.as_str(), before))
+        };
+        Seen::of((0..).zip(ranks).filter_map(standing), most)
     }
 }

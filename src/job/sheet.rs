@@ -42,6 +42,8 @@ pub struct Sheet {
     registers: BTreeMap<Key, Vec<usize>>,
     heads: Vec<EntryId>,
     problems: Vec<Problem>,
+    /// The places of what counts and was named by hand, by item.
+    named: BTreeMap<Item, Vec<usize>>,
 }
 
 impl Sheet {
@@ -52,12 +54,19 @@ impl Sheet {
         heads: Vec<EntryId>,
         problems: Vec<Problem>,
     ) -> Self {
+        let mut named: BTreeMap<Item, Vec<usize>> = BTreeMap::new();
+        for (place, (entry, counts)) in entries.iter().zip(&effective).enumerate() {
+            if let (What::Also(also), true) = (&entry.what, *counts) {
+                named.entry(also.item).or_default().push(place);
+            }
+        }
         Self {
             entries,
             effective,
             registers,
             heads,
             problems,
+            named,
         }
     }
 
@@ -75,12 +84,16 @@ impl Sheet {
             .map(|(e, _)| e)
     }
 
+    /// Every entry with whether it was struck, in order.
+    pub fn with_struck(&self) -> impl Iterator<Item = (&Entry, bool)> {
+        let all = self.entries.iter().zip(&self.effective);
+        all.map(|(entry, counts)| (entry, !counts))
+    }
+
     /// Whether an entry was struck.
     pub fn is_struck(&self, id: &EntryId) -> bool {
-        self.entries
-            .iter()
-            .zip(&self.effective)
-            .any(|(e, counts)| e.id == *id && !counts)
+        self.with_struck()
+            .any(|(entry, struck)| entry.id == *id && struck)
     }
 
     /// The entries that none has seen yet; the next entry goes after them.
@@ -250,6 +263,13 @@ impl Sheet {
             self.fact(&Key::Turned(step, item)),
             Some(What::Moved(moved)) if moved.to == Hold::Done
         ) && open_mishap(self, item).is_none()
+    }
+
+    /// What stands at a place of the loose list and was named by hand, in order.
+    pub(super) fn named(&self, item: Item) -> impl Iterator<Item = &What> {
+        let places = self.named.get(&item).map_or(&[][..], Vec::as_slice);
+        let entries = places.iter().filter_map(|place| self.entries.get(*place));
+        entries.map(|entry| &entry.what)
     }
 
     /// The place of the first counting entry of a kind, in the order of entries.

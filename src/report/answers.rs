@@ -1,5 +1,7 @@
 //! Every answer of every phase with its time, and what was not done with its reason.
 
+use std::collections::BTreeSet;
+
 use super::block::Block;
 use super::gist::reply;
 use super::time::when;
@@ -69,13 +71,15 @@ fn rows(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
 
 /// Answered steps that the procedure no longer has, each once.
 fn left_over(told: &Told) -> Vec<StepKey> {
+    let asked: BTreeSet<StepKey> = told.steps.iter().map(|spec| spec.key).collect();
+    let mut known = BTreeSet::new();
     let mut keys: Vec<StepKey> = Vec::new();
     for entry in told.sheet.counting() {
-        if let What::Answered(key, _) = &entry.what {
-            let asked = told.steps.iter().any(|spec| spec.key == *key);
-            if !asked && !keys.contains(key) {
-                keys.push(*key);
-            }
+        if let What::Answered(key, _) = &entry.what
+            && !asked.contains(key)
+            && known.insert(*key)
+        {
+            keys.push(*key);
         }
     }
     keys

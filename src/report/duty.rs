@@ -1,5 +1,7 @@
 //! The rest of page one: what was declined, what is left to do, what it costs, what to mind.
 
+use std::collections::BTreeSet;
+
 use super::bill::bill;
 use super::block::Block;
 use super::money::money;
@@ -61,11 +63,14 @@ pub(super) fn declined(told: &Told) -> Vec<Block> {
     blocks
 }
 
-/// Whether it was noted at its step that the owner would not sign.
-fn would_not_sign(told: &Told, consent: &Consent) -> bool {
-    let refused = told.say(Say::SignRefused);
-    let noted = |what: &What| matches!(what, What::Note(Some(step), note) if *step == consent.step && *note == refused);
-    told.sheet.counting().any(|entry| noted(&entry.what))
+/// The steps at which it was noted that the owner would not sign.
+pub(super) fn unsigned(sheet: &Sheet, lang: Lang) -> BTreeSet<StepKey> {
+    let refused = text::say(lang, Say::SignRefused);
+    let steps = sheet.counting().filter_map(|entry| match &entry.what {
+        What::Note(Some(step), note) if note == refused => Some(*step),
+        _ => None,
+    });
+    steps.collect()
 }
 
 fn declined_line(told: &Told, consent: &Consent, date: &str) -> String {
@@ -230,7 +235,7 @@ fn refused_to_sign(told: &Told, consent: &Consent) -> bool {
     let stands = holds == Some(consent) && !consent.yes;
     let unsigned = told.sheet.signed(consent.step).is_none();
     // Inspection and further work are asked verbally as well, where nobody was to sign.
-    let was_to = consent.scope == Scope::Repair || would_not_sign(told, consent);
+    let was_to = consent.scope == Scope::Repair || told.unsigned.contains(&consent.step);
     stands && unsigned && consent.how == How::Spoken && was_to
 }
 

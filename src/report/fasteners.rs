@@ -1,27 +1,39 @@
 //! Each fastener with its card, the wrench and the time, and everything else that moved.
 
+use std::collections::BTreeMap;
+
 use super::Told;
 use super::block::Block;
 use super::cards::card_value;
 use super::gist::{entry as gist, item_name, items};
 use super::time::when;
 use crate::job::also::named;
-use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angled_by};
-use crate::job::entry::{Entry, Moved, What};
+use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angles};
+use crate::job::entry::{Entry, EntryId, Moved, What};
 use crate::job::kit;
-use crate::job::loose::wrench_of;
+use crate::job::loose::{Wrenches, wrenches};
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::{Group, Hold, Item};
 use crate::units::{TorqueUnit, Typed};
 
+/// With what everything was turned.
+struct Used<'a> {
+    wrenches: Wrenches<'a>,
+    angles: BTreeMap<&'a EntryId, AngleBy>,
+}
+
 /// The fasteners brought to their card, then the loose list as it ran and as it stands.
 pub(super) fn fasteners(told: &Told) -> Vec<Block> {
     let mut blocks = Vec::new();
+    let used = Used {
+        wrenches: wrenches(told.sheet),
+        angles: angles(told.sheet),
+    };
     let turned: Vec<Vec<String>> = told
         .sheet
         .counting()
-        .flat_map(|entry| turned(told, entry))
+        .flat_map(|entry| turned(told, &used, entry))
         .collect();
     if !turned.is_empty() {
         blocks.push(told.heading(ReportWord::Fasteners));
@@ -93,7 +105,7 @@ pub(super) fn still_loose(told: &Told) -> Block {
 }
 
 /// A fastener brought to its card is a row of its own; a pass that began is told between them.
-fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
+fn turned(told: &Told, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
     match &entry.what {
         What::Pass(step) => {
             let name = format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan));
@@ -110,13 +122,13 @@ fn turned(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
             .items
             .iter()
             .map(|item| {
-                let used = wrench_of(told.sheet, entry, *item);
-                let (mut wrench, set) = wrench(told, used);
-                if let Some(due) = used.and_then(|(name, _)| overdue(told, entry, name)) {
+                let with = used.wrenches.get(&(&entry.id, *item)).copied();
+                let (mut wrench, set) = wrench(told, with);
+                if let Some(due) = with.and_then(|(name, _)| overdue(told, entry, name)) {
                     wrench = format!("{wrench}; {due}");
                 }
                 if has_angle(told, *item) {
-                    wrench = format!("{wrench}; {}", angled(told, entry));
+                    wrench = format!("{wrench}; {}", angled(told, used, entry));
                 }
                 vec![
                     item_name(told.lang, told.sheet, *item),
@@ -172,8 +184,8 @@ fn has_angle(told: &Told, item: Item) -> bool {
 }
 
 /// By what its angle was read, as the wrench is named; a gauge that was past its day is said to be.
-fn angled(told: &Told, entry: &Entry) -> String {
-    let by = angled_by(told.sheet, entry);
+fn angled(told: &Told, used: &Used, entry: &Entry) -> String {
+    let by = used.angles.get(&entry.id).copied();
     match (by, angle_gauge(told.sheet, entry.at.day())) {
         (Some(AngleBy::Gauge), AngleGauge::PastDue(day)) => {
             text::angle_gauge_past(told.lang, &day.to_string())

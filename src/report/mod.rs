@@ -46,6 +46,8 @@ pub use signature::signature_svg;
 pub use standing::{must_not_drive, not_proved, retorque_to_do};
 pub use time::{stamp, when};
 
+use std::collections::BTreeSet;
+
 use chrono::NaiveDate;
 
 use crate::job::entry::{PersonField, VehicleField, What};
@@ -125,6 +127,8 @@ struct Told<'a> {
     reader: &'a Reader,
     plan: Plan,
     steps: Vec<StepSpec>,
+    /// Where it was noted that the owner would not sign.
+    unsigned: BTreeSet<StepKey>,
 }
 
 impl<'a> Told<'a> {
@@ -138,6 +142,7 @@ impl<'a> Told<'a> {
             reader,
             plan,
             steps,
+            unsigned: duty::unsigned(sheet, lang),
         }
     }
 

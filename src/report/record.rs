@@ -8,8 +8,8 @@ use super::money::money;
 use super::signature::signature_svg;
 use super::time::when;
 use crate::job::Problem;
-use crate::job::agreed::{agreed_until, reason};
-use crate::job::entry::{At, Consent, Entry, How, PersonField, Scope, What};
+use crate::job::agreed::{Extra, extras};
+use crate::job::entry::{At, Consent, Entry, How, PersonField, What};
 use crate::text::{self, Asking, Lang, ReportWord, Say};
 
 /// All of it.
@@ -102,6 +102,7 @@ fn who(told: &Told, consent: &Consent) -> String {
 
 /// Every yes and no in a line, for the owner.
 pub(super) fn consent_lines(told: &Told) -> Vec<String> {
+    let extras = extras(told.sheet);
     given(told)
         .map(|(entry, consent)| {
             let name = who(told, consent);
@@ -119,39 +120,42 @@ pub(super) fn consent_lines(told: &Told) -> Vec<String> {
                 &super::plain::moment(told.lang, &entry.at),
             );
             let line = format!("{}. {line}", yes_or_no(told, consent));
-            extra(told, entry, consent).map_or(line.clone(), |extra| format!("{line}. {extra}"))
+            let extra = extras.get(&entry.id);
+            extra.map_or(line.clone(), |it| {
+                format!("{line}. {}", extra_line(told, consent, it))
+            })
         })
         .collect()
 }
 
 /// Why extra work was asked for, what it costs more, and what it comes to with it.
-fn extra(told: &Told, entry: &Entry, consent: &Consent) -> Option<String> {
-    if consent.scope != Scope::Extra {
-        return None;
-    }
+fn extra_line(told: &Told, consent: &Consent, extra: &Extra) -> String {
     let lang = told.lang;
-    let why = reason(told.sheet, entry, consent).map(|mishap| {
+    let why = extra.reason.map(|mishap| {
         let item = gist::item_name(told.lang, told.sheet, mishap.item);
         let what = text::mishap(told.lang, mishap.kind);
         text::mishap_line(told.lang, &item, what, &mishap.part, mishap.minutes)
     });
     let amount = consent.amount.as_ref().map(|it| money(told.format, it));
-    let total = agreed_until(told.sheet, entry).filter(|_| consent.yes);
-    let total = total.map(|total| money(told.format, &total));
+    let total = extra.total.as_ref().filter(|_| consent.yes);
+    let total = total.map(|total| money(told.format, total));
     let parts = [
         why.map(|why| text::asking(lang, Asking::Reason(&why))),
         amount.map(|amount| text::asking(lang, Asking::CostsMore(&amount))),
         total.map(|total| text::asking(lang, Asking::NewTotal(&total))),
     ];
-    Some(parts.into_iter().flatten().collect::<Vec<_>>().join("; "))
+    parts.into_iter().flatten().collect::<Vec<_>>().join("; ")
 }
 
 /// Every yes and no: for what, for how much, how and when.
 fn consents(told: &Told) -> Option<Block> {
+    let extras = extras(told.sheet);
     let rows: Vec<Vec<String>> = given(told)
         .map(|(entry, consent)| {
+            let extra = extras.get(&entry.id);
+            let extra = extra.map(|extra| extra_line(told, consent, extra));
             vec![
-                [Some(scope(told, consent)), extra(told, entry, consent)]
+                [Some(scope(told, consent)), extra]
                     .into_iter()
                     .flatten()
                     .collect::<Vec<_>>()
@@ -266,13 +270,12 @@ fn problems(told: &Told) -> Vec<String> {
 /// Struck entries, and those whose body was erased; strikes themselves are no news.
 fn taken_back(told: &Told) -> Vec<String> {
     told.sheet
-        .entries()
-        .iter()
-        .filter(|entry| match entry.what {
+        .with_struck()
+        .filter(|(entry, struck)| match entry.what {
             What::Strike(_) => false,
-            _ => entry.what.is_gone() || told.sheet.is_struck(&entry.id),
+            _ => entry.what.is_gone() || *struck,
         })
-        .map(|entry| timed(told, entry, &gist::entry(told, &entry.what)))
+        .map(|(entry, _)| timed(told, entry, &gist::entry(told, &entry.what)))
         .collect()
 }
 

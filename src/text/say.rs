@@ -445,6 +445,10 @@ sayings! {
         ImportCutOff,
         /// The file was changed after it was made: its digest differs. Nothing was changed.
         ImportEdited,
+        /// The entries of this file join too often: the limit is 10,000,000. Nothing was changed.
+        ImportTangled,
+        /// Files in this zip overlap, as no program writes them. Nothing was changed.
+        ImportOverlap,
         /// The file could not be kept: no room. Nothing was changed.
         ImportNotKept,
         /// Everything in this file was here already.

@@ -47,6 +47,8 @@ pub enum Yard<'a> {
     Edited,
     /// The canonical digest is another.
     Canonical,
+    /// More to check than the limit.
+    TooMuch,
     /// An entry that cannot be kept or read.
     EntryBad {
         /// Its place in the log.

@@ -142,6 +142,7 @@ pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
         Ok(Opened { text, pieces }) => take_text(shelf, &text, &pieces).await,
         Err(BundleError::Packed) => (Outcome::NotUnpacked, Vec::new()),
         Err(BundleError::NotZip) => refused(Say::ImportCutOff),
+        Err(BundleError::Overlap) => refused(Say::ImportOverlap),
         Err(_) => refused(Say::ImportNotOurs),
     }
 }

@@ -10,8 +10,9 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::exchange::receipt::Lines;
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Entry, Held, LogId, Shop, What};
+use crate::job::entry::{Entry, LogId, Shop, What};
 use crate::job::late::Ago;
 use crate::job::{Sheet, fold, next, plan};
 use crate::platform::clock;
@@ -108,7 +109,7 @@ pub struct App {
     /// The shop's settings that are in force here.
     pub shop: RwSignal<Shop>,
     /// What the yard's receipts say it has.
-    pub held: RwSignal<Vec<Held>>,
+    pub held: RwSignal<Lines>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
     pub locked: RwSignal<bool>,
     shelf: StoredValue<Shelf, LocalStorage>,
@@ -142,7 +143,7 @@ impl App {
             stale: stale.into(),
             locked: RwSignal::new(false),
             shop: RwSignal::new(Shop::default()),
-            held: RwSignal::new(Vec::new()),
+            held: RwSignal::new(Lines::default()),
             shelf: StoredValue::new_local(shelf),
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),

@@ -77,6 +77,9 @@ pub enum Finding {
         /// What the rules give; nothing where the readings give no result.
         computed: Option<Box<RotorFound>>,
     },
+    /// Decisions, proofs and reports rest on more than [`MAX_AGAIN`](super::MAX_AGAIN) entries in
+    /// all: those after the limit were not checked.
+    TooMuch,
     /// The report was made from other entries.
     HandedOver {
         /// The entry.
@@ -126,6 +129,7 @@ impl Finding {
             Self::Face { .. } => "face",
             Self::Rotor { .. } => "rotor",
             Self::HandedOver { .. } => "handed_over",
+            Self::TooMuch => "too_much",
         }
     }
 
@@ -147,6 +151,7 @@ impl Finding {
                     return text::yard(lang, Yard::Measured(recorded.corner, &of));
                 }
                 Self::HandedOver { .. } => Yard::HandedOver,
+                Self::TooMuch => Yard::TooMuch,
                 Self::Record(problem) => return record(lang, problem),
                 Self::Entry { place, fault } => return bad(lang, *place, &format!("{fault:?}")),
                 Self::Unreadable { place, error } => {

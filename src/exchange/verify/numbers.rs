@@ -36,7 +36,7 @@ impl Read {
 }
 
 /// Every set of readings of the sheet as it stands.
-fn sets(sheet: &Sheet) -> Vec<Value> {
+pub(super) fn sets(sheet: &Sheet) -> Vec<Value> {
     let names = Corner::ALL.iter().flat_map(|corner| {
         let names = When::ALL
             .iter()
@@ -189,6 +189,6 @@ fn decision(again: &Again) -> Value {
         "reasons": reasons,
         "rules": rules,
         "inputs": wire::inputs(inputs),
-        "sets": sets(&again.sheet),
+        "sets": again.sets,
     })
 }

@@ -81,10 +81,11 @@ fn each_bolt_is_told_by_what_its_angle_was_read_and_nothing_is_told_twice() {
         .counting()
         .filter(|entry| matches!(entry.what, What::Angled(..)));
     assert_eq!(noted.count(), 2);
+    let angles = angles(&now);
     let turned = now
         .counting()
         .filter(|entry| matches!(entry.what, What::Moved(_)));
-    let by: Vec<Option<AngleBy>> = turned.map(|entry| angled_by(&now, entry)).collect();
+    let by: Vec<Option<AngleBy>> = turned.map(|entry| angles.get(&entry.id).copied()).collect();
     let (gauge, swings) = (Some(AngleBy::Gauge), Some(AngleBy::Swings));
     assert_eq!(by[4..], [gauge, gauge, swings, swings]);
     assert_eq!(by[..4], [None; 4]);

@@ -260,6 +260,12 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ImportEdited => {
             "The file was changed after it was made: its digest differs. Nothing was changed."
         }
+        Say::ImportTangled => {
+            "The entries of this file join too often: the limit is 10,000,000. Nothing was changed."
+        }
+        Say::ImportOverlap => {
+            "Files in this zip overlap, as no program writes them. Nothing was changed."
+        }
         Say::ImportNotKept => "The file could not be kept: no room. Nothing was changed.",
         Say::ImportNoNews => "Everything in this file was here already.",
         Say::ImportPhotosMissing => "Some pictures are not in the file. The record is whole.",

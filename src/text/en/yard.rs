@@ -35,6 +35,11 @@ pub(in crate::text) fn yard(say: Yard) -> String {
             "the entries were changed after the export: their digest differs".to_owned()
         }
         Yard::Canonical => "the canonical digest differs".to_owned(),
+        Yard::TooMuch => {
+            "too much to check: decisions and reports rest on more than 500,000 entries in all; \
+             those after the limit were not checked"
+                .to_owned()
+        }
         Yard::EntryBad { place, why } => format!("entry {place} cannot be read ({why})"),
         Yard::EntryMissing(id) => format!("entry {id} is named by another and missing"),
         Yard::EntryTwice(id) => format!("entry {id} is there twice with different contents"),

@@ -1,8 +1,10 @@
 //! Between the yard and its vans: the shop's settings in force, receipts, and what leaves a van.
 
+use std::collections::BTreeSet;
+
 use leptos::prelude::*;
 
-use crate::exchange::day::{logs_of_day, may_let_go};
+use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
 use crate::exchange::export::Log;
 use crate::exchange::receipt::{held_in, not_held};
@@ -50,7 +52,8 @@ impl App {
             self.shop.set(noted(&sheet, &id).unwrap_or_default());
         }
         let receipts = self.read_log(YARD_LOG).await;
-        self.held.set(held(&receipts, &self.device()));
+        self.held
+            .set(held(&receipts, &self.device()).into_iter().collect());
     }
 
     /// What this device would send out as the shop's settings: those in force, with the currency,
@@ -157,7 +160,7 @@ impl App {
     /// from the yard only what this device added to it.
     pub async fn since_receipt(self) -> Vec<Log> {
         let shelf = self.shelf();
-        let practice: Vec<String> = self.jobs.with_untracked(|jobs| {
+        let practice: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
             let practice = jobs.iter().filter(|job| job.practice);
             practice.map(|job| job.log.clone()).collect()
         });
@@ -209,8 +212,8 @@ impl App {
             return 0;
         }
         let (jobs, now) = (self.jobs.get_untracked(), clock::now().utc_ms);
-        let mut gone = Vec::new();
-        for job in jobs.iter().filter(|job| may_let_go(job, &jobs, days, now)) {
+        let (open, mut gone) = (Vehicles::open(&jobs), Vec::new());
+        for job in jobs.iter().filter(|job| may_let_go(job, &open, days, now)) {
             let texts = kept_texts(&shelf, &job.log).await;
             if texts.is_empty() || !not_held(&job.log, &texts, &lines).is_empty() {
                 continue;

@@ -77,6 +77,9 @@ const fn is_punctuation(c: char) -> bool {
     )
 }
 
+/// How many words before a value may belong to its label.
+const LOOK_BACK: usize = 20;
+
 impl<'a> Message<'a> {
     /// A message from which nothing is taken yet.
     pub const fn new(text: &'a str) -> Self {
@@ -155,7 +158,7 @@ impl<'a> Message<'a> {
         index: usize,
         is_label: impl Fn(&str) -> bool,
     ) -> Option<usize> {
-        let before = tokens.get(..index)?;
+        let before = tokens.get(index.saturating_sub(LOOK_BACK)..index)?;
         let at = before.iter().rposition(|token| {
             let word = token.word();
             is_label(&word) || !is_filler(&word)

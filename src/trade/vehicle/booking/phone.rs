@@ -2,15 +2,16 @@
 
 use std::ops::Range;
 
-use super::message::{Hit, Message};
+use super::message::{Hit, Message, Token};
 
 /// The first run of seven to fifteen digits that is written like a telephone number.
 pub(super) fn phone_in(message: &Message) -> Option<Hit> {
+    let tokens = message.tokens();
     let mut hits = runs(message.text())
         .into_iter()
         .filter(|span| message.is_free(span))
         .filter_map(|span| {
-            let label = label_of(message, &span);
+            let label = label_of(message, &tokens, &span);
             let written = message.text().get(span.clone())?;
             looks_like_phone(written, label.is_some()).then_some((label, span))
         });
@@ -72,13 +73,9 @@ fn is_measure(written: &str) -> bool {
     written.matches('.').count() == 1 && !written.contains([' ', '-', '('])
 }
 
-fn label_of(message: &Message, span: &Range<usize>) -> Option<usize> {
-    let tokens = message.tokens();
-    let index = tokens
-        .iter()
-        .position(|token| token.end() > span.start)
-        .unwrap_or(tokens.len());
-    message.label_before(&tokens, index, |word| {
+fn label_of(message: &Message, tokens: &[Token], span: &Range<usize>) -> Option<usize> {
+    let index = tokens.partition_point(|token| token.end() <= span.start);
+    message.label_before(tokens, index, |word| {
         matches!(
             word,
             "phone"

@@ -238,7 +238,7 @@ fn announced_name(tokens: &[Token]) -> Option<Hit> {
         };
         let span = capitals_at(tokens.get(first..)?)?;
         // "from" also tells where a car comes from: a name there has two words.
-        if word(at) == "from" && !is_two_words(tokens, &span) {
+        if word(at) == "from" && !is_two_words(tokens.get(first..)?, &span) {
             return None;
         }
         let owner = label.checked_sub(1).filter(|before| word(*before) == "my");
@@ -247,9 +247,9 @@ fn announced_name(tokens: &[Token]) -> Option<Hit> {
     })
 }
 
+/// Whether the name at the front of `tokens` has two words.
 fn is_two_words(tokens: &[Token], span: &Range<usize>) -> bool {
-    let inside = |token: &&Token| span.start <= token.start && token.start < span.end;
-    tokens.iter().filter(inside).count() >= 2
+    tokens.get(1).is_some_and(|second| second.start < span.end)
 }
 
 /// One to three words that begin with a capital.
