@@ -77,18 +77,17 @@ fn the_samples_answer_the_questions_of_a_shop() {
         json!([["before", "3", before], ["after", "3", after]])
     );
     assert_eq!(answers[2].as_array().unwrap().len(), 2);
-    // Five days after 17, 19 and 24 February 2026.
+    // Five days after 17 and 24 February 2026; the car of the declined STOP must not be driven.
     let days: Vec<&Value> = answers[3]
         .as_array()
         .unwrap()
         .iter()
         .map(|row| &row[1])
         .collect();
-    assert_eq!(days, ["2026-02-22", "2026-02-24", "2026-03-01"]);
+    assert_eq!(days, ["2026-02-22", "2026-03-01"]);
     let events = told["events"].as_array().unwrap();
-    // The car of the declined STOP must not be driven: no calendar asks for its re-torque.
     let asked: Vec<&Value> = events.iter().map(|e| &e["day"]).collect();
-    assert_eq!(asked, [days[0], days[2]]);
+    assert_eq!(asked, days);
     // 81204 mi at the car and 50 mi on: by hand.
     let summary = "Re-torque the wheel nuts KLM 4821 (at 81254\u{a0}mi)";
     assert_eq!(events[0]["summary"], summary);
