@@ -250,6 +250,7 @@ impl At {
         };
         let (sheet, steps) = (self.sheet(), &self.rows.steps);
         let mut whats = told_without(sheet, steps, &lines, because, |spec| beside(self, spec));
+        whats.extend(self.old_part());
         whats.push(What::Answered(self.spec.key, Reply::NotDone(because)));
         let (app, on) = (self.app, self.way_on());
         app.append_then(whats, move || app.go_instead(&on));
