@@ -22,8 +22,8 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, HoldPoint, NutPosition, SHOVE_CRACKED, Step, StepKey, StepSpec,
-    stays_open,
+    Because, Form, Group, Hold, HoldPoint, NutPosition, Pick, SHOVE_CRACKED, Step, StepKey,
+    StepSpec, stays_open,
 };
 use record::{HERE, Job, item, moved, said};
 use technician::{Story, answer, begin, consent, next_key, steps, turn, walk_to};
@@ -355,7 +355,7 @@ fn the_new_part_is_measured_only_with_nut_and_bolts_at_spec() {
 }
 
 #[test]
-fn a_decision_waits_for_every_look_at_its_corner() {
+fn that_a_bearing_can_stay_waits_for_every_look_at_its_corner() {
     let decide = at(Step::Decide);
     let early = walk_to(Story::REPLACED, at(Step::RockTwelveSix));
     let held = before(&early, decide).unwrap();
@@ -365,6 +365,9 @@ fn a_decision_waits_for_every_look_at_its_corner() {
     );
     let there = walk_to(Story::REPLACED, decide);
     assert_eq!(before(&there, decide), None);
+    // What condemns it may be told early.
+    let rough = What::Answered(at(Step::SpinHand), Reply::Picked(Pick::Rough));
+    assert_eq!(before(&after(&early, rough), decide), None);
 }
 
 #[test]

@@ -5,12 +5,14 @@
 
 use crate::job::answers::{Holding, holding};
 use crate::job::entry::Reply;
+use crate::job::evidence::verdict;
 use crate::job::key::Key;
 use crate::job::progress::{is_tight, plan, status};
 use crate::job::sheet::Sheet;
 use crate::job::turn::card_step;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
+use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, REOPENED, SHOVE_CRACKED, SHOVE_WAITED,
@@ -173,7 +175,7 @@ fn closes(spec: &StepSpec, group: Group) -> bool {
     spec.form == Form::Turn(group) || spec.changes.iter().any(back)
 }
 
-/// What a step rests on is off or loose; a decision rests on every look before it, and an axle nut
+/// What a step rests on is off or loose; that a bearing can stay rests on every look, and an axle nut
 /// that can never be brought to spec is not loosened.
 fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec]) -> Option<Held> {
     let corner = spec.key.corner?;
@@ -200,7 +202,8 @@ fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec
     if spec.key.step == Step::StripNut && !has_torque(sheet) {
         return held(card_step(steps, spec, Group::AxleNut));
     }
-    if matches!(spec.form, Form::Decide(_)) {
+    // What condemns a bearing may be told early; that it can stay is told after every look.
+    if matches!(spec.form, Form::Decide(_)) && verdict(sheet, corner).decision < Decision::Replace {
         let look = before()
             .filter(here)
             .find(|other| !status(sheet, other).is_settled());
