@@ -56,7 +56,7 @@ test("a sign of the road has no answer before it is tapped or said no to", async
   await expect(swerve).toContainText("Steering left");
   await speed.tap();
   await expect(speed).toContainText("Not done");
-  await quick.key("No to the other 3").tap();
+  await quick.goOn(() => quick.key("No to the other 3").tap());
   const report = await quick.report();
   await expect(report).toContainText("Steering left");
 });

@@ -51,17 +51,25 @@ pub fn report(at: &At) -> AnyView {
         view! { <p class="closing__ready">{at.say(Say::ReportReady)}</p> },
         view! {
             {key(Look::Primary, at.text().primary, move || keep_beside(&here))}
-            {ways_out(at.app, &at.open)}
+            {see(at.app, &at.open)}
+            {exports(at.app, &at.open)}
         },
     )
 }
 
 /// See it, print it, take it along as a file.
 fn ways_out(app: App, open: &Open) -> AnyView {
-    let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         {see(app, open)}
         {print(app, open)}
+        {exports(app, open)}
+    }
+    .into_any()
+}
+
+fn exports(app: App, open: &Open) -> AnyView {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    view! {
         {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
         {whole::export_with_key(app, open)}
     }

@@ -11,7 +11,7 @@ use crate::platform::page;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, StepKey, StepSpec};
 use crate::ui::at::At;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::instead;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
@@ -124,11 +124,12 @@ fn hold_point(at: &At, held: Held) -> AnyView {
         text::follows(at.lang, question.step, given)
     });
     let id = at.open.log.0.clone();
-    let route = match held.answer_at {
-        Some(key) => Route::Step(id, key),
-        None => Route::Loose(id),
+    let (route, label) = match held.answer_at {
+        Some(key) => (Route::Step(id, key), Say::GoThere),
+        None => (Route::Loose(id), Say::LooseList),
     };
-    frame(
+    // What the step says must not be done now; it waits with it.
+    instead(
         at,
         view! {
             <aside class="hold" role="alert">
@@ -136,6 +137,6 @@ fn hold_point(at: &At, held: Held) -> AnyView {
                 <p>{sentence}</p>
             </aside>
         },
-        link(Look::Primary, at.say(Say::GoThere), route.to_hash()),
+        link(Look::Primary, at.say(label), route.to_hash()),
     )
 }
