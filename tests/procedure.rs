@@ -230,7 +230,7 @@ fn loosens_nut(spec: &StepSpec) -> bool {
     let changes = spec.changes.iter();
     changes
         .filter(|change| change.group == Group::AxleNut)
-        .any(|change| change.to == Hold::Off)
+        .any(|change| change.to < Hold::ByHand)
 }
 
 fn reads(spec: &StepSpec, when: When) -> bool {
@@ -275,6 +275,8 @@ fn the_wheel_comes_off_only_behind_stand_and_shove() {
                 .changes
                 .iter()
                 .any(|c| c.group == Group::Wheel && c.to == Hold::Off);
+            // The nut that was broken loose on the ground comes off with the wheel.
+            let off = off || spec.key.step == Step::StripNut && plan.nut != NutPosition::AirBar;
             let stand = spec.holds.contains(&HoldPoint::Stand);
             // A car that waited is shoved again before anything goes on; see tests/waiting.rs.
             let waited = |at: &&CornerPlan| at.waited && Some(at.corner) == spec.key.corner;
@@ -288,15 +290,17 @@ fn the_wheel_comes_off_only_behind_stand_and_shove() {
 }
 
 #[test]
-fn a_car_that_stood_on_its_wheel_is_shoved_before_the_wheel_comes_off() {
+fn a_car_that_stood_on_its_wheel_is_shoved_before_anything_comes_off() {
     each_plan(|plan| {
         let mut shoved = false;
         for spec in procedure(plan) {
             match spec.key.step {
                 Step::Shove => shoved = true,
                 // To crack the nuts the car is set down until the tyre bites.
-                Step::Lower | Step::CrackWheelNuts => shoved = false,
-                Step::WheelOff | Step::WheelOffAgain => assert!(shoved, "{plan:?}"),
+                Step::Lower | Step::CrackWheelNuts | Step::CrackAxleNut => shoved = false,
+                Step::WheelOff | Step::WheelOffAgain | Step::StripNut => {
+                    assert!(shoved, "{plan:?}");
+                }
                 _ => {}
             }
         }

@@ -52,8 +52,8 @@ fn waited(yes: bool) -> Job {
 fn a_job_that_did_not_wait_goes_on_at_once() {
     let mut job = asked();
     job.tap(vec![consent(at(Step::Agree), true)]);
-    assert_eq!(next_key(&job.sheet()), Some(at(Step::StripNut)));
-    assert_eq!(point(&job, at(Step::StripNut)), None);
+    assert_eq!(next_key(&job.sheet()), Some(at(Step::CrackAxleNut)));
+    assert_eq!(point(&job, at(Step::CrackAxleNut)), None);
 }
 
 #[test]
@@ -65,7 +65,7 @@ fn after_waiting_it_is_held_jacked_stood_and_shoved_before_the_work_goes_on() {
     }
     let shove = at(Step::Shove).nth(SHOVE_WAITED);
     assert_eq!(next_key(&job.sheet()), Some(shove));
-    assert_eq!(point(&job, at(Step::StripNut)), Some(HoldPoint::Stand));
+    assert_eq!(point(&job, at(Step::CrackAxleNut)), Some(HoldPoint::Stand));
     for no in [
         said(shove, Answer::No),
         said(shove, Answer::NotDone),
@@ -73,11 +73,11 @@ fn after_waiting_it_is_held_jacked_stood_and_shoved_before_the_work_goes_on() {
     ] {
         let mut job = job.clone();
         job.tap(vec![no]);
-        assert_eq!(point(&job, at(Step::StripNut)), Some(HoldPoint::Stand));
+        assert_eq!(point(&job, at(Step::CrackAxleNut)), Some(HoldPoint::Stand));
     }
     job.tap(vec![said(shove, Answer::Yes)]);
-    assert_eq!(point(&job, at(Step::StripNut)), None);
-    assert_eq!(next_key(&job.sheet()), Some(at(Step::StripNut)));
+    assert_eq!(point(&job, at(Step::CrackAxleNut)), None);
+    assert_eq!(next_key(&job.sheet()), Some(at(Step::CrackAxleNut)));
 }
 
 #[test]

@@ -15,8 +15,8 @@ use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, REOPENED, SHOVE_CRACKED, SHOVE_WAITED,
-    Scope, SetName, Step, StepKey, StepSpec, When, is_guard, is_work,
+    Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, Scope, SetName, Step, StepKey,
+    StepSpec, When, is_guard, is_work,
 };
 
 /// What holds a step, and the step that would answer it.
@@ -94,13 +94,10 @@ fn lowered(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     if stood.filter_map(place).max() > Some(down) {
         return None;
     }
-    let before = steps.iter().take_while(|other| other.key != spec.key);
-    let shove = before
-        .filter(|other| other.key.step == Step::Shove && other.key.corner == Some(corner))
-        .last()?;
+    let shove = shove_before(steps, spec.key, corner)?;
     Some(Held {
         point: HoldPoint::Stand,
-        answer_at: Some(shove.key),
+        answer_at: Some(shove),
         given: None,
     })
 }
@@ -199,7 +196,8 @@ fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec
         let step = before().filter(here).filter(closing).last();
         return held(step.map(|step| step.key));
     }
-    if spec.key.step == Step::StripNut && !has_torque(sheet) {
+    let frees = |change: &Change| change.group == Group::AxleNut && change.to < Hold::ByHand;
+    if spec.changes.iter().any(frees) && !has_torque(sheet) {
         return held(card_step(steps, spec, Group::AxleNut));
     }
     // What condemns a bearing may be told early; that it can stay is told after every look.
@@ -243,12 +241,9 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
     };
     match (point, before.corner) {
         (HoldPoint::Stand, Some(corner)) => {
-            let shove = shove_before(before, corner);
-            if yes(sheet, shove) {
-                None
-            } else {
-                held(Some(shove))
-            }
+            let shove = shove_before(steps, before, corner);
+            let stood = shove.is_some_and(|shove| yes(sheet, shove));
+            if stood { None } else { held(shove) }
         }
         (HoldPoint::Before, Some(corner)) => {
             let round = steps
@@ -288,15 +283,13 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
     }
 }
 
-/// The shove that a wheel waits for: the last one after the car was set down for its nuts.
-const fn shove_before(before: StepKey, corner: Corner) -> StepKey {
-    let nth = match (before.step, before.nth) {
-        (Step::WheelOffAgain, REOPENED) => REOPENED,
-        (Step::WheelOffAgain, _) => 2,
-        (Step::WheelOff, _) => SHOVE_CRACKED,
-        _ => SHOVE_WAITED,
-    };
-    StepKey::at(Step::Shove, corner).nth(nth)
+/// The shove that a step waits for: the last one before it, after the car stood on that wheel.
+fn shove_before(steps: &[StepSpec], key: StepKey, corner: Corner) -> Option<StepKey> {
+    let before = steps.iter().take_while(|other| other.key != key);
+    let shoves = before.map(|other| other.key);
+    shoves
+        .filter(|other| other.step == Step::Shove && other.corner == Some(corner))
+        .last()
 }
 
 fn yes(sheet: &Sheet, step: StepKey) -> bool {

@@ -390,7 +390,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::WheelOff, "dust"),
         (Step::CaliperUp, "Keep off the pedal"),
         (Step::CaliperUp, "by its hose"),
-        (Step::StripNut, "not be rolled"),
+        (Step::CrackAxleNut, "not be rolled"),
         (Step::StripBrake, "No hammer"),
         (Step::StripBrake, "hose never"),
         (Step::StripSensor, "before the hub moves"),

@@ -44,7 +44,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         }
         (_, Step::Decide) => "Make the decision first, or end the job as left unfinished.",
         (_, Step::Agree) => "Ask the customer, or leave the car and wait for the answer.",
-        (_, Step::StripNut | Step::StripBrake | Step::StripHub) => {
+        (_, Step::CrackAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub) => {
             "The next part cannot come off before this one. Stuck for good: end as left unfinished."
         }
         (_, Step::Compare) => "Compare the new part with the old one before it is installed.",

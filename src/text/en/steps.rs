@@ -84,6 +84,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         Step::Agree => gauge::AGREE,
         Step::DeclinedPhoto => pictures::DECLINED,
         Step::Wait => gauge::WAIT,
+        Step::CrackAxleNut => strip::CRACK_NUT,
         Step::StripNut => strip::NUT,
         Step::StripBrake => strip::BRAKE,
         Step::StripSensor => strip::SENSOR,

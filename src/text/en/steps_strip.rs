@@ -6,13 +6,19 @@ use crate::text::step::StepText;
 const NUT_WHY: &str =
     "With the nut cracked the rings are no longer clamped. Weight or rolling ruins the bearing.";
 
-pub(super) const NUT: StepText = tell(
-    "Axle nut off",
-    "Stake up. Wheel on, nuts snug, lower until the tire bites, crack the nut. Lift, stand, shove, wheel off, nut off.",
-    "Nut is off",
+pub(super) const CRACK_NUT: StepText = tell(
+    "Break the axle nut loose",
+    "Stake up. Wheel on, lug nuts snug, lower until the tire just bites. Break the axle nut loose. Lift, stand under.",
+    "Nut is loose",
     NUT_WHY,
 )
-.caution("Caliper tied clear of the wheel. Only until the tire bites, never the full weight. Once cracked, the car must not be rolled.");
+.caution("Caliper tied clear of the wheel. Never the full weight on the wheel. From now on the car must not be rolled.");
+pub(super) const NUT: StepText = tell(
+    "Axle nut off",
+    "Wheel off, under the sill. Axle nut off.",
+    "Nut is off",
+    NUT_WHY,
+);
 pub(super) const NUT_BAR: StepText = tell(
     "Axle nut off",
     "Stake up. Run wheel nuts onto two studs to save the threads, a bar across them, crack the nut, nut off.",

@@ -248,7 +248,8 @@ fn not_done(step: Step) -> &'static [Consequence] {
         Step::LiftHold | Step::LiftStand | Step::Shove | Step::RockNuts => HERE,
         Step::Decide | Step::Agree => HERE,
         // One cannot come before the other has been removed or installed.
-        Step::StripNut | Step::StripBrake | Step::StripHub | Step::Compare | Step::Offer => HERE,
+        Step::CrackAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub => HERE,
+        Step::Compare | Step::Offer => HERE,
         Step::Pedal | Step::ProvePedal | Step::End => HERE,
         Step::Lamps | Step::NutsToCard | Step::BeforeDriving => &[Holds(Scope::Drive)],
         Step::TeardownYes | Step::MeetLook => &[Holds(Scope::Loosen)],

@@ -9,6 +9,7 @@ mod reading;
 mod road;
 mod spec;
 mod step;
+mod strip;
 mod waiting;
 
 pub use closing::REOPENED;

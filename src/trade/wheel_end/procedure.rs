@@ -14,6 +14,7 @@ use crate::trade::wheel_end::spec::{at_corner, once};
 use crate::trade::wheel_end::step::{
     Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepSpec, When,
 };
+use crate::trade::wheel_end::strip::strip;
 use crate::trade::wheel_end::waiting::{lifted_again, wait};
 
 /// Which shove stands between the cracked wheel nuts and the wheel coming off.
@@ -313,45 +314,6 @@ pub const fn round_number(set: SetName, round: u8) -> u8 {
         When::After => set.nth.saturating_add(1),
     };
     block.saturating_mul(10).saturating_add(round)
-}
-
-fn strip(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
-    let step = |step, form| at_corner(Phase::Strip, step, corner, form);
-    let mut steps = Vec::new();
-    if plan.start == Start::AtCar {
-        steps.push(step(Step::CardAxleNut, Form::Card(CardItem::AxleNut)));
-    }
-    steps.push(
-        step(Step::StripNut, Form::Do)
-            .held_by(HoldPoint::Before)
-            .held_by(HoldPoint::Yes)
-            .moves(Group::Stake, Hold::Off)
-            .moves(Group::AxleNut, Hold::Off)
-            .with_next(),
-    );
-    steps.push(
-        step(Step::StripBrake, Form::Do)
-            .held_by(HoldPoint::Yes)
-            .moves(Group::CaliperPins, Hold::Off)
-            .moves(Group::BracketBolts, Hold::Off)
-            .moves(Group::Bracket, Hold::Off)
-            .moves(Group::Rotor, Hold::Off),
-    );
-    steps.push(step(Step::SensorPhoto, Form::Photo));
-    steps.push(
-        step(Step::StripSensor, Form::Do)
-            .held_by(HoldPoint::Yes)
-            .moves(Group::SensorWire, Hold::Off)
-            .with_next(),
-    );
-    steps.push(
-        step(Step::StripHub, Form::Do)
-            .held_by(HoldPoint::Yes)
-            .moves(Group::HubBolts, Hold::Off)
-            .moves(Group::Hub, Hold::Off)
-            .moves(Group::Plate, Hold::Off),
-    );
-    steps
 }
 
 fn hand_over(plan: &Plan) -> Vec<StepSpec> {

@@ -83,6 +83,7 @@ words! {
         Agree = "agree",
         DeclinedPhoto = "declined_photo",
 
+        CrackAxleNut = "crack_axle_nut",
         StripNut = "strip_nut",
         StripBrake = "strip_brake",
         StripSensor = "strip_sensor",

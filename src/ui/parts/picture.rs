@@ -53,9 +53,12 @@ pub const fn of_step(step: Step) -> Option<Picture> {
             Picture::Hook
         }
         Step::GaugeClean | Step::RigPush | Step::RigTip | Step::RigAgain => Picture::DialRig,
-        Step::StripNut | Step::NutFound | Step::NutOn | Step::NutFirst | Step::Stake => {
-            Picture::NutStake
-        }
+        Step::CrackAxleNut
+        | Step::StripNut
+        | Step::NutFound
+        | Step::NutOn
+        | Step::NutFirst
+        | Step::Stake => Picture::NutStake,
         Step::StripSensor | Step::SensorPhoto | Step::RouteSensor => Picture::SensorRoute,
         Step::StripHub => Picture::Pusher,
         Step::Offer | Step::Compare | Step::ComparePhoto => Picture::Splines,
