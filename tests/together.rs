@@ -18,7 +18,9 @@ mod record;
 mod technician;
 
 use hubslate::job::entry::{Reply, What};
-use hubslate::job::together::{Line, lines, no_to, open_rows, told, told_without, turns};
+use hubslate::job::together::{
+    Line, lines, no_to, open_rows, put_right, rows, told, told_without, turns,
+};
 use hubslate::job::{Sheet, done, next, status, together};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::wheel_end::{
@@ -330,4 +332,32 @@ fn tap_screen(job: &mut Job, story: Story) {
     };
     whats.extend(technician::answer(&sheet, &last, story));
     job.tap(whats);
+}
+
+/// What was not right is lifted by a touch of its own row, never by the key of the list.
+#[test]
+fn a_list_that_was_not_all_yes_stands_as_it_was_answered() {
+    let stand = at(Step::LiftStand);
+    let mut job = walk_to(Story::REPLACED, stand);
+    let spec = |job: &Job| {
+        let all = steps(&job.sheet());
+        all.into_iter().find(|spec| spec.key == stand).unwrap()
+    };
+    let Form::Checks(checks) = spec(&job).form else {
+        panic!("a list");
+    };
+    let shown = |job: &Job| rows(&job.sheet(), &spec(job), &checks);
+    assert!(shown(&job).iter().all(Option::is_none));
+    for wrong in [Answer::No, Answer::NotDone] {
+        let given = [Answer::Yes, wrong, Answer::Yes];
+        let told = checks.iter().copied().zip(given).collect();
+        job.tap(vec![What::Answered(stand, Reply::Checked(told))]);
+        assert_eq!(shown(&job), given.map(Some));
+        assert_eq!(put_right(Some(wrong), Some(wrong)), Answer::Yes);
+    }
+    assert_eq!(put_right(Some(Answer::Yes), Some(Answer::Yes)), Answer::No);
+    assert_eq!(put_right(None, None), Answer::No);
+    let told = checks.iter().map(|check| (*check, Answer::Yes)).collect();
+    job.tap(vec![What::Answered(stand, Reply::Checked(told))]);
+    assert!(shown(&job).iter().all(Option::is_none));
 }

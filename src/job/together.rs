@@ -111,6 +111,29 @@ pub const fn next_answer(answer: Option<Answer>) -> Answer {
     }
 }
 
+/// The rows of a list that stands alone: empty, or as they were answered while one of them was not
+/// yes, so that only a touch of that row lifts it.
+pub fn rows(sheet: &Sheet, spec: &StepSpec, checks: &[Check]) -> Vec<Option<Answer>> {
+    let told = match sheet.reply(spec.key) {
+        Some(Reply::Checked(told)) => told.as_slice(),
+        _ => &[],
+    };
+    let wrong = told.iter().any(|(_, answer)| *answer != Answer::Yes);
+    let answered = |check: &Check| {
+        let row = told.iter().find(|(of, _)| of == check).filter(|_| wrong);
+        row.map(|(_, answer)| *answer)
+    };
+    checks.iter().map(answered).collect()
+}
+
+/// What a tap turns a row to that stood at `told`: what was put right is yes at once.
+pub fn put_right(told: Option<Answer>, answer: Option<Answer>) -> Answer {
+    match told {
+        Some(wrong) if wrong != Answer::Yes && answer == told => Answer::Yes,
+        _ => next_answer(answer),
+    }
+}
+
 /// How many rows were not touched.
 pub fn open_rows(lines: &[Line]) -> usize {
     lines.iter().filter(|line| line.answer.is_none()).count()

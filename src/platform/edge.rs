@@ -41,12 +41,24 @@ impl Drop for Edge {
     }
 }
 
-/// Moves the part of a step that scrolls on by what is on the screen, less a line.
+/// The part of a step, or of the customer's page, that scrolls.
+fn scroller() -> Option<Element> {
+    const SCROLLER: &str = "section.step__thing, section.owner__say";
+    js::document()?.query_selector(SCROLLER).ok().flatten()
+}
+
+/// Moves what scrolls on by what is on the screen, less a line.
 pub fn page_down() {
     const LINE: i32 = 24;
-    let found = js::document().and_then(|it| it.query_selector("section.step__thing").ok());
-    if let Some(scroller) = found.flatten() {
+    if let Some(scroller) = scroller() {
         let by = (scroller.client_height() - LINE).max(LINE);
         scroller.set_scroll_top(scroller.scroll_top() + by);
+    }
+}
+
+/// Moves what scrolls to its end.
+pub fn page_end() {
+    if let Some(scroller) = scroller() {
+        scroller.set_scroll_top(scroller.scroll_height());
     }
 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use crate::job::entry::{Reply, What};
 use crate::job::together::{Line, lines, told, told_without};
+use crate::job::turn::Turning;
 use crate::job::{Sheet, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::answer::Answer;
@@ -15,6 +16,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Form, SetName, StepKey, StepSpec, sign_of};
 use crate::ui::beside::beside;
 use crate::ui::parts::below::Below;
+use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::panel::Panel;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
@@ -55,7 +57,7 @@ pub struct Rows {
 }
 
 /// Whether the keys of a step answer what it says, so that all of it must have been on the screen;
-/// a value, a photo, work and fasteners are told by themselves.
+/// of work and fasteners only what it says and its caution, of a value and a photo nothing.
 pub const fn is_question(form: &Form) -> bool {
     matches!(
         form,
@@ -72,6 +74,17 @@ pub const fn is_question(form: &Form) -> bool {
     )
 }
 
+/// Whether keys wait until something has been on the screen: a question, rows, or the caution of
+/// work, which is read before the first fastener and not again before each.
+fn waits(sheet: &Sheet, spec: &StepSpec, rows: &[StepSpec]) -> bool {
+    let begins = match spec.form {
+        Form::Do => true,
+        Form::Turn(group) => Turning::of(sheet, spec, group).is_some_and(|it| !it.is_begun()),
+        _ => false,
+    };
+    begins || is_question(&spec.form) || !rows.is_empty()
+}
+
 impl At {
     /// A step of the open job, alone.
     pub fn new(app: App, open: Arc<Open>, spec: StepSpec) -> Self {
@@ -84,7 +97,7 @@ impl At {
         let (lang, fmt) = (settings.lang, settings.format());
         drop(settings);
         let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
-        let asks = is_question(&spec.form) || !rows.is_empty();
+        let asks = waits(&open.sheet, &spec, &rows);
         Self {
             app,
             open,
@@ -108,7 +121,7 @@ impl At {
         if matches!(self.spec.form, Form::Card(_)) {
             return self.clone();
         }
-        let asks = is_question(&self.spec.form) || !self.rows.steps.is_empty();
+        let asks = waits(self.sheet(), &self.spec, &self.rows.steps);
         self.looked_at_while(Signal::stored(asks))
     }
 
@@ -214,14 +227,23 @@ impl At {
         news.then_some(What::Damage(corner, seen))
     }
 
+    /// What is told is no draft any more.
+    fn forget_rows(&self) {
+        if !self.rows.steps.is_empty() {
+            Drafts::of(self).dropping_answers()();
+        }
+    }
+
     /// Writes what the rows say and these entries, and stays at the step.
     pub fn tell(&self, whats: Vec<What>) {
+        self.forget_rows();
         self.write([self.told(), whats].concat());
     }
 
     /// Writes what the rows say and these entries, and goes on to the step that comes next.
     pub fn write_and_go_on(&self, whats: Vec<What>) {
         let app = self.app;
+        self.forget_rows();
         // What rests on a row that is not done yet is not answered before it: that row comes alone.
         let (on, whats) = match self.not_yet() {
             Some(step) => (Route::Step(self.open.log.0.clone(), step), self.told()),
@@ -248,6 +270,7 @@ impl At {
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return;
         };
+        self.forget_rows();
         let (sheet, steps) = (self.sheet(), &self.rows.steps);
         let mut whats = told_without(sheet, steps, &lines, because, |spec| beside(self, spec));
         whats.extend(self.old_part());

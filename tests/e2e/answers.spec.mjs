@@ -42,6 +42,10 @@ test("a list has no answer before it is touched, and its key says for how many i
   await quick.key(/^Slope/).tap();
   await expect(quick.key("Yes to the other 2")).toBeVisible();
   await expect(app.getByText("Move the car to level ground first.")).toBeVisible();
+  // A touch that is not told yet is there when the page comes again.
+  await app.reload();
+  await expect(quick.key(/^Slope/)).toHaveAttribute("data-answer", "no");
+  await expect(quick.key("Yes to the other 2")).toBeVisible();
 });
 
 for (const [what, row, said] of [
@@ -54,7 +58,14 @@ for (const [what, row, said] of [
     await quick.goOn(async () => {
       await noTo(row, 2)(quick);
       await expect(quick.alert(said)).toBeVisible();
-      await quick.step();
+      // The row stands as it was answered, and no key lifts it but its own.
+      await expect(quick.key(row)).toHaveAttribute("data-answer", "no");
+      await expect(quick.key("Save the answers")).toBeDisabled();
+      await app.reload();
+      await expect(quick.key(row)).toHaveAttribute("data-answer", "no");
+      await quick.key(row).tap();
+      await expect(quick.key(row)).toHaveAttribute("data-answer", "yes");
+      await quick.key("Save the answers").tap();
     });
     await expect(quick.main).not.toHaveAttribute("aria-label", "Site: The ground");
   });
@@ -84,11 +95,11 @@ test("without the wheel-lock key nothing is loosened", async ({ app }) => {
 test("for a wrong part nothing is taken apart", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
-  await quick.walk("Strip: Axle nut off", {
+  await quick.walk("Strip: Break the axle nut loose", {
     "Key, box and car": noTo(/^Studs or bolt holes/, 3),
     "Spin by hand": "Rough and noisy",
   });
-  await held(quick, "Strip: Axle nut off", "Wrong part: nothing is taken apart for it.", /(Nut|Brake) is off/);
+  await held(quick, "Strip: Break the axle nut loose", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
 });
 
 test("with a soft pedal or a damaged tire the car is not driven, and both come again before it moves", async ({ app }) => {
@@ -130,6 +141,25 @@ test("a car that moved on its jack stand is set again before the work goes on", 
   await quick.unfold();
   await quick.notDone("No time");
   await stays(quick, "Lift: Shove", "Keep clear. Lower the car");
+});
+
+test("a car that stood on its wheel for the axle nut is shoved before the wheel comes off", async ({ app }) => {
+  test.setTimeout(120_000);
+  const quick = await begin(app);
+  const label = "Strip: Break the axle nut loose";
+  await quick.walk(label, { "Spin by hand": "Rough and noisy" });
+  await quick.unfold();
+  await expect(quick.key("It stands firm")).toBeEnabled();
+  await quick.key("It moved").tap();
+  await quick.isAt("Strip: Shove again");
+  await expect(quick.alert("Keep clear. Lower the car")).toBeVisible();
+  await quick.goTo("Axle nut off");
+  await held(quick, "Strip: Axle nut off", "Stand and shove first", /(Nut|Brake) is off|Take the picture/);
+  await quick.way("Go to that step").tap();
+  await quick.isAt("Strip: Shove again");
+  await quick.step();
+  await quick.isAt("Strip: Axle nut off");
+  await expect(quick.alert("Stand and shove first")).toHaveCount(0);
 });
 
 test("by its address nothing is loosened on a car that was lowered, and what is loosened opens the job again", async ({ app }) => {

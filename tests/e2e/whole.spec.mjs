@@ -104,7 +104,7 @@ function answers(page, hands, quick) {
       await hands.sign();
       await quick.key(/^Yes, for/).tap();
     },
-    "Picture: sensor wire": camera,
+    "Axle nut off": camera,
     "New beside old": camera,
     "Axle nut": "Axle nut: 60°",
     "Prove: Push, pull, read": () => after.shift()(),
@@ -228,9 +228,9 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
   await quick.goTo("The owner's answer");
   await quick.key("Yes, by word").tap();
   await quick.isAt("Gauge: Crack the wheel nuts");
-  await quick.goTo("Axle nut off");
+  await quick.goTo("Break the axle nut loose");
   await expect(quick.alert("The reading first")).toBeVisible();
-  await expect(quick.key("Nut is off")).toHaveCount(0);
+  await expect(quick.key("Nut is loose")).toHaveCount(0);
   await quick.way("Go to that step").tap();
   // The reading rests on an open wheel end, and says so.
   await quick.isAt("Gauge: Push, pull, read");
@@ -245,7 +245,7 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
     await expect(app.getByText(`Round ${round} of 3`)).toBeVisible();
     await quick.notDone("Not safe");
   }
-  await quick.isAt("Strip: Axle nut off");
+  await quick.isAt("Strip: Break the axle nut loose");
   await quick.unfold();
-  await expect(quick.key("Brake is off")).toBeEnabled();
+  await expect(quick.key("It stands firm")).toBeEnabled();
 });

@@ -41,19 +41,19 @@ pub(super) const SENSOR_PHOTO: StepText = tell(
 );
 pub(super) const SENSOR: StepText = tell(
     "Free the sensor wire",
-    "Ignition off. Follow the wire to its plug, unplug it, open every clip.",
+    "Ignition off. Unplug the wire at its plug, open every clip.",
     "Wire is free",
     "A wire that is still clipped tears when the hub moves.",
 )
 .caution("Free it before the hub moves. Pull on the plug, never on the wire.");
 pub(super) const HUB: StepText = tell(
     "Hub out",
-    "Press the shaft in with the pusher. Clean the bolt threads, bolts out, draw the hub with the pusher on the knuckle.",
+    "Press the shaft in. Clean the bolt threads, bolts out, draw the hub with the pusher on the knuckle.",
     "Hub is out",
     "Blows on the shaft dent its joint and spoil its thread.",
 )
 .caution(
-    "Never a hammer on the shaft end. Keep the shaft supported: hanging or pulled too far, its inner joint comes apart. \
+    "Never a hammer on the shaft end. Keep the shaft supported: hanging or pulled far, its joint comes apart. \
      Heat only well clear of sensor and boots.",
 );
 pub(super) const COMPARE: StepText = tell(

@@ -38,15 +38,25 @@ impl Below {
 
     /// The end itself, to stand behind everything that is to be seen.
     pub fn end(self) -> AnyView {
+        self.end_then(|| {})
+    }
+
+    /// The same; `then` is called when an end that lay below has come on the screen.
+    pub fn end_then(self, then: impl Fn() + 'static) -> AnyView {
         let (end, state) = (NodeRef::<Span>::new(), self.state);
         let edge = StoredValue::new_local(None);
         end.on_load(move |it| {
             let watched = Edge::watch(&it, move |seen| {
-                state.try_update(|state| {
-                    if *state != End::Seen {
+                let before = state.try_update(|state| {
+                    let before = *state;
+                    if before != End::Seen {
                         *state = if seen { End::Seen } else { End::Below };
                     }
+                    before
                 });
+                if seen && before == Some(End::Below) {
+                    then();
+                }
             });
             if watched.is_none() {
                 state.try_set(End::Seen);

@@ -3,9 +3,13 @@
 
 use leptos::prelude::*;
 
+use crate::trade::answer::Answer;
 use crate::ui::at::At;
 use crate::ui::state::App;
 use crate::word::Word;
+
+/// The field of a list's rows; no answer has the code `-`.
+const ROWS: &str = "rows";
 
 /// The drafts of one step.
 #[derive(Clone, Copy)]
@@ -55,6 +59,28 @@ impl Drafts {
     pub fn count(self, field: &str, otherwise: u8) -> RwSignal<u8> {
         let kept = self.read(field).and_then(|text| text.parse().ok());
         RwSignal::new(kept.unwrap_or(otherwise))
+    }
+
+    /// The rows of a list as they stood, else `otherwise`.
+    pub fn answers(self, otherwise: Vec<Option<Answer>>) -> Vec<Option<Answer>> {
+        let words = |kept: String| -> Vec<Option<Answer>> {
+            kept.split(' ').map(Answer::of_code).collect()
+        };
+        let kept = self.read(ROWS).map(words);
+        kept.filter(|kept| kept.len() == otherwise.len())
+            .unwrap_or(otherwise)
+    }
+
+    /// Keeps the rows of a list as they stand.
+    pub fn set_answers(self, rows: impl IntoIterator<Item = Option<Answer>>) {
+        let word = |answer: Option<Answer>| answer.map_or("-", Answer::code);
+        let rows: Vec<&str> = rows.into_iter().map(word).collect();
+        self.set(ROWS, &rows.join(" "));
+    }
+
+    /// What removes the rows of a list once they are told.
+    pub fn dropping_answers(self) -> impl FnOnce() + use<> + 'static {
+        self.dropping_of(&[ROWS])
     }
 
     /// A field that no typed event tells of, such as the number over a pad: kept as it changes.

@@ -68,8 +68,10 @@ fn framed(
     let for_panel = at.clone();
     let hidden = move || open_panel.get() != Panel::None;
     let (below, read_only) = (at.below, at.sheet().read_only());
-    // Of work only the rows above it must have been on the screen.
-    let end = is_question(&at.spec.form).then(|| below.end());
+    // Of work only its caution and the rows above it must have been on the screen.
+    let instead = words.is_none();
+    let end = (instead || is_question(&at.spec.form)).then(|| below.end());
+    let also = (!instead).then(|| also(at));
     view! {
         <main class=desk aria-label=name data-rows=told>
             {strip(at)}
@@ -93,7 +95,7 @@ fn framed(
                     read_only || app.locked.get() || app.is_busy() || below.is_open()
                 }
             >
-                {also(at)}
+                {also}
                 {keys.try_update_value(Option::take).flatten()}
             </fieldset>
             {move || panel(&for_panel, open_panel)}
@@ -147,16 +149,17 @@ fn words(at: &At) -> AnyView {
         return view! { <h1 class="step__say">{at.say(Say::SignsSay)}</h1> }.into_any();
     }
     let text = at.text();
-    let alone = at.rows.steps.is_empty() && has_picture(&at.spec.form);
+    let alone = at.rows.steps.is_empty();
+    let drawn_here = alone && has_picture(&at.spec.form) && !practice::shows(at);
     // Where there is a practice car to try, its key stands in the picture's place.
-    let picture = of_step(at.spec.key.step).filter(|_| alone && !practice::shows(at));
-    let rows_seen =
-        (!at.rows.steps.is_empty() && !is_question(&at.spec.form)).then(|| at.below.end());
+    let picture = of_step(at.spec.key.step).filter(|_| drawn_here);
+    let work = !alone || matches!(at.spec.form, Form::Do | Form::Turn(_));
+    let seen = (work && !is_question(&at.spec.form)).then(|| at.below.end());
     view! {
         {rows(at)}
-        {rows_seen}
         <h1 class="step__say">{text.say}</h1>
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
+        {seen}
         {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}
     }
     .into_any()

@@ -9,13 +9,26 @@ use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Form, Given, Step, StepSpec};
 use crate::ui::at::At;
 use crate::ui::beside::retorque;
+use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::old_part::old_part;
 
 /// Every step above the last with its sentence, its caution and its rows; nothing if there is none.
 pub fn rows(at: &At) -> Option<AnyView> {
+    as_they_stood(at);
     let steps = at.rows.steps.iter().enumerate();
     let shown = steps.map(|(step, spec)| of_step(at, step, spec));
     (!at.rows.steps.is_empty()).then(|| shown.collect_view().into_any())
+}
+
+/// Rows that were touched before the page was loaded again stand as they were.
+fn as_they_stood(at: &At) {
+    let empty = at.rows.lines.with_untracked(|all| vec![None; all.len()]);
+    let kept = Drafts::of(at).answers(empty);
+    at.rows.lines.update_untracked(|all| {
+        for (line, answer) in all.iter_mut().zip(kept) {
+            line.answer = line.answer.or(answer);
+        }
+    });
 }
 
 fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
@@ -44,7 +57,7 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
 
 /// One row: a tap turns it, and the word says how it stands.
 fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
-    let (all, lang) = (at.rows.lines, at.lang);
+    let (all, lang, drafts) = (at.rows.lines, at.lang, Drafts::of(at));
     let line = move || all.with(|all| all.get(row).copied());
     let answer = move || line().and_then(|line| line.answer);
     let turn = move |_| {
@@ -53,6 +66,9 @@ fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
                 *line = line.turned();
             }
         });
+        drafts.set_answers(
+            all.with_untracked(|all| all.iter().map(|line| line.answer).collect::<Vec<_>>()),
+        );
     };
     let wrong = move || {
         let (check, answer) = line().and_then(|line| line.check.zip(line.answer))?;

@@ -7,12 +7,15 @@ use leptos::prelude::*;
 use crate::drawing::corner as vehicle;
 use crate::job::agreed::agreed_with;
 use crate::job::entry::{Consent, How, Money, PersonField, Scope, What};
+use crate::platform::clock;
+use crate::platform::edge::page_end;
 use crate::report::{money, why};
 use crate::text::{self, Asking, Say};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::ui::at::At;
+use crate::ui::parts::below::Below;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
@@ -168,18 +171,24 @@ impl Question {
 }
 
 /// A page with nothing on it but what the owner needs.
-fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
+fn locked(question: &Question, body: AnyView, box_for_name: AnyView, keys: AnyView) -> AnyView {
     let (app, page) = (question.at.app, question.page);
     let at = &question.at;
     let back = at.say(Say::BackToTech);
     let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.text().name);
+    let below = Below::new(Signal::stored(true));
+    // The box for a name stands whole once what it signs was read.
+    let end = below.end_then(|| clock::later(50, page_end));
     view! {
         <main class="owner" aria-label=name>
             {banners(app)}
-            <section class="owner__say" tabindex="0">{body}</section>
+            <section class="owner__say" tabindex="0">
+                {body} {end} {box_for_name}
+            </section>
+            {below.key(at.lang, || false)}
             <fieldset
                 class="step__keys"
-                prop:disabled=move || app.locked.get() || app.is_busy()
+                prop:disabled=move || app.locked.get() || app.is_busy() || below.is_open()
             >
                 {keys}
             </fieldset>
@@ -208,7 +217,6 @@ fn owner(question: &Question) -> AnyView {
         <h1 class="owner__ask">{question.ask()}</h1>
         {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
         {refit}
-        {signature.shown(at)}
     };
     let (spoken, page, app) = (question.clone(), question.page, at.app);
     let speak = move || spoken.keep(vec![spoken.said(true, How::Spoken)], true);
@@ -221,7 +229,12 @@ fn owner(question: &Question) -> AnyView {
         {key(Look::Plain, at.say(Say::YesSpoken), speak)}
         {key(Look::Plain, at.say(Say::No), refuse)}
     };
-    locked(question, body.into_any(), keys.into_any())
+    locked(
+        question,
+        body.into_any(),
+        signature.shown(at),
+        keys.into_any(),
+    )
 }
 
 /// The key that keeps an answer with the name in the box; there is none before it was written.
@@ -281,9 +294,8 @@ fn refused(question: &Question) -> AnyView {
     let body = view! {
         <h1 class="owner__ask">{at.say(Say::No)}</h1>
         {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
-        {signature.shown(at)}
-        {seen}
     };
+    let box_for_name = view! { {signature.shown(at)} {seen} };
     let (spoken, back) = (question.clone(), question.page);
     let unsigned = if matters {
         at.say(Say::SignRefused)
@@ -308,7 +320,12 @@ fn refused(question: &Question) -> AnyView {
         {key(Look::Plain, unsigned, speak)}
         {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
     };
-    locked(question, body.into_any(), keys.into_any())
+    locked(
+        question,
+        body.into_any(),
+        box_for_name.into_any(),
+        keys.into_any(),
+    )
 }
 
 /// The way to leave the car without an answer, once a repair is asked for.

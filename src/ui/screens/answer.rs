@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{PersonField, Reply, VehicleField, What};
-use crate::job::together::next_answer;
+use crate::job::together::{put_right, rows};
 use crate::job::{count, done};
 use crate::text::{self, Ledger, Say};
 use crate::trade::answer::Answer;
@@ -11,6 +11,7 @@ use crate::trade::damage::CameBackFor;
 use crate::trade::vehicle::Vin;
 use crate::trade::wheel_end::{Change, Check, Given, Group, Pick, Step};
 use crate::ui::at::At;
+use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::old_part::old_part;
@@ -78,32 +79,35 @@ fn last_four(at: &At) -> Option<AnyView> {
 }
 
 /// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
-/// not, and says for how many.
+/// not, and says for how many. A row that was not yes stays so until it is tapped itself.
 pub fn checks(at: &At, checks: &[Check]) -> AnyView {
-    let none = checks.iter().map(|check| (*check, None));
-    let given = RwSignal::new(none.collect::<Vec<(Check, Option<Answer>)>>());
-    let rows = checks
-        .iter()
-        .enumerate()
-        .map(|(row, check)| check_row(at, given, row, *check));
-    let rows = rows.collect_view();
+    let told = rows(at.sheet(), &at.spec, checks);
+    let drafts = Drafts::of(at);
+    let given = RwSignal::new(drafts.answers(told.clone()));
+    let lines = checks.iter().enumerate().map(|(row, check)| {
+        let told = told.get(row).copied().flatten();
+        check_row(at, given, row, *check, told)
+    });
+    let lines = lines.collect_view();
     let (lang, all, here) = (at.lang, checks.len(), at.clone());
-    let open = move || given.with(|rows| rows.iter().filter(|(_, a)| a.is_none()).count());
+    let open = move || given.with(|rows| rows.iter().filter(|answer| answer.is_none()).count());
+    let asked = checks.to_vec();
     let keep = move |_| {
-        let rows = given.get_untracked();
-        let rows = rows
-            .into_iter()
-            .map(|(check, answer)| (check, answer.unwrap_or(Answer::Yes)));
-        here.answer(Reply::Checked(rows.collect()));
+        let given = given.get_untracked().into_iter();
+        let given = given.map(|answer| answer.unwrap_or(Answer::Yes));
+        drafts.dropping()();
+        here.answer(Reply::Checked(asked.iter().copied().zip(given).collect()));
     };
+    // What was said before is not said again.
+    let same = move || given.with(|rows| *rows == told && rows.iter().all(Option::is_some));
     frame(
         at,
         view! {
-            <ul class="checks">{rows}</ul>
+            <ul class="checks">{lines}</ul>
             {old_part(at, &at.spec)}
         },
         view! {
-            <button type="button" class="key key--primary" on:click=keep>
+            <button type="button" class="key key--primary" prop:disabled=same on:click=keep>
                 {move || text::yes_to(lang, open(), all)}
             </button>
             {refuse_site(at)}
@@ -115,18 +119,20 @@ pub fn checks(at: &At, checks: &[Check]) -> AnyView {
 /// means for the work.
 fn check_row(
     at: &At,
-    given: RwSignal<Vec<(Check, Option<Answer>)>>,
+    given: RwSignal<Vec<Option<Answer>>>,
     row: usize,
     check: Check,
+    told: Option<Answer>,
 ) -> AnyView {
-    let (lang, step) = (at.lang, at.spec.key.step);
-    let answer = move || given.with(|all| all.get(row).and_then(|(_, answer)| *answer));
+    let (lang, step, drafts) = (at.lang, at.spec.key.step, Drafts::of(at));
+    let answer = move || given.with(|all| all.get(row).copied().flatten());
     let turn = move |_| {
         given.update(|all| {
-            if let Some((_, answer)) = all.get_mut(row) {
-                *answer = Some(next_answer(*answer));
+            if let Some(answer) = all.get_mut(row) {
+                *answer = Some(put_right(told, *answer));
             }
         });
+        drafts.set_answers(given.get_untracked());
     };
     let wrong = move || {
         let answer = answer().filter(|answer| *answer != Answer::Yes)?;

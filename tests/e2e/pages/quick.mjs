@@ -2,8 +2,11 @@
 import { expect } from "@playwright/test";
 import { unfold } from "./unfold.mjs";
 
-/** What a list answers that is all right. */
-const ALL = /^Yes to all \d$/;
+/** What a list answers that is all right: what was not is put right by a touch of its row. */
+const ALL = (quick) => quick.all();
+
+/** The key of a list. */
+const LIST = /^(Yes to (all|the other) .*|Save the answers)$/;
 
 /** What an uneventful job answers at each screen, by its name on the glass. Where one screen tells
  * several steps together that is the name of the first; on a low glass each stands alone. */
@@ -52,8 +55,9 @@ const USUAL = {
   "Push, pull, read": (quick) => quick.round("0"),
   "Decision": /^(Keep the decision|Show the owner|Take a second set)$/,
   "The owner's answer": "Yes, by word",
-  "Axle nut off": /^(Brake|Nut) is off$/,
-  "Brake off": "Brake is off",
+  "Break the axle nut loose": /^(It stands firm|Nut is loose)$/,
+  "Axle nut off": (quick) => quick.pictured(/^(Brake|Nut) is off$/),
+  "Brake off": (quick) => quick.pictured("Brake is off"),
   "Picture: sensor wire": (quick) => quick.notDone("No time"),
   "Free the sensor wire": /^(Hub is out|Wire is free)$/,
   "Hub out": "Hub is out",
@@ -218,12 +222,21 @@ export class Quick {
 
   /** Where a picture is asked for too there is no time for it. */
   async pictured(alone) {
-    if (!(await this.key(alone).count())) {
+    const list = alone === ALL;
+    const key = this.key(list ? LIST : alone);
+    if (!(await key.count())) {
       await this.notDone("No time");
-      await expect(this.key(alone)).toBeVisible();
+      await expect(key).toBeVisible();
       await this.unfold();
     }
-    await this.key(alone).tap();
+    await (list ? this.all() : key.tap());
+  }
+
+  /** Every row of a list is yes: what was not is touched until it is, and one key answers the rest. */
+  async all() {
+    const wrong = this.page.locator(".checks__row:is([data-answer=no], [data-answer=not_done])");
+    while (await wrong.count()) await wrong.first().tap();
+    await this.key(LIST).tap();
   }
 
   /** The date of the re-torque, with the signature where both are on the glass. */
