@@ -1,8 +1,10 @@
 //! Page one: what is true of the car now, why, what was done, what it costs, what to do.
 
 use super::block::{Block, Size};
+use super::lamps::lamp_lines;
+use super::missing::{missing, names};
 use super::record::parts;
-use super::standing::{self, missing};
+use super::standing;
 use super::why::why;
 use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
@@ -36,7 +38,7 @@ fn head(told: &Told, now: Now) -> Block {
     let mut lines = vec![text::now_say(told.lang, now).to_owned()];
     if now == Now::ReplacedOpen {
         let open = missing(told.sheet, &told.plan);
-        let open: Vec<String> = open.iter().map(|it| told.customer(*it)).collect();
+        let open: Vec<String> = open.iter().map(|it| it.say(told.lang)).collect();
         let first = lines.pop().unwrap_or_default();
         lines.push(format!("{first} {}.", open.join("; ")));
         lines.push(told.customer(Customer::AskBeforeDriving));
@@ -49,7 +51,11 @@ fn head(told: &Told, now: Now) -> Block {
             .iter()
             .filter_map(|c| corner_line(told, *c, now)),
     );
-    lines.extend(on_the_road(told));
+    lines.extend(lamp_lines(told.lang, told.sheet));
+    // What is missing already names the signs.
+    if now != Now::ReplacedOpen {
+        lines.extend(on_the_road(told));
+    }
     Block::Standing {
         stop: now.forbids_driving(),
         title: text::now(told.lang, now).to_owned(),
@@ -61,10 +67,7 @@ fn head(told: &Told, now: Now) -> Block {
 
 /// The signs of the road that the repair did not take away, and those that were not tried.
 fn on_the_road(told: &Told) -> Vec<String> {
-    let names = |signs: Vec<Sign>| {
-        let names = signs.iter().map(|sign| text::sign(told.lang, *sign));
-        names.collect::<Vec<_>>().join(", ")
-    };
+    let names = |signs: Vec<Sign>| names(told.lang, &signs);
     let still = Some(names(still_there(told.sheet))).filter(|names| !names.is_empty());
     let untried = Some(names(not_tried(told.sheet))).filter(|names| !names.is_empty());
     let still = still.map(|names| text::still_there(told.lang, &names));
@@ -75,7 +78,7 @@ fn on_the_road(told: &Told) -> Vec<String> {
 /// The ring of a decision, drawn where the word beside it says the same.
 const fn mark(now: Now) -> Option<(Mark, Decision)> {
     match now {
-        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft => {
+        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft | Now::BrakeLamp => {
             Some((Mark::Stop, Decision::Stop))
         }
         Now::ReplacedSafe | Now::NothingFound => Some((Mark::Keep, Decision::Keep)),
@@ -84,6 +87,7 @@ const fn mark(now: Now) -> Option<(Mark, Decision)> {
         Now::ReplacedOpen
         | Now::InspectionDeclined
         | Now::NotSafeHere
+        | Now::LampOn
         | Now::Incomplete
         | Now::Open => None,
     }

@@ -10,7 +10,7 @@ use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
-use crate::report::{item_name, must_not_drive, not_proved};
+use crate::report::{item_name, lamp_lines, must_not_drive, not_proved};
 use crate::text::{self, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
@@ -22,7 +22,6 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
-use crate::ui::screens::decide::road_signs;
 use crate::ui::screens::{practice, wherever, whole};
 use crate::ui::state::{App, Open};
 
@@ -149,7 +148,7 @@ fn meaning(at: &At, ending: Ending) -> AnyView {
         }
     });
     let open = match ending {
-        Ending::Finished => open_points(at),
+        Ending::Finished => not_proved(lang, sheet),
         _ => Vec::new(),
     };
     let plain = match ending {
@@ -158,22 +157,15 @@ fn meaning(at: &At, ending: Ending) -> AnyView {
         _ => plain,
     };
     let open = open.into_iter().map(|line| view! { <li>{line}</li> });
+    let lamps = lamp_lines(lang, sheet).into_iter();
+    let lamps = lamps.map(|line| view! { <p>{line}</p> });
     view! {
         {parked}
         <p>{plain}</p>
         <ul class="closing__open">{open.collect_view()}</ul>
+        {lamps.collect_view()}
     }
     .into_any()
-}
-
-/// What was not proved of a repair, and the signs of the road that it did not take away.
-fn open_points(at: &At) -> Vec<String> {
-    let (still, untried) = road_signs(at);
-    not_proved(at.lang, at.sheet())
-        .into_iter()
-        .chain(still)
-        .chain(untried)
-        .collect()
 }
 
 fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
