@@ -28,8 +28,9 @@ pub fn priced(
     })
 }
 
-/// What the customer has to pay by how the job ended: the repair, the inspection, or nothing. What
-/// was declined is never to pay.
+/// What the customer has to pay by how the job ended: the repair, the inspection, or nothing; before
+/// its end what the repair would be. What was declined is never to pay, nor a part that does not
+/// match.
 pub fn to_pay(sheet: &Sheet) -> Option<&Money> {
     match sheet.ended().map(|ended| ended.ending) {
         None if wrong_part(sheet) => None,

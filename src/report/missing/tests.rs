@@ -53,7 +53,10 @@ fn not_released(job: &Job, why: &str) {
 
 #[test]
 fn a_repair_that_was_not_driven_after_it_is_not_called_safe() {
-    says(&head(&sample::finished(None)), &[SAFE, "on the road too"]);
+    says(
+        &head(&sample::finished(None)),
+        &[SAFE, "finished and road-tested"],
+    );
     assert!(not_proved(English, &sample::finished(None).sheet()).is_empty());
     let why = "no road test after the repair is recorded";
     not_released(&without(ROAD), why);

@@ -46,8 +46,8 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
             "The brake warning light is on. The brakes can fail, and people can be hurt or killed."
         }
         Now::ReplacedSafe => {
-            "The repair is finished and was checked, on the road too: the new part passed its \
-             checks, nothing is loose, and the brake pedal is firm."
+            "The repair is finished and road-tested: the new part passed its checks, nothing is \
+             loose, and the brake pedal is firm."
         }
         Now::ReplacedOpen => {
             "The wheel bearing is replaced. This record does not show everything that is needed to \

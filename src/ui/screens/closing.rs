@@ -11,7 +11,7 @@ use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
 use crate::report::{item_name, lamp_lines, must_not_drive, not_proved};
-use crate::text::{self, Say};
+use crate::text::{self, Now, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
 use crate::ui::at::At;
@@ -151,14 +151,15 @@ fn meaning(at: &At, ending: Ending) -> AnyView {
         Ending::Finished => not_proved(lang, sheet),
         _ => Vec::new(),
     };
+    let lamps = lamp_lines(lang, sheet);
     let plain = match ending {
+        Ending::NothingWrong if !lamps.is_empty() => text::now_say(lang, Now::LampOn),
         Ending::Finished if !open.is_empty() => at.say(Say::FinishedNotProved),
         Ending::Declined if nothing_was_opened(sheet) => at.say(Say::NothingOpened),
         _ => plain,
     };
     let open = open.into_iter().map(|line| view! { <li>{line}</li> });
-    let lamps = lamp_lines(lang, sheet).into_iter();
-    let lamps = lamps.map(|line| view! { <p>{line}</p> });
+    let lamps = lamps.into_iter().map(|line| view! { <p>{line}</p> });
     view! {
         {parked}
         <p>{plain}</p>
