@@ -111,7 +111,13 @@ fn movement_is_called_no_reason_only_where_it_was_compared() {
     };
     // The reading is of another method than the limit, or the limit than the reading; what the
     // default limit then says clears nothing.
+    // With a slack axle nut it is no reading of the bearing at all.
+    let mut slack = noisy(Way::DEFAULT, card(Method::Axial));
+    let nut = StepKey::at(Step::NutFound, AT);
+    slack.answer(nut, Reply::Picked(Pick::NutSlack));
+    slack.decided(Decision::Stop);
     for job in [
+        slack,
         noisy(rocked, card(Method::Axial)),
         noisy(Way::DEFAULT, card(Method::Rock)),
     ] {
