@@ -10,8 +10,9 @@ use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
 use crate::job::answers::{not_tried, still_there};
+use crate::job::judge::after;
 use crate::text::{self, Customer, Now, ReportWord};
-use crate::trade::play::Decision;
+use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::Sign;
 
@@ -98,7 +99,7 @@ fn corner_line(told: &Told, corner: Corner, now: Now) -> Option<String> {
     let name = text::corner_title(told.lang, corner);
     let plain = |say| Some(format!("{name}: {}.", told.customer(say)));
     if standing::fails(told.sheet, &told.plan, corner) {
-        return plain(Customer::CornerFails);
+        return plain(Customer::CornerFails).map(|line| fails_because(told, corner, line));
     }
     if standing::is_replaced(told.sheet, &told.plan, corner) {
         return plain(Customer::CornerReplaced);
@@ -123,6 +124,18 @@ fn corner_line(told: &Told, corner: Corner, now: Now) -> Option<String> {
         }
         None => plain(Customer::CornerOpen),
     }
+}
+
+/// That the new part of a corner does not pass, why, and what follows from that.
+fn fails_because(told: &Told, corner: Corner, line: String) -> String {
+    let against = match after(told.sheet, corner) {
+        After::Blocked { against } => against,
+        After::Pass { .. } | After::NotJudged { .. } => Vec::new(),
+    };
+    let why = against.iter().map(|it| text::against(told.lang, *it));
+    let why = why.map(str::to_owned).collect::<Vec<_>>();
+    let next = told.customer(Customer::NotProved);
+    [vec![line], why, vec![next]].concat().join(" ")
 }
 
 fn drawing(told: &Told) -> Block {

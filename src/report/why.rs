@@ -10,14 +10,14 @@ use crate::job::judge::{self, Measured, before};
 use crate::job::reason::Rule;
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::SpecCard;
-use crate::trade::play::{After, Decision, Test};
+use crate::trade::play::{Decision, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
 use crate::units::Format;
 
 /// The reasons of the decision on a corner, and what was measured.
 pub(super) fn why(told: &Told, corner: Corner) -> Vec<Block> {
-    let mut blocks = new_part(told, corner);
+    let mut blocks = Vec::new();
     let decided = told.sheet.decided(corner);
     if let Some(decided) = decided {
         if standing::is_replaced(told.sheet, &told.plan, corner) {
@@ -39,21 +39,6 @@ pub(super) fn why(told: &Told, corner: Corner) -> Vec<Block> {
         blocks.insert(0, Block::Heading(heading(told, corner, decided.is_some())));
     }
     blocks
-}
-
-/// Why the new part of a corner does not pass, and what follows; the old one's reasons come after.
-fn new_part(told: &Told, corner: Corner) -> Vec<Block> {
-    let After::Blocked { against } = judge::after(told.sheet, corner) else {
-        return Vec::new();
-    };
-    if !standing::fails(told.sheet, &told.plan, corner) {
-        return Vec::new();
-    }
-    let lines = against.iter().map(|it| text::against(told.lang, *it));
-    vec![
-        Block::List(lines.map(str::to_owned).collect()),
-        Block::Sentence(told.customer(Customer::NotProved)),
-    ]
 }
 
 fn heading(told: &Told, corner: Corner, decided: bool) -> String {

@@ -46,7 +46,7 @@ fn a_rough_new_part_is_told_before_the_old_parts_reasons() {
         job.answer(spin, Reply::Picked(pick));
         let before = "Before the work, this wheel bearing failed our check.";
         let next = "The repair is not proved. The cause must be found";
-        let all = [&["DO NOT DRIVE"][..], &new, &[next, before, old]].concat();
+        let all = [&["DO NOT DRIVE"][..], &new, &[next, "Why", before, old]].concat();
         in_order(&page(&job), &all);
         if pick == Pick::Rough {
             never_says(&page(&job), &[noisy]);
