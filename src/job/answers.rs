@@ -75,25 +75,41 @@ pub(super) fn is_open_after(spec: &StepSpec, reply: &Reply) -> bool {
         .any(|given| stays_open(spec.key, given))
 }
 
+/// Whether the car was driven on the road after the work; a list of which nothing was tried is no
+/// road test.
+pub fn driven_after(sheet: &Sheet) -> bool {
+    match sheet.reply(StepKey::once(Step::ProveRoad)) {
+        Some(Reply::Done) => true,
+        Some(Reply::Checked(rows)) => rows.iter().any(|(_, answer)| *answer != Answer::NotDone),
+        _ => false,
+    }
+}
+
 /// The signs of the road that were there before the work and were noticed again after it.
 pub fn still_there(sheet: &Sheet) -> Vec<Sign> {
-    after_on_the_road(sheet, Answer::No)
-}
-
-/// The signs that were there before the work and were not tried after it.
-pub fn not_tried(sheet: &Sheet) -> Vec<Sign> {
-    after_on_the_road(sheet, Answer::NotDone)
-}
-
-fn after_on_the_road(sheet: &Sheet, answer: Answer) -> Vec<Sign> {
+    let Some(Reply::Checked(rows)) = sheet.reply(StepKey::once(Step::ProveRoad)) else {
+        return Vec::new();
+    };
     let signs = Sign::ALL.iter().copied();
-    match sheet.reply(StepKey::once(Step::ProveRoad)) {
-        Some(Reply::Checked(rows)) => signs
-            .filter(|sign| rows.contains(&(sign_gone(*sign), answer)))
-            .collect(),
-        Some(Reply::NotDone(_)) if answer == Answer::NotDone => {
-            signs.filter(|sign| has_sign(sheet, *sign)).collect()
+    signs
+        .filter(|sign| rows.contains(&(sign_gone(*sign), Answer::No)))
+        .collect()
+}
+
+/// The signs that were there before the work and were not tried after it, once the road test after
+/// it was asked for; one that was told later has no row in it.
+pub fn not_tried(sheet: &Sheet) -> Vec<Sign> {
+    let rows: &[(Check, Answer)] = match sheet.reply(StepKey::once(Step::ProveRoad)) {
+        Some(Reply::Checked(rows)) => rows,
+        Some(Reply::NotDone(_)) => &[],
+        _ => return Vec::new(),
+    };
+    let untried = |sign: &Sign| {
+        let mut rows = rows.iter();
+        match rows.find(|(check, _)| *check == sign_gone(*sign)) {
+            Some((_, answer)) => *answer == Answer::NotDone,
+            None => has_sign(sheet, *sign),
         }
-        _ => Vec::new(),
-    }
+    };
+    Sign::ALL.iter().copied().filter(untried).collect()
 }

@@ -2,9 +2,11 @@
 
 use crate::job::Sheet;
 use crate::job::agreed::agreed;
-use crate::job::entry::{Consent, Ending, Money, Price};
+use crate::job::entry::{Consent, Ending, Money, Price, Reply};
+use crate::trade::answer::Answer;
 use crate::trade::money::{Estimate, EstimateFault, totals};
-use crate::trade::wheel_end::{Step, StepKey};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::{Check, Group, Hold, Item, Step, StepKey};
 
 /// The price of an estimate in a currency; what the inspection costs stays as it was.
 ///
@@ -26,14 +28,40 @@ pub fn priced(
     })
 }
 
-/// What the customer has to pay by how the job ended: the repair, the inspection, or nothing. What
-/// was declined is never to pay.
+/// What the customer has to pay by how the job ended: the repair, the inspection, or nothing; before
+/// its end what the repair would be. What was declined is never to pay, nor a part that does not
+/// match.
 pub fn to_pay(sheet: &Sheet) -> Option<&Money> {
     match sheet.ended().map(|ended| ended.ending) {
+        None if wrong_part(sheet) => None,
         None | Some(Ending::Finished) => Some(&sheet.price()?.repair),
         Some(Ending::NothingWrong | Ending::Declined) => inspection(sheet),
         Some(Ending::NotSafeHere | Ending::LeftUnfinished) => None,
     }
+}
+
+/// Whether a new part does not match the car, as it was seen in its box or beside the old one, and
+/// none was installed since.
+pub fn wrong_part(sheet: &Sheet) -> bool {
+    let refused = |step| match sheet.reply(step) {
+        Some(Reply::Checked(rows)) => rows.iter().any(|(check, answer)| {
+            // The wheel-lock key is asked in the same list.
+            *answer == Answer::No && *check != Check::LockKey
+        }),
+        _ => false,
+    };
+    let installed = |corner: &Corner| {
+        let hub = Item {
+            corner: *corner,
+            group: Group::Hub,
+            number: 1,
+        };
+        sheet.item(hub) == Some(Hold::Done)
+    };
+    let corners = sheet.corners();
+    let boxed = refused(StepKey::once(Step::MeetLook)) && !corners.iter().any(installed);
+    let compared = |at: &Corner| refused(StepKey::at(Step::Compare, *at)) && !installed(at);
+    boxed || corners.iter().any(compared)
 }
 
 /// What inspection and reassembly cost: the amount that the customer approved, else the price as it

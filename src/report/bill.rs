@@ -6,7 +6,7 @@ use super::money::money;
 use super::time::day;
 use super::{plain, standing};
 use crate::job::agreed::agreed;
-use crate::job::bill::{still_to_pay, to_pay};
+use crate::job::bill::{still_to_pay, to_pay, wrong_part};
 use crate::job::entry::{Ending, Money, Paid};
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::money::{Estimate, Line, line_amount, totals};
@@ -20,25 +20,29 @@ pub(super) fn bill(told: &Told) -> Vec<Block> {
     }
     rows.extend(came_in(told));
     let nothing = nothing_due(told);
-    if rows.is_empty() && nothing.is_none() {
+    if rows.is_empty() && nothing.is_empty() {
         return Vec::new();
     }
     let mut blocks = vec![told.heading_of(Customer::Total)];
     if !rows.is_empty() {
         blocks.push(Block::Rows(rows));
     }
+    let nothing = nothing.into_iter();
     blocks.extend(nothing.map(|say| Block::Sentence(told.customer(say))));
     blocks
 }
 
-/// Why nothing is to pay, where that is so.
-fn nothing_due(told: &Told) -> Option<Customer<'static>> {
-    match standing::ending(told.sheet)? {
-        Ending::LeftUnfinished => Some(Customer::NotDueYet),
-        Ending::NotSafeHere => Some(Customer::NothingToPay),
-        Ending::Declined if to_pay(told.sheet).is_none() => Some(Customer::NothingToPay),
-        Ending::Declined | Ending::NothingWrong | Ending::Finished => None,
-    }
+/// Why nothing is to pay, where that is so, and of which part.
+fn nothing_due(told: &Told) -> Vec<Customer<'static>> {
+    let ending = match standing::ending(told.sheet) {
+        Some(Ending::LeftUnfinished) => Some(Customer::NotDueYet),
+        Some(Ending::NotSafeHere) => Some(Customer::NothingToPay),
+        Some(Ending::Declined) if to_pay(told.sheet).is_none() => Some(Customer::NothingToPay),
+        Some(Ending::Declined | Ending::NothingWrong | Ending::Finished) => return Vec::new(),
+        None => None,
+    };
+    let part = wrong_part(told.sheet).then_some(Customer::WrongPart);
+    ending.into_iter().chain(part).collect()
 }
 
 /// The amount to pay by how the job ended; before its end what it would be. What was declined is
@@ -48,9 +52,15 @@ fn due(told: &Told) -> Vec<(String, String)> {
     let price = told.sheet.price();
     let mut rows = Vec::new();
     match standing::ending(told.sheet) {
+        None if is_declined(told) => {
+            let refit = price.and_then(|price| price.refit.as_ref());
+            rows.extend(refit.map(|refit| row(Customer::AtTheEnd, refit)));
+            let declined = declined_amount(told);
+            rows.extend(declined.map(|amount| row(Customer::NotCharged, amount)));
+        }
         None => {
             let say = match agreed(told.sheet) {
-                Some(_) => Customer::ToPay,
+                Some(_) => Customer::WhenFinished,
                 None => Customer::IfApproved,
             };
             rows.extend(price.map(|price| row(say, &price.repair)));
@@ -71,6 +81,11 @@ fn due(told: &Told) -> Vec<(String, String)> {
     rows
 }
 
+/// Whether a repair was declined and none was agreed to.
+fn is_declined(told: &Told) -> bool {
+    agreed(told.sheet).is_none() && declined_amount(told).is_some()
+}
+
 /// The repair that was declined, by the amount that was asked for.
 fn declined_amount<'a>(told: &Told<'a>) -> Option<&'a Money> {
     let mut corners = told.corners().iter();
@@ -85,6 +100,10 @@ fn declined_amount<'a>(told: &Told<'a>) -> Option<&'a Money> {
 fn included(told: &Told) -> Option<(String, String)> {
     let label = told.customer(Customer::Included);
     let ending = standing::ending(told.sheet);
+    if ending.is_none() && is_declined(told) {
+        told.sheet.price()?.refit.as_ref()?;
+        return Some((label, told.customer(Customer::TaxIncluded(""))));
+    }
     if matches!(ending, Some(Ending::NothingWrong | Ending::Declined)) {
         to_pay(told.sheet)?;
         return Some((label, told.customer(Customer::TaxIncluded(""))));
@@ -112,7 +131,9 @@ fn came_in(told: &Told) -> Vec<(String, String)> {
         let line = format!("{}, {}", paid_line(told, paid), on.unwrap_or_default());
         rows.push((told.word(ReportWord::PaidHead), line));
     }
-    let open = still_to_pay(told.sheet).filter(|_| told.sheet.payments().next().is_some());
+    // Before the end nothing is due, whatever came in.
+    let due = standing::ending(told.sheet).is_some() && told.sheet.payments().next().is_some();
+    let open = still_to_pay(told.sheet).filter(|_| due);
     rows.extend(open.map(|open| {
         (
             told.customer(Customer::StillToPay),
@@ -185,105 +206,4 @@ fn lines(told: &Told, estimate: &Estimate, currency: &str) -> Block {
 }
 
 #[cfg(test)]
-mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
-    use super::super::sample;
-    use super::super::{Reader, Report};
-    use super::*;
-    use crate::job::entry::{PaidHow, Price, What};
-    use crate::text::Lang;
-    use crate::trade::money::{LineKind, TaxRounding, TaxRule};
-    use crate::units::{Decimal, DecimalMark, Format, System};
-
-    const COMMA: Format = Format {
-        system: System::Metric,
-        decimal: DecimalMark::Comma,
-    };
-
-    fn decimal(text: &str) -> Decimal {
-        Decimal::parse(text).unwrap()
-    }
-
-    fn euro(minor: i64) -> Money {
-        let currency = "EUR".to_owned();
-        Money { minor, currency }
-    }
-
-    fn line(kind: LineKind, text: &str, quantity: &str, each: i64) -> Line {
-        Line {
-            kind,
-            text: text.to_owned(),
-            quantity: decimal(quantity),
-            each,
-            taxed: true,
-        }
-    }
-
-    /// 170 and 1.5 times 90 are 305; 19 % of it are 57.95.
-    fn price() -> Price {
-        let tax = TaxRule {
-            percent: decimal("19"),
-            rounding: TaxRounding::Total,
-        };
-        Price {
-            repair: euro(36_295),
-            refit: Some(euro(9_000)),
-            estimate: Some(Estimate {
-                lines: vec![
-                    line(LineKind::Part, "Hub", "1", 17_000),
-                    line(LineKind::Labour, "", "1.5", 9_000),
-                ],
-                tax: Some(tax),
-            }),
-        }
-    }
-
-    #[test]
-    fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
-        let mut job = sample::finished(None);
-        job.tap(vec![
-            What::Price(price()),
-            What::Invoice("N0042".to_owned()),
-            What::Paid(Paid {
-                how: PaidHow::Cash,
-                amount: euro(36_295),
-            }),
-        ]);
-        let reader = Reader {
-            job: "0195-log-77aa31bc".to_owned(),
-            digest: "9f".repeat(32),
-            made_by: String::new(),
-            contact: String::new(),
-            warranty: String::new(),
-            codes: None,
-        };
-        let report = Report::of(&job.sheet(), Lang::English, COMMA, &reader);
-        let texts = |blocks: &[Block]| -> Vec<String> {
-            let texts = blocks.iter().flat_map(Block::texts);
-            texts.map(str::to_owned).collect()
-        };
-        let (page, after) = (texts(&report.page_one), texts(&report.technician));
-        for text in [
-            "Part: Hub",
-            "Labor",
-            "1,5",
-            "135,00\u{a0}EUR",
-            "305,00\u{a0}EUR",
-            "57,95\u{a0}EUR",
-        ] {
-            assert!(after.iter().any(|it| it == text), "{text}: {after:?}");
-        }
-        for text in ["362,95\u{a0}EUR", "N0042"] {
-            assert!(page.iter().any(|it| it == text), "{text}: {page:?}");
-        }
-        assert!(
-            page.iter()
-                .any(|text| text.starts_with("362,95\u{a0}EUR, Cash, "))
-        );
-    }
-}
+mod tests;

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use super::bill::bill;
 use super::block::Block;
+use super::lamps;
 use super::money::money;
 use super::plain;
 use super::record::{consent_lines, scope, signatures};
@@ -15,7 +16,7 @@ use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, How, PersonField, Reply, Scope, What};
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::judge::after;
-use crate::text::{self, Asking, Lang, ReportWord, Say};
+use crate::text::{self, Asking, Customer, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Because, Group, Item, Step, StepKey};
@@ -267,6 +268,9 @@ pub(super) fn not_checked(told: &Told) -> Vec<Block> {
         .iter()
         .map(|test| text::test_owner(told.lang, *test).to_owned())
         .collect();
+    if lamps::never_seen(told.sheet) {
+        lines.push(told.customer(Customer::LampsNotChecked));
+    }
     lines.extend(not_proved(told));
     let steps = answers::not_done(told).len();
     if 0 < steps {

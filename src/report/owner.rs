@@ -1,15 +1,18 @@
 //! Page one: what is true of the car now, why, what was done, what it costs, what to do.
 
 use super::block::{Block, Size};
+use super::lamps::lamp_lines;
+use super::missing::{missing, names};
 use super::record::parts;
-use super::standing::{self, missing};
+use super::standing;
 use super::why::why;
 use super::{Told, duty};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
 use crate::job::answers::{not_tried, still_there};
+use crate::job::judge::after;
 use crate::text::{self, Customer, Now, ReportWord};
-use crate::trade::play::Decision;
+use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::Sign;
 
@@ -36,7 +39,7 @@ fn head(told: &Told, now: Now) -> Block {
     let mut lines = vec![text::now_say(told.lang, now).to_owned()];
     if now == Now::ReplacedOpen {
         let open = missing(told.sheet, &told.plan);
-        let open: Vec<String> = open.iter().map(|it| told.customer(*it)).collect();
+        let open: Vec<String> = open.iter().map(|it| it.say(told.lang)).collect();
         let first = lines.pop().unwrap_or_default();
         lines.push(format!("{first} {}.", open.join("; ")));
         lines.push(told.customer(Customer::AskBeforeDriving));
@@ -49,7 +52,11 @@ fn head(told: &Told, now: Now) -> Block {
             .iter()
             .filter_map(|c| corner_line(told, *c, now)),
     );
-    lines.extend(on_the_road(told));
+    lines.extend(lamp_lines(told.lang, told.sheet));
+    // What is missing already names the signs.
+    if now != Now::ReplacedOpen {
+        lines.extend(on_the_road(told));
+    }
     Block::Standing {
         stop: now.forbids_driving(),
         title: text::now(told.lang, now).to_owned(),
@@ -61,10 +68,7 @@ fn head(told: &Told, now: Now) -> Block {
 
 /// The signs of the road that the repair did not take away, and those that were not tried.
 fn on_the_road(told: &Told) -> Vec<String> {
-    let names = |signs: Vec<Sign>| {
-        let names = signs.iter().map(|sign| text::sign(told.lang, *sign));
-        names.collect::<Vec<_>>().join(", ")
-    };
+    let names = |signs: Vec<Sign>| names(told.lang, &signs);
     let still = Some(names(still_there(told.sheet))).filter(|names| !names.is_empty());
     let untried = Some(names(not_tried(told.sheet))).filter(|names| !names.is_empty());
     let still = still.map(|names| text::still_there(told.lang, &names));
@@ -75,7 +79,7 @@ fn on_the_road(told: &Told) -> Vec<String> {
 /// The ring of a decision, drawn where the word beside it says the same.
 const fn mark(now: Now) -> Option<(Mark, Decision)> {
     match now {
-        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft => {
+        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft | Now::BrakeLamp => {
             Some((Mark::Stop, Decision::Stop))
         }
         Now::ReplacedSafe | Now::NothingFound => Some((Mark::Keep, Decision::Keep)),
@@ -84,6 +88,7 @@ const fn mark(now: Now) -> Option<(Mark, Decision)> {
         Now::ReplacedOpen
         | Now::InspectionDeclined
         | Now::NotSafeHere
+        | Now::LampOn
         | Now::Incomplete
         | Now::Open => None,
     }
@@ -94,7 +99,7 @@ fn corner_line(told: &Told, corner: Corner, now: Now) -> Option<String> {
     let name = text::corner_title(told.lang, corner);
     let plain = |say| Some(format!("{name}: {}.", told.customer(say)));
     if standing::fails(told.sheet, &told.plan, corner) {
-        return plain(Customer::CornerFails);
+        return plain(Customer::CornerFails).map(|line| fails_because(told, corner, line));
     }
     if standing::is_replaced(told.sheet, &told.plan, corner) {
         return plain(Customer::CornerReplaced);
@@ -119,6 +124,18 @@ fn corner_line(told: &Told, corner: Corner, now: Now) -> Option<String> {
         }
         None => plain(Customer::CornerOpen),
     }
+}
+
+/// That the new part of a corner does not pass, why, and what follows from that.
+fn fails_because(told: &Told, corner: Corner, line: String) -> String {
+    let against = match after(told.sheet, corner) {
+        After::Blocked { against } => against,
+        After::Pass { .. } | After::NotJudged { .. } => Vec::new(),
+    };
+    let why = against.iter().map(|it| text::against(told.lang, *it));
+    let why = why.map(str::to_owned).collect::<Vec<_>>();
+    let next = told.customer(Customer::NotProved);
+    [vec![line], why, vec![next]].concat().join(" ")
 }
 
 fn drawing(told: &Told) -> Block {

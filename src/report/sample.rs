@@ -143,13 +143,12 @@ impl Job {
     }
 
     pub fn consent(&mut self, yes: bool) {
-        let amount = Some(euro(48_050));
         self.tap(vec![What::Consent(Consent {
             step: StepKey::at(Step::Agree, AT),
             scope: Scope::Repair,
             yes,
             how: How::Written,
-            amount,
+            amount: Some(euro(48_050)),
         })]);
     }
 
@@ -339,11 +338,10 @@ pub fn finished(practice: Option<&str>) -> Job {
     })]);
     job.moved(Step::Offer, Group::Hub, Hold::Done);
     job.turned(Step::TurnAxleNut, Group::AxleNut, "180.5");
-    let after = StepKey::at(Step::RigPush, AT).nth(2);
-    job.answer(after, Reply::Picked(Pick::FlexNone));
+    let [rig, spin] = [Step::RigPush, Step::ProveSpin].map(|step| StepKey::at(step, AT));
+    job.answer(rig.nth(2), Reply::Picked(Pick::FlexNone));
     job.rounds(When::After, ["1", "1", "1.5"]);
-    let spin = Reply::Picked(Pick::SmoothQuiet);
-    job.answer(StepKey::at(Step::ProveSpin, AT), spin);
+    job.answer(spin, Reply::Picked(Pick::SmoothQuiet));
     job.tap(vec![What::Photo(Photo {
         step: StepKey::at(Step::StandPhoto, AT),
         sha256: "ab12".repeat(16),
@@ -351,11 +349,15 @@ pub fn finished(practice: Option<&str>) -> Job {
         width: 1600,
         height: 1200,
     })]);
-    let seat = Some(StepKey::at(Step::Seat, AT));
+    let seat = StepKey::at(Step::Seat, AT);
     let note = "seat cleaned to bright metal".to_owned();
-    job.tap(vec![What::Note(seat, note)]);
+    job.tap(vec![What::Note(Some(seat), note)]);
     closed(&mut job);
     job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::Yes));
+    let gone = vec![(Check::SpeedGone, Answer::Yes)];
+    let [lamps, road] = [Step::ProveLamps, Step::ProveRoad].map(StepKey::once);
+    job.answer(lamps, Reply::Picked(Pick::NoLamps));
+    job.answer(road, Reply::Checked(gone));
     job.ended(Ending::Finished, None);
     job
 }

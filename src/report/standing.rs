@@ -1,22 +1,25 @@
 //! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
 
+use super::lamps;
+use super::missing::missing;
 use crate::job::entry::{Consent, Due, DueKind, Ending, Reply, What};
 use crate::job::judge::after;
-use crate::job::nuts::nuts_are_loose;
 use crate::job::slip::slip;
 use crate::job::{Key, Sheet, plan};
-use crate::text::{self, Customer, Lang, Now};
+use crate::text::Now;
 use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey};
 
 /// Whether the vehicle must not be driven: a STOP that stands, work left open, something loose,
-/// a new part that does not pass, or a brake pedal that is not firm.
+/// a new part that does not pass, a brake pedal that is not firm, or a brake warning light that is
+/// on.
 pub fn must_not_drive(sheet: &Sheet) -> bool {
     let plan = plan(sheet);
     is_unfinished(sheet)
         || has_soft_pedal(sheet)
+        || lamps::brake_is_on(sheet)
         || has_stop(sheet, &plan)
         || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
 }
@@ -41,6 +44,9 @@ pub(super) fn now(sheet: &Sheet, plan: &Plan) -> Now {
     }
     if has_soft_pedal(sheet) {
         return Now::PedalSoft;
+    }
+    if lamps::brake_is_on(sheet) {
+        return Now::BrakeLamp;
     }
     if sheet.is_incomplete() {
         return Now::Incomplete;
@@ -72,53 +78,11 @@ fn nothing_wrong(sheet: &Sheet) -> Now {
         .map(decided)
         .collect::<Option<Vec<_>>>();
     match worst.and_then(|all| all.into_iter().max()) {
+        Some(Decision::Keep) if lamps::lit(sheet).is_some() => Now::LampOn,
         Some(Decision::Keep) => Now::NothingFound,
         Some(Decision::Watch) => Now::Watch,
         Some(Decision::Replace | Decision::Stop) | None => Now::Open,
     }
-}
-
-/// What the record does not show of a car with a new hub before it may be called safe to drive.
-pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Customer<'static>> {
-    let replaced = sheet
-        .corners()
-        .iter()
-        .filter(|c| is_replaced(sheet, plan, **c));
-    let proved = |corner: &Corner| matches!(after(sheet, *corner), After::Pass { not_done, .. } if not_done.is_empty());
-    let rows = [
-        (
-            Customer::MissingEnd,
-            ending(sheet) == Some(Ending::Finished),
-        ),
-        (
-            Customer::MissingProof,
-            replaced.copied().all(|c| proved(&c)),
-        ),
-        (Customer::MissingPedal, pedal_is_firm(sheet)),
-        (Customer::MissingNuts, !nuts_are_loose(sheet)),
-    ];
-    let missing = rows.into_iter().filter(|(_, there)| !there);
-    missing.map(|(say, _)| say).collect()
-}
-
-/// What keeps page one from calling a car with a new hub safe to drive, but for the end itself.
-pub fn not_proved(lang: Lang, sheet: &Sheet) -> Vec<String> {
-    let plan = plan(sheet);
-    if !sheet
-        .corners()
-        .iter()
-        .any(|c| is_replaced(sheet, &plan, *c))
-    {
-        return Vec::new();
-    }
-    let open = missing(sheet, &plan).into_iter();
-    let open = open.filter(|say| !matches!(say, Customer::MissingEnd));
-    open.map(|say| text::customer(lang, say)).collect()
-}
-
-/// Whether the last question about the brake pedal was answered with yes.
-fn pedal_is_firm(sheet: &Sheet) -> bool {
-    sheet.reply(StepKey::once(Step::ProvePedal)) == Some(&Reply::Said(Answer::Yes))
 }
 
 /// Whether a STOP was decided, here or on the paper that the job came from, and that corner is not

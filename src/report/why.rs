@@ -10,16 +10,17 @@ use crate::job::judge::{self, Measured, before};
 use crate::job::reason::Rule;
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::SpecCard;
-use crate::trade::play::{Conformity, Decision, Test};
+use crate::trade::play::{Decision, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
+use crate::units::Format;
 
 /// The reasons of the decision on a corner, and what was measured.
 pub(super) fn why(told: &Told, corner: Corner) -> Vec<Block> {
     let mut blocks = Vec::new();
     let decided = told.sheet.decided(corner);
     if let Some(decided) = decided {
-        if standing::is_repaired(told.sheet, &told.plan, corner) {
+        if standing::is_replaced(told.sheet, &told.plan, corner) {
             let was = text::was_found_owner(told.lang, decided.decision);
             blocks.push(Block::Sentence(was.to_owned()));
         }
@@ -141,8 +142,7 @@ fn play_beside(told: &Told, corner: Corner) -> Vec<Block> {
     let (before, after) = sets(told, corner);
     let mut blocks = Vec::new();
     if let Some(before) = before {
-        let play = length(told, &before);
-        let say = told.customer(Customer::PlayNotTheReason(&play));
+        let say = play_beside_line(told.lang, told.format, &before);
         blocks.push(Block::Sentence(say));
     }
     if let Some(after) = after {
@@ -151,6 +151,18 @@ fn play_beside(told: &Told, corner: Corner) -> Vec<Block> {
         blocks.push(limit(told, &after));
     }
     blocks
+}
+
+/// What a reading says beside a decision that does not rest on it: that movement was not the reason
+/// can be said only of one that was compared with the limit it was looked up for.
+pub fn play_beside_line(lang: text::Lang, format: Format, of: &Measured) -> String {
+    let play = plain::length(format, of.mean());
+    let say = if of.conformity.is_compared() && of.apart.is_none() {
+        Customer::PlayNotTheReason(&play)
+    } else {
+        Customer::PlayNotCompared(&play)
+    };
+    text::customer(lang, say)
 }
 
 /// The readings with their drawing, its legend and their limit.
@@ -207,13 +219,9 @@ fn alike(before: &Measured, after: &Measured) -> bool {
     }
 }
 
-const fn is_compared(of: &Measured) -> bool {
-    !matches!(of.conformity, Conformity::NoComparison(_))
-}
-
 /// How the drawing is read, and what such a length can be compared with.
 fn legend(told: &Told, of: &Measured) -> Block {
-    let legend = if is_compared(of) {
+    let legend = if of.conformity.is_compared() {
         Customer::Legend
     } else {
         Customer::LegendNoLimit
@@ -225,7 +233,7 @@ fn legend(told: &Told, of: &Measured) -> Block {
 
 /// The limit with its source, or that there is none to compare with.
 fn limit(told: &Told, of: &Measured) -> Block {
-    if !is_compared(of) {
+    if !of.conformity.is_compared() {
         return told.sentence(ReportWord::NotComparedSay);
     }
     let card = limit_card(told).filter(|_| of.limit.is_makers());
@@ -244,3 +252,6 @@ fn source(told: &Told, card: &SpecCard) -> String {
     let day = plain::day(told.lang, source.looked_up);
     text::source_line(told.lang, &source.document, &source.page, &day, &source.who)
 }
+
+#[cfg(test)]
+mod tests;

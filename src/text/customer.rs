@@ -1,6 +1,8 @@
 //! What the first page of the report says of the car as it is now; the sentences stand in
 //! `en/customer.rs`.
 
+use crate::trade::wheel_end::Pick;
+
 /// What is true of the car, as far as the record says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Now {
@@ -12,12 +14,16 @@ pub enum Now {
     ProofFailed,
     /// The brake pedal is not firm.
     PedalSoft,
+    /// The brake warning light is on.
+    BrakeLamp,
     /// Replaced, nothing loose, pedal firm, proof passed, ended as finished.
     ReplacedSafe,
     /// Replaced, and one of these is missing.
     ReplacedOpen,
     /// Inspected, and nothing was found.
     NothingFound,
+    /// Inspected, nothing found at the bearing, and a warning light is on.
+    LampOn,
     /// Inspected, and to be checked again by a date.
     Watch,
     /// The repair was declined.
@@ -39,9 +45,11 @@ impl Now {
         Self::Stop,
         Self::ProofFailed,
         Self::PedalSoft,
+        Self::BrakeLamp,
         Self::ReplacedSafe,
         Self::ReplacedOpen,
         Self::NothingFound,
+        Self::LampOn,
         Self::Watch,
         Self::Declined,
         Self::InspectionDeclined,
@@ -54,7 +62,7 @@ impl Now {
     pub const fn forbids_driving(self) -> bool {
         matches!(
             self,
-            Self::Unfinished | Self::Stop | Self::ProofFailed | Self::PedalSoft
+            Self::Unfinished | Self::Stop | Self::ProofFailed | Self::PedalSoft | Self::BrakeLamp
         )
     }
 }
@@ -80,6 +88,12 @@ pub enum Customer<'a> {
     NoTax,
     /// The label of the repair that was declined.
     NotCharged,
+    /// The label of the repair that was approved, before the job has ended.
+    WhenFinished,
+    /// The label of the inspection, before a job has ended whose repair was declined.
+    AtTheEnd,
+    /// The new part does not match the car and was not installed.
+    WrongPart,
     /// The label of the repair before it was approved.
     IfApproved,
     /// The label of the inspection, paid alone if the repair is declined.
@@ -92,6 +106,8 @@ pub enum Customer<'a> {
     NewHubMoves(&'a str),
     /// The play before the work, which was no reason for the repair.
     PlayNotTheReason(&'a str),
+    /// The play before the work, which could not be compared with the limit.
+    PlayNotCompared(&'a str),
     /// How the drawing of the readings is read.
     Legend,
     /// The same where no limit is drawn.
@@ -106,6 +122,20 @@ pub enum Customer<'a> {
     MissingPedal,
     /// The lug nuts that were found loose.
     MissingNuts,
+    /// A look at the warning lights after the work.
+    MissingLamps,
+    /// This warning light is on after the work.
+    MissingLit(Pick),
+    /// A road test after the work.
+    MissingRoad,
+    /// These signs are still there after the work.
+    StillThere(&'a str),
+    /// These signs were not tried again after the work.
+    NotTried(&'a str),
+    /// Nobody looked at the warning lights.
+    LampsNotChecked,
+    /// The new part does not pass, and what follows from that.
+    NotProved,
     /// What to do until then.
     AskBeforeDriving,
     /// A corner whose bearing was replaced.
@@ -122,4 +152,21 @@ pub enum Customer<'a> {
     NameFirst,
     /// What is shown where the price of the inspection was not given.
     InspectionPriceFirst,
+}
+
+/// When a warning light was seen on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Lit {
+    /// Before the work; nobody looked again.
+    OnArrival,
+    /// Before the work, and none is on after it.
+    OutSince,
+    /// Before the work; another is on after it.
+    Before,
+    /// Before the work and after it.
+    AsBefore,
+    /// After the work, and none was on before it.
+    SinceTheWork,
+    /// After the work.
+    After,
 }

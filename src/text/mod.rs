@@ -26,7 +26,7 @@ mod yard;
 
 pub use book::BookWord;
 pub use consent::Asking;
-pub use customer::{Customer, Now};
+pub use customer::{Customer, Lit, Now};
 pub use desk::Desk;
 pub use flow::Flow;
 pub use kept::Kept;
@@ -662,6 +662,10 @@ spoken! {
     customer::customer(say: Customer<'_>) -> String;
     /// A reason of a decision in the customer's words.
     customer::why(rule: Rule, of: &str) -> Option<&'static str>;
+    /// A warning light that is or was on, and what to do.
+    customer::lamp(lamp: Pick, lit: Lit) -> String;
+    /// Why a new part does not pass, in the customer's words.
+    customer::against(against: play::Against) -> &'static str;
     /// A day in words, the month counted from 1.
     customer::day(year: i32, month: u32, day: u32) -> String;
     /// A heading or a fixed sentence of the report.

@@ -1,15 +1,20 @@
 //! The customer's page: what is true now, why, and what it costs.
 
 use crate::job::reason::Rule;
-use crate::text::customer::{Customer, Now};
+use crate::text::customer::{Customer, Lit, Now};
+use crate::trade::play::Against;
+use crate::trade::wheel_end::Pick;
 
 /// The large word.
 pub(in crate::text) fn now(now: Now) -> &'static str {
     match now {
-        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft => "DO NOT DRIVE",
+        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft | Now::BrakeLamp => {
+            "DO NOT DRIVE"
+        }
         Now::ReplacedSafe => "REPLACED, safe to drive",
         Now::ReplacedOpen => "REPLACED, not released yet",
         Now::NothingFound => "Nothing found",
+        Now::LampOn => "WARNING LIGHT ON",
         Now::Watch => "WATCH: check again",
         Now::Declined => "NOT REPAIRED: repair declined",
         Now::InspectionDeclined => "NOT INSPECTED: inspection declined",
@@ -37,8 +42,11 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
         Now::PedalSoft => {
             "The brake pedal is not firm. The brakes can fail, and people can be hurt or killed."
         }
+        Now::BrakeLamp => {
+            "The brake warning light is on. The brakes can fail, and people can be hurt or killed."
+        }
         Now::ReplacedSafe => {
-            "The repair is finished and was checked: the new part passed its checks, nothing is \
+            "The repair is finished and road-tested: the new part passed its checks, nothing is \
              loose, and the brake pedal is firm."
         }
         Now::ReplacedOpen => {
@@ -48,6 +56,10 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
         Now::NothingFound => {
             "We found nothing that must be repaired today. Everything is back in place. \
              The car may be driven. That is not a promise that the bearing will last."
+        }
+        Now::LampOn => {
+            "We found nothing at the wheel bearing that must be repaired today. Everything is back \
+             in place. A warning light was on, and its cause is not known."
         }
         Now::Watch => {
             "The wheel bearing can stay for now. The car may be driven, but the bearing must be \
@@ -146,6 +158,11 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         Customer::TaxIncluded(percent) => return format!("tax of {percent}\u{a0}%"),
         Customer::NoTax => "no tax was added",
         Customer::NotCharged => "Repair you declined, not charged",
+        Customer::WhenFinished => "Whole repair, due only when it is finished",
+        Customer::AtTheEnd => "Inspection and reassembly, due when everything is back in place",
+        Customer::WrongPart => {
+            "The new part does not match this car and was not installed. It is not to be paid."
+        }
         Customer::IfApproved => "Whole repair, if you approve it",
         Customer::IfDeclined => "Inspection and reassembly, if you decline",
         Customer::NothingToPay => "Nothing to pay.",
@@ -153,6 +170,12 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         Customer::NewHubMoves(play) => return format!("The new hub moves {play}."),
         Customer::PlayNotTheReason(play) => {
             return format!("Movement was not the reason: the hub moved {play}.");
+        }
+        Customer::PlayNotCompared(play) => {
+            return format!(
+                "The hub moved {play}. That could not be compared with the limit, so it says \
+                 nothing for or against the bearing."
+            );
         }
         Customer::Legend => {
             "Each dot is one reading. The dashed box shows where the true value most likely lies, \
@@ -168,6 +191,20 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         Customer::MissingProof => "the checks of the new part are not complete",
         Customer::MissingPedal => "the brake pedal is not recorded as firm",
         Customer::MissingNuts => "lug nuts were found loose and not recorded as tight since",
+        Customer::MissingLamps => "the warning lights are not recorded as checked after the repair",
+        Customer::MissingLit(lamp) => return format!("{} is on", lamp_name(lamp)),
+        Customer::MissingRoad => "no road test after the repair is recorded",
+        Customer::StillThere(signs) => {
+            return format!("still there on the road after the repair: {signs}");
+        }
+        Customer::NotTried(signs) => {
+            return format!("not tried again on the road after the repair: {signs}");
+        }
+        Customer::LampsNotChecked => "The warning lights were not checked.",
+        Customer::NotProved => {
+            "The repair is not proved. The cause must be found and the wheel bearing checked again \
+             before the car is driven."
+        }
         Customer::AskBeforeDriving => "Ask us before you drive this car.",
         Customer::CornerReplaced => "wheel bearing replaced",
         Customer::CornerFails => "replaced, but the new part fails its check",
@@ -180,6 +217,48 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         }
     };
     fixed.to_owned()
+}
+
+/// Why a new part does not pass.
+pub(in crate::text) fn against(against: Against) -> &'static str {
+    match against {
+        Against::Over => "The new wheel hub moves more than the limit allows.",
+        Against::Rough => "The new wheel bearing feels rough when it is turned by hand.",
+        Against::Noisy => "The new wheel bearing is noisy when it is turned by hand.",
+    }
+}
+
+const fn lamp_name(lamp: Pick) -> &'static str {
+    match lamp {
+        Pick::BrakeLamp => "the brake warning light",
+        Pick::AbsLamp => "the ABS or stability warning light",
+        _ => "a warning light other than brake and ABS",
+    }
+}
+
+/// A warning light that is or was on, and what to do about one that may be on still.
+pub(in crate::text) fn lamp(lamp: Pick, lit: Lit) -> String {
+    let name = match lamp {
+        Pick::BrakeLamp => "The brake warning light",
+        Pick::AbsLamp => "The ABS or stability warning light",
+        _ => "A warning light other than brake and ABS",
+    };
+    let is = match lit {
+        Lit::OnArrival => "was on when we arrived, and nothing shows that it went out",
+        Lit::OutSince => {
+            return format!("{name} was on when we arrived and is out after the work.");
+        }
+        Lit::Before => return format!("{name} was on when we arrived."),
+        Lit::AsBefore => "is on, as it was before the work",
+        Lit::SinceTheWork => "is on. It was off before the work",
+        Lit::After => "is on",
+    };
+    let todo = match lamp {
+        Pick::BrakeLamp => "Have the brakes checked before the car is driven.",
+        Pick::AbsLamp => "Have the cause found. Until then ABS and stability control may not work.",
+        _ => "Look it up in the owner's manual and have the cause found.",
+    };
+    format!("{name} {is}. {todo}")
 }
 
 /// A day in words: "Nov 29, 2026". `month` counts from 1.

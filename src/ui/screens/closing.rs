@@ -10,8 +10,8 @@ use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
-use crate::report::{item_name, must_not_drive, not_proved};
-use crate::text::{self, Say};
+use crate::report::{item_name, lamp_lines, must_not_drive, not_proved};
+use crate::text::{self, Now, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
 use crate::ui::at::At;
@@ -22,7 +22,6 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
-use crate::ui::screens::decide::road_signs;
 use crate::ui::screens::{practice, wherever, whole};
 use crate::ui::state::{App, Open};
 
@@ -149,31 +148,25 @@ fn meaning(at: &At, ending: Ending) -> AnyView {
         }
     });
     let open = match ending {
-        Ending::Finished => open_points(at),
+        Ending::Finished => not_proved(lang, sheet),
         _ => Vec::new(),
     };
+    let lamps = lamp_lines(lang, sheet);
     let plain = match ending {
+        Ending::NothingWrong if !lamps.is_empty() => text::now_say(lang, Now::LampOn),
         Ending::Finished if !open.is_empty() => at.say(Say::FinishedNotProved),
         Ending::Declined if nothing_was_opened(sheet) => at.say(Say::NothingOpened),
         _ => plain,
     };
     let open = open.into_iter().map(|line| view! { <li>{line}</li> });
+    let lamps = lamps.into_iter().map(|line| view! { <p>{line}</p> });
     view! {
         {parked}
         <p>{plain}</p>
         <ul class="closing__open">{open.collect_view()}</ul>
+        {lamps.collect_view()}
     }
     .into_any()
-}
-
-/// What was not proved of a repair, and the signs of the road that it did not take away.
-fn open_points(at: &At) -> Vec<String> {
-    let (still, untried) = road_signs(at);
-    not_proved(at.lang, at.sheet())
-        .into_iter()
-        .chain(still)
-        .chain(untried)
-        .collect()
 }
 
 fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {

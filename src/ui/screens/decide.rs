@@ -8,8 +8,8 @@ use crate::job::entry::{Reply, What};
 use crate::job::evidence::{as_recorded, standing_or_new};
 use crate::job::judge::{self, Measured};
 use crate::job::{is_closed_again, measure_again};
-use crate::report::{budget, plain, reason, scale, why};
-use crate::text::{self, BookWord, Customer, Lang, ReportWord, Say};
+use crate::report::{budget, reason, scale, why};
+use crate::text::{self, BookWord, Lang, ReportWord, Say};
 use crate::trade::play::conformity::CYCLES_TO_PROVE;
 use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
@@ -101,8 +101,7 @@ fn beside(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Option<AnyView
     let last = (1..=nth)
         .rev()
         .find_map(|nth| set(at, corner, When::Before, nth));
-    let moved = plain::length(at.fmt, last?.set.mean());
-    let say = text::customer(at.lang, Customer::PlayNotTheReason(&moved));
+    let say = why::play_beside_line(at.lang, at.fmt, &last?);
     (condemned && !play).then(|| view! { <p class="verdict__apart">{say}</p> }.into_any())
 }
 
@@ -368,7 +367,7 @@ fn on_the_road(at: &At) -> AnyView {
 }
 
 /// The same as two sentences.
-pub fn road_signs(at: &At) -> (Option<String>, Option<String>) {
+fn road_signs(at: &At) -> (Option<String>, Option<String>) {
     let list = |signs: Vec<Sign>| {
         let names: Vec<&str> = signs
             .iter()

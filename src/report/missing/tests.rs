@@ -1,0 +1,116 @@
+//! That page one and the end screen say no more of a repair than was proved on the road.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use super::not_proved;
+use crate::job::entry::{Reply, What};
+use crate::report::sample::{self, Job};
+use crate::report::tests::{never_says, report, says, told};
+use crate::report::{Block, must_not_drive};
+use crate::text::Lang::English;
+use crate::trade::answer::Answer;
+use crate::trade::wheel_end::{Because, Check, Pick, Step, StepKey};
+
+const SAFE: &str = "REPLACED, safe to drive";
+const OPEN: &str = "REPLACED, not released yet";
+const ROAD: StepKey = StepKey::once(Step::ProveRoad);
+const LAMPS: StepKey = StepKey::once(Step::ProveLamps);
+
+fn head(job: &Job) -> String {
+    let first: Vec<Block> = report(job).page_one.into_iter().take(1).collect();
+    told(&first)
+}
+
+/// The finished job without the last answer to a step, as if it never came.
+fn without(step: StepKey) -> Job {
+    let mut job = sample::finished(None);
+    let answers = |what: &What| matches!(what, What::Answered(of, _) if *of == step);
+    let answer = job.entries.iter().find(|entry| answers(&entry.what));
+    let id = answer.unwrap().id.clone();
+    job.tap(vec![What::Strike(vec![id])]);
+    job
+}
+
+fn with(step: StepKey, reply: Reply) -> Job {
+    let mut job = sample::finished(None);
+    job.answer(step, reply);
+    job
+}
+
+/// Page one and the end screen say it, and neither says more.
+#[track_caller]
+fn not_released(job: &Job, why: &str) {
+    let head = head(job);
+    says(&head, &[OPEN, why, "Ask us before you drive"]);
+    never_says(&head, &[SAFE]);
+    let open = not_proved(English, &job.sheet());
+    assert!(open.iter().any(|line| line.contains(why)), "{open:?}");
+}
+
+#[test]
+fn a_repair_that_was_not_driven_after_it_is_not_called_safe() {
+    says(
+        &head(&sample::finished(None)),
+        &[SAFE, "finished and road-tested"],
+    );
+    assert!(not_proved(English, &sample::finished(None).sheet()).is_empty());
+    let why = "no road test after the repair is recorded";
+    not_released(&without(ROAD), why);
+    not_released(&with(ROAD, Reply::NotDone(Because::NotSafe)), why);
+    let nothing_tried = Reply::Checked(vec![(Check::SpeedGone, Answer::NotDone)]);
+    not_released(&with(ROAD, nothing_tried), why);
+    let driven = with(ROAD, Reply::Done);
+    says(&head(&driven), &[SAFE]);
+}
+
+#[test]
+fn a_sign_that_is_still_there_or_was_not_tried_again_is_named_and_not_released() {
+    let rows = |speed| {
+        let rows = vec![(Check::CoastGone, Answer::Yes), (Check::SpeedGone, speed)];
+        with(ROAD, Reply::Checked(rows))
+    };
+    let sign = "Noise rises with road speed";
+    not_released(
+        &rows(Answer::No),
+        &format!("still there on the road after the repair: {sign}"),
+    );
+    not_released(
+        &rows(Answer::NotDone),
+        &format!("not tried again on the road after the repair: {sign}"),
+    );
+    says(&head(&rows(Answer::Yes)), &[SAFE]);
+    // Each sign is named once.
+    assert_eq!(head(&rows(Answer::No)).matches(sign).count(), 1);
+}
+
+#[test]
+fn a_sign_that_was_told_after_the_road_test_was_not_tried_in_it() {
+    let mut job = sample::finished(None);
+    let shake = StepKey::once(Step::SignShake);
+    job.answer(shake, Reply::Said(Answer::Yes));
+    not_released(&job, "Shake without braking");
+    job.answer(shake, Reply::Said(Answer::No));
+    says(&head(&job), &[SAFE]);
+}
+
+#[test]
+fn warning_lights_that_nobody_looked_at_or_that_are_on_keep_it_from_being_called_safe() {
+    let why = "the warning lights are not recorded as checked after the repair";
+    not_released(&without(LAMPS), why);
+    not_released(&with(LAMPS, Reply::NotDone(Because::NoTime)), why);
+    let abs = with(LAMPS, Reply::Picked(Pick::AbsLamp));
+    not_released(&abs, "the ABS or stability warning light is on");
+    let other = with(LAMPS, Reply::Picked(Pick::OtherLamp));
+    not_released(&other, "a warning light other than brake and ABS is on");
+    // With the brake light on the car must not be driven at all.
+    let brake = with(LAMPS, Reply::Picked(Pick::BrakeLamp));
+    says(
+        &head(&brake),
+        &["DO NOT DRIVE", "The brake warning light is on."],
+    );
+    assert!(must_not_drive(&brake.sheet()));
+}
