@@ -42,6 +42,12 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         (_, Step::NutFound) => {
             "Look at the axle nut before you measure. With a slack nut the reading means nothing."
         }
+        (_, Step::WheelOff | Step::WheelOffAgain) => {
+            "Take the wheel off first. If the spec is read with the wheel on, say so at the dial setup."
+        }
+        (_, Step::CaliperUp | Step::CaliperUpAgain) => {
+            "Caliper up and pads out before you read the dial, or record another setup at the dial."
+        }
         (_, Step::Decide) => "Make the decision first, or end the job as left unfinished.",
         (_, Step::Agree) => "Ask the customer, or leave the car and wait for the answer.",
         (_, Step::CrackAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub) => {
