@@ -6,8 +6,11 @@
 
 use crate::trade::answer::Answer;
 use crate::trade::play::{Felt, StopSign};
+use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::Plan;
-use crate::trade::wheel_end::step::{Check, Form, Phase, Pick, Step, StepKey, StepSpec, When};
+use crate::trade::wheel_end::step::{
+    Change, Check, Form, Phase, Pick, Step, StepKey, StepSpec, When,
+};
 
 /// One answer to a question, or to one row of a list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -359,6 +362,14 @@ fn is_read(question: StepKey, spec: &StepSpec) -> bool {
     matches!(spec.form, Form::Round(set, _) if set.when == when)
 }
 
+/// Whether a step is done at what its wheel covers.
+fn is_behind_the_wheel(spec: &StepSpec) -> bool {
+    use Group::{AxleNut, Stake, Wheel, WheelNuts};
+    let in_reach = |group| matches!(group, Wheel | WheelNuts | Stake | AxleNut);
+    let covered = |change: &Change| change.to < Hold::ByHand && !in_reach(change.group);
+    spec.key.step == Step::GaugeClean || spec.changes.iter().any(covered)
+}
+
 impl Scope {
     /// Whether a step waits while `question` has an answer of this scope.
     pub fn covers(self, question: StepKey, spec: &StepSpec) -> bool {
@@ -370,14 +381,7 @@ impl Scope {
             Self::Loosen => loosens && !matches!(spec.phase, Phase::Fit | Phase::Tighten),
             Self::Repair => spec.phase == Phase::Strip && is_work(spec),
             Self::Dial => here && is_read(question, spec),
-            Self::Bare => {
-                let strips = spec.phase == Phase::Strip && is_work(spec);
-                let behind = matches!(
-                    spec.key.step,
-                    Step::CaliperUp | Step::CaliperUpAgain | Step::GaugeClean
-                );
-                here && (strips || behind || is_read(question, spec))
-            }
+            Self::Bare => here && (is_behind_the_wheel(spec) || is_read(question, spec)),
             Self::Move => {
                 let moves = matches!(
                     spec.key.step,
