@@ -151,6 +151,11 @@ impl At {
         &self.open.sheet
     }
 
+    /// Every step that the screen tells, in order.
+    pub fn told_steps(&self) -> Vec<&StepSpec> {
+        self.rows.steps.iter().chain([&self.spec]).collect()
+    }
+
     /// The step's texts.
     pub fn text(&self) -> StepText {
         match self.spec.form {
