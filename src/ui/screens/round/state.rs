@@ -163,6 +163,11 @@ impl Reading {
         text::keep_value(lang, &value)
     }
 
+    /// What is read is told in the unit of the dial first.
+    pub(super) fn fmt(&self) -> Format {
+        self.at.fmt.first_in(self.dial.system())
+    }
+
     /// The number as it is read; a dash before there is one.
     pub(super) fn shown(&self, fmt: Format) -> String {
         let text = self.text.get();
