@@ -90,11 +90,12 @@ impl Reading {
     /// Writes the entries of the round, drops its drafts and goes on.
     pub(super) fn write(&self, whats: Option<Vec<What>>) {
         let Some(whats) = whats else { return };
-        let (app, on) = (self.at.app, self.at.way_on());
+        let app = self.at.app;
+        let go_on = app.going_on(self.at.way_on());
         let drop_drafts = self.drafts.dropping_of(&DRAFTS);
         app.append_then(whats, move || {
             drop_drafts();
-            app.go_instead(&on);
+            go_on();
         });
     }
 
