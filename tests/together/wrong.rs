@@ -114,6 +114,36 @@ fn what_broke_at_a_row_stands_in_the_way_of_its_whole_screen() {
     assert_eq!((spec.key, mishap.item), (at(Step::CaliperUp), item));
 }
 
+/// The forms whose screens have the key.
+const fn can_tell(form: &Form) -> bool {
+    matches!(
+        form,
+        Form::Do | Form::Ask | Form::Choice(_) | Form::Photo | Form::Turn(_)
+    )
+}
+
+#[test]
+fn every_screen_with_hands_on_a_fastener_ends_with_a_form_that_has_the_key() {
+    let mut screens = 0;
+    plans::each_plan(|plan| {
+        let mut hands = false;
+        for spec in procedure(plan) {
+            // A card that is not known ends the screen before it.
+            if matches!(spec.form, Form::Card(_)) {
+                hands = false;
+                continue;
+            }
+            let here = matches!(spec.form, Form::Turn(_))
+                || spec.changes.iter().any(|it| it.group.is_fastener());
+            hands |= here;
+            assert!(!hands || can_tell(&spec.form), "{:?}", spec.key);
+            screens += usize::from(hands && !spec.joins);
+            hands &= spec.joins;
+        }
+    });
+    assert!(screens > 100);
+}
+
 #[test]
 fn a_fastener_can_break_wherever_hands_are_on_it() {
     let mut touched = 0;
