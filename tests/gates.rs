@@ -15,15 +15,16 @@ mod record;
 mod technician;
 
 use hubslate::job::answers::given;
+use hubslate::job::dial_setup::recorded;
 use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Ending, Reply, Side, What};
 use hubslate::job::{Held, held, plan};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardItem;
-use hubslate::trade::play::Decision;
+use hubslate::trade::play::{Decision, Rig, Way};
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, HoldPoint, NutPosition, Pick, SHOVE_CRACKED, Step, StepKey,
-    StepSpec, stays_open,
+    Because, Form, Group, Hold, HoldPoint, NutPosition, Pick, SHOVE_CRACKED, SetName, Step,
+    StepKey, StepSpec, When, round_number, stays_open,
 };
 use record::{HERE, Job, item, moved, said};
 use technician::{Story, answer, begin, consent, next_key, steps, turn, walk_to};
@@ -108,6 +109,66 @@ fn the_first_shove_does_not_let_the_wheel_off_again() {
     assert_eq!(before(&job, off).unwrap().answer_at, Some(again));
     stays_closed(&job, off, HoldPoint::Stand, not_done(again));
     assert_eq!(before(&after(&job, said(again, Answer::Yes)), off), None);
+}
+
+/// The dial of a set, set up for this rig.
+fn set_up(when: When, rig: Rig) -> What {
+    let set = SetName { when, nth: 1 };
+    let way = Way {
+        rig: Some(rig),
+        ..Way::DEFAULT
+    };
+    recorded(HERE, set, way)
+}
+
+#[test]
+fn no_dial_is_read_with_a_wheel_on_or_pads_in_unless_it_was_set_up_so() {
+    let ground = Story {
+        nut: NutPosition::OnGround,
+        ..Story::REPLACED
+    };
+    let wheel_on: &[Rig] = &[Rig::WheelOn];
+    let caliper_off: &[Rig] = &[Rig::WheelOn, Rig::RotorOff];
+    for (story, step, when, so) in [
+        (Story::REPLACED, Step::WheelOff, When::Before, wheel_on),
+        (Story::REPLACED, Step::CaliperUp, When::Before, caliper_off),
+        (ground, Step::WheelOffAgain, When::After, wheel_on),
+        (ground, Step::CaliperUpAgain, When::After, caliper_off),
+    ] {
+        let nth = round_number(SetName { when, nth: 1 }, 1);
+        let round = at(Step::Round).nth(nth);
+        let job = walk_to(story, at(step));
+        let by_this = |job: &Job| before(job, round).and_then(|held| held.answer_at);
+        for what in not_done(at(step)) {
+            let on = after(&job, what.clone());
+            assert_eq!(by_this(&on), Some(at(step)), "{what:?}");
+            for rig in Rig::ALL {
+                let read = after(&on, set_up(when, *rig));
+                let held = by_this(&read) == Some(at(step));
+                assert_eq!(held, !so.contains(rig), "{step:?} {rig:?}");
+            }
+            let off = after(&on, What::Answered(at(step), Reply::Done));
+            assert_ne!(by_this(&off), Some(at(step)), "{what:?}");
+        }
+    }
+}
+
+#[test]
+fn nothing_is_taken_apart_behind_a_wheel_that_is_on() {
+    let job = walk_to(Story::REPLACED, at(Step::StripBrake));
+    assert_eq!(point(&job, at(Step::StripBrake)), None);
+    let on = What::Answered(at(Step::WheelOff), Reply::NotDone(Because::WillNotGo));
+    let on = after(&job, on);
+    for step in [Step::CaliperUp, Step::GaugeClean, Step::StripBrake] {
+        assert_eq!(
+            before(&on, at(step)).unwrap().answer_at,
+            Some(at(Step::WheelOff))
+        );
+    }
+    // What is looked at through the wheel, and the decision, do not wait for it.
+    for step in [Step::NutFound, Step::RigTip, Step::Decide] {
+        assert_eq!(point(&on, at(step)), None, "{step:?}");
+    }
 }
 
 /// A job that stands before the nut, its readings struck.

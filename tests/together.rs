@@ -16,6 +16,8 @@ mod record;
 #[path = "support/technician.rs"]
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod technician;
+#[path = "together/wrong.rs"]
+mod wrong;
 
 use hubslate::job::entry::{Reply, What};
 use hubslate::job::together::{

@@ -21,7 +21,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use hubslate::job::also::{Also, next_place};
 use hubslate::job::entry::{Consent, How, Reply, Scope, What};
 use hubslate::job::loose::put_back;
-use hubslate::job::mishap::{Mishap, candidates, in_the_way, mended};
+use hubslate::job::mishap::{Mishap, in_the_way, mended, possible};
 use hubslate::job::turn::Turning;
 use hubslate::job::{held, next};
 use hubslate::slate::undo;
@@ -48,7 +48,7 @@ enum Act {
     /// A pass begins again.
     Pass(usize),
     /// Something goes wrong at a step.
-    Break(usize, usize, MishapKind, bool),
+    Break(usize, usize, usize, bool),
     /// What stands in the way is mended.
     Mend,
     /// Something else comes off, or back.
@@ -58,7 +58,7 @@ enum Act {
 }
 
 fn act() -> impl Strategy<Value = Act> {
-    let kind = select(MishapKind::ALL);
+    let kind = any::<usize>();
     prop_oneof![
         60 => Just(Act::Next),
         1 => Just(Act::Skip),
@@ -129,11 +129,13 @@ impl Walk {
             }
             Act::Break(place, item, kind, yes) => {
                 let spec = of(*place);
-                let items = candidates(&sheet, &spec);
-                if !items.is_empty() {
+                let kinds = possible(&sheet, &[&spec]);
+                if !kinds.is_empty() {
+                    let (kind, items) = &kinds[kind % kinds.len()];
+                    let (item, step) = items[item % items.len()];
                     self.tap(vec![What::Mishap(Mishap {
-                        step: spec.key,
-                        item: items[item % items.len()],
+                        step,
+                        item,
                         kind: *kind,
                         part: "stud".to_owned(),
                         minutes: 30,

@@ -12,7 +12,7 @@ use crate::job::sheet::Sheet;
 use crate::job::turn::card_step;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
-use crate::trade::play::Decision;
+use crate::trade::play::{Decision, Rig};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
     Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, Scope, SetName, Step, StepKey,
@@ -67,12 +67,29 @@ fn held_by_answer(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<
     let held = steps
         .iter()
         .filter_map(|question| holding(sheet, &plan, question))
-        .find(|held| held.scope.covers(held.question, spec))?;
+        .find(|held| held.scope.covers(held.question, spec) && !reads_so(sheet, held, spec))?;
     Some(Held {
         point: HoldPoint::Answer,
         answer_at: Some(held.question),
         given: Some(held.given),
     })
+}
+
+/// Whether a cycle is read with on the car what the answer left there: its dial was set up so.
+fn reads_so(sheet: &Sheet, held: &Holding, spec: &StepSpec) -> bool {
+    let (Form::Round(set, _), Some(corner)) = (&spec.form, spec.key.corner) else {
+        return false;
+    };
+    let rig = sheet
+        .dial_setup(corner, *set)
+        .and_then(|setup| setup.way.rig);
+    match held.question.step {
+        Step::WheelOff | Step::WheelOffAgain => rig == Some(Rig::WheelOn),
+        Step::CaliperUp | Step::CaliperUpAgain => {
+            matches!(rig, Some(Rig::WheelOn | Rig::RotorOff))
+        }
+        _ => false,
+    }
 }
 
 /// Nothing is loosened under a car that was lowered since it was last shoved on its stand.

@@ -116,7 +116,7 @@ pub fn sets_before(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
 }
 
 /// A set as it was recorded: by the decision that stands, or by the proof after the work; as it is
-/// judged now where none was, or where it was read anew since. `None` before the first round.
+/// judged now where none was, or where that stands no more. `None` before the first round.
 ///
 /// # Errors
 /// [`SeriesFault`] if a round gives no play.
@@ -128,7 +128,8 @@ pub fn told(sheet: &Sheet, corner: Corner, name: SetName) -> Option<Result<Measu
     }))
 }
 
-/// What was recorded of a set, if that stands.
+/// What was recorded of a set, unless something that it rests on was told or taken back since, or
+/// on another phone beside it.
 fn recorded(sheet: &Sheet, corner: Corner, name: SetName) -> Option<&Figures> {
     if name == proof::AFTER {
         return proof::recorded(sheet, corner)?.set.as_deref();
@@ -138,12 +139,35 @@ fn recorded(sheet: &Sheet, corner: Corner, name: SetName) -> Option<&Figures> {
         When::Before => decided.inputs.set(name.nth)?,
         When::After => return None,
     };
-    let side = |round| [Side::Push, Side::Pull].map(|side| (round, side));
-    let sides = (1..=ROUNDS).flat_map(side);
-    let places = sides.map(|(round, side)| Key::Reading(corner, name, round, side));
-    let places = places.chain([Key::DialSetup(corner, name)]);
-    let read = places.filter_map(|key| sheet.place(&key)).max();
-    (read < sheet.place(&Key::Decided(corner, decided.nth))).then_some(figures)
+    let entry = sheet.holds(&Key::Decided(corner, decided.nth))?;
+    // The dial's own error stands in the record; wrenches are added to the kit long after it.
+    let facts = rests_on(corner, name);
+    let stands = sheet.had_seen_all(entry, |key| facts.contains(key));
+    stands.then_some(figures)
+}
+
+/// Every side of every cycle of a set.
+pub(super) fn readings(corner: Corner, name: SetName) -> impl Iterator<Item = Key> {
+    let sides = |round| [Side::Push, Side::Pull].map(|side| (round, side));
+    let all = (1..=ROUNDS).flat_map(sides);
+    all.map(move |(round, side)| Key::Reading(corner, name, round, side))
+}
+
+/// Every fact that a set rests on, but for the dial itself; the limit may stand on the paper of an
+/// earlier visit.
+pub(super) fn rests_on(corner: Corner, name: SetName) -> Vec<Key> {
+    let looks = [Step::WheelOff, Step::NutFound].map(|step| StepKey::at(step, corner));
+    let before = looks.into_iter().chain([StepKey::once(Step::HeatHere)]);
+    let before = before.filter(|_| name.when == When::Before).map(Key::Step);
+    let others = [
+        Key::DialSetup(corner, name),
+        Key::Step(flex_step(corner, name)),
+        Key::TipAngle(corner, name),
+        Key::Crept(corner, name),
+        Key::Card(CardItem::PlayLimit),
+        Key::FromPaper,
+    ];
+    readings(corner, name).chain(others).chain(before).collect()
 }
 
 /// A set of readings, compared with the limit in force for it. `None` before the first round.
@@ -303,3 +327,7 @@ pub(super) fn pick(sheet: &Sheet, step: StepKey) -> Option<Pick> {
 pub const fn round_step(corner: Corner, set: SetName, round: u8) -> StepKey {
     StepKey::at(Step::Round, corner).nth(round_number(set, round))
 }
+
+#[cfg(test)]
+#[path = "judge/tests.rs"]
+mod tests;

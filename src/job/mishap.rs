@@ -1,13 +1,17 @@
 //! What went wrong with a fastener: recorded with part, time and a further yes, and closed when
 //! it is mended. Until then the fastener counts as off, whatever was tapped.
 
+use std::collections::BTreeMap;
+
 use crate::job::entry::{Consent, Moved, Reply, Scope, What};
 use crate::job::key::Key;
 use crate::job::progress::group_items;
 use crate::job::sheet::Sheet;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
-use crate::trade::wheel_end::{Form, Hold, Item, SHOVE_FURTHER, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::{
+    Change, Form, Hold, Item, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
+};
 
 /// Something that went wrong.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -69,6 +73,15 @@ pub fn in_the_way<'a>(sheet: &'a Sheet, spec: &StepSpec) -> Option<&'a Mishap> {
     open_mishaps(sheet).into_iter().find(concerns)
 }
 
+/// The first step of a screen that an open mishap stands in the way of, with the mishap.
+pub fn in_the_way_of<'a>(
+    sheet: &'a Sheet,
+    told: &[&'a StepSpec],
+) -> Option<(&'a StepSpec, &'a Mishap)> {
+    let mut told = told.iter();
+    told.find_map(|spec| Some((*spec, in_the_way(sheet, spec)?)))
+}
+
 /// How far the mending of an open mishap is: only a yes given after it counts.
 pub fn mending(sheet: &Sheet, mishap: &Mishap) -> Mending {
     let seen = sheet.place(&Key::Mishap(mishap.item));
@@ -128,30 +141,44 @@ pub fn mended(spec: &StepSpec, item: Item) -> Vec<What> {
     whats
 }
 
-/// Which fasteners can have gone wrong at a step: those that it turns or moves, else all that
-/// were loosened at its corner.
-pub fn candidates(sheet: &Sheet, spec: &StepSpec) -> Vec<Item> {
+/// What can have gone wrong on a screen that tells these steps, each kind with the fasteners that
+/// it can have happened to and the step at which: the last that has hands on the fastener.
+pub fn possible(sheet: &Sheet, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
+    let kinds = MishapKind::ALL.iter().copied().map(|kind| {
+        let mut at = BTreeMap::new();
+        for (item, to, step) in told.iter().flat_map(|spec| handled(sheet, spec)) {
+            if can_happen(kind, item.group, to) {
+                at.insert(item, step);
+            }
+        }
+        (kind, at.into_iter().collect())
+    });
+    kinds
+        .filter(|(_, at): &(_, Vec<_>)| !at.is_empty())
+        .collect()
+}
+
+/// The fasteners that a step has hands on, and what it brings them to.
+fn handled(sheet: &Sheet, spec: &StepSpec) -> Vec<(Item, Hold, StepKey)> {
     let Some(corner) = spec.key.corner else {
         return Vec::new();
     };
-    let moved = spec.changes.iter().map(|change| change.group);
-    let mut groups: Vec<_> = match spec.form {
-        Form::Turn(group) => vec![group],
-        _ => moved.filter(|group| group.is_fastener()).collect(),
+    let changes = match spec.form {
+        Form::Turn(group) => vec![Change {
+            group,
+            only: None,
+            to: Hold::Done,
+        }],
+        _ => spec.changes.clone(),
     };
-    if groups.is_empty() {
-        let touched = sheet.keys().filter_map(|key| match key {
-            Key::Item(item) if item.corner == corner => Some(item.group),
-            _ => None,
-        });
-        groups = touched.filter(|group| group.is_fastener()).collect();
-    }
-    groups.sort_unstable();
-    groups.dedup();
-    let items = groups.into_iter();
-    items
-        .flat_map(|group| group_items(sheet, corner, group))
-        .collect()
+    let fastens = |change: &Change| change.group.is_fastener();
+    let of_change = |change: Change| {
+        let all = group_items(sheet, corner, change.group).into_iter();
+        all.filter(move |item| change.only.is_none_or(|only| only == item.number))
+            .map(move |item| (item, change.to, spec.key))
+    };
+    let changes = changes.into_iter().filter(fastens);
+    changes.flat_map(of_change).collect()
 }
 
 #[cfg(test)]

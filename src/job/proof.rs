@@ -2,16 +2,15 @@
 //!
 //! Nothing is judged here: the rules stand in `trade::play`.
 
-use crate::job::entry::{Proved, Side, What};
+use crate::job::entry::{Proved, What};
 use crate::job::evidence::spun;
 use crate::job::found;
-use crate::job::judge::{flex_step, measured};
+use crate::job::judge::{self, measured, readings};
 use crate::job::key::Key;
 use crate::job::sheet::Sheet;
-use crate::trade::fastening::CardItem;
 use crate::trade::play::{After, Test, pass_after};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{ROUNDS, SetName, Step, StepKey, When};
+use crate::trade::wheel_end::{SetName, Step, StepKey, When};
 
 /// The set after the work.
 pub(super) const AFTER: SetName = SetName {
@@ -62,30 +61,16 @@ const fn spin(corner: Corner) -> StepKey {
     StepKey::at(Step::ProveSpin, corner)
 }
 
-fn readings(corner: Corner) -> impl Iterator<Item = Key> {
-    let sides = |round| [Side::Push, Side::Pull].map(|side| (round, side));
-    let all = (1..=ROUNDS).flat_map(sides);
-    all.map(move |(round, side)| Key::Reading(corner, AFTER, round, side))
-}
-
-/// Every fact that a proof rests on; the limit may stand on the paper of an earlier visit.
+/// Every fact that a proof rests on.
 fn rests_on(corner: Corner) -> Vec<Key> {
-    let others = [
-        Key::DialSetup(corner, AFTER),
-        Key::Step(flex_step(corner, AFTER)),
-        Key::TipAngle(corner, AFTER),
-        Key::Crept(corner, AFTER),
-        Key::Step(spin(corner)),
-        Key::Card(CardItem::PlayLimit),
-        Key::Carried,
-        Key::FromPaper,
-    ];
-    readings(corner).chain(others).collect()
+    let mut facts = judge::rests_on(corner, AFTER);
+    facts.extend([Key::Step(spin(corner)), Key::Carried]);
+    facts
 }
 
 /// Whether anything was read or spun on the new part of a corner, or it was said why not.
 fn was_looked_at(sheet: &Sheet, corner: Corner) -> bool {
-    readings(corner)
+    readings(corner, AFTER)
         .chain([Key::Step(spin(corner))])
         .any(|key| sheet.holds(&key).is_some())
 }

@@ -164,6 +164,11 @@ impl At {
         &self.open.sheet
     }
 
+    /// Every step that the screen tells, in order.
+    pub fn told_steps(&self) -> Vec<&StepSpec> {
+        self.rows.steps.iter().chain([&self.spec]).collect()
+    }
+
     /// The step's texts.
     pub fn text(&self) -> StepText {
         match self.spec.form {
@@ -249,7 +254,7 @@ impl At {
             Some(step) => (Route::Step(self.open.log.0.clone(), step), self.told()),
             None => (self.way_on(), [self.told(), whats].concat()),
         };
-        app.append_then(whats, move || app.go_instead(&on));
+        app.append_then(whats, app.going_on(on));
     }
 
     /// The first row of work that was turned to "not yet".
@@ -276,6 +281,6 @@ impl At {
         whats.extend(self.old_part());
         whats.push(What::Answered(self.spec.key, Reply::NotDone(because)));
         let (app, on) = (self.app, self.way_on());
-        app.append_then(whats, move || app.go_instead(&on));
+        app.append_then(whats, app.going_on(on));
     }
 }

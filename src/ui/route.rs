@@ -113,6 +113,11 @@ impl Route {
         }
     }
 
+    /// Whether this is the place of a location's hash.
+    pub fn is_at(&self, hash: &str) -> bool {
+        *self == Self::from_hash(hash)
+    }
+
     /// The job this place belongs to.
     pub fn job(&self) -> Option<&str> {
         match self {
@@ -185,6 +190,17 @@ mod tests {
         ] {
             assert_eq!(Route::from_hash(&route.to_hash()), route);
         }
+    }
+
+    #[test]
+    fn who_went_elsewhere_is_not_at_the_place_of_the_tap() {
+        let tapped = Route::Job("a".to_owned());
+        assert!(tapped.is_at("#/job/a"));
+        assert!(tapped.is_at("/job/a"));
+        for elsewhere in ["#/job/a/where", "#/job/a/drive", "#/job/b", "#/", ""] {
+            assert!(!tapped.is_at(elsewhere), "{elsewhere}");
+        }
+        assert!(Route::Home.is_at(""));
     }
 
     #[test]

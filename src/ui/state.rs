@@ -193,9 +193,15 @@ impl App {
         });
     }
 
-    /// Goes to a place, in place of this one, so that "back" skips it.
-    pub fn go_instead(self, route: &Route) {
-        page::replace_hash(route.to_hash().trim_start_matches('#'));
+    /// Goes on to a place once a tap is kept, so that "back" skips this one; whoever went elsewhere
+    /// since the tap stays there.
+    pub fn going_on(self, on: Route) -> impl FnOnce() + 'static {
+        let from = self.route.get_untracked();
+        move || {
+            if from.is_at(&page::hash()) {
+                page::replace_hash(on.to_hash().trim_start_matches('#'));
+            }
+        }
     }
 
     /// Goes to a place.
@@ -332,6 +338,11 @@ impl App {
         self.entries.set_value(Vec::new());
         self.open
             .set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
-        self.append_then(whats, move || self.go(&Route::Job(log.0)));
+        let from = self.route.get_untracked();
+        self.append_then(whats, move || {
+            if from.is_at(&page::hash()) {
+                self.go(&Route::Job(log.0));
+            }
+        });
     }
 }

@@ -191,6 +191,11 @@ impl Format {
         self.shown(force.in_unit(unit), unit, decimals)
     }
 
+    /// The same reader with this system first.
+    pub const fn first_in(self, system: System) -> Self {
+        Self { system, ..self }
+    }
+
     /// The same reader with the other system first.
     pub const fn other(self) -> Self {
         let system = match self.system {

@@ -77,7 +77,7 @@ test("a jack stand that does not carry the car keeps everybody out from under it
   await quick.unfold();
   await quick.key(/^Jack stand under/).tap();
   await quick.notDone("No time");
-  await stays(quick, "Lift: Jack and stand", "Keep clear of the car until the jack stand carries it.");
+  await stays(quick, "Lift: Jack and stand", "Put the jack stand under a rated point; keep clear until it carries the car.");
 });
 
 test("without the wheel-lock key nothing is loosened", async ({ app }) => {
@@ -112,7 +112,7 @@ test("with a soft pedal or a damaged tire the car is not driven, and both come a
       await q.key("Yes to the other 2").tap();
     },
   });
-  await held(quick, "Listen: Road test", "Do not drive. The brake comes first.", "Back and parked");
+  await held(quick, "Listen: Road test", "Do not drive: find and fix the brake fault first.", "Back and parked");
   await quick.goOn(() => quick.notDone("Not safe"));
   await quick.walk("Prove: Before it moves");
   await expect(quick.key(/brake pedal/)).toBeVisible();
@@ -121,7 +121,7 @@ test("with a soft pedal or a damaged tire the car is not driven, and both come a
   await noTo(/brake pedal/, 3)(quick);
   // It is not handed over as it stands: the end says why.
   await quick.endHere();
-  await expect(quick.alert("Do not drive. The brake comes first.")).toBeVisible();
+  await expect(quick.alert("Do not drive: find and fix the brake fault first.")).toBeVisible();
   await expect(quick.main).toContainText("STOP");
 });
 

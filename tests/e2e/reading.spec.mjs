@@ -201,7 +201,7 @@ test("a lever dial with a short turn asks for its turns in a run, and one run ha
   await expect(quick.main).toContainText("Short turn: choose how far it went.");
   await expect(quick.key(/^(Keep|Same:) /)).toHaveCount(0);
   // 95 of 100 divisions of 0.002 mm: 0.010 mm back, or 0.190 mm on.
-  await quick.key(/^7\.5\sthou$/).tap();
+  await quick.key(/^0\.190\smm$/).tap();
   await quick.key("Keep 95").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 3 of 8/ })).toBeVisible();
   // The same number may be a turn further on: its turns are asked too, before it is kept.

@@ -8,12 +8,13 @@
 
 use super::*;
 use crate::job::dial_setup::recorded as set_up;
-use crate::job::entry::{Carried, Ended, Ending, Entry, EntryId, HandedOver, Reading, Reply};
+use crate::job::entry::{Carried, Ended, Ending, Entry, EntryId, HandedOver, Reading, Reply, Side};
 use crate::job::fold;
+use crate::job::judge::flex_step;
 use crate::job::kit::MoreKit;
 use crate::job::slip::Slip;
 use crate::job::told::sheet;
-use crate::trade::fastening::{CardBody, SpecCard};
+use crate::trade::fastening::{CardBody, CardItem, SpecCard};
 use crate::trade::play::{Against, Dial, Way};
 use crate::trade::wheel_end::Pick;
 use crate::units::{AngleUnit, Decimal, Typed};

@@ -51,16 +51,20 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
             "Wrong part: nothing is taken apart for it. Get the right part, then compare again."
         }
         Check::NutsAsFound => {
-            "Do not drive until every lug nut is at spec. Two or more loose or missing: STOP."
+            "Tighten every lug nut to spec before you drive. Two or more loose or missing: STOP."
         }
-        Check::WheelUpright => "Do not drive. A wheel that leans is STOP.",
-        Check::PedalFirm => "Do not drive. The brake comes first.",
+        Check::WheelUpright => {
+            "Do not drive: a wheel that leans is STOP. Raise it and find out what is loose or broken."
+        }
+        Check::PedalFirm => "Do not drive: find and fix the brake fault first.",
         Check::Tyres => "Do not drive on a damaged tire. Set the pressures first.",
         Check::JackPoint => "Lower the car and find the manufacturer's jacking point.",
-        Check::StandUnder => "Keep clear of the car until the jack stand carries it.",
+        Check::StandUnder => {
+            "Put the jack stand under a rated point; keep clear until it carries the car."
+        }
         Check::WheelUnderSill => "Put a spare wheel or a block under the rocker panel first.",
         Check::Pilot | Check::StudCircle | Check::Splines | Check::Plug | Check::Depth => {
-            "Not the same part: do not install it."
+            "Do not install it: leave the car on its jack stand, get the right part, then compare again."
         }
         Check::SpeedGone
         | Check::SwerveGone
@@ -76,7 +80,7 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
         Check::KeyBack => {
             "Put the key back first. Without it the wheel cannot come off at the roadside."
         }
-        Check::ChocksOut => "The car must not move yet.",
-        Check::OldPart => "The customer may ask to see it.",
+        Check::ChocksOut => "Take chocks, jack stands and jack out before the car moves.",
+        Check::OldPart => "Keep the old part: the customer may ask to see it.",
     }
 }

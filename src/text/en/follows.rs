@@ -16,23 +16,23 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
             "The car must not move: find out why the brake warning light is on."
         }
         (Given::Picked(Pick::BrakeLamp), _) => {
-            "Do not drive until you know why the brake warning light is on."
+            "Do not drive: find out why the brake warning light is on."
         }
         (Given::Picked(_), _) => "A new warning light: check plug, wire and sensor first.",
         (_, Step::SiteLook) => "Look at the ground before you raise the car.",
         (_, Step::RightCar) => "Specs and parts are for another car. Find the right car first.",
         (_, Step::Corners) => "Choose a corner first.",
-        (_, Step::Lamps) => "Do not drive before the warning lights have been checked.",
+        (_, Step::Lamps) => "Check the warning lights before you drive.",
         (_, Step::MeetLook) => "Check key and part before anything is loosened.",
         (_, Step::TeardownYes) => {
-            "Nothing is loosened before the customer has approved the inspection."
+            "Ask the customer to approve the inspection before anything is loosened."
         }
         (_, Step::BeforeDriving) => "Check all four before the car is driven.",
         (_, Step::NutsToCard) => {
             "Do not drive: bring every lug nut to spec first, or skip the road test."
         }
         (_, Step::LiftHold) => "Hold and chock the car before you raise it.",
-        (_, Step::LiftStand) => "Keep clear until the car is on its jack stand.",
+        (_, Step::LiftStand) => "Set the car on its jack stand first; keep clear until it stands.",
         (_, Step::Shove) => {
             "Keep clear. Lower the car, chock it again, set the jack stand again, then shove again."
         }
@@ -42,13 +42,19 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         (_, Step::NutFound) => {
             "Look at the axle nut before you measure. With a slack nut the reading means nothing."
         }
+        (_, Step::WheelOff | Step::WheelOffAgain) => {
+            "Take the wheel off first. If the spec is read with the wheel on, say so at the dial setup."
+        }
+        (_, Step::CaliperUp | Step::CaliperUpAgain) => {
+            "Swing the caliper up, pads out, before you read the dial. Or record another dial setup."
+        }
         (_, Step::Decide) => "Make the decision first, or end the job as left unfinished.",
         (_, Step::Agree) => "Ask the customer, or leave the car and wait for the answer.",
         (_, Step::CrackAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub) => {
-            "The next part cannot come off before this one. Stuck for good: end as left unfinished."
+            "Take this off before the next part. Stuck for good: end as left unfinished."
         }
         (_, Step::Compare) => "Compare the new part with the old one before it is installed.",
-        (_, Step::Offer) => "The hub must be in its seat before the work goes on.",
+        (_, Step::Offer) => "Seat the hub in the knuckle before you go on.",
         (_, Step::Pedal | Step::ProvePedal) => {
             "The car must not move. Pump again; still soft: look for a leak, then bleed the brake."
         }
@@ -56,6 +62,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         (_, Step::ProveLamps) => "Check the warning lights before the car moves.",
         (_, Step::Clear) => "Look under the car before it moves.",
         (_, Step::Tools) => "Check that the wheel-lock key is back in the car.",
+        (_, Step::End) => "Say how the job ends: finished, or left unfinished.",
         _ => "Put this right, then answer again.",
     }
 }
@@ -103,4 +110,74 @@ pub(in crate::text) fn still_there(signs: &str) -> String {
 /// The signs of the road that were there before the repair and were not tried after it.
 pub(in crate::text) fn not_tried(signs: &str) -> String {
     format!("Not tried after the repair: {signs}.")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::{fold, plan};
+    use crate::trade::vehicle::Corner;
+    use crate::trade::wheel_end::{Check, StepKey, hold};
+
+    /// What a sentence may tell somebody to do; to keep clear or not to drive is what not to do.
+    const VERBS: [&str; 26] = [
+        "ask", "bring", "check", "choose", "compare", "end", "find", "fix", "get", "hold", "leave",
+        "look", "lower", "make", "move", "pump", "put", "raise", "say", "seat", "set", "shield",
+        "swing", "take", "tighten", "wait",
+    ];
+
+    fn says_what_to_do(sentence: &str) -> bool {
+        let clauses = sentence.split(['.', ',', ':', ';']);
+        let clauses = clauses.flat_map(|clause| clause.split(" and "));
+        let mut first = clauses.filter_map(|clause| clause.split_whitespace().next());
+        first.any(|word| VERBS.contains(&word.to_lowercase().as_str()))
+    }
+
+    #[test]
+    fn every_answer_that_holds_says_what_to_do_now() {
+        let plan = plan(&fold(Vec::new()));
+        let mut answers = vec![Given::NotDone, Given::Said(Answer::No)];
+        answers.extend(Pick::ALL.iter().map(|pick| Given::Picked(*pick)));
+        let rows = Check::ALL.iter().map(|row| Given::Row(*row, Answer::No));
+        answers.extend(rows);
+        let mut held = 0;
+        for step in Step::ALL {
+            let key = StepKey::at(*step, Corner::FrontLeft);
+            for given in &answers {
+                if hold(key, *given, &plan).is_none() {
+                    continue;
+                }
+                held += 1;
+                let now = follows(*step, *given);
+                assert!(says_what_to_do(now), "{step:?} {given:?}: {now}");
+                let unnamed = now.starts_with("Put this right");
+                assert!(!unnamed, "{step:?} {given:?}");
+            }
+        }
+        assert!(held > 100, "{held}");
+        // A list that was not looked at is told by its step.
+        for list in [
+            Step::SiteLook,
+            Step::MeetLook,
+            Step::BeforeDriving,
+            Step::LiftStand,
+        ]
+        .into_iter()
+        .chain([Step::Compare, Step::Clear, Step::Tools])
+        {
+            let now = follows(list, Given::NotDone);
+            assert!(says_what_to_do(now), "{list:?}: {now}");
+        }
+        assert!(!says_what_to_do("Not the same part: do not install it."));
+    }
+
+    #[test]
+    fn a_part_that_does_not_match_is_sent_for_and_the_corner_waits_on_its_stand() {
+        for check in [Check::Pilot, Check::StudCircle, Check::Splines] {
+            let now = follows(Step::Compare, Given::Row(check, Answer::No));
+            for word in ["Do not install", "on its jack stand", "get the right part"] {
+                assert!(now.contains(word), "{check:?}: {now}");
+            }
+        }
+    }
 }

@@ -1,6 +1,6 @@
 //! The dial: its face, the shortest way round it, and what a push and a pull reading say.
 
-use crate::units::{Decimal, Length};
+use crate::units::{Decimal, Length, System};
 use crate::words;
 
 words! {
@@ -168,6 +168,16 @@ impl Dial {
         self.graduation
     }
 
+    /// The system that its divisions belong to: what is read on it is told in that first.
+    pub fn system(&self) -> System {
+        let inch = [Self::THOU, Self::HALF_THOU].map(|dial| dial.graduation);
+        if inch.contains(&self.graduation) {
+            System::Us
+        } else {
+            System::Metric
+        }
+    }
+
     /// Divisions once round the face.
     pub const fn divisions_per_turn(&self) -> u32 {
         self.divisions_per_turn
@@ -254,6 +264,7 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
+    use crate::units::{DecimalMark, Format};
 
     fn at(divisions: f64) -> Divisions {
         Divisions::new(divisions).unwrap()
@@ -267,6 +278,21 @@ mod tests {
             (play.mm() - divisions * 0.01).abs() < 1e-12,
             "{push} to {pull}"
         );
+    }
+
+    #[test]
+    fn a_dial_is_told_in_the_unit_of_its_divisions() {
+        let reader = Format {
+            system: System::Us,
+            decimal: DecimalMark::Dot,
+        };
+        let told = |dial: Dial| {
+            let format = reader.first_in(dial.system());
+            format.length(dial.worth(at(5.0)), 3).line()
+        };
+        assert_eq!(told(Dial::HUNDREDTH_MM), "0.050\u{a0}mm");
+        assert_eq!(told(Dial::THOU), "5.0\u{a0}thou");
+        assert_eq!(told(Dial::HALF_THOU), "2.5\u{a0}thou");
     }
 
     #[test]

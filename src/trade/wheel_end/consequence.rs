@@ -6,8 +6,11 @@
 
 use crate::trade::answer::Answer;
 use crate::trade::play::{Felt, StopSign};
+use crate::trade::wheel_end::item::{Group, Hold};
 use crate::trade::wheel_end::plan::Plan;
-use crate::trade::wheel_end::step::{Check, Form, Phase, Pick, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::step::{
+    Change, Check, Form, Phase, Pick, Step, StepKey, StepSpec, When,
+};
 
 /// One answer to a question, or to one row of a list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,8 +40,10 @@ pub enum Scope {
     Loosen,
     /// Taking the wheel end apart for the repair.
     Repair,
-    /// The dial indicator at this corner.
+    /// The dial indicator at this corner, before the work or after it as the question is.
     Dial,
+    /// The same, and everything else at this corner that a wheel which is on stands in the way of.
+    Bare,
     /// The car moving after the work, and any ending but "left unfinished".
     Move,
     /// Any ending but "left unfinished".
@@ -253,12 +258,14 @@ fn not_done(step: Step) -> &'static [Consequence] {
         Step::Pedal | Step::ProvePedal | Step::End => HERE,
         Step::Lamps | Step::NutsToCard | Step::BeforeDriving => &[Holds(Scope::Drive)],
         Step::TeardownYes | Step::MeetLook => &[Holds(Scope::Loosen)],
-        Step::NutFound => &[Holds(Scope::Dial)],
+        // Pads damp the movement that the dial must see, and a flange is behind its wheel.
+        Step::NutFound | Step::CaliperUp | Step::CaliperUpAgain => &[Holds(Scope::Dial)],
+        Step::WheelOff | Step::WheelOffAgain => &[Holds(Scope::Bare)],
         Step::Lower | Step::ProveLamps | Step::Clear => BEFORE_IT_MOVES,
         Step::Drive | Step::HeatHere | Step::HeatOther | Step::BrakeHeld => DECISION,
         Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial => DECISION,
         Step::SpinHand | Step::OtherSide => DECISION,
-        Step::WheelOff | Step::RigTip | Step::RigPush | Step::RigAgain | Step::Round => READING,
+        Step::RigTip | Step::RigPush | Step::RigAgain | Step::Round => READING,
         Step::ProveSpin | Step::ProveRoad | Step::ProveResult => PROOF,
         Step::Odometer => &[IsNoted(Noted::ByDateAlone)],
         Step::CardPlayLimit => &[IsNoted(Noted::DefaultLimit)],
@@ -299,15 +306,12 @@ fn not_done(step: Step) -> &'static [Consequence] {
         | Step::SignPulse
         | Step::StandPhoto
         | Step::CrackWheelNuts
-        | Step::CaliperUp
         | Step::GaugeClean
         | Step::DeclinedPhoto
         | Step::StripSensor
         | Step::SensorPhoto
         | Step::ComparePhoto
         | Step::Seat
-        | Step::CaliperUpAgain
-        | Step::WheelOffAgain
         | Step::MishapPhoto
         | Step::Retorque
         | Step::Sign
@@ -351,6 +355,21 @@ pub const fn is_work(spec: &StepSpec) -> bool {
         && !matches!(spec.key.step, Step::Wait)
 }
 
+/// Whether a step reads the dial before the work, or after it where the question is asked after it.
+fn is_read(question: StepKey, spec: &StepSpec) -> bool {
+    let again = matches!(question.step, Step::WheelOffAgain | Step::CaliperUpAgain);
+    let when = if again { When::After } else { When::Before };
+    matches!(spec.form, Form::Round(set, _) if set.when == when)
+}
+
+/// Whether a step is done at what its wheel covers.
+fn is_behind_the_wheel(spec: &StepSpec) -> bool {
+    use Group::{AxleNut, Stake, Wheel, WheelNuts};
+    let in_reach = |group| matches!(group, Wheel | WheelNuts | Stake | AxleNut);
+    let covered = |change: &Change| change.to < Hold::ByHand && !in_reach(change.group);
+    spec.key.step == Step::GaugeClean || spec.changes.iter().any(covered)
+}
+
 impl Scope {
     /// Whether a step waits while `question` has an answer of this scope.
     pub fn covers(self, question: StepKey, spec: &StepSpec) -> bool {
@@ -361,7 +380,8 @@ impl Scope {
             Self::Drive => spec.key.step == Step::Drive,
             Self::Loosen => loosens && !matches!(spec.phase, Phase::Fit | Phase::Tighten),
             Self::Repair => spec.phase == Phase::Strip && is_work(spec),
-            Self::Dial => here && matches!(spec.form, Form::Round(..)),
+            Self::Dial => here && is_read(question, spec),
+            Self::Bare => here && (is_behind_the_wheel(spec) || is_read(question, spec)),
             Self::Move => {
                 let moves = matches!(
                     spec.key.step,

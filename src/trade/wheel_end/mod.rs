@@ -3,6 +3,7 @@
 mod closing;
 mod consequence;
 mod item;
+mod mishap;
 mod plan;
 mod procedure;
 mod reading;
@@ -17,6 +18,7 @@ pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
 pub use item::{Group, Hold, Item, items};
+pub use mishap::can_happen;
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
 pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};
 pub use reading::setup_number;

@@ -120,6 +120,8 @@ pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + '
 
 fn take(shot: Shot, file: File, trouble: Trouble) {
     trouble.set(None);
+    // Where the photo was taken: it is scaled and kept meanwhile.
+    let go_on = shot.on.as_ref().map(|at| at.app.going_on(at.way_on()));
     spawn_local(async move {
         let Ok(scaled) = picture::scaled(&file).await else {
             trouble.try_set(Some(Kept::PictureUnreadable));
@@ -130,7 +132,6 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
             bytes: scaled.bytes,
         };
         let (app, log, size) = (shot.app, shot.log.clone(), scaled.size);
-        let on = shot.on.as_ref().map(At::way_on);
         let whats = move |sha256| {
             let new = Photo {
                 step: shot.step,
@@ -147,8 +148,8 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
             }
         };
         let then = move || {
-            if let Some(on) = on {
-                app.go_instead(&on);
+            if let Some(go_on) = go_on {
+                go_on();
             }
         };
         if app.keep_bytes(&log, kept, whats, then).await.is_err() {

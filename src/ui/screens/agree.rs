@@ -120,7 +120,7 @@ impl Question {
         }
         let (app, id) = (self.at.app, self.at.open.log.0.clone());
         let end = Route::Step(id, StepKey::once(Step::End));
-        app.append_then(whats, move || app.go_instead(&end));
+        app.append_then(whats, app.going_on(end));
     }
 
     fn ask(&self) -> String {

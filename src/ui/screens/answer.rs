@@ -9,33 +9,19 @@ use crate::text::{self, Ledger, Say};
 use crate::trade::answer::Answer;
 use crate::trade::damage::CameBackFor;
 use crate::trade::vehicle::Vin;
-use crate::trade::wheel_end::{Change, Check, Given, Group, Pick, Step};
+use crate::trade::wheel_end::{Check, Given, Group, Pick, Step};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
-use crate::ui::parts::frame::{frame, instead};
+use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::old_part::old_part;
-use crate::ui::screens::mishap::{self, Telling};
+use crate::ui::screens::mishap::or_wrong;
 
-/// One key says that it is done; where fasteners are moved, another that one went wrong.
+/// One key says that it is done.
 pub fn act(at: &At) -> AnyView {
-    let fastens = |change: &Change| change.group.is_fastener();
-    if !at.spec.changes.iter().any(fastens) {
-        return frame(at, (), done_key(at));
-    }
-    let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
-    (move || match telling.get() {
-        Telling::Nothing | Telling::Adapter => {
-            let keys = view! { {done_key(&here)} {mishap::begin(&here, telling)} };
-            frame(&here, (), keys)
-        }
-        Telling::Which => mishap::which(&here, telling),
-        Telling::What(kind) => {
-            let (body, keys) = mishap::told(&here, kind, None, telling);
-            instead(&here, body, keys)
-        }
+    or_wrong(at, |at, wrong| {
+        frame(at, (), view! { {done_key(at)} {wrong} })
     })
-    .into_any()
 }
 
 fn done_key(at: &At) -> AnyView {
@@ -47,16 +33,19 @@ fn done_key(at: &At) -> AnyView {
 
 /// Yes or no; "not done" stands at the foot of every step.
 pub fn ask(at: &At) -> AnyView {
-    let (yes, no) = (at.clone(), at.clone());
-    let text = at.text();
-    frame(
-        at,
-        last_four(at),
-        view! {
-            {key(Look::Primary, text.primary, move || yes.answer(Reply::Said(Answer::Yes)))}
-            {key(Look::Plain, text.no, move || no.answer(Reply::Said(Answer::No)))}
-        },
-    )
+    or_wrong(at, |at, wrong| {
+        let (yes, no) = (at.clone(), at.clone());
+        let text = at.text();
+        frame(
+            at,
+            last_four(at),
+            view! {
+                {key(Look::Primary, text.primary, move || yes.answer(Reply::Said(Answer::Yes)))}
+                {key(Look::Plain, text.no, move || no.answer(Reply::Said(Answer::No)))}
+                {wrong}
+            },
+        )
+    })
 }
 
 /// The last four characters of the VIN, large enough to be held against the windscreen.
@@ -169,7 +158,11 @@ fn refuse_site(at: &At) -> Option<AnyView> {
 }
 
 /// One word of a few; "some were loose" asks how many, and a comeback why.
-pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
+pub fn choice(at: &At, picks: &'static [Pick]) -> AnyView {
+    or_wrong(at, |at, wrong| words(at, picks, wrong))
+}
+
+fn words(at: &At, picks: &[Pick], wrong: Option<AnyView>) -> AnyView {
     let asking = RwSignal::new(None::<Pick>);
     let words = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
@@ -199,6 +192,7 @@ pub fn choice(at: &At, picks: &[Pick]) -> AnyView {
             <div class="keys-grid" hidden=move || asking.get().is_some()>
                 {words}
             </div>
+            {wrong}
         },
     )
 }

@@ -286,8 +286,9 @@ fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     let app = at.app;
     let whats = [at.told(), vec![What::Ended(ended)]].concat();
     let whats = with_records(at.sheet(), whats);
+    let go_on = app.going_on(end);
     app.append_then(whats, move || {
-        app.go_instead(&end);
+        go_on();
         then(app);
     });
 }

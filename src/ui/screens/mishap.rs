@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{Consent, How, Money, Reply, Scope, What};
-use crate::job::mishap::{Mending, Mishap, candidates, mended, mending, shoving, waiting};
+use crate::job::mishap::{Mending, Mishap, mended, mending, possible, shoving, waiting};
 use crate::report::item_name;
 use crate::text::{self, Asking, Say, StepText};
 use crate::trade::answer::Answer;
@@ -34,6 +34,27 @@ pub enum Telling {
     Adapter,
 }
 
+/// A step that shows itself, with the key that something went wrong where its screen has hands on
+/// fasteners, or what is told of that instead.
+pub fn or_wrong(
+    at: &At,
+    step: impl Fn(&At, Option<AnyView>) -> AnyView + Send + 'static,
+) -> AnyView {
+    if possible(at.sheet(), &at.told_steps()).is_empty() {
+        return step(at, None);
+    }
+    let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
+    (move || match telling.get() {
+        Telling::Nothing | Telling::Adapter => step(&here, Some(begin(&here, telling))),
+        Telling::Which => which(&here, telling),
+        Telling::What(kind) => {
+            let (body, keys) = told(&here, kind, None, telling);
+            instead(&here, body, keys)
+        }
+    })
+    .into_any()
+}
+
 /// The key that begins it.
 pub fn begin(at: &At, telling: RwSignal<Telling>) -> AnyView {
     key(Look::Plain, at.say(Say::WentWrong), move || {
@@ -55,10 +76,9 @@ struct Fields {
 impl Fields {
     fn new(at: &At, kind: MishapKind, likely: Option<Item>) -> Self {
         let drafts = Drafts::of(at);
-        let all = candidates(at.sheet(), &at.spec);
         let part = text::mishap_part(at.lang, kind);
         Self {
-            item: RwSignal::new(likely.or_else(|| all.first().copied())),
+            item: RwSignal::new(likely),
             part: drafts.text("mishap-part", part),
             minutes: drafts.text("mishap-minutes", "30"),
             amount: drafts.text("mishap-amount", ""),
@@ -68,10 +88,17 @@ impl Fields {
     }
 }
 
-/// Which of them: one key a kind.
+/// The fasteners that this can have happened to, each with the step at which.
+fn at_which(at: &At, kind: MishapKind) -> Vec<(Item, StepKey)> {
+    let mut all = possible(at.sheet(), &at.told_steps()).into_iter();
+    all.find_map(|(of, items)| (of == kind).then_some(items))
+        .unwrap_or_default()
+}
+
+/// Which of them: one key a kind that can have happened here.
 pub fn which(at: &At, telling: RwSignal<Telling>) -> AnyView {
-    let keys = MishapKind::ALL.iter().map(|kind| {
-        let kind = *kind;
+    let kinds = possible(at.sheet(), &at.told_steps()).into_iter();
+    let keys = kinds.map(|(kind, _)| {
         key(Look::Plain, text::mishap(at.lang, kind), move || {
             telling.set(Telling::What(kind));
         })
@@ -92,9 +119,11 @@ pub fn told(
     likely: Option<Item>,
     telling: RwSignal<Telling>,
 ) -> (AnyView, AnyView) {
+    let all = at_which(at, kind);
+    let likely = likely.or_else(|| all.first().map(|(item, _)| *item));
     let fields = Fields::new(at, kind, likely);
     let lang = at.lang;
-    let items = candidates(at.sheet(), &at.spec).into_iter();
+    let items = all.iter().map(|(item, _)| *item);
     let items: Vec<(Option<Item>, String)> = items
         .map(|item| (Some(item), text::item(lang, item)))
         .collect();
@@ -141,9 +170,12 @@ fn again(at: &At, kind: MishapKind) -> Option<AnyView> {
 impl Fields {
     fn mishap(self, at: &At, kind: MishapKind) -> Option<Mishap> {
         let minutes = self.minutes.get_untracked();
+        let item = self.item.get_untracked()?;
+        let mut all = at_which(at, kind).into_iter();
+        let (_, step) = all.find(|(of, _)| *of == item)?;
         Some(Mishap {
-            step: at.spec.key,
-            item: self.item.get_untracked()?,
+            step,
+            item,
             kind,
             part: self.part.get_untracked().trim().to_owned(),
             minutes: minutes.trim().parse().unwrap_or(0),

@@ -11,12 +11,11 @@ use crate::ui::parts::camera::{Shot, camera, said};
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
+use crate::ui::screens::mishap::or_wrong;
 use crate::ui::screens::{notes, whole};
 
 /// The picture of a step; the camera opens from one key. One that is there can be taken again.
 pub fn photo(at: &At) -> AnyView {
-    let trouble = RwSignal::new(None);
-    let (here, lang) = (at.clone(), at.lang);
     let there = pictures(at.sheet())
         .filter(|(_, photo)| photo.step == at.spec.key)
         .last()
@@ -26,11 +25,17 @@ pub fn photo(at: &At) -> AnyView {
         let body = notes::pictures_of(at.app, &at.open, Some(&id));
         return frame(at, body, link(Look::Primary, at.say(Say::Next), on));
     }
+    or_wrong(at, asked)
+}
+
+fn asked(at: &At, wrong: Option<AnyView>) -> AnyView {
+    let trouble = RwSignal::new(None);
+    let (here, lang) = (at.clone(), at.lang);
     let ways_out = move || trouble.get().map(|_| no_room(&here));
     let body = view! {
         {move || trouble.get().map(|word| said(lang, word))}
     };
-    let keys = view! { {camera(Shot::asked(at), trouble, Look::Primary)} {ways_out} };
+    let keys = view! { {camera(Shot::asked(at), trouble, Look::Primary)} {ways_out} {wrong} };
     frame(at, body, keys)
 }
 

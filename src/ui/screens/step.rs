@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::job::mishap::in_the_way;
+use crate::job::mishap::in_the_way_of;
 use crate::job::picture::owed;
 use crate::job::{Held, held, together};
 use crate::platform::page;
@@ -70,15 +70,17 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyV
     // What stands before the first of a screen stands before all of it.
     let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&spec));
     let at = At::after(app, open, rows, spec);
+    let wrong = in_the_way_of(at.sheet(), &at.told_steps());
     // What stands on the same screen must not be told by a picture's key.
     let first = at.rows.steps.first().unwrap_or(&at.spec);
-    if let Some(key) = owed(at.sheet(), first) {
+    let asks = wrong.map_or(first, |(spec, _)| spec);
+    if let Some(key) = owed(at.sheet(), asks) {
         return photo::photo(&at.asked(key));
     }
     match held {
         Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
-        _ => match in_the_way(at.sheet(), &at.spec) {
-            Some(mishap) => mishap::in_the_way(&at, mishap),
+        _ => match wrong {
+            Some((_, mishap)) => mishap::in_the_way(&at, mishap),
             None => form(&at),
         },
     }

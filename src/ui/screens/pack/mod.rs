@@ -29,9 +29,10 @@ pub fn keep(at: &At, drafts: Drafts, whats: Vec<What>, then: impl FnOnce() + 'st
     }
     let (app, log) = (at.app, at.open.log.0.clone());
     let drop_drafts = drafts.dropping();
+    let go_on = app.going_on(Route::Job(log));
     app.append_then(whats, move || {
         drop_drafts();
         then();
-        app.go_instead(&Route::Job(log));
+        go_on();
     });
 }

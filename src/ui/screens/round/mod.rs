@@ -89,7 +89,7 @@ fn before(reading: &Reading) -> Option<AnyView> {
         return None;
     }
     let mean = judge::before(reading.at.sheet(), corner)?.set.mean();
-    let shown = scale::play(reading.at.fmt, mean).line();
+    let shown = scale::play(reading.fmt(), mean).line();
     let label = reading.at.say(Say::BeforeLabel);
     Some(view! { <p class="round__before">{label} " " <b>{shown}</b></p> }.into_any())
 }
@@ -136,7 +136,7 @@ fn value(reading: &Reading) -> AnyView {
 fn told(reading: &Reading) -> AnyView {
     let reading = reading.clone();
     (move || {
-        let (at, fmt) = (&reading.at, reading.at.fmt);
+        let (at, fmt) = (&reading.at, reading.fmt());
         match reading.play() {
             _ if reading.is_pushing() => line(at.say(Say::FirstReading).to_owned()),
             Some(Ok(_)) if !reading.is_read() => line(pulling(&reading)),
@@ -189,7 +189,7 @@ fn ways(reading: &Reading) -> AnyView {
         let ways = reading.typed(|typing| typing.ways(&reading.dial));
         let keys = ways.into_iter().map(|(turns, play)| {
             let here = reading.clone();
-            let label = scale::play(reading.at.fmt, play).line();
+            let label = scale::play(reading.fmt(), play).line();
             key(Look::Plain, label, move || {
                 here.turns.set(Some((here.text.get_untracked(), turns)));
             })

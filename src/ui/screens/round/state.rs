@@ -90,11 +90,12 @@ impl Reading {
     /// Writes the entries of the round, drops its drafts and goes on.
     pub(super) fn write(&self, whats: Option<Vec<What>>) {
         let Some(whats) = whats else { return };
-        let (app, on) = (self.at.app, self.at.way_on());
+        let app = self.at.app;
+        let go_on = app.going_on(self.at.way_on());
         let drop_drafts = self.drafts.dropping_of(&DRAFTS);
         app.append_then(whats, move || {
             drop_drafts();
-            app.go_instead(&on);
+            go_on();
         });
     }
 
@@ -161,6 +162,11 @@ impl Reading {
         }
         let value = self.text.with(|text| self.at.fmt.marked(text));
         text::keep_value(lang, &value)
+    }
+
+    /// What is read is told in the unit of the dial first.
+    pub(super) fn fmt(&self) -> Format {
+        self.at.fmt.first_in(self.dial.system())
     }
 
     /// The number as it is read; a dash before there is one.

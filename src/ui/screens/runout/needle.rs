@@ -78,7 +78,8 @@ pub(super) fn shown(
     gone: impl Fn(&str, Option<i32>) -> Gone + Clone + Send + Sync + 'static,
 ) -> AnyView {
     let needle = Needle::unread();
-    let (lang, fmt, places) = (bench.at.lang, bench.at.fmt, spotted.setup.places);
+    let (lang, places) = (bench.at.lang, spotted.setup.places);
+    let fmt = bench.at.fmt.first_in(dial.system());
     let title = if spotted.place > places {
         bench.face(FaceWord::FirstAgain).to_owned()
     } else {
@@ -195,7 +196,7 @@ fn keys(
 ) -> AnyView {
     let (text, ways_of) = (needle.text, asked.clone());
     let at = &bench.at;
-    let (lang, fmt) = (at.lang, at.fmt);
+    let (lang, fmt) = (at.lang, at.fmt.first_in(dial.system()));
     let put = move |typed| text.set(typed);
     let last = before.last.clone().unwrap_or_else(|| "0".to_owned());
     let last = StoredValue::new(last);
