@@ -96,6 +96,15 @@ pub fn still_there(sheet: &Sheet) -> Vec<Sign> {
         .collect()
 }
 
+/// Whether something else was noticed on the road after the work.
+pub fn noticed_after(sheet: &Sheet) -> bool {
+    let noticed = &(Check::RoadClean, Answer::No);
+    match sheet.reply(StepKey::once(Step::ProveRoad)) {
+        Some(Reply::Checked(rows)) => rows.contains(noticed),
+        _ => false,
+    }
+}
+
 /// The signs that were there before the work and were not tried after it, once the road test after
 /// it was asked for; one that was told later has no row in it.
 pub fn not_tried(sheet: &Sheet) -> Vec<Sign> {

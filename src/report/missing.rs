@@ -2,7 +2,7 @@
 
 use super::lamps;
 use super::standing::{ending, is_replaced};
-use crate::job::answers::{driven_after, not_tried, still_there};
+use crate::job::answers::{driven_after, not_tried, noticed_after, still_there};
 use crate::job::entry::{Ending, Reply};
 use crate::job::judge::after;
 use crate::job::nuts::nuts_are_loose;
@@ -30,6 +30,8 @@ pub(super) enum Missing {
     Lit(Pick),
     /// A road test after the work.
     Road,
+    /// A road test after the work on which nothing was noticed.
+    RoadClean,
     /// These signs are still there after the work.
     Still(Vec<Sign>),
     /// These signs were not tried again after the work.
@@ -48,6 +50,7 @@ impl Missing {
             Self::Lamps => Customer::MissingLamps,
             Self::Lit(lamp) => Customer::MissingLit(*lamp),
             Self::Road => Customer::MissingRoad,
+            Self::RoadClean => Customer::MissingRoadClean,
             Self::Still(signs) => return text::customer(lang, Customer::StillThere(&names(signs))),
             Self::Untried(signs) => return text::customer(lang, Customer::NotTried(&names(signs))),
         };
@@ -74,6 +77,7 @@ pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Missing> {
         (Missing::Nuts, !nuts_are_loose(sheet)),
         (Missing::Lamps, lamps::seen_after(sheet)),
         (Missing::Road, driven_after(sheet)),
+        (Missing::RoadClean, !noticed_after(sheet)),
     ];
     let rows = rows.into_iter().filter(|(_, there)| !there);
     let mut missing: Vec<Missing> = rows.map(|(missing, _)| missing).collect();

@@ -128,6 +128,8 @@ pub enum Customer<'a> {
     MissingLit(Pick),
     /// A road test after the work.
     MissingRoad,
+    /// Something was noticed on the road test after the repair.
+    MissingRoadClean,
     /// These signs are still there after the work.
     StillThere(&'a str),
     /// These signs were not tried again after the work.

@@ -31,6 +31,7 @@ pub(in crate::text) fn check(check: Check) -> &'static str {
         Check::FullLockGone => "No more clicking at full lock",
         Check::ShakeGone => "No more shake on the open road",
         Check::PulseGone => "No more pulse while braking",
+        Check::RoadClean => "Drives straight and quiet, nothing shakes",
         Check::ToolsCounted => "All tools counted and in the van",
         Check::KeyBack => "Wheel-lock key back in the car, or no lock fitted",
         Check::ChocksOut => "Chocks, jack stands and jack out from under the car",
@@ -76,6 +77,7 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
         | Check::PulseGone => {
             "Still there: perhaps another corner or another part. The report says so."
         }
+        Check::RoadClean => "Find it before the car is handed over. The report says so.",
         Check::ToolsCounted => "Find it before the car moves: look under the car and in the wheel.",
         Check::KeyBack => {
             "Put the key back first. Without it the wheel cannot come off at the roadside."

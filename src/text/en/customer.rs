@@ -193,6 +193,7 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         Customer::MissingNuts => "lug nuts were found loose and not recorded as tight since",
         Customer::MissingLamps => "the warning lights are not recorded as checked after the repair",
         Customer::MissingLit(lamp) => return format!("{} is on", lamp_name(lamp)),
+        Customer::MissingRoadClean => "something was noticed on the road test after the repair",
         Customer::MissingRoad => "no road test after the repair is recorded",
         Customer::StillThere(signs) => {
             return format!("still there on the road after the repair: {signs}");

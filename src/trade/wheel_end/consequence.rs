@@ -178,7 +178,8 @@ fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
         | Check::BrakeGone
         | Check::FullLockGone
         | Check::ShakeGone
-        | Check::PulseGone => PROOF,
+        | Check::PulseGone
+        | Check::RoadClean => PROOF,
         Check::ToolsCounted | Check::ChocksOut => BEFORE_IT_MOVES,
         Check::KeyBack => &[Holds(Scope::HandOver)],
         Check::OldPart => ON_REPORT,

@@ -216,6 +216,7 @@ words! {
         SpeedGone = "speed_gone", SwerveGone = "swerve_gone", CoastGone = "coast_gone",
         SurfaceGone = "surface_gone", BrakeGone = "brake_gone", FullLockGone = "full_lock_gone",
         ShakeGone = "shake_gone", PulseGone = "pulse_gone",
+        RoadClean = "road_clean",
         ToolsCounted = "tools_counted", KeyBack = "key_back", ChocksOut = "chocks_out",
         OldPart = "old_part",
     }
