@@ -15,7 +15,7 @@ pub fn draft(name: &str) -> String {
     format!("{PREFIX}draft:{name}")
 }
 
-/// Key of the second copy of one entry; an entry's id holds no colon.
+/// Key of the second copy of one tap, by its first entry; an entry's id holds no colon.
 pub fn entry(log: &str, id: &str) -> String {
     format!("{PREFIX}entry:{log}:{id}")
 }

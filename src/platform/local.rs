@@ -11,6 +11,9 @@ use super::js;
 use super::keys;
 use super::record::{Aside, Record, StoreProblem};
 
+/// Id and text of each record of a tap.
+type Tap = Vec<(String, String)>;
+
 /// The localStorage of this page, probed once.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Local {
@@ -71,12 +74,39 @@ impl Local {
         self.remove(&keys::draft(name))
     }
 
-    /// Writes the second copy of one record of an open job.
+    /// Writes the second copy of the records of one tap, whole or not at all: they are one item,
+    /// under the log and the id of the first.
     ///
     /// # Errors
     /// As [`Local::set_setting`].
-    pub fn write_entry(&self, record: &Record) -> Result<(), StoreProblem> {
-        self.write(&keys::entry(&record.log, &record.id), &record.text)
+    pub fn write_tap(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        let Some(first) = records.first() else {
+            return Ok(());
+        };
+        let tap: Tap = records
+            .iter()
+            .map(|record| (record.id.clone(), record.text.clone()))
+            .collect();
+        storage()?;
+        LocalStorage::set(keys::entry(&first.log, &first.id), tap).map_err(|error| problem(&error))
+    }
+
+    /// Puts another text in the place of one record's, where it is here.
+    ///
+    /// # Errors
+    /// As [`Local::set_setting`].
+    pub fn replace_entry(&self, new: &Record) -> Result<(), StoreProblem> {
+        for key in self.keys()? {
+            if keys::entry_parts(&key).is_none_or(|(log, _)| log != new.log) {
+                continue;
+            }
+            let mut tap = self.tap(&key)?;
+            if let Some((_, text)) = tap.iter_mut().find(|(id, _)| *id == new.id) {
+                text.clone_from(&new.text);
+                return LocalStorage::set(key, tap).map_err(|error| problem(&error));
+            }
+        }
+        Ok(())
     }
 
     /// The second copies of all records of one log, by id; unreadable ones are moved aside.
@@ -86,16 +116,16 @@ impl Local {
     pub fn entries(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
         let mut found = Vec::new();
         for key in self.keys()? {
-            let Some((of, id)) = keys::entry_parts(&key).filter(|(of, _)| *of == log) else {
+            if keys::entry_parts(&key).is_none_or(|(of, _)| of != log) {
                 continue;
-            };
-            if let Some(text) = self.read(&key)? {
-                found.push(Record {
-                    log: of.to_owned(),
-                    id: id.to_owned(),
-                    text,
-                });
             }
+            let log = || log.to_owned();
+            let tap = self.tap(&key)?.into_iter();
+            found.extend(tap.map(|(id, text)| Record {
+                log: log(),
+                id,
+                text,
+            }));
         }
         found.sort();
         Ok(found)
@@ -125,14 +155,6 @@ impl Local {
         logs.sort();
         logs.dedup();
         Ok(logs)
-    }
-
-    /// Moves the second copy of a record aside because its text makes no sense to the caller.
-    ///
-    /// # Errors
-    /// [`StoreProblem::Full`] if there is no room for the move; it then stays where it was.
-    pub fn set_entry_aside(&self, log: &str, id: &str) -> Result<(), StoreProblem> {
-        self.move_aside(&keys::entry(log, id))
     }
 
     /// Everything that was moved aside: the key it had and the raw text.
@@ -172,6 +194,17 @@ impl Local {
             Ok(text) => Ok(Some(text)),
             Err(StorageError::KeyNotFound(_)) => Ok(None),
             Err(StorageError::SerdeError(_)) => self.move_aside(key).map(|()| None),
+            Err(error) => Err(problem(&error)),
+        }
+    }
+
+    /// The ids and texts of one tap; none where it cannot be read.
+    fn tap(&self, key: &str) -> Result<Tap, StoreProblem> {
+        storage()?;
+        match LocalStorage::get::<Tap>(key) {
+            Ok(tap) => Ok(tap),
+            Err(StorageError::KeyNotFound(_)) => Ok(Vec::new()),
+            Err(StorageError::SerdeError(_)) => self.move_aside(key).map(|()| Vec::new()),
             Err(error) => Err(problem(&error)),
         }
     }

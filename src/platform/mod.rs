@@ -12,6 +12,8 @@ pub mod spoken;
 pub mod stamp;
 
 #[cfg(target_arch = "wasm32")]
+pub mod backup;
+#[cfg(target_arch = "wasm32")]
 pub mod barcode;
 #[cfg(target_arch = "wasm32")]
 pub mod chance;

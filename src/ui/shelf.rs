@@ -218,11 +218,11 @@ impl Shelf {
             match (replaced, self.local()) {
                 (Ok(()), _) if !second => {}
                 (Ok(()) | Err(StoreProblem::Missing { .. }), Some(local)) if second => {
-                    local.write_entry(&record(kept))?;
+                    local.replace_entry(&record(kept))?;
                 }
                 // Without a journal the second copy is all there is.
                 (Err(_), Some(local)) if second && journal.is_err() => {
-                    local.write_entry(&record(kept))?;
+                    local.replace_entry(&record(kept))?;
                 }
                 (outcome, _) => outcome?,
             }
@@ -284,9 +284,7 @@ fn record(kept: &KeptText) -> Record {
 impl Store for Shelf {
     fn second(&self, records: &[Record]) -> Result<(), StoreProblem> {
         let local = self.0.local.as_ref().map_err(Clone::clone)?;
-        records
-            .iter()
-            .try_for_each(|record| local.write_entry(record))
+        local.write_tap(records)
     }
 
     async fn journal(&self, records: &[Record]) -> Result<(), StoreProblem> {

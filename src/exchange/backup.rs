@@ -1,0 +1,259 @@
+//! The backup journal: a file outside the database that says what the phone must have.
+//!
+//! It is a text of lines, each written whole and flushed: a check sum, a space, JSON. It holds the
+//! entries of every log that is not closed, and of the closed ones how many entries they have and
+//! their digest. A line that a power cut tore is no line, so that a tap is kept whole or not at all.
+//!
+//! Two files take turns: what counts is written anew into the other one before the first is
+//! emptied. A later line wins over an earlier one, so that both may be read.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use super::envelope::{KeptText, digest, sha256_hex};
+
+/// What stands before the number of a file; the number has six digits, and zero is no file.
+pub const HEADER: &str = "hubslate backup ";
+
+/// Ends what a torn line left; no whole line ends so.
+pub const TORN: char = '~';
+
+/// Beyond this many bytes of lines that no longer count a file is written anew.
+const SLACK: usize = 500_000;
+
+/// What the phone must have, as its backup journal says.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Backup {
+    logs: BTreeMap<String, Copy>,
+    /// Lines that are no longer what was written.
+    damaged: usize,
+    /// Bytes that were read.
+    read: usize,
+}
+
+/// One log in the backup journal.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+struct Copy {
+    texts: BTreeMap<String, String>,
+    must: usize,
+    digest: Option<String>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum Line {
+    /// Entries as (log, id, text), and how many entries each log has with them.
+    Tap(Vec<(String, String, String)>, Vec<(String, usize)>),
+    /// Closed logs: how many entries each has, and their digest.
+    Held(Vec<(String, usize, String)>),
+    /// Logs that were thrown away.
+    Gone(Vec<String>),
+    /// A text in the place of the one that was there: log, id, text.
+    Body(String, String, String),
+}
+
+impl Backup {
+    /// What the files say. Their order does not matter; a file without a number is none.
+    pub fn read(files: &[String]) -> Self {
+        let mut in_order: Vec<(u32, &str)> =
+            files.iter().filter_map(|file| numbered(file)).collect();
+        in_order.sort_unstable();
+        let mut backup = Self::default();
+        for (_, text) in in_order {
+            backup.read = backup.read.saturating_add(text.len());
+            // What follows the last end of a line was torn and never told of as kept.
+            let whole = text.rfind('\n').and_then(|end| text.get(..end));
+            for line in whole.unwrap_or_default().split('\n') {
+                match checked(line) {
+                    Some(line) => backup.take(line),
+                    // What a torn line left is marked by whoever writes next.
+                    None if line.is_empty() || line.ends_with(TORN) => {}
+                    None => backup.damaged = backup.damaged.saturating_add(1),
+                }
+            }
+        }
+        backup
+    }
+
+    /// Takes lines that were just written.
+    pub fn add(&mut self, lines: &str) {
+        self.read = self.read.saturating_add(lines.len());
+        for line in lines.split('\n').filter_map(checked) {
+            self.take(line);
+        }
+    }
+
+    fn take(&mut self, line: Line) {
+        match line {
+            Line::Tap(entries, must) => {
+                for (log, id, text) in entries {
+                    self.log(log).texts.insert(id, text);
+                }
+                for (log, must) in must {
+                    let copy = self.log(log);
+                    copy.must = copy.must.max(must);
+                }
+            }
+            Line::Held(logs) => {
+                for (log, must, digest) in logs {
+                    let (texts, digest) = (BTreeMap::new(), Some(digest));
+                    self.logs.insert(
+                        log,
+                        Copy {
+                            texts,
+                            must,
+                            digest,
+                        },
+                    );
+                }
+            }
+            Line::Gone(logs) => {
+                for log in logs {
+                    self.logs.remove(&log);
+                }
+            }
+            Line::Body(log, id, text) => {
+                if let Some(kept) = self.log(log).texts.get_mut(&id) {
+                    *kept = text;
+                }
+            }
+        }
+    }
+
+    fn log(&mut self, log: String) -> &mut Copy {
+        self.logs.entry(log).or_default()
+    }
+
+    /// The logs whose entries are here.
+    pub fn open_logs(&self) -> impl Iterator<Item = &str> {
+        let open = self.logs.iter().filter(|(_, copy)| !copy.texts.is_empty());
+        open.map(|(log, _)| log.as_str())
+    }
+
+    /// Every log that the phone must have.
+    pub fn logs(&self) -> impl Iterator<Item = &str> {
+        self.logs.keys().map(String::as_str)
+    }
+
+    /// The entries of a log that are here, by id.
+    pub fn entries(&self, log: &str) -> Vec<KeptText> {
+        let copy = self.logs.get(log);
+        let texts = copy.into_iter().flat_map(|copy| &copy.texts);
+        texts
+            .map(|(id, text)| KeptText {
+                log: log.to_owned(),
+                id: id.clone(),
+                text: text.clone(),
+            })
+            .collect()
+    }
+
+    /// How many entries a log must have; 0 where nothing is known of it.
+    pub fn must(&self, log: &str) -> usize {
+        self.logs.get(log).map_or(0, |copy| copy.must)
+    }
+
+    /// Whether these texts are all that a log must have. A closed log of as many entries as it was
+    /// closed with has their digest too.
+    pub fn has_all<T: AsRef<str>>(&self, log: &str, texts: &[T]) -> bool {
+        let Some(copy) = self.logs.get(log) else {
+            return true;
+        };
+        let closed = copy.digest.as_ref().filter(|_| copy.texts.is_empty());
+        match closed {
+            Some(kept) if texts.len() == copy.must => *kept == digest(texts),
+            _ => copy.must <= texts.len(),
+        }
+    }
+
+    /// Whether a closed log is held here with so many entries.
+    pub fn is_closed_with(&self, log: &str, count: usize) -> bool {
+        let closed = |copy: &Copy| copy.digest.is_some() && copy.texts.is_empty();
+        let copy = self.logs.get(log).filter(|copy| closed(copy));
+        copy.is_some_and(|copy| copy.must == count)
+    }
+
+    /// Lines that are no longer what was written.
+    pub const fn damaged(&self) -> usize {
+        self.damaged
+    }
+
+    /// Everything that counts, where the files hold much that does not.
+    pub fn anew(&self) -> Option<String> {
+        let whole = self.whole();
+        (self.read > whole.len().saturating_add(SLACK)).then_some(whole)
+    }
+
+    fn whole(&self) -> String {
+        let mut lines = String::new();
+        let closed = self.logs.iter().filter_map(|(log, copy)| {
+            let digest = copy.digest.clone()?;
+            Some((log.clone(), copy.must, digest))
+        });
+        lines.push_str(&line(&Line::Held(closed.collect())));
+        for (log, copy) in self.logs.iter().filter(|(_, copy)| !copy.texts.is_empty()) {
+            let entry = |(id, text): (&String, &String)| (log.clone(), id.clone(), text.clone());
+            let entries = copy.texts.iter().map(entry).collect();
+            lines.push_str(&line(&Line::Tap(entries, vec![(log.clone(), copy.must)])));
+        }
+        lines
+    }
+}
+
+/// The line of a tap: its entries, and how many entries their log has with them.
+pub fn tap(entries: &[KeptText], must: usize) -> String {
+    let entry = |kept: &KeptText| (kept.log.clone(), kept.id.clone(), kept.text.clone());
+    let mut logs: Vec<(String, usize)> = Vec::new();
+    for kept in entries {
+        if logs.iter().all(|(log, _)| *log != kept.log) {
+            logs.push((kept.log.clone(), must));
+        }
+    }
+    line(&Line::Tap(entries.iter().map(entry).collect(), logs))
+}
+
+/// The line of a log that is closed with these texts: they need not be here any more.
+pub fn closed<T: AsRef<str>>(log: &str, texts: &[T]) -> String {
+    line(&Line::Held(vec![(
+        log.to_owned(),
+        texts.len(),
+        digest(texts),
+    )]))
+}
+
+/// The line of a log that was thrown away.
+pub fn gone(log: &str) -> String {
+    line(&Line::Gone(vec![log.to_owned()]))
+}
+
+/// The line of a text that took the place of another.
+pub fn body(kept: &KeptText) -> String {
+    let KeptText { log, id, text } = kept.clone();
+    line(&Line::Body(log, id, text))
+}
+
+fn line(line: &Line) -> String {
+    // Texts and numbers have a JSON.
+    let json = serde_json::to_string(line).unwrap_or_default();
+    format!("{} {json}\n", sum(&json))
+}
+
+fn sum(json: &str) -> String {
+    let mut sum = sha256_hex(json.as_bytes());
+    sum.truncate(16);
+    sum
+}
+
+fn checked(text: &str) -> Option<Line> {
+    let (kept, json) = text.split_once(' ')?;
+    let same = kept == sum(json);
+    serde_json::from_str(json).ok().filter(|_| same)
+}
+
+/// The number of a file and what stands after its first line.
+fn numbered(file: &str) -> Option<(u32, &str)> {
+    let (number, text) = file.strip_prefix(HEADER)?.split_once('\n')?;
+    let number = number.parse().ok().filter(|number| *number > 0)?;
+    Some((number, text))
+}

@@ -1,0 +1,148 @@
+//! The backup journal's files, behind the worker that alone may write them at once.
+//!
+//! A line is answered for when it was flushed: measured, that survives a kill and a power cut; in
+//! the very first run of the app on a phone a power cut can still take the whole file.
+
+use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use js_sys::{Array, Function, Promise};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{MessageEvent, Worker};
+
+use super::clock;
+use super::event::Listener;
+use super::js;
+use super::record::StoreProblem;
+
+/// A worker that does not answer in this time must not hold a tap for longer.
+const PATIENCE_MS: i32 = 3_000;
+
+/// The files; clones share one worker.
+#[derive(Clone, Debug)]
+pub struct BackupFiles(Rc<Inner>);
+
+#[derive(Debug)]
+struct Inner {
+    worker: Worker,
+    waiting: Rc<Waiting>,
+    next: Cell<u32>,
+    /// Whether it failed to answer: then nothing waits for it again.
+    silent: Cell<bool>,
+    _heard: [Listener; 2],
+}
+
+/// Who waits for which answer.
+#[derive(Debug, Default)]
+struct Waiting(RefCell<BTreeMap<u32, Function>>);
+
+impl Waiting {
+    fn answer(&self, id: u32, with: &JsValue) {
+        let asked = self.0.borrow_mut().remove(&id);
+        if let Some(asked) = asked {
+            let _ = asked.call1(&JsValue::UNDEFINED, with);
+        }
+    }
+
+    fn refuse_all(&self, name: &str) {
+        let all: Vec<u32> = self.0.borrow().keys().copied().collect();
+        for id in all {
+            self.answer(id, &js::object(&[("problem", name.into())]));
+        }
+    }
+}
+
+impl BackupFiles {
+    /// Starts the worker. Whether the browser grants the files is known at the first answer.
+    ///
+    /// # Errors
+    /// [`StoreProblem::Denied`] where there are no workers.
+    pub fn open() -> Result<Self, StoreProblem> {
+        let worker = Worker::new("./backup.js").map_err(|_| StoreProblem::Denied)?;
+        let waiting = Rc::new(Waiting::default());
+        let (answers, failed) = (Rc::clone(&waiting), Rc::clone(&waiting));
+        let heard = Listener::new(&worker, "message", move |event| {
+            let Ok(message) = event.dyn_into::<MessageEvent>() else {
+                return;
+            };
+            let said = message.data();
+            let id = js::property(&said, "id").and_then(|id| id.as_f64());
+            if let Some(id) = id {
+                answers.answer(id as u32, &said);
+            }
+        });
+        let broken = Listener::new(&worker, "error", move |_| failed.refuse_all("Error"));
+        Ok(Self(Rc::new(Inner {
+            worker,
+            waiting,
+            next: Cell::new(0),
+            silent: Cell::new(false),
+            _heard: [heard, broken],
+        })))
+    }
+
+    /// Asks for both files. The question is on its way when this returns.
+    pub fn read(&self) -> impl Future<Output = Result<Vec<String>, StoreProblem>> + use<> {
+        let asked = self.ask("read", &[]);
+        async move {
+            let files = Array::from(&asked.await?);
+            Ok(files.iter().filter_map(|file| file.as_string()).collect())
+        }
+    }
+
+    /// Adds lines, flushed, and gives the size of the file in bytes. They are on their way when
+    /// this returns.
+    pub fn append(&self, lines: &str) -> impl Future<Output = Result<usize, StoreProblem>> + use<> {
+        let asked = self.ask("append", &[("lines", lines.into())]);
+        async move {
+            let size = asked.await?.as_f64().unwrap_or_default();
+            Ok(size as usize)
+        }
+    }
+
+    /// Writes all lines anew, if the file still has `size` bytes; false if it has not.
+    pub fn anew(
+        &self,
+        lines: &str,
+        size: usize,
+    ) -> impl Future<Output = Result<bool, StoreProblem>> + use<> {
+        let size = JsValue::from_f64(size as f64);
+        let asked = self.ask("anew", &[("lines", lines.into()), ("size", size)]);
+        async move { Ok(asked.await?.is_truthy()) }
+    }
+
+    fn ask(
+        &self,
+        act: &str,
+        with: &[(&str, JsValue)],
+    ) -> impl Future<Output = Result<JsValue, StoreProblem>> + use<> {
+        let inner = Rc::clone(&self.0);
+        let id = inner.next.get();
+        inner.next.set(id.wrapping_add(1));
+        let message = js::object(&[&[("id", id.into()), ("act", act.into())], with].concat());
+        let promise = Promise::new(&mut |answer, _| {
+            inner.waiting.0.borrow_mut().insert(id, answer);
+        });
+        let posted = inner.worker.post_message(&message);
+        async move {
+            if posted.is_err() || inner.silent.get() {
+                return Err(StoreProblem::Denied);
+            }
+            let waiting = Rc::clone(&inner.waiting);
+            let late = js::object(&[("problem", "TimeoutError".into())]);
+            let _patience = clock::after(PATIENCE_MS, move || waiting.answer(id, &late));
+            let said = JsFuture::from(promise)
+                .await
+                .map_err(|_| StoreProblem::Denied)?;
+            match js::text(&said, "problem") {
+                None => Ok(js::property(&said, "said").unwrap_or_default()),
+                Some(name) => {
+                    inner.silent.set(name == "TimeoutError");
+                    Err(StoreProblem::from_error_name(&name))
+                }
+            }
+        }
+    }
+}
