@@ -93,7 +93,7 @@ fn the_samples_answer_the_questions_of_a_shop() {
     assert_eq!(events[0]["summary"], summary);
     let said = "Have the lug-nut torque checked after 50\u{a0}mi, when the odometer shows 81254\u{a0}mi, no later than Feb 22, 2026.";
     assert_eq!(events[0]["description"], said);
-    // 11:36 at five hours behind UTC, as page one has it; nine in the morning of the day.
+    // 11:37 at five hours behind UTC, as page one has it; nine in the morning of the day.
     assert_eq!(events[0]["stamp"], "2026-02-17T16:37:00+00:00");
     assert_eq!(events[0]["alarm_s"], 9.0 * 3600.0);
     let row = &told["table"][0];

@@ -95,11 +95,11 @@ test("without the wheel-lock key nothing is loosened", async ({ app }) => {
 test("for a wrong part nothing is taken apart", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
-  await quick.walk("Strip: Break the axle nut loose", {
+  await quick.walk("Strip: Axle nut loose", {
     "Key, box and car": noTo(/^Studs or bolt holes/, 3),
     "Spin by hand": "Rough and noisy",
   });
-  await held(quick, "Strip: Break the axle nut loose", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
+  await held(quick, "Strip: Axle nut loose", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
 });
 
 test("with a soft pedal or a damaged tire the car is not driven, and both come again before it moves", async ({ app }) => {
@@ -146,7 +146,7 @@ test("a car that moved on its jack stand is set again before the work goes on", 
 test("a car that stood on its wheel for the axle nut is shoved before the wheel comes off", async ({ app }) => {
   test.setTimeout(120_000);
   const quick = await begin(app);
-  const label = "Strip: Break the axle nut loose";
+  const label = "Strip: Axle nut loose";
   await quick.walk(label, { "Spin by hand": "Rough and noisy" });
   await quick.unfold();
   await expect(quick.key("It stands firm")).toBeEnabled();

@@ -151,7 +151,9 @@ test("at 320 × 568 a number pad with its number and the box for a name stand wh
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6") });
   await quick.key("Show the owner").tap();
   await expect(quick.main.getByRole("img", { name: "Signature" })).toBeVisible();
-  expect(await cutOff(app, ".sign")).toEqual([]);
+  // What it signs is read before, the reasons too.
+  await quick.unfold();
+  await expect.poll(() => cutOff(app, ".sign")).toEqual([]);
 });
 
 test("the screens of the desk are sound to axe and do not scroll sideways", async ({ app }) => {

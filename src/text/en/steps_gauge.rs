@@ -33,7 +33,7 @@ pub(super) const WHEEL_OFF: StepText = tell(
 );
 pub(super) const CALIPER_UP: StepText = tell(
     "Caliper up",
-    "Mark rotor to hub. Lower pin bolt out, swing the caliper up, tie it, pads out. Fixed caliper: off, on a hook.",
+    "Mark rotor to hub. Lower pin bolt out, caliper up and tied, pads out. Fixed caliper: on a hook.",
     "Caliper is tied up",
     "Pads damp the movement that the dial must see, or fake one.",
 )
@@ -43,7 +43,7 @@ pub(super) const CALIPER_UP: StepText = tell(
 );
 pub(super) const NUT_FOUND: StepText = tell(
     "Axle nut as found",
-    "Look at the axle nut and its stake. Loosen nothing.",
+    "Look at axle nut and stake.",
     "Keep the answer",
     "The nut clamps the bearing's rings. With a slack nut the reading means nothing.",
 )

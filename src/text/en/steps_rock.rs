@@ -17,14 +17,14 @@ pub(super) const LIFT_HOLD: StepText = tell(
 );
 pub(super) const LIFT_STAND: StepText = tell(
     "Jack and stand",
-    "Jack at the maker's point, stand under a rated point, lower the car onto the stand.",
+    "Jack the car, stand under it, lower it onto the stand.",
     "On the stand",
     "A jack lifts. Only a stand holds.",
 )
-.caution("Never under the car, never past a load that only the jack holds. Hot asphalt: plate under the stand.");
+.caution("Never under or past a car that only the jack holds. Hot asphalt: plate under the stand.");
 pub(super) const STAND_PHOTO: StepText = tell(
     "Picture: stand",
-    "One picture with the stand, the chocks and the ground in it.",
+    "One picture: stand, chocks and ground.",
     "Take the picture",
     "It shows later how the car was held.",
 );

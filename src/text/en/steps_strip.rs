@@ -7,12 +7,12 @@ const NUT_WHY: &str =
     "With the nut cracked the rings are no longer clamped. Weight or rolling ruins the bearing.";
 
 pub(super) const CRACK_NUT: StepText = tell(
-    "Break the axle nut loose",
-    "Stake up. Wheel on, lug nuts snug, lower until the tire just bites. Break the axle nut loose. Lift, stand under.",
+    "Axle nut loose",
+    "Stake up. Wheel on, lug nuts snug, down until the tire bites. Break the axle nut loose, lift, stand.",
     "Nut is loose",
     NUT_WHY,
 )
-.caution("Caliper tied clear of the wheel. Never the full weight on the wheel. From now on the car must not be rolled.");
+.caution("Caliper clear of the wheel. Never the full weight on it. From now on the car must not be rolled.");
 pub(super) const NUT: StepText = tell(
     "Axle nut off",
     "Wheel off, under the sill. Axle nut off.",
@@ -28,14 +28,14 @@ pub(super) const NUT_BAR: StepText = tell(
 .caution("The car stays on its stand: nothing of you under it. Once cracked, the car must not be rolled.");
 pub(super) const BRAKE: StepText = tell(
     "Brake off",
-    "Caliper off, hung by a hook from the spring. Bracket bolts out, bracket off, rotor off by its jack holes.",
+    "Caliper off, hung by a hook from the spring. Bracket off. Rotor off by its jack holes.",
     "Brake is off",
     "A hose that has carried a caliper can fail later, from the inside.",
 )
-.caution("The hose never carries the caliper, no twist in it. No hammer on the hub face. The pedal is dead: nobody touches it.");
+.caution("The hose never carries the caliper. No hammer on the hub face. The pedal is dead: nobody touches it.");
 pub(super) const SENSOR_PHOTO: StepText = tell(
     "Picture: sensor wire",
-    "One picture of the wire from hub to plug with every clip, and of how the plate sits.",
+    "One picture: the wire from hub to plug with every clip, and the plate.",
     "Take the picture",
     "The wire goes back the way it was, clear of tire and rotor.",
 );
@@ -70,21 +70,21 @@ pub(super) const COMPARE_PHOTO: StepText = tell(
 );
 pub(super) const SEAT: StepText = tell(
     "Clean the seat",
-    "Bore, seat and flange clean to bright metal, wiped dry. A film against rust only where the maker says.",
+    "Bore, seat and flange bright and dry. A film against rust only where the manufacturer says.",
     "Seat is bright",
     "A speck of rust at the hub grows to several times that at the rotor.",
 )
 .caution("No grease on the faces.");
 pub(super) const OFFER: StepText = tell(
     "Offer the hub",
-    "Plate as in the picture. Turn until the splines meet, slide the hub in by hand, start every bolt by hand.",
+    "Plate as in the picture. Turn until the splines meet, hub in by hand, every bolt by hand.",
     "In, bolts by hand",
     "A hub that needs force stands crooked.",
 )
-.caution("No force on the splines: never pull it in by crooked bolts or by the axle nut. New bolts, threadlocker as the card says.");
+.caution("No force on the splines: never pull it in by bolts or axle nut. New bolts, threadlocker as the card says.");
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",
-    "Wire into every clip as in the picture, plug in until it clicks. At both locks it touches nothing.",
+    "Wire into every clip, plug in until it clicks. At both locks it touches nothing.",
     "Wire is clipped in",
     "A wire that touches tire or rotor is soon worn through.",
 );

@@ -55,7 +55,7 @@ const USUAL = {
   "Push, pull, read": (quick) => quick.round("0"),
   "Decision": /^(Keep the decision|Show the owner|Take a second set)$/,
   "The owner's answer": "Yes, by word",
-  "Break the axle nut loose": /^(It stands firm|Nut is loose)$/,
+  "Axle nut loose": /^(It stands firm|Nut is loose)$/,
   "Axle nut off": (quick) => quick.pictured(/^(Brake|Nut) is off$/),
   "Brake off": (quick) => quick.pictured("Brake is off"),
   "Picture: sensor wire": (quick) => quick.notDone("No time"),
