@@ -66,8 +66,24 @@ fn a_tap_that_neither_took_is_not_kept() {
     let store = Faulty::default();
     store.journal_fails(Some(DENIED));
     store.second_fails(Some(FULL));
+    store.backup_fails(Some(FULL));
     let outcome = block_on(keep(&store, &tap()));
     assert_eq!(outcome, Err(NotKept::Storage(DENIED)));
+}
+
+#[test]
+fn a_tap_that_only_the_backup_journal_took_is_not_yet_safe() {
+    let store = Faulty::default();
+    store.journal_fails(Some(DENIED));
+    store.second_fails(Some(FULL));
+    let entries = tap();
+    let outcome = block_on(keep(&store, &entries));
+    assert_eq!(outcome, Ok(Kept::NotYetSafe(DENIED)));
+    // It comes back from there, and into the journal as soon as that works.
+    store.journal_fails(None);
+    let read = block_on(read(&store, &entries[0].log.0)).unwrap();
+    assert_eq!(read.entries, entries);
+    assert_eq!(read.to_heal, records(&entries).unwrap());
 }
 
 #[test]
@@ -80,11 +96,13 @@ fn the_second_copy_is_written_in_the_same_tick_and_before_the_journal() {
     assert_eq!(store.calls(), ["second", "journal begins"]);
     assert_eq!(store.in_second().len(), 2);
     assert_eq!(store.in_journal(), []);
+    // It reads as kept only after the backup journal has answered too.
+    assert!(keeping.as_mut().poll(&mut context).is_pending());
+    assert_eq!(store.calls().last(), Some(&"journal is durable"));
     assert_eq!(
         keeping.as_mut().poll(&mut context),
         Poll::Ready(Ok(Kept::Safe))
     );
-    assert_eq!(store.calls().last(), Some(&"journal is durable"));
 }
 
 #[test]

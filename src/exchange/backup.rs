@@ -149,6 +149,12 @@ impl Backup {
             .collect()
     }
 
+    /// Whether an entry of a log is here.
+    pub fn has(&self, log: &str, id: &str) -> bool {
+        let copy = self.logs.get(log);
+        copy.is_some_and(|copy| copy.texts.contains_key(id))
+    }
+
     /// How many entries a log must have; 0 where nothing is known of it.
     pub fn must(&self, log: &str) -> usize {
         self.logs.get(log).map_or(0, |copy| copy.must)
@@ -167,11 +173,10 @@ impl Backup {
         }
     }
 
-    /// Whether a closed log is held here with so many entries.
-    pub fn is_closed_with(&self, log: &str, count: usize) -> bool {
-        let closed = |copy: &Copy| copy.digest.is_some() && copy.texts.is_empty();
-        let copy = self.logs.get(log).filter(|copy| closed(copy));
-        copy.is_some_and(|copy| copy.must == count)
+    /// Whether a log is held here by number and digest alone.
+    pub fn is_closed(&self, log: &str) -> bool {
+        let copy = self.logs.get(log);
+        copy.is_some_and(|copy| copy.digest.is_some() && copy.texts.is_empty())
     }
 
     /// Lines that are no longer what was written.
@@ -185,7 +190,13 @@ impl Backup {
         (self.read > whole.len().saturating_add(SLACK)).then_some(whole)
     }
 
-    fn whole(&self) -> String {
+    /// The files were written anew with these lines.
+    pub fn turned(&mut self, lines: &str) {
+        self.read = lines.len();
+    }
+
+    /// Everything that counts.
+    pub fn whole(&self) -> String {
         let mut lines = String::new();
         let closed = self.logs.iter().filter_map(|(log, copy)| {
             let digest = copy.digest.clone()?;
@@ -211,6 +222,11 @@ pub fn tap(entries: &[KeptText], must: usize) -> String {
         }
     }
     line(&Line::Tap(entries.iter().map(entry).collect(), logs))
+}
+
+/// The line that says that a log must have more entries than are known.
+pub fn doubted(log: &str, must: usize) -> String {
+    line(&Line::Tap(Vec::new(), vec![(log.to_owned(), must)]))
 }
 
 /// The line of a log that is closed with these texts: they need not be here any more.

@@ -7,7 +7,8 @@ use crate::job::entry::{Entry, EntryId, What};
 use crate::job::key::{Key, keys};
 use crate::job::line::Latest;
 use crate::job::order::{Ordered, order};
-use crate::job::sheet::{Problem, Sheet};
+use crate::job::problem::Problem;
+use crate::job::sheet::Sheet;
 use crate::trade::wheel_end::{Hold, StepKey};
 
 /// Folds entries of one log into its sheet.

@@ -8,6 +8,7 @@ use crate::job::entry::{
 };
 use crate::job::key::{Key, care};
 use crate::job::mishap::open_mishap;
+use crate::job::problem::Problem;
 use crate::job::slip::{Slip, slip};
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
@@ -17,22 +18,6 @@ mod bench;
 mod ended;
 mod found;
 mod proved;
-
-/// What a person must know about the record itself.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Problem {
-    /// An entry is named by another and is not here.
-    Missing(EntryId),
-    /// Two different entries carry one id.
-    Edited(EntryId),
-    /// An entry of a kind that this version does not know: the job can be read, not written.
-    Unknown(EntryId),
-    /// An entry that claims to have seen itself, directly or through others: the file is forged or
-    /// broken, and the order of these entries is not known.
-    Circle(EntryId),
-    /// Two statements of one fact, neither of which had seen the other.
-    Disagree(Key),
-}
 
 /// The state of a job.
 #[derive(Clone, Debug, PartialEq)]
@@ -116,9 +101,14 @@ impl Sheet {
     /// Whether entries are missing that others name, or their order is not known: then what is
     /// loose, and what was answered, is known only in part.
     pub fn is_incomplete(&self) -> bool {
-        self.problems
-            .iter()
-            .any(|problem| matches!(problem, Problem::Missing(_) | Problem::Circle(_)))
+        self.problems.iter().any(Problem::leaves_gaps)
+    }
+
+    /// The same sheet of a record of which the phone once had more than it has now.
+    #[must_use]
+    pub fn with_entries_lost(mut self) -> Self {
+        self.problems.push(Problem::Lost);
+        self
     }
 
     /// Every statement of a fact that stands, in order; more than one if they disagree.

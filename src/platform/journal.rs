@@ -3,6 +3,7 @@
 //! Records are only ever added. The two exceptions are [`Journal::delete_log`] for practice jobs
 //! and [`Journal::replace_body`] for erasing a person.
 
+use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use js_sys::{Array, JSON};
@@ -95,6 +96,21 @@ impl Journal {
             .get_all_with_key(&range)
             .map_err(|error| problem(&error))?;
         Ok(records(&answer(&request).await?))
+    }
+
+    /// The ids of the records of one log.
+    ///
+    /// # Errors
+    /// Whatever the browser refuses with.
+    pub async fn ids(&self, log: &str) -> Result<BTreeSet<String>, StoreProblem> {
+        let store = reading(self.database(), ENTRIES)?;
+        let range = log_range(log)?;
+        let request = store
+            .get_all_keys_with_key(&range)
+            .map_err(|error| problem(&error))?;
+        let keys = Array::from(&answer(&request).await?);
+        let id = |key: JsValue| Array::from(&key).get(1).as_string();
+        Ok(keys.iter().filter_map(id).collect())
     }
 
     /// Every record of every log, by log and id.

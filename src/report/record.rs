@@ -252,6 +252,7 @@ fn problems(told: &Told) -> Vec<String> {
             Problem::Edited(id) => format!("{}: {}", told.word(ReportWord::EntryEdited), id.0),
             Problem::Unknown(id) => format!("{}: {}", told.word(ReportWord::EntryUnknown), id.0),
             Problem::Circle(id) => format!("{}: {}", told.word(ReportWord::EntryCircle), id.0),
+            Problem::Lost => told.word(ReportWord::EntriesLost).to_owned(),
             Problem::Disagree(key) => {
                 let said = told
                     .sheet

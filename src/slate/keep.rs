@@ -1,4 +1,5 @@
-//! Keeping a tap: the second copy in the same tick, the journal behind it, and what that means.
+//! Keeping a tap: the second copy in the same tick, journal and backup journal behind it, and what
+//! that means.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -20,13 +21,19 @@ pub trait Store {
     /// What the storage refused; nothing of it was kept then.
     fn journal(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>>;
 
+    /// Writes the backup journal; on its way when this returns, flushed when it resolves.
+    ///
+    /// # Errors
+    /// What the storage refused; nothing of it was kept then.
+    fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>>;
+
     /// Everything the journal has of a log.
     ///
     /// # Errors
     /// What the storage refused.
     fn read_journal(&self, log: &str) -> impl Future<Output = Result<Vec<Record>, StoreProblem>>;
 
-    /// Everything the second copy has of a log; nothing if there is none.
+    /// Everything that backup journal and second copy have of a log; nothing if there is none.
     fn read_second(&self, log: &str) -> Vec<Record>;
 }
 
@@ -55,7 +62,11 @@ pub enum NotKept {
 pub async fn keep<S: Store>(store: &S, entries: &[Entry]) -> Result<Kept, NotKept> {
     let records = records(entries).map_err(NotKept::Wire)?;
     let second = store.second(&records);
-    match (store.journal(&records).await, second) {
+    let backup = store.backup(&records);
+    let journal = store.journal(&records).await;
+    // What takes the backup's place is known before the tap reads as kept.
+    let kept_twice = backup.await.or(second);
+    match (journal, kept_twice) {
         (Ok(()), _) => Ok(Kept::Safe),
         (Err(problem), Ok(())) => Ok(Kept::NotYetSafe(problem)),
         (Err(problem), Err(_)) => Err(NotKept::Storage(problem)),

@@ -536,6 +536,8 @@ spoken! {
     kept::seconds(n: u8) -> String;
     /// How long it has been talked, of how long at most.
     kept::talking(said: u8, of: u8) -> String;
+    /// How many jobs and lists the browser has lost.
+    kept::lost_logs(count: usize) -> String;
     /// There is little room left.
     kept::room_nearly_full(left: &str) -> String;
     /// How much room is left.

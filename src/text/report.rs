@@ -323,6 +323,8 @@ report_words! {
     AskedAgain,
     /// An entry that others name is not here.
     EntryMissing,
+    /// The phone had more entries than it has now.
+    EntriesLost,
     /// Two different entries carry one name.
     EntryEdited,
     /// An entry of a kind that this version does not know.

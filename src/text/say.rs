@@ -398,6 +398,12 @@ sayings! {
         OtherTab,
         /// A newer version is open in another tab. Load this one again.
         OldTab,
+        /// The browser deleted this app's data while it was open. The open job was written back.
+        ThrownAway,
+        /// The browser had lost entries of open jobs. They are back from the backup file.
+        CameBack,
+        /// I know. Do not show it again.
+        ForgetLost,
         /// Last export.
         LastExport,
         /// Never exported.

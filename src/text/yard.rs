@@ -58,6 +58,8 @@ pub enum Yard<'a> {
     },
     /// An entry that others name is not there.
     EntryMissing(&'a str),
+    /// The phone had more entries than it has now.
+    EntriesLost,
     /// Two different entries carry one id.
     EntryTwice(&'a str),
     /// Entries that claim to have seen each other.

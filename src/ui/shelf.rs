@@ -2,14 +2,21 @@
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
+use std::future::poll_fn;
+use std::pin::pin;
 use std::rc::Rc;
+use std::task::Poll;
 
 use crate::exchange::KeptText;
 use crate::platform::journal::{Closed, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
 use crate::platform::record::{Photo, Record, Storage, StoreProblem};
-use crate::slate::{Bytes, Store, orphans};
+use crate::slate::{Bytes, Read, Store, orphans};
+
+mod backing;
+
+use backing::Backing;
 
 /// The phone's storage, as far as it was granted.
 #[derive(Clone)]
@@ -19,6 +26,8 @@ struct Inner {
     journal: RefCell<Result<Journal, StoreProblem>>,
     local: Result<Local, StoreProblem>,
     memory: Memory,
+    backing: Backing,
+    on_closed: Rc<dyn Fn(Closed)>,
     /// Settings of this page alone, where the second copy is denied: a phone without storage is
     /// still one device, whose taps can be counted and taken back.
     passing: RefCell<BTreeMap<String, String>>,
@@ -29,8 +38,14 @@ struct Inner {
 impl Shelf {
     /// Opens what the browser grants; never fails, since memory is always there.
     pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Self {
+        let on_closed: Rc<dyn Fn(Closed)> = Rc::new(on_closed);
+        let closing = Rc::clone(&on_closed);
+        let opening = Journal::open(move |why| closing(why));
+        let (journal, backing) = both(opening, Backing::open()).await;
         let shelf = Self(Rc::new(Inner {
-            journal: RefCell::new(Journal::open(on_closed).await),
+            journal: RefCell::new(journal),
+            backing,
+            on_closed,
             local: Local::open(),
             memory: Memory::new(),
             passing: RefCell::default(),
@@ -38,6 +53,20 @@ impl Shelf {
         }));
         shelf.read_drafts().await;
         shelf
+    }
+
+    /// Opens the journal once more, after it was closed under the page.
+    pub async fn open_again(&self) {
+        let closing = Rc::clone(&self.0.on_closed);
+        let journal = Journal::open(move |why| closing(why)).await;
+        *self.0.journal.borrow_mut() = journal;
+    }
+
+    /// Whether everything was read of a log that the backup journal knows of.
+    pub fn is_whole(&self, log: &str, read: &Read) -> bool {
+        let unreadable = read.unreadable.iter().map(|(record, _)| &record.text);
+        let texts: Vec<&String> = read.texts.values().chain(unreadable).collect();
+        self.says(|says| says.has_all(log, &texts))
     }
 
     /// Reads what is half typed, as the journal has it.
@@ -101,15 +130,18 @@ impl Shelf {
         self.0.local.as_ref().ok()
     }
 
-    /// A setting, if there is one and it can be read.
+    /// A setting, if there is one and it can be read. The journal's is at hand after a kill, which
+    /// can take a minute from localStorage.
     pub fn setting(&self, name: &str) -> Option<String> {
-        match self.local() {
+        let kept = self.0.drafts.borrow().get(&setting(name)).cloned();
+        kept.or_else(|| match self.local() {
             Some(local) => local.setting(name).ok().flatten(),
             None => self.0.passing.borrow().get(name).cloned(),
-        }
+        })
     }
 
-    /// Keeps a setting; a refusal is harmless, since settings are asked again.
+    /// Keeps a setting; a refusal is harmless, since settings are asked again. A running number is
+    /// in the database before the tap that takes it, so that it is on the disk with that tap.
     pub fn set_setting(&self, name: &str, text: &str) {
         match self.local() {
             Some(local) => {
@@ -120,6 +152,12 @@ impl Shelf {
                 passing.insert(name.to_owned(), text.to_owned());
             }
         }
+        let named = setting(name);
+        let mut here = self.0.drafts.borrow_mut();
+        here.insert(named.clone(), text.to_owned());
+        if let Ok(journal) = self.journal() {
+            let _ = journal.put_drafts(&[(&named, Some(text))]);
+        }
     }
 
     /// Every log this phone knows of, from both places.
@@ -128,6 +166,7 @@ impl Shelf {
             Ok(journal) => journal.logs().await.unwrap_or_default(),
             Err(_) => self.0.memory.logs(),
         };
+        logs.extend(self.says(|says| says.open_logs().map(str::to_owned).collect::<Vec<_>>()));
         logs.extend(
             self.local()
                 .and_then(|local| local.logs().ok())
@@ -197,6 +236,7 @@ impl Shelf {
         if second.iter().all(|record| kept.contains(record)) {
             // What cannot be removed stays as a copy more, which harms nothing.
             let _ = local.remove_log(log);
+            self.back_up_closed(log, &kept).await;
         }
     }
 
@@ -206,10 +246,8 @@ impl Shelf {
     /// What the storage refused; what was replaced before stays so, and all of it can be tried again.
     pub async fn replace(&self, records: &[KeptText]) -> Result<(), StoreProblem> {
         for kept in records {
-            let second = self
-                .read_second(&kept.log)
-                .iter()
-                .any(|it| it.id == kept.id);
+            self.back_up_body(kept).await?;
+            let second = self.second_of(&kept.log).iter().any(|it| it.id == kept.id);
             let journal = self.journal();
             let replaced = match &journal {
                 Ok(journal) => journal.replace_body(&kept.log, &kept.id, &kept.text).await,
@@ -218,11 +256,11 @@ impl Shelf {
             match (replaced, self.local()) {
                 (Ok(()), _) if !second => {}
                 (Ok(()) | Err(StoreProblem::Missing { .. }), Some(local)) if second => {
-                    local.replace_entry(&record(kept))?;
+                    local.replace_entry(&record(kept.clone()))?;
                 }
                 // Without a journal the second copy is all there is.
                 (Err(_), Some(local)) if second && journal.is_err() => {
-                    local.replace_entry(&record(kept))?;
+                    local.replace_entry(&record(kept.clone()))?;
                 }
                 (outcome, _) => outcome?,
             }
@@ -236,6 +274,7 @@ impl Shelf {
         if let Ok(journal) = self.journal() {
             let _ = journal.delete_log(log).await;
         }
+        self.back_up_gone(&[log.to_owned()]).await;
         if let Some(local) = self.local() {
             let _ = local.remove_log(log);
         }
@@ -244,6 +283,13 @@ impl Shelf {
 }
 
 impl Shelf {
+    /// What localStorage has of a log.
+    fn second_of(&self, log: &str) -> Vec<Record> {
+        self.local()
+            .and_then(|local| local.entries(log).ok())
+            .unwrap_or_default()
+    }
+
     /// Drops what is half typed for a job.
     fn drop_drafts(&self, log: &str) {
         let of_job = format!("{log}:");
@@ -273,11 +319,45 @@ impl Bytes for Shelf {
     }
 }
 
-fn record(kept: &KeptText) -> Record {
+/// Under which name the journal keeps a setting among what is half typed; no log's id is so short.
+fn setting(name: &str) -> String {
+    format!("setting:{name}")
+}
+
+fn record(kept: KeptText) -> Record {
     Record {
-        log: kept.log.clone(),
-        id: kept.id.clone(),
-        text: kept.text.clone(),
+        log: kept.log,
+        id: kept.id,
+        text: kept.text,
+    }
+}
+
+/// Waits for two things at once.
+async fn both<A, B>(one: impl Future<Output = A>, other: impl Future<Output = B>) -> (A, B) {
+    let (mut one, mut other) = (pin!(one), pin!(other));
+    let (mut first, mut second) = (None, None);
+    poll_fn(move |context| {
+        if first.is_none() {
+            first = done(one.as_mut().poll(context));
+        }
+        if second.is_none() {
+            second = done(other.as_mut().poll(context));
+        }
+        match (first.take(), second.take()) {
+            (Some(first), Some(second)) => Poll::Ready((first, second)),
+            (one, other) => {
+                (first, second) = (one, other);
+                Poll::Pending
+            }
+        }
+    })
+    .await
+}
+
+fn done<T>(polled: Poll<T>) -> Option<T> {
+    match polled {
+        Poll::Ready(done) => Some(done),
+        Poll::Pending => None,
     }
 }
 
@@ -306,9 +386,13 @@ impl Store for Shelf {
         }
     }
 
+    fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>> {
+        self.back_up(records)
+    }
+
     fn read_second(&self, log: &str) -> Vec<Record> {
-        self.local()
-            .and_then(|local| local.entries(log).ok())
-            .unwrap_or_default()
+        let mut second = self.backed(log);
+        second.extend(self.second_of(log));
+        second
     }
 }

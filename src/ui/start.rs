@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
 
+use crate::platform::journal::Closed;
 use crate::platform::wake_lock::WakeLock;
 use crate::platform::{clock, crash_panel, locale, page, tone};
 use crate::ui::route::Route;
@@ -20,17 +21,17 @@ use crate::ui::state::App;
 pub fn start() {
     crash_panel::install();
     spawn_local(async {
-        let stale = ArcRwSignal::new(false);
-        let closed = stale.clone();
+        let closed = ArcRwSignal::new(None);
+        let closing = closed.clone();
         let language = locale::language();
-        let (shelf, mark) = beside(Shelf::open(move |_| closed.set(true)), || {
+        let (shelf, mark) = beside(Shelf::open(move |why| closing.set(Some(why))), || {
             locale::decimal_mark(&language)
         })
         .await;
         let settings = Settings::read(&shelf, &language, mark);
         page::set_language("en");
         page::set_theme(settings.theme.code());
-        mount(shelf, settings, stale);
+        mount(shelf, settings, closed);
         page::set_ready();
     });
 }
@@ -46,18 +47,19 @@ async fn beside<S, W>(slow: impl Future<Output = S>, work: impl FnOnce() -> W) -
     }
 }
 
-fn mount(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) {
+fn mount(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) {
     let Some(root) = page::element(crash_panel::APP) else {
         return;
     };
     let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
-        let app = App::new(shelf, settings, stale);
+        let app = App::new(shelf, settings, closed);
         provide_context(app);
         app.listen();
         app.read_list();
         follow_route(app);
         stay_awake(app);
         sweep(app);
+        keep_level(app);
         app.look_at_room();
         flow(app);
         screens::root()
@@ -84,6 +86,18 @@ fn sweep(app: App) {
             });
         });
     });
+}
+
+/// Writes back what the browser threw away under the open app; once the start is long over, brings
+/// the backup journal level with what files brought.
+fn keep_level(app: App) {
+    const CALM_MS: i32 = 5_000;
+    Effect::new(move |_| {
+        if app.closed.get() == Some(Closed::Lost) {
+            app.write_back();
+        }
+    });
+    clock::later(CALM_MS, move || spawn_local(app.level()));
 }
 
 /// Reads the shop's settings and the receipts; once the start is long over, what the shop wants

@@ -1,6 +1,7 @@
 //! What the screens share: the open job, the settings, and the one way to write.
 
 mod flow;
+mod level;
 mod list;
 mod other;
 mod pen;
@@ -16,6 +17,7 @@ use crate::job::entry::{Entry, LogId, Shop, What};
 use crate::job::late::Ago;
 use crate::job::{Sheet, fold, next, plan};
 use crate::platform::clock;
+use crate::platform::journal::Closed;
 use crate::platform::page;
 use crate::platform::record::{Storage, StoreProblem};
 use crate::platform::tabs::Tabs;
@@ -51,11 +53,18 @@ pub struct Open {
     pub plan: Plan,
     /// Its steps, in order.
     pub steps: Vec<StepSpec>,
+    /// Whether all entries are there that the backup journal knows of.
+    whole: bool,
 }
 
 impl Open {
-    fn new(log: LogId, entries: Vec<Entry>) -> Self {
+    fn new(log: LogId, entries: Vec<Entry>, whole: bool) -> Self {
         let sheet = fold(entries);
+        let sheet = if whole {
+            sheet
+        } else {
+            sheet.with_entries_lost()
+        };
         let plan = plan(&sheet);
         let steps = procedure(&plan);
         Self {
@@ -63,6 +72,7 @@ impl Open {
             sheet,
             plan,
             steps,
+            whole,
         }
     }
 
@@ -104,8 +114,14 @@ pub struct App {
     pub tight: RwSignal<Option<u64>>,
     /// The picture or voice note that the last tap kept.
     pub latest: RwSignal<Option<String>>,
-    /// Whether the database was closed under this page, which must be loaded again.
-    pub stale: RwSignal<bool>,
+    /// Why the database was closed under this page, where it was.
+    pub closed: RwSignal<Option<Closed>>,
+    /// Whether the browser threw the data away under this page.
+    pub thrown_away: RwSignal<bool>,
+    /// Whether entries of open jobs were lost and came back from the backup journal.
+    pub came_back: RwSignal<bool>,
+    /// Logs that this phone had and has no more.
+    pub lost: RwSignal<Vec<String>>,
     /// The shop's settings that are in force here.
     pub shop: RwSignal<Shop>,
     /// What the yard's receipts say it has.
@@ -117,6 +133,8 @@ pub struct App {
     update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
     entries: StoredValue<Vec<Entry>, LocalStorage>,
+    /// Whether journal and backup journal were held against each other since the start.
+    level_done: StoredValue<bool, LocalStorage>,
 }
 
 /// The shared state; a screen is never mounted without it.
@@ -126,7 +144,7 @@ pub fn app() -> App {
 
 impl App {
     /// The state at the start, before anything was read.
-    pub fn new(shelf: Shelf, settings: Settings, stale: ArcRwSignal<bool>) -> Self {
+    pub fn new(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) -> Self {
         Self {
             route: RwSignal::new(Route::from_hash(&page::hash())),
             settings: RwSignal::new(settings),
@@ -140,7 +158,10 @@ impl App {
             ago: RwSignal::new(None),
             tight: RwSignal::new(None),
             latest: RwSignal::new(None),
-            stale: stale.into(),
+            closed: closed.into(),
+            thrown_away: RwSignal::new(false),
+            came_back: RwSignal::new(false),
+            lost: RwSignal::new(Vec::new()),
             locked: RwSignal::new(false),
             shop: RwSignal::new(Shop::default()),
             held: RwSignal::new(Lines::default()),
@@ -148,6 +169,7 @@ impl App {
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),
             entries: StoredValue::new_local(Vec::new()),
+            level_done: StoredValue::new_local(false),
         }
     }
 
@@ -266,7 +288,9 @@ impl App {
 
     fn take(self, log: LogId, new: Vec<Entry>) {
         self.entries.update_value(|entries| entries.extend(new));
-        let open = Open::new(log, self.entries.get_value());
+        let before = self.open.get_untracked();
+        let whole = before.is_none_or(|open| open.log != log || open.whole);
+        let open = Open::new(log, self.entries.get_value(), whole);
         self.open.set(Some(Arc::new(open)));
     }
 
@@ -326,8 +350,9 @@ impl App {
                 return;
             }
             self.entries.set_value(read.entries.clone());
+            let whole = shelf.is_whole(&log, &read);
             self.open
-                .set(Some(Arc::new(Open::new(LogId(log), read.entries))));
+                .set(Some(Arc::new(Open::new(LogId(log), read.entries, whole))));
         });
     }
 
@@ -337,7 +362,7 @@ impl App {
         let log = slate::log_id(&pen);
         self.entries.set_value(Vec::new());
         self.open
-            .set(Some(Arc::new(Open::new(log.clone(), Vec::new()))));
+            .set(Some(Arc::new(Open::new(log.clone(), Vec::new(), true))));
         let from = self.route.get_untracked();
         self.append_then(whats, move || {
             if from.is_at(&page::hash()) {

@@ -9,11 +9,13 @@ use hubslate::platform::memory::Memory;
 use hubslate::platform::record::{Photo, Record, StoreProblem};
 use hubslate::slate::{Bytes, Store};
 
-/// Two places that keep records, each by the rules of the real journal.
+/// Three places that keep records, each by the rules of the real journal.
 #[derive(Default)]
 pub struct Faulty {
     journal: Memory,
     second: Memory,
+    backup: Memory,
+    backup_fault: RefCell<Option<StoreProblem>>,
     journal_fault: RefCell<Option<StoreProblem>>,
     second_fault: RefCell<Option<StoreProblem>>,
     bytes_fault: RefCell<Option<StoreProblem>>,
@@ -27,6 +29,10 @@ impl Faulty {
 
     pub fn second_fails(&self, with: Option<StoreProblem>) {
         *self.second_fault.borrow_mut() = with;
+    }
+
+    pub fn backup_fails(&self, with: Option<StoreProblem>) {
+        *self.backup_fault.borrow_mut() = with;
     }
 
     pub fn bytes_fail(&self, with: Option<StoreProblem>) {
@@ -112,6 +118,12 @@ impl Store for Faulty {
         Ok(())
     }
 
+    async fn backup(&self, records: &[Record]) -> Result<(), StoreProblem> {
+        a_moment().await;
+        Self::fault(&self.backup_fault)?;
+        self.backup.add(records)
+    }
+
     async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
         a_moment().await;
         Self::fault(&self.journal_fault)?;
@@ -119,7 +131,9 @@ impl Store for Faulty {
     }
 
     fn read_second(&self, log: &str) -> Vec<Record> {
-        self.second.read(log)
+        let mut second = self.backup.read(log);
+        second.extend(self.second.read(log));
+        second
     }
 }
 

@@ -196,6 +196,7 @@ fn record(lang: Lang, problem: &Problem) -> String {
         Problem::Edited(id) => Yard::EntryTwice(&id.0),
         Problem::Circle(id) => Yard::EntryCircle(&id.0),
         Problem::Unknown(id) => Yard::EntryUnknown(&id.0),
+        Problem::Lost => Yard::EntriesLost,
         Problem::Disagree(_) => Yard::ToldTwice,
     };
     text::yard(lang, say)

@@ -17,12 +17,12 @@ use crate::platform::transaction::{problem, request_problem};
 const NAME: &str = "hubslate";
 const VERSION: u32 = 2;
 
-/// Why an open journal closed; the page must be loaded again before it can keep anything.
+/// Why an open journal closed; it must be opened again before it can keep anything.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Closed {
-    /// Another tab runs a newer version, or the database is being deleted.
+    /// Another tab runs a newer version.
     NewerVersion,
-    /// The browser closed it: the storage was cleared or is gone.
+    /// It is being deleted, or the browser closed it: the storage was cleared or is gone.
     Lost,
 }
 
@@ -143,9 +143,14 @@ fn closing(database: &IdbDatabase, on_closed: Rc<impl Fn(Closed) + 'static>) -> 
     let lost = Rc::clone(&on_closed);
     let own = database.clone();
     [
-        Listener::new(database, "versionchange", move |_| {
+        Listener::new(database, "versionchange", move |event| {
             own.close();
-            on_closed(Closed::NewerVersion);
+            let newer = js::property(&event, "newVersion").is_some();
+            on_closed(if newer {
+                Closed::NewerVersion
+            } else {
+                Closed::Lost
+            });
         }),
         Listener::new(database, "close", move |_| lost(Closed::Lost)),
     ]

@@ -88,6 +88,17 @@ pub(in crate::text) fn talking(said: u8, of: u8) -> String {
     format!("{said} of {of} s. Let go to stop.")
 }
 
+pub(in crate::text) fn lost_logs(count: usize) -> String {
+    let what = if count == 1 {
+        "A job or list".to_owned()
+    } else {
+        format!("{count} jobs or lists")
+    };
+    format!(
+        "{what} that this phone had kept cannot be found: the browser lost the data. Import the files that you exported, or ask the shop."
+    )
+}
+
 pub(in crate::text) fn room_nearly_full(left: &str) -> String {
     format!("The phone's storage is nearly full: {left} left. Export with pictures and make room.")
 }

@@ -178,6 +178,7 @@ pub(in crate::text) fn report(word: ReportWord) -> &'static str {
         ReportWord::TooFewCycles => "Fewer than three cycles prove nothing.",
         ReportWord::RecordedReasons => "Reasons as recorded",
         ReportWord::AskedAgain => "A second set was asked for before it stands",
+        ReportWord::EntriesLost => "The phone had more entries of this job and lost them",
         ReportWord::EntryMissing => "An entry that others name is not here",
         ReportWord::EntryEdited => {
             "Two different entries carry one name: one of them was changed outside the app"

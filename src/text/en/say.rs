@@ -226,6 +226,13 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
             "All data is on this phone only. It leaves in the files that you export."
         }
         Say::OtherTab => "This job is open in another tab too. Both see each other's taps.",
+        Say::ThrownAway => {
+            "The browser deleted this app's data while it was open. The open job was written back: export it now."
+        }
+        Say::CameBack => {
+            "The browser had lost entries of open jobs. They are back from the backup file. Check what is loose."
+        }
+        Say::ForgetLost => "I know. Do not show it again",
         Say::OldTab => "A newer version is open in another tab. Load this one again.",
         Say::LastExport => "Last export",
         Say::NeverExported => "Never exported",

@@ -41,6 +41,7 @@ pub(in crate::text) fn yard(say: Yard) -> String {
                 .to_owned()
         }
         Yard::EntryBad { place, why } => format!("entry {place} cannot be read ({why})"),
+        Yard::EntriesLost => "the phone had more entries and lost them".to_owned(),
         Yard::EntryMissing(id) => format!("entry {id} is named by another and missing"),
         Yard::EntryTwice(id) => format!("entry {id} is there twice with different contents"),
         Yard::EntryCircle(id) => format!("entry {id} claims to have seen what came after it"),

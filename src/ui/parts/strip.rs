@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::drawing::corner;
 use crate::job::practice::is_practice;
+use crate::platform::journal::Closed;
 use crate::platform::record::{Storage, StoreProblem};
 use crate::text::{self, Lang, Say};
 use crate::ui::at::At;
@@ -97,7 +98,7 @@ pub fn banners(app: App) -> AnyView {
             Keeping::NotYetSafe(StoreProblem::Full)
                 | Keeping::NotKept(crate::slate::NotKept::Storage(StoreProblem::Full))
         );
-        if app.stale.get() {
+        if app.closed.get() == Some(Closed::NewerVersion) {
             Some(Say::OldTab)
         } else if full {
             Some(Say::StorageFull)
@@ -111,6 +112,20 @@ pub fn banners(app: App) -> AnyView {
     };
     view! {
         <div class="banners" data-print="no">
+            {move || {
+                app.thrown_away.get().then(|| {
+                    view! {
+                        <p class="banner" role="alert">{text::say(lang, Say::ThrownAway)}</p>
+                    }
+                })
+            }}
+            {move || {
+                app.came_back.get().then(|| {
+                    view! {
+                        <p class="banner" role="alert">{text::say(lang, Say::CameBack)}</p>
+                    }
+                })
+            }}
             {move || {
                 trouble().map(|say| {
                     view! {

@@ -29,6 +29,7 @@ pub fn home(app: App) -> AnyView {
                 {link(Look::Foot, text::say(lang, Say::Settings), Route::Settings.to_hash())}
             </header>
             {banners(app)}
+            {lost(app, lang)}
             {update(app, lang)}
             {link(Look::Primary, text::say(lang, Say::NewJob), Route::New.to_hash())}
             <label class="field">
@@ -47,6 +48,22 @@ pub fn home(app: App) -> AnyView {
             {link(Look::Foot, text::flow(lang, Flow::OutTitle), Route::Out.to_hash())}
         </main>
     }
+    .into_any()
+}
+
+/// How many logs the browser has lost for good.
+fn lost(app: App, lang: Lang) -> AnyView {
+    (move || {
+        let count = app.lost.with(Vec::len);
+        (count > 0).then(|| {
+            view! {
+                <section class="notice" role="alert">
+                    <p>{text::lost_logs(lang, count)}</p>
+                    {key(Look::Plain, text::say(lang, Say::ForgetLost), move || app.forget_lost())}
+                </section>
+            }
+        })
+    })
     .into_any()
 }
 

@@ -19,11 +19,12 @@ impl App {
         let mut known: BTreeSet<&str> = jobs.iter().map(String::as_str).collect();
         for (log, entries) in fresh {
             known.remove(log.0.as_str());
-            self.line(&Open::new(log, entries)).await;
+            self.line(&Open::new(log, entries, true)).await;
         }
         for log in known {
             if let Ok(read) = slate::read(&self.shelf(), log).await {
-                self.line(&Open::new(LogId(log.to_owned()), read.entries))
+                let whole = self.shelf().is_whole(log, &read);
+                self.line(&Open::new(LogId(log.to_owned()), read.entries, whole))
                     .await;
             }
         }
@@ -57,6 +58,8 @@ impl App {
     /// The same, to be waited for.
     pub async fn read_list_now(self) {
         let shelf = self.shelf();
+        // No line is shown of a job of which the backup journal has more.
+        self.put_back().await;
         let kept = match shelf.journal() {
             Ok(journal) => journal.summaries().await.unwrap_or_default(),
             Err(_) => Vec::new(),
@@ -68,12 +71,15 @@ impl App {
         let known: BTreeSet<String> = jobs.iter().map(|job| job.log.clone()).collect();
         // A cursor goes over every log: what has its line is shown before that.
         self.jobs.set(jobs.clone());
-        for log in shelf.logs().await {
+        let logs = shelf.logs().await;
+        self.look_for_lost(&logs);
+        for log in logs {
             if log.contains(':') || known.contains(&log) {
                 continue;
             }
             if let Ok(read) = slate::read(&shelf, &log).await {
-                let line = Open::new(LogId(log), read.entries).summary();
+                let whole = shelf.is_whole(&log, &read);
+                let line = Open::new(LogId(log), read.entries, whole).summary();
                 if let Ok(journal) = shelf.journal() {
                     // A line that is not kept is made once more at the next start.
                     let _ = journal.put_summary(&line.log, &line.to_text()).await;

@@ -86,7 +86,10 @@ impl App {
             return false;
         };
         let shelf = self.shelf();
-        Store::journal(&shelf, &records).await.is_ok() || Store::second(&shelf, &records).is_ok()
+        let backup = Store::backup(&shelf, &records);
+        let journal = Store::journal(&shelf, &records).await;
+        let backup = backup.await;
+        journal.is_ok() || backup.is_ok() || Store::second(&shelf, &records).is_ok()
     }
 
     /// What follows a tap that is safe: the browser is asked once to keep the data, and the second

@@ -21,8 +21,12 @@ export const journal = (page) => inStore(page, "entries", "getAll");
 /** What was set aside because it could not be read. */
 export const asides = (page) => inStore(page, "aside", "getAll");
 
-/** What is half typed or half set. */
-export const drafts = (page) => inStore(page, "drafts", "getAll");
+/** What is half typed or half set; settings are kept beside it. */
+export async function drafts(page) {
+  const names = await inStore(page, "drafts", "getAllKeys");
+  const texts = await inStore(page, "drafts", "getAll");
+  return texts.filter((_, at) => !names[at].startsWith("setting:"));
+}
 
 /** Puts a record into the journal, as damage or another version might. */
 export const plant = (page, record) => inStore(page, "entries", "add", record);

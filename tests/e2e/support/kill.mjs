@@ -1,6 +1,6 @@
 // Killing the browser as a phone does it: at once, everything, with no chance to save.
 // Works where /proc is: on Linux.
-import { mkdtemp, readFile, readdir, rm } from "node:fs/promises";
+import { mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
@@ -37,6 +37,30 @@ export class Profile {
     await gone;
     while (await this.#find()) await pause(20);
     this.#context = null;
+  }
+
+  /** The browser's own databases are gone, as after a torn file that it could not read. */
+  async loseDatabases() {
+    await rm(join(this.#folder, "Default", "IndexedDB"), { recursive: true });
+  }
+
+  /** The same for what the browser keeps of localStorage. */
+  async loseLocal() {
+    await rm(join(this.#folder, "Default", "Local Storage"), { recursive: true });
+  }
+
+  /** The disk gives other bytes for one word of the backup journal; both are of one length. */
+  async hurtBackup(was, is) {
+    const folder = join(this.#folder, "Default", "File System");
+    let hurt = 0;
+    for (const name of await readdir(folder, { recursive: true })) {
+      const path = join(folder, name);
+      const text = await readFile(path, "latin1").catch(() => "");
+      if (!text.startsWith("hubslate backup") || !text.includes(was)) continue;
+      await writeFile(path, text.replaceAll(was, is), "latin1");
+      hurt += 1;
+    }
+    if (hurt !== 1) throw new Error(`The backup journal names ${was} in ${hurt} files.`);
   }
 
   /** Ends an open browser in the usual way and removes the profile. */

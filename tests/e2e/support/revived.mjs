@@ -32,10 +32,13 @@ async function start(context, host) {
   return page;
 }
 
+/** The browser is started again on the same phone. */
+export const again = async (profile, host) => start(await profile.open(), host);
+
 /** The browser dies, is started again, and the job is opened from the list. */
 export async function killed(profile, host) {
   await profile.kill();
-  const page = await start(await profile.open(), host);
+  const page = await again(profile, host);
   await page.getByRole("listitem").getByRole("link").first().tap();
   return { page, quick: new Quick(page) };
 }

@@ -1,0 +1,180 @@
+//! The backup journal: a tap is in it whole or not at all, and what it lacks is known.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use hubslate::exchange::backup::{Backup, HEADER, TORN, body, closed, gone, tap};
+use hubslate::exchange::{KeptText, digest};
+
+fn kept(log: &str, id: usize) -> KeptText {
+    KeptText {
+        log: log.to_owned(),
+        id: format!("{id:03}"),
+        text: format!(r#"{{"id":"{id:03}","say":"half a\nline, ö and ~"}}"#),
+    }
+}
+
+/// The lines of so many taps on one log, each of two entries.
+fn taps(log: &str, count: usize) -> Vec<String> {
+    let line = |at: usize| tap(&[kept(log, 2 * at), kept(log, 2 * at + 1)], 2 * at + 2);
+    (0..count).map(line).collect()
+}
+
+fn file(number: u32, lines: &str) -> String {
+    format!("{HEADER}{number:06}\n{lines}")
+}
+
+fn read(lines: &str) -> Backup {
+    Backup::read(&[file(1, lines)])
+}
+
+fn ids(backup: &Backup, log: &str) -> Vec<String> {
+    backup
+        .entries(log)
+        .into_iter()
+        .map(|kept| kept.id)
+        .collect()
+}
+
+#[test]
+fn what_was_written_is_there_again() {
+    let backup = read(&taps("job", 3).concat());
+    let all: Vec<KeptText> = (0..6).map(|id| kept("job", id)).collect();
+    assert_eq!(backup.entries("job"), all);
+    assert_eq!((backup.must("job"), backup.damaged()), (6, 0));
+    assert_eq!(backup.open_logs().collect::<Vec<_>>(), ["job"]);
+    let mut added = Backup::read(&[]);
+    added.add(&taps("job", 3).concat());
+    assert_eq!(added.entries("job"), all);
+}
+
+/// A power cut can end the file anywhere: what is there is the first taps, each of them whole.
+#[test]
+fn cut_off_anywhere_a_tap_is_whole_or_not_there() {
+    let lines = taps("job", 4).concat();
+    let whole = file(1, &lines);
+    for end in (0..whole.len()).filter(|end| whole.is_char_boundary(*end)) {
+        let backup = Backup::read(&[whole[..end].to_owned()]);
+        let there = ids(&backup, "job");
+        assert_eq!(there.len() % 2, 0, "cut at {end}");
+        let lines = whole[..end].matches('\n').count().saturating_sub(1);
+        assert_eq!(there.len(), 2 * lines, "cut at {end}");
+        assert_eq!(backup.damaged(), 0, "cut at {end}");
+    }
+}
+
+/// What came after a torn line is whole again; nobody was told that the torn one was kept.
+#[test]
+fn after_a_torn_line_the_next_one_counts() {
+    let lines = taps("job", 3);
+    let half = &lines[1][..lines[1].len() / 2];
+    let backup = read(&format!("{}{half}{TORN}\n{}", lines[0], lines[2]));
+    assert_eq!(ids(&backup, "job"), ["000", "001", "004", "005"]);
+    assert_eq!(backup.damaged(), 0);
+}
+
+/// A disk can return other bytes: no entry is ever another one than was written, and what is
+/// missing is known from the lines that came after.
+#[test]
+fn a_byte_that_turned_is_never_read_as_an_entry() {
+    let lines = taps("job", 3).concat();
+    let all: Vec<KeptText> = (0..6).map(|id| kept("job", id)).collect();
+    let last = lines.rfind("\n").unwrap();
+    let before_last = lines[..last].rfind('\n').unwrap();
+    let mut lost = 0;
+    for at in 0..before_last {
+        let mut bytes = lines.clone().into_bytes();
+        bytes[at] ^= 1;
+        let Ok(hurt) = String::from_utf8(bytes) else {
+            continue;
+        };
+        let backup = read(&hurt);
+        let entries = backup.entries("job");
+        assert!(entries.iter().all(|kept| all.contains(kept)), "at {at}");
+        assert!(entries.len() < 6, "at {at}");
+        let texts: Vec<&str> = entries.iter().map(|kept| kept.text.as_str()).collect();
+        assert!(!backup.has_all("job", &texts), "at {at}");
+        lost += 1;
+    }
+    assert!(lost > 200);
+}
+
+#[test]
+fn the_file_of_the_higher_number_is_read_last_and_one_without_a_number_is_none() {
+    let (new, old) = (file(2, &gone("job")), file(1, &taps("job", 2).concat()));
+    for files in [[new.clone(), old.clone()], [old.clone(), new]] {
+        assert_eq!(Backup::read(&files).logs().count(), 0);
+    }
+    // The other file is being written: its number comes last.
+    let half = file(0, &gone("job"));
+    assert_eq!(ids(&Backup::read(&[half, old]), "job").len(), 4);
+    let odd = [
+        "",
+        "hubslate backup ",
+        "hubslate backup x\n",
+        "something else\n",
+    ];
+    for odd in odd {
+        assert_eq!(Backup::read(&[odd.to_owned()]).logs().count(), 0, "{odd}");
+    }
+}
+
+#[test]
+fn a_closed_log_is_held_by_number_and_digest() {
+    let texts: Vec<String> = (0..4).map(|id| kept("job", id).text).collect();
+    let lines = taps("job", 2).concat() + &closed("job", &texts);
+    let backup = read(&lines);
+    assert!(backup.is_closed("job"));
+    assert_eq!((backup.entries("job").len(), backup.must("job")), (0, 4));
+    assert!(backup.has_all("job", &texts));
+    assert!(!backup.has_all("job", &texts[1..]));
+    let other: Vec<String> = (1..5).map(|id| kept("job", id).text).collect();
+    assert_ne!(digest(&texts), digest(&other));
+    assert!(!backup.has_all("job", &other), "as many, but others");
+    // What is told later comes on top.
+    let later = read(&(lines + &tap(&[kept("job", 9)], 5)));
+    assert!(!later.is_closed("job"));
+    assert!(!later.has_all("job", &texts));
+    assert_eq!(ids(&later, "job"), ["009"]);
+}
+
+#[test]
+fn an_emptied_text_takes_the_place_of_the_one_that_was_there() {
+    let mut empty = kept("job", 1);
+    empty.text = "{}".to_owned();
+    let backup = read(&(taps("job", 1).concat() + &body(&empty)));
+    assert_eq!(backup.entries("job"), [kept("job", 0), empty]);
+}
+
+/// Written anew it says the same, in fewer lines.
+#[test]
+fn what_counts_is_the_same_when_it_is_written_anew() {
+    let texts: Vec<String> = (0..4).map(|id| kept("old", id).text).collect();
+    let lines = [
+        taps("old", 2).concat(),
+        closed("old", &texts),
+        taps("open", 3).concat(),
+        tap(&[kept("old", 8)], 5),
+        taps("away", 40).concat(),
+        gone("away"),
+    ]
+    .concat();
+    let backup = read(&lines);
+    let whole = backup.whole();
+    assert!(whole.len() < lines.len());
+    let again = Backup::read(&[file(7, &whole)]);
+    for log in ["old", "open", "away"] {
+        assert_eq!(again.entries(log), backup.entries(log), "{log}");
+        assert_eq!(again.must(log), backup.must(log), "{log}");
+    }
+    assert!(again.has_all("away", &Vec::<String>::new()));
+    assert_eq!(backup.anew(), None, "little is gained");
+    let much = read(&taps("away", 6_000).concat());
+    assert_eq!(much.anew(), None, "all of it counts");
+    let idle = read(&(taps("away", 6_000).concat() + &gone("away")));
+    assert!(idle.anew().is_some());
+}

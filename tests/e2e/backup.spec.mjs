@@ -1,0 +1,171 @@
+// What the browser loses is found again in the backup journal, or is said to be lost: nothing is
+// shown safer than it is.
+import { setTimeout as pause } from "node:timers/promises";
+import { test, expect, ready } from "./support/fixtures.mjs";
+import { journal } from "./support/journal.mjs";
+import { sampleText } from "./support/jobs.mjs";
+import { again, exported, phone } from "./support/revived.mjs";
+import { Quick, file } from "./pages/quick.mjs";
+
+const BACK = "They are back from the backup file.";
+const WRITTEN_BACK = "The open job was written back: export it now.";
+
+/** The kills of the short form; `HUBSLATE_KILLS` asks for more. */
+const KILLS = Number(process.env.HUBSLATE_KILLS ?? 30);
+
+/** The loose list's number, as the strip says it. */
+const loose = (page) => page.getByRole("link", { name: /loose$/ });
+
+/** The text of the backup file that counts. */
+function backup(page) {
+  return page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    const texts = [];
+    for (const name of ["backup-1", "backup-2"]) texts.push(await (await (await root.getFileHandle(name)).getFile()).text());
+    return texts.sort().at(-1);
+  });
+}
+
+const deleteDatabase = (page) => page.evaluate(() => new Promise((done, failed) => {
+  const deleting = indexedDB.deleteDatabase("hubslate");
+  deleting.onsuccess = done;
+  deleting.onerror = failed;
+}));
+
+test("a database that the browser lost comes back whole from the backup journal, and that is said", async ({ host }) => {
+  test.setTimeout(120_000);
+  await phone(host, async ({ profile, page }) => {
+    let quick = new Quick(page);
+    await quick.practice();
+    await quick.walk("Gauge: Clean for the dial");
+    await expect(loose(page)).toHaveText(/^[1-9]/);
+    const count = await loose(page).textContent();
+    const before = await exported(page, quick);
+    await profile.kill();
+    await profile.loseDatabases();
+
+    const revived = await again(profile, host);
+    quick = new Quick(revived);
+    await expect(quick.alert(BACK)).toBeVisible();
+    await expect(quick.main.locator(".job__loose")).toContainText(count.match(/\d+/)[0]);
+    await revived.getByRole("listitem").getByRole("link").first().tap();
+    await quick.isAt("Gauge: Clean for the dial");
+    await expect(loose(revived)).toHaveText(count);
+    expect(await exported(revived, quick)).toEqual(before);
+    // It is in the database again: at the next start there is nothing to bring back.
+    await profile.kill();
+    const third = await again(profile, host);
+    await expect(new Quick(third).main.locator(".job__loose")).toBeVisible();
+    await expect(new Quick(third).alert(BACK)).toHaveCount(0);
+  });
+});
+
+test("an ended job that the browser lost is said to be lost, until somebody knows", async ({ app }) => {
+  const quick = new Quick(app);
+  await quick.take([file("job.json", sampleText("nothing-wrong"))]);
+  await expect.poll(() => backup(app), { timeout: 20_000 }).toMatch(/"held":\[\["/);
+  await app.evaluate(() => { location.hash = "#/"; });
+  await deleteDatabase(app);
+  await app.reload();
+  await ready(app);
+  await expect(quick.alert("cannot be found: the browser lost the data")).toBeVisible();
+  await quick.key("I know. Do not show it again").tap();
+  await expect(quick.alert("cannot be found")).toHaveCount(0);
+  await app.reload();
+  await ready(app);
+  await expect(quick.main).toContainText("No job yet.");
+  await expect(quick.alert("cannot be found")).toHaveCount(0);
+});
+
+test("data that is thrown away under the open app is written back, and no tap is lost", async ({ app }) => {
+  test.setTimeout(60_000);
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Meet: Odometer");
+  const before = await journal(app);
+  await deleteDatabase(app);
+  await expect(quick.alert(WRITTEN_BACK)).toBeVisible();
+  await expect(quick.main).not.toContainText("Load this one again");
+  await expect.poll(() => journal(app)).toEqual(before);
+  await quick.isAt("Meet: Odometer");
+  await quick.step();
+  await quick.isAt("Meet: Warning lamps");
+  await expect(quick.main.getByRole("status").filter({ hasText: /^Kept/ })).toHaveText("Kept");
+  await app.reload();
+  await ready(app);
+  await quick.isAt("Meet: Warning lamps");
+});
+
+test("where neither place is whole, nothing reads as not loose", async ({ host }) => {
+  test.setTimeout(120_000);
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    // The last tap took the wheel off: of this line the disk gives other bytes.
+    await quick.walk("Gauge: Caliper up");
+    await expect(loose(page)).toHaveText("6 loose");
+    await profile.kill();
+    await profile.loseDatabases();
+    await profile.loseLocal();
+    await profile.hurtBackup("wheel_off@front_left", "wheel_on__front_left");
+
+    for (const _ of [1, 2]) {
+      const revived = await again(profile, host);
+      const now = new Quick(revived);
+      await expect(now.main.locator(".job__loose")).toHaveText(/Unknown what is loose|At least \d+ loose/);
+      await revived.getByRole("listitem").getByRole("link").first().tap();
+      await expect(now.main.getByRole("alert").filter({ hasText: "Entries of this job are missing" })).toBeVisible();
+      await expect(loose(revived)).toHaveText(/^(\?|\d+\+)/);
+      await loose(revived).tap();
+      await expect(now.main).not.toContainText("Nothing is loose");
+      await profile.kill();
+    }
+  });
+});
+
+/** Taps on its own as fast as taps are kept: an answer, and taken back; tells how many were kept. */
+function tapper(page) {
+  return page.evaluate(() => {
+    const key = (name) => [...document.querySelectorAll("button.key")].find((it) => name.test(it.textContent.trim()));
+    const label = () => document.querySelector("main").getAttribute("aria-label");
+    const until = async (holds) => { while (!holds()) await new Promise((next) => setTimeout(next, 5)); };
+    globalThis.tapping = (async () => {
+      for (;;) {
+        const there = label();
+        const next = () => key(there.startsWith("Site") ? /^Yes to all/ : /^Undo$/);
+        await until(() => next() && !next().disabled && !next().closest("fieldset")?.disabled);
+        next().click();
+        await until(() => label() !== there);
+        await globalThis.acknowledged();
+      }
+    })();
+  });
+}
+
+test(`killed ${KILLS} times on one phone at random moments, no tap that read as kept is lost and no number is used twice`, async ({ host }) => {
+  test.setTimeout(60_000 + KILLS * 10_000);
+  await phone(host, async ({ profile, page: first }) => {
+    let page = first;
+    await new Quick(page).practice();
+    let must = (await journal(page)).length;
+    for (let kill = 0; kill < KILLS; kill += 1) {
+      let acknowledged = 0;
+      await page.exposeFunction("acknowledged", () => { acknowledged += 1; });
+      await tapper(page);
+      await pause(300 + Math.random() * 900);
+      await profile.kill();
+      must += acknowledged;
+      page = await again(profile, host);
+      await page.getByRole("listitem").getByRole("link").first().tap();
+      await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
+      const kept = (await journal(page)).map(({ text }) => JSON.parse(text));
+      expect(kept.length, `after kill ${kill + 1}`).toBeGreaterThanOrEqual(must);
+      const numbers = kept.map(({ device, n }) => `${device} ${n}`);
+      expect(new Set(numbers).size, "each number once").toBe(numbers.length);
+      expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
+      must = kept.length;
+    }
+    expect(must).toBeGreaterThan(KILLS);
+    await expect(new Quick(page).alert(BACK)).toHaveCount(0);
+  });
+});
