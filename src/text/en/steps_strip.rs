@@ -45,7 +45,7 @@ pub(super) const SENSOR: StepText = tell(
     "Wire is free",
     "A wire that is still clipped tears when the hub moves.",
 )
-.caution("Free it before the hub moves. Pull on the plug, never on the wire.");
+.caution("Free it before the hub moves. Pull the plug, never the wire.");
 pub(super) const HUB: StepText = tell(
     "Hub out",
     "Press the shaft in. Clean the bolt threads, bolts out, draw the hub with the pusher on the knuckle.",
@@ -70,18 +70,20 @@ pub(super) const COMPARE_PHOTO: StepText = tell(
 );
 pub(super) const SEAT: StepText = tell(
     "Clean the seat",
-    "Bore, seat and flange bright and dry. A film against rust only where the manufacturer says.",
+    "Bore, seat and flange bright and dry. Rust film only where the manufacturer says.",
     "Seat is bright",
     "A speck of rust at the hub grows to several times that at the rotor.",
 )
 .caution("No grease on the faces.");
 pub(super) const OFFER: StepText = tell(
     "Offer the hub",
-    "Plate as in the picture. Turn until the splines meet, hub in by hand, every bolt by hand.",
+    "Plate as in the picture. Turn until the splines meet. Hub and bolts in by hand.",
     "In, bolts by hand",
     "A hub that needs force stands crooked.",
 )
-.caution("No force on the splines: never pull it in by bolts or axle nut. New bolts, threadlocker as the card says.");
+.caution(
+    "No force on the splines, not by bolts or axle nut. New bolts, threadlocker as the card says.",
+);
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",
     "Wire into every clip, plug in until it clicks. At both locks it touches nothing.",

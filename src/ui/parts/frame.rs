@@ -77,7 +77,6 @@ fn framed(
             {strip(at)}
             {banners(app)}
             {of_record(&at.open, at.lang)}
-            {latest(at)}
             {earlier(at)}
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words}
@@ -85,6 +84,7 @@ fn framed(
                 {practice::way(at)}
                 {body.try_update_value(Option::take).flatten()}
                 {end}
+                {latest(at)}
                 {beyond.try_update_value(Option::take).flatten()}
             </section>
             {below.key(at.lang, hidden)}

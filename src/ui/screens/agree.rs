@@ -171,19 +171,19 @@ impl Question {
 }
 
 /// A page with nothing on it but what the owner needs.
-fn locked(question: &Question, body: AnyView, box_for_name: AnyView, keys: AnyView) -> AnyView {
+fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
     let (app, page) = (question.at.app, question.page);
     let at = &question.at;
     let back = at.say(Say::BackToTech);
     let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.text().name);
     let below = Below::new(Signal::stored(true));
-    // The box for a name stands whole once what it signs was read.
+    // The box for a name stands whole once all was read.
     let end = below.end_then(|| clock::later(50, page_end));
     view! {
         <main class="owner" aria-label=name>
             {banners(app)}
             <section class="owner__say" tabindex="0">
-                {body} {end} {box_for_name}
+                {body} {end}
             </section>
             {below.key(at.lang, || false)}
             <fieldset
@@ -217,6 +217,7 @@ fn owner(question: &Question) -> AnyView {
         <h1 class="owner__ask">{question.ask()}</h1>
         {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
         {refit}
+        {signature.shown(at)}
     };
     let (spoken, page, app) = (question.clone(), question.page, at.app);
     let speak = move || spoken.keep(vec![spoken.said(true, How::Spoken)], true);
@@ -229,12 +230,7 @@ fn owner(question: &Question) -> AnyView {
         {key(Look::Plain, at.say(Say::YesSpoken), speak)}
         {key(Look::Plain, at.say(Say::No), refuse)}
     };
-    locked(
-        question,
-        body.into_any(),
-        signature.shown(at),
-        keys.into_any(),
-    )
+    locked(question, body.into_any(), keys.into_any())
 }
 
 /// The key that keeps an answer with the name in the box; there is none before it was written.
@@ -294,8 +290,9 @@ fn refused(question: &Question) -> AnyView {
     let body = view! {
         <h1 class="owner__ask">{at.say(Say::No)}</h1>
         {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
+        {signature.shown(at)}
+        {seen}
     };
-    let box_for_name = view! { {signature.shown(at)} {seen} };
     let (spoken, back) = (question.clone(), question.page);
     let unsigned = if matters {
         at.say(Say::SignRefused)
@@ -320,12 +317,7 @@ fn refused(question: &Question) -> AnyView {
         {key(Look::Plain, unsigned, speak)}
         {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
     };
-    locked(
-        question,
-        body.into_any(),
-        box_for_name.into_any(),
-        keys.into_any(),
-    )
+    locked(question, body.into_any(), keys.into_any())
 }
 
 /// The way to leave the car without an answer, once a repair is asked for.
