@@ -1,5 +1,6 @@
 //! Files in and out: the only serde types, schema, export, import, merge, verification.
 
+mod belongs;
 pub mod book;
 pub mod bundle;
 pub mod calendar;

@@ -17,7 +17,7 @@ pub use history::MAX_AGAIN;
 
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
-use crate::exchange::import::{Came, ImportError, MAX_JOINS, envelope, record, texts};
+use crate::exchange::import::{Came, ImportError, MAX_JOINS, envelope, is_log_id, record, texts};
 use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
 use crate::job::evidence::decided;
 use crate::job::found::{face_today, rotor_today};
@@ -96,6 +96,9 @@ fn log(stored: &StoredLog) -> Result<Checked, ImportError> {
     let texts = digests(&mut checked, stored);
     let told = entries(&mut checked, &texts);
     match checked.kind {
+        Some(kind) if !is_log_id(kind, &stored.id) => {
+            checked.findings.push(Finding::Kind(stored.kind.clone()));
+        }
         Some(LogKind::Job) if is_tangled(told.iter().map(|(entry, _)| entry), MAX_JOINS) => {
             return Err(ImportError::Tangled { log: checked.id });
         }
