@@ -97,10 +97,14 @@ pub fn takes_gzip(said: &str) -> bool {
     });
     let offers: Vec<(String, bool)> = offers.collect();
     let of = |names: &[&str]| {
-        let named = offers.iter().find(|(name, _)| names.contains(&name.as_str()));
+        let named = offers
+            .iter()
+            .find(|(name, _)| names.contains(&name.as_str()));
         named.map(|(_, takes)| *takes)
     };
-    of(&["gzip", "x-gzip"]).or_else(|| of(&["*"])).unwrap_or(false)
+    of(&["gzip", "x-gzip"])
+        .or_else(|| of(&["*"]))
+        .unwrap_or(false)
 }
 
 fn refusal(status: &'static str) -> Answer {

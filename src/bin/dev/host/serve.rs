@@ -141,7 +141,8 @@ mod tests {
 
     /// What a guest on a real connection gets for this head.
     fn asked(name: &str, head: &str) -> String {
-        let dir = std::env::temp_dir().join(format!("hubslate-serve-{name}-{}", std::process::id()));
+        let dir =
+            std::env::temp_dir().join(format!("hubslate-serve-{name}-{}", std::process::id()));
         std::fs::create_dir_all(&dir).unwrap();
         std::fs::write(dir.join("index.html"), PAGE).unwrap();
         std::fs::write(dir.join("index.html.gz"), "packed").unwrap();

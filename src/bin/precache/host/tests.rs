@@ -28,8 +28,7 @@ fn hash_is_in_the_form_of_subresource_integrity() {
 }
 
 fn build(name: &str) -> PathBuf {
-    let dir = std::env::temp_dir()
-        .join(format!("hubslate-precache-{name}-{}", std::process::id()));
+    let dir = std::env::temp_dir().join(format!("hubslate-precache-{name}-{}", std::process::id()));
     for folder in ["icons", "sample", "schema"] {
         fs::create_dir_all(dir.join(folder)).unwrap();
         fs::write(dir.join(folder).join("file.json"), folder).unwrap();

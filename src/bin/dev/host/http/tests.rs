@@ -2,8 +2,7 @@ use super::*;
 
 /// A folder with an index and a neighbour outside it that must not be reached.
 fn folder(name: &str) -> PathBuf {
-    let outer =
-        std::env::temp_dir().join(format!("hubslate-http-{name}-{}", std::process::id()));
+    let outer = std::env::temp_dir().join(format!("hubslate-http-{name}-{}", std::process::id()));
     let dir = outer.join("inside");
     std::fs::create_dir_all(dir.join("sub folder")).unwrap();
     std::fs::write(outer.join("secret.txt"), "no").unwrap();
@@ -29,7 +28,11 @@ fn head_has_the_length_and_no_body() {
 
 #[test]
 fn spaces_and_questions_are_understood() {
-    let got = answer("GET /sub%20folder/a.wasm?x=1 HTTP/1.1", false, &folder("space"));
+    let got = answer(
+        "GET /sub%20folder/a.wasm?x=1 HTTP/1.1",
+        false,
+        &folder("space"),
+    );
     assert_eq!((got.status, got.kind), ("200 OK", "application/wasm"));
 }
 
@@ -67,7 +70,8 @@ fn other_methods_and_missing_files_are_refused() {
         answer("POST / HTTP/1.1", false, &dir).status,
         "405 Method Not Allowed"
     );
-    assert_eq!(answer("GET /gone HTTP/1.1", false, &dir).status,
+    assert_eq!(
+        answer("GET /gone HTTP/1.1", false, &dir).status,
         "404 Not Found"
     );
 }
@@ -90,7 +94,10 @@ fn a_browser_that_takes_gzip_gets_the_copy_and_others_plain_bytes() {
     std::io::Read::read_to_string(&mut reader, &mut told).unwrap();
     assert_eq!(told, "<p>");
     let head = answer("HEAD / HTTP/1.1", true, &dir);
-    assert_eq!((head.packed, head.length, head.body.len()), (true, PACKED.len(), 0));
+    assert_eq!(
+        (head.packed, head.length, head.body.len()),
+        (true, PACKED.len(), 0)
+    );
     let plain = answer("GET / HTTP/1.1", false, &dir);
     assert_eq!((plain.packed, plain.body), (false, b"<p>".to_vec()));
     // A file without a copy is given as it is.
@@ -109,10 +116,24 @@ fn a_copy_that_is_older_than_its_file_is_not_given() {
 #[test]
 fn what_a_browser_says_of_gzip_is_understood() {
     // RFC 9110, 12.5.3, among others the examples there.
-    for yes in ["gzip", "compress, gzip", "*", "compress;q=0.5, gzip;q=1.0", "br , GZIP ; q=0.1"] {
+    for yes in [
+        "gzip",
+        "compress, gzip",
+        "*",
+        "compress;q=0.5, gzip;q=1.0",
+        "br , GZIP ; q=0.1",
+    ] {
         assert!(takes_gzip(yes), "{yes}");
     }
-    for no in ["", "br", "identity", "gzip;q=0", "gzip; q=0.000, *", "*;q=0", "xgzip"] {
+    for no in [
+        "",
+        "br",
+        "identity",
+        "gzip;q=0",
+        "gzip; q=0.000, *",
+        "*;q=0",
+        "xgzip",
+    ] {
         assert!(!takes_gzip(no), "{no}");
     }
 }
