@@ -1,7 +1,8 @@
 //! A log holds what its name says, and a file says one thing under one entry.
 
 use super::*;
-use hubslate::job::entry::{Carried, Receipt, Shop, Stock};
+use hubslate::exchange::verify::{Finding, verify};
+use hubslate::job::entry::{Carried, Receipt, Stock};
 use hubslate::job::kit::first_kit;
 use hubslate::units::System;
 
@@ -51,7 +52,7 @@ fn a_log_with_an_entry_of_another_kind_is_refused() {
         (LogKind::CardBook, family),
         (LogKind::VanKit, What::Carried(carried)),
         (LogKind::VanKit, What::Stock(stock)),
-        (LogKind::Shop, What::Shop(Box::new(Shop::default()))),
+        (LogKind::Shop, What::Shop(Box::default())),
         (LogKind::Receipt, What::Receipt(Receipt { held: vec![] })),
         (LogKind::Job, What::Said("it hums".to_owned())),
     ];
@@ -95,4 +96,20 @@ fn one_log_twice_is_one_log_unless_an_entry_differs() {
     let refused = two("a", "b").unwrap_err();
     assert_eq!(refused, ImportError::Conflict { log });
     assert_eq!(refused.say(), hubslate::text::Say::ImportConflict);
+}
+
+#[test]
+fn verify_names_what_import_refuses() {
+    let said = raw(1, ID, r#"{"said":{"text":"it hums"}}"#);
+    let findings = |kind, id: &str| {
+        let text = said.replace(LOG, id);
+        let file = export(&[(kind, LogId(id.to_owned()), vec![text])]).unwrap();
+        verify(&file).unwrap().remove(0).findings
+    };
+    assert_eq!(findings(LogKind::Job, LOG), []);
+    let kind = Finding::Kind("card_book".to_owned());
+    assert!(findings(LogKind::CardBook, LOG).contains(&kind));
+    let fault = EntryFault::OtherKind;
+    let entry = [Finding::Entry { place: 1, fault }];
+    assert_eq!(findings(LogKind::CardBook, "book:marlin-estate"), entry);
 }

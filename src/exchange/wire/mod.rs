@@ -129,7 +129,7 @@ pub fn decode(text: &str) -> Result<Entry, WireError> {
 
 fn body(v: u32, raw: &RawValue) -> Result<What, WireError> {
     // Another version may mean something else by the same words.
-    if v != VERSION {
+    if !(1..=VERSION).contains(&v) {
         return Ok(What::Unknown(raw.get().to_owned()));
     }
     let known = serde_json::from_str::<what::What>(raw.get())
