@@ -30,16 +30,18 @@ self.addEventListener("fetch", (event) => {
   event.respondWith(request.mode === "navigate" ? opened(url, request) : answer(url, request));
 });
 
-async function fill() {
-  // All are fetched before any is kept, so that a mismatch leaves nothing behind.
-  const responses = await Promise.all(PRECACHE.map(fetched));
+// All are fetched before any is kept, so that a mismatch leaves nothing behind.
+const version = () => Promise.all(PRECACHE.map(fetched));
+
+async function keep(responses) {
   const cache = await caches.open(CACHE);
   for (const [at, response] of responses.entries()) await cache.put(whole(PRECACHE[at][0]), response);
 }
 
 async function install() {
+  const responses = await version();
   try {
-    await fill();
+    await keep(responses);
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
@@ -70,7 +72,7 @@ async function answer(url, request) {
   const copy = await kept(url);
   if (copy) return copy;
   if (!PRECACHE.some(([own]) => whole(own) === url)) return fetch(request);
-  filling ??= fill().finally(() => { filling = undefined; });
+  filling ??= version().then(keep).finally(() => { filling = undefined; });
   // The host may have another version by now, or there is no room: then it is not kept.
   return filling.then(() => kept(url)).then((again) => again ?? fetch(request), () => fetch(request));
 }
