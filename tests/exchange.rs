@@ -14,6 +14,8 @@ mod erase;
 mod every;
 #[path = "exchange/fixtures.rs"]
 mod fixtures;
+#[path = "exchange/kinds.rs"]
+mod kinds;
 #[path = "support/parts.rs"]
 mod parts;
 #[path = "support/random_jobs.rs"]
@@ -148,11 +150,11 @@ fn the_same_set_gives_the_same_file_in_any_order() {
 
 #[test]
 fn a_log_of_each_kind_goes_into_one_file() {
-    let of = |log: &str| raw(1, ID, r#"{"said":{"text":""}}"#).replace(LOG, log);
+    let of = |log: &str| raw(1, ID, r#"{"strike":{"hits":[]}}"#).replace(LOG, log);
     let logs = [
         (LogKind::Job, LOG),
-        (LogKind::CardBook, "cards:marlin_estate"),
-        (LogKind::VanKit, "van"),
+        (LogKind::CardBook, "book:marlin_estate"),
+        (LogKind::VanKit, "kit:van"),
         (LogKind::Shop, "shop:rules"),
         (LogKind::Receipt, "yard:receipts"),
     ];

@@ -286,6 +286,7 @@ fn receipts_of_many_devices_and_jobs() {
                 device: line.device.clone(),
                 from: 1,
                 to: 1,
+                count: 1,
                 by: String::new(),
             };
             assert!(is_named(&line.log.0, &[run], &lines));

@@ -158,11 +158,13 @@ const fn name(error: &ImportError) -> &'static str {
         ImportError::BadLog { .. } => "bad log",
         ImportError::Edited { .. } => "edited",
         ImportError::Tangled { .. } => "tangled",
+        ImportError::Conflict { .. } => "conflict",
         ImportError::BadEntry { fault, .. } => match fault {
             EntryFault::NotAnEntry => "no entry",
             EntryFault::BadId => "bad id",
             EntryFault::OtherLog => "other log",
             EntryFault::Twice => "twice",
+            EntryFault::OtherKind => "other kind",
         },
     }
 }

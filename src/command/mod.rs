@@ -21,7 +21,7 @@ use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
 use hubslate::job::entry::Entry;
 use hubslate::job::{Sheet, fold};
-use hubslate::text::{self, Lang, Say, Yard};
+use hubslate::text::{self, Lang, Yard};
 use hubslate::units::{DecimalMark, Format, System};
 use serde_json::{Value, json};
 
@@ -87,9 +87,10 @@ fn why(error: &ImportError) -> String {
         ImportError::Newer { version } => say(Yard::Newer { version: *version }),
         ImportError::CutOff => say(Yard::CutOff),
         ImportError::Damaged { line } => say(Yard::Damaged { line: *line }),
-        ImportError::BadLog { id } => say(Yard::LogKind(id)),
         ImportError::Edited { .. } => say(Yard::Edited),
-        ImportError::Tangled { .. } => text::say(LANG, Say::ImportTangled).to_owned(),
+        ImportError::BadLog { .. } | ImportError::Conflict { .. } | ImportError::Tangled { .. } => {
+            text::say(LANG, error.say()).to_owned()
+        }
         ImportError::BadEntry { place, fault, .. } => say(Yard::EntryBad {
             place: *place,
             why: &format!("{fault:?}"),

@@ -3,26 +3,16 @@
 use crate::exchange::envelope::LogKind;
 use crate::exchange::export::{ExportError, export};
 use crate::exchange::import::is_log_id;
-use crate::job::book::PREFIX;
 use crate::job::entry::LogId;
-
-/// What a log is, by its name: only jobs have plain identities.
-pub fn kind(log: &str) -> LogKind {
-    match log.split_once(':') {
-        Some(("kit", _)) => LogKind::VanKit,
-        Some(_) => LogKind::CardBook,
-        None => LogKind::Job,
-    }
-}
 
 /// Whether a log is a card book that a file can carry.
 pub fn is_book(log: &str) -> bool {
-    log.starts_with(PREFIX) && fits_a_file(log)
+    kind_in_a_file(log) == Some(LogKind::CardBook)
 }
 
-/// Whether a file can carry a log of this name; books of the first builds may have another.
-pub fn fits_a_file(log: &str) -> bool {
-    is_log_id(kind(log), log)
+/// What a log is, if a file can carry one of this name.
+pub fn kind_in_a_file(log: &str) -> Option<LogKind> {
+    Some(LogKind::of(log)).filter(|kind| is_log_id(*kind, log))
 }
 
 /// The file of the card books among these logs, each with the texts of its entries; other logs

@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 
 use crate::exchange::summary::Summary;
 use crate::job::Sheet;
-use crate::job::entry::{Carried, Entry, What};
+use crate::job::entry::{Carried, What};
 use crate::job::kit::wrench_due;
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::calibration::{CheckDue, check_by};
@@ -58,19 +58,12 @@ pub fn to_check(kit: &Sheet, jobs: &[Summary], today: NaiveDate) -> Vec<ToCheck>
 
 /// The kit of each phone, as it told it last.
 fn vans(kit: &Sheet) -> BTreeMap<&str, &Carried> {
-    let mut last: BTreeMap<&str, (&Entry, &Carried)> = BTreeMap::new();
-    for entry in kit.counting() {
-        if let What::Carried(carried) = &entry.what {
-            let slot = last
-                .entry(entry.device.as_str())
-                .or_insert((entry, carried));
-            if slot.0.n <= entry.n {
-                *slot = (entry, carried);
-            }
-        }
-    }
-    let kits = last.into_iter();
-    kits.map(|(van, (_, carried))| (van, carried)).collect()
+    // Of several of one van the last in order stays.
+    let kits = kit.counting().filter_map(|entry| match &entry.what {
+        What::Carried(carried) => Some((entry.device.as_str(), carried)),
+        _ => None,
+    });
+    kits.collect()
 }
 
 /// The clicks of a wrench in the jobs of its van since the day of its last check.

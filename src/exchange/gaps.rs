@@ -16,6 +16,8 @@ pub struct Run {
     pub from: u64,
     /// The last one.
     pub to: u64,
+    /// How many entries have them: more than numbers, where a kill made one be used twice.
+    pub count: u64,
     /// Who held the device at the last one.
     pub by: String,
 }
@@ -37,6 +39,7 @@ pub fn runs<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Vec<Run> {
         device: entry.device.clone(),
         from: entry.n,
         to: entry.n,
+        count: 1,
         by: entry.by.clone(),
     };
     joined(entries.into_iter().map(single).collect())
@@ -49,6 +52,7 @@ fn joined(mut all: Vec<Run>) -> Vec<Run> {
     for run in all {
         match joined.last_mut() {
             Some(last) if last.device == run.device && run.from <= last.to.saturating_add(1) => {
+                last.count = last.count.saturating_add(run.count);
                 if last.to <= run.to {
                     (last.to, last.by) = (run.to, run.by);
                 }
@@ -103,6 +107,7 @@ mod tests {
             device,
             from,
             to,
+            count: to.saturating_sub(from).saturating_add(1),
             by,
         }
     }

@@ -5,11 +5,13 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 use serde_json::error::Category;
 
+use crate::exchange::belongs::{belongs, conflict};
 use crate::exchange::canonical::{canonical_entry, digest_of_json};
 use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, gone,
 };
 use crate::exchange::wire::{WireError, decode, encode};
+use crate::job::book::PREFIX;
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
 use crate::text::Say;
@@ -52,6 +54,11 @@ pub enum ImportError {
         /// The log.
         log: LogId,
     },
+    /// The file has a log more than once, and an entry of it with two contents.
+    Conflict {
+        /// The log.
+        log: LogId,
+    },
     /// An entry that cannot be kept.
     BadEntry {
         /// Its log.
@@ -74,6 +81,8 @@ pub enum EntryFault {
     OtherLog,
     /// Another entry of the file has its id.
     Twice,
+    /// It tells what a log of this kind does not hold.
+    OtherKind,
 }
 
 /// What a file holds.
@@ -110,10 +119,13 @@ impl ImportError {
             Self::Newer { .. } => Say::ImportNewer,
             Self::CutOff => Say::ImportCutOff,
             Self::Tangled { .. } => Say::ImportTangled,
-            Self::Damaged { .. }
-            | Self::BadLog { .. }
-            | Self::Edited { .. }
-            | Self::BadEntry { .. } => Say::ImportEdited,
+            Self::Conflict { .. } => Say::ImportConflict,
+            Self::BadLog { .. }
+            | Self::BadEntry {
+                fault: EntryFault::OtherKind,
+                ..
+            } => Say::ImportOtherKind,
+            Self::Damaged { .. } | Self::Edited { .. } | Self::BadEntry { .. } => Say::ImportEdited,
         }
     }
 }
@@ -125,7 +137,8 @@ impl core::fmt::Display for ImportError {
             Self::Newer { version } => write!(out, "made by a newer version ({version})"),
             Self::CutOff => write!(out, "the end of the file is missing"),
             Self::Damaged { line } => write!(out, "damaged at line {line}"),
-            Self::BadLog { id } => write!(out, "log {id:?} is of no kind that is known"),
+            Self::BadLog { id } => write!(out, "log {id:?} is of no kind that fits its id"),
+            Self::Conflict { log } => write!(out, "log {} is there twice and differs", log.0),
             Self::Edited { log } => write!(out, "log {} was edited", log.0),
             Self::Tangled { log } => write!(out, "log {} is tangled", log.0),
             Self::BadEntry { log, place, fault } => {
@@ -141,7 +154,10 @@ impl core::fmt::Display for ImportError {
 /// [`ImportError`] says what is wrong with the file as a whole, or with its first bad entry.
 pub fn read(text: &str) -> Result<Incoming, ImportError> {
     let envelope = envelope(text)?;
-    let logs = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
+    let logs: Vec<IncomingLog> = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
+    if let Some(log) = conflict(&logs) {
+        return Err(ImportError::Conflict { log });
+    }
     Ok(Incoming {
         made_by: envelope.made_by,
         logs,
@@ -294,6 +310,7 @@ fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
         }
         seen.insert(record.id.clone(), at);
         match read {
+            Ok(entry) if !belongs(kind, &entry.what) => return Err(fault(EntryFault::OtherKind)),
             Ok(entry) => {
                 log.records.push(record);
                 log.entries.push(entry);
@@ -342,16 +359,17 @@ pub(super) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
     Ok((record, read))
 }
 
-/// A job has a UUID; every other log may have a plain name. An id becomes part of a
-/// storage key, so that nothing else may stand in it.
+/// Whether a log of this kind may have this id: a job has a UUID, every other log a plain name that
+/// begins with its kind, so that none is taken for another. An id becomes part of a storage key, so
+/// that nothing else may stand in it.
 pub(super) fn is_log_id(kind: LogKind, id: &str) -> bool {
     let is_plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | ':');
-    match kind {
-        LogKind::Job => is_uuid(id),
-        LogKind::CardBook | LogKind::VanKit | LogKind::Shop | LogKind::Receipt => {
-            (1..=64).contains(&id.len()) && id.chars().all(is_plain)
-        }
-    }
+    let fits = match kind {
+        LogKind::Job => return is_uuid(id),
+        LogKind::CardBook => id.starts_with(PREFIX),
+        LogKind::VanKit | LogKind::Shop | LogKind::Receipt => LogKind::of(id) == kind,
+    };
+    fits && id.len() <= 64 && id.chars().all(is_plain)
 }
 
 /// A UUID as it is written: 36 characters, in small letters.

@@ -1,6 +1,7 @@
 //! Files in and out: the only serde types, schema, export, import, merge, verification.
 
 pub mod backup;
+mod belongs;
 pub mod book;
 pub mod bundle;
 pub mod calendar;

@@ -144,8 +144,7 @@ pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
     for run in runs {
         let (last, count) = here.entry(&run.device).or_default();
         *last = (*last).max(run.to);
-        let more = run.to.saturating_sub(run.from).saturating_add(1);
-        *count = count.saturating_add(more);
+        *count = count.saturating_add(run.count);
     }
     let named: BTreeSet<&str> = lines
         .of(log)
@@ -157,4 +156,46 @@ pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
         .map(|line| line.device.as_str())
         .collect();
     !here.is_empty() && here.keys().all(|device| named.contains(device))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::exchange::gaps::runs;
+    use crate::exchange::wire::encode;
+    use crate::job::entry::{At, Entry, EntryId, What};
+
+    #[test]
+    fn an_entry_with_a_number_that_was_used_before_is_not_in_the_yard() {
+        let entry = |id: &str, n| Entry {
+            id: EntryId(id.to_owned()),
+            log: LogId("job".to_owned()),
+            at: At {
+                utc_ms: 0,
+                offset_min: 0,
+                told: None,
+            },
+            by: String::new(),
+            device: "van".to_owned(),
+            n,
+            after: Vec::new(),
+            what: What::Said(id.to_owned()),
+        };
+        let kept = |entry: &Entry| KeptText {
+            log: entry.log.0.clone(),
+            id: entry.id.0.clone(),
+            text: encode(entry).unwrap_or_default(),
+        };
+        // After a kill the phone counts from 2 on once more.
+        let all = [entry("a", 1), entry("b", 2), entry("c", 2)];
+        let records: Vec<KeptText> = all.iter().map(kept).collect();
+        let (log, two) = (LogId("job".to_owned()), records.split_at(2).0);
+        let lines: Lines = held_in(&log, two).into_iter().collect();
+        assert!(is_named("job", &runs(all.iter().take(2)), &lines));
+        assert!(!is_named("job", &runs(&all), &lines));
+        assert_eq!(not_held("job", &records, &lines).len(), 3);
+        let whole: Lines = held_in(&log, &records).into_iter().collect();
+        assert!(is_named("job", &runs(&all), &whole));
+        assert!(not_held("job", &records, &whole).is_empty());
+    }
 }

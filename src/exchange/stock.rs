@@ -80,17 +80,15 @@ fn is_today(job: &Summary, today: &str) -> bool {
 
 /// The last count of each part of each phone.
 fn counted(kit: &Sheet) -> Vec<(&Entry, &Stock)> {
-    let mut last: BTreeMap<(&str, String), (&Entry, &Stock)> = BTreeMap::new();
-    for entry in kit.counting() {
-        if let What::Stock(stock) = &entry.what {
-            let slot = last
-                .entry((entry.device.as_str(), plain(&stock.number)))
-                .or_insert((entry, stock));
-            if slot.0.n <= entry.n {
-                *slot = (entry, stock);
-            }
+    // Of several of one part the last in order stays.
+    let counts = kit.counting().filter_map(|entry| match &entry.what {
+        What::Stock(stock) => {
+            let of = (entry.device.as_str(), plain(&stock.number));
+            Some((of, (entry, stock)))
         }
-    }
+        _ => None,
+    });
+    let last: BTreeMap<_, _> = counts.collect();
     last.into_values().collect()
 }
 

@@ -151,10 +151,18 @@ fn money(sheet: &Sheet) -> [String; 4] {
     ]
 }
 
-/// A spreadsheet takes a cell that begins so for a formula and would carry it out; a quote before
-/// it makes it a text.
+/// What a spreadsheet takes for the beginning of a formula, which it would carry out.
+///
+/// # Source
+/// The four signs, tab and null: OWASP ASVS 5.0, 1.2.10, seen second-hand. Carriage return, line
+/// feed and the full-width forms of the signs: OWASP, "CSV Injection", from memory.
+const BEGINS_A_FORMULA: [char; 12] = [
+    '=', '+', '-', '@', '\t', '\0', '\r', '\n', '＝', '＋', '－', '＠',
+];
+
+/// A quote before a cell makes it a text.
 fn harmless(cell: String) -> String {
-    if cell.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+    if cell.starts_with(BEGINS_A_FORMULA) {
         format!("'{cell}")
     } else {
         cell
@@ -185,4 +193,20 @@ pub fn table<'a>(
 pub fn lines<'a>(records: impl IntoIterator<Item = &'a KeptText>) -> String {
     let texts = records.into_iter().filter_map(|r| canonical_entry(&r.text));
     texts.map(|text| text + "\n").collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_cell_begins_as_a_formula_does() {
+        for sign in "=+-@\t\0\r\n\u{ff1d}\u{ff0b}\u{ff0d}\u{ff20}".chars() {
+            let cell = format!("{sign}cmd|'/c calc'!A1");
+            assert_eq!(harmless(cell.clone()), format!("'{cell}"), "{sign:?}");
+        }
+        for cell in ["", "'=1", "KLM 4821", "\u{2212}0.02", "1=1"] {
+            assert_eq!(harmless(cell.to_owned()), cell);
+        }
+    }
 }

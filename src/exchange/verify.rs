@@ -15,9 +15,12 @@ pub use finding::{Finding, Remark};
 use history::History;
 pub use history::MAX_AGAIN;
 
+use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
-use crate::exchange::import::{Came, ImportError, MAX_JOINS, envelope, record, texts};
+use crate::exchange::import::{
+    Came, EntryFault, ImportError, MAX_JOINS, envelope, is_log_id, record, texts,
+};
 use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
 use crate::job::evidence::decided;
 use crate::job::found::{face_today, rotor_today};
@@ -96,6 +99,9 @@ fn log(stored: &StoredLog) -> Result<Checked, ImportError> {
     let texts = digests(&mut checked, stored);
     let told = entries(&mut checked, &texts);
     match checked.kind {
+        Some(kind) if !is_log_id(kind, &stored.id) => {
+            checked.findings.push(Finding::Kind(stored.kind.clone()));
+        }
         Some(LogKind::Job) if is_tangled(told.iter().map(|(entry, _)| entry), MAX_JOINS) => {
             return Err(ImportError::Tangled { log: checked.id });
         }
@@ -140,6 +146,10 @@ fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Told> {
         match record(&checked.id.0, text) {
             Err(fault) => checked.findings.push(Finding::Entry { place, fault }),
             Ok((_, Err(error))) => checked.findings.push(Finding::Unreadable { place, error }),
+            Ok((_, Ok(entry))) if checked.kind.is_some_and(|kind| !belongs(kind, &entry.what)) => {
+                let fault = EntryFault::OtherKind;
+                checked.findings.push(Finding::Entry { place, fault });
+            }
             Ok((_, Ok(entry))) => told.push((entry, text.clone())),
         }
     }

@@ -1,7 +1,7 @@
 //! What a log says of the way between the yard and its vans.
 
 use crate::job::Key;
-use crate::job::entry::{Held, Shop, Slot, What};
+use crate::job::entry::{Entry, Held, Shop, Slot, What};
 use crate::job::sheet::Sheet;
 
 /// The log in which a device keeps the settings of its shop, as every log beside jobs has a colon.
@@ -17,12 +17,23 @@ pub fn slot(sheet: &Sheet) -> Option<&Slot> {
     }
 }
 
+/// The entry that noted the settings of the shop last.
+pub fn shop_noted(sheet: &Sheet) -> Option<&Entry> {
+    sheet.holds(&Key::Shop)
+}
+
 /// The settings of the shop that were noted last.
 pub fn shop(sheet: &Sheet) -> Option<&Shop> {
-    match &sheet.holds(&Key::Shop)?.what {
+    match &shop_noted(sheet)?.what {
         What::Shop(shop) => Some(shop),
         _ => None,
     }
+}
+
+/// The last entry of a device. Its running numbers do not tell: after a kill one may be used twice.
+pub fn last_by<'a>(sheet: &'a Sheet, device: &str) -> Option<&'a Entry> {
+    let mut entries = sheet.entries().iter();
+    entries.rfind(|entry| entry.device == device)
 }
 
 /// What the yard's receipts say it has; those that `not_by` gave are left out.
@@ -33,4 +44,43 @@ pub fn held(sheet: &Sheet, not_by: &str) -> Vec<Held> {
         _ => None,
     });
     receipts.flatten().cloned().collect()
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+    use crate::job::entry::{At, EntryId, LogId};
+    use crate::job::fold;
+
+    fn noted(id: &str, n: u64, after: &[&str], keep_days: u16) -> Entry {
+        let shop = Shop {
+            keep_days: Some(keep_days),
+            ..Shop::default()
+        };
+        Entry {
+            id: EntryId(id.to_owned()),
+            log: LogId(SHOP_LOG.to_owned()),
+            at: At {
+                utc_ms: 0,
+                offset_min: 0,
+                told: None,
+            },
+            by: String::new(),
+            device: "yard".to_owned(),
+            n,
+            after: after.iter().map(|id| EntryId((*id).to_owned())).collect(),
+            what: What::Shop(Box::new(shop)),
+        }
+    }
+
+    #[test]
+    fn the_last_is_the_last_in_order_neither_by_number_nor_by_id() {
+        // A clock that was set back gives a lower id, a kill a lower number.
+        let sheet = fold([noted("b", 40, &[], 10), noted("a", 3, &["b"], 20)]);
+        assert_eq!(shop_noted(&sheet).unwrap().id.0, "a");
+        assert_eq!(shop(&sheet).unwrap().keep_days, Some(20));
+        assert_eq!(last_by(&sheet, "yard").unwrap().id.0, "a");
+        assert_eq!(last_by(&sheet, "van"), None);
+    }
 }

@@ -455,6 +455,12 @@ sayings! {
         ImportTangled,
         /// Files in this zip overlap, as no program writes them. Nothing was changed.
         ImportOverlap,
+        /// A log in this file is not of the kind that its name says. Nothing was changed.
+        ImportOtherKind,
+        /// This file says two things under one entry. Nothing was changed.
+        ImportConflict,
+        /// An entry of this file is here with other contents. Nothing was changed.
+        ImportDiffers,
         /// The file could not be kept: no room. Nothing was changed.
         ImportNotKept,
         /// Everything in this file was here already.

@@ -4,13 +4,13 @@ use std::collections::BTreeSet;
 
 use web_sys::File;
 
-use crate::exchange::book::fits_a_file;
+use crate::exchange::book::kind_in_a_file;
 use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
 use crate::exchange::wire::decode;
 use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
 use crate::job::entry::{Entry, LogId};
-use crate::job::fold;
 use crate::job::news::BookNews;
+use crate::job::{flow, fold};
 use crate::platform::files;
 use crate::platform::record::{Photo, Record, StoreProblem};
 use crate::slate::{self, Store};
@@ -69,13 +69,13 @@ pub struct Came {
 /// [`ExportError`] if a kept text is no entry.
 pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportError> {
     let mut whole = Vec::new();
-    for log in logs.iter().filter(|log| fits_a_file(log)) {
+    for log in logs {
+        let Some(kind) = kind_in_a_file(log) else {
+            continue;
+        };
         let read = slate::read(shelf, log).await.unwrap_or_default();
-        whole.push((
-            LogKind::of(log),
-            LogId(log.clone()),
-            read.texts.into_values().collect(),
-        ));
+        let texts = read.texts.into_values().collect();
+        whole.push((kind, LogId(log.clone()), texts));
     }
     exchange::export(&whole)
 }
@@ -162,6 +162,7 @@ pub async fn take_text(
     let bytes = take_bytes(shelf, &wanted, pieces).await;
     match take_all(shelf, incoming, bytes).await {
         Ok(taken) => taken,
+        Err(StoreProblem::Differs { .. }) => refused(Say::ImportDiffers),
         Err(_) => refused(Say::ImportNotKept),
     }
 }
@@ -253,9 +254,10 @@ fn is_erased(kept: &KeptText) -> bool {
 
 /// The last of the shop's settings in a file.
 fn shop(incoming: &Incoming) -> Option<String> {
-    let mut logs = incoming.logs.iter();
-    let log = logs.find(|log| log.kind == LogKind::Shop)?;
-    log.records.last().map(|record| record.id.clone())
+    let logs = incoming.logs.iter();
+    let shops = logs.filter(|log| log.kind == LogKind::Shop);
+    let sheet = fold(shops.flat_map(|log| log.entries.iter().cloned()));
+    flow::shop_noted(&sheet).map(|entry| entry.id.0.clone())
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {

@@ -56,7 +56,8 @@ impl Route {
     pub fn from_hash(hash: &str) -> Self {
         let path = hash.trim_start_matches('#').trim_matches('/');
         let mut parts = path.split('/');
-        match (parts.next(), parts.next(), parts.next()) {
+        let named = |part: &&str| !part.is_empty();
+        match (parts.next(), parts.next().filter(named), parts.next()) {
             (Some("new"), None, _) => Self::New,
             (Some("practice"), None, _) => Self::Practice,
             (Some("import"), None, _) => Self::Import,
@@ -205,7 +206,16 @@ mod tests {
 
     #[test]
     fn an_unknown_place_is_home_and_an_unknown_step_is_its_job() {
-        assert_eq!(Route::from_hash("#/elsewhere/1"), Route::Home);
+        for nowhere in [
+            "#/elsewhere/1",
+            "#/yard/nothing",
+            "#/new/1",
+            "#job",
+            "#/job//where",
+            "#!",
+        ] {
+            assert_eq!(Route::from_hash(nowhere), Route::Home, "{nowhere}");
+        }
         assert_eq!(
             Route::from_hash("#/job/x/nonsense@nowhere"),
             Route::Job("x".to_owned())

@@ -1,9 +1,14 @@
 //! The build's last step: joins the style sheets, tells the service worker which files make up
-//! this version, and the page's security policy which inline script is ours.
+//! this version and the page's security policy which inline script is ours, writes what a host is
+//! to say beside the files, and puts a gzip copy beside each text.
 //!
 //! Trunk calls it with the folder in `TRUNK_STAGING_DIR`; `precache DIR` does the same by hand.
 //! Running it again on the same folder changes nothing.
 
+#[cfg(not(target_arch = "wasm32"))]
+mod headers;
+#[cfg(not(target_arch = "wasm32"))]
+mod pack;
 #[cfg(not(target_arch = "wasm32"))]
 mod styles;
 
@@ -39,11 +44,12 @@ mod host {
 
     use sha2::{Digest, Sha256, Sha384};
 
-    use crate::styles;
+    use crate::{headers, pack, styles};
 
-    /// Files for people with a signal, and the large icons that a system fetches when it installs
+    /// Files for hosts and for people with a signal, and the large icons that a system fetches when it installs
     /// the app; the app itself opens none of them.
-    const NOT_KEPT: [&str; 5] = [
+    const NOT_KEPT: [&str; 6] = [
+        headers::FILE,
         "sw.js",
         "sample/",
         "schema/",
@@ -82,7 +88,10 @@ mod host {
         let page = String::from_utf8_lossy(&read(&index)?).into_owned();
         let page = join_styles(dir, page)?;
         // The page comes first: its own hash is part of the list.
-        write(&index, &with_policy(&page)?)?;
+        let page = with_policy(&page)?;
+        write(&index, &page)?;
+        let lines = headers::lines(&page).ok_or(PrecacheError::NoPolicy)?;
+        write(&dir.join(headers::FILE), &lines)?;
 
         let mut files = Vec::new();
         collect(dir, dir, &mut files)?;
@@ -90,6 +99,8 @@ mod host {
         let worker = dir.join("sw.js");
         let template = String::from_utf8_lossy(&read(&worker)?).into_owned();
         write(&worker, &with_list(&template, &files)?)?;
+        // The copies come last: each is of a file as it stays.
+        pack::pack(dir).map_err(|(path, why)| file_error(&path, &why))?;
         Ok(files.len())
     }
 
@@ -162,7 +173,7 @@ mod host {
         if path.is_dir() {
             name.push('/');
         }
-        let kept = !hidden && !NOT_KEPT.contains(&name.as_str());
+        let kept = !hidden && !NOT_KEPT.contains(&name.as_str()) && !name.ends_with(pack::END);
         kept.then(|| name.trim_end_matches('/').to_owned())
     }
 
@@ -250,150 +261,5 @@ mod host {
 
     #[cfg(test)]
     #[allow(clippy::unwrap_used, clippy::indexing_slicing)]
-    mod tests {
-        use super::*;
-
-        /// The test vectors of RFC 4648, section 10.
-        #[test]
-        fn base64_is_that_of_rfc_4648() {
-            let cases = [
-                ("", ""),
-                ("f", "Zg=="),
-                ("fo", "Zm8="),
-                ("foo", "Zm9v"),
-                ("foob", "Zm9vYg=="),
-                ("fooba", "Zm9vYmE="),
-                ("foobar", "Zm9vYmFy"),
-            ];
-            for (plain, coded) in cases {
-                assert_eq!(base64(plain.as_bytes()), coded);
-            }
-        }
-
-        /// The empty string's SHA-384, as FIPS 180-4 implementations publish it.
-        #[test]
-        fn hash_is_in_the_form_of_subresource_integrity() {
-            let hash = base64(&Sha384::digest(b""));
-            assert_eq!(
-                hash,
-                "OLBgp1GsljhM2TJ+sbHjaiH9txEUvgdDTAzHv2P24donTt6/529l+9Ua0vFImLlb"
-            );
-        }
-
-        fn build(name: &str) -> PathBuf {
-            let dir = std::env::temp_dir()
-                .join(format!("hubslate-precache-{name}-{}", std::process::id()));
-            for folder in ["icons", "sample", "schema"] {
-                fs::create_dir_all(dir.join(folder)).unwrap();
-                fs::write(dir.join(folder).join("file.json"), folder).unwrap();
-            }
-            let page = "<meta content=\"script-src 'wasm-unsafe-eval'; x\"><script src=\"a.js\"></script>\
-                        <script type=\"module\">start()</script>";
-            fs::write(dir.join("index.html"), page).unwrap();
-            fs::write(dir.join("a.css"), "a{}").unwrap();
-            fs::write(dir.join(".hidden"), "").unwrap();
-            fs::write(
-                dir.join("sw.js"),
-                "const VERSION = \"x\";\nconst PRECACHE = [];\nrest\n",
-            )
-            .unwrap();
-            dir
-        }
-
-        fn worker(dir: &Path) -> String {
-            fs::read_to_string(dir.join("sw.js")).unwrap()
-        }
-
-        #[test]
-        fn list_has_every_file_of_the_app_and_no_other() {
-            let dir = build("list");
-            assert_eq!(write_version(&dir), Ok(3));
-            let list = worker(&dir);
-            for kept in [
-                "[\"./\",\"sha384-",
-                "[\"a.css\",\"sha384-",
-                "[\"icons/file.json\",\"sha384-",
-            ] {
-                assert!(list.contains(kept), "{kept} in {list}");
-            }
-            for left_out in ["sw.js", "sample", "schema", ".hidden", "index.html"] {
-                assert!(!list.contains(left_out), "{left_out} in {list}");
-            }
-        }
-
-        #[test]
-        fn policy_allows_the_inline_script_only() {
-            let dir = build("policy");
-            write_version(&dir).unwrap();
-            let page = fs::read_to_string(dir.join("index.html")).unwrap();
-            let hash = base64(&Sha256::digest("start()"));
-            assert!(
-                page.contains(&format!(
-                    "script-src 'wasm-unsafe-eval' 'sha256-{hash}'; x\""
-                )),
-                "{page}"
-            );
-        }
-
-        #[test]
-        fn many_style_sheets_become_one() {
-            let dir = build("styles");
-            let link = |name: &str| format!("<link rel=\"stylesheet\" href=\"./{name}\"/>");
-            let page = fs::read_to_string(dir.join("index.html")).unwrap();
-            let page = [page, link("z.css"), link("a.css")].concat();
-            fs::write(dir.join("index.html"), page).unwrap();
-            fs::write(dir.join("z.css"), "@layer x;").unwrap();
-            assert_eq!(write_version(&dir), Ok(3));
-            let page = fs::read_to_string(dir.join("index.html")).unwrap();
-            let [one] = styles::sheets(&page).try_into().unwrap();
-            let text = fs::read_to_string(dir.join(&one)).unwrap();
-            assert_eq!(text, "@layer x;a{}");
-            assert!(page.contains(&integrity(text.as_bytes())));
-            assert!(!dir.join("a.css").exists() && worker(&dir).contains(&one));
-        }
-
-        #[test]
-        fn a_second_run_changes_nothing() {
-            let dir = build("again");
-            write_version(&dir).unwrap();
-            let (page, list) = (fs::read(dir.join("index.html")).unwrap(), worker(&dir));
-            write_version(&dir).unwrap();
-            assert_eq!(
-                (page, list),
-                (fs::read(dir.join("index.html")).unwrap(), worker(&dir))
-            );
-        }
-
-        #[test]
-        fn one_changed_byte_anywhere_is_another_version() {
-            let dir = build("byte");
-            let version = || {
-                write_version(&dir).unwrap();
-                worker(&dir).lines().next().unwrap().to_owned()
-            };
-            let first = version();
-            fs::write(dir.join("a.css"), "b{}").unwrap();
-            let second = version();
-            fs::write(dir.join("sw.js"), worker(&dir).replace("rest", "rust")).unwrap();
-            let third = version();
-            assert!(first != second && second != third && first != third);
-        }
-
-        #[test]
-        fn what_is_not_as_expected_is_refused() {
-            let dir = build("refuse");
-            fs::write(dir.join("sw.js"), "const VERSION = \"x\";\n").unwrap();
-            assert_eq!(
-                write_version(&dir),
-                Err(PrecacheError::NoLine("const PRECACHE = "))
-            );
-            fs::write(dir.join("index.html"), "<p>").unwrap();
-            assert_eq!(write_version(&dir), Err(PrecacheError::NoPolicy));
-            fs::remove_file(dir.join("index.html")).unwrap();
-            assert!(matches!(
-                write_version(&dir),
-                Err(PrecacheError::File { .. })
-            ));
-        }
-    }
+    mod tests;
 }

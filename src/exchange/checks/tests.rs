@@ -1,6 +1,6 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 use super::*;
-use crate::job::entry::{At, EntryId, LogId};
+use crate::job::entry::{At, Entry, EntryId, LogId};
 use crate::job::fold;
 use crate::job::kit::{first_kit, typed_wrench};
 use crate::units::{System, TorqueUnit};
@@ -87,4 +87,15 @@ fn clicks_of_its_own_van_since_the_check_make_a_wrench_due_and_practice_does_not
     assert_eq!(wrench(&jobs), (5_000, Some(CheckDue::Clicks(5_000))));
     jobs[3].practice = true;
     assert_eq!(wrench(&jobs), (4_999, None));
+}
+
+#[test]
+fn the_kit_that_was_told_last_counts_whatever_its_number() {
+    // After a kill a phone counts from an older number on.
+    let before = kit("a", 7, carried("2020-01-01", None));
+    let mut later = kit("a", 2, carried("2025-09-01", Some("2026-06-01")));
+    later.after = vec![before.id.clone()];
+    let sheet = fold([before, later]);
+    let all = to_check(&sheet, &[], day("2026-03-04"));
+    assert!(all.iter().all(|it| it.due.is_none()), "{all:?}");
 }

@@ -87,3 +87,13 @@ fn practice_takes_nothing_from_the_shelf() {
         (Some(3), 0, 1)
     );
 }
+
+#[test]
+fn the_last_count_is_the_last_in_order_whatever_its_number() {
+    // After a kill a phone counts from an older number on.
+    let before = count("a", 20, 9, 0);
+    let mut later = count("a", 10, 3, 1);
+    later.after = vec![before.id.clone()];
+    let rows = on_board(&fold([before, later]), &[], TODAY);
+    assert_eq!((rows[0].left, rows[0].cores), (Some(3), 1));
+}

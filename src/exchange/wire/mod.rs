@@ -97,7 +97,8 @@ pub fn encode(entry: &Entry) -> Result<String, WireError> {
     serde_json::to_string(&stored).map_err(broken)
 }
 
-/// The entry of a text. A kind that this version does not know is kept as [`What::Unknown`].
+/// The entry of a text. A kind that this version does not know, and any kind in another version, is
+/// kept as [`What::Unknown`].
 ///
 /// # Errors
 /// [`WireError`] says whether the text is not JSON, not an entry, or an entry with a bad body.
@@ -127,14 +128,16 @@ pub fn decode(text: &str) -> Result<Entry, WireError> {
 }
 
 fn body(v: u32, raw: &RawValue) -> Result<What, WireError> {
+    // Another version may mean something else by the same words.
+    if !(1..=VERSION).contains(&v) {
+        return Ok(What::Unknown(raw.get().to_owned()));
+    }
     let known = serde_json::from_str::<what::What>(raw.get())
         .ok()
         .and_then(raise::what);
     match known {
         Some(what) => Ok(what),
-        None if v > VERSION || !what::is_known_kind(raw.get()) => {
-            Ok(What::Unknown(raw.get().to_owned()))
-        }
+        None if !what::is_known_kind(raw.get()) => Ok(What::Unknown(raw.get().to_owned())),
         None => Err(WireError::Malformed(what::kind_of(raw.get()))),
     }
 }

@@ -273,6 +273,13 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ImportOverlap => {
             "Files in this zip overlap, as no program writes them. Nothing was changed."
         }
+        Say::ImportOtherKind => {
+            "A log in this file is not of the kind that its name says. Nothing was changed."
+        }
+        Say::ImportConflict => "This file says two things under one entry. Nothing was changed.",
+        Say::ImportDiffers => {
+            "An entry of this file is here with other contents. Nothing was changed."
+        }
         Say::ImportNotKept => "The file could not be kept: no room. Nothing was changed.",
         Say::ImportNoNews => "Everything in this file was here already.",
         Say::ImportPhotosMissing => "Some pictures are not in the file. The record is whole.",

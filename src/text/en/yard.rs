@@ -30,7 +30,9 @@ pub(in crate::text) fn yard(say: Yard) -> String {
         Yard::NotRead(why) => format!("it cannot be read: {why}"),
         Yard::NotWritten(why) => format!("it cannot be written: {why}"),
         Yard::EntryUnreadable(id) => format!("entry {id} cannot be read; it is kept as it came"),
-        Yard::LogKind(kind) => format!("a log of the unknown kind \"{kind}\""),
+        Yard::LogKind(kind) => {
+            format!("a log of the kind \"{kind}\", which is unknown or does not fit its id")
+        }
         Yard::Edited => {
             "the entries were changed after the export: their digest differs".to_owned()
         }

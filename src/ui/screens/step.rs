@@ -53,7 +53,8 @@ pub fn one(app: App, key: StepKey) -> AnyView {
     .into_any()
 }
 
-fn not_here(app: App) -> AnyView {
+/// What a place of a job that this phone does not have says; it leads home.
+pub fn not_here(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         <main class="desk">

@@ -10,8 +10,8 @@ use crate::exchange::export::Log;
 use crate::exchange::receipt::{held_in, not_held};
 use crate::exchange::wire::decode;
 use crate::exchange::{KeptText, LogKind};
-use crate::job::entry::{EntryId, LogId, Receipt, Shop, What};
-use crate::job::flow::{SHOP_LOG, YARD_LOG, held};
+use crate::job::entry::{LogId, Receipt, Shop, What};
+use crate::job::flow::{SHOP_LOG, YARD_LOG, held, last_by};
 use crate::job::{Sheet, kit};
 use crate::platform::clock;
 use crate::trade::money::TaxRule;
@@ -31,16 +31,6 @@ fn noted(sheet: &Sheet, id: &str) -> Option<Shop> {
         What::Shop(shop) => Some((**shop).clone()),
         _ => None,
     }
-}
-
-/// The last entry of a log that this device wrote.
-fn last_of(sheet: &Sheet, device: &str) -> Option<EntryId> {
-    let mine = sheet
-        .entries()
-        .iter()
-        .filter(|entry| entry.device == device);
-    mine.max_by_key(|entry| entry.n)
-        .map(|entry| entry.id.clone())
 }
 
 impl App {
@@ -81,8 +71,8 @@ impl App {
             return false;
         }
         let sheet = self.read_log(SHOP_LOG).await;
-        if let Some(id) = last_of(&sheet, &self.device()) {
-            self.shelf().set_setting(IN_FORCE, &id.0);
+        if let Some(entry) = last_by(&sheet, &self.device()) {
+            self.shelf().set_setting(IN_FORCE, &entry.id.0);
         }
         self.shop.set(shop);
         true
@@ -194,7 +184,8 @@ impl App {
         if !self.append_to(LogId(YARD_LOG.to_owned()), vec![what]).await {
             return None;
         }
-        let id = last_of(&self.read_log(YARD_LOG).await, &self.device())?;
+        let sheet = self.read_log(YARD_LOG).await;
+        let id = &last_by(&sheet, &self.device())?.id;
         let texts = kept_texts(&shelf, YARD_LOG).await;
         let last = texts.iter().filter(|kept| kept.id == id.0);
         Some(log_of(YARD_LOG, last))
@@ -208,7 +199,7 @@ impl App {
         };
         let (shelf, lines, device) = (self.shelf(), self.held.get_untracked(), self.device());
         let receipts = self.read_log(YARD_LOG).await;
-        if lines.is_empty() || last_of(&receipts, &device).is_some() {
+        if lines.is_empty() || last_by(&receipts, &device).is_some() {
             return 0;
         }
         let (jobs, now) = (self.jobs.get_untracked(), clock::now().utc_ms);

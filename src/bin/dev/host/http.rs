@@ -2,6 +2,8 @@
 
 use std::path::{Component, Path, PathBuf};
 
+use super::headers;
+
 /// What goes back to the browser.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Answer {
@@ -9,22 +11,37 @@ pub struct Answer {
     pub status: &'static str,
     /// MIME type of the body.
     pub kind: &'static str,
-    /// Length of the file in bytes, also where only the head was asked for.
+    /// Whether the body is the gzip copy of the file.
+    pub packed: bool,
+    /// What the page of the folder may load; nothing where there is no such page.
+    pub policy: Option<String>,
+    /// Length of the whole body in bytes, also where only the head was asked for.
     pub length: usize,
     /// The file; empty where only the head was asked for.
     pub body: Vec<u8>,
 }
 
-/// Answers one request line with a file below `dir`.
-pub fn answer(request: &str, dir: &Path) -> Answer {
+/// Where an address that means no file leads: home, without a script or a style.
+const NOT_FOUND: &str = "<!doctype html>\n<html lang=\"en\">\n<meta charset=\"utf-8\">\n\
+    <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
+    <title>Not found</title>\n<p>There is no such page here.</p>\n\
+    <p><a href=\"/\">Open Hubslate</a></p>\n</html>\n";
+
+/// Answers one request line with a file below `dir`; `gzip` says whether its copy may be given.
+pub fn answer(request: &str, gzip: bool, dir: &Path) -> Answer {
     let mut words = request.split(' ');
     let (method, target) = (
         words.next().unwrap_or_default(),
         words.next().unwrap_or_default(),
     );
     let whole = match method {
-        "GET" | "HEAD" => find(target, dir),
+        "GET" | "HEAD" => find(target, gzip, dir),
         _ => refusal("405 Method Not Allowed"),
+    };
+    let page = std::fs::read_to_string(dir.join("index.html"));
+    let whole = Answer {
+        policy: page.ok().and_then(|page| headers::policy(&page)),
+        ..whole
     };
     match method {
         "HEAD" => Answer {
@@ -35,7 +52,7 @@ pub fn answer(request: &str, dir: &Path) -> Answer {
     }
 }
 
-fn find(target: &str, dir: &Path) -> Answer {
+fn find(target: &str, gzip: bool, dir: &Path) -> Answer {
     let Some(path) = below(target) else {
         return refusal("400 Bad Request");
     };
@@ -45,26 +62,68 @@ fn find(target: &str, dir: &Path) -> Answer {
     }
     // A link inside the folder may point out of it.
     let inside = file.canonicalize().is_ok_and(|real| real.starts_with(dir));
-    match std::fs::read(&file) {
+    let copy = gzip.then(|| copy_of(&file)).flatten();
+    let packed = copy.is_some();
+    match copy.map_or_else(|| std::fs::read(&file), Ok) {
         Ok(body) if inside => Answer {
-            status: "200 OK",
-            kind: kind(&file),
-            length: body.len(),
-            body,
+            packed,
+            ..whole("200 OK", kind(&file), body)
         },
-        _ => refusal("404 Not Found"),
+        _ => whole("404 Not Found", HTML, NOT_FOUND.into()),
     }
+}
+
+/// The gzip copy that the build left beside a file, unless the file was changed since.
+fn copy_of(file: &Path) -> Option<Vec<u8>> {
+    let mut name = file.as_os_str().to_owned();
+    name.push(".gz");
+    let copy = Path::new(&name);
+    // A copy is a file of the build; nobody links to one.
+    let real = std::fs::symlink_metadata(copy).ok()?;
+    let made = real.modified().ok()?;
+    let changed = std::fs::metadata(file).ok()?.modified().ok()?;
+    let fits = real.is_file() && changed <= made;
+    fits.then(|| std::fs::read(copy).ok()).flatten()
+}
+
+/// Whether a browser that says so in `Accept-Encoding` takes gzip (RFC 9110, 12.5.3): by name, or
+/// as one of all others, and not with a weight of zero.
+pub fn takes_gzip(said: &str) -> bool {
+    let offers = said.split(',').map(|offer| {
+        let (name, weight) = offer.split_once(';').unwrap_or((offer, ""));
+        let (_, weight) = weight.split_once('=').unwrap_or(("", "1"));
+        let never = weight.trim().parse::<f32>().is_ok_and(|it| it <= 0.0);
+        (name.trim().to_ascii_lowercase(), !never)
+    });
+    let offers: Vec<(String, bool)> = offers.collect();
+    let of = |names: &[&str]| {
+        let named = offers
+            .iter()
+            .find(|(name, _)| names.contains(&name.as_str()));
+        named.map(|(_, takes)| *takes)
+    };
+    of(&["gzip", "x-gzip"])
+        .or_else(|| of(&["*"]))
+        .unwrap_or(false)
 }
 
 fn refusal(status: &'static str) -> Answer {
     let body = format!("{status}\n").into_bytes();
+    whole(status, "text/plain; charset=utf-8", body)
+}
+
+fn whole(status: &'static str, kind: &'static str, body: Vec<u8>) -> Answer {
     Answer {
         status,
-        kind: "text/plain; charset=utf-8",
+        kind,
+        packed: false,
+        policy: None,
         length: body.len(),
         body,
     }
 }
+
+const HTML: &str = "text/html; charset=utf-8";
 
 /// The relative path that `target` means, if it stays below the folder.
 fn below(target: &str) -> Option<PathBuf> {
@@ -92,7 +151,7 @@ fn decoded(text: &str) -> Option<String> {
 /// The MIME type by the end of the name.
 fn kind(file: &Path) -> &'static str {
     match file.extension().and_then(|end| end.to_str()) {
-        Some("html") => "text/html; charset=utf-8",
+        Some("html") => HTML,
         Some("js" | "mjs") => "text/javascript; charset=utf-8",
         Some("css") => "text/css; charset=utf-8",
         Some("wasm") => "application/wasm",
@@ -109,76 +168,4 @@ fn kind(file: &Path) -> &'static str {
 
 #[cfg(test)]
 #[allow(clippy::unwrap_used)]
-mod tests {
-    use super::*;
-
-    /// A folder with an index and a neighbour outside it that must not be reached.
-    fn folder(name: &str) -> PathBuf {
-        let outer =
-            std::env::temp_dir().join(format!("hubslate-http-{name}-{}", std::process::id()));
-        let dir = outer.join("inside");
-        std::fs::create_dir_all(dir.join("sub folder")).unwrap();
-        std::fs::write(outer.join("secret.txt"), "no").unwrap();
-        std::fs::write(dir.join("index.html"), "<p>").unwrap();
-        std::fs::write(dir.join("sub folder/a.wasm"), "w").unwrap();
-        dir.canonicalize().unwrap()
-    }
-
-    #[test]
-    fn root_is_the_index() {
-        let got = answer("GET / HTTP/1.1", &folder("root"));
-        assert_eq!(
-            (got.status, got.kind, got.body),
-            ("200 OK", "text/html; charset=utf-8", b"<p>".to_vec())
-        );
-    }
-
-    #[test]
-    fn head_has_the_length_and_no_body() {
-        let got = answer("HEAD /index.html HTTP/1.1", &folder("head"));
-        assert_eq!((got.status, got.length, got.body.len()), ("200 OK", 3, 0));
-    }
-
-    #[test]
-    fn spaces_and_questions_are_understood() {
-        let got = answer("GET /sub%20folder/a.wasm?x=1 HTTP/1.1", &folder("space"));
-        assert_eq!((got.status, got.kind), ("200 OK", "application/wasm"));
-    }
-
-    #[test]
-    fn nothing_outside_the_folder_is_given() {
-        let dir = folder("escape");
-        for path in [
-            "/../secret.txt",
-            "/%2e%2e/secret.txt",
-            "/sub%20folder/../../secret.txt",
-            "//etc/passwd",
-        ] {
-            let got = answer(&format!("GET {path} HTTP/1.1"), &dir);
-            assert_eq!(got.status, "400 Bad Request", "{path}");
-        }
-    }
-
-    #[cfg(unix)]
-    #[test]
-    fn a_link_out_of_the_folder_is_not_followed() {
-        let dir = folder("link");
-        let link = dir.join("out.txt");
-        let _ = std::fs::remove_file(&link);
-        std::os::unix::fs::symlink(dir.join("../secret.txt"), &link).unwrap();
-        assert_eq!(
-            answer("GET /out.txt HTTP/1.1", &dir).status,
-            "404 Not Found"
-        );
-    }
-
-    #[test]
-    fn other_methods_and_missing_files_are_refused() {
-        let dir = folder("refuse");
-        assert_eq!(
-            answer("POST / HTTP/1.1", &dir).status,
-            "405 Method Not Allowed"
-        );
-        assert_eq!(answer("GET /gone HTTP/1.1", &dir).status, "404 Not Found");
-    }
-}
+mod tests;

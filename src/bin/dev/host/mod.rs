@@ -2,6 +2,9 @@
 
 mod browsers;
 mod cache;
+// The server says what the build tells other hosts to say.
+#[path = "../../precache/headers.rs"]
+mod headers;
 mod http;
 mod order;
 mod python;

@@ -8,6 +8,7 @@ use std::net::{Ipv4Addr, Ipv6Addr, SocketAddr, TcpListener, TcpStream};
 use std::path::Path;
 use std::time::Duration;
 
+use super::headers;
 use super::http::{self, Answer};
 use super::trouble::Trouble;
 
@@ -70,16 +71,19 @@ fn attend(stream: TcpStream, dir: &Path) -> std::io::Result<()> {
         if reader.read_line(&mut head)? == 0 {
             return Ok(());
         }
-        let mut lines = 0;
+        let (mut lines, mut gzip) = (0, false);
         let mut line = String::new();
         while reader.read_line(&mut line)? > 2 {
             lines += 1;
             if LINES < lines {
                 return Ok(());
             }
+            if let Some(("accept-encoding", said)) = field(&line.to_ascii_lowercase()) {
+                gzip |= http::takes_gzip(said);
+            }
             line.clear();
         }
-        let answer = http::answer(head.trim_end(), dir);
+        let answer = http::answer(head.trim_end(), gzip, dir);
         // A refused request may have a body, which must not be read as the next request.
         let go_on = matches!(answer.status, "200 OK" | "404 Not Found");
         out.write_all(&bytes(answer))?;
@@ -89,13 +93,24 @@ fn attend(stream: TcpStream, dir: &Path) -> std::io::Result<()> {
     }
 }
 
+/// Name and value of a line of a request's head.
+fn field(line: &str) -> Option<(&str, &str)> {
+    let (name, value) = line.split_once(':')?;
+    Some((name.trim(), value.trim()))
+}
+
 fn bytes(answer: Answer) -> Vec<u8> {
     let mut all = format!(
-        "HTTP/1.1 {}\r\nContent-Type: {}\r\nContent-Length: {}\r\nCache-Control: no-cache\r\n\
-         X-Content-Type-Options: nosniff\r\n\r\n",
+        "HTTP/1.1 {}\r\nContent-Type: {}\r\nContent-Length: {}\r\nVary: Accept-Encoding\r\n",
         answer.status, answer.kind, answer.length
-    )
-    .into_bytes();
+    );
+    let packed = answer.packed.then_some(("Content-Encoding", "gzip"));
+    let policy = answer.policy.as_deref().map(|it| (headers::POLICY, it));
+    for (name, value) in headers::BESIDE.into_iter().chain(packed).chain(policy) {
+        all.push_str(&format!("{name}: {value}\r\n"));
+    }
+    all.push_str("\r\n");
+    let mut all = all.into_bytes();
     all.extend(answer.body);
     all
 }
@@ -112,4 +127,66 @@ fn print_how_to_use(dir: &Path, port: u16) {
          then http://localhost:{port} on the phone.",
         dir.display()
     );
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use std::io::Read as _;
+
+    use super::*;
+
+    const PAGE: &str = "<meta http-equiv=\"Content-Security-Policy\" content=\"script-src 'self' \
+                        'sha256-abc'\"><p>home</p>";
+
+    /// What a guest on a real connection gets for this head.
+    fn asked(name: &str, head: &str) -> String {
+        let dir =
+            std::env::temp_dir().join(format!("hubslate-serve-{name}-{}", std::process::id()));
+        std::fs::create_dir_all(&dir).unwrap();
+        std::fs::write(dir.join("index.html"), PAGE).unwrap();
+        std::fs::write(dir.join("index.html.gz"), "packed").unwrap();
+        let dir = dir.canonicalize().unwrap();
+        let door = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).unwrap();
+        let at = door.local_addr().unwrap();
+        let served = std::thread::spawn(move || attend(door.accept().unwrap().0, &dir));
+        let mut guest = TcpStream::connect(at).unwrap();
+        guest.write_all(head.as_bytes()).unwrap();
+        guest.shutdown(std::net::Shutdown::Write).unwrap();
+        let mut got = String::new();
+        guest.read_to_string(&mut got).unwrap();
+        served.join().unwrap().unwrap();
+        got
+    }
+
+    #[test]
+    fn every_answer_carries_the_policy_of_the_page_and_is_not_kept() {
+        let home = asked("home", "GET / HTTP/1.1\r\nHost: x\r\n\r\n");
+        let gone = asked("gone", "GET /gone HTTP/1.1\r\n\r\n");
+        assert!(home.starts_with("HTTP/1.1 200 OK\r\n"), "{home}");
+        assert!(gone.starts_with("HTTP/1.1 404 Not Found\r\n"), "{gone}");
+        for got in [&home, &gone] {
+            for line in [
+                "Content-Security-Policy: script-src 'self' 'sha256-abc'; frame-ancestors 'none'",
+                "X-Content-Type-Options: nosniff",
+                "Referrer-Policy: no-referrer",
+                "Cache-Control: no-cache",
+                "Content-Type: text/html; charset=utf-8",
+                "Vary: Accept-Encoding",
+            ] {
+                assert!(got.contains(&format!("\r\n{line}\r\n")), "{line} in {got}");
+            }
+        }
+        assert!(home.ends_with(&format!("\r\n\r\n{PAGE}")), "{home}");
+        assert!(!home.contains("Content-Encoding"));
+    }
+
+    #[test]
+    fn the_packed_copy_goes_to_whom_asks_for_it_and_the_next_request_is_asked_anew() {
+        let head = "GET / HTTP/1.1\r\nACCEPT-ENCODING: br, GZIP\r\n\r\nGET / HTTP/1.1\r\n\r\n";
+        let got = asked("packed", head);
+        assert_eq!(got.matches("Content-Encoding: gzip\r\n").count(), 1);
+        assert!(got.contains("Content-Length: 6\r\n") && got.contains("\r\n\r\npackedHTTP/1.1"));
+        assert!(got.ends_with(PAGE), "{got}");
+    }
 }
