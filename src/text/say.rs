@@ -451,10 +451,20 @@ sayings! {
         ImportOverlap,
         /// The file could not be kept: no room. Nothing was changed.
         ImportNotKept,
+        /// The file cannot be saved in this browser. Nothing was changed.
+        ImportNotHere,
+        /// Two entries of this file have one id and different contents. Nothing was changed.
+        ImportConflict,
+        /// Storage failed: not all of this file was saved. Import it again.
+        ImportUnfinished,
+        /// From a rescue file. Photos, settings and unfinished input do not come with it.
+        ImportRescue,
         /// Everything in this file was here already.
         ImportNoNews,
         /// Some pictures are not in the file. The record is whole.
         ImportPhotosMissing,
+        /// Some photos are not in the file.
+        ImportPhotosGone,
         /// The file is made. See that it has arrived.
         ExportDone,
         /// The file could not be made. Try again, or print the report.

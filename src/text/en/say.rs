@@ -267,8 +267,17 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
             "Files in this zip overlap, as no program writes them. Nothing was changed."
         }
         Say::ImportNotKept => "The file could not be kept: no room. Nothing was changed.",
+        Say::ImportNotHere => "The file cannot be saved in this browser. Nothing was changed.",
+        Say::ImportConflict => {
+            "Two entries of this file have one id and different contents. Nothing was changed."
+        }
+        Say::ImportUnfinished => "Storage failed: not all of this file was saved. Import it again.",
+        Say::ImportRescue => {
+            "From a rescue file. Photos, settings and unfinished input do not come with it."
+        }
         Say::ImportNoNews => "Everything in this file was here already.",
         Say::ImportPhotosMissing => "Some pictures are not in the file. The record is whole.",
+        Say::ImportPhotosGone => "Some photos are not in the file.",
         Say::ExportDone => "The file is made. See that it has arrived.",
         Say::ExportFailed => "The file could not be made. Try again, or print the report.",
         Say::ShareNotHere => "This browser cannot share. Export the file instead.",
