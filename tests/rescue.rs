@@ -218,7 +218,7 @@ fn a_broken_entry_is_named_and_the_rest_comes_in() {
         ),
         (
             json!({ "log": log, "id": other_id, "text": last.text }),
-            bad(EntryFault::OtherId),
+            RescueError::OtherId,
         ),
         (
             json!({ "log": log, "id": rest[0].id, "text": last.text.replace(&last.id, &rest[0].id) }),

@@ -73,8 +73,6 @@ pub enum EntryFault {
     BadId,
     /// It says that it belongs to another log.
     OtherLog,
-    /// It was stored under another id than it has.
-    OtherId,
     /// Another entry of the file has its id.
     Twice,
 }

@@ -56,6 +56,8 @@ pub enum RescueError {
     BadLogId,
     /// It is no entry of its log.
     BadEntry(EntryFault),
+    /// It was stored under another id than it has.
+    OtherId,
     /// The entries of its log branch and join more than [`MAX_JOINS`] times.
     Tangled,
     /// The phone had set it aside already, for this reason.
@@ -279,7 +281,7 @@ fn readable(rescue: &mut Rescue, all: Vec<Found>, entries: &mut Vec<Entry>) -> V
                 entries.extend(read);
                 readable.push(found);
             }
-            Ok(_) => rescue.found(found, RescueError::BadEntry(EntryFault::OtherId)),
+            Ok(_) => rescue.found(found, RescueError::OtherId),
             Err(fault) => rescue.found(found, RescueError::BadEntry(fault)),
         }
     }
