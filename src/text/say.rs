@@ -453,7 +453,7 @@ sayings! {
         ImportNotKept,
         /// The file cannot be saved in this browser. Nothing was changed.
         ImportNotHere,
-        /// Two entries of this file have one id and different contents. Nothing was changed.
+        /// One entry is there twice with different contents. Nothing was changed.
         ImportConflict,
         /// Storage failed: not all of this file was saved. Import it again.
         ImportUnfinished,

@@ -269,7 +269,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ImportNotKept => "The file could not be kept: no room. Nothing was changed.",
         Say::ImportNotHere => "The file cannot be saved in this browser. Nothing was changed.",
         Say::ImportConflict => {
-            "Two entries of this file have one id and different contents. Nothing was changed."
+            "One entry is there twice with different contents. Nothing was changed."
         }
         Say::ImportUnfinished => "Storage failed: not all of this file was saved. Import it again.",
         Say::ImportRescue => {
