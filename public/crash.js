@@ -4,7 +4,8 @@
 
 (() => {
   const DATABASE = "hubslate";
-  const STORE = "entries";
+  // Two texts beside the database, of which either may be missing.
+  const BACKUPS = ["backup-1", "backup-2"];
   const PREFIX = "hubslate:";
 
   const byId = (id) => document.getElementById(id);
@@ -28,14 +29,14 @@
     });
   }
 
-  async function entries() {
+  async function stored(store) {
     const opening = indexedDB.open(DATABASE);
     // Opening must not leave an empty database behind where there was none.
     opening.onupgradeneeded = () => opening.transaction.abort();
     const database = await answer(opening);
     try {
-      if (!database.objectStoreNames.contains(STORE)) return [];
-      return await answer(database.transaction(STORE).objectStore(STORE).getAll());
+      if (!database.objectStoreNames.contains(store)) return [];
+      return await answer(database.transaction(store).objectStore(store).getAll());
     } finally {
       database.close();
     }
@@ -50,7 +51,23 @@
     return all;
   }
 
-  // What one place refuses must not stop the other from being saved.
+  async function backup(name) {
+    const root = await navigator.storage?.getDirectory?.();
+    try {
+      return await (await (await root?.getFileHandle(name))?.getFile())?.text() ?? null;
+    } catch (error) {
+      if (error?.name === "NotFoundError") return null;
+      throw error;
+    }
+  }
+
+  async function backups(problems) {
+    const texts = [];
+    for (const name of BACKUPS) texts.push(await part(() => backup(name), name, problems));
+    return texts.filter((text) => text !== null);
+  }
+
+  // What one place refuses must not stop the others from being saved.
   async function part(read, what, problems) {
     try {
       return await read();
@@ -66,8 +83,10 @@
       format: "hubslate-rescue",
       version: 1,
       saved_at: new Date().toISOString(),
-      entries: await part(entries, "journal", problems),
+      entries: await part(() => stored("entries"), "journal", problems),
+      aside: await part(() => stored("aside"), "set aside", problems),
       local: await part(async () => kept(), "second copy", problems),
+      backup: await backups(problems),
       problems,
     };
   }

@@ -29,7 +29,7 @@ use hubslate::exchange::receipt::{Lines, held_in, is_named, not_held};
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::verify::{Finding, MAX_AGAIN, Remark, verify};
 use hubslate::exchange::wire::encode;
-use hubslate::exchange::{ImportError, KeptText, LogKind, export, read, sha256_hex};
+use hubslate::exchange::{ImportError, KeptText, LogKind, Rescue, export, read, sha256_hex};
 use hubslate::job::entry::{Entry, EntryId, Held, LogId, PersonField, What};
 use hubslate::job::reason::RULES_VERSION;
 use hubslate::job::{Sheet, fold, is_tangled};
@@ -173,6 +173,49 @@ fn comb(phones: usize, teeth: usize) -> Vec<Entry> {
     let teeth = phones + 1..=phones + teeth;
     all.extend(teeth.map(|at| made(at, &[phones], note(at))));
     all
+}
+
+/// Half of the entries are in both places.
+#[test]
+fn a_long_rescue_file() {
+    let file = |n| {
+        let record = |at: usize| {
+            let after: Vec<usize> = at.checked_sub(1).into_iter().collect();
+            (id(at), encode(&made(at, &after, note(at))).unwrap())
+        };
+        let records: Vec<(String, String)> = (0..n).map(record).collect();
+        let entry = |(id, text)| serde_json::json!({ "log": LOG, "id": id, "text": text });
+        let second = |tap: &[(String, String)]| {
+            let key = format!("hubslate:entry:{LOG}:{}", tap[0].0);
+            (key, serde_json::to_string(tap).unwrap().into())
+        };
+        let local: serde_json::Map<_, _> = records[n / 2..].chunks(3).map(second).collect();
+        let entries: Vec<_> = records.into_iter().map(entry).collect();
+        let saved = serde_json::json!({
+            "format": "hubslate-rescue", "version": 1, "entries": entries, "local": local,
+        });
+        (saved.to_string(), n)
+    };
+    grows(1_000, file, |(text, n): (String, usize)| {
+        let came = read(&text).unwrap();
+        assert_eq!(came.logs[0].records.len(), n);
+        assert_eq!(came.rescue, Some(Rescue::default()));
+        came
+    });
+    // As many texts that cannot be read.
+    let broken = |n| {
+        let entry = |at| serde_json::json!({ "log": LOG, "id": id(at), "text": "{" });
+        let entries: Vec<_> = (0..n).map(entry).collect();
+        let saved = serde_json::json!({
+            "format": "hubslate-rescue", "version": 1, "entries": entries,
+        });
+        (saved.to_string(), n)
+    };
+    grows(10_000, broken, |(text, n): (String, usize)| {
+        let came = verify(&text).unwrap();
+        assert_eq!(came[0].findings.len(), n);
+        came
+    });
 }
 
 /// What takes the square of the length of a file is refused before it is folded.

@@ -195,14 +195,15 @@ fn entry(record: &KeptText) -> Option<Entry> {
 /// Files on the way to become one.
 struct Gathering {
     all: Gathered,
-    /// Whether one of them was refused.
+    /// Whether one of them, or a part of one, was refused.
     refused: bool,
     /// What is to be known about an erasing.
     erased: Vec<String>,
     /// Pictures and voice notes of the zips among them, by their digest.
     kept: BTreeMap<String, (Wanted, Vec<u8>)>,
-    /// What is to be known about those that are changed or missing.
-    pictures: Vec<String>,
+    /// What is to be known about those that are changed or missing, and about what of a rescue file
+    /// cannot be read.
+    left_out: Vec<String>,
 }
 
 fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
@@ -211,7 +212,7 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
         refused: false,
         erased: Vec::new(),
         kept: BTreeMap::new(),
-        pictures: Vec::new(),
+        left_out: Vec::new(),
     };
     for path in files {
         let file = path.display().to_string();
@@ -231,19 +232,24 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
 }
 
 impl Gathering {
-    /// Takes a file in; a picture that is not what the record names is left out and said.
+    /// Takes a file in; a picture that is not what the record names is left out and said, and so is
+    /// what cannot be read of a rescue file.
     fn take(&mut self, path: &Path) -> Result<(), String> {
         let source = source::read(path)?;
         let content = source.content()?;
         let incoming = read(&content.text).map_err(|error| why(&error))?;
         self.all.take(&incoming);
+        let file = path.display();
+        for told in incoming.rescue.iter().flat_map(|rescue| rescue.say(LANG)) {
+            self.refused = true;
+            self.left_out.push(format!("{file}: {told}"));
+        }
         let Some(held) = content.held else {
             return Ok(());
         };
         self.refused |= !held.changed.is_empty();
-        let file = path.display();
         let told = source::told(&held).into_iter().skip(1);
-        self.pictures
+        self.left_out
             .extend(told.map(|told| format!("{file}: {told}")));
         for (wanted, bytes) in held.there {
             self.kept
@@ -326,7 +332,7 @@ impl Gathering {
         }
         let entries = unions.iter().map(|union| union.records.len()).sum();
         let mut notes = self.notes(&unions);
-        notes.extend(self.pictures.iter().cloned());
+        notes.extend(self.left_out.iter().cloned());
         if !self.kept.is_empty() && !is_zip(out) {
             notes.push(say(Yard::PicturesLeftOut(self.kept.len())));
         }

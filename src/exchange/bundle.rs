@@ -9,7 +9,7 @@ use std::io::Write;
 use rawzip::{CompressionMethod, DataDescriptorOutput, ZipArchive, ZipArchiveWriter, crc32};
 
 use crate::exchange::envelope::sha256_hex;
-use crate::exchange::import::envelope;
+use crate::exchange::import::open as open_file;
 use crate::exchange::wire::decode;
 use crate::job::entry::{Entry, What};
 use crate::trade::wheel_end::StepKey;
@@ -76,7 +76,7 @@ pub fn wanted<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Vec<Wanted> {
 
 /// The same of a job's file, whether or not it holds; nothing for a text that is none.
 pub fn wanted_in(text: &str) -> Vec<Wanted> {
-    let logs = envelope(text).map(|envelope| envelope.logs);
+    let logs = open_file(text).map(|(envelope, _)| envelope.logs);
     let logs = logs.unwrap_or_default();
     let texts = logs.iter().flat_map(|log| &log.entries);
     let entries: Vec<Entry> = texts.filter_map(|raw| decode(raw.get()).ok()).collect();

@@ -55,7 +55,15 @@ pub fn export(logs: &[Log]) -> Result<String, ExportError> {
     Ok(text)
 }
 
-fn stored(kind: LogKind, id: &LogId, texts: &[String]) -> Result<StoredLog, ExportError> {
+/// A log as it stands in a file, its entries in the order of their ids.
+///
+/// # Errors
+/// As [`export`].
+pub(super) fn stored(
+    kind: LogKind,
+    id: &LogId,
+    texts: &[String],
+) -> Result<StoredLog, ExportError> {
     let mut entries: Vec<(String, Box<RawValue>)> = texts
         .iter()
         .map(|text| raw(id, text))

@@ -10,6 +10,7 @@ use crate::exchange::canonical::{canonical_entry, digest_of_json};
 use crate::exchange::envelope::{
     Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, gone,
 };
+use crate::exchange::rescue::{self, Rescue};
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::book::PREFIX;
 use crate::job::entry::{Entry, LogId};
@@ -92,6 +93,8 @@ pub struct Incoming {
     pub made_by: String,
     /// Its logs.
     pub logs: Vec<IncomingLog>,
+    /// What else a rescue file holds; `None` for an ordinary file.
+    pub rescue: Option<Rescue>,
 }
 
 /// One log of a file.
@@ -153,7 +156,7 @@ impl core::fmt::Display for ImportError {
 /// # Errors
 /// [`ImportError`] says what is wrong with the file as a whole, or with its first bad entry.
 pub fn read(text: &str) -> Result<Incoming, ImportError> {
-    let envelope = envelope(text)?;
+    let (envelope, rescue) = open(text)?;
     let logs: Vec<IncomingLog> = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
     if let Some(log) = conflict(&logs) {
         return Err(ImportError::Conflict { log });
@@ -161,13 +164,28 @@ pub fn read(text: &str) -> Result<Incoming, ImportError> {
     Ok(Incoming {
         made_by: envelope.made_by,
         logs,
+        rescue,
     })
 }
 
+/// The envelope of a file, no entry of it interpreted; that of a rescue file is made from what it
+/// holds.
+pub(super) fn open(text: &str) -> Result<(Envelope, Option<Rescue>), ImportError> {
+    match envelope(plain(text)) {
+        Err(ImportError::NotOurs) => {
+            rescue::open(plain(text)).map(|(envelope, rescue)| (envelope, Some(rescue)))
+        }
+        envelope => envelope.map(|envelope| (envelope, None)),
+    }
+}
+
+/// A text without the mark that some programs put in front of what they pass on.
+fn plain(text: &str) -> &str {
+    text.strip_prefix('\u{feff}').unwrap_or(text)
+}
+
 /// The envelope alone, nothing in it looked at.
-pub(super) fn envelope(text: &str) -> Result<Envelope, ImportError> {
-    // Some programs put a mark in front of a text that they pass on.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+fn envelope(text: &str) -> Result<Envelope, ImportError> {
     match serde_json::from_str::<Envelope>(text) {
         Ok(envelope) => {
             known(&envelope.format, u64::from(envelope.version))?;
@@ -239,7 +257,7 @@ fn head(text: &str) -> Result<(), ImportError> {
     let head: Head = serde_json::from_str(text).map_err(|error| {
         if error.classify() == Category::Eof || ends_in_a_number(text) {
             ImportError::CutOff
-        } else if looks_like_ours(text) {
+        } else if looks_like(text, FORMAT) {
             damaged(&error)
         } else {
             ImportError::NotOurs
@@ -268,10 +286,10 @@ fn damaged(error: &serde_json::Error) -> ImportError {
     ImportError::Damaged { line: error.line() }
 }
 
-/// Whether the text begins as this program writes it, spaces aside.
-fn looks_like_ours(text: &str) -> bool {
+/// Whether the text begins as this program writes this format, spaces aside.
+pub(super) fn looks_like(text: &str, format: &str) -> bool {
     let mut plain = text.chars().filter(|c| !c.is_whitespace());
-    let begin = format!("{{\"format\":\"{FORMAT}\"");
+    let begin = format!("{{\"format\":\"{format}\"");
     begin.chars().all(|c| plain.next() == Some(c))
 }
 

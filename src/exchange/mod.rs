@@ -21,6 +21,7 @@ pub mod merge;
 pub mod paper;
 pub mod reach;
 pub mod receipt;
+pub mod rescue;
 pub mod stock;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
@@ -37,3 +38,4 @@ pub use envelope::{KeptText, LogKind, digest, entry_digest, sha256_hex};
 pub use export::{ExportError, export};
 pub use import::{EntryFault, ImportError, Incoming, IncomingLog, read};
 pub use merge::{Merge, merge};
+pub use rescue::Rescue;

@@ -9,6 +9,8 @@ mod history;
 mod numbers;
 mod rotors;
 
+use std::collections::BTreeMap;
+
 use serde_json::{Value, json};
 
 pub use finding::{Finding, Remark};
@@ -19,8 +21,9 @@ use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{
-    Came, EntryFault, ImportError, MAX_JOINS, envelope, is_log_id, record, texts,
+    Came, EntryFault, ImportError, MAX_JOINS, is_log_id, open, record, texts,
 };
+use crate::exchange::rescue::Rescue;
 use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
 use crate::job::evidence::decided;
 use crate::job::found::{face_today, rotor_today};
@@ -62,10 +65,57 @@ pub struct Checked {
 /// # Errors
 /// [`ImportError`] for a text that is no file of this program, or no whole one.
 pub fn verify(text: &str) -> Result<Vec<Checked>, ImportError> {
-    envelope(text)?.logs.iter().map(log).collect()
+    let (envelope, rescue) = open(text)?;
+    let mut logs: Vec<Checked> = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
+    if let Some(rescue) = rescue {
+        rescued(&mut logs, rescue);
+    }
+    Ok(logs)
+}
+
+/// Names what is missing from a rescue file and what cannot be read in it, each at its log; what
+/// has no log is named at one without an id.
+fn rescued(logs: &mut Vec<Checked>, rescue: Rescue) {
+    let mut findings: BTreeMap<String, Vec<Finding>> = BTreeMap::new();
+    if !rescue.problems.is_empty() {
+        let missing = rescue.problems.into_iter().map(Finding::NotRescued);
+        findings.insert(String::new(), missing.collect());
+    }
+    for aside in rescue.aside {
+        let log = aside.log.clone().unwrap_or_default();
+        findings
+            .entry(log)
+            .or_default()
+            .push(Finding::SetAside(aside));
+    }
+    for log in logs.iter_mut() {
+        log.findings
+            .extend(findings.remove(&log.id.0).unwrap_or_default());
+    }
+    for (id, findings) in findings {
+        logs.push(Checked {
+            findings,
+            ..Checked::new(None, id, 0)
+        });
+    }
 }
 
 impl Checked {
+    fn new(kind: Option<LogKind>, id: String, entries: usize) -> Self {
+        Self {
+            kind,
+            id: LogId(id),
+            entries,
+            findings: Vec::new(),
+            remarks: Vec::new(),
+            sets: 0,
+            decisions: 0,
+            digest: String::new(),
+            canonical: None,
+            numbers: Value::Null,
+        }
+    }
+
     /// All of it as a value that a script can read; `lang` is that of the sentences.
     pub fn to_value(&self, lang: Lang) -> Value {
         let finding = |f: &Finding| json!({ "code": f.code(), "say": f.say(lang) });
@@ -84,18 +134,8 @@ impl Checked {
 }
 
 fn log(stored: &StoredLog) -> Result<Checked, ImportError> {
-    let mut checked = Checked {
-        kind: LogKind::from_code(&stored.kind),
-        id: LogId(stored.id.clone()),
-        entries: stored.entries.len(),
-        findings: Vec::new(),
-        remarks: Vec::new(),
-        sets: 0,
-        decisions: 0,
-        digest: String::new(),
-        canonical: None,
-        numbers: Value::Null,
-    };
+    let kind = LogKind::from_code(&stored.kind);
+    let mut checked = Checked::new(kind, stored.id.clone(), stored.entries.len());
     let texts = digests(&mut checked, stored);
     let told = entries(&mut checked, &texts);
     match checked.kind {

@@ -40,6 +40,8 @@ pub mod local;
 #[cfg(target_arch = "wasm32")]
 pub mod locale;
 #[cfg(target_arch = "wasm32")]
+pub mod lock;
+#[cfg(target_arch = "wasm32")]
 pub mod page;
 #[cfg(target_arch = "wasm32")]
 pub mod picture;

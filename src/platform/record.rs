@@ -106,6 +106,8 @@ impl core::fmt::Display for StoreProblem {
 pub enum Storage {
     /// The strict journal works: a tap survives a kill and a power cut.
     Safe,
+    /// Only the backup journal works: a tap survives a kill, but there is one copy and no picture.
+    OnlyBackup,
     /// Only localStorage works: kept, but up to a minute may be lost in a kill.
     OnlyLocal,
     /// Nothing works: all is gone when the page closes.
@@ -113,13 +115,15 @@ pub enum Storage {
 }
 
 impl Storage {
-    /// Judges by which of the two stores could be opened.
-    pub fn from_opened<J, L>(
+    /// Judges by which of the stores could be opened.
+    pub const fn from_opened<J, L>(
         journal: &Result<J, StoreProblem>,
+        has_backup: bool,
         local: &Result<L, StoreProblem>,
     ) -> Self {
         match (journal, local) {
             (Ok(_), _) => Self::Safe,
+            (Err(_), _) if has_backup => Self::OnlyBackup,
             (Err(_), Ok(_)) => Self::OnlyLocal,
             (Err(_), Err(_)) => Self::MemoryOnly,
         }
@@ -153,9 +157,14 @@ mod tests {
     fn the_journal_alone_is_safe_and_local_alone_is_not() {
         let yes: Result<(), StoreProblem> = Ok(());
         let no: Result<(), StoreProblem> = Err(StoreProblem::Denied);
-        assert_eq!(Storage::from_opened(&yes, &yes), Storage::Safe);
-        assert_eq!(Storage::from_opened(&yes, &no), Storage::Safe);
-        assert_eq!(Storage::from_opened(&no, &yes), Storage::OnlyLocal);
-        assert_eq!(Storage::from_opened(&no, &no), Storage::MemoryOnly);
+        for backup in [true, false] {
+            assert_eq!(Storage::from_opened(&yes, backup, &yes), Storage::Safe);
+            assert_eq!(Storage::from_opened(&yes, backup, &no), Storage::Safe);
+        }
+        for local in [&yes, &no] {
+            assert_eq!(Storage::from_opened(&no, true, local), Storage::OnlyBackup);
+        }
+        assert_eq!(Storage::from_opened(&no, false, &yes), Storage::OnlyLocal);
+        assert_eq!(Storage::from_opened(&no, false, &no), Storage::MemoryOnly);
     }
 }

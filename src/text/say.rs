@@ -384,6 +384,8 @@ sayings! {
         StorageDenied,
         /// This browser keeps taps late. Export before you close it.
         StorageOnlyLocal,
+        /// The database cannot be used: taps are in the backup file alone, and pictures nowhere.
+        StorageOnlyBackup,
         /// The phone's storage is full. Export jobs, then make room. New taps are not kept.
         StorageFull,
         /// This job can only be read. Nothing in it was changed.
@@ -463,10 +465,18 @@ sayings! {
         ImportDiffers,
         /// The file could not be kept: no room. Nothing was changed.
         ImportNotKept,
+        /// The file cannot be saved in this browser. Nothing was changed.
+        ImportNotHere,
+        /// Storage failed: not all of this file was saved. Import it again.
+        ImportUnfinished,
+        /// From a rescue file. Photos, settings and unfinished input do not come with it.
+        ImportRescue,
         /// Everything in this file was here already.
         ImportNoNews,
         /// Some pictures are not in the file. The record is whole.
         ImportPhotosMissing,
+        /// Some photos are not in the file.
+        ImportPhotosGone,
         /// The file is made. See that it has arrived.
         ExportDone,
         /// The file could not be made. Try again, or print the report.

@@ -41,6 +41,15 @@ pub enum Yard<'a> {
     NotWritten(&'a str),
     /// An entry that cannot be read and is kept as it is.
     EntryUnreadable(&'a str),
+    /// A text of a rescue file that cannot be taken.
+    SetAside {
+        /// Where it stands in the file.
+        key: &'a str,
+        /// Why.
+        why: &'a str,
+    },
+    /// A part of the phone that could not be read when its rescue file was saved.
+    NotRescued(&'a str),
     /// A log of a kind that is not known.
     LogKind(&'a str),
     /// The entries are not those it was exported with.

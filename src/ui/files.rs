@@ -1,22 +1,26 @@
 //! Files out and in: gathers the kept texts for an export, and takes what a file adds.
 
 use std::collections::BTreeSet;
+use std::slice;
 
 use web_sys::File;
 
 use crate::exchange::book::kind_in_a_file;
 use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
-use crate::exchange::wire::decode;
-use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind};
+use crate::exchange::rescue::SetAside;
+use crate::exchange::wire::{WireError, decode};
+use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind, Rescue};
 use crate::job::entry::{Entry, LogId};
 use crate::job::news::BookNews;
 use crate::job::{flow, fold};
 use crate::platform::files;
-use crate::platform::record::{Photo, Record, StoreProblem};
-use crate::slate::{self, Store};
+use crate::platform::lock::Shared;
+use crate::platform::record::{Aside, Photo, Record, StoreProblem};
+use crate::slate;
 use crate::text::Say;
 use crate::trade::wheel_end::StepKey;
 use crate::ui::shelf::Shelf;
+use crate::ui::sweep::drop_orphans;
 
 /// What became of one file.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -45,8 +49,12 @@ pub enum Outcome {
         no_picture: Vec<StepKey>,
         /// What became of the pictures and voice notes that came with it.
         bytes: Came,
+        /// What else a rescue file holds.
+        rescue: Option<Rescue>,
+        /// Whether the storage refused a part of it after the first was written.
+        unfinished: bool,
     },
-    /// It was refused, and nothing was changed.
+    /// It was refused before anything of it was kept.
     Refused(Say),
     /// It is a zip that is packed in a way that cannot be read here; nothing was changed.
     NotUnpacked,
@@ -158,85 +166,147 @@ pub async fn take_text(
         Err(error) => return refused(error.say()),
         Ok(incoming) => incoming,
     };
-    let wanted = bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries));
-    let bytes = take_bytes(shelf, &wanted, pieces).await;
-    match take_all(shelf, incoming, bytes).await {
-        Ok(taken) => taken,
-        Err(StoreProblem::Differs { .. }) => refused(Say::ImportDiffers),
-        Err(_) => refused(Say::ImportNotKept),
+    // Where the journal is denied all of it would be gone with the page.
+    let Ok(journal) = shelf.journal() else {
+        return refused(Say::ImportNotHere);
+    };
+    // Held until the entries are there that name the pictures: until then those are orphans.
+    let lock = Shared::wait().await;
+    let plan = match plan(shelf, incoming).await {
+        Ok(plan) => plan,
+        Err(problem) => return refused(not_kept(&problem)),
+    };
+    let (bytes, put) = take_bytes(shelf, &plan.wanted, pieces).await;
+    if let Err(problem) = journal.add(&plan.add).await {
+        // Nothing names what came with it.
+        drop(lock);
+        drop_orphans(shelf, &put).await;
+        return refused(not_kept(&problem));
+    }
+    finish(shelf, plan, bytes).await
+}
+
+const fn not_kept(problem: &StoreProblem) -> Say {
+    match problem {
+        StoreProblem::Full => Say::ImportNotKept,
+        StoreProblem::Differs { .. } => Say::ImportDiffers,
+        _ => Say::ImportNotHere,
     }
 }
 
-/// The bytes go first, as they do when a picture is taken; what finds no room is left out, and
-/// what no entry comes to name is swept away later.
-async fn take_bytes(shelf: &Shelf, wanted: &[Wanted], pieces: &[(String, &[u8])]) -> Came {
+/// The bytes go first, as they do when a picture is taken; what finds no room is left out. Gives
+/// the digests of those that are kept too.
+async fn take_bytes(
+    shelf: &Shelf,
+    wanted: &[Wanted],
+    pieces: &[(String, &[u8])],
+) -> (Came, BTreeSet<String>) {
     let held = bundle::held(wanted, pieces);
     let mut came = Came {
         wrong: held.changed,
         ..Came::default()
     };
+    let mut put = BTreeSet::new();
     for (wanted, bytes) in held.there {
         let (mime, bytes) = (wanted.mime, bytes.to_vec());
         match slate::keep_bytes(shelf, Photo { mime, bytes }).await {
-            Ok(_) => came.kept += 1,
+            Ok(sha256) => {
+                came.kept += 1;
+                put.insert(sha256);
+            }
             Err(_) => came.no_room = true,
         }
     }
-    came
+    (came, put)
 }
 
-/// Everything new goes in with one transaction, so that a refusal leaves nothing half taken.
-async fn take_all(
-    shelf: &Shelf,
-    incoming: Incoming,
-    bytes: Came,
-) -> Result<(Outcome, Vec<Fresh>), StoreProblem> {
-    let (mut add, mut replace) = (Vec::new(), Vec::new());
-    let (mut entries, mut aside, mut edited) = (0, 0, 0);
-    let mut jobs = BTreeSet::new();
-    let (mut no_picture, mut fresh) = (Vec::new(), Vec::new());
-    let mut book = BookNews::default();
-    let logs = incoming.logs.iter().map(|log| log.id.0.clone()).collect();
-    let shop = shop(&incoming);
+/// What a file changes on this phone.
+#[derive(Default)]
+struct Plan {
+    /// The new entries; they go in with one transaction.
+    add: Vec<Record>,
+    replace: Vec<KeptText>,
+    aside: Vec<Aside>,
+    wanted: Vec<Wanted>,
+    fresh: Vec<Fresh>,
+    jobs: BTreeSet<String>,
+    logs: Vec<String>,
+    shop: Option<String>,
+    book: BookNews,
+    entries: usize,
+    edited: usize,
+    rescue: Option<Rescue>,
+}
+
+/// Holds a file against what is here; nothing is written.
+async fn plan(shelf: &Shelf, incoming: Incoming) -> Result<Plan, StoreProblem> {
+    let mut plan = Plan {
+        wanted: bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries)),
+        logs: incoming.logs.iter().map(|log| log.id.0.clone()).collect(),
+        shop: shop(&incoming),
+        ..Plan::default()
+    };
     for log in incoming.logs {
         if log.kind == LogKind::CardBook {
-            book = book.and(news(shelf, &log).await?);
+            plan.book = plan.book.and(news(shelf, &log).await?);
         }
         let known = here(shelf, &log.id.0).await?;
         let merged = exchange::merge(&known, &log.records);
-        entries += log.records.len();
-        edited += merged.edited.len();
-        aside += set_aside(shelf, &log).await;
-        for wanted in bundle::wanted(&log.entries) {
-            if shelf.photo(&wanted.sha256).await.is_none() {
-                no_picture.push(wanted.step);
-            }
-        }
-        add.extend(merged.add.into_iter().map(record));
-        replace.extend(merged.replace);
+        plan.entries += log.records.len();
+        plan.edited += merged.edited.len();
+        plan.aside
+            .extend(log.unreadable.into_iter().map(unreadable));
+        plan.add.extend(merged.add.into_iter().map(record));
+        plan.replace.extend(merged.replace);
         if log.kind == LogKind::Job {
-            jobs.insert(log.id.0.clone());
+            plan.jobs.insert(log.id.0.clone());
             if known.is_empty() && merged.edited.is_empty() {
-                fresh.push((log.id, log.entries));
+                plan.fresh.push((log.id, log.entries));
             }
         }
     }
-    Store::journal(shelf, &add).await?;
-    shelf.replace(&replace).await?;
+    let aside = incoming.rescue.iter().flat_map(|rescue| &rescue.aside);
+    plan.aside.extend(aside.map(set_aside));
+    plan.rescue = incoming.rescue;
+    Ok(plan)
+}
+
+/// What is left once the new entries are kept. Whatever fails now is said, since the file can no
+/// longer be refused; brought in again it changes the rest.
+async fn finish(shelf: &Shelf, plan: Plan, bytes: Came) -> (Outcome, Vec<Fresh>) {
+    let (mut emptied, mut unfinished) = (0, false);
+    for kept in &plan.replace {
+        match shelf.replace(slice::from_ref(kept)).await {
+            Ok(()) => emptied += usize::from(is_erased(kept)),
+            Err(_) => unfinished = true,
+        }
+    }
+    unfinished |= match shelf.journal() {
+        Ok(journal) => journal.set_aside(&plan.aside).await.is_err(),
+        Err(_) => !plan.aside.is_empty(),
+    };
+    let mut no_picture = Vec::new();
+    for wanted in &plan.wanted {
+        if shelf.photo(&wanted.sha256).await.is_none() {
+            no_picture.push(wanted.step);
+        }
+    }
     let taken = Outcome::Taken {
-        jobs: jobs.into_iter().collect(),
-        book,
-        entries,
-        new: add.len(),
-        aside,
-        edited,
-        emptied: replace.iter().filter(|kept| is_erased(kept)).count(),
-        logs,
-        shop,
+        jobs: plan.jobs.into_iter().collect(),
+        book: plan.book,
+        entries: plan.entries,
+        new: plan.add.len(),
+        aside: plan.aside.len(),
+        edited: plan.edited,
+        emptied,
+        logs: plan.logs,
+        shop: plan.shop,
         no_picture,
         bytes,
+        rescue: plan.rescue,
+        unfinished,
     };
-    Ok((taken, fresh))
+    (taken, plan.fresh)
 }
 
 /// What one book brings, beside the one that is here.
@@ -270,14 +340,18 @@ async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {
     Ok(read.texts.into_iter().map(kept).collect())
 }
 
-async fn set_aside(shelf: &Shelf, log: &IncomingLog) -> usize {
-    for (kept, error) in &log.unreadable {
-        if let Ok(journal) = shelf.journal() {
-            // What could not be read is named on the screen whether or not this succeeds.
-            let _ = journal.set_aside(&format!("{error:?}"), &kept.text).await;
-        }
+fn unreadable((kept, error): (KeptText, WireError)) -> Aside {
+    Aside {
+        why: format!("{error:?}"),
+        text: kept.text,
     }
-    log.unreadable.len()
+}
+
+fn set_aside(aside: &SetAside) -> Aside {
+    Aside {
+        why: format!("{}: {:?}", aside.key, aside.error),
+        text: aside.text.clone(),
+    }
 }
 
 fn record(kept: KeptText) -> Record {

@@ -20,6 +20,8 @@ mod shelf;
 mod start;
 #[cfg(target_arch = "wasm32")]
 mod state;
+#[cfg(target_arch = "wasm32")]
+mod sweep;
 
 #[cfg(target_arch = "wasm32")]
 pub use start::start;

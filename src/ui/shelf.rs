@@ -114,7 +114,7 @@ impl Shelf {
 
     /// What was granted.
     pub fn storage(&self) -> Storage {
-        Storage::from_opened(&*self.0.journal.borrow(), &self.0.local)
+        Storage::from_opened(&*self.0.journal.borrow(), self.has_backup(), &self.0.local)
     }
 
     /// The journal, if it is open.

@@ -16,6 +16,7 @@ use crate::ui::screens;
 use crate::ui::settings::Settings;
 use crate::ui::shelf::Shelf;
 use crate::ui::state::App;
+use crate::ui::sweep::sweep;
 
 /// Starts the app in the page.
 pub fn start() {
@@ -65,27 +66,6 @@ fn mount(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) 
         screens::root()
     });
     handle.forget();
-}
-
-/// Drops the pictures that no entry names, once the start is long over. They are looked for twice:
-/// another tab may be between the bytes of a picture and its entry.
-fn sweep(app: App) {
-    const CALM_MS: i32 = 10_000;
-    clock::later(CALM_MS, move || {
-        spawn_local(async move {
-            let first = app.shelf().orphans().await;
-            if first.is_empty() {
-                return;
-            }
-            clock::later(CALM_MS, move || {
-                spawn_local(async move {
-                    let mut still = app.shelf().orphans().await;
-                    still.retain(|sha| first.contains(sha));
-                    app.shelf().drop_photos(&still).await;
-                });
-            });
-        });
-    });
 }
 
 /// Writes back what the browser threw away under the open app; once the start is long over, brings

@@ -63,6 +63,7 @@ test("a start that fails shows the panel, and its key saves what is kept", async
   expect(before).toEqual([]);
   expect(saved.entries).toEqual([{ log: "job-1", id: "entry-1", text: "{\"v\":1}" }]);
   expect(saved.local).toEqual({ "hubslate:settings": "{}" });
+  expect([saved.aside, saved.backup]).toEqual([[], ["the second"]]);
   expect(saved.problems).toEqual([]);
   await expect(panel.getByRole("status")).toContainText("1 entries saved");
 
@@ -84,6 +85,26 @@ test("saving where nothing was kept leaves no empty journal behind", async ({ pa
   expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBe(0);
 });
 
+test("a place that the panel cannot read is said, and the others are saved", async ({ page, host, faults }) => {
+  faults.allow(/Failed to fetch|ERR_FAILED/);
+  await page.addInitScript(() => {
+    navigator.storage.getDirectory = () => Promise.reject(new DOMException("denied", "SecurityError"));
+  });
+  await page.route("**/*.wasm", (route) => route.abort());
+  await page.goto(host.url);
+  await page.evaluate(() => localStorage.setItem("hubslate:settings", "{}"));
+  const panel = page.getByRole("alertdialog", { name: "Hubslate has stopped" });
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    panel.getByRole("button", { name: "Save all my data to a file" }).tap(),
+  ]);
+  const saved = JSON.parse(readFileSync(await download.path(), "utf8"));
+  expect(saved.local).toEqual({ "hubslate:settings": "{}" });
+  expect(saved.problems).toEqual(expect.arrayContaining(["backup-1: SecurityError", "backup-2: SecurityError"]));
+  await expect(panel.getByRole("status")).toContainText("Not everything could be read");
+  await expect(panel.getByRole("status")).toContainText("backup-1: SecurityError");
+});
+
 test("every file of the build is what its worker says", async () => {
   const worker = readFileSync(join(dist1(), "sw.js"), "utf8");
   expect(worker).toMatch(/^const VERSION = "[0-9a-f]{16}";$/m);
@@ -92,6 +113,12 @@ test("every file of the build is what its worker says", async () => {
 
 /** What an app that ran earlier would have left on the phone, and something of a neighbour. */
 async function plant(page) {
+  await page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    const file = await (await root.getFileHandle("backup-2", { create: true })).createWritable();
+    await file.write("the second");
+    await file.close();
+  });
   await page.evaluate(() => new Promise((resolve, reject) => {
     localStorage.setItem("hubslate:settings", "{}");
     localStorage.setItem("neighbour:secret", "no");

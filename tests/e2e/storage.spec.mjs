@@ -7,6 +7,7 @@ import { Quick, file } from "./pages/quick.mjs";
 
 const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
 const KEPT_LATE = "This browser keeps taps late: a crash can lose the last minute. Export often.";
+const ONLY_BACKUP = "The browser's database cannot be used: taps are in the backup file alone";
 const FULL = "The phone's storage is full.";
 
 function denyJournal() {
@@ -19,6 +20,11 @@ function loseJournal() {
 
 function denyLocal() {
   Object.defineProperty(window, "localStorage", { get: () => { throw new DOMException("denied", "SecurityError"); } });
+}
+
+/** The backup journal is written by a worker. */
+function denyBackup() {
+  Object.defineProperty(window, "Worker", { value: undefined });
 }
 
 /** What the strip says of the last tap. */
@@ -37,20 +43,25 @@ async function isSaidEverywhere(quick, sentence) {
   await page.evaluate((hash) => { location.hash = hash; }, job);
 }
 
-test("without a journal every tap reads as kept but not yet safe, and the job is there again", async ({ page, host, faults: _ }) => {
-  await page.addInitScript(denyJournal);
-  await open(page, host.url);
-  const quick = new Quick(page);
-  await quick.practice();
-  await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await quick.walk("Meet: Odometer");
-  await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await isSaidEverywhere(quick, KEPT_LATE);
-  await page.reload();
-  await ready(page);
-  await quick.isAt("Meet: Odometer");
-  await expect(quick.alert(KEPT_LATE)).toBeVisible();
-});
+for (const [what, deny, sentence] of [
+  ["without a database every tap is in the backup journal", [denyJournal], ONLY_BACKUP],
+  ["without a database and a backup journal every tap is in localStorage", [denyJournal, denyBackup], KEPT_LATE],
+]) {
+  test(`${what}, reads as kept but not yet safe, and the job is there again`, async ({ page, host, faults: _ }) => {
+    for (const denied of deny) await page.addInitScript(denied);
+    await open(page, host.url);
+    const quick = new Quick(page);
+    await quick.practice();
+    await expect(kept(quick)).toHaveText("Kept, not yet safe");
+    await quick.walk("Meet: Odometer");
+    await expect(kept(quick)).toHaveText("Kept, not yet safe");
+    await isSaidEverywhere(quick, sentence);
+    await page.reload();
+    await ready(page);
+    await quick.isAt("Meet: Odometer");
+    await expect(quick.alert(sentence)).toBeVisible();
+  });
+}
 
 test("a browser without a journal at all is told like one that denies it", async ({ page, host, faults: _ }) => {
   await page.addInitScript(loseJournal);
@@ -58,12 +69,13 @@ test("a browser without a journal at all is told like one that denies it", async
   const quick = new Quick(page);
   await quick.practice();
   await expect(kept(quick)).toHaveText("Kept, not yet safe");
-  await expect(quick.alert(KEPT_LATE)).toBeVisible();
+  await expect(quick.alert(ONLY_BACKUP)).toBeVisible();
 });
 
 test("without any storage the work goes on in memory, and no tap reads as kept", async ({ page, host, faults: _ }) => {
   await page.addInitScript(denyJournal);
   await page.addInitScript(denyLocal);
+  await page.addInitScript(denyBackup);
   await open(page, host.url);
   const quick = new Quick(page);
   await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
@@ -153,6 +165,7 @@ test("a full journal reads as not yet safe, and is caught up with once there is 
 });
 
 test("where nothing takes a tap it reads as not kept and the step stays, until there is room", async ({ page, host, faults: _ }) => {
+  await page.addInitScript(denyBackup);
   const quick = await smallPhone(page, host.url);
   await fillJournal(page);
   await fillLocal(page);

@@ -1,6 +1,7 @@
 //! What a second look at a file can find, and the sentence for each.
 
 use crate::exchange::import::EntryFault;
+use crate::exchange::rescue::SetAside;
 use crate::exchange::wire::WireError;
 use crate::job::Problem;
 use crate::job::entry::{Decided, EntryId, FaceFound, Proved, RotorFound};
@@ -39,6 +40,10 @@ pub enum Finding {
         /// What is wrong with it.
         error: WireError,
     },
+    /// A text of a rescue file that cannot be taken.
+    SetAside(SetAside),
+    /// A part of the phone that could not be read when its rescue file was saved.
+    NotRescued(String),
     /// The record does not hang together.
     Record(Problem),
     /// The rules give another decision for what was seen, or the same from other figures.
@@ -120,6 +125,8 @@ impl Finding {
             Self::Canonical { .. } => "canonical",
             Self::Entry { .. } => "entry",
             Self::Unreadable { .. } => "unreadable",
+            Self::SetAside(_) => "set_aside",
+            Self::NotRescued(_) => "not_rescued",
             Self::Record(_) => "record",
             Self::Decision {
                 recorded, computed, ..
@@ -150,6 +157,8 @@ impl Finding {
                     let of = text::measurement_title(lang, recorded.run);
                     return text::yard(lang, Yard::Measured(recorded.corner, &of));
                 }
+                Self::SetAside(aside) => return aside.say(lang),
+                Self::NotRescued(what) => Yard::NotRescued(what),
                 Self::HandedOver { .. } => Yard::HandedOver,
                 Self::TooMuch => Yard::TooMuch,
                 Self::Record(problem) => return record(lang, problem),

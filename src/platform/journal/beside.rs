@@ -1,5 +1,7 @@
 //! What the journal keeps beside the entries: summaries, pictures, and what could not be read.
 
+use std::collections::BTreeSet;
+
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -7,7 +9,7 @@ use super::{ASIDE, Journal, PHOTOS, SUMMARIES};
 use crate::platform::js;
 use crate::platform::record::{Aside, Photo, StoreProblem};
 use crate::platform::transaction::{
-    answer, completed, object_store, problem, reading, relaxed, strict,
+    answer, completed, finished, object_store, problem, reading, relaxed, strict,
 };
 
 impl Journal {
@@ -86,16 +88,25 @@ impl Journal {
         completed(&transaction).await
     }
 
-    /// Keeps a copy of a text that could not be read, with the reason.
+    /// Keeps copies of texts that could not be read, each once, with the reason.
     ///
     /// # Errors
-    /// Whatever the browser refuses with.
-    pub async fn set_aside(&self, why: &str, text: &str) -> Result<(), StoreProblem> {
+    /// Whatever the browser refuses with; none of them is kept then.
+    pub async fn set_aside(&self, asides: &[Aside]) -> Result<(), StoreProblem> {
+        if asides.is_empty() {
+            return Ok(());
+        }
+        let here = self.asides().await?;
+        let mut known: BTreeSet<&str> = here.iter().map(|aside| aside.text.as_str()).collect();
         let transaction = strict(self.database(), &[ASIDE])?;
         let store = object_store(&transaction, ASIDE)?;
-        let aside = js::object(&[("why", why.into()), ("text", text.into())]);
-        store.add(&aside).map_err(|error| problem(&error))?;
-        completed(&transaction).await
+        let add = |Aside { why, text }: &Aside| {
+            let aside = js::object(&[("why", why.into()), ("text", text.into())]);
+            store.add(&aside).map_err(|error| problem(&error))?;
+            Ok(())
+        };
+        let mut new = asides.iter().filter(|aside| known.insert(&aside.text));
+        finished(&transaction, new.try_for_each(add)).await
     }
 
     /// Everything that was set aside, oldest first.

@@ -211,6 +211,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::StorageKeeping => "Keeping…",
         Say::StorageNotKept => "Not kept",
         Say::StorageDenied => "This browser keeps nothing. Export before you close it.",
+        Say::StorageOnlyBackup => {
+            "The browser's database cannot be used: taps are in the backup file alone, photos nowhere. Export often."
+        }
         Say::StorageOnlyLocal => {
             "This browser keeps taps late: a crash can lose the last minute. Export often."
         }
@@ -281,8 +284,14 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
             "An entry of this file is here with other contents. Nothing was changed."
         }
         Say::ImportNotKept => "The file could not be kept: no room. Nothing was changed.",
+        Say::ImportNotHere => "The file cannot be saved in this browser. Nothing was changed.",
+        Say::ImportUnfinished => "Storage failed: not all of this file was saved. Import it again.",
+        Say::ImportRescue => {
+            "From a rescue file. Photos, settings and unfinished input do not come with it."
+        }
         Say::ImportNoNews => "Everything in this file was here already.",
         Say::ImportPhotosMissing => "Some pictures are not in the file. The record is whole.",
+        Say::ImportPhotosGone => "Some photos are not in the file.",
         Say::ExportDone => "The file is made. See that it has arrived.",
         Say::ExportFailed => "The file could not be made. Try again, or print the report.",
         Say::ShareNotHere => "This browser cannot share. Export the file instead.",

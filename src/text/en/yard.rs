@@ -30,6 +30,10 @@ pub(in crate::text) fn yard(say: Yard) -> String {
         Yard::NotRead(why) => format!("it cannot be read: {why}"),
         Yard::NotWritten(why) => format!("it cannot be written: {why}"),
         Yard::EntryUnreadable(id) => format!("entry {id} cannot be read; it is kept as it came"),
+        Yard::SetAside { key, why } => format!("{key} cannot be read ({why}): set aside"),
+        Yard::NotRescued(what) => {
+            format!("not everything was saved when the app stopped ({what})")
+        }
         Yard::LogKind(kind) => {
             format!("a log of the kind \"{kind}\", which is unknown or does not fit its id")
         }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
+use crate::exchange::Rescue;
 use crate::job::flow::{SHOP_LOG, YARD_LOG};
 use crate::platform::clock;
 use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
@@ -16,6 +17,8 @@ use crate::ui::state::App;
 
 /// So many files are told one by one; those that were refused are told first.
 const MOST_ROWS: usize = 200;
+/// So many texts that are set aside are named one by one.
+const MOST_NAMED: usize = 20;
 /// The glass is drawn anew at most so often while files come in.
 const CALM_MS: i64 = 200;
 
@@ -249,6 +252,17 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
     .into_any()
 }
 
+/// What a rescue file lacks, and the first of what is set aside, by its name.
+fn rescued(rescue: &Rescue, lang: Lang) -> Vec<String> {
+    let mut told = vec![text::say(lang, Say::ImportRescue).to_owned()];
+    told.extend(rescue.say(lang).take(MOST_NAMED));
+    let all = rescue.problems.len() + rescue.aside.len();
+    if let Some(more) = all.checked_sub(MOST_NAMED).filter(|more| *more > 0) {
+        told.push(text::more_rows(lang, more));
+    }
+    told
+}
+
 fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
     let Outcome::Taken {
         entries,
@@ -259,16 +273,22 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         book,
         bytes,
         emptied,
+        rescue,
+        unfinished,
         ..
     } = outcome
     else {
         return Vec::new();
     };
     let mut sentences = vec![text::imported(lang, *entries, *new)];
+    if *unfinished {
+        sentences.push(text::say(lang, Say::ImportUnfinished).to_owned());
+    }
+    sentences.extend(rescue.iter().flat_map(|rescue| rescued(rescue, lang)));
     if book.cards > 0 {
         sentences.push(text::book_came(lang, *book));
     }
-    if *new == 0 {
+    if *new == 0 && !unfinished {
         sentences.push(text::say(lang, Say::ImportNoNews).to_owned());
     }
     if *aside > 0 {
@@ -284,7 +304,14 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
     if !no_picture.is_empty() {
         let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);
         let steps: Vec<&str> = steps.collect();
-        let why = text::say(lang, Say::ImportPhotosMissing);
+        let partial = rescue
+            .as_ref()
+            .is_some_and(|rescue| !rescue.problems.is_empty());
+        let why = match partial || *unfinished || *aside > 0 {
+            true => Say::ImportPhotosGone,
+            false => Say::ImportPhotosMissing,
+        };
+        let why = text::say(lang, why);
         sentences.push(format!("{why} ({})", steps.join(" · ")));
     }
     sentences

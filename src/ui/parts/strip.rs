@@ -105,6 +105,7 @@ pub fn banners(app: App) -> AnyView {
         } else {
             match app.storage.get() {
                 Storage::Safe => None,
+                Storage::OnlyBackup => Some(Say::StorageOnlyBackup),
                 Storage::OnlyLocal => Some(Say::StorageOnlyLocal),
                 Storage::MemoryOnly => Some(Say::StorageDenied),
             }

@@ -7,7 +7,7 @@ use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, LogId, What};
 use crate::job::practice::Told;
 use crate::job::{Sheet, book, fold, kit, practice};
-use crate::platform::record::{Photo, Record, StoreProblem};
+use crate::platform::record::{Aside, Photo, Record, StoreProblem};
 use crate::platform::room::Room;
 use crate::platform::{clock, keep};
 use crate::slate::{self, Kept, NotKept, Store};
@@ -186,11 +186,9 @@ impl App {
     /// Keeps a copy of a record that could not be read, once, and names it on the screen.
     pub(super) async fn set_aside(self, record: &Record, error: &WireError) {
         if let Ok(journal) = self.shelf().journal() {
-            let known = journal.asides().await.unwrap_or_default();
-            if !known.iter().any(|aside| aside.text == record.text) {
-                // It is named whether or not the copy is kept; the record stays where it is.
-                let _ = journal.set_aside(&format!("{error:?}"), &record.text).await;
-            }
+            let (why, text) = (format!("{error:?}"), record.text.clone());
+            // It is named whether or not the copy is kept; the record stays where it is.
+            let _ = journal.set_aside(&[Aside { why, text }]).await;
         }
         self.unreadable.update(|list| {
             if !list.contains(&record.id) {

@@ -1,0 +1,338 @@
+//! The file that the crash panel saves (`public/crash.js`): what a phone had when its app stopped.
+//!
+//! It is read as an ordinary file of its logs. What cannot be read is set aside and named; settings
+//! and unfinished input belong to the phone that crashed and stay in the file.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde::Deserialize;
+use serde_json::value::RawValue;
+
+use crate::exchange::backup::Backup;
+use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
+use crate::exchange::export::stored;
+use crate::exchange::import::{EntryFault, ImportError, MAX_JOINS, is_log_id, looks_like, record};
+use crate::exchange::merge::merge;
+use crate::job::entry::{Entry, LogId};
+use crate::job::is_tangled;
+use crate::text::{self, Lang, Yard};
+
+/// The name of the format, in every rescue file.
+pub const FORMAT: &str = "hubslate-rescue";
+/// The version that the crash panel writes.
+const VERSION: u64 = 1;
+/// What begins the key of a second copy in localStorage; the log and the entry's id follow.
+const SECOND: &str = "hubslate:entry:";
+/// What begins the key of a text that the phone itself could not read.
+const UNREADABLE: &str = "hubslate:unreadable:";
+
+/// What a rescue file holds besides logs.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Rescue {
+    /// What the phone could not read when it saved the file: that much is missing from it.
+    pub problems: Vec<String>,
+    /// What cannot be read here.
+    pub aside: Vec<SetAside>,
+}
+
+/// A text that is set aside, byte for byte.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SetAside {
+    /// The log that its key names, if it names one.
+    pub log: Option<String>,
+    /// Where it stands in the file.
+    pub key: String,
+    /// Why it cannot be taken.
+    pub error: RescueError,
+    /// The text.
+    pub text: String,
+}
+
+/// Why a text of a rescue file cannot be taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum RescueError {
+    /// It has no log, id and text.
+    NotARecord,
+    /// Its log has an id that no log has.
+    BadLogId,
+    /// It is no entry of its log.
+    BadEntry(EntryFault),
+    /// It was stored under another id than it has.
+    OtherId,
+    /// The entries of its log branch and join more than [`MAX_JOINS`] times.
+    Tangled,
+    /// The phone had set it aside already, for this reason.
+    SetAsideBefore(String),
+}
+
+impl Rescue {
+    /// A sentence for each part that is missing and each text that is set aside.
+    pub fn say(&self, lang: Lang) -> impl Iterator<Item = String> {
+        let missing = self.problems.iter();
+        let missing = missing.map(move |problem| text::yard(lang, Yard::NotRescued(problem)));
+        missing.chain(self.aside.iter().map(move |aside| aside.say(lang)))
+    }
+}
+
+impl SetAside {
+    /// The sentence that a person reads.
+    pub fn say(&self, lang: Lang) -> String {
+        let why = format!("{:?}", self.error);
+        text::yard(
+            lang,
+            Yard::SetAside {
+                key: &self.key,
+                why: &why,
+            },
+        )
+    }
+}
+
+/// The file as `public/crash.js` writes it.
+#[derive(Deserialize)]
+struct Saved {
+    format: String,
+    version: u64,
+    entries: Option<Vec<Box<RawValue>>>,
+    aside: Option<Vec<Box<RawValue>>>,
+    local: Option<BTreeMap<String, Box<RawValue>>>,
+    backup: Option<Box<RawValue>>,
+    #[serde(default)]
+    problems: Vec<String>,
+}
+
+/// The logs of a rescue file as those of an ordinary one, and the rest of it.
+///
+/// # Errors
+/// [`ImportError`] for a text that is no rescue file, or no whole one.
+pub(super) fn open(text: &str) -> Result<(Envelope, Rescue), ImportError> {
+    let saved: Saved =
+        serde_json::from_str(text).map_err(|error| match looks_like(text, FORMAT) {
+            true => ImportError::Damaged { line: error.line() },
+            false => ImportError::NotOurs,
+        })?;
+    match saved.version {
+        _ if saved.format != FORMAT => return Err(ImportError::NotOurs),
+        0 => return Err(ImportError::NotOurs),
+        version if version > VERSION => return Err(ImportError::Newer { version }),
+        _ => {}
+    }
+    let mut parts = Parts::default();
+    parts.rescue.problems = saved.problems;
+    for (place, raw) in (1..).zip(saved.entries.unwrap_or_default()) {
+        parts.entry(place, &raw);
+    }
+    for (place, raw) in (1..).zip(saved.aside.unwrap_or_default()) {
+        parts.set_aside_before(place, &raw);
+    }
+    for (key, raw) in saved.local.unwrap_or_default() {
+        parts.local(&key, &raw);
+    }
+    if let Some(raw) = saved.backup {
+        parts.backup(&raw);
+    }
+    let mut logs = Vec::new();
+    for (id, found) in parts.logs {
+        logs.extend(log(&mut parts.rescue, &id, found)?);
+    }
+    let envelope = Envelope {
+        format: envelope::FORMAT.to_owned(),
+        version: envelope::VERSION,
+        made_by: FORMAT.to_owned(),
+        logs,
+    };
+    Ok((envelope, parts.rescue))
+}
+
+/// A record with the place it was found at.
+struct Found {
+    key: String,
+    kept: KeptText,
+}
+
+/// The texts of one log in both places.
+#[derive(Default)]
+struct Places {
+    journal: Vec<Found>,
+    second: Vec<Found>,
+}
+
+#[derive(Default)]
+struct Parts {
+    logs: BTreeMap<String, Places>,
+    rescue: Rescue,
+}
+
+impl Parts {
+    fn entry(&mut self, place: usize, raw: &RawValue) {
+        #[derive(Deserialize)]
+        struct Record {
+            log: String,
+            id: String,
+            text: String,
+        }
+        let key = format!("entries {place}");
+        let Ok(Record { log, id, text }) = serde_json::from_str(raw.get()) else {
+            return self.aside(None, key, RescueError::NotARecord, raw.get());
+        };
+        let places = self.logs.entry(log.clone()).or_default();
+        let kept = KeptText { log, id, text };
+        places.journal.push(Found { key, kept });
+    }
+
+    fn set_aside_before(&mut self, place: usize, raw: &RawValue) {
+        #[derive(Deserialize)]
+        struct Aside {
+            why: String,
+            text: String,
+        }
+        let key = format!("aside {place}");
+        match serde_json::from_str(raw.get()) {
+            Ok(Aside { why, text }) => {
+                self.aside(None, key, RescueError::SetAsideBefore(why), &text);
+            }
+            Err(_) => self.aside(None, key, RescueError::NotARecord, raw.get()),
+        }
+    }
+
+    /// A value of localStorage: the second copy of one tap, as (id, text), or of one entry alone.
+    fn local(&mut self, key: &str, raw: &RawValue) {
+        let value = serde_json::from_str::<String>(raw.get());
+        let value = value.unwrap_or_else(|_| raw.get().to_owned());
+        if let Some(before) = key.strip_prefix(UNREADABLE) {
+            let error = RescueError::SetAsideBefore(before.to_owned());
+            return self.aside(None, key.to_owned(), error, &value);
+        }
+        let Some(rest) = key.strip_prefix(SECOND) else {
+            return;
+        };
+        let Some((log, id)) = rest.rsplit_once(':') else {
+            return self.aside(None, key.to_owned(), RescueError::NotARecord, &value);
+        };
+        let one = |text| vec![(id.to_owned(), text)];
+        let tap = serde_json::from_str::<Vec<(String, String)>>(&value)
+            .or_else(|_| serde_json::from_str(&value).map(one));
+        let Ok(tap) = tap else {
+            let log = Some(log.to_owned());
+            return self.aside(log, key.to_owned(), RescueError::NotARecord, &value);
+        };
+        let found = tap.into_iter().map(|(id, text)| Found {
+            key: key.to_owned(),
+            kept: KeptText {
+                log: log.to_owned(),
+                id,
+                text,
+            },
+        });
+        let log = self.logs.entry(log.to_owned()).or_default();
+        log.second.extend(found);
+    }
+
+    /// The texts of the backup journal's files.
+    fn backup(&mut self, raw: &RawValue) {
+        let Ok(files) = serde_json::from_str::<Vec<String>>(raw.get()) else {
+            return self.aside(
+                None,
+                "backup".to_owned(),
+                RescueError::NotARecord,
+                raw.get(),
+            );
+        };
+        let backup = Backup::read(&files);
+        for log in backup.open_logs() {
+            let found = backup.entries(log).into_iter().map(|kept| Found {
+                key: format!("backup {}", kept.id),
+                kept,
+            });
+            let places = self.logs.entry(log.to_owned()).or_default();
+            places.second.extend(found);
+        }
+    }
+
+    fn aside(&mut self, log: Option<String>, key: String, error: RescueError, text: &str) {
+        let text = text.to_owned();
+        self.rescue.aside.push(SetAside {
+            log,
+            key,
+            error,
+            text,
+        });
+    }
+}
+
+impl Rescue {
+    fn found(&mut self, found: Found, error: RescueError) {
+        self.aside.push(SetAside {
+            log: Some(found.kept.log),
+            key: found.key,
+            error,
+            text: found.kept.text,
+        });
+    }
+}
+
+/// The log of what was found of it; nothing where all of it is set aside.
+fn log(rescue: &mut Rescue, id: &str, places: Places) -> Result<Option<StoredLog>, ImportError> {
+    let kind = LogKind::of(id);
+    if !is_log_id(kind, id) {
+        let all = places.journal.into_iter().chain(places.second);
+        all.for_each(|found| rescue.found(found, RescueError::BadLogId));
+        return Ok(None);
+    }
+    let mut entries = Vec::new();
+    let journal = readable(rescue, places.journal, &mut entries);
+    let second = readable(rescue, places.second, &mut entries);
+    if is_tangled(&entries, MAX_JOINS) {
+        let all = journal.into_iter().chain(second);
+        all.for_each(|found| rescue.found(found, RescueError::Tangled));
+        return Ok(None);
+    }
+    let texts = union(rescue, journal, second);
+    let texts: Vec<String> = texts.into_values().collect();
+    if texts.is_empty() {
+        return Ok(None);
+    }
+    let bad = |_| ImportError::BadLog { id: id.to_owned() };
+    stored(kind, &LogId(id.to_owned()), &texts)
+        .map(Some)
+        .map_err(bad)
+}
+
+/// Those that are entries of their log; the entries as they are understood are added to `entries`.
+fn readable(rescue: &mut Rescue, all: Vec<Found>, entries: &mut Vec<Entry>) -> Vec<Found> {
+    let mut readable = Vec::with_capacity(all.len());
+    for found in all {
+        match record(&found.kept.log, &found.kept.text) {
+            Ok((record, read)) if record.id == found.kept.id => {
+                entries.extend(read);
+                readable.push(found);
+            }
+            Ok(_) => rescue.found(found, RescueError::OtherId),
+            Err(fault) => rescue.found(found, RescueError::BadEntry(fault)),
+        }
+    }
+    readable
+}
+
+/// The texts of both places by id; where they differ, the journal's stand and the other is set
+/// aside.
+fn union(rescue: &mut Rescue, journal: Vec<Found>, second: Vec<Found>) -> BTreeMap<String, String> {
+    let kept = |all: &[Found]| -> Vec<KeptText> { all.iter().map(|it| it.kept.clone()).collect() };
+    let first = merge(&[], &kept(&journal));
+    let then = merge(&first.add, &kept(&second));
+    let edited: BTreeSet<String> = first
+        .edited
+        .into_iter()
+        .chain(then.edited)
+        .map(|id| id.0)
+        .collect();
+    let whole = first.add.into_iter().chain(then.add).chain(then.replace);
+    let union: BTreeMap<String, String> = whole.map(|kept| (kept.id, kept.text)).collect();
+    for found in journal.into_iter().chain(second) {
+        let id = &found.kept.id;
+        if edited.contains(id) && union.get(id) != Some(&found.kept.text) {
+            rescue.found(found, RescueError::BadEntry(EntryFault::Twice));
+        }
+    }
+    union
+}

@@ -1,0 +1,54 @@
+//! The pictures that no entry names are dropped, and never while a file comes in: its pictures are
+//! written before its entries.
+
+use std::collections::BTreeSet;
+use std::slice;
+
+use wasm_bindgen_futures::spawn_local;
+
+use crate::platform::clock;
+use crate::platform::lock::Alone;
+use crate::ui::shelf::Shelf;
+use crate::ui::state::App;
+
+/// Drops the pictures that no entry names, once the start is long over. They are looked for twice:
+/// another tab may be between the bytes of a picture and its entry.
+pub fn sweep(app: App) {
+    const CALM_MS: i32 = 10_000;
+    clock::later(CALM_MS, move || {
+        spawn_local(async move {
+            let Some((alone, first)) = orphans(&app.shelf()).await else {
+                return;
+            };
+            // Files may come in until the second look.
+            drop(alone);
+            if !first.is_empty() {
+                clock::later(CALM_MS, move || {
+                    spawn_local(async move { drop_orphans(&app.shelf(), &first).await });
+                });
+            }
+        });
+    });
+}
+
+/// Drops those of these pictures that no entry names; none while a file comes in, in any tab. What
+/// is left is found at the next start.
+pub async fn drop_orphans(shelf: &Shelf, of: &BTreeSet<String>) {
+    let Some((alone, found)) = orphans(shelf).await else {
+        return;
+    };
+    for sha in found.intersection(of) {
+        if !alone.holds() {
+            return;
+        }
+        shelf.drop_photos(slice::from_ref(sha)).await;
+    }
+}
+
+/// The pictures that no entry names, with the lock that keeps files out; nothing while a file comes
+/// in.
+async fn orphans(shelf: &Shelf) -> Option<(Alone, BTreeSet<String>)> {
+    let alone = Alone::now().await?;
+    let found = shelf.orphans().await;
+    alone.holds().then(|| (alone, found.into_iter().collect()))
+}
