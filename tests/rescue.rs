@@ -140,10 +140,17 @@ fn reading_it_twice_changes_nothing() {
 fn each_log_gets_the_kind_of_its_name() {
     let (all, _) = sample("nothing-wrong");
     let one = &all[0];
-    let of = |log: &str| KeptText {
-        log: log.to_owned(),
-        id: one.id.clone(),
-        text: one.text.replace(&one.log, log),
+    // What is not understood may stand in any log.
+    let mut entry: Value = serde_json::from_str(&one.text).unwrap();
+    entry["what"] = serde_json::json!({ "hologram": {} });
+    let of = |log: &str| {
+        let mut entry = entry.clone();
+        entry["log"] = log.into();
+        KeptText {
+            log: log.to_owned(),
+            id: one.id.clone(),
+            text: entry.to_string(),
+        }
     };
     let names = [
         "book:2016-compact",
@@ -444,4 +451,35 @@ fn the_command_reads_a_rescue_file_like_any_other() {
         assert!(said.contains(&named), "{order}: {said}");
     }
     assert_eq!(merged(), stated);
+}
+
+/// The database is gone: the backup journal still has the open job.
+#[test]
+fn what_only_the_backup_journal_has_comes_back() {
+    use hubslate::exchange::backup::{HEADER, tap};
+    let (all, digest) = sample("replaced-hub");
+    let lines: String = all.chunks(3).map(|some| tap(some, all.len())).collect();
+    let mut file = saved(&json!([]), &json!({}));
+    file["backup"] = json!([format!("{HEADER}000002\n{lines}"), ""]);
+    let (incoming, rescue) = came(&file);
+    assert_eq!(incoming.logs.len(), 1);
+    assert_eq!(incoming.logs[0].records.len(), all.len());
+    assert_eq!(
+        hubslate::exchange::digest(incoming.logs[0].records.iter().map(|it| &it.text)),
+        digest
+    );
+    assert_eq!(rescue.aside, []);
+}
+
+/// What belongs to a job says nothing in a card book: it is set aside, and the rest is read.
+#[test]
+fn an_entry_that_does_not_belong_in_its_log_is_set_aside() {
+    let (all, _) = sample("nothing-wrong");
+    let mut odd = all[0].clone();
+    odd.text = odd.text.replace(&odd.log, "book:2016-compact");
+    odd.log = "book:2016-compact".to_owned();
+    let file = saved(&records(&[all.clone(), vec![odd]].concat()), &json!({}));
+    let (incoming, rescue) = came(&file);
+    assert_eq!(incoming.logs.len(), 1);
+    assert_eq!(rescue.aside.len(), 1);
 }

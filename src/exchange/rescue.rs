@@ -9,6 +9,7 @@ use serde::Deserialize;
 use serde_json::value::RawValue;
 
 use crate::exchange::backup::Backup;
+use crate::exchange::belongs::belongs;
 use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
 use crate::exchange::export::stored;
 use crate::exchange::import::{EntryFault, ImportError, MAX_JOINS, is_log_id, looks_like, record};
@@ -280,8 +281,8 @@ fn log(rescue: &mut Rescue, id: &str, places: Places) -> Result<Option<StoredLog
         return Ok(None);
     }
     let mut entries = Vec::new();
-    let journal = readable(rescue, places.journal, &mut entries);
-    let second = readable(rescue, places.second, &mut entries);
+    let journal = readable(rescue, kind, places.journal, &mut entries);
+    let second = readable(rescue, kind, places.second, &mut entries);
     if is_tangled(&entries, MAX_JOINS) {
         let all = journal.into_iter().chain(second);
         all.for_each(|found| rescue.found(found, RescueError::Tangled));
@@ -299,11 +300,20 @@ fn log(rescue: &mut Rescue, id: &str, places: Places) -> Result<Option<StoredLog
 }
 
 /// Those that are entries of their log; the entries as they are understood are added to `entries`.
-fn readable(rescue: &mut Rescue, all: Vec<Found>, entries: &mut Vec<Entry>) -> Vec<Found> {
+fn readable(
+    rescue: &mut Rescue,
+    kind: LogKind,
+    all: Vec<Found>,
+    entries: &mut Vec<Entry>,
+) -> Vec<Found> {
     let mut readable = Vec::with_capacity(all.len());
     for found in all {
         match record(&found.kept.log, &found.kept.text) {
             Ok((record, read)) if record.id == found.kept.id => {
+                if read.as_ref().is_ok_and(|entry| !belongs(kind, &entry.what)) {
+                    rescue.found(found, RescueError::BadEntry(EntryFault::OtherKind));
+                    continue;
+                }
                 entries.extend(read);
                 readable.push(found);
             }

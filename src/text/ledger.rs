@@ -25,6 +25,8 @@ ledger_sayings! {
     CameIn,
     /// A file that brought nothing new.
     NothingNew,
+    /// A file that asks before it is taken.
+    Asks,
     /// A file that was refused.
     Refused,
     /// Missing running numbers.

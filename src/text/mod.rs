@@ -43,6 +43,7 @@ pub use yard::Yard;
 
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::caption::CaptionWord;
+use crate::job::eased::Eased;
 use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
 };
@@ -516,6 +517,8 @@ spoken! {
     screen::nothing_found_for(typed: &str) -> String;
     /// The result of an import.
     screen::imported(entries: usize, new: usize) -> String;
+    /// How an open job would read safer with a file, a line each.
+    screen::eased(job: &str, eased: &Eased) -> Vec<String>;
     /// Records that could not be read and were set aside.
     screen::set_aside(n: usize) -> String;
     /// Entries of kinds that this version does not know.

@@ -463,6 +463,10 @@ sayings! {
         ImportConflict,
         /// An entry of this file is here with other contents. Nothing was changed.
         ImportDiffers,
+        /// With this file an open job reads safer than it does. Nothing was changed yet.
+        ImportEases,
+        /// Bring it in anyway.
+        ImportAnyway,
         /// The file could not be kept: no room. Nothing was changed.
         ImportNotKept,
         /// The file cannot be saved in this browser. Nothing was changed.

@@ -20,7 +20,12 @@ use crate::slate;
 use crate::text::Say;
 use crate::trade::wheel_end::StepKey;
 use crate::ui::shelf::Shelf;
+
+mod eases;
+
 use crate::ui::sweep::drop_orphans;
+pub use eases::Eases;
+use eases::eases;
 
 /// What became of one file.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -54,6 +59,8 @@ pub enum Outcome {
         /// Whether the storage refused a part of it after the first was written.
         unfinished: bool,
     },
+    /// It would make open jobs read safer; nothing was changed, and it is asked whether it is to.
+    Eases(File, Vec<Eases>),
     /// It was refused before anything of it was kept.
     Refused(Say),
     /// It is a zip that is packed in a way that cannot be read here; nothing was changed.
@@ -135,20 +142,30 @@ pub type Fresh = (LogId, Vec<Entry>);
 
 /// Reads a file and takes what it adds; a file with a fault changes nothing. Of a zip each picture
 /// is held against its digest: a wrong one is left out and named, the rest is kept.
-pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
-    let refused = |say| (Outcome::Refused(say), Vec::new());
+/// One that makes an open job read safer is taken only where that is `sure`.
+pub async fn take(shelf: &Shelf, file: &File, sure: bool) -> (Outcome, Vec<Fresh>) {
+    match taken(shelf, file, sure).await {
+        Ok(outcome) => outcome,
+        Err(eases) => (Outcome::Eases(file.clone(), eases), Vec::new()),
+    }
+}
+
+type Taken = Result<(Outcome, Vec<Fresh>), Vec<Eases>>;
+
+async fn taken(shelf: &Shelf, file: &File, sure: bool) -> Taken {
+    let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
     let Ok(bytes) = files::read_bytes(file).await else {
         return refused(Say::ImportNotOurs);
     };
     if !bundle::is_zip(&bytes) {
         return match String::from_utf8(bytes) {
-            Ok(text) => take_text(shelf, &text, &[]).await,
+            Ok(text) => take_text(shelf, &text, &[], sure).await,
             Err(_) => refused(Say::ImportNotOurs),
         };
     }
     match bundle::open(&bytes) {
-        Ok(Opened { text, pieces }) => take_text(shelf, &text, &pieces).await,
-        Err(BundleError::Packed) => (Outcome::NotUnpacked, Vec::new()),
+        Ok(Opened { text, pieces }) => take_text(shelf, &text, &pieces, sure).await,
+        Err(BundleError::Packed) => Ok((Outcome::NotUnpacked, Vec::new())),
         Err(BundleError::NotZip) => refused(Say::ImportCutOff),
         Err(BundleError::Overlap) => refused(Say::ImportOverlap),
         Err(_) => refused(Say::ImportNotOurs),
@@ -156,12 +173,11 @@ pub async fn take(shelf: &Shelf, file: &File) -> (Outcome, Vec<Fresh>) {
 }
 
 /// The same of a text that came otherwise than in a file.
-pub async fn take_text(
-    shelf: &Shelf,
-    text: &str,
-    pieces: &[(String, &[u8])],
-) -> (Outcome, Vec<Fresh>) {
-    let refused = |say| (Outcome::Refused(say), Vec::new());
+///
+/// # Errors
+/// The open jobs that it would ease, where that is not `sure`; nothing was changed.
+pub async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])], sure: bool) -> Taken {
+    let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
     let incoming = match exchange::read(text) {
         Err(error) => return refused(error.say()),
         Ok(incoming) => incoming,
@@ -176,6 +192,9 @@ pub async fn take_text(
         Ok(plan) => plan,
         Err(problem) => return refused(not_kept(&problem)),
     };
+    if !sure && !plan.eases.is_empty() {
+        return Err(plan.eases);
+    }
     let (bytes, put) = take_bytes(shelf, &plan.wanted, pieces).await;
     if let Err(problem) = journal.add(&plan.add).await {
         // Nothing names what came with it.
@@ -183,7 +202,7 @@ pub async fn take_text(
         drop_orphans(shelf, &put).await;
         return refused(not_kept(&problem));
     }
-    finish(shelf, plan, bytes).await
+    Ok(finish(shelf, plan, bytes).await)
 }
 
 const fn not_kept(problem: &StoreProblem) -> Say {
@@ -236,6 +255,7 @@ struct Plan {
     entries: usize,
     edited: usize,
     rescue: Option<Rescue>,
+    eases: Vec<Eases>,
 }
 
 /// Holds a file against what is here; nothing is written.
@@ -256,6 +276,11 @@ async fn plan(shelf: &Shelf, incoming: Incoming) -> Result<Plan, StoreProblem> {
         plan.edited += merged.edited.len();
         plan.aside
             .extend(log.unreadable.into_iter().map(unreadable));
+        if log.kind == LogKind::Job {
+            let device = shelf.setting("device").unwrap_or_default();
+            plan.eases
+                .extend(eases(&device, &log.id.0, &known, &merged.add));
+        }
         plan.add.extend(merged.add.into_iter().map(record));
         plan.replace.extend(merged.replace);
         if log.kind == LogKind::Job {

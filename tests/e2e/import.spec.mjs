@@ -2,8 +2,9 @@
 import { readFileSync } from "node:fs";
 import { test, expect, open, ready } from "./support/fixtures.mjs";
 import { journal, pictures, plantPicture } from "./support/journal.mjs";
+import { fileOf } from "./support/jobs.mjs";
 import { phone } from "./support/phone.mjs";
-import { Quick } from "./pages/quick.mjs";
+import { Quick, file } from "./pages/quick.mjs";
 
 const ORPHAN = "c".repeat(64);
 
@@ -135,4 +136,25 @@ test("where the journal is denied a file is refused and nothing of it is on the 
   } finally {
     await other.close();
   }
+});
+
+test("a file that makes a job of this phone read safer asks before it is taken", async ({ app }) => {
+  test.setTimeout(60_000);
+  const quick = new Quick(app);
+  await quick.practice();
+  await quick.walk("Gauge: Wheel off");
+  const loose = app.getByRole("link", { name: /loose$/ });
+  await expect(loose).toHaveText(/^5\s*loose/);
+  const hash = await app.evaluate(() => location.hash);
+  const entries = (await journal(app)).map(({ text }) => JSON.parse(text)).filter(({ log }) => hash.includes(log));
+  const last = entries.at(-1);
+  const { moved } = entries.find(({ what }) => what.moved).what;
+  const id = last.id.replace(/.$/, (sign) => (sign === "0" ? "1" : "0"));
+  const tight = { ...last, id, device: "dddd0001", n: 1, after: [last.id], what: { moved: { ...moved, to: "done" } } };
+  const row = await quick.take([file("job.json", fileOf([...entries, tight]))]);
+  await expect(row).toContainText("Nothing was changed yet. Look at the car first.");
+  await expect(row).toContainText("PRC 001: 5 loose here, 0 with this file.");
+  expect((await journal(app)).filter(({ id: kept }) => kept === id)).toEqual([]);
+  await row.getByRole("button", { name: "I looked: bring it in" }).tap();
+  await expect.poll(async () => (await journal(app)).some(({ id: kept }) => kept === id)).toBe(true);
 });

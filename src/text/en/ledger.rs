@@ -10,6 +10,7 @@ pub(in crate::text) fn ledger(word: Ledger) -> &'static str {
         Ledger::DropHere => "Drop the files of the vans here, or tap and choose them.",
         Ledger::FilesTitle => "File by file",
         Ledger::CameIn => "came in",
+        Ledger::Asks => "asks first",
         Ledger::NothingNew => "nothing new",
         Ledger::Refused => "refused",
         Ledger::GapsTitle => "Entries that are missing",

@@ -283,6 +283,10 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ImportDiffers => {
             "An entry of this file is here with other contents. Nothing was changed."
         }
+        Say::ImportEases => {
+            "With this file an open job reads safer than it does here. Nothing was changed yet. Look at the car first."
+        }
+        Say::ImportAnyway => "I looked: bring it in",
         Say::ImportNotKept => "The file could not be kept: no room. Nothing was changed.",
         Say::ImportNotHere => "The file cannot be saved in this browser. Nothing was changed.",
         Say::ImportUnfinished => "Storage failed: not all of this file was saved. Import it again.",

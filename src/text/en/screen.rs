@@ -1,6 +1,8 @@
 //! Sentences of the screens that have values in them; the values come in formatted.
 
+use super::decide::{corner_decision, decision};
 use super::words;
+use crate::job::eased::Eased;
 use crate::trade::vehicle::Corner;
 
 /// "1 job", "2 jobs".
@@ -242,6 +244,18 @@ pub(in crate::text) fn imported(entries: usize, new: usize) -> String {
         "{} read, {new} of them new",
         count(entries, "entry", "entries")
     )
+}
+
+pub(in crate::text) fn eased(job: &str, eased: &Eased) -> Vec<String> {
+    let loose = eased
+        .loose
+        .map(|(now, then)| format!("{job}: {now} loose here, {then} with this file."));
+    let decided = eased.decisions.iter().map(|(corner, now, then)| {
+        let now = corner_decision(*corner, *now);
+        let then = then.map_or("no decision", decision);
+        format!("{job}: {now} here, {then} with this file.")
+    });
+    loose.into_iter().chain(decided).collect()
 }
 
 pub(in crate::text) fn set_aside(n: usize) -> String {

@@ -9,8 +9,8 @@ use crate::exchange::Rescue;
 use crate::job::flow::{SHOP_LOG, YARD_LOG};
 use crate::platform::clock;
 use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
-use crate::ui::files::{Came, Outcome, take};
-use crate::ui::parts::key::{Look, link};
+use crate::ui::files::{Came, Eases, Outcome, take};
+use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::screens::flow;
 use crate::ui::state::App;
@@ -103,9 +103,12 @@ fn place(intake: Intake, label: &'static str) -> AnyView {
 }
 
 fn take_each(intake: Intake, files: &FileList) {
-    let files: Vec<File> = (0..files.length())
-        .filter_map(|place| files.get(place))
-        .collect();
+    let files = (0..files.length()).filter_map(|place| files.get(place));
+    take_all(intake, files.collect(), false);
+}
+
+/// Takes files one after the other; those that ease an open job only where somebody is `sure`.
+fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
     let Intake { app, outcomes, .. } = intake;
     let all = intake.progress.get_untracked().all + files.len();
     intake.progress.update(|progress| progress.all = all);
@@ -119,7 +122,7 @@ fn take_each(intake: Intake, files: &FileList) {
                 .try_update(|progress| progress.done += std::mem::take(done));
         };
         for file in files {
-            let (outcome, fresh) = take(&app.shelf(), &file).await;
+            let (outcome, fresh) = take(&app.shelf(), &file, sure).await;
             if let Outcome::Taken {
                 jobs, shop, logs, ..
             } = &outcome
@@ -145,6 +148,7 @@ fn take_each(intake: Intake, files: &FileList) {
         app.read_list_now().await;
         app.let_go_old().await;
         app.look_at_room();
+        app.level().await;
     });
 }
 
@@ -186,7 +190,7 @@ fn rows(intake: Intake) -> AnyView {
         let first = outcomes.iter().filter(|it| many && refused(it));
         let rest = outcomes.iter().filter(|it| !(many && refused(it)));
         let shown = first.chain(rest).take(MOST_ROWS);
-        let shown = shown.map(|one| row(one, lang)).collect_view();
+        let shown = shown.map(|one| row(intake, one)).collect_view();
         let more = many.then(|| {
             let more = text::more_rows(lang, outcomes.len() - MOST_ROWS);
             view! { <li class="import__outcome">{more}</li> }
@@ -214,20 +218,36 @@ fn came(bytes: &Came, lang: Lang) -> Vec<String> {
 fn word(lang: Lang, outcome: &Outcome) -> &'static str {
     let word = match outcome {
         Outcome::Refused(_) | Outcome::NotUnpacked => Ledger::Refused,
+        Outcome::Eases(..) => Ledger::Asks,
         Outcome::Taken { new: 0, .. } => Ledger::NothingNew,
         Outcome::Taken { .. } => Ledger::CameIn,
     };
     text::ledger(lang, word)
 }
 
-fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
+fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> AnyView {
+    let lang = intake.lang;
     let (sentences, jobs) = match outcome {
         Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
         Outcome::NotUnpacked => {
             let words = text::kept(lang, Kept::NotUnpacked).to_owned();
             (vec![words], Vec::new())
         }
+        Outcome::Eases(_, eases) => {
+            let mut told = vec![text::say(lang, Say::ImportEases).to_owned()];
+            let lines = |it: &Eases| text::eased(lang, &it.job, &it.eased);
+            told.extend(eases.iter().flat_map(lines));
+            (told, Vec::new())
+        }
         Outcome::Taken { jobs, .. } => (taken(lang, outcome), jobs.clone()),
+    };
+    let anyway = match outcome {
+        Outcome::Eases(file, _) => {
+            let file = file.clone();
+            let sure = move || take_all(intake, vec![file.clone()], true);
+            Some(key(Look::Plain, text::say(lang, Say::ImportAnyway), sure))
+        }
+        _ => None,
     };
     let links = jobs.into_iter().map(|job| {
         link(
@@ -246,7 +266,7 @@ fn row((name, outcome): &(String, Outcome), lang: Lang) -> AnyView {
         <li class="import__outcome">
             <b>{name.clone()} ": " {word(lang, outcome)}</b>
             {sentences.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
-            {links} {book}
+            {anyway} {links} {book}
         </li>
     }
     .into_any()

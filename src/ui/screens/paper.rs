@@ -141,9 +141,9 @@ impl Desk {
     async fn keep_receipt(self, entry: String) {
         let log = (LogKind::Receipt, LogId(YARD_LOG.to_owned()), vec![entry]);
         let said = match exchange::export(&[log]) {
-            Ok(file) => match take_text(&self.app.shelf(), &file, &[]).await.0 {
-                Outcome::Taken { new: 0, .. } => Paper::ReceiptHere,
-                Outcome::Taken { .. } => Paper::ReceiptTaken,
+            Ok(file) => match take_text(&self.app.shelf(), &file, &[], false).await {
+                Ok((Outcome::Taken { new: 0, .. }, _)) => Paper::ReceiptHere,
+                Ok((Outcome::Taken { .. }, _)) => Paper::ReceiptTaken,
                 _ => Paper::NotKept,
             },
             Err(_) => Paper::NotKept,

@@ -20,7 +20,7 @@ pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> AnyView {
         .iter()
         .filter_map(|(_, outcome)| match outcome {
             Outcome::Taken { logs, .. } => Some(logs.clone()),
-            Outcome::Refused(_) | Outcome::NotUnpacked => None,
+            Outcome::Refused(_) | Outcome::NotUnpacked | Outcome::Eases(..) => None,
         })
         .flatten()
         .collect();
