@@ -26,7 +26,7 @@ use hubslate::job::fold;
 use hubslate::job::picture::{pictures, retaken};
 use hubslate::platform::record::{Photo, Record, StoreProblem};
 use hubslate::slate::{
-    Kept, NotKept, compose, keep, keep_bytes, log_id, read, records, sealed, undo,
+    Kept, NotKept, compose, is_one_tap, keep, keep_bytes, log_id, read, records, sealed, undo,
 };
 use hubslate::trade::wheel_end::{Group, Hold, Start, Step, StepKey};
 use record::{Job, Phone, item, log, moved, note, opened};
@@ -410,4 +410,19 @@ fn what_was_done_after_an_undo_is_undone_first() {
     assert_eq!(struck(&job), Some(third));
     undone(&mut job);
     assert_eq!(struck(&job), Some(first));
+}
+
+#[test]
+fn the_entries_of_one_tap_are_known_by_their_ids() {
+    let (one, two) = (
+        tap(),
+        Phone::new("slate two", 8_000).tap(&[], vec![note("y")]),
+    );
+    let ids = |entries: &[Entry]| -> Vec<String> {
+        entries.iter().map(|entry| entry.id.0.clone()).collect()
+    };
+    let is_one = |ids: &[String]| is_one_tap(ids.iter().map(String::as_str));
+    assert!(is_one(&[]));
+    assert!(is_one(&ids(&one)));
+    assert!(!is_one(&[ids(&one), ids(&two)].concat()));
 }

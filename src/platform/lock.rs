@@ -58,8 +58,17 @@ impl Drop for Shared {
 impl Alone {
     /// The lock, unless anybody has it or a part of it now.
     pub async fn now() -> Option<Self> {
+        Self::asked(true).await
+    }
+
+    /// The lock as soon as nobody else has it; nothing where this page shares it again by then.
+    pub async fn wait() -> Option<Self> {
+        Self::asked(false).await
+    }
+
+    async fn asked(if_available: bool) -> Option<Self> {
         let begun = BEGUN.get();
-        let held = match ask("exclusive", true).await {
+        let held = match ask("exclusive", if_available).await {
             Some(None) => return None,
             held => held.flatten(),
         };

@@ -119,7 +119,16 @@ pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
 /// What the entries of one tap share: the time alone would join two taps under a clock that
 /// stands still or was set back.
 fn tap_of(entry: &Entry) -> (i64, &str) {
-    let id = entry.id.0.as_str();
-    let place = id.len().saturating_sub(4);
-    (entry.at.utc_ms, id.get(..place).unwrap_or(id))
+    (entry.at.utc_ms, tap_id(&entry.id.0))
+}
+
+/// What the ids of one tap begin with: the last four digits are the place within it.
+fn tap_id(id: &str) -> &str {
+    id.get(..id.len().saturating_sub(4)).unwrap_or(id)
+}
+
+/// Whether these are the ids of entries of one tap, or of none.
+pub fn is_one_tap<'a>(mut ids: impl Iterator<Item = &'a str>) -> bool {
+    let first = ids.next().map(tap_id);
+    ids.all(|id| Some(tap_id(id)) == first)
 }

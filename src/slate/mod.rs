@@ -6,6 +6,6 @@ mod keep;
 mod orphans;
 
 pub use bytes::{Bytes, keep_bytes};
-pub use compose::{Pen, compose, digest_of, log_id, sealed, undo};
+pub use compose::{Pen, compose, digest_of, is_one_tap, log_id, sealed, undo};
 pub use keep::{Kept, NotKept, Read, Store, keep, read, records};
 pub use orphans::orphans;

@@ -14,7 +14,7 @@ use crate::job::entry::{Entry, LogId};
 use crate::job::news::BookNews;
 use crate::job::{flow, fold};
 use crate::platform::files;
-use crate::platform::lock::Shared;
+use crate::platform::lock::{Alone, Shared};
 use crate::platform::record::{Aside, Photo, Record, StoreProblem};
 use crate::slate;
 use crate::text::Say;
@@ -199,7 +199,7 @@ pub async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])], su
     if let Err(problem) = journal.add(&plan.add).await {
         // Nothing names what came with it.
         drop(lock);
-        drop_orphans(shelf, &put).await;
+        drop_orphans(shelf, Alone::wait().await, &put).await;
         return refused(not_kept(&problem));
     }
     Ok(finish(shelf, plan, bytes).await)

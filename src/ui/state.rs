@@ -6,6 +6,7 @@ mod list;
 mod other;
 mod pen;
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -13,7 +14,7 @@ use leptos::task::spawn_local;
 
 use crate::exchange::receipt::Lines;
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Entry, LogId, Shop, What};
+use crate::job::entry::{Entry, EntryId, LogId, Shop, What};
 use crate::job::late::Ago;
 use crate::job::{Sheet, fold, next, plan};
 use crate::platform::clock;
@@ -349,11 +350,23 @@ impl App {
                 self.open.set(None);
                 return;
             }
-            self.entries.set_value(read.entries.clone());
             let whole = shelf.is_whole(&log, &read);
+            let entries = self.with_later_taps(&log, read.entries);
+            self.entries.set_value(entries.clone());
             self.open
-                .set(Some(Arc::new(Open::new(LogId(log), read.entries, whole))));
+                .set(Some(Arc::new(Open::new(LogId(log), entries, whole))));
         });
+    }
+
+    /// What was read of a log, with the taps on it that came while it was read.
+    fn with_later_taps(self, log: &str, mut read: Vec<Entry>) -> Vec<Entry> {
+        let same = |open: &Option<Arc<Open>>| open.as_ref().is_some_and(|it| it.log.0 == log);
+        if self.open.with_untracked(same) {
+            let known: BTreeSet<EntryId> = read.iter().map(|entry| entry.id.clone()).collect();
+            let later = self.entries.get_value().into_iter();
+            read.extend(later.filter(|entry| !known.contains(&entry.id)));
+        }
+        read
     }
 
     /// Starts a job with its first entries, opens it and goes to it.

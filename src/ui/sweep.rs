@@ -17,24 +17,26 @@ pub fn sweep(app: App) {
     const CALM_MS: i32 = 10_000;
     clock::later(CALM_MS, move || {
         spawn_local(async move {
-            let Some((alone, first)) = orphans(&app.shelf()).await else {
+            let Some((alone, first)) = orphans(&app.shelf(), Alone::now().await).await else {
                 return;
             };
             // Files may come in until the second look.
             drop(alone);
             if !first.is_empty() {
                 clock::later(CALM_MS, move || {
-                    spawn_local(async move { drop_orphans(&app.shelf(), &first).await });
+                    spawn_local(async move {
+                        drop_orphans(&app.shelf(), Alone::now().await, &first).await;
+                    });
                 });
             }
         });
     });
 }
 
-/// Drops those of these pictures that no entry names; none while a file comes in, in any tab. What
-/// is left is found at the next start.
-pub async fn drop_orphans(shelf: &Shelf, of: &BTreeSet<String>) {
-    let Some((alone, found)) = orphans(shelf).await else {
+/// Drops those of these pictures that no entry names; none without the lock that keeps files out in
+/// every tab. What is left is found at the next start.
+pub async fn drop_orphans(shelf: &Shelf, alone: Option<Alone>, of: &BTreeSet<String>) {
+    let Some((alone, found)) = orphans(shelf, alone).await else {
         return;
     };
     for sha in found.intersection(of) {
@@ -47,8 +49,8 @@ pub async fn drop_orphans(shelf: &Shelf, of: &BTreeSet<String>) {
 
 /// The pictures that no entry names, with the lock that keeps files out; nothing while a file comes
 /// in.
-async fn orphans(shelf: &Shelf) -> Option<(Alone, BTreeSet<String>)> {
-    let alone = Alone::now().await?;
+async fn orphans(shelf: &Shelf, alone: Option<Alone>) -> Option<(Alone, BTreeSet<String>)> {
+    let alone = alone?;
     let found = shelf.orphans().await;
     alone.holds().then(|| (alone, found.into_iter().collect()))
 }

@@ -38,7 +38,7 @@ pub(super) const CALIPER_UP: StepText = tell(
     "Pads damp the movement that the dial must see, or fake one.",
 )
 .caution(
-    "Pedal depressor out. Keep off the pedal until it is pumped firm: a piston can come out. \
+    "Pedal depressor out. Keep off the pedal: a piston can come out. \
      Never hang the caliper by its hose.",
 );
 pub(super) const NUT_FOUND: StepText = tell(

@@ -190,9 +190,8 @@ fn words(at: &At, picks: &[Pick], wrong: Option<AnyView>) -> AnyView {
         },
         view! {
             <div class="keys-grid" hidden=move || asking.get().is_some()>
-                {words}
+                {words} {wrong}
             </div>
-            {wrong}
         },
     )
 }

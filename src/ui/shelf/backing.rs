@@ -7,7 +7,7 @@ use crate::exchange::KeptText;
 use crate::exchange::backup::{Backup, body, closed, doubted, gone, tap};
 use crate::platform::backup::BackupFiles;
 use crate::platform::record::{Record, StoreProblem};
-use crate::slate::Store;
+use crate::slate::{Store, is_one_tap};
 
 /// The files and what they say.
 pub(super) struct Backing {
@@ -115,10 +115,12 @@ impl Shelf {
         }
     }
 
-    /// Puts back into the journal what only the backup journal has, and names the logs.
-    pub async fn put_back(&self) -> Vec<String> {
+    /// Puts back into the journal what only the backup journal has; gives the logs, and whether more
+    /// than one tap of any was gone. One tap alone was on its way into both when the browser died,
+    /// and nobody was told that it was kept.
+    pub async fn put_back(&self) -> (Vec<String>, bool) {
         let open: Vec<String> = self.says(|says| says.open_logs().map(str::to_owned).collect());
-        let mut back = Vec::new();
+        let (mut back, mut lost) = (Vec::new(), false);
         for log in open {
             let Ok(journal) = self.journal() else { break };
             let Ok(there) = journal.ids(&log).await else {
@@ -138,9 +140,10 @@ impl Shelf {
                     .write(doubted(&log, count.saturating_add(1)))
                     .await;
             }
+            lost |= !is_one_tap(missing.iter().map(|it| it.id.as_str()));
             back.push(log);
         }
-        back
+        (back, lost)
     }
 
     /// Every entry of these logs again, after the files were lost under the open app.

@@ -18,9 +18,9 @@ impl App {
     }
 
     async fn bring_back(self) {
-        let back = self.shelf().put_back().await;
+        let (back, lost) = self.shelf().put_back().await;
         if !back.is_empty() {
-            self.came_back.set(true);
+            self.came_back.update(|said| *said |= lost);
             let jobs: Vec<String> = back.into_iter().filter(|log| !log.contains(':')).collect();
             self.lines(&jobs, Vec::new()).await;
         }
