@@ -16,7 +16,11 @@ const header = (number) => `${HEADER}${String(number).padStart(DIGITS, "0")}\n`;
 async function open(name) {
   const root = await navigator.storage.getDirectory();
   const file = await root.getFileHandle(name, { create: true });
-  return file.createSyncAccessHandle();
+  const handle = await file.createSyncAccessHandle();
+  // Older browsers answer later, which nothing here waits for.
+  if (typeof handle.getSize() === "number") return handle;
+  handle.close();
+  throw new DOMException("no synchronous files", "NotSupportedError");
 }
 
 function bytes(handle, at, length) {
@@ -26,10 +30,12 @@ function bytes(handle, at, length) {
 
 const text = (handle, at, length) => new TextDecoder().decode(bytes(handle, at, length));
 
-/** The number of a file; 0 where it has none. */
+/** The number of a file; 0 where it is new or is being written, 1 where a disk made it unreadable. */
 function number(handle) {
+  if (handle.getSize() < FIRST) return 0;
   const head = text(handle, 0, FIRST);
-  return head.startsWith(HEADER) ? Number(head.slice(HEADER.length, -1)) || 0 : 0;
+  const read = head.startsWith(HEADER) ? Number(head.slice(HEADER.length, -1)) : NaN;
+  return Number.isNaN(read) ? 1 : read;
 }
 
 function put(handle, at, said) {
@@ -94,7 +100,15 @@ const acts = {
   }),
 };
 
-const alone = (act) => navigator.locks ? navigator.locks.request("hubslate backup", act) : act();
+let before = Promise.resolve();
+
+/** One after the other, in all tabs where the browser has locks. */
+function alone(act) {
+  if (navigator.locks) return navigator.locks.request("hubslate backup", act);
+  const turn = before.then(act);
+  before = turn.catch(() => {});
+  return turn;
+}
 
 addEventListener("message", ({ data }) => {
   const { id, act } = data;

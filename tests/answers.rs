@@ -20,7 +20,7 @@ mod technician;
 use std::collections::BTreeSet;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use hubslate::job::answers::{given, not_tried, still_there};
+use hubslate::job::answers::{given, not_tried, noticed_after, still_there};
 use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Ending, Reply, What};
 use hubslate::job::together::no_to;
@@ -169,10 +169,11 @@ fn readings(sheet: &Sheet) -> String {
 fn proof(sheet: &Sheet) -> String {
     let ending = proposed(sheet, &plan(sheet));
     format!(
-        "{:?} {:?} {:?} {ending:?}",
+        "{:?} {:?} {:?} {} {ending:?}",
         judge::after(sheet, HERE),
         still_there(sheet),
-        not_tried(sheet)
+        not_tried(sheet),
+        noticed_after(sheet)
     )
 }
 

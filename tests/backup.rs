@@ -7,7 +7,7 @@
     clippy::indexing_slicing
 )]
 
-use hubslate::exchange::backup::{Backup, HEADER, TORN, body, closed, gone, tap};
+use hubslate::exchange::backup::{Backup, HEADER, TORN, body, closed, doubted, gone, tap};
 use hubslate::exchange::{KeptText, digest};
 
 fn kept(log: &str, id: usize) -> KeptText {
@@ -163,7 +163,7 @@ fn what_counts_is_the_same_when_it_is_written_anew() {
         gone("away"),
     ]
     .concat();
-    let backup = read(&lines);
+    let mut backup = read(&lines);
     let whole = backup.whole();
     assert!(whole.len() < lines.len());
     let again = Backup::read(&[file(7, &whole)]);
@@ -173,8 +173,57 @@ fn what_counts_is_the_same_when_it_is_written_anew() {
     }
     assert!(again.has_all("away", &Vec::<String>::new()));
     assert_eq!(backup.anew(), None, "little is gained");
-    let much = read(&taps("away", 6_000).concat());
+    let mut much = read(&taps("away", 6_000).concat());
     assert_eq!(much.anew(), None, "all of it counts");
-    let idle = read(&(taps("away", 6_000).concat() + &gone("away")));
-    assert!(idle.anew().is_some());
+    let mut idle = read(&(taps("away", 6_000).concat() + &gone("away")));
+    let lines = idle.anew().unwrap();
+    assert!(!idle.is_lean());
+    idle.turned(&lines);
+    assert!(idle.is_lean());
+    idle.add(&taps("job", 1).concat());
+    assert!(!idle.is_lean());
+}
+
+/// What is known to be lost stays so: no later entry, no end and no other file makes it whole.
+#[test]
+fn a_log_that_lost_entries_is_never_whole_again() {
+    let texts: Vec<String> = (0..4).map(|id| kept("job", id).text).collect();
+    let lines = taps("job", 2).concat() + &doubted("job");
+    for later in [
+        String::new(),
+        taps("job", 3).concat(),
+        closed("job", &texts),
+    ] {
+        let backup = read(&(lines.clone() + &later));
+        assert!(!backup.has_all("job", &texts));
+        let many: Vec<String> = (0..9).map(|id| kept("job", id).text).collect();
+        assert!(!backup.has_all("job", &many));
+        assert!(!read(&backup.whole()).has_all("job", &many), "written anew");
+    }
+    assert!(read(&(lines + &gone("job"))).has_all("job", &texts));
+}
+
+/// The first line is not what was written: the file is read all the same.
+#[test]
+fn a_file_whose_first_line_is_unreadable_still_counts() {
+    let whole = file(3, &taps("job", 2).concat());
+    for at in 0..HEADER.len() {
+        let mut bytes = whole.clone().into_bytes();
+        bytes[at] ^= 1;
+        let backup = Backup::read(&[String::from_utf8(bytes).unwrap()]);
+        assert_eq!(ids(&backup, "job").len(), 4, "at {at}");
+    }
+}
+
+/// A log that was closed and goes on is not whole here until its older entries are here again.
+#[test]
+fn a_closed_log_that_goes_on_is_taken_in_whole_again() {
+    let texts: Vec<String> = (0..4).map(|id| kept("job", id).text).collect();
+    let lines = taps("job", 2).concat() + &closed("job", &texts) + &tap(&[kept("job", 4)], 5);
+    let backup = read(&lines);
+    assert!(backup.is_reopened("job"));
+    let all: Vec<KeptText> = (0..4).map(|id| kept("job", id)).collect();
+    let backup = read(&(lines + &tap(&all, 5)));
+    assert!(!backup.is_reopened("job") && !backup.is_closed("job"));
+    assert_eq!(ids(&backup, "job").len(), 5);
 }

@@ -15,6 +15,8 @@ use super::envelope::{KeptText, digest, sha256_hex};
 
 /// What stands before the number of a file; the number has six digits, and zero is no file.
 pub const HEADER: &str = "hubslate backup ";
+/// The bytes of the first line: the header, the number and the end of the line.
+pub const HEADER_BYTES: usize = HEADER.len() + 7;
 
 /// Ends what a torn line left; no whole line ends so.
 pub const TORN: char = '~';
@@ -30,6 +32,8 @@ pub struct Backup {
     damaged: usize,
     /// Bytes that were read.
     read: usize,
+    /// Bytes that counted when that was last looked at.
+    counted: usize,
 }
 
 /// One log in the backup journal.
@@ -38,6 +42,8 @@ struct Copy {
     texts: BTreeMap<String, String>,
     must: usize,
     digest: Option<String>,
+    /// Whether it is known that entries are lost.
+    doubted: bool,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -47,6 +53,8 @@ enum Line {
     Tap(Vec<(String, String, String)>, Vec<(String, usize)>),
     /// Closed logs: how many entries each has, and their digest.
     Held(Vec<(String, usize, String)>),
+    /// Logs of which entries are lost; nothing that comes in later makes them whole.
+    Doubt(Vec<String>),
     /// Logs that were thrown away.
     Gone(Vec<String>),
     /// A text in the place of the one that was there: log, id, text.
@@ -93,19 +101,22 @@ impl Backup {
                 for (log, must) in must {
                     let copy = self.log(log);
                     copy.must = copy.must.max(must);
+                    if copy.must <= copy.texts.len() {
+                        copy.digest = None;
+                    }
                 }
             }
             Line::Held(logs) => {
                 for (log, must, digest) in logs {
-                    let (texts, digest) = (BTreeMap::new(), Some(digest));
-                    self.logs.insert(
-                        log,
-                        Copy {
-                            texts,
-                            must,
-                            digest,
-                        },
-                    );
+                    let copy = self.log(log);
+                    copy.texts.clear();
+                    copy.must = must;
+                    copy.digest = Some(digest);
+                }
+            }
+            Line::Doubt(logs) => {
+                for log in logs {
+                    self.log(log).doubted = true;
                 }
             }
             Line::Gone(logs) => {
@@ -168,6 +179,7 @@ impl Backup {
         };
         let closed = copy.digest.as_ref().filter(|_| copy.texts.is_empty());
         match closed {
+            _ if copy.doubted => false,
             Some(kept) if texts.len() == copy.must => *kept == digest(texts),
             _ => copy.must <= texts.len(),
         }
@@ -179,20 +191,40 @@ impl Backup {
         copy.is_some_and(|copy| copy.digest.is_some() && copy.texts.is_empty())
     }
 
+    /// Whether a log that was closed has new entries, and its older ones are not here.
+    pub fn is_reopened(&self, log: &str) -> bool {
+        let copy = self.logs.get(log);
+        copy.is_some_and(|copy| copy.digest.is_some() && !copy.texts.is_empty())
+    }
+
+    /// Whether it is known that entries of a log are lost.
+    pub fn is_doubted(&self, log: &str) -> bool {
+        self.logs.get(log).is_some_and(|copy| copy.doubted)
+    }
+
     /// Lines that are no longer what was written.
     pub const fn damaged(&self) -> usize {
         self.damaged
     }
 
     /// Everything that counts, where the files hold much that does not.
-    pub fn anew(&self) -> Option<String> {
+    pub fn anew(&mut self) -> Option<String> {
+        if self.read <= self.counted.saturating_add(SLACK) {
+            return None;
+        }
         let whole = self.whole();
-        (self.read > whole.len().saturating_add(SLACK)).then_some(whole)
+        self.counted = whole.len();
+        (self.read > self.counted.saturating_add(SLACK)).then_some(whole)
+    }
+
+    /// Whether the files hold nothing but what counts.
+    pub const fn is_lean(&self) -> bool {
+        self.read == self.counted
     }
 
     /// The files were written anew with these lines.
     pub fn turned(&mut self, lines: &str) {
-        self.read = lines.len();
+        (self.read, self.counted) = (lines.len(), lines.len());
     }
 
     /// Everything that counts.
@@ -208,6 +240,9 @@ impl Backup {
             let entries = copy.texts.iter().map(entry).collect();
             lines.push_str(&line(&Line::Tap(entries, vec![(log.clone(), copy.must)])));
         }
+        let doubted = self.logs.iter().filter(|(_, copy)| copy.doubted);
+        let doubted = doubted.map(|(log, _)| log.clone()).collect();
+        lines.push_str(&line(&Line::Doubt(doubted)));
         lines
     }
 }
@@ -224,9 +259,17 @@ pub fn tap(entries: &[KeptText], must: usize) -> String {
     line(&Line::Tap(entries.iter().map(entry).collect(), logs))
 }
 
-/// The line that says that a log must have more entries than are known.
-pub fn doubted(log: &str, must: usize) -> String {
-    line(&Line::Tap(Vec::new(), vec![(log.to_owned(), must)]))
+/// The line that says that entries of a log are lost.
+pub fn doubted(log: &str) -> String {
+    line(&Line::Doubt(vec![log.to_owned()]))
+}
+
+/// How many bytes the file has that counts.
+pub fn size(files: &[String]) -> usize {
+    let numbers = files
+        .iter()
+        .filter_map(|file| Some((numbered(file)?.0, file.len())));
+    numbers.max().map_or(0, |(_, size)| size)
 }
 
 /// The line of a log that is closed with these texts: they need not be here any more.
@@ -267,9 +310,11 @@ fn checked(text: &str) -> Option<Line> {
     serde_json::from_str(json).ok().filter(|_| same)
 }
 
-/// The number of a file and what stands after its first line.
+/// The number of a file and what stands after its first line. A first line that a disk made
+/// unreadable is that of a file all the same; one with the number 0 is being written.
 fn numbered(file: &str) -> Option<(u32, &str)> {
-    let (number, text) = file.strip_prefix(HEADER)?.split_once('\n')?;
-    let number = number.parse().ok().filter(|number| *number > 0)?;
-    Some((number, text))
+    let (first, text) = file.split_once('\n')?;
+    let number = first.strip_prefix(HEADER).and_then(|it| it.parse().ok());
+    let number = number.unwrap_or(1);
+    (number > 0).then_some((number, text))
 }

@@ -19,6 +19,8 @@ use super::record::StoreProblem;
 
 /// A worker that does not answer in this time must not hold a tap for longer.
 const PATIENCE_MS: i32 = 3_000;
+/// At the start nothing is shown before it answered, or had this long.
+const FIRST_MS: i32 = 10_000;
 
 /// The files; clones share one worker.
 #[derive(Clone, Debug)]
@@ -30,7 +32,7 @@ struct Inner {
     waiting: Rc<Waiting>,
     next: Cell<u32>,
     /// Whether it failed to answer: then nothing waits for it again.
-    silent: Cell<bool>,
+    silent: Rc<Cell<bool>>,
     _heard: [Listener; 2],
 }
 
@@ -63,7 +65,11 @@ impl BackupFiles {
         let worker = Worker::new("./backup.js").map_err(|_| StoreProblem::Denied)?;
         let waiting = Rc::new(Waiting::default());
         let (answers, failed) = (Rc::clone(&waiting), Rc::clone(&waiting));
+        let silent = Rc::new(Cell::new(false));
+        let speaks = Rc::clone(&silent);
         let heard = Listener::new(&worker, "message", move |event| {
+            // Late is not never: a phone that slept answers when it wakes.
+            speaks.set(false);
             let Ok(message) = event.dyn_into::<MessageEvent>() else {
                 return;
             };
@@ -78,9 +84,14 @@ impl BackupFiles {
             worker,
             waiting,
             next: Cell::new(0),
-            silent: Cell::new(false),
+            silent,
             _heard: [heard, broken],
         })))
+    }
+
+    /// Whether it failed to answer and has not spoken since.
+    pub fn is_silent(&self) -> bool {
+        self.0.silent.get()
     }
 
     /// Asks for both files. The question is on its way when this returns.
@@ -119,6 +130,7 @@ impl BackupFiles {
         with: &[(&str, JsValue)],
     ) -> impl Future<Output = Result<JsValue, StoreProblem>> + use<> {
         let inner = Rc::clone(&self.0);
+        let act_is_read = act == "read";
         let id = inner.next.get();
         inner.next.set(id.wrapping_add(1));
         let message = js::object(&[&[("id", id.into()), ("act", act.into())], with].concat());
@@ -128,11 +140,13 @@ impl BackupFiles {
         let posted = inner.worker.post_message(&message);
         async move {
             if posted.is_err() || inner.silent.get() {
+                inner.waiting.0.borrow_mut().remove(&id);
                 return Err(StoreProblem::Denied);
             }
             let waiting = Rc::clone(&inner.waiting);
             let late = js::object(&[("problem", "TimeoutError".into())]);
-            let _patience = clock::after(PATIENCE_MS, move || waiting.answer(id, &late));
+            let patience = if act_is_read { FIRST_MS } else { PATIENCE_MS };
+            let _patience = clock::after(patience, move || waiting.answer(id, &late));
             let said = JsFuture::from(promise)
                 .await
                 .map_err(|_| StoreProblem::Denied)?;

@@ -1,10 +1,11 @@
 //! The only reading of the clock, and timers that stop when they are dropped.
 
 use chrono::{Datelike, NaiveDateTime, Timelike};
-use js_sys::Date;
+use js_sys::{Date, Promise};
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
 
 use super::js;
 use super::stamp::Stamp;
@@ -92,6 +93,15 @@ pub fn every(ms: i32, callback: impl Fn() + 'static) -> Timer {
         repeats: true,
         _callback: callback,
     }
+}
+
+/// Waits so many milliseconds.
+pub async fn pause(ms: i32) {
+    let over = Promise::new(&mut |resolve, _| {
+        set_timeout(&resolve, ms);
+    });
+    // A timer refuses nothing.
+    let _ = JsFuture::from(over).await;
 }
 
 /// Calls `callback` once, `ms` milliseconds from now, and cannot be called off.

@@ -434,6 +434,8 @@ sayings! {
         ProblemConflict,
         /// Some entries have not arrived. Import the file of the other phone.
         ProblemMissing,
+        /// This phone had more entries and lost them. Check every fastener.
+        ProblemLost,
         /// Written by a newer version. It can be read here, not changed.
         ProblemUnknown,
         /// Something could not be read. It was set aside, not thrown away.

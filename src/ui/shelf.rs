@@ -2,10 +2,7 @@
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
-use std::future::poll_fn;
-use std::pin::pin;
 use std::rc::Rc;
-use std::task::Poll;
 
 use crate::exchange::KeptText;
 use crate::platform::journal::{Closed, Journal};
@@ -15,8 +12,10 @@ use crate::platform::record::{Photo, Record, Storage, StoreProblem};
 use crate::slate::{Bytes, Read, Store, orphans};
 
 mod backing;
+mod both;
 
 use backing::Backing;
+use both::both;
 
 /// The phone's storage, as far as it was granted.
 #[derive(Clone)]
@@ -59,6 +58,15 @@ impl Shelf {
     pub async fn open_again(&self) {
         let closing = Rc::clone(&self.0.on_closed);
         let journal = Journal::open(move |why| closing(why)).await;
+        if let Ok(journal) = &journal {
+            // Device, running numbers and what is half typed are in memory still.
+            let here = self.0.drafts.borrow();
+            let all: Vec<_> = here
+                .iter()
+                .map(|(name, text)| (name.as_str(), Some(text.as_str())))
+                .collect();
+            let _ = journal.put_drafts(&all);
+        }
         *self.0.journal.borrow_mut() = journal;
     }
 
@@ -162,10 +170,17 @@ impl Shelf {
 
     /// Every log this phone knows of, from both places.
     pub async fn logs(&self) -> Vec<String> {
-        let mut logs = match self.journal() {
-            Ok(journal) => journal.logs().await.unwrap_or_default(),
-            Err(_) => self.0.memory.logs(),
+        self.logs_read().await.0
+    }
+
+    /// The same, and whether the journal could be read at all.
+    pub async fn logs_read(&self) -> (Vec<String>, bool) {
+        let read = match self.journal() {
+            Ok(journal) => journal.logs().await,
+            Err(problem) => Err(problem),
         };
+        let is_read = read.is_ok();
+        let mut logs = read.unwrap_or_else(|_| self.0.memory.logs());
         logs.extend(self.says(|says| says.open_logs().map(str::to_owned).collect::<Vec<_>>()));
         logs.extend(
             self.local()
@@ -174,7 +189,7 @@ impl Shelf {
         );
         logs.sort();
         logs.dedup();
-        logs
+        (logs, is_read)
     }
 
     /// A picture or a voice note, if this phone has it.
@@ -265,16 +280,16 @@ impl Shelf {
                 (outcome, _) => outcome?,
             }
         }
-        Ok(())
+        self.back_up_forgets().await
     }
 
     /// Drops a practice job for good.
     pub async fn throw_away(&self, log: &str) {
         self.drop_drafts(log);
+        self.back_up_gone(&[log.to_owned()]).await;
         if let Ok(journal) = self.journal() {
             let _ = journal.delete_log(log).await;
         }
-        self.back_up_gone(&[log.to_owned()]).await;
         if let Some(local) = self.local() {
             let _ = local.remove_log(log);
         }
@@ -329,35 +344,6 @@ fn record(kept: KeptText) -> Record {
         log: kept.log,
         id: kept.id,
         text: kept.text,
-    }
-}
-
-/// Waits for two things at once.
-async fn both<A, B>(one: impl Future<Output = A>, other: impl Future<Output = B>) -> (A, B) {
-    let (mut one, mut other) = (pin!(one), pin!(other));
-    let (mut first, mut second) = (None, None);
-    poll_fn(move |context| {
-        if first.is_none() {
-            first = done(one.as_mut().poll(context));
-        }
-        if second.is_none() {
-            second = done(other.as_mut().poll(context));
-        }
-        match (first.take(), second.take()) {
-            (Some(first), Some(second)) => Poll::Ready((first, second)),
-            (one, other) => {
-                (first, second) = (one, other);
-                Poll::Pending
-            }
-        }
-    })
-    .await
-}
-
-fn done<T>(polled: Poll<T>) -> Option<T> {
-    match polled {
-        Poll::Ready(done) => Some(done),
-        Poll::Pending => None,
     }
 }
 

@@ -29,6 +29,7 @@ use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
 use crate::ui::shelf::Shelf;
+use level::Leveled;
 
 /// How the last tap fared.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -134,8 +135,7 @@ pub struct App {
     update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
     entries: StoredValue<Vec<Entry>, LocalStorage>,
-    /// Whether journal and backup journal were held against each other since the start.
-    level_done: StoredValue<bool, LocalStorage>,
+    leveled: StoredValue<Leveled, LocalStorage>,
 }
 
 /// The shared state; a screen is never mounted without it.
@@ -170,7 +170,7 @@ impl App {
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),
             entries: StoredValue::new_local(Vec::new()),
-            level_done: StoredValue::new_local(false),
+            leveled: StoredValue::new_local(Leveled::No),
         }
     }
 
@@ -335,6 +335,7 @@ impl App {
     pub fn read_job(self, log: String) {
         spawn_local(async move {
             let shelf = self.shelf();
+            self.put_back().await;
             shelf.read_drafts().await;
             let Ok(read) = slate::read(&shelf, &log).await else {
                 self.open.set(None);
@@ -351,6 +352,10 @@ impl App {
                 return;
             }
             let whole = shelf.is_whole(&log, &read);
+            if !whole {
+                // Nothing that is brought in later makes it whole again.
+                shelf.doubt(&log).await;
+            }
             let entries = self.with_later_taps(&log, read.entries);
             self.entries.set_value(entries.clone());
             self.open

@@ -140,7 +140,7 @@ test("a car that moved on its jack stand is set again before the work goes on", 
   await quick.walk("Lift: Shove");
   await quick.unfold();
   await quick.notDone("No time");
-  await stays(quick, "Lift: Shove", "Keep clear. Lower the car");
+  await stays(quick, "Lift: Shove", "Keep clear. Back on the jack");
 });
 
 test("a car that stood on its wheel for the axle nut is shoved before the wheel comes off", async ({ app }) => {
@@ -152,7 +152,7 @@ test("a car that stood on its wheel for the axle nut is shoved before the wheel 
   await expect(quick.key("It stands firm")).toBeEnabled();
   await quick.key("It moved").tap();
   await quick.isAt("Strip: Shove again");
-  await expect(quick.alert("Keep clear. Lower the car")).toBeVisible();
+  await expect(quick.alert("Keep clear. Back on the jack")).toBeVisible();
   await quick.goTo("Axle nut off");
   await held(quick, "Strip: Axle nut off", "Stand and shove first", /(Nut|Brake) is off|Take the picture/);
   await quick.way("Go to that step").tap();

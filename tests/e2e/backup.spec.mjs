@@ -7,8 +7,8 @@ import { sampleText } from "./support/jobs.mjs";
 import { again, exported, phone } from "./support/revived.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
-const BACK = "They are back from the backup file.";
-const WRITTEN_BACK = "The open job was written back: export it now.";
+const BACK = "What the backup file had is back.";
+const WRITTEN_BACK = "Open jobs were saved again";
 
 /** The kills of the short form; `HUBSLATE_KILLS` asks for more. */
 const KILLS = Number(process.env.HUBSLATE_KILLS ?? 30);

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { test, expect, open, ready } from "./support/fixtures.mjs";
 import { journal, pictures, plantPicture } from "./support/journal.mjs";
-import { fileOf } from "./support/jobs.mjs";
+import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
 import { phone } from "./support/phone.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
@@ -40,7 +40,9 @@ async function sweeps(page, left) {
   }).toEqual(left);
 }
 
-test("the sweep waits for a start at which no other tab takes a file", async ({ app, context, host }) => {
+test("the sweep waits for a start at which no other tab takes a file", async ({ app, context, host, faults }) => {
+  // The tab without our app asks for an icon that nobody gives it.
+  faults.allow(/favicon\.ico/);
   await plantPicture(app, ORPHAN);
   // A tab of the same origin without our app: what it has is the lock alone.
   const other = await context.newPage();
@@ -141,10 +143,10 @@ test("where the journal is denied a file is refused and nothing of it is on the 
 test("a file that makes a job of this phone read safer asks before it is taken", async ({ app }) => {
   test.setTimeout(60_000);
   const quick = new Quick(app);
-  await quick.practice();
-  await quick.walk("Gauge: Wheel off");
-  const loose = app.getByRole("link", { name: /loose$/ });
-  await expect(loose).toHaveText(/^5\s*loose/);
+  const opened = before(sampleEntries("replaced-hub"), (what) => what.answered?.step.startsWith("caliper_up"));
+  await quick.open(fileOf(opened));
+  await quick.isAt("Gauge: Caliper up");
+  await quick.step();
   const hash = await app.evaluate(() => location.hash);
   const entries = (await journal(app)).map(({ text }) => JSON.parse(text)).filter(({ log }) => hash.includes(log));
   const last = entries.at(-1);
@@ -153,7 +155,7 @@ test("a file that makes a job of this phone read safer asks before it is taken",
   const tight = { ...last, id, device: "dddd0001", n: 1, after: [last.id], what: { moved: { ...moved, to: "done" } } };
   const row = await quick.take([file("job.json", fileOf([...entries, tight]))]);
   await expect(row).toContainText("Nothing was changed yet. Look at the car first.");
-  await expect(row).toContainText("PRC 001: 5 loose here, 0 with this file.");
+  await expect(row).toContainText(/KLM 4821: \d+ loose here, \d+ with this file\./);
   expect((await journal(app)).filter(({ id: kept }) => kept === id)).toEqual([]);
   await row.getByRole("button", { name: "I looked: bring it in" }).tap();
   await expect.poll(async () => (await journal(app)).some(({ id: kept }) => kept === id)).toBe(true);

@@ -155,7 +155,7 @@ fn a_part_that_does_not_match_is_not_to_be_paid() {
         assert!(to_pay(&job.sheet()).is_some());
     }
     compared(&mut job, Answer::No);
-    says(&page(&job), &[WRONG, "It is not to be paid."]);
+    says(&page(&job), &[WRONG, "You do not pay for it."]);
     never_says(&page(&job), &["Total to pay", "Still to pay"]);
     assert_eq!(to_pay(&job.sheet()), None);
     job.ended(Ending::LeftUnfinished, Some(Charge::WeComeBack));

@@ -110,7 +110,10 @@ fn warning_lights_that_nobody_looked_at_or_that_are_on_keep_it_from_being_called
     let brake = with(LAMPS, Reply::Picked(Pick::BrakeLamp));
     says(
         &head(&brake),
-        &["DO NOT DRIVE", "The brake warning light is on."],
+        &[
+            "DO NOT DRIVE",
+            "The brake warning light was on when last seen.",
+        ],
     );
     assert!(must_not_drive(&brake.sheet()));
 }

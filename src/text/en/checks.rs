@@ -77,7 +77,7 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
         | Check::PulseGone => {
             "Still there: perhaps another corner or another part. The report says so."
         }
-        Check::RoadClean => "Find it before the car is handed over. The report says so.",
+        Check::RoadClean => "Find out what it is. The report says that the car is not released.",
         Check::ToolsCounted => "Find it before the car moves: look under the car and in the wheel.",
         Check::KeyBack => {
             "Put the key back first. Without it the wheel cannot come off at the roadside."

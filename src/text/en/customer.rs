@@ -43,7 +43,7 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
             "The brake pedal is not firm. The brakes can fail, and people can be hurt or killed."
         }
         Now::BrakeLamp => {
-            "The brake warning light is on. The brakes can fail, and people can be hurt or killed."
+            "The brake warning light was on when last seen. The brakes can fail, and people can be hurt or killed."
         }
         Now::ReplacedSafe => {
             "The repair is finished and road-tested: the new part passed its checks, nothing is \
@@ -161,7 +161,7 @@ pub(in crate::text) fn customer(say: Customer<'_>) -> String {
         Customer::WhenFinished => "Whole repair, due only when it is finished",
         Customer::AtTheEnd => "Inspection and reassembly, due when everything is back in place",
         Customer::WrongPart => {
-            "The new part does not match this car and was not installed. It is not to be paid."
+            "The new part does not match this car and was not installed. You do not pay for it."
         }
         Customer::IfApproved => "Whole repair, if you approve it",
         Customer::IfDeclined => "Inspection and reassembly, if you decline",

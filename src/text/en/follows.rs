@@ -34,7 +34,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         (_, Step::LiftHold) => "Hold and chock the car before you raise it.",
         (_, Step::LiftStand) => "Set the car on its jack stand first; keep clear until it stands.",
         (_, Step::Shove) => {
-            "Keep clear. Lower the car, chock it again, set the jack stand again, then shove again."
+            "Keep clear. Back on the jack: chock the car again, set the jack stand again, then shove again."
         }
         (_, Step::RockNuts) => {
             "Tighten every lug nut to spec first. Any missing: do not drive. Two or more loose: STOP."
@@ -43,7 +43,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
             "Look at the axle nut before you measure. With a slack nut the reading means nothing."
         }
         (_, Step::WheelOff | Step::WheelOffAgain) => {
-            "Take the wheel off first. If the spec is read with the wheel on, say so at the dial setup."
+            "Take the wheel off first. If the manufacturer measures with the wheel on, record that at the dial setup."
         }
         (_, Step::CaliperUp | Step::CaliperUpAgain) => {
             "Swing the caliper up, pads out, before you read the dial. Or record another dial setup."

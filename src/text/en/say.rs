@@ -230,10 +230,10 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         }
         Say::OtherTab => "This job is open in another tab too. Both see each other's taps.",
         Say::ThrownAway => {
-            "The browser deleted this app's data while it was open. The open job was written back: export it now."
+            "The browser deleted this app's data while it was open. Open jobs were saved again, photos are lost: export now."
         }
         Say::CameBack => {
-            "The browser had lost entries of open jobs. They are back from the backup file. Check what is loose."
+            "The browser had lost entries of open jobs. What the backup file had is back. Check what is loose."
         }
         Say::ForgetLost => "I know. Do not show it again",
         Say::OldTab => "A newer version is open in another tab. Load this one again.",
@@ -253,6 +253,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ProblemConflict => {
             "Two phones told this differently. The safer one counts until you choose."
         }
+        Say::ProblemLost => "This phone had more entries and lost them. Check every fastener.",
         Say::ProblemMissing => "Some entries have not arrived. Import the file of the other phone.",
         Say::ProblemUnknown => "Written by a newer version. It can be read here, not changed.",
         Say::ProblemUnreadable => "Something could not be read. It was set aside, not thrown away.",

@@ -26,7 +26,7 @@ pub(super) const PROVE_LAMPS: StepText = tell(
 .caution("Electric parking brake: out of service mode before the car moves.");
 pub(super) const PROVE_ROAD: StepText = tell(
     "Road test again",
-    "First stops gentle, then the same loop as before. Is it as it should be?",
+    "First stops gentle, then the test loop. Is everything as it should be?",
     "All answered",
     "A noise that is still there says that it was another corner or another part.",
 )

@@ -20,7 +20,7 @@ pub(super) const SHOVE_AGAIN: StepText = tell(
 )
 .no("It moved")
 .caution(
-    "If it moved: lower it, chock again, set the stand again. No wheel comes off before this yes.",
+    "If it moved: back on the jack, chock again, set the stand again. No wheel comes off before this yes.",
 );
 pub(super) const WHEEL_OFF: StepText = tell(
     "Wheel off",
@@ -33,7 +33,7 @@ pub(super) const WHEEL_OFF: StepText = tell(
 );
 pub(super) const CALIPER_UP: StepText = tell(
     "Caliper up",
-    "Mark rotor to hub. Lower pin bolt out, caliper up and tied, pads out. Fixed caliper: on a hook.",
+    "Mark rotor to hub. Lower pin bolt out, caliper up and tied, pads out. Fixed caliper: off, on a hanger.",
     "Caliper is tied up",
     "Pads damp the movement that the dial must see, or fake one.",
 )
@@ -43,7 +43,7 @@ pub(super) const CALIPER_UP: StepText = tell(
 );
 pub(super) const NUT_FOUND: StepText = tell(
     "Axle nut as found",
-    "Look at axle nut and stake.",
+    "Look at axle nut and stake. Loosen nothing.",
     "Keep the answer",
     "The nut clamps the bearing's rings. With a slack nut the reading means nothing.",
 )

@@ -8,14 +8,14 @@ const NUT_WHY: &str =
 
 pub(super) const CRACK_NUT: StepText = tell(
     "Axle nut loose",
-    "Stake up. Wheel on, lug nuts snug, down until the tire bites. Break the axle nut loose, lift, stand.",
+    "Unstake the nut. Wheel on, lug nuts snug, down until the tire grips. Break the nut loose, raise, set the jack stand.",
     "Nut is loose",
     NUT_WHY,
 )
-.caution("Caliper clear of the wheel. Never the full weight on it. From now on the car must not be rolled.");
+.caution("Caliper clear of the wheel. Only until the tire grips, never full weight. Then the car must not be rolled.");
 pub(super) const NUT: StepText = tell(
     "Axle nut off",
-    "Wheel off, under the sill. Axle nut off.",
+    "Wheel off, under the rocker panel. Axle nut off.",
     "Nut is off",
     NUT_WHY,
 );
@@ -28,7 +28,7 @@ pub(super) const NUT_BAR: StepText = tell(
 .caution("The car stays on its stand: nothing of you under it. Once cracked, the car must not be rolled.");
 pub(super) const BRAKE: StepText = tell(
     "Brake off",
-    "Caliper off, hung by a hook from the spring. Bracket off. Rotor off by its jack holes.",
+    "Caliper off, hung from the spring by a hanger. Bracket off. Rotor off by its jack holes.",
     "Brake is off",
     "A hose that has carried a caliper can fail later, from the inside.",
 )
@@ -41,14 +41,14 @@ pub(super) const SENSOR_PHOTO: StepText = tell(
 );
 pub(super) const SENSOR: StepText = tell(
     "Free the sensor wire",
-    "Ignition off. Unplug the wire at its plug, open every clip.",
+    "Key off. Unplug the wire at its plug, open every clip.",
     "Wire is free",
     "A wire that is still clipped tears when the hub moves.",
 )
 .caution("Free it before the hub moves. Pull the plug, never the wire.");
 pub(super) const HUB: StepText = tell(
     "Hub out",
-    "Press the shaft in. Clean the bolt threads, bolts out, draw the hub with the pusher on the knuckle.",
+    "Push the axle shaft out of the hub. Clean the bolt threads, bolts out, push the hub off the knuckle.",
     "Hub is out",
     "Blows on the shaft dent its joint and spoil its thread.",
 )
@@ -82,7 +82,7 @@ pub(super) const OFFER: StepText = tell(
     "A hub that needs force stands crooked.",
 )
 .caution(
-    "No force on the splines, not by bolts or axle nut. New bolts, threadlocker as the card says.",
+    "No force on the splines: do not pull it in with bolts or nut. New bolts, threadlocker as the card says.",
 );
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",

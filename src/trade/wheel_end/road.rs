@@ -105,9 +105,7 @@ pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
             .held_by(HoldPoint::Loose),
     ];
     let mut road: Vec<Check> = plan.signs.iter().map(|sign| sign_gone(*sign)).collect();
-    if road.is_empty() {
-        road.push(Check::RoadClean);
-    }
+    road.push(Check::RoadClean);
     steps.push(
         once(Phase::Prove, Step::ProveRoad, Form::Checks(road))
             .held_by(HoldPoint::Pedal)

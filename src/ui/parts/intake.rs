@@ -168,7 +168,8 @@ fn progress(intake: Intake) -> Option<AnyView> {
     (all > 1).then(|| {
         let refused = count(is_refused);
         let nothing = count(|it| matches!(it, Outcome::Taken { new: 0, .. }));
-        let came = done.saturating_sub(refused + nothing);
+        let asks = count(|it| matches!(it, Outcome::Eases(..)));
+        let came = done.saturating_sub(refused + nothing + asks);
         view! {
             <div class="intake__progress">
                 <progress max=all.to_string() value=done.to_string()>

@@ -215,7 +215,8 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> AnyView {
 
 const fn problem_text(problem: &Problem) -> Say {
     match problem {
-        Problem::Missing(_) | Problem::Lost => Say::ProblemMissing,
+        Problem::Missing(_) => Say::ProblemMissing,
+        Problem::Lost => Say::ProblemLost,
         Problem::Edited(_) => Say::ProblemEdited,
         Problem::Circle(_) => Say::ProblemCircle,
         Problem::Unknown(_) => Say::ProblemUnknown,

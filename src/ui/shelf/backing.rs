@@ -1,10 +1,10 @@
 //! The backup journal of this phone: what it says must be there, and keeping up with it.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 use super::Shelf;
 use crate::exchange::KeptText;
-use crate::exchange::backup::{Backup, body, closed, doubted, gone, tap};
+use crate::exchange::backup::{Backup, HEADER_BYTES, body, closed, doubted, gone, size, tap};
 use crate::platform::backup::BackupFiles;
 use crate::platform::record::{Record, StoreProblem};
 use crate::slate::{Store, is_one_tap};
@@ -13,6 +13,8 @@ use crate::slate::{Store, is_one_tap};
 pub(super) struct Backing {
     files: Result<BackupFiles, StoreProblem>,
     says: RefCell<Backup>,
+    /// How many bytes the file had when this page last wrote or read it.
+    size: Cell<usize>,
 }
 
 impl Backing {
@@ -23,13 +25,14 @@ impl Backing {
             Ok(files) => files.read().await,
             Err(problem) => Err(problem.clone()),
         };
-        let (files, says) = match read {
-            Ok(texts) => (files, Backup::read(&texts)),
-            Err(problem) => (Err(problem), Backup::default()),
+        let (files, texts) = match read {
+            Ok(texts) => (files, texts),
+            Err(problem) => (Err(problem), Vec::new()),
         };
         Self {
             files,
-            says: RefCell::new(says),
+            says: RefCell::new(Backup::read(&texts)),
+            size: Cell::new(size(&texts)),
         }
     }
 
@@ -39,28 +42,63 @@ impl Backing {
         let asked = asked.map_err(Clone::clone);
         async move {
             let size = asked?.await?;
-            self.says.borrow_mut().add(&lines);
-            self.turn(size).await;
+            if size == self.size.get().saturating_add(lines.len()) {
+                self.size.set(size);
+                self.says.borrow_mut().add(&lines);
+            } else {
+                // Another tab wrote too: what it wrote counts as well.
+                self.read_again().await?;
+            }
+            let anew = self.says.borrow_mut().anew();
+            if let Some(lines) = anew {
+                // What is refused or came too late is done at another time.
+                let _ = self.turn(&lines).await;
+            }
             Ok(())
         }
     }
 
-    /// Writes what counts anew where much of the file no longer does.
-    async fn turn(&self, size: usize) {
-        let anew = self.says.borrow().anew();
-        if let (Some(lines), Ok(files)) = (anew, &self.files)
-            // What is refused or came too late is done at another time.
-            && files.anew(&lines, size).await == Ok(true)
-        {
-            self.says.borrow_mut().turned(&lines);
+    async fn read_again(&self) -> Result<(), StoreProblem> {
+        let files = self.files.as_ref().map_err(Clone::clone)?;
+        let texts = files.read().await?;
+        self.size.set(size(&texts));
+        *self.says.borrow_mut() = Backup::read(&texts);
+        Ok(())
+    }
+
+    /// Writes what counts anew; false where another tab wrote meanwhile.
+    async fn turn(&self, lines: &str) -> Result<bool, StoreProblem> {
+        let files = self.files.as_ref().map_err(Clone::clone)?;
+        let turned = files.anew(lines, self.size.get()).await?;
+        if turned {
+            self.says.borrow_mut().turned(lines);
+            self.size.set(HEADER_BYTES.saturating_add(lines.len()));
         }
+        Ok(turned)
+    }
+
+    /// Nothing that does not count any more stays in the files.
+    async fn forget(&self) -> Result<(), StoreProblem> {
+        const TRIES: usize = 3;
+        for _ in 0..TRIES {
+            if self.says.borrow().is_lean() {
+                return Ok(());
+            }
+            let lines = self.says.borrow().whole();
+            if self.turn(&lines).await? {
+                return Ok(());
+            }
+            self.read_again().await?;
+        }
+        Err(StoreProblem::Blocked)
     }
 }
 
 impl Shelf {
     /// Whether the browser grants the backup journal.
     pub fn has_backup(&self) -> bool {
-        self.0.backing.files.is_ok()
+        let files = self.0.backing.files.as_ref();
+        files.is_ok_and(|files| !files.is_silent())
     }
 
     /// What the backup journal says.
@@ -101,9 +139,11 @@ impl Shelf {
             return;
         };
         let count = records.len();
+        let texts: Vec<&str> = records.iter().map(|record| record.text.as_str()).collect();
         let lines = if is_closed {
-            let texts: Vec<&str> = records.iter().map(|record| record.text.as_str()).collect();
-            Some(closed(log, &texts))
+            // What is not whole stays open, so that this is not forgotten.
+            let whole = self.says(|says| says.has_all(log, &texts));
+            whole.then(|| closed(log, &texts))
         } else {
             let new = |record: &&Record| self.says(|says| !says.has(log, &record.id));
             let new: Vec<KeptText> = records.iter().filter(new).map(kept).collect();
@@ -133,17 +173,19 @@ impl Shelf {
             }
             if self.says(Backup::damaged) > 0 {
                 // A line that cannot be read may have been the last tap: nobody knows any more.
-                let count = there.len().saturating_add(missing.len());
-                let _ = self
-                    .0
-                    .backing
-                    .write(doubted(&log, count.saturating_add(1)))
-                    .await;
+                self.doubt(&log).await;
             }
             lost |= !is_one_tap(missing.iter().map(|it| it.id.as_str()));
             back.push(log);
         }
         (back, lost)
+    }
+
+    /// Entries of this log are lost, whatever comes in later.
+    pub async fn doubt(&self, log: &str) {
+        if !self.says(|says| says.is_doubted(log)) {
+            let _ = self.0.backing.write(doubted(log)).await;
+        }
     }
 
     /// Every entry of these logs again, after the files were lost under the open app.
@@ -159,17 +201,19 @@ impl Shelf {
         texts.into_iter().map(super::record).collect()
     }
 
-    /// A log that has ended and is wholly in the journal.
+    /// A log that has ended and is wholly in the journal, unless another tap came meanwhile.
     pub(super) async fn back_up_closed(&self, log: &str, records: &[Record]) {
         let texts: Vec<&str> = records.iter().map(|record| record.text.as_str()).collect();
-        let _ = self.0.backing.write(closed(log, &texts)).await;
+        if self.says(|says| says.must(log) <= texts.len() && says.has_all(log, &texts)) {
+            let _ = self.0.backing.write(closed(log, &texts)).await;
+        }
     }
 
-    /// Logs that are not here any more, and need not be.
+    /// Logs that are not here any more, and need not be; what they said is gone from the files.
     pub async fn back_up_gone(&self, logs: &[String]) {
         let lines: String = logs.iter().map(|log| gone(log)).collect();
-        if !lines.is_empty() {
-            let _ = self.0.backing.write(lines).await;
+        if !lines.is_empty() && self.0.backing.write(lines).await.is_ok() {
+            let _ = self.0.backing.forget().await;
         }
     }
 
@@ -179,6 +223,14 @@ impl Shelf {
             return Ok(());
         }
         self.0.backing.write(body(new)).await
+    }
+
+    /// What was replaced is gone from the files too, of closed logs as well.
+    pub(super) async fn back_up_forgets(&self) -> Result<(), StoreProblem> {
+        if !self.has_backup() {
+            return Ok(());
+        }
+        self.0.backing.forget().await
     }
 }
 

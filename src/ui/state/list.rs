@@ -71,8 +71,10 @@ impl App {
         let known: BTreeSet<String> = jobs.iter().map(|job| job.log.clone()).collect();
         // A cursor goes over every log: what has its line is shown before that.
         self.jobs.set(jobs.clone());
-        let logs = shelf.logs().await;
-        self.look_for_lost(&logs);
+        let (logs, is_read) = shelf.logs_read().await;
+        if is_read {
+            self.look_for_lost(&logs);
+        }
         for log in logs {
             if log.contains(':') || known.contains(&log) {
                 continue;

@@ -1,10 +1,12 @@
 //! Logs other than the open job: the card book and the van kit, and throwing practice away.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::wire::WireError;
-use crate::job::entry::{Carried, LogId, What};
+use crate::job::entry::{Carried, Ending, LogId, What};
 use crate::job::practice::Told;
 use crate::job::{Sheet, book, fold, kit, practice};
 use crate::platform::record::{Aside, Photo, Record, StoreProblem};
@@ -16,7 +18,7 @@ use crate::trade::fastening::{CardSource, Wrench};
 use crate::trade::practice::Code;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::state::{App, Keeping};
+use crate::ui::state::{App, Keeping, Open};
 
 /// How long what comes late waits for a tap that is on its way to the disk.
 const FREE_MS: i32 = 50;
@@ -99,7 +101,16 @@ impl App {
             return;
         }
         let ended = self.open.with_untracked(|open| {
-            let open = open.as_ref().filter(|open| open.sheet.ended().is_some());
+            // A car that was left unfinished is worked on again: its copies stay.
+            let settled = |open: &&Arc<Open>| {
+                let ended = open.sheet.ended();
+                ended.is_some_and(|ended| ended.ending != Ending::LeftUnfinished)
+            };
+            let open = open.as_ref().filter(settled);
+            open.map(|open| open.log.0.clone())
+        });
+        let worked_on = self.open.with_untracked(|open| {
+            let open = open.as_ref().filter(|_| ended.is_none());
             open.map(|open| open.log.0.clone())
         });
         let shelf = self.shelf();
@@ -111,6 +122,11 @@ impl App {
             }
             if let Some(log) = ended {
                 shelf.close(&log).await;
+            }
+            if let Some(log) = worked_on
+                && shelf.says(|says| says.is_reopened(&log))
+            {
+                shelf.level(&log, false).await;
             }
         });
     }
