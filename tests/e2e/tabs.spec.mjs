@@ -1,6 +1,7 @@
 // Two tabs on one job: each sees what the other has kept, and nothing is lost.
 import { readFileSync } from "node:fs";
 import { test, expect, open } from "./support/fixtures.mjs";
+import { journal } from "./support/journal.mjs";
 import { Quick } from "./pages/quick.mjs";
 
 const loose = (page) => page.getByRole("link", { name: /loose$/ });
@@ -78,8 +79,7 @@ test("two tabs that write in the same moment keep both", async ({ app, context }
   for (const [place, quick] of tabs.entries()) await writeNote(quick, notes[place]);
   // A finger is on one tab only: the two keys are pressed by the pages themselves, at once.
   await Promise.all(tabs.map((quick) => quick.key("Keep").evaluate((key) => key.click())));
-  for (const quick of tabs) {
-    await expect.poll(async () => (await exported(quick)).flatMap(({ what }) => (what.note ? [what.note.text] : [])).sort())
-      .toEqual(notes);
-  }
+  const of = (entries) => entries.flatMap(({ what }) => (what.note ? [what.note.text] : [])).sort();
+  await expect.poll(async () => of((await journal(app)).map(({ text }) => JSON.parse(text)))).toEqual(notes);
+  for (const quick of tabs) expect(of(await exported(quick))).toEqual(notes);
 });

@@ -43,13 +43,11 @@ pub(super) const CALIPER_UP: StepText = tell(
 );
 pub(super) const NUT_FOUND: StepText = tell(
     "Axle nut as found",
-    "Look at axle nut and stake. Loosen nothing.",
+    "Look at nut and stake. Loosen nothing.",
     "Keep the answer",
     "The nut clamps the bearing's rings. With a slack nut the reading means nothing.",
 )
-.caution(
-    "Broken loose already: torque it to spec first, then measure. Slack: do not drive the car.",
-);
+.caution("Broken loose: torque it to spec first, then measure. Slack: do not drive the car.");
 pub(super) const GAUGE_CLEAN: StepText = tell(
     "Clean for the dial",
     "Rotor clamped flat. Hub pilot and a spot on the knuckle clean, dry, no burrs.",

@@ -17,7 +17,7 @@ pub(super) const LIFT_HOLD: StepText = tell(
 );
 pub(super) const LIFT_STAND: StepText = tell(
     "Jack and stand",
-    "Raise the car, set the jack stand under it, lower it onto the stand.",
+    "Raise the car, set the jack stand, lower it onto the stand.",
     "On the stand",
     "A jack lifts. Only a stand holds.",
 )

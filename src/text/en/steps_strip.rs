@@ -8,11 +8,11 @@ const NUT_WHY: &str =
 
 pub(super) const CRACK_NUT: StepText = tell(
     "Axle nut loose",
-    "Unstake the nut. Wheel on, lug nuts snug, down until the tire grips. Break the nut loose, raise, set the jack stand.",
+    "Unstake the nut. Wheel on, lug nuts snug, down until the tire grips. Nut loose, raise, set the stand.",
     "Nut is loose",
     NUT_WHY,
 )
-.caution("Caliper clear of the wheel. Only until the tire grips, never full weight. Then the car must not be rolled.");
+.caution("Caliper clear of the wheel. Never full weight on this wheel. The car must not be rolled now.");
 pub(super) const NUT: StepText = tell(
     "Axle nut off",
     "Wheel off, under the rocker panel. Axle nut off.",
@@ -28,7 +28,7 @@ pub(super) const NUT_BAR: StepText = tell(
 .caution("The car stays on its stand: nothing of you under it. Once cracked, the car must not be rolled.");
 pub(super) const BRAKE: StepText = tell(
     "Brake off",
-    "Caliper off, hung from the spring by a hanger. Bracket off. Rotor off by its jack holes.",
+    "Caliper off, on a hanger. Bracket off. Rotor off by its jack holes.",
     "Brake is off",
     "A hose that has carried a caliper can fail later, from the inside.",
 )
@@ -48,7 +48,7 @@ pub(super) const SENSOR: StepText = tell(
 .caution("Free it before the hub moves. Pull the plug, never the wire.");
 pub(super) const HUB: StepText = tell(
     "Hub out",
-    "Push the axle shaft out of the hub. Clean the bolt threads, bolts out, push the hub off the knuckle.",
+    "Push the shaft out of the hub. Clean the bolt threads, bolts out, push the hub off.",
     "Hub is out",
     "Blows on the shaft dent its joint and spoil its thread.",
 )
@@ -82,7 +82,7 @@ pub(super) const OFFER: StepText = tell(
     "A hub that needs force stands crooked.",
 )
 .caution(
-    "No force on the splines: do not pull it in with bolts or nut. New bolts, threadlocker as the card says.",
+    "No force on the splines: no pulling in by bolts or nut. New bolts, threadlocker as the card says.",
 );
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",
