@@ -26,11 +26,11 @@ pub(super) const PROVE_LAMPS: StepText = tell(
 .caution("Electric parking brake: out of service mode before the car moves.");
 pub(super) const PROVE_ROAD: StepText = tell(
     "Road test again",
-    "First stops gentle, then the test loop. Is everything as it should be?",
+    "First stops gentle, then the test loop.",
     "All answered",
     "A noise that is still there says that it was another corner or another part.",
 )
-.caution("Hands off the phone while the car moves. Answer when it is parked.");
+.caution("Phone away while the car moves. Answer when it is parked.");
 pub(super) const PROVE_RESULT: StepText = tell(
     "Before and after",
     "Read before beside after: same method, same place.",

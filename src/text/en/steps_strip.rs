@@ -70,20 +70,18 @@ pub(super) const COMPARE_PHOTO: StepText = tell(
 );
 pub(super) const SEAT: StepText = tell(
     "Clean the seat",
-    "Bore, seat and flange bright and dry. Rust film only where the manufacturer says.",
+    "Bore, seat, flange bright and dry. Rust film only as the manufacturer says.",
     "Seat is bright",
     "A speck of rust at the hub grows to several times that at the rotor.",
 )
 .caution("No grease on the faces.");
 pub(super) const OFFER: StepText = tell(
     "Offer the hub",
-    "Plate as in the picture. Turn until the splines meet. Hub and bolts in by hand.",
+    "Plate on. Turn until the splines meet. Hub and bolts in by hand.",
     "In, bolts by hand",
     "A hub that needs force stands crooked.",
 )
-.caution(
-    "No force on the splines: no pulling in by bolts or nut. New bolts, threadlocker as the card says.",
-);
+.caution("No force on the splines: never pull it in. New bolts, threadlocker as the card says.");
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",
     "Wire into every clip, plug in until it clicks. At both locks it touches nothing.",

@@ -5,6 +5,7 @@ import { expect } from "@playwright/test";
 /** Runs in the page: tells of touches and of what is typed, on the keyboard or on the app's pad. */
 function feel() {
   let pushed = 0;
+  const tops = new WeakMap();
   addEventListener("pointerdown", (event) => {
     if (!event.isTrusted) return;
     const key = event.target.closest?.(".pad__key");
@@ -15,8 +16,11 @@ function feel() {
   // Where something lies below the edge, a finger has to push the page up first.
   addEventListener("scroll", ({ target }) => {
     const { scrollTop } = target === document ? document.scrollingElement : target;
-    if (scrollTop > 0 && performance.now() - pushed > 300) globalThis.felt(1, "", true);
-    if (scrollTop > 0) pushed = performance.now();
+    // A page that falls back because room was made below it was pushed by no finger.
+    const up = scrollTop > (tops.get(target) ?? 0);
+    tops.set(target, scrollTop);
+    if (up && performance.now() - pushed > 300) globalThis.felt(1, "", true);
+    if (up) pushed = performance.now();
   }, { capture: true, passive: true });
   addEventListener("input", (event) => {
     if (event.isTrusted) globalThis.felt(0, event.data ?? "");
