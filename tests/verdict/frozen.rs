@@ -158,13 +158,24 @@ fn tells(entries: Vec<Entry>, wanted: &[&str], today: &[&str]) {
     let before = report(&fold(finished()));
     let after = report(&fold(entries));
     for word in wanted {
-        assert!(after.contains(word), "{word:?} is not in:\n{after}");
-        assert!(!before.contains(word), "{word:?} was there before");
+        assert!(count(&after, word) > 0, "{word:?} is not in:\n{after}");
+        assert_eq!(count(&before, word), 0, "{word:?} was there before");
     }
     for word in today {
-        let (was, is) = (before.matches(word).count(), after.matches(word).count());
+        let (was, is) = (count(&before, word), count(&after, word));
         assert!(is < was, "{word:?} still stands {is} times of {was}");
     }
+}
+
+/// How often it stands there as a word of its own: a digest may hold the same figures.
+fn count(text: &str, word: &str) -> usize {
+    let ends = |end: Option<char>| end.is_none_or(|end| !end.is_alphanumeric());
+    text.match_indices(word)
+        .filter(|(at, _)| {
+            let (before, from) = text.split_at(*at);
+            ends(before.chars().next_back()) && ends(from[word.len()..].chars().next())
+        })
+        .count()
 }
 
 #[test]
