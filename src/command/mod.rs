@@ -88,9 +88,10 @@ fn why(error: &ImportError) -> String {
         ImportError::CutOff => say(Yard::CutOff),
         ImportError::Damaged { line } => say(Yard::Damaged { line: *line }),
         ImportError::Edited { .. } => say(Yard::Edited),
-        ImportError::BadLog { .. } | ImportError::Conflict { .. } | ImportError::Tangled { .. } => {
-            text::say(LANG, error.say()).to_owned()
-        }
+        ImportError::BadLog { .. }
+        | ImportError::Conflict { .. }
+        | ImportError::CalledOff
+        | ImportError::Tangled { .. } => text::say(LANG, error.say()).to_owned(),
         ImportError::BadEntry { place, fault, .. } => say(Yard::EntryBad {
             place: *place,
             why: &format!("{fault:?}"),

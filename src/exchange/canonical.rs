@@ -11,7 +11,7 @@ use std::cmp::Ordering;
 use serde_json::Value;
 use serde_json::value::RawValue;
 
-use crate::exchange::envelope::sha256_hex;
+use crate::exchange::envelope::{digest_of, sha256_hex};
 
 /// The canonical text of a value.
 ///
@@ -35,12 +35,13 @@ pub fn canonical_digest<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<
 pub(super) fn digest_of_json<'a>(
     entries: impl IntoIterator<Item = &'a RawValue>,
 ) -> Option<String> {
-    let digest = |entry| Some(sha256_hex(canonical_json(entry)?.as_bytes()));
-    let digests: Option<Vec<String>> = entries.into_iter().map(digest).collect();
-    let mut digests = digests?;
-    digests.sort_unstable();
-    digests.dedup();
-    Some(sha256_hex(digests.join("\n").as_bytes()))
+    let digests: Option<Vec<String>> = entries.into_iter().map(canonical_sha).collect();
+    digests.map(digest_of)
+}
+
+/// SHA-256 of the canonical text of one entry.
+pub(super) fn canonical_sha(entry: &RawValue) -> Option<String> {
+    Some(sha256_hex(canonical_json(entry)?.as_bytes()))
 }
 
 /// The canonical text of one entry, if it is JSON and names nothing twice in one object: of two

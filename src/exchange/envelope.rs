@@ -87,10 +87,12 @@ pub fn entry_digest(text: &str) -> String {
 ///
 /// It depends on the set of the entries alone, not on their order.
 pub fn digest<T: AsRef<str>>(texts: impl IntoIterator<Item = T>) -> String {
-    let mut digests: Vec<String> = texts
-        .into_iter()
-        .map(|text| entry_digest(text.as_ref()))
-        .collect();
+    let texts = texts.into_iter();
+    digest_of(texts.map(|text| entry_digest(text.as_ref())).collect())
+}
+
+/// The same of the digests of its entries.
+pub(super) fn digest_of(mut digests: Vec<String>) -> String {
     digests.sort_unstable();
     digests.dedup();
     sha256(&digests.join("\n"))

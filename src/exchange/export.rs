@@ -5,6 +5,7 @@ use serde_json::value::RawValue;
 
 use crate::exchange::canonical::digest_of_json;
 use crate::exchange::envelope::{Envelope, FORMAT, LogKind, MADE_BY, StoredLog, VERSION, digest};
+use crate::exchange::pieces::{CalledOff, InOneGo, Waits, in_one_go};
 use crate::job::entry::LogId;
 
 /// Why a file cannot be made.
@@ -17,6 +18,8 @@ pub enum ExportError {
         /// The text.
         text: String,
     },
+    /// Somebody called it off.
+    CalledOff,
     /// The file could not be written down, which no text that is JSON causes.
     NotWritten,
 }
@@ -25,6 +28,7 @@ impl core::fmt::Display for ExportError {
     fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self {
             Self::NotAnEntry { log, .. } => write!(out, "a text of log {} is no entry", log.0),
+            Self::CalledOff => write!(out, "called off"),
             Self::NotWritten => write!(out, "the file could not be written"),
         }
     }
@@ -39,14 +43,25 @@ pub type Log = (LogKind, LogId, Vec<String>);
 /// # Errors
 /// [`ExportError::NotAnEntry`] for a text without an id.
 pub fn export(logs: &[Log]) -> Result<String, ExportError> {
-    let logs = logs
-        .iter()
-        .map(|(kind, id, texts)| stored(*kind, id, texts));
+    in_one_go(export_in_pieces(logs, &InOneGo))
+}
+
+/// The same in pieces of a log, so that a long file can be called off.
+///
+/// # Errors
+/// As [`export`], and [`ExportError::CalledOff`].
+pub async fn export_in_pieces(logs: &[Log], waits: &impl Waits) -> Result<String, ExportError> {
+    let mut all = Vec::with_capacity(logs.len());
+    for (place, (kind, id, texts)) in (1..).zip(logs) {
+        all.push(stored(*kind, id, texts)?);
+        let gone = |CalledOff| ExportError::CalledOff;
+        waits.between(place, logs.len()).await.map_err(gone)?;
+    }
     let envelope = Envelope {
         format: FORMAT.to_owned(),
         version: VERSION,
         made_by: MADE_BY.to_owned(),
-        logs: logs.collect::<Result<_, _>>()?,
+        logs: all,
     };
     // Lines of one entry each, so that a person who opens the file can read it; a raw value is
     // written as it came.

@@ -1,21 +1,23 @@
 //! Reading a file of another phone: it is taken whole or refused, and nothing is changed here.
 
-use std::collections::BTreeMap;
-
 use serde::Deserialize;
 use serde_json::error::Category;
 
-use crate::exchange::belongs::{belongs, conflict};
-use crate::exchange::canonical::{canonical_entry, digest_of_json};
-use crate::exchange::envelope::{
-    Envelope, FORMAT, KeptText, LogKind, StoredLog, VERSION, digest, entry_digest, gone,
-};
+use crate::exchange::belongs::conflict;
+use crate::exchange::envelope::{Envelope, FORMAT, KeptText, LogKind, VERSION};
+use crate::exchange::pieces::{CalledOff, InOneGo, Pieces, Waits, in_one_go};
 use crate::exchange::rescue::{self, Rescue};
-use crate::exchange::wire::{WireError, decode, encode};
+use crate::exchange::wire::WireError;
 use crate::job::book::PREFIX;
 use crate::job::entry::{Entry, LogId};
-use crate::job::is_tangled;
 use crate::text::Say;
+
+mod log;
+
+use log::log;
+pub(super) use log::record;
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) use log::{Came, texts};
 
 /// How many joins the entries of a log may have: at each entry that saw more than its own phone's
 /// last one, the phones that it knows of. A hundred phones that meet daily need years for as many.
@@ -60,6 +62,8 @@ pub enum ImportError {
         /// The log.
         log: LogId,
     },
+    /// Somebody called the reading off.
+    CalledOff,
     /// An entry that cannot be kept.
     BadEntry {
         /// Its log.
@@ -123,6 +127,7 @@ impl ImportError {
             Self::CutOff => Say::ImportCutOff,
             Self::Tangled { .. } => Say::ImportTangled,
             Self::Conflict { .. } => Say::ImportConflict,
+            Self::CalledOff => Say::ImportCalledOff,
             Self::BadLog { .. }
             | Self::BadEntry {
                 fault: EntryFault::OtherKind,
@@ -130,6 +135,12 @@ impl ImportError {
             } => Say::ImportOtherKind,
             Self::Damaged { .. } | Self::Edited { .. } | Self::BadEntry { .. } => Say::ImportEdited,
         }
+    }
+}
+
+impl From<CalledOff> for ImportError {
+    fn from(CalledOff: CalledOff) -> Self {
+        Self::CalledOff
     }
 }
 
@@ -143,6 +154,7 @@ impl core::fmt::Display for ImportError {
             Self::BadLog { id } => write!(out, "log {id:?} is of no kind that fits its id"),
             Self::Conflict { log } => write!(out, "log {} is there twice and differs", log.0),
             Self::Edited { log } => write!(out, "log {} was edited", log.0),
+            Self::CalledOff => write!(out, "called off"),
             Self::Tangled { log } => write!(out, "log {} is tangled", log.0),
             Self::BadEntry { log, place, fault } => {
                 write!(out, "entry {place} of log {}: {fault:?}", log.0)
@@ -156,8 +168,22 @@ impl core::fmt::Display for ImportError {
 /// # Errors
 /// [`ImportError`] says what is wrong with the file as a whole, or with its first bad entry.
 pub fn read(text: &str) -> Result<Incoming, ImportError> {
+    in_one_go(read_in_pieces(text, &InOneGo))
+}
+
+/// The same in pieces, so that a long file can be called off.
+///
+/// # Errors
+/// As [`read`], and [`ImportError::CalledOff`].
+pub async fn read_in_pieces(text: &str, waits: &impl Waits) -> Result<Incoming, ImportError> {
     let (envelope, rescue) = open(text)?;
-    let logs: Vec<IncomingLog> = envelope.logs.iter().map(log).collect::<Result<_, _>>()?;
+    let entries = envelope.logs.iter().map(|log| log.entries.len());
+    // Each is looked at for the digests, and then read.
+    let mut pieces = Pieces::of(2 * entries.sum::<usize>(), waits);
+    let mut logs = Vec::with_capacity(envelope.logs.len());
+    for stored in &envelope.logs {
+        logs.push(log(stored, &mut pieces).await?);
+    }
     if let Some(log) = conflict(&logs) {
         return Err(ImportError::Conflict { log });
     }
@@ -193,57 +219,6 @@ fn envelope(text: &str) -> Result<Envelope, ImportError> {
         }
         // Format and version come first: a newer file may look otherwise in all else.
         Err(error) => Err(head(text).err().unwrap_or_else(|| damaged(&error))),
-    }
-}
-
-/// How the entries of a log came.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Came {
-    /// Byte for byte as they were exported.
-    Same,
-    /// Laid out anew by another program and, as far as this version wrote them, brought back.
-    Reformatted,
-    /// Not those that were exported.
-    Edited,
-}
-
-/// The entries of a log, and how they came. A layout is undone by writing each entry as this
-/// program does; where that does not give the digest, the canonical one tells layout from edit.
-///
-/// The canonical digest also covers what stands around an erased body, which the other does not.
-pub(super) fn texts(stored: &StoredLog) -> (Vec<String>, Came) {
-    let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
-    let plain = || came.iter().map(|text| (*text).to_owned()).collect();
-    let canonical = digest_of_json(stored.entries.iter().map(AsRef::as_ref));
-    let holds = stored
-        .canonical
-        .as_ref()
-        .map(|_| stored.canonical == canonical);
-    if holds == Some(false) {
-        return (plain(), Came::Edited);
-    }
-    if digest(&came) == stored.digest {
-        // The digest of an erased entry is not that of its text, which another layout leaves alone.
-        let text = |text: &&str| match gone(text) {
-            Some(_) => restored(text),
-            None => (*text).to_owned(),
-        };
-        return (came.iter().map(text).collect(), Came::Same);
-    }
-    let restored: Vec<String> = came.iter().map(|text| restored(text)).collect();
-    if holds == Some(true) || digest(&restored) == stored.digest {
-        (restored, Came::Reformatted)
-    } else {
-        (plain(), Came::Edited)
-    }
-}
-
-/// An entry as this program writes it, if that says the very same.
-fn restored(came: &str) -> String {
-    let again = decode(came).and_then(|entry| encode(&entry));
-    match again {
-        Ok(again) if canonical_entry(&again) == canonical_entry(came) => again,
-        _ => came.to_owned(),
     }
 }
 
@@ -291,90 +266,6 @@ pub(super) fn looks_like(text: &str, format: &str) -> bool {
     let mut plain = text.chars().filter(|c| !c.is_whitespace());
     let begin = format!("{{\"format\":\"{format}\"");
     begin.chars().all(|c| plain.next() == Some(c))
-}
-
-fn log(stored: &StoredLog) -> Result<IncomingLog, ImportError> {
-    let id = LogId(stored.id.clone());
-    let kind = LogKind::from_code(&stored.kind)
-        .filter(|kind| is_log_id(*kind, &stored.id))
-        .ok_or_else(|| ImportError::BadLog {
-            id: stored.id.clone(),
-        })?;
-    let (texts, came) = texts(stored);
-    if came == Came::Edited {
-        return Err(ImportError::Edited { log: id });
-    }
-    let mut log = IncomingLog {
-        kind,
-        id,
-        records: Vec::with_capacity(texts.len()),
-        entries: Vec::with_capacity(texts.len()),
-        unreadable: Vec::new(),
-        reformatted: came == Came::Reformatted,
-    };
-    let mut seen: BTreeMap<String, usize> = BTreeMap::new();
-    for (at, text) in texts.iter().enumerate() {
-        let fault = |fault| ImportError::BadEntry {
-            log: LogId(stored.id.clone()),
-            place: at + 1,
-            fault,
-        };
-        let (record, read) = record(&stored.id, text).map_err(fault)?;
-        if let Some(before) = seen.get(&record.id).and_then(|at| texts.get(*at)) {
-            if entry_digest(before) == entry_digest(text) {
-                continue;
-            }
-            return Err(fault(EntryFault::Twice));
-        }
-        seen.insert(record.id.clone(), at);
-        match read {
-            Ok(entry) if !belongs(kind, &entry.what) => return Err(fault(EntryFault::OtherKind)),
-            Ok(entry) => {
-                log.records.push(record);
-                log.entries.push(entry);
-            }
-            Err(why) => log.unreadable.push((record, why)),
-        }
-    }
-    if is_tangled(&log.entries, MAX_JOINS) {
-        return Err(ImportError::Tangled { log: log.id });
-    }
-    Ok(log)
-}
-
-/// A record, and the entry in it unless its body does not fit its kind.
-type Recorded = (KeptText, Result<Entry, WireError>);
-
-/// The record of a text that is an entry of this log.
-pub(super) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
-    #[derive(Deserialize)]
-    struct Named {
-        id: String,
-        log: String,
-    }
-    let read = decode(text);
-    let named = match &read {
-        Ok(entry) => Named {
-            id: entry.id.0.clone(),
-            log: entry.log.0.clone(),
-        },
-        Err(_) => serde_json::from_str(text).map_err(|_| EntryFault::NotAnEntry)?,
-    };
-    if !is_uuid(&named.id) {
-        return Err(EntryFault::BadId);
-    }
-    if named.log != log {
-        return Err(EntryFault::OtherLog);
-    }
-    if let Err(WireError::NotJson | WireError::NotAnEntry) = read {
-        return Err(EntryFault::NotAnEntry);
-    }
-    let record = KeptText {
-        log: named.log,
-        id: named.id,
-        text: text.to_owned(),
-    };
-    Ok((record, read))
 }
 
 /// Whether a log of this kind may have this id: a job has a UUID, every other log a plain name that

@@ -5,19 +5,19 @@ use serde::{Deserialize, Serialize};
 use crate::exchange::erase::pseudonym;
 use crate::exchange::gaps::{Run, runs};
 use crate::exchange::tally::Tally;
-use crate::job::Sheet;
 use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField, What};
 use crate::job::flow;
 use crate::job::practice::is_practice;
+use crate::job::{Sheet, fold};
 use crate::report::retorque_to_do;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 7;
+const VERSION: u32 = 8;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -88,6 +88,8 @@ pub struct Summary {
     pub erased: bool,
     /// The running numbers of its entries, by device.
     pub runs: Vec<Run>,
+    /// How many entries it has, where it is too long and was not read; else 0.
+    pub too_long: usize,
 }
 
 impl Summary {
@@ -137,6 +139,16 @@ impl Summary {
             let_go: gone(|what| matches!(what, What::LetGo(_))),
             erased: gone(|what| matches!(what, What::Erased(_))),
             runs: runs(sheet.entries()),
+            too_long: 0,
+        }
+    }
+
+    /// The line of a job of so many entries that was not read: more may be loose than is known.
+    pub fn unread(log: &LogId, entries: usize) -> Self {
+        Self {
+            incomplete: true,
+            too_long: entries,
+            ..Self::of(log, &fold([]), &[], None)
         }
     }
 
@@ -242,7 +254,6 @@ fn came_back(sheet: &Sheet) -> Option<bool> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::job::fold;
 
     #[test]
     fn nothing_is_due_in_practice() {

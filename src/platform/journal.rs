@@ -74,7 +74,7 @@ impl Journal {
     /// The quick way: nothing is asked first, the transaction aborts if one is there.
     async fn add_new(&self, records: &[Record]) -> Result<(), StoreProblem> {
         let transaction = strict(self.database(), &[ENTRIES])?;
-        let asked = put_new(&transaction, records);
+        let asked = put_new(&transaction, records).await;
         finished(&transaction, asked).await
     }
 
@@ -205,12 +205,20 @@ impl Journal {
     }
 }
 
-fn put_new(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreProblem> {
+/// After so many the transaction is waited for, so that a long file does not hold the page up.
+const PIECE: usize = 500;
+
+async fn put_new(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreProblem> {
     let store = object_store(transaction, ENTRIES)?;
-    for record in records {
-        store
+    for (place, record) in (1..).zip(records) {
+        let request = store
             .add(&record_object(record))
             .map_err(|error| problem(&error))?;
+        if place % PIECE == 0 {
+            // One that was refused before has ended them all; the transaction says why.
+            let why = |other| transaction.error().map_or(other, |error| problem(&error));
+            answer(&request).await.map_err(why)?;
+        }
     }
     Ok(())
 }

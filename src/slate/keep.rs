@@ -3,8 +3,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use crate::exchange::import::MAX_JOINS;
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
+use crate::job::is_tangled;
 use crate::platform::record::{Record, StoreProblem};
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
@@ -102,19 +104,50 @@ pub struct Read {
     pub unreadable: Vec<(Record, WireError)>,
     /// What only the second copy had, to be written to the journal now.
     pub to_heal: Vec<Record>,
+    /// How many entries the log has, where it is too long to be read by itself: then its texts are
+    /// here and nothing else is.
+    pub too_long: Option<usize>,
 }
 
-/// Reads a log from both places.
+/// So many entries a log may have to be read by itself: a replaced hub has about 250, and what
+/// follows from 20,000 keeps a slow phone busy for some seconds.
+pub const MOST_ENTRIES: usize = 20_000;
+
+/// Whether a log is too long, or so tangled, that it is not read by itself.
+pub fn is_too_long(entries: &[Entry]) -> bool {
+    MOST_ENTRIES < entries.len() || is_tangled(entries, MAX_JOINS)
+}
+
+/// Reads a log from both places, unless it is too long.
 ///
 /// # Errors
 /// What the storage refused, if the second copy has nothing either.
 pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> {
+    read_up_to(store, log, Some(MOST_ENTRIES)).await
+}
+
+/// Reads a log however long it is.
+///
+/// # Errors
+/// As [`read`].
+pub async fn read_all<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> {
+    read_up_to(store, log, None).await
+}
+
+async fn read_up_to<S: Store>(
+    store: &S,
+    log: &str,
+    most: Option<usize>,
+) -> Result<Read, StoreProblem> {
     let second = store.read_second(log);
     let journal = match store.read_journal(log).await {
         Ok(records) => records,
         Err(problem) if second.is_empty() => return Err(problem),
         Err(_) => Vec::new(),
     };
+    if most.is_some_and(|most| most < journal.len().max(second.len())) {
+        return Ok(unread(journal.into_iter().chain(second)));
+    }
     let there: BTreeSet<String> = journal.iter().map(|record| record.id.clone()).collect();
     let mut read = Read::default();
     for record in journal {
@@ -127,7 +160,23 @@ pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> 
             read.to_heal.push(record);
         }
     }
+    if most.is_some() && is_too_long(&read.entries) {
+        read.too_long = Some(read.entries.len());
+        read.entries.clear();
+        read.to_heal.clear();
+    }
     Ok(read)
+}
+
+/// The texts of a log that is too long.
+fn unread(records: impl Iterator<Item = Record>) -> Read {
+    let texts = records.map(|record| (record.id, record.text));
+    let texts: BTreeMap<String, String> = texts.collect();
+    Read {
+        too_long: Some(texts.len()),
+        texts,
+        ..Read::default()
+    }
 }
 
 fn take(read: &mut Read, record: Record) -> bool {

@@ -455,6 +455,20 @@ sayings! {
         ImportCutOff,
         /// The file was changed after it was made: its digest differs. Nothing was changed.
         ImportEdited,
+        /// Stopped. Nothing was changed.
+        ImportCalledOff,
+        /// With this file a job would be too long to read. Nothing was changed.
+        ImportTooLong,
+        /// This job could not be read: nobody knows what is loose. Look at the car.
+        JobNotRead,
+        /// This job was not read: it is too long. Nobody knows what is loose. Look at the car.
+        JobTooLong,
+        /// Read it all the same
+        ReadTooLong,
+        /// Until it is read, nothing else goes on here.
+        ReadTooLongSay,
+        /// Stop
+        StopWork,
         /// The entries of this file join too often: the limit is 10,000,000. Nothing was changed.
         ImportTangled,
         /// Files in this zip overlap, as no program writes them. Nothing was changed.

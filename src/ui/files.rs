@@ -7,25 +7,26 @@ use web_sys::File;
 
 use crate::exchange::book::kind_in_a_file;
 use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
-use crate::exchange::rescue::SetAside;
-use crate::exchange::wire::{WireError, decode};
-use crate::exchange::{self, ExportError, Incoming, IncomingLog, KeptText, LogKind, Rescue};
+use crate::exchange::pieces::{CalledOff, Waits};
+use crate::exchange::wire::decode;
+use crate::exchange::{self, ExportError, KeptText, Rescue};
 use crate::job::entry::{Entry, LogId};
 use crate::job::news::BookNews;
-use crate::job::{flow, fold};
 use crate::platform::files;
 use crate::platform::lock::{Alone, Shared};
-use crate::platform::record::{Aside, Photo, Record, StoreProblem};
+use crate::platform::record::{Photo, StoreProblem};
 use crate::slate;
 use crate::text::Say;
 use crate::trade::wheel_end::StepKey;
 use crate::ui::shelf::Shelf;
 
 mod eases;
+mod plan;
 
 use crate::ui::sweep::drop_orphans;
+use crate::ui::work::Work;
 pub use eases::Eases;
-use eases::eases;
+use plan::{Plan, not_kept, plan};
 
 /// What became of one file.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -82,9 +83,11 @@ pub struct Came {
 ///
 /// # Errors
 /// [`ExportError`] if a kept text is no entry.
-pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportError> {
+pub async fn exported(shelf: &Shelf, logs: &[String], work: Work) -> Result<String, ExportError> {
     let mut whole = Vec::new();
-    for log in logs {
+    for (place, log) in (1..).zip(logs) {
+        let gone = |CalledOff| ExportError::CalledOff;
+        work.between(place, logs.len()).await.map_err(gone)?;
         let Some(kind) = kind_in_a_file(log) else {
             continue;
         };
@@ -92,7 +95,7 @@ pub async fn exported(shelf: &Shelf, logs: &[String]) -> Result<String, ExportEr
         let texts = read.texts.into_values().collect();
         whole.push((kind, LogId(log.clone()), texts));
     }
-    exchange::export(&whole)
+    exchange::export_in_pieces(&whole, &work).await
 }
 
 /// The kept texts of a log, by id; nothing of a log that is not here.
@@ -105,8 +108,13 @@ pub async fn kept_texts(shelf: &Shelf, log: &str) -> Vec<KeptText> {
 ///
 /// # Errors
 /// [`ExportError`], also where there is no memory for the zip.
-pub async fn bundled(shelf: &Shelf, logs: &[String], name: &str) -> Result<Vec<u8>, ExportError> {
-    let text = exported(shelf, logs).await?;
+pub async fn bundled(
+    shelf: &Shelf,
+    logs: &[String],
+    name: &str,
+    work: Work,
+) -> Result<Vec<u8>, ExportError> {
+    let text = exported(shelf, logs, work).await?;
     with_bytes(shelf, &text, name).await
 }
 
@@ -143,8 +151,11 @@ pub type Fresh = (LogId, Vec<Entry>);
 /// Reads a file and takes what it adds; a file with a fault changes nothing. Of a zip each picture
 /// is held against its digest: a wrong one is left out and named, the rest is kept.
 /// One that makes an open job read safer is taken only where that is `sure`.
-pub async fn take(shelf: &Shelf, file: &File, sure: bool) -> (Outcome, Vec<Fresh>) {
-    match taken(shelf, file, sure).await {
+pub async fn take(shelf: &Shelf, file: &File, sure: bool, work: Work) -> (Outcome, Vec<Fresh>) {
+    if work.is_stopped() {
+        return (Outcome::Refused(Say::ImportCalledOff), Vec::new());
+    }
+    match taken(shelf, file, sure, work).await {
         Ok(outcome) => outcome,
         Err(eases) => (Outcome::Eases(file.clone(), eases), Vec::new()),
     }
@@ -152,19 +163,19 @@ pub async fn take(shelf: &Shelf, file: &File, sure: bool) -> (Outcome, Vec<Fresh
 
 type Taken = Result<(Outcome, Vec<Fresh>), Vec<Eases>>;
 
-async fn taken(shelf: &Shelf, file: &File, sure: bool) -> Taken {
+async fn taken(shelf: &Shelf, file: &File, sure: bool, work: Work) -> Taken {
     let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
     let Ok(bytes) = files::read_bytes(file).await else {
         return refused(Say::ImportNotOurs);
     };
     if !bundle::is_zip(&bytes) {
         return match String::from_utf8(bytes) {
-            Ok(text) => take_text(shelf, &text, &[], sure).await,
+            Ok(text) => take_text(shelf, &text, &[], sure, work).await,
             Err(_) => refused(Say::ImportNotOurs),
         };
     }
     match bundle::open(&bytes) {
-        Ok(Opened { text, pieces }) => take_text(shelf, &text, &pieces, sure).await,
+        Ok(Opened { text, pieces }) => take_text(shelf, &text, &pieces, sure, work).await,
         Err(BundleError::Packed) => Ok((Outcome::NotUnpacked, Vec::new())),
         Err(BundleError::NotZip) => refused(Say::ImportCutOff),
         Err(BundleError::Overlap) => refused(Say::ImportOverlap),
@@ -176,9 +187,15 @@ async fn taken(shelf: &Shelf, file: &File, sure: bool) -> Taken {
 ///
 /// # Errors
 /// The open jobs that it would ease, where that is not `sure`; nothing was changed.
-pub async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])], sure: bool) -> Taken {
+pub async fn take_text(
+    shelf: &Shelf,
+    text: &str,
+    pieces: &[(String, &[u8])],
+    sure: bool,
+    work: Work,
+) -> Taken {
     let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
-    let incoming = match exchange::read(text) {
+    let incoming = match exchange::read_in_pieces(text, &work).await {
         Err(error) => return refused(error.say()),
         Ok(incoming) => incoming,
     };
@@ -188,9 +205,9 @@ pub async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])], su
     };
     // Held until the entries are there that name the pictures: until then those are orphans.
     let lock = Shared::wait().await;
-    let plan = match plan(shelf, incoming).await {
+    let plan = match plan(shelf, incoming, work).await {
         Ok(plan) => plan,
-        Err(problem) => return refused(not_kept(&problem)),
+        Err(why) => return refused(why),
     };
     if !sure && !plan.eases.is_empty() {
         return Err(plan.eases);
@@ -203,14 +220,6 @@ pub async fn take_text(shelf: &Shelf, text: &str, pieces: &[(String, &[u8])], su
         return refused(not_kept(&problem));
     }
     Ok(finish(shelf, plan, bytes).await)
-}
-
-const fn not_kept(problem: &StoreProblem) -> Say {
-    match problem {
-        StoreProblem::Full => Say::ImportNotKept,
-        StoreProblem::Differs { .. } => Say::ImportDiffers,
-        _ => Say::ImportNotHere,
-    }
 }
 
 /// The bytes go first, as they do when a picture is taken; what finds no room is left out. Gives
@@ -237,63 +246,6 @@ async fn take_bytes(
         }
     }
     (came, put)
-}
-
-/// What a file changes on this phone.
-#[derive(Default)]
-struct Plan {
-    /// The new entries; they go in with one transaction.
-    add: Vec<Record>,
-    replace: Vec<KeptText>,
-    aside: Vec<Aside>,
-    wanted: Vec<Wanted>,
-    fresh: Vec<Fresh>,
-    jobs: BTreeSet<String>,
-    logs: Vec<String>,
-    shop: Option<String>,
-    book: BookNews,
-    entries: usize,
-    edited: usize,
-    rescue: Option<Rescue>,
-    eases: Vec<Eases>,
-}
-
-/// Holds a file against what is here; nothing is written.
-async fn plan(shelf: &Shelf, incoming: Incoming) -> Result<Plan, StoreProblem> {
-    let mut plan = Plan {
-        wanted: bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries)),
-        logs: incoming.logs.iter().map(|log| log.id.0.clone()).collect(),
-        shop: shop(&incoming),
-        ..Plan::default()
-    };
-    for log in incoming.logs {
-        if log.kind == LogKind::CardBook {
-            plan.book = plan.book.and(news(shelf, &log).await?);
-        }
-        let known = here(shelf, &log.id.0).await?;
-        let merged = exchange::merge(&known, &log.records);
-        plan.entries += log.records.len();
-        plan.edited += merged.edited.len();
-        plan.aside
-            .extend(log.unreadable.into_iter().map(unreadable));
-        if log.kind == LogKind::Job {
-            let device = shelf.setting("device").unwrap_or_default();
-            plan.eases
-                .extend(eases(&device, &log.id.0, &known, &merged.add));
-        }
-        plan.add.extend(merged.add.into_iter().map(record));
-        plan.replace.extend(merged.replace);
-        if log.kind == LogKind::Job {
-            plan.jobs.insert(log.id.0.clone());
-            if known.is_empty() && merged.edited.is_empty() {
-                plan.fresh.push((log.id, log.entries));
-            }
-        }
-    }
-    let aside = incoming.rescue.iter().flat_map(|rescue| &rescue.aside);
-    plan.aside.extend(aside.map(set_aside));
-    plan.rescue = incoming.rescue;
-    Ok(plan)
 }
 
 /// What is left once the new entries are kept. Whatever fails now is said, since the file can no
@@ -334,25 +286,8 @@ async fn finish(shelf: &Shelf, plan: Plan, bytes: Came) -> (Outcome, Vec<Fresh>)
     (taken, plan.fresh)
 }
 
-/// What one book brings, beside the one that is here.
-async fn news(shelf: &Shelf, log: &IncomingLog) -> Result<BookNews, StoreProblem> {
-    let here = slate::read(shelf, &log.id.0).await?;
-    Ok(BookNews::of(
-        &fold(here.entries),
-        &fold(log.entries.iter().cloned()),
-    ))
-}
-
 fn is_erased(kept: &KeptText) -> bool {
     decode(&kept.text).is_ok_and(|entry| entry.what.is_gone())
-}
-
-/// The last of the shop's settings in a file.
-fn shop(incoming: &Incoming) -> Option<String> {
-    let logs = incoming.logs.iter();
-    let shops = logs.filter(|log| log.kind == LogKind::Shop);
-    let sheet = fold(shops.flat_map(|log| log.entries.iter().cloned()));
-    flow::shop_noted(&sheet).map(|entry| entry.id.0.clone())
 }
 
 async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {
@@ -363,26 +298,4 @@ async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {
         text,
     };
     Ok(read.texts.into_iter().map(kept).collect())
-}
-
-fn unreadable((kept, error): (KeptText, WireError)) -> Aside {
-    Aside {
-        why: format!("{error:?}"),
-        text: kept.text,
-    }
-}
-
-fn set_aside(aside: &SetAside) -> Aside {
-    Aside {
-        why: format!("{}: {:?}", aside.key, aside.error),
-        text: aside.text.clone(),
-    }
-}
-
-fn record(kept: KeptText) -> Record {
-    Record {
-        log: kept.log,
-        id: kept.id,
-        text: kept.text,
-    }
 }

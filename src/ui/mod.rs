@@ -22,6 +22,8 @@ mod start;
 mod state;
 #[cfg(target_arch = "wasm32")]
 mod sweep;
+#[cfg(target_arch = "wasm32")]
+mod work;
 
 #[cfg(target_arch = "wasm32")]
 pub use start::start;

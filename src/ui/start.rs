@@ -15,7 +15,7 @@ use crate::ui::route::Route;
 use crate::ui::screens;
 use crate::ui::settings::Settings;
 use crate::ui::shelf::Shelf;
-use crate::ui::state::App;
+use crate::ui::state::{App, Shut};
 use crate::ui::sweep::sweep;
 
 /// Starts the app in the page.
@@ -110,10 +110,8 @@ fn stay_awake(app: App) {
 fn follow_route(app: App) {
     let arrive = move |route: Route| {
         if let Some(job) = route.job() {
-            let open = app
-                .open
-                .with_untracked(|open| open.as_ref().is_some_and(|open| open.log.0 == job));
-            if !open {
+            if !app.is_open(job) {
+                app.shut.set(Shut::Reading);
                 app.read_job(job.to_owned());
             }
         }

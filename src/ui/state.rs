@@ -5,8 +5,8 @@ mod level;
 mod list;
 mod other;
 mod pen;
+mod reading;
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -14,7 +14,7 @@ use leptos::task::spawn_local;
 
 use crate::exchange::receipt::Lines;
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Entry, EntryId, LogId, Shop, What};
+use crate::job::entry::{Entry, LogId, Shop, What};
 use crate::job::late::Ago;
 use crate::job::{Sheet, fold, next, plan};
 use crate::platform::clock;
@@ -24,12 +24,14 @@ use crate::platform::record::{Storage, StoreProblem};
 use crate::platform::tabs::Tabs;
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
-use crate::slate::{self, Kept, NotKept, Store};
+use crate::slate::{self, Kept, NotKept};
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
 use crate::ui::shelf::Shelf;
+use crate::ui::work::Work;
 use level::Leveled;
+pub use reading::Shut;
 
 /// How the last tap fared.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -106,6 +108,10 @@ pub struct App {
     pub jobs: RwSignal<Vec<Summary>>,
     /// Whether a new version waits.
     pub update_waits: RwSignal<bool>,
+    /// Why no job is open at the place of one.
+    pub shut: RwSignal<Shut>,
+    /// Long work that is on its way.
+    pub work: Work,
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
@@ -154,6 +160,8 @@ impl App {
             storage: RwSignal::new(shelf.storage()),
             jobs: RwSignal::new(Vec::new()),
             update_waits: RwSignal::new(false),
+            shut: RwSignal::new(Shut::Reading),
+            work: Work::new(),
             unreadable: RwSignal::new(Vec::new()),
             told: RwSignal::new(None),
             ago: RwSignal::new(None),
@@ -177,10 +185,7 @@ impl App {
     /// Starts listening to the other tabs and to new versions.
     pub fn listen(self) {
         self.tabs.set_value(Some(Tabs::listen(move |log| {
-            if self
-                .open
-                .with_untracked(|open| open.as_ref().is_some_and(|o| o.log.0 == log))
-            {
+            if self.is_open(&log) {
                 self.read_job(log);
             }
             self.read_list();
@@ -329,49 +334,6 @@ impl App {
         {
             tone::play(tone);
         }
-    }
-
-    /// Opens a job from this phone; a log that is not there stays closed.
-    pub fn read_job(self, log: String) {
-        spawn_local(async move {
-            let shelf = self.shelf();
-            self.put_back().await;
-            shelf.read_drafts().await;
-            let Ok(read) = slate::read(&shelf, &log).await else {
-                self.open.set(None);
-                return;
-            };
-            if !read.to_heal.is_empty() {
-                let _ = Store::journal(&shelf, &read.to_heal).await;
-            }
-            for (record, error) in &read.unreadable {
-                self.set_aside(record, error).await;
-            }
-            if read.entries.is_empty() {
-                self.open.set(None);
-                return;
-            }
-            let whole = shelf.is_whole(&log, &read);
-            if !whole {
-                // Nothing that is brought in later makes it whole again.
-                shelf.doubt(&log).await;
-            }
-            let entries = self.with_later_taps(&log, read.entries);
-            self.entries.set_value(entries.clone());
-            self.open
-                .set(Some(Arc::new(Open::new(LogId(log), entries, whole))));
-        });
-    }
-
-    /// What was read of a log, with the taps on it that came while it was read.
-    fn with_later_taps(self, log: &str, mut read: Vec<Entry>) -> Vec<Entry> {
-        let same = |open: &Option<Arc<Open>>| open.as_ref().is_some_and(|it| it.log.0 == log);
-        if self.open.with_untracked(same) {
-            let known: BTreeSet<EntryId> = read.iter().map(|entry| entry.id.clone()).collect();
-            let later = self.entries.get_value().into_iter();
-            read.extend(later.filter(|entry| !known.contains(&entry.id)));
-        }
-        read
     }
 
     /// Starts a job with its first entries, opens it and goes to it.

@@ -271,6 +271,19 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ImportEdited => {
             "The file was changed after it was made: its digest differs. Nothing was changed."
         }
+        Say::ImportCalledOff => "Stopped. Nothing was changed.",
+        Say::ImportTooLong => {
+            "With this file a job would be too long to read. Nothing was changed."
+        }
+        Say::JobNotRead => {
+            "This job could not be read: nobody knows what is loose. Look at the car."
+        }
+        Say::JobTooLong => {
+            "This job was not read: it is too long. Nobody knows what is loose. Look at the car."
+        }
+        Say::ReadTooLong => "Read it all the same",
+        Say::StopWork => "Stop",
+        Say::ReadTooLongSay => "Until it is read, nothing else goes on here.",
         Say::ImportTangled => {
             "The entries of this file join too often: the limit is 10,000,000. Nothing was changed."
         }

@@ -112,6 +112,7 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
     let Intake { app, outcomes, .. } = intake;
     let all = intake.progress.get_untracked().all + files.len();
     intake.progress.update(|progress| progress.all = all);
+    app.work.begin();
     spawn_local(async move {
         let (mut told, mut done, mut drawn) = (Vec::new(), 0, 0);
         let show = move |told: &mut Vec<(String, Outcome)>, done: &mut usize| {
@@ -122,7 +123,7 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
                 .try_update(|progress| progress.done += std::mem::take(done));
         };
         for file in files {
-            let (outcome, fresh) = take(&app.shelf(), &file, sure).await;
+            let (outcome, fresh) = take(&app.shelf(), &file, sure, app.work).await;
             if let Outcome::Taken {
                 jobs, shop, logs, ..
             } = &outcome
@@ -144,6 +145,7 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
                 show(&mut told, &mut done);
             }
         }
+        app.work.end();
         show(&mut told, &mut done);
         app.read_list_now().await;
         app.let_go_old().await;

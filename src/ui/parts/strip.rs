@@ -12,6 +12,7 @@ use crate::ui::at::At;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
 use crate::ui::state::{App, Keeping, Open};
+use crate::ui::work::progress;
 
 /// The strip of a step.
 pub fn strip(at: &At) -> AnyView {
@@ -113,6 +114,7 @@ pub fn banners(app: App) -> AnyView {
     };
     view! {
         <div class="banners" data-print="no">
+            {progress(app.work, lang)}
             {move || {
                 app.thrown_away.get().then(|| {
                     view! {

@@ -186,6 +186,9 @@ fn throw_away(app: App, job: &Summary, lang: Lang) -> AnyView {
 
 /// What comes next on a job: its ending and what is due, or its step.
 fn what_next(job: &Summary, lang: Lang) -> String {
+    if job.too_long > 0 {
+        return text::say(lang, Say::JobTooLong).to_owned();
+    }
     if let Some(ending) = Ending::from_code(&job.ending) {
         let (title, _) = text::ending(lang, ending);
         let today = today();

@@ -48,8 +48,8 @@ pub fn root() -> impl IntoView {
     let asked = Memo::new(move |_| app.settings.with(Settings::is_new));
     let no_job = Memo::new(move |_| app.open.with(Option::is_none));
     move || match app.route.get() {
-        // Every place of a job that is not here leads home.
-        route if route.job().is_some() && no_job.get() => step::not_here(app),
+        // Every place of a job that is not open leads home.
+        route if route.job().is_some() && no_job.get() => step::not_open(app),
         Route::Home if asked.get() => first::first(app),
         Route::Home => home::home(app),
         Route::New => home::new(app),

@@ -140,14 +140,18 @@ impl Desk {
     /// Takes a receipt as if it had come in a file.
     async fn keep_receipt(self, entry: String) {
         let log = (LogKind::Receipt, LogId(YARD_LOG.to_owned()), vec![entry]);
+        self.app.work.begin();
         let said = match exchange::export(&[log]) {
-            Ok(file) => match take_text(&self.app.shelf(), &file, &[], false).await {
-                Ok((Outcome::Taken { new: 0, .. }, _)) => Paper::ReceiptHere,
-                Ok((Outcome::Taken { .. }, _)) => Paper::ReceiptTaken,
-                _ => Paper::NotKept,
-            },
+            Ok(file) => {
+                match take_text(&self.app.shelf(), &file, &[], false, self.app.work).await {
+                    Ok((Outcome::Taken { new: 0, .. }, _)) => Paper::ReceiptHere,
+                    Ok((Outcome::Taken { .. }, _)) => Paper::ReceiptTaken,
+                    _ => Paper::NotKept,
+                }
+            }
             Err(_) => Paper::NotKept,
         };
+        self.app.work.end();
         self.app.read_flow().await;
         self.app.let_go_old().await;
         self.say(said);

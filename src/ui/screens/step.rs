@@ -8,23 +8,24 @@ use crate::job::mishap::in_the_way_of;
 use crate::job::picture::owed;
 use crate::job::{Held, held, together};
 use crate::platform::page;
-use crate::text::{self, Say};
+use crate::text::{self, Lang, Say};
 use crate::trade::wheel_end::{Form, StepKey, StepSpec};
 use crate::ui::at::At;
 use crate::ui::parts::frame::instead;
-use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
+use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::{
     agree, answer, cards, closing, decide, dial_setup, mishap, number, pack, photo, round, sign,
-    signs, swing, turn, wherever,
+    signs, swing, turn, wherever, whole,
 };
-use crate::ui::state::{App, Open};
+use crate::ui::state::{App, Open, Shut};
 
 /// The step that comes next.
 pub fn next(app: App) -> AnyView {
     (move || match app.open.get() {
-        None => not_here(app),
+        None => not_open(app),
         Some(open) => match open.next().cloned() {
             Some(first) if page::is_low() => shown(app, open, Vec::new(), first),
             Some(first) => {
@@ -44,7 +45,7 @@ pub fn next(app: App) -> AnyView {
 /// One step by its key, wherever the job is.
 pub fn one(app: App, key: StepKey) -> AnyView {
     (move || match app.open.get() {
-        None => not_here(app),
+        None => not_open(app),
         Some(open) => match open.steps.iter().find(|spec| spec.key == key).cloned() {
             Some(spec) => shown(app, open, Vec::new(), spec),
             None => closing::end_from_anywhere(app, open, key),
@@ -53,17 +54,41 @@ pub fn one(app: App, key: StepKey) -> AnyView {
     .into_any()
 }
 
-/// What a place of a job that this phone does not have says; it leads home.
-pub fn not_here(app: App) -> AnyView {
+/// What a place of a job says that is not open, and why; it leads home.
+pub fn not_open(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
+    let say = move |say| text::say(lang, say);
+    let why = move || match app.shut.get() {
+        Shut::Reading => None,
+        Shut::NotHere => Some(say(Say::NotOnThisPhone)),
+        Shut::NotRead => Some(say(Say::JobNotRead)),
+        Shut::TooLong => Some(say(Say::JobTooLong)),
+    };
     view! {
         <main class="desk">
             {banners(app)}
-            <p>{text::say(lang, Say::NotOnThisPhone)}</p>
-            {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
+            {move || why().map(|why| view! { <p role="alert">{why}</p> })}
+            {move || (app.shut.get() == Shut::TooLong).then(|| too_long(app, lang))}
+            {link(Look::Plain, say(Say::Back), Route::Home.to_hash())}
         </main>
     }
     .into_any()
+}
+
+/// The ways on with a job that is too long: its file, or all of it at once.
+fn too_long(app: App, lang: Lang) -> Option<AnyView> {
+    let log = app.route.with(|route| route.job().map(str::to_owned))?;
+    let stem = text::job_file_stem(lang, &today(), "");
+    let again = log.clone();
+    let export = move || whole::save(app, vec![log.clone()], format!("{stem}.json"));
+    let ways = view! {
+        {key(Look::Plain, text::say(lang, Say::Export), export)}
+        <p>{text::say(lang, Say::ReadTooLongSay)}</p>
+        {key(Look::Plain, text::say(lang, Say::ReadTooLong), move || {
+            app.read_long_job(again.clone());
+        })}
+    };
+    Some(ways.into_any())
 }
 
 fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyView {

@@ -110,7 +110,13 @@ pub fn export_with(app: App) {
 pub fn save_with(app: App, logs: Vec<String>, stem: String) {
     spawn_local(async move {
         let file = format!("{stem}.json");
-        let made = bundled(&app.shelf(), &logs, &file).await.ok();
+        app.work.begin();
+        let made = bundled(&app.shelf(), &logs, &file, app.work).await;
+        app.work.end();
+        if app.work.is_stopped() {
+            return;
+        }
+        let made = made.ok();
         offer(app, format!("{stem}.zip"), bundle::MIME, made).await;
     });
 }
@@ -175,7 +181,13 @@ pub fn export_logs(app: App, logs: Vec<String>, pictures: bool) {
 /// Makes the file of these logs.
 pub fn save(app: App, logs: Vec<String>, name: String) {
     spawn_local(async move {
-        let made = exported(&app.shelf(), &logs).await.ok();
+        app.work.begin();
+        let made = exported(&app.shelf(), &logs, app.work).await;
+        app.work.end();
+        if app.work.is_stopped() {
+            return;
+        }
+        let made = made.ok();
         let made = made.map(String::into_bytes);
         offer(app, name, "application/json", made).await;
     });

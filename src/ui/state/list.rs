@@ -9,7 +9,7 @@ use super::{App, Open};
 use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
 use crate::job::{Sheet, kit};
-use crate::slate;
+use crate::slate::{self, Read};
 use crate::ui::files::Fresh;
 
 impl App {
@@ -19,33 +19,41 @@ impl App {
         let mut known: BTreeSet<&str> = jobs.iter().map(String::as_str).collect();
         for (log, entries) in fresh {
             known.remove(log.0.as_str());
-            self.line(&Open::new(log, entries, true)).await;
+            let line = match slate::is_too_long(&entries) {
+                true => Summary::unread(&log, entries.len()),
+                false => Open::new(log, entries, true).summary(),
+            };
+            self.line(&line).await;
         }
         for log in known {
             if let Ok(read) = slate::read(&self.shelf(), log).await {
-                let whole = self.shelf().is_whole(log, &read);
-                self.line(&Open::new(LogId(log.to_owned()), read.entries, whole))
-                    .await;
+                self.line(&self.line_of(log, read)).await;
             }
         }
     }
 
-    async fn line(self, job: &Open) {
-        let log = &job.log.0;
+    /// The line of a job as it was read.
+    fn line_of(self, log: &str, read: Read) -> Summary {
+        let id = LogId(log.to_owned());
+        if let Some(entries) = read.too_long {
+            return Summary::unread(&id, entries);
+        }
+        let whole = self.shelf().is_whole(log, &read);
+        Open::new(id, read.entries, whole).summary()
+    }
+
+    async fn line(self, line: &Summary) {
+        let log = &line.log;
         if let Ok(journal) = self.shelf().journal() {
             // A line that is not kept is made again from the entries at the next start.
-            let _ = journal.put_summary(log, &job.summary().to_text()).await;
+            let _ = journal.put_summary(log, &line.to_text()).await;
         }
         self.tabs.with_value(|tabs| {
             if let Some(tabs) = tabs {
                 tabs.announce(log);
             }
         });
-        let is_open = |now: &Option<_>| {
-            now.as_ref()
-                .is_some_and(|now: &std::sync::Arc<Open>| now.log.0 == *log)
-        };
-        if self.open.with_untracked(is_open) {
+        if self.is_open(log) {
             self.read_job(log.clone());
         }
     }
@@ -80,8 +88,7 @@ impl App {
                 continue;
             }
             if let Ok(read) = slate::read(&shelf, &log).await {
-                let whole = shelf.is_whole(&log, &read);
-                let line = Open::new(LogId(log), read.entries, whole).summary();
+                let line = self.line_of(&log, read);
                 if let Ok(journal) = shelf.journal() {
                     // A line that is not kept is made once more at the next start.
                     let _ = journal.put_summary(&line.log, &line.to_text()).await;

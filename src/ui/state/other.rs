@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::exchange::LogKind;
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, Ending, LogId, What};
 use crate::job::practice::Told;
@@ -71,14 +72,22 @@ impl App {
     /// The state of a log that is not the open job; empty if this phone does not have it.
     pub async fn read_log(self, log: &str) -> Sheet {
         let read = slate::read(&self.shelf(), log).await.unwrap_or_default();
+        if read.too_long.is_some() && LogKind::of(log) != LogKind::Job {
+            self.name_unreadable(log);
+        }
         fold(read.entries)
     }
 
     /// Appends to a log that is not the open job; false if it was not kept.
     ///
-    /// The second copy is for open jobs; here it is written only where the journal fails.
+    /// The second copy is for open jobs; here it is written only where the journal fails. Nothing
+    /// is added to a log that was not read.
     pub async fn append_to(self, log: LogId, whats: Vec<What>) -> bool {
-        let sheet = self.read_log(&log.0).await;
+        let read = slate::read(&self.shelf(), &log.0).await.unwrap_or_default();
+        if read.too_long.is_some() {
+            return false;
+        }
+        let sheet = fold(read.entries);
         let Some(pen) = self.pen(false) else {
             return false;
         };
@@ -206,9 +215,14 @@ impl App {
             // It is named whether or not the copy is kept; the record stays where it is.
             let _ = journal.set_aside(&[Aside { why, text }]).await;
         }
+        self.name_unreadable(&record.id);
+    }
+
+    /// Names what could not be read on the screen, once.
+    fn name_unreadable(self, name: &str) {
         self.unreadable.update(|list| {
-            if !list.contains(&record.id) {
-                list.push(record.id.clone());
+            if !list.iter().any(|it| it == name) {
+                list.push(name.to_owned());
             }
         });
     }

@@ -1,0 +1,173 @@
+//! One log of a file: whether its entries are those that were exported, and what they are.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+
+use super::{EntryFault, ImportError, IncomingLog, MAX_JOINS, is_log_id, is_uuid};
+use crate::exchange::belongs::belongs;
+use crate::exchange::canonical::{canonical_entry, canonical_sha};
+use crate::exchange::envelope::{KeptText, LogKind, StoredLog, digest_of, entry_digest, gone};
+use crate::exchange::pieces::{CalledOff, Pieces, Waits};
+use crate::exchange::wire::{WireError, decode, encode};
+use crate::job::entry::{Entry, LogId};
+use crate::job::is_tangled;
+
+/// How the entries of a log came.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::exchange) enum Came {
+    /// Byte for byte as they were exported.
+    Same,
+    /// Laid out anew by another program and, as far as this version wrote them, brought back.
+    Reformatted,
+    /// Not those that were exported.
+    Edited,
+}
+
+/// The entries of a log, and how they came. A layout is undone by writing each entry as this
+/// program does; where that does not give the digest, the canonical one tells layout from edit.
+///
+/// The canonical digest also covers what stands around an erased body, which the other does not.
+pub(in crate::exchange) async fn texts(
+    stored: &StoredLog,
+    pieces: &mut Pieces<'_, impl Waits>,
+) -> Result<(Vec<String>, Came), CalledOff> {
+    let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
+    let plain = || came.iter().map(|text| (*text).to_owned()).collect();
+    let (mut digests, mut canonical) = (Vec::with_capacity(came.len()), Some(Vec::new()));
+    for raw in &stored.entries {
+        digests.push(entry_digest(raw.get()));
+        canonical = canonical.zip(canonical_sha(raw)).map(|(mut all, one)| {
+            all.push(one);
+            all
+        });
+        pieces.one_more().await?;
+    }
+    let canonical = canonical.map(digest_of);
+    let holds = stored
+        .canonical
+        .as_ref()
+        .map(|_| stored.canonical == canonical);
+    if holds == Some(false) {
+        return Ok((plain(), Came::Edited));
+    }
+    if digest_of(digests) == stored.digest {
+        // The digest of an erased entry is not that of its text, which another layout leaves alone.
+        let text = |text: &&str| match gone(text) {
+            Some(_) => restored(text),
+            None => (*text).to_owned(),
+        };
+        return Ok((came.iter().map(text).collect(), Came::Same));
+    }
+    let mut again = Vec::with_capacity(came.len());
+    for text in &came {
+        again.push(restored(text));
+        pieces.one_more().await?;
+    }
+    let digests = again.iter().map(|text| entry_digest(text)).collect();
+    Ok(
+        if holds == Some(true) || digest_of(digests) == stored.digest {
+            (again, Came::Reformatted)
+        } else {
+            (plain(), Came::Edited)
+        },
+    )
+}
+
+/// An entry as this program writes it, if that says the very same.
+fn restored(came: &str) -> String {
+    let again = decode(came).and_then(|entry| encode(&entry));
+    match again {
+        Ok(again) if canonical_entry(&again) == canonical_entry(came) => again,
+        _ => came.to_owned(),
+    }
+}
+
+/// Reads one log.
+pub(super) async fn log(
+    stored: &StoredLog,
+    pieces: &mut Pieces<'_, impl Waits>,
+) -> Result<IncomingLog, ImportError> {
+    let id = LogId(stored.id.clone());
+    let kind = LogKind::from_code(&stored.kind)
+        .filter(|kind| is_log_id(*kind, &stored.id))
+        .ok_or_else(|| ImportError::BadLog {
+            id: stored.id.clone(),
+        })?;
+    let (texts, came) = texts(stored, pieces).await?;
+    if came == Came::Edited {
+        return Err(ImportError::Edited { log: id });
+    }
+    let mut log = IncomingLog {
+        kind,
+        id,
+        records: Vec::with_capacity(texts.len()),
+        entries: Vec::with_capacity(texts.len()),
+        unreadable: Vec::new(),
+        reformatted: came == Came::Reformatted,
+    };
+    let mut seen: BTreeMap<String, usize> = BTreeMap::new();
+    for (at, text) in texts.iter().enumerate() {
+        pieces.one_more().await?;
+        let fault = |fault| ImportError::BadEntry {
+            log: LogId(stored.id.clone()),
+            place: at + 1,
+            fault,
+        };
+        let (record, read) = record(&stored.id, text).map_err(fault)?;
+        if let Some(before) = seen.get(&record.id).and_then(|at| texts.get(*at)) {
+            if entry_digest(before) == entry_digest(text) {
+                continue;
+            }
+            return Err(fault(EntryFault::Twice));
+        }
+        seen.insert(record.id.clone(), at);
+        match read {
+            Ok(entry) if !belongs(kind, &entry.what) => return Err(fault(EntryFault::OtherKind)),
+            Ok(entry) => {
+                log.records.push(record);
+                log.entries.push(entry);
+            }
+            Err(why) => log.unreadable.push((record, why)),
+        }
+    }
+    if is_tangled(&log.entries, MAX_JOINS) {
+        return Err(ImportError::Tangled { log: log.id });
+    }
+    Ok(log)
+}
+
+/// A record, and the entry in it unless its body does not fit its kind.
+type Recorded = (KeptText, Result<Entry, WireError>);
+
+/// The record of a text that is an entry of this log.
+pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
+    #[derive(Deserialize)]
+    struct Named {
+        id: String,
+        log: String,
+    }
+    let read = decode(text);
+    let named = match &read {
+        Ok(entry) => Named {
+            id: entry.id.0.clone(),
+            log: entry.log.0.clone(),
+        },
+        Err(_) => serde_json::from_str(text).map_err(|_| EntryFault::NotAnEntry)?,
+    };
+    if !is_uuid(&named.id) {
+        return Err(EntryFault::BadId);
+    }
+    if named.log != log {
+        return Err(EntryFault::OtherLog);
+    }
+    if let Err(WireError::NotJson | WireError::NotAnEntry) = read {
+        return Err(EntryFault::NotAnEntry);
+    }
+    let record = KeptText {
+        log: named.log,
+        id: named.id,
+        text: text.to_owned(),
+    };
+    Ok((record, read))
+}

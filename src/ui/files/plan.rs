@@ -1,0 +1,137 @@
+//! What a file would change on this phone, before anything is written.
+
+use std::collections::BTreeSet;
+
+use super::eases::{Eases, eases};
+use super::{Fresh, here};
+use crate::exchange::bundle::{self, Wanted};
+use crate::exchange::pieces::{CalledOff, Waits};
+use crate::exchange::rescue::SetAside;
+use crate::exchange::wire::{WireError, decode};
+use crate::exchange::{self, Incoming, IncomingLog, KeptText, LogKind, Rescue};
+use crate::job::news::BookNews;
+use crate::job::{flow, fold};
+use crate::platform::record::{Aside, Record, StoreProblem};
+use crate::slate;
+use crate::text::Say;
+use crate::ui::shelf::Shelf;
+use crate::ui::work::Work;
+
+/// What a file changes on this phone.
+#[derive(Default)]
+pub(super) struct Plan {
+    /// The new entries; they go in with one transaction.
+    pub(super) add: Vec<Record>,
+    pub(super) replace: Vec<KeptText>,
+    pub(super) aside: Vec<Aside>,
+    pub(super) wanted: Vec<Wanted>,
+    pub(super) fresh: Vec<Fresh>,
+    pub(super) jobs: BTreeSet<String>,
+    pub(super) logs: Vec<String>,
+    pub(super) shop: Option<String>,
+    pub(super) book: BookNews,
+    pub(super) entries: usize,
+    pub(super) edited: usize,
+    pub(super) rescue: Option<Rescue>,
+    pub(super) eases: Vec<Eases>,
+}
+
+/// Holds a file against what is here; nothing is written.
+pub(super) async fn plan(shelf: &Shelf, incoming: Incoming, work: Work) -> Result<Plan, Say> {
+    let all = incoming.logs.len();
+    let mut plan = Plan {
+        wanted: bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries)),
+        logs: incoming.logs.iter().map(|log| log.id.0.clone()).collect(),
+        shop: shop(&incoming),
+        ..Plan::default()
+    };
+    for (place, log) in incoming.logs.into_iter().enumerate() {
+        let gone = |CalledOff| Say::ImportCalledOff;
+        work.between(place, all).await.map_err(gone)?;
+        let refused = |problem| not_kept(&problem);
+        if log.kind == LogKind::CardBook {
+            plan.book = plan.book.and(news(shelf, &log).await.map_err(refused)?);
+        }
+        let known = here(shelf, &log.id.0).await.map_err(refused)?;
+        let merged = exchange::merge(&known, &log.records);
+        if !known.is_empty() && is_too_long(&known, &merged.add) {
+            return Err(Say::ImportTooLong);
+        }
+        plan.entries += log.records.len();
+        plan.edited += merged.edited.len();
+        plan.aside
+            .extend(log.unreadable.into_iter().map(unreadable));
+        if log.kind == LogKind::Job {
+            let device = shelf.setting("device").unwrap_or_default();
+            plan.eases
+                .extend(eases(&device, &log.id.0, &known, &merged.add));
+        }
+        plan.add.extend(merged.add.into_iter().map(record));
+        plan.replace.extend(merged.replace);
+        if log.kind == LogKind::Job {
+            plan.jobs.insert(log.id.0.clone());
+            if known.is_empty() && merged.edited.is_empty() {
+                plan.fresh.push((log.id, log.entries));
+            }
+        }
+    }
+    let aside = incoming.rescue.iter().flat_map(|rescue| &rescue.aside);
+    plan.aside.extend(aside.map(set_aside));
+    plan.rescue = incoming.rescue;
+    Ok(plan)
+}
+
+/// Why the storage's refusal refuses a file.
+pub(super) const fn not_kept(problem: &StoreProblem) -> Say {
+    match problem {
+        StoreProblem::Full => Say::ImportNotKept,
+        StoreProblem::Differs { .. } => Say::ImportDiffers,
+        _ => Say::ImportNotHere,
+    }
+}
+
+/// What one book brings, beside the one that is here.
+async fn news(shelf: &Shelf, log: &IncomingLog) -> Result<BookNews, StoreProblem> {
+    let here = slate::read(shelf, &log.id.0).await?;
+    Ok(BookNews::of(
+        &fold(here.entries),
+        &fold(log.entries.iter().cloned()),
+    ))
+}
+
+/// Whether a log that is here would be too long with what comes.
+fn is_too_long(known: &[KeptText], add: &[KeptText]) -> bool {
+    let all = || known.iter().chain(add);
+    let entries = all().filter_map(|kept| decode(&kept.text).ok());
+    !add.is_empty() && slate::is_too_long(&entries.collect::<Vec<_>>())
+}
+
+/// The last of the shop's settings in a file.
+fn shop(incoming: &Incoming) -> Option<String> {
+    let logs = incoming.logs.iter();
+    let shops = logs.filter(|log| log.kind == LogKind::Shop);
+    let sheet = fold(shops.flat_map(|log| log.entries.iter().cloned()));
+    flow::shop_noted(&sheet).map(|entry| entry.id.0.clone())
+}
+
+fn unreadable((kept, error): (KeptText, WireError)) -> Aside {
+    Aside {
+        why: format!("{error:?}"),
+        text: kept.text,
+    }
+}
+
+fn set_aside(aside: &SetAside) -> Aside {
+    Aside {
+        why: format!("{}: {:?}", aside.key, aside.error),
+        text: aside.text.clone(),
+    }
+}
+
+fn record(kept: KeptText) -> Record {
+    Record {
+        log: kept.log,
+        id: kept.id,
+        text: kept.text,
+    }
+}

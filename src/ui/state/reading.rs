@@ -1,0 +1,109 @@
+//! Opening a job from this phone, and why one stays shut.
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::{App, Open};
+use crate::job::entry::{Entry, EntryId, LogId};
+use crate::slate::{self, Store};
+
+/// Why the job of a place is not open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shut {
+    /// It is being read.
+    Reading,
+    /// This phone does not have it.
+    NotHere,
+    /// The storage did not give it.
+    NotRead,
+    /// It is too long to be read before somebody asks for it.
+    TooLong,
+}
+
+impl App {
+    /// Opens a job from this phone; one that is not there or too long stays closed.
+    pub fn read_job(self, log: String) {
+        spawn_local(self.read_up_to(log, false));
+    }
+
+    /// Opens a job however long it is.
+    pub fn read_long_job(self, log: String) {
+        spawn_local(self.read_up_to(log, true));
+    }
+
+    async fn read_up_to(self, log: String, all: bool) {
+        let shelf = self.shelf();
+        self.put_back().await;
+        shelf.read_drafts().await;
+        // One that was opened in its whole length stays open.
+        let all = all || self.is_long_and_open(&log);
+        let read = match all {
+            true => slate::read_all(&shelf, &log).await,
+            false => slate::read(&shelf, &log).await,
+        };
+        let Ok(read) = read else {
+            return self.shut(&log, Shut::NotRead);
+        };
+        if read.too_long.is_some() {
+            return self.shut(&log, Shut::TooLong);
+        }
+        if !read.to_heal.is_empty() {
+            let _ = Store::journal(&shelf, &read.to_heal).await;
+        }
+        for (record, error) in &read.unreadable {
+            self.set_aside(record, error).await;
+        }
+        if read.entries.is_empty() {
+            let why = match read.unreadable.is_empty() {
+                true => Shut::NotHere,
+                false => Shut::NotRead,
+            };
+            return self.shut(&log, why);
+        }
+        let whole = shelf.is_whole(&log, &read);
+        if !whole {
+            // Nothing that is brought in later makes it whole again.
+            shelf.doubt(&log).await;
+        }
+        let entries = self.with_later_taps(&log, read.entries);
+        self.entries.set_value(entries.clone());
+        self.open
+            .set(Some(Arc::new(Open::new(LogId(log), entries, whole))));
+    }
+
+    /// No job is open at this place; `log` was asked for.
+    fn shut(self, log: &str, why: Shut) {
+        let asked_for = self.route.with_untracked(|route| route.job() == Some(log));
+        if asked_for {
+            self.shut.set(why);
+        }
+        if asked_for || self.is_open(log) {
+            self.open.set(None);
+        }
+    }
+
+    /// Whether this job is open.
+    pub fn is_open(self, log: &str) -> bool {
+        let is = |open: &Option<Arc<Open>>| open.as_ref().is_some_and(|it| it.log.0 == log);
+        self.open.with_untracked(is)
+    }
+
+    fn is_long_and_open(self, log: &str) -> bool {
+        let open = self.open.get_untracked();
+        let open = open.filter(|open| open.log.0 == log);
+        open.is_some_and(|open| slate::is_too_long(open.sheet.entries()))
+    }
+
+    /// What was read of a log, with the taps on it that came while it was read.
+    fn with_later_taps(self, log: &str, mut read: Vec<Entry>) -> Vec<Entry> {
+        if self.is_open(log) {
+            let known: BTreeSet<EntryId> = read.iter().map(|entry| entry.id.clone()).collect();
+            let later = self.entries.get_value().into_iter();
+            read.extend(later.filter(|entry| !known.contains(&entry.id)));
+        }
+        read
+    }
+}

@@ -1,0 +1,92 @@
+//! Long work on its way: the glass is let go of between its pieces, and it can be stopped.
+
+use leptos::prelude::*;
+
+use crate::exchange::pieces::{CalledOff, Waits};
+use crate::platform::clock;
+use crate::text::{self, Lang, Say};
+use crate::ui::parts::key::{Look, key};
+
+/// The glass is let go of so often; a frame takes 17 ms.
+const SLICE_MS: f64 = 40.0;
+/// What takes no longer than this is not told of.
+const SHORT_MS: f64 = 400.0;
+
+/// The work that is on its way.
+#[derive(Clone, Copy)]
+pub struct Work {
+    shown: RwSignal<Option<(usize, usize)>>,
+    stopped: StoredValue<bool>,
+    begun: StoredValue<f64>,
+    looked: StoredValue<f64>,
+}
+
+impl Work {
+    /// No work.
+    pub fn new() -> Self {
+        Self {
+            shown: RwSignal::new(None),
+            stopped: StoredValue::new(false),
+            begun: StoredValue::new(0.0),
+            looked: StoredValue::new(0.0),
+        }
+    }
+
+    /// Begins.
+    pub fn begin(self) {
+        let now = clock::monotonic_ms();
+        self.stopped.set_value(false);
+        self.begun.set_value(now);
+        self.looked.set_value(now);
+    }
+
+    /// It is over, whatever became of it.
+    pub fn end(self) {
+        self.shown.set(None);
+    }
+
+    /// Shows how far it is; a work of several parts never goes back.
+    fn show(self, done: usize, all: usize) {
+        let further = |&(before, of): &(usize, usize)| before * all < done * of;
+        if self.shown.get_untracked().as_ref().is_none_or(further) {
+            self.shown.set(Some((done, all)));
+        }
+    }
+
+    /// Whether somebody stopped it.
+    pub fn is_stopped(self) -> bool {
+        self.stopped.get_value()
+    }
+}
+
+impl Waits for Work {
+    async fn between(&self, done: usize, all: usize) -> Result<(), CalledOff> {
+        let now = clock::monotonic_ms();
+        if SLICE_MS <= now - self.looked.get_value() {
+            if SHORT_MS <= now - self.begun.get_value() {
+                self.show(done, all);
+            }
+            clock::pause(0).await;
+            self.looked.set_value(clock::monotonic_ms());
+        }
+        match self.is_stopped() {
+            true => Err(CalledOff),
+            false => Ok(()),
+        }
+    }
+}
+
+/// How far the work is, and the key that stops it.
+pub fn progress(work: Work, lang: Lang) -> AnyView {
+    (move || {
+        let (done, all) = work.shown.get()?;
+        let stop = move || work.stopped.set_value(true);
+        Some(view! {
+            <div class="work" role="status">
+                <progress max=all.to_string() value=done.to_string()></progress>
+                {key(Look::Plain, text::say(lang, Say::StopWork), stop)}
+            </div>
+        })
+    })
+    .into_any()
+}
