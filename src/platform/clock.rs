@@ -43,6 +43,12 @@ pub fn monotonic_ms() -> f64 {
         .map_or(0.0, |performance| performance.now())
 }
 
+/// The same in whole milliseconds.
+pub fn ticks_ms() -> i64 {
+    // A page is not open for 285,000 years.
+    monotonic_ms() as i64
+}
+
 fn stamp_of(date: &Date) -> Stamp {
     // `getTimezoneOffset` counts west as positive, and a cast of NaN gives zero.
     Stamp {

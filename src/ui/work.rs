@@ -8,17 +8,17 @@ use crate::text::{self, Lang, Say};
 use crate::ui::parts::key::{Look, key};
 
 /// The glass is let go of so often; a frame takes 17 ms.
-const SLICE_MS: f64 = 40.0;
+const SLICE_MS: i64 = 40;
 /// What takes no longer than this is not told of.
-const SHORT_MS: f64 = 400.0;
+const SHORT_MS: i64 = 400;
 
 /// The work that is on its way.
 #[derive(Clone, Copy)]
 pub struct Work {
     shown: RwSignal<Option<(usize, usize)>>,
     stopped: StoredValue<bool>,
-    begun: StoredValue<f64>,
-    looked: StoredValue<f64>,
+    begun: StoredValue<i64>,
+    looked: StoredValue<i64>,
 }
 
 impl Work {
@@ -27,14 +27,14 @@ impl Work {
         Self {
             shown: RwSignal::new(None),
             stopped: StoredValue::new(false),
-            begun: StoredValue::new(0.0),
-            looked: StoredValue::new(0.0),
+            begun: StoredValue::new(0),
+            looked: StoredValue::new(0),
         }
     }
 
     /// Begins.
     pub fn begin(self) {
-        let now = clock::monotonic_ms();
+        let now = clock::ticks_ms();
         self.stopped.set_value(false);
         self.begun.set_value(now);
         self.looked.set_value(now);
@@ -61,13 +61,13 @@ impl Work {
 
 impl Waits for Work {
     async fn between(&self, done: usize, all: usize) -> Result<(), CalledOff> {
-        let now = clock::monotonic_ms();
+        let now = clock::ticks_ms();
         if SLICE_MS <= now - self.looked.get_value() {
             if SHORT_MS <= now - self.begun.get_value() {
                 self.show(done, all);
             }
             clock::pause(0).await;
-            self.looked.set_value(clock::monotonic_ms());
+            self.looked.set_value(clock::ticks_ms());
         }
         match self.is_stopped() {
             true => Err(CalledOff),
