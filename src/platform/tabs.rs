@@ -1,4 +1,4 @@
-//! Telling the other tabs that a log has grown.
+//! Telling the other tabs that a log has grown or was thrown away.
 //!
 //! Only ids of logs go over the channel; the other tab reads the journal itself. Without the
 //! channel nothing is lost, the other tab merely sees it later.
@@ -9,6 +9,17 @@ use web_sys::{BroadcastChannel, MessageEvent};
 use super::event::Listener;
 
 const NAME: &str = "hubslate";
+/// Stands before the id of a log that was thrown away; no id has a space.
+const GONE: &str = "gone ";
+
+/// What another tab did to a log.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Heard {
+    /// It added to it.
+    Grown(String),
+    /// It threw it away.
+    Gone(String),
+}
 
 /// The channel between the tabs; closes when dropped.
 ///
@@ -19,16 +30,18 @@ pub struct Tabs {
 }
 
 impl Tabs {
-    /// Opens the channel and calls `grown` with the id of each log another tab added to.
-    pub fn listen(grown: impl Fn(String) + 'static) -> Self {
+    /// Opens the channel and calls `hear` with what each of the other tabs did.
+    pub fn listen(hear: impl Fn(Heard) + 'static) -> Self {
         let channel = BroadcastChannel::new(NAME).ok().map(|channel| {
             let heard = Listener::new(&channel, "message", move |event| {
                 let data = event
                     .dyn_into::<MessageEvent>()
                     .ok()
                     .and_then(|message| message.data().as_string());
-                if let Some(log) = data {
-                    grown(log);
+                match data.as_deref().map(|said| (said, said.strip_prefix(GONE))) {
+                    Some((_, Some(log))) => hear(Heard::Gone(log.to_owned())),
+                    Some((log, None)) => hear(Heard::Grown(log.to_owned())),
+                    None => {}
                 }
             });
             (channel, heard)
@@ -42,6 +55,11 @@ impl Tabs {
             // A closed channel is the only refusal, and then nobody listens.
             let _ = channel.post_message(&log.into());
         }
+    }
+
+    /// Tells the other tabs that this log was thrown away.
+    pub fn announce_gone(&self, log: &str) {
+        self.announce(&format!("{GONE}{log}"));
     }
 }
 

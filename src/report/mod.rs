@@ -47,7 +47,7 @@ pub use lamps::lamp_lines;
 pub use missing::not_proved;
 pub use money::money;
 pub use signature::signature_svg;
-pub use standing::{must_not_drive, retorque_to_do};
+pub use standing::{must_not_drive, nothing_wrong, retorque_to_do};
 pub use time::{stamp, when};
 
 use std::collections::BTreeSet;

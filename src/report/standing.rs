@@ -69,8 +69,8 @@ fn declined(sheet: &Sheet) -> Now {
     }
 }
 
-/// Nothing was found where every corner was decided and none of them asks for more.
-fn nothing_wrong(sheet: &Sheet) -> Now {
+/// What an end without a repair says: nothing was found where every corner was decided and none of them asks for more.
+pub fn nothing_wrong(sheet: &Sheet) -> Now {
     let decided = |corner: &Corner| sheet.decided(*corner).map(|decided| decided.decision);
     let worst = sheet
         .corners()

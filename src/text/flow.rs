@@ -131,6 +131,8 @@ flow_sayings! {
     EraseDone,
     /// It could not be done.
     EraseFailed,
+    /// Only a part of it was erased. Do it again.
+    EraseHalf,
     /// There is nobody to erase.
     EraseNobody,
     /// The complaint.

@@ -232,29 +232,40 @@ impl At {
         news.then_some(What::Damage(corner, seen))
     }
 
-    /// What is told is no draft any more.
-    fn forget_rows(&self) {
-        if !self.rows.steps.is_empty() {
-            Drafts::of(self).dropping_answers()();
-        }
+    /// Whether something was picked of the old part that is news.
+    pub fn sees_news(&self) -> bool {
+        self.seen.track();
+        self.old_part().is_some()
+    }
+
+    /// What is told is no draft any more, once it is kept.
+    pub fn forgetting_rows(&self) -> impl FnOnce() + use<> + 'static {
+        Drafts::of(self).dropping_answers()
     }
 
     /// Writes what the rows say and these entries, and stays at the step.
     pub fn tell(&self, whats: Vec<What>) {
-        self.forget_rows();
-        self.write([self.told(), whats].concat());
+        let whats = [self.told(), whats].concat();
+        self.app.append_then(whats, self.forgetting_rows());
+    }
+
+    /// Writes these entries, and goes on once they are kept.
+    fn keep(&self, whats: Vec<What>, on: Route) {
+        let (forget, go_on) = (self.forgetting_rows(), self.app.going_on(on));
+        self.app.append_then(whats, move || {
+            forget();
+            go_on();
+        });
     }
 
     /// Writes what the rows say and these entries, and goes on to the step that comes next.
     pub fn write_and_go_on(&self, whats: Vec<What>) {
-        let app = self.app;
-        self.forget_rows();
         // What rests on a row that is not done yet is not answered before it: that row comes alone.
         let (on, whats) = match self.not_yet() {
             Some(step) => (Route::Step(self.open.log.0.clone(), step), self.told()),
             None => (self.way_on(), [self.told(), whats].concat()),
         };
-        app.append_then(whats, app.going_on(on));
+        self.keep(whats, on);
     }
 
     /// The first row of work that was turned to "not yet".
@@ -275,12 +286,10 @@ impl At {
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return;
         };
-        self.forget_rows();
         let (sheet, steps) = (self.sheet(), &self.rows.steps);
         let mut whats = told_without(sheet, steps, &lines, because, |spec| beside(self, spec));
         whats.extend(self.old_part());
         whats.push(What::Answered(self.spec.key, Reply::NotDone(because)));
-        let (app, on) = (self.app, self.way_on());
-        app.append_then(whats, app.going_on(on));
+        self.keep(whats, self.way_on());
     }
 }

@@ -258,29 +258,34 @@ impl Shelf {
     /// Puts emptied bodies, or bodies that came back, in the place of what is here, in both places.
     ///
     /// # Errors
-    /// What the storage refused; what was replaced before stays so, and all of it can be tried again.
-    pub async fn replace(&self, records: &[KeptText]) -> Result<(), StoreProblem> {
-        for kept in records {
-            self.back_up_body(kept).await?;
-            let second = self.second_of(&kept.log).iter().any(|it| it.id == kept.id);
-            let journal = self.journal();
-            let replaced = match &journal {
-                Ok(journal) => journal.replace_body(&kept.log, &kept.id, &kept.text).await,
-                Err(problem) => Err(problem.clone()),
-            };
-            match (replaced, self.local()) {
-                (Ok(()), _) if !second => {}
-                (Ok(()) | Err(StoreProblem::Missing { .. }), Some(local)) if second => {
-                    local.replace_entry(&record(kept.clone()))?;
-                }
-                // Without a journal the second copy is all there is.
-                (Err(_), Some(local)) if second && journal.is_err() => {
-                    local.replace_entry(&record(kept.clone()))?;
-                }
-                (outcome, _) => outcome?,
-            }
+    /// How many were replaced before the storage refused; they stay so, and all of it can be tried
+    /// again.
+    pub async fn replace(&self, records: &[KeptText]) -> Result<(), usize> {
+        for (done, kept) in records.iter().enumerate() {
+            self.replace_one(kept).await.map_err(|_| done)?;
         }
-        self.back_up_forgets().await
+        self.back_up_forgets().await.map_err(|_| records.len())
+    }
+
+    async fn replace_one(&self, kept: &KeptText) -> Result<(), StoreProblem> {
+        self.back_up_body(kept).await?;
+        let second = self.second_of(&kept.log).iter().any(|it| it.id == kept.id);
+        let journal = self.journal();
+        let replaced = match &journal {
+            Ok(journal) => journal.replace_body(&kept.log, &kept.id, &kept.text).await,
+            Err(problem) => Err(problem.clone()),
+        };
+        match (replaced, self.local()) {
+            (Ok(()), _) if !second => Ok(()),
+            (Ok(()) | Err(StoreProblem::Missing { .. }), Some(local)) if second => {
+                local.replace_entry(&record(kept.clone()))
+            }
+            // Without a journal the second copy is all there is.
+            (Err(_), Some(local)) if second && journal.is_err() => {
+                local.replace_entry(&record(kept.clone()))
+            }
+            (outcome, _) => outcome,
+        }
     }
 
     /// Drops a practice job for good.

@@ -109,11 +109,11 @@ fn stay_awake(app: App) {
 /// Opens the job that a place belongs to, whenever the place changes.
 fn follow_route(app: App) {
     let arrive = move |route: Route| {
-        if let Some(job) = route.job() {
-            if !app.is_open(job) {
-                app.shut.set(Shut::Reading);
-                app.read_job(job.to_owned());
-            }
+        if let Some(job) = route.job()
+            && !app.is_open(job)
+        {
+            app.shut.set(Shut::Reading);
+            app.read_job(job.to_owned());
         }
         app.ago.set(None);
         app.route.set(route);

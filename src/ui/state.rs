@@ -21,7 +21,7 @@ use crate::platform::clock;
 use crate::platform::journal::Closed;
 use crate::platform::page;
 use crate::platform::record::{Storage, StoreProblem};
-use crate::platform::tabs::Tabs;
+use crate::platform::tabs::{Heard, Tabs};
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
 use crate::slate::{self, Kept, NotKept};
@@ -184,12 +184,16 @@ impl App {
 
     /// Starts listening to the other tabs and to new versions.
     pub fn listen(self) {
-        self.tabs.set_value(Some(Tabs::listen(move |log| {
-            if self.is_open(&log) {
-                self.read_job(log);
-            }
-            self.read_list();
-        })));
+        self.tabs
+            .set_value(Some(Tabs::listen(move |heard| match heard {
+                Heard::Grown(log) => {
+                    if self.is_open(&log) {
+                        self.read_job(log);
+                    }
+                    self.read_list();
+                }
+                Heard::Gone(log) => self.is_gone(log),
+            })));
         self.update
             .set_value(NewVersion::watch(move || self.update_waits.set(true)));
     }

@@ -17,7 +17,7 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await quick.practice();
   await quick.walk("Decide: Decision", { "Rises with speed": (quick) => quick.signs() });
   await expect(quick.main).toContainText("KEEP");
-  await quick.finish("Nothing wrong found");
+  await quick.finish("Nothing to repair today");
   for (const key of ["Undo", "Not done"]) await expect(quick.key(key)).toHaveCount(0);
   await expect(quick.key("Take back the end")).toBeVisible();
   const page = await owners(quick);

@@ -93,6 +93,7 @@ pub(in crate::text) const fn flow(say: Flow) -> &'static str {
         Flow::EraseNow => "Erase for good",
         Flow::EraseDone => "Erased. The job is kept under another name:",
         Flow::EraseFailed => "It could not be erased. Nothing was changed.",
+        Flow::EraseHalf => "Only a part of it was erased. Do it again.",
         Flow::EraseNobody => "Nobody is named in this job.",
         Flow::Complaint => "Complaint",
         Flow::Notes => "Notes",

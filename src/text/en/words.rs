@@ -285,8 +285,8 @@ pub(in crate::text) fn ending(ending: Ending) -> (&'static str, &'static str) {
             "Everything is at its card and proved. The car may be driven.",
         ),
         Ending::NothingWrong => (
-            "Nothing wrong found",
-            "Nothing was found that asks for a repair, and all is put back.",
+            "Nothing to repair today",
+            "Nothing was found that must be repaired today, and all is put back.",
         ),
         Ending::Declined => (
             "Declined, put back",

@@ -121,7 +121,10 @@ pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + '
 fn take(shot: Shot, file: File, trouble: Trouble) {
     trouble.set(None);
     // Where the photo was taken: it is scaled and kept meanwhile.
-    let go_on = shot.on.as_ref().map(|at| at.app.going_on(at.way_on()));
+    let then = shot
+        .on
+        .as_ref()
+        .map(|at| (at.forgetting_rows(), at.app.going_on(at.way_on())));
     spawn_local(async move {
         let Ok(scaled) = picture::scaled(&file).await else {
             trouble.try_set(Some(Kept::PictureUnreadable));
@@ -148,7 +151,8 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
             }
         };
         let then = move || {
-            if let Some(go_on) = go_on {
+            if let Some((forget, go_on)) = then {
+                forget();
                 go_on();
             }
         };

@@ -8,7 +8,7 @@ use crate::ui::at::At;
 use crate::ui::state::App;
 use crate::word::Word;
 
-/// The field of a list's rows; no answer has the code `-`.
+/// The field of a list's rows.
 const ROWS: &str = "rows";
 
 /// The drafts of one step.
@@ -61,24 +61,31 @@ impl Drafts {
         RwSignal::new(kept.unwrap_or(otherwise))
     }
 
-    /// The rows of a list as they stood, else `otherwise`.
-    pub fn answers(self, otherwise: Vec<Option<Answer>>) -> Vec<Option<Answer>> {
-        let words = |kept: String| -> Vec<Option<Answer>> {
-            kept.split(' ').map(Answer::of_code).collect()
+    /// The rows of a list as they stood, each by its own name: one that was added or renamed since
+    /// is empty.
+    pub fn answers(self, names: &[String]) -> Vec<Option<Answer>> {
+        let kept = self.read(ROWS).unwrap_or_default();
+        let kept: Vec<_> = kept
+            .split(' ')
+            .filter_map(|it| it.split_once('='))
+            .collect();
+        let of = |name: &String| {
+            let (_, code) = kept.iter().find(|(kept, _)| kept == name)?;
+            Answer::of_code(code)
         };
-        let kept = self.read(ROWS).map(words);
-        kept.filter(|kept| kept.len() == otherwise.len())
-            .unwrap_or(otherwise)
+        names.iter().map(of).collect()
     }
 
-    /// Keeps the rows of a list as they stand.
-    pub fn set_answers(self, rows: impl IntoIterator<Item = Option<Answer>>) {
-        let word = |answer: Option<Answer>| answer.map_or("-", Answer::code);
-        let rows: Vec<&str> = rows.into_iter().map(word).collect();
+    /// Keeps the rows of a list as they stand, by their names.
+    pub fn set_answers(self, names: &[String], rows: impl IntoIterator<Item = Option<Answer>>) {
+        let word = |(name, answer): (&String, Option<Answer>)| {
+            answer.map(|answer| format!("{name}={}", answer.code()))
+        };
+        let rows: Vec<String> = names.iter().zip(rows).filter_map(word).collect();
         self.set(ROWS, &rows.join(" "));
     }
 
-    /// What removes the rows of a list once they are told.
+    /// What removes the rows of a list, to be called once they are kept.
     pub fn dropping_answers(self) -> impl FnOnce() + use<> + 'static {
         self.dropping_of(&[ROWS])
     }

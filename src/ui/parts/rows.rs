@@ -6,7 +6,7 @@ use crate::job::ending::retorque_odometer;
 use crate::job::together::Line;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Form, Given, Step, StepSpec};
+use crate::trade::wheel_end::{Check, Form, Given, Step, StepSpec};
 use crate::ui::at::At;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
@@ -22,13 +22,24 @@ pub fn rows(at: &At) -> Option<AnyView> {
 
 /// Rows that were touched before the page was loaded again stand as they were.
 fn as_they_stood(at: &At) {
-    let empty = at.rows.lines.with_untracked(|all| vec![None; all.len()]);
-    let kept = Drafts::of(at).answers(empty);
+    let kept = Drafts::of(at).answers(&names(at));
     at.rows.lines.update_untracked(|all| {
         for (line, answer) in all.iter_mut().zip(kept) {
             line.answer = line.answer.or(answer);
         }
     });
+}
+
+/// The name of each row: its step and, in a list, its check.
+fn names(at: &At) -> Vec<String> {
+    let name = |line: &Line| {
+        let step = at.rows.steps.get(line.step).map(|spec| spec.key.code());
+        let check = line.check.map_or("", Check::code);
+        format!("{}/{check}", step.unwrap_or_default())
+    };
+    at.rows
+        .lines
+        .with_untracked(|all| all.iter().map(name).collect())
 }
 
 fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
@@ -57,7 +68,7 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
 
 /// One row: a tap turns it, and the word says how it stands.
 fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
-    let (all, lang, drafts) = (at.rows.lines, at.lang, Drafts::of(at));
+    let (all, lang, drafts, names) = (at.rows.lines, at.lang, Drafts::of(at), names(at));
     let line = move || all.with(|all| all.get(row).copied());
     let answer = move || line().and_then(|line| line.answer);
     let turn = move |_| {
@@ -66,9 +77,8 @@ fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
                 *line = line.turned();
             }
         });
-        drafts.set_answers(
-            all.with_untracked(|all| all.iter().map(|line| line.answer).collect::<Vec<_>>()),
-        );
+        let rows = all.get_untracked().into_iter().map(|line| line.answer);
+        drafts.set_answers(&names, rows);
     };
     let wrong = move || {
         let (check, answer) = line().and_then(|line| line.check.zip(line.answer))?;

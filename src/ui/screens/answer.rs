@@ -72,10 +72,12 @@ fn last_four(at: &At) -> Option<AnyView> {
 pub fn checks(at: &At, checks: &[Check]) -> AnyView {
     let told = rows(at.sheet(), &at.spec, checks);
     let drafts = Drafts::of(at);
-    let given = RwSignal::new(drafts.answers(told.clone()));
-    let lines = checks.iter().enumerate().map(|(row, check)| {
+    let kept = drafts.answers(&names(checks)).into_iter();
+    let given = kept.zip(&told).map(|(kept, told)| kept.or(*told));
+    let given = RwSignal::new(given.collect::<Vec<_>>());
+    let lines = (0..checks.len()).map(|row| {
         let told = told.get(row).copied().flatten();
-        check_row(at, given, row, *check, told)
+        check_row(at, given, row, checks, told)
     });
     let lines = lines.collect_view();
     let (lang, all, here) = (at.lang, checks.len(), at.clone());
@@ -84,11 +86,13 @@ pub fn checks(at: &At, checks: &[Check]) -> AnyView {
     let keep = move |_| {
         let given = given.get_untracked().into_iter();
         let given = given.map(|answer| answer.unwrap_or(Answer::Yes));
-        drafts.dropping()();
         here.answer(Reply::Checked(asked.iter().copied().zip(given).collect()));
     };
     // What was said before is not said again.
-    let same = move || given.with(|rows| *rows == told && rows.iter().all(Option::is_some));
+    let seen = at.clone();
+    let same = move || {
+        given.with(|rows| *rows == told && rows.iter().all(Option::is_some)) && !seen.sees_news()
+    };
     frame(
         at,
         view! {
@@ -104,16 +108,22 @@ pub fn checks(at: &At, checks: &[Check]) -> AnyView {
     )
 }
 
+fn names(checks: &[Check]) -> Vec<String> {
+    checks.iter().map(|check| check.code().to_owned()).collect()
+}
+
 /// One row: a tap turns it from empty to no, not looked at and yes; what is not yes says what it
 /// means for the work.
 fn check_row(
     at: &At,
     given: RwSignal<Vec<Option<Answer>>>,
     row: usize,
-    check: Check,
+    checks: &[Check],
     told: Option<Answer>,
-) -> AnyView {
+) -> Option<AnyView> {
+    let check = *checks.get(row)?;
     let (lang, step, drafts) = (at.lang, at.spec.key.step, Drafts::of(at));
+    let names = names(checks);
     let answer = move || given.with(|all| all.get(row).copied().flatten());
     let turn = move |_| {
         given.update(|all| {
@@ -121,14 +131,14 @@ fn check_row(
                 *answer = Some(put_right(told, *answer));
             }
         });
-        drafts.set_answers(given.get_untracked());
+        drafts.set_answers(&names, given.get_untracked());
     };
     let wrong = move || {
         let answer = answer().filter(|answer| *answer != Answer::Yes)?;
         let now = text::follows(lang, step, Given::Row(check, answer));
         Some(view! { <p class="checks__now" role="status">{now}</p> })
     };
-    view! {
+    let row = view! {
         <li>
             <button
                 type="button"
@@ -143,8 +153,8 @@ fn check_row(
             </button>
             {wrong}
         </li>
-    }
-    .into_any()
+    };
+    Some(row.into_any())
 }
 
 /// The site can be refused as a whole, which ends the job before the car is touched.

@@ -10,7 +10,7 @@ use crate::job::entry::{Charge, Ended, Ending, Reply, What};
 use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
-use crate::report::{item_name, lamp_lines, must_not_drive, not_proved};
+use crate::report::{item_name, lamp_lines, must_not_drive, not_proved, nothing_wrong};
 use crate::text::{self, Now, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
@@ -153,7 +153,10 @@ fn meaning(at: &At, ending: Ending) -> AnyView {
     };
     let lamps = lamp_lines(lang, sheet);
     let plain = match ending {
-        Ending::NothingWrong if !lamps.is_empty() => text::now_say(lang, Now::LampOn),
+        Ending::NothingWrong => match nothing_wrong(sheet) {
+            now @ (Now::LampOn | Now::Watch) => text::now_say(lang, now),
+            _ => plain,
+        },
         Ending::Finished if !open.is_empty() => at.say(Say::FinishedNotProved),
         Ending::Declined if nothing_was_opened(sheet) => at.say(Say::NothingOpened),
         _ => plain,
@@ -286,8 +289,9 @@ fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     let app = at.app;
     let whats = [at.told(), vec![What::Ended(ended)]].concat();
     let whats = with_records(at.sheet(), whats);
-    let go_on = app.going_on(end);
+    let (forget, go_on) = (at.forgetting_rows(), app.going_on(end));
     app.append_then(whats, move || {
+        forget();
         go_on();
         then(app);
     });

@@ -6,6 +6,7 @@ use super::Shelf;
 use crate::exchange::KeptText;
 use crate::exchange::backup::{Backup, HEADER_BYTES, body, closed, doubted, gone, size, tap};
 use crate::platform::backup::BackupFiles;
+use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreProblem};
 use crate::slate::{Store, is_one_tap};
 
@@ -106,6 +107,12 @@ impl Shelf {
         of(&self.0.backing.says.borrow())
     }
 
+    /// Reads the files again, after another tab took something out of them.
+    pub async fn read_backup(&self) {
+        // What cannot be read stays as it is known.
+        let _ = self.0.backing.read_again().await;
+    }
+
     /// Writes the line of these records; on its way at once.
     pub(super) fn back_up(
         &self,
@@ -135,6 +142,9 @@ impl Shelf {
         if !self.has_backup() || is_closed && self.says(|says| says.is_closed(log)) {
             return;
         }
+        if !is_closed && self.is_level(&journal, log).await {
+            return;
+        }
         let Ok(records) = journal.read(log).await else {
             return;
         };
@@ -153,6 +163,12 @@ impl Shelf {
             // What cannot be written is tried at the next start.
             let _ = self.0.backing.write(lines).await;
         }
+    }
+
+    /// Whether the backup journal has each entry of a log that is not closed; its texts are not read.
+    async fn is_level(&self, journal: &Journal, log: &str) -> bool {
+        let ids = journal.ids(log).await;
+        ids.is_ok_and(|ids| self.says(|says| ids.iter().all(|id| says.has(log, id))))
     }
 
     /// Puts back into the journal what only the backup journal has; gives the logs, and whether more

@@ -19,7 +19,7 @@ use crate::trade::fastening::{CardSource, Wrench};
 use crate::trade::practice::Code;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::state::{App, Keeping, Open};
+use crate::ui::state::{App, Keeping, Open, Shut};
 
 /// How long what comes late waits for a tap that is on its way to the disk.
 const FREE_MS: i32 = 50;
@@ -261,20 +261,30 @@ impl App {
     pub fn throw_away(self, log: String) {
         spawn_local(async move {
             self.shelf().throw_away(&log).await;
-            self.jobs.update(|jobs| jobs.retain(|job| job.log != log));
-            let is_open = |open: &Option<_>| {
-                open.as_ref()
-                    .is_some_and(|open: &std::sync::Arc<super::Open>| open.log.0 == log)
-            };
             self.go(&Route::Home);
-            if self.open.with_untracked(is_open) {
-                self.open.set(None);
-            }
+            self.let_go(&log);
             self.tabs.with_value(|tabs| {
                 if let Some(tabs) = tabs {
-                    tabs.announce(&log);
+                    tabs.announce_gone(&log);
                 }
             });
         });
+    }
+
+    /// Another tab threw a log away: nothing of it comes back from here.
+    pub(super) fn is_gone(self, log: String) {
+        spawn_local(async move {
+            self.shelf().read_backup().await;
+            self.let_go(&log);
+            self.read_list_now().await;
+        });
+    }
+
+    fn let_go(self, log: &str) {
+        self.jobs.update(|jobs| jobs.retain(|job| job.log != log));
+        if self.is_open(log) {
+            self.shut.set(Shut::NotHere);
+            self.open.set(None);
+        }
     }
 }

@@ -151,7 +151,8 @@ fn run(erasing: Erasing, log: String) {
         let word = match shelf.replace(&gone).await {
             Ok(()) if gone.is_empty() => Flow::EraseNobody,
             Ok(()) => Flow::EraseDone,
-            Err(_) => Flow::EraseFailed,
+            Err(0) => Flow::EraseFailed,
+            Err(_) => Flow::EraseHalf,
         };
         if besides.contains(&Besides::Photos) {
             shelf.drop_photos(&left(&kept).photos).await;
