@@ -459,10 +459,12 @@ sayings! {
         ImportCalledOff,
         /// With this file a job would be too long to read. Nothing was changed.
         ImportTooLong,
-        /// This job could not be read: nobody knows what is loose. Look at the car.
+        /// This job could not be read.
         JobNotRead,
-        /// This job was not read: it is too long. Nobody knows what is loose. Look at the car.
+        /// This job was not read: it is too long.
         JobTooLong,
+        /// Nobody knows what is loose. Look at the car.
+        LookAtTheCar,
         /// Read it all the same
         ReadTooLong,
         /// Until it is read, nothing else goes on here.

@@ -12,6 +12,8 @@ const WRITTEN_BACK = "Open jobs were saved again";
 
 /** The kills of the short form; `HUBSLATE_KILLS` asks for more. */
 const KILLS = Number(process.env.HUBSLATE_KILLS ?? 30);
+/** The same of power cuts, `HUBSLATE_CUTS`. */
+const CUTS = Number(process.env.HUBSLATE_CUTS ?? 3);
 
 /** The loose list's number, as the strip says it. */
 const loose = (page) => page.getByRole("link", { name: /loose$/ });
@@ -142,30 +144,48 @@ function tapper(page) {
   });
 }
 
+/** Ends the browser so many times at random moments; no tap is lost and no number used twice. */
+async function ends(host, { profile, page: first }, times, end) {
+  let page = first;
+  let must = (await journal(page)).length;
+  for (let time = 1; time <= times; time += 1) {
+    let acknowledged = 0;
+    await page.exposeFunction("acknowledged", () => { acknowledged += 1; });
+    await tapper(page);
+    await pause(300 + Math.random() * 900);
+    await end();
+    must += acknowledged;
+    page = await again(profile, host);
+    await page.getByRole("listitem").getByRole("link").first().tap();
+    await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
+    const kept = (await journal(page)).map(({ text }) => JSON.parse(text));
+    expect(kept.length, `after end ${time}`).toBeGreaterThanOrEqual(must);
+    const numbers = kept.map(({ device, n }) => `${device} ${n}`);
+    expect(new Set(numbers).size, "each number once").toBe(numbers.length);
+    expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
+    must = kept.length;
+  }
+  expect(must).toBeGreaterThan(times);
+  return page;
+}
+
 test(`killed ${KILLS} times on one phone at random moments, no tap that read as kept is lost and no number is used twice`, async ({ host }) => {
   test.setTimeout(60_000 + KILLS * 10_000);
   await phone(host, async ({ profile, page: first }) => {
-    let page = first;
-    await new Quick(page).practice();
-    let must = (await journal(page)).length;
-    for (let kill = 0; kill < KILLS; kill += 1) {
-      let acknowledged = 0;
-      await page.exposeFunction("acknowledged", () => { acknowledged += 1; });
-      await tapper(page);
-      await pause(300 + Math.random() * 900);
-      await profile.kill();
-      must += acknowledged;
-      page = await again(profile, host);
-      await page.getByRole("listitem").getByRole("link").first().tap();
-      await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
-      const kept = (await journal(page)).map(({ text }) => JSON.parse(text));
-      expect(kept.length, `after kill ${kill + 1}`).toBeGreaterThanOrEqual(must);
-      const numbers = kept.map(({ device, n }) => `${device} ${n}`);
-      expect(new Set(numbers).size, "each number once").toBe(numbers.length);
-      expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
-      must = kept.length;
-    }
-    expect(must).toBeGreaterThan(KILLS);
+    await new Quick(first).practice();
+    const page = await ends(host, { profile, page: first }, KILLS, () => profile.kill());
     await expect(new Quick(page).alert(BACK)).toHaveCount(0);
+  });
+});
+
+test(`${CUTS} power cuts on one phone, of whose disk only what was flushed is left, lose no tap that read as kept`, async ({ host }) => {
+  test.setTimeout(60_000 + CUTS * 15_000);
+  await phone(host, async ({ profile, page: first }) => {
+    await new Quick(first).practice();
+    await profile.forgetting();
+    const page = await again(profile, host);
+    await page.getByRole("listitem").getByRole("link").first().tap();
+    await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
+    await ends(host, { profile, page }, CUTS, () => profile.cut());
   });
 });

@@ -1,6 +1,6 @@
 // Two tabs on one job: each sees what the other has kept, and nothing is lost.
 import { readFileSync } from "node:fs";
-import { test, expect, open } from "./support/fixtures.mjs";
+import { test, expect, open, ready } from "./support/fixtures.mjs";
 import { journal } from "./support/journal.mjs";
 import { Quick } from "./pages/quick.mjs";
 
@@ -82,4 +82,29 @@ test("two tabs that write in the same moment keep both", async ({ app, context }
   const of = (entries) => entries.flatMap(({ what }) => (what.note ? [what.note.text] : [])).sort();
   await expect.poll(async () => of((await journal(app)).map(({ text }) => JSON.parse(text)))).toEqual(notes);
   for (const quick of tabs) expect(of(await exported(quick))).toEqual(notes);
+});
+
+test("practice that one tab threw away comes back from no other", async ({ app, context }) => {
+  const [first, second] = await twoTabs(app, context, "Site: The ground");
+  await app.bringToFront();
+  await app.evaluate(() => { location.hash = ""; });
+  const hold = first.key(/^Throw it away/);
+  await hold.scrollIntoViewIfNeeded();
+  await hold.hover();
+  await app.mouse.down();
+  await expect(hold).toHaveCount(0);
+  await app.mouse.up();
+  await expect.poll(async () => (await journal(app)).length).toBe(0);
+  // The other tab says so, and what it writes next brings nothing of it back.
+  await second.page.bringToFront();
+  await expect(second.page.getByText("There is no such job on this phone.")).toBeVisible();
+  await second.page.evaluate(() => { location.hash = ""; });
+  await second.practice();
+  await second.page.reload();
+  await ready(second.page);
+  await second.isAt("Site: The ground");
+  const logs = new Set((await journal(second.page)).map(({ log }) => log));
+  expect(logs.size).toBe(1);
+  await second.page.evaluate(() => { location.hash = ""; });
+  await expect(second.page.getByRole("listitem")).toHaveCount(1);
 });

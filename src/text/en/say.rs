@@ -275,12 +275,9 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::ImportTooLong => {
             "With this file a job would be too long to read. Nothing was changed."
         }
-        Say::JobNotRead => {
-            "This job could not be read: nobody knows what is loose. Look at the car."
-        }
-        Say::JobTooLong => {
-            "This job was not read: it is too long. Nobody knows what is loose. Look at the car."
-        }
+        Say::JobNotRead => "This job could not be read.",
+        Say::JobTooLong => "This job was not read: it is too long.",
+        Say::LookAtTheCar => "Nobody knows what is loose. Look at the car.",
         Say::ReadTooLong => "Read it all the same",
         Say::StopWork => "Stop",
         Say::ReadTooLongSay => "Until it is read, nothing else goes on here.",

@@ -59,15 +59,17 @@ pub fn not_open(app: App) -> AnyView {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let say = move |say| text::say(lang, say);
     let why = move || match app.shut.get() {
-        Shut::Reading => None,
-        Shut::NotHere => Some(say(Say::NotOnThisPhone)),
-        Shut::NotRead => Some(say(Say::JobNotRead)),
-        Shut::TooLong => Some(say(Say::JobTooLong)),
+        Shut::Reading => vec![],
+        Shut::NotHere => vec![Say::NotOnThisPhone],
+        Shut::NotRead => vec![Say::JobNotRead, Say::LookAtTheCar],
+        Shut::TooLong => vec![Say::JobTooLong, Say::LookAtTheCar],
     };
     view! {
         <main class="desk">
             {banners(app)}
-            {move || why().map(|why| view! { <p role="alert">{why}</p> })}
+            <div role="alert">
+                {move || why().into_iter().map(|why| view! { <p>{say(why)}</p> }).collect_view()}
+            </div>
             {move || (app.shut.get() == Shut::TooLong).then(|| too_long(app, lang))}
             {link(Look::Plain, say(Say::Back), Route::Home.to_hash())}
         </main>

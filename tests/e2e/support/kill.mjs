@@ -1,9 +1,11 @@
 // Killing the browser as a phone does it: at once, everything, with no chance to save.
 // Works where /proc is: on Linux.
-import { mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
+import { execFileSync } from "node:child_process";
+import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
+import { fileURLToPath } from "node:url";
 import { chromium } from "@playwright/test";
 import { launchOptions, phone } from "./phone.mjs";
 
@@ -12,6 +14,7 @@ export class Profile {
   #folder;
   #context = null;
   #options;
+  #disk = null;
 
   /** `options` are those of a browser context, on top of the usual phone. */
   static async make(options = {}) {
@@ -23,10 +26,31 @@ export class Profile {
 
   /** Starts a browser on the profile; gives its context. */
   async open() {
+    const env = this.#disk ? { ...process.env, ...this.#disk } : process.env;
     this.#context = await chromium.launchPersistentContext(this.#folder, {
-      ...launchOptions, ...phone, ...this.#options,
+      ...launchOptions, ...phone, ...this.#options, env,
     });
     return this.#context;
+  }
+
+  /** From the next start on, the disk forgets at a cut what was not flushed; all there is now is. */
+  async forgetting() {
+    const flushed = `${this.#folder}-flushed`;
+    const library = `${flushed}.so`;
+    const source = fileURLToPath(new URL("disk.c", import.meta.url));
+    execFileSync("cc", ["-shared", "-fPIC", "-O2", "-o", library, source, "-ldl"]);
+    this.#disk = { LD_PRELOAD: library, DISK_PROFILE: this.#folder, DISK_FLUSHED: flushed };
+    await this.#context?.close();
+    await cp(this.#folder, flushed, { recursive: true, verbatimSymlinks: true });
+  }
+
+  /** The power is cut: the browser is gone, and on the disk is what was flushed. */
+  async cut() {
+    await this.kill();
+    const { DISK_FLUSHED: flushed } = this.#disk;
+    await writeFile(`${flushed}.names`, "");
+    await rm(this.#folder, { recursive: true, maxRetries: 5 });
+    await cp(flushed, this.#folder, { recursive: true, verbatimSymlinks: true });
   }
 
   /** SIGKILL to the browser and all its children; returns when they are gone. */
@@ -66,7 +90,9 @@ export class Profile {
   /** Ends an open browser in the usual way and removes the profile. */
   async remove() {
     await this.#context?.close();
-    await rm(this.#folder, { recursive: true, force: true, maxRetries: 5 });
+    for (const name of ["", "-flushed", "-flushed.so", "-flushed.names", "-flushed.lock"]) {
+      await rm(this.#folder + name, { recursive: true, force: true, maxRetries: 5 });
+    }
   }
 
   async #browser() {
