@@ -1,10 +1,11 @@
 // What the browser loses is found again in the backup journal, or is said to be lost: nothing is
 // shown safer than it is.
 import { setTimeout as pause } from "node:timers/promises";
-import { test, expect, ready } from "./support/fixtures.mjs";
+import { test, expect, open, ready } from "./support/fixtures.mjs";
 import { journal } from "./support/journal.mjs";
 import { sampleText } from "./support/jobs.mjs";
 import { again, exported, phone } from "./support/revived.mjs";
+import { allow, fillJournal } from "./support/quota.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 const BACK = "What the backup file had is back.";
@@ -125,6 +126,29 @@ test("where neither place is whole, nothing reads as not loose", async ({ host }
   });
 });
 
+test("a backup file that found no room is whole again after the next start", async ({ page, host, faults: _ }) => {
+  await page.goto("about:blank");
+  await allow(page, host.url, 1_000_000);
+  await open(page, host.url);
+  const quick = new Quick(page);
+  await quick.practice();
+  await fillJournal(page);
+  const before = await backup(page);
+  await quick.walk("Meet: The right car");
+  // Neither the journal nor the backup file had room for it, and not for half of it either.
+  expect(await backup(page)).toBe(before);
+  expect(before).not.toContain("site_look");
+  await expect(quick.main.getByText("Kept, not yet safe")).toBeVisible();
+
+  await allow(page, host.url, 0);
+  await page.clock.install();
+  await page.reload();
+  await ready(page);
+  await quick.isAt("Meet: The right car");
+  await page.clock.runFor(5_000);
+  await expect.poll(() => backup(page)).toContain("site_look");
+});
+
 /** Taps on its own as fast as taps are kept: an answer, and taken back; tells how many were kept. */
 function tapper(page) {
   return page.evaluate(() => {
@@ -186,6 +210,8 @@ test(`${CUTS} power cuts on one phone, of whose disk only what was flushed is le
     const page = await again(profile, host);
     await page.getByRole("listitem").getByRole("link").first().tap();
     await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
-    await ends(host, { profile, page }, CUTS, () => profile.cut());
+    let forgotten = 0;
+    await ends(host, { profile, page }, CUTS, async () => { forgotten += await profile.cut(); });
+    expect(forgotten, "the disk forgets").toBeGreaterThan(0);
   });
 });

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { test, expect, open, ready } from "./support/fixtures.mjs";
 import { asides, journal, localKeys, pictures, plant, plantPicture } from "./support/journal.mjs";
 import { before, fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
+import { allow, fillJournal } from "./support/quota.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
@@ -95,13 +96,6 @@ test("without any storage the work goes on in memory, and no tap reads as kept",
   expect(JSON.stringify(logs[0].entries)).toContain('"right_car"');
 });
 
-/** Lets the origin have no more than this; 0 means no limit. */
-async function allow(page, url, quotaSize) {
-  const client = await page.context().newCDPSession(page);
-  const { origin } = new URL(url);
-  await client.send("Storage.overrideQuotaForOrigin", quotaSize ? { origin, quotaSize } : { origin });
-}
-
 /** Opens the app on a phone that has one megabyte for it, with a practice job. */
 async function smallPhone(page, url) {
   await page.goto("about:blank");
@@ -111,26 +105,6 @@ async function smallPhone(page, url) {
   await quick.practice();
   await expect(kept(quick)).toHaveText("Kept");
   return quick;
-}
-
-/** Fills what is left with bytes that nothing can press together, down to the last few. */
-function fillJournal(page) {
-  return page.evaluate(async () => {
-    const database = await new Promise((resolve, reject) => {
-      const opening = indexedDB.open("neighbour", 1);
-      opening.onupgradeneeded = () => opening.result.createObjectStore("bytes", { autoIncrement: true });
-      opening.onsuccess = () => resolve(opening.result);
-      opening.onerror = () => reject(opening.error);
-    });
-    const put = (size) => new Promise((resolve) => {
-      const transaction = database.transaction("bytes", "readwrite", { durability: "strict" });
-      transaction.objectStore("bytes").add(crypto.getRandomValues(new Uint8Array(size)));
-      transaction.oncomplete = () => resolve(true);
-      transaction.onabort = () => resolve(false);
-    });
-    for (let size = 1 << 16; size >= 16;) if (!(await put(size))) size /= 2;
-    database.close();
-  });
 }
 
 /** Fills the second copy's place to the last character. */

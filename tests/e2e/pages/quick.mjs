@@ -119,13 +119,14 @@ export class Quick {
     await this.isAt("Site: The ground");
   }
 
-  /** Opens files on the import screen; gives what it says of the last one. */
-  async take(files) {
+  /** Opens files on the import screen; gives what it says of the last one. A long file needs its
+   * time, in milliseconds. */
+  async take(files, timeout) {
     await this.page.evaluate(() => { location.hash = "#/import"; });
     const outcomes = this.main.getByRole("status").getByRole("listitem");
     const known = await outcomes.count();
     await this.page.getByLabel("Import a file").setInputFiles(files);
-    await expect(outcomes).toHaveCount(known + files.length);
+    await expect(outcomes).toHaveCount(known + files.length, { timeout });
     return outcomes.last();
   }
 

@@ -44,13 +44,24 @@ export class Profile {
     await cp(this.#folder, flushed, { recursive: true, verbatimSymlinks: true });
   }
 
-  /** The power is cut: the browser is gone, and on the disk is what was flushed. */
+  /** The power is cut: the browser is gone, and on the disk is what was flushed. Gives how many
+   * files of the site's storage are not as the browser had written them. */
   async cut() {
     await this.kill();
     const { DISK_FLUSHED: flushed } = this.#disk;
+    let forgotten = 0;
+    for (const place of ["IndexedDB", "File System", "Local Storage"]) {
+      const written = join(this.#folder, "Default", place);
+      for (const name of await readdir(written, { recursive: true })) {
+        const [was, is] = await Promise.all([join(written, name), join(flushed, "Default", place, name)]
+          .map((path) => readFile(path).catch(() => null)));
+        if (was && (!is || !was.equals(is))) forgotten += 1;
+      }
+    }
     await writeFile(`${flushed}.names`, "");
     await rm(this.#folder, { recursive: true, maxRetries: 5 });
     await cp(flushed, this.#folder, { recursive: true, verbatimSymlinks: true });
+    return forgotten;
   }
 
   /** SIGKILL to the browser and all its children; returns when they are gone. */
