@@ -23,6 +23,8 @@ ledger_sayings! {
     FilesTitle,
     /// A file that came in.
     CameIn,
+    /// stopped
+    Stopped,
     /// A file that brought nothing new.
     NothingNew,
     /// A file that asks before it is taken.

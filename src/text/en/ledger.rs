@@ -11,6 +11,7 @@ pub(in crate::text) fn ledger(word: Ledger) -> &'static str {
         Ledger::FilesTitle => "File by file",
         Ledger::CameIn => "came in",
         Ledger::Asks => "asks first",
+        Ledger::Stopped => "stopped",
         Ledger::NothingNew => "nothing new",
         Ledger::Refused => "refused",
         Ledger::GapsTitle => "Entries that are missing",

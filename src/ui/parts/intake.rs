@@ -220,6 +220,7 @@ fn came(bytes: &Came, lang: Lang) -> Vec<String> {
 /// What became of a file, in a word or two.
 fn word(lang: Lang, outcome: &Outcome) -> &'static str {
     let word = match outcome {
+        Outcome::Refused(Say::ImportCalledOff) => Ledger::Stopped,
         Outcome::Refused(_) | Outcome::NotUnpacked => Ledger::Refused,
         Outcome::Eases(..) => Ledger::Asks,
         Outcome::Taken { new: 0, .. } => Ledger::NothingNew,

@@ -136,14 +136,14 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
             text.to_owned()
         }
     };
-    let plate = or(&job.title(), Say::NoPlate);
-    let who = [or(&job.name, Say::NoName), job.family.clone()];
-    let who = who
-        .iter()
-        .filter(|part| !part.is_empty())
-        .cloned()
-        .collect::<Vec<_>>()
-        .join(" · ");
+    let (plate, who) = if job.too_long > 0 {
+        // Whose car it is stands in what was not read.
+        (text::say(lang, Say::JobTooLong).to_owned(), String::new())
+    } else {
+        let who = [or(&job.name, Say::NoName), job.family.clone()];
+        let known: Vec<String> = who.into_iter().filter(|part| !part.is_empty()).collect();
+        (or(&job.title(), Say::NoPlate), known.join(" · "))
+    };
     view! {
         <li>
             <a class="job" href=Route::Job(job.log.clone()).to_hash()>
@@ -186,9 +186,6 @@ fn throw_away(app: App, job: &Summary, lang: Lang) -> AnyView {
 
 /// What comes next on a job: its ending and what is due, or its step.
 fn what_next(job: &Summary, lang: Lang) -> String {
-    if job.too_long > 0 {
-        return text::say(lang, Say::JobTooLong).to_owned();
-    }
     if let Some(ending) = Ending::from_code(&job.ending) {
         let (title, _) = text::ending(lang, ending);
         let today = today();
