@@ -465,6 +465,8 @@ sayings! {
         JobTooLong,
         /// Nobody knows what is loose. Look at the car.
         LookAtTheCar,
+        /// It is being read. That can take a minute.
+        BeingRead,
         /// Read it all the same
         ReadTooLong,
         /// Until it is read, nothing else goes on here.

@@ -278,6 +278,7 @@ pub(in crate::text) fn say(say: Say) -> &'static str {
         Say::JobNotRead => "This job could not be read.",
         Say::JobTooLong => "This job was not read: it is too long.",
         Say::LookAtTheCar => "Nobody knows what is loose. Look at the car.",
+        Say::BeingRead => "It is being read. That can take a minute.",
         Say::ReadTooLong => "Read it all the same",
         Say::StopWork => "Stop",
         Say::ReadTooLongSay => "Until it is read, nothing else goes on here.",

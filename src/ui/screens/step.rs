@@ -60,6 +60,7 @@ pub fn not_open(app: App) -> AnyView {
     let say = move |say| text::say(lang, say);
     let why = move || match app.shut.get() {
         Shut::Reading => vec![],
+        Shut::ReadingLong => vec![Say::BeingRead],
         Shut::NotHere => vec![Say::NotOnThisPhone],
         Shut::NotRead => vec![Say::JobNotRead, Say::LookAtTheCar],
         Shut::TooLong => vec![Say::JobTooLong, Say::LookAtTheCar],

@@ -8,6 +8,7 @@ use leptos::task::spawn_local;
 
 use super::{App, Open};
 use crate::job::entry::{Entry, EntryId, LogId};
+use crate::platform::clock;
 use crate::slate::{self, Store};
 
 /// Why the job of a place is not open.
@@ -15,6 +16,8 @@ use crate::slate::{self, Store};
 pub enum Shut {
     /// It is being read.
     Reading,
+    /// All of a long one is being read, because somebody asked for it.
+    ReadingLong,
     /// This phone does not have it.
     NotHere,
     /// The storage did not give it.
@@ -31,7 +34,13 @@ impl App {
 
     /// Opens a job however long it is.
     pub fn read_long_job(self, log: String) {
-        spawn_local(self.read_up_to(log, true));
+        const FRAME_MS: i32 = 50;
+        self.shut.set(Shut::ReadingLong);
+        spawn_local(async move {
+            // From here on the glass stands still: it says so first.
+            clock::pause(FRAME_MS).await;
+            self.read_up_to(log, true).await;
+        });
     }
 
     async fn read_up_to(self, log: String, all: bool) {
