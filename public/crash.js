@@ -9,7 +9,10 @@
   const PREFIX = "hubslate:";
 
   const byId = (id) => document.getElementById(id);
-  const show = () => { byId("crash")?.removeAttribute("hidden"); };
+  const show = () => {
+    byId("app")?.setAttribute("hidden", "");
+    byId("crash")?.removeAttribute("hidden");
+  };
 
   // An app that cannot even start has no panic hook yet; its faults arrive here.
   const started = () => document.documentElement.hasAttribute("data-ready");

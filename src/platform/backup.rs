@@ -57,12 +57,15 @@ impl Waiting {
 }
 
 impl BackupFiles {
-    /// Starts the worker. Whether the browser grants the files is known at the first answer.
+    /// Takes the worker that the page began with, or starts one. Whether the browser grants the files is known at the first answer.
     ///
     /// # Errors
     /// [`StoreProblem::Denied`] where there are no workers.
     pub fn open() -> Result<Self, StoreProblem> {
-        let worker = Worker::new("./backup.js").map_err(|_| StoreProblem::Denied)?;
+        let worker = match js::taken("hubslateBackup").and_then(|it| it.dyn_into().ok()) {
+            Some(early) => early,
+            None => Worker::new("./backup.js").map_err(|_| StoreProblem::Denied)?,
+        };
         let waiting = Rc::new(Waiting::default());
         let (answers, failed) = (Rc::clone(&waiting), Rc::clone(&waiting));
         let silent = Rc::new(Cell::new(false));

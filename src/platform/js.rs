@@ -29,6 +29,15 @@ pub(super) fn property(of: &JsValue, name: &str) -> Option<JsValue> {
     (!value.is_undefined() && !value.is_null()).then_some(value)
 }
 
+/// A global value that somebody left for the first who asks.
+pub(super) fn taken(name: &str) -> Option<JsValue> {
+    let all = js_sys::global();
+    let value = property(&all, name);
+    // Deleting what is not there is no fault.
+    let _ = Reflect::delete_property(&all, &JsValue::from_str(name));
+    value
+}
+
 /// A property that is a text.
 pub(super) fn text(of: &JsValue, name: &str) -> Option<String> {
     property(of, name)?.as_string()

@@ -52,6 +52,8 @@ fn mount(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) 
     let Some(root) = page::element(crash_panel::APP) else {
         return;
     };
+    // What stood there while the app was loading.
+    root.set_text_content(None);
     let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
         let app = App::new(shelf, settings, closed);
         provide_context(app);
