@@ -7,7 +7,7 @@
     clippy::indexing_slicing
 )]
 
-use hubslate::exchange::backup::{Backup, HEADER, TORN, body, closed, doubted, gone, tap};
+use hubslate::exchange::backup::{Backup, HEADER, TORN, body, closed, counted, doubted, gone, tap};
 use hubslate::exchange::{KeptText, digest};
 
 fn kept(log: &str, id: usize) -> KeptText {
@@ -226,4 +226,34 @@ fn a_closed_log_that_goes_on_is_taken_in_whole_again() {
     let backup = read(&(lines + &tap(&all, 5)));
     assert!(!backup.is_reopened("job") && !backup.is_closed("job"));
     assert_eq!(ids(&backup, "job").len(), 5);
+}
+
+/// Entries of a device with these running numbers.
+fn numbered(device: &str, numbers: std::ops::RangeInclusive<u64>) -> Vec<String> {
+    let text = |n| format!(r#"{{"id":"{n}","device":"{device}","n":{n},"what":{{}}}}"#);
+    numbers.map(text).collect()
+}
+
+fn numbers(backup: &Backup) -> Vec<(String, u64)> {
+    let numbers = backup.numbers();
+    numbers.map(|(device, n)| (device.to_owned(), n)).collect()
+}
+
+/// What takes a number may be closed, thrown away and written anew: the number stays taken.
+#[test]
+fn a_running_number_stays_taken_whatever_becomes_of_its_log() {
+    let line = |texts: Vec<String>| counted(texts.iter().map(String::as_str));
+    let mut lines = line(numbered("slate", 1..=3)) + &tap(&[kept("job", 0)], 1);
+    lines += &line(numbered("slate-practice", 1..=9));
+    lines += &line(numbered("slate", 4..=7));
+    // An older line that comes again takes nothing back.
+    lines += &line(numbered("slate", 2..=2));
+    lines += &closed("job", &[kept("job", 0).text]);
+    lines += &gone("job");
+    let taken = [("slate".to_owned(), 7), ("slate-practice".to_owned(), 9)];
+    let backup = read(&lines);
+    assert_eq!(numbers(&backup), taken);
+    assert_eq!(numbers(&read(&backup.whole())), taken);
+    // What is no entry takes none.
+    assert_eq!(counted(["{", "{}"]), "");
 }

@@ -28,6 +28,8 @@ const SLACK: usize = 500_000;
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Backup {
     logs: BTreeMap<String, Copy>,
+    /// The last running number of each device that writes here.
+    numbers: BTreeMap<String, u64>,
     /// Lines that are no longer what was written.
     damaged: usize,
     /// Bytes that were read.
@@ -59,6 +61,8 @@ enum Line {
     Gone(Vec<String>),
     /// A text in the place of the one that was there: log, id, text.
     Body(String, String, String),
+    /// The last running numbers of this phone, by device. They stay when their log is closed.
+    Counted(Vec<(String, u64)>),
 }
 
 impl Backup {
@@ -129,7 +133,20 @@ impl Backup {
                     *kept = text;
                 }
             }
+            Line::Counted(numbers) => {
+                for (device, number) in numbers {
+                    let last = self.numbers.entry(device).or_default();
+                    *last = number.max(*last);
+                }
+            }
         }
+    }
+
+    /// The devices that write here, each with its last running number: no entry takes one of these
+    /// again, whatever the database has lost.
+    pub fn numbers(&self) -> impl Iterator<Item = (&str, u64)> {
+        let numbers = self.numbers.iter();
+        numbers.map(|(device, number)| (device.as_str(), *number))
     }
 
     fn log(&mut self, log: String) -> &mut Copy {
@@ -235,6 +252,8 @@ impl Backup {
             Some((log.clone(), copy.must, digest))
         });
         lines.push_str(&line(&Line::Held(closed.collect())));
+        let numbers = self.numbers.clone().into_iter().collect();
+        lines.push_str(&line(&Line::Counted(numbers)));
         for (log, copy) in self.logs.iter().filter(|(_, copy)| !copy.texts.is_empty()) {
             let entry = |(id, text): (&String, &String)| (log.clone(), id.clone(), text.clone());
             let entries = copy.texts.iter().map(entry).collect();
@@ -257,6 +276,26 @@ pub fn tap(entries: &[KeptText], must: usize) -> String {
         }
     }
     line(&Line::Tap(entries.iter().map(entry).collect(), logs))
+}
+
+/// The line of the running numbers that a tap of this phone takes; nothing where it has none.
+pub fn counted<'a>(texts: impl IntoIterator<Item = &'a str>) -> String {
+    #[derive(Deserialize)]
+    struct Numbered {
+        device: String,
+        n: u64,
+    }
+    let mut numbers: BTreeMap<String, u64> = BTreeMap::new();
+    for text in texts {
+        if let Ok(Numbered { device, n }) = serde_json::from_str(text) {
+            let last = numbers.entry(device).or_default();
+            *last = n.max(*last);
+        }
+    }
+    if numbers.is_empty() {
+        return String::new();
+    }
+    line(&Line::Counted(numbers.into_iter().collect()))
 }
 
 /// The line that says that entries of a log are lost.

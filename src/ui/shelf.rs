@@ -378,7 +378,7 @@ impl Store for Shelf {
     }
 
     fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>> {
-        self.back_up(records)
+        self.back_up_tap(records)
     }
 
     fn read_second(&self, log: &str) -> Vec<Record> {

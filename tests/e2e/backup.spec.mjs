@@ -63,6 +63,23 @@ test("a database that the browser lost comes back whole from the backup journal,
   });
 });
 
+test("with database and settings lost a phone is the same device, and no number is used twice", async ({ host }) => {
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    await quick.walk("Meet: The right car");
+    await profile.kill();
+    await profile.loseDatabases();
+    await profile.loseLocal();
+    const revived = await again(profile, host);
+    await revived.getByRole("listitem").getByRole("link").first().tap();
+    await new Quick(revived).walk("Meet: Odometer");
+    const kept = (await journal(revived)).map(({ text }) => JSON.parse(text));
+    expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
+    expect(new Set(kept.map(({ n }) => n)).size, "each number once").toBe(kept.length);
+  });
+});
+
 test("an ended job that the browser lost is said to be lost, until somebody knows", async ({ app }) => {
   const quick = new Quick(app);
   await quick.take([file("job.json", sampleText("nothing-wrong"))]);

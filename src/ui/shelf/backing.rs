@@ -4,7 +4,9 @@ use std::cell::{Cell, RefCell};
 
 use super::Shelf;
 use crate::exchange::KeptText;
-use crate::exchange::backup::{Backup, HEADER_BYTES, body, closed, doubted, gone, size, tap};
+use crate::exchange::backup::{
+    Backup, HEADER_BYTES, body, closed, counted, doubted, gone, size, tap,
+};
 use crate::platform::backup::BackupFiles;
 use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreProblem};
@@ -113,10 +115,22 @@ impl Shelf {
         let _ = self.0.backing.read_again().await;
     }
 
-    /// Writes the line of these records; on its way at once.
-    pub(super) fn back_up(
+    /// Writes the line of a tap of this phone, with the running numbers that it takes; on its way at
+    /// once.
+    pub(super) fn back_up_tap(
         &self,
         records: &[Record],
+    ) -> impl Future<Output = Result<(), StoreProblem>> {
+        // First the numbers: a line that is torn behind them takes none again.
+        let numbers = counted(records.iter().map(|record| record.text.as_str()));
+        self.back_up(records, numbers)
+    }
+
+    /// Writes the line of these records that are not there, after `first`; on its way at once.
+    fn back_up(
+        &self,
+        records: &[Record],
+        first: String,
     ) -> impl Future<Output = Result<(), StoreProblem>> {
         let lines = self.says(|says| {
             let new = |record: &&Record| !says.has(&record.log, &record.id);
@@ -124,7 +138,7 @@ impl Shelf {
             let line = new
                 .first()
                 .map(|first| tap(&new, says.must(&first.log).saturating_add(new.len())));
-            line.unwrap_or_default()
+            line.map_or_else(String::new, |line| first + &line)
         });
         let writing = (!lines.is_empty()).then(|| self.0.backing.write(lines));
         async move {
@@ -208,7 +222,7 @@ impl Shelf {
     pub async fn back_up_all(&self, records: &[Record]) {
         let all = self.says(Backup::whole);
         let _ = self.0.backing.write(all).await;
-        let _ = self.back_up(records).await;
+        let _ = self.back_up(records, String::new()).await;
     }
 
     /// The records of a log that the backup journal has.

@@ -25,9 +25,29 @@ fn counter(device: &str) -> &'static str {
 }
 
 impl App {
-    /// The name of this device; empty before it wrote anything.
+    /// The name of this device; empty before it wrote anything. What the database has lost of it
+    /// the backup journal knows.
     pub fn device(self) -> String {
-        self.shelf().setting("device").unwrap_or_default()
+        let shelf = self.shelf();
+        let kept = || {
+            shelf.says(|says| {
+                let (device, _) = says.numbers().next()?;
+                Some(device.trim_end_matches(OWN_COUNT).to_owned())
+            })
+        };
+        shelf.setting("device").or_else(kept).unwrap_or_default()
+    }
+
+    /// The running number that the next entry of a device takes: past every one that is known.
+    fn next_number(self, device: &str) -> u64 {
+        let shelf = self.shelf();
+        let setting = shelf.setting(counter(device)).and_then(|n| n.parse().ok());
+        let last = shelf.says(|says| {
+            let mut numbers = says.numbers();
+            numbers.find(|(of, _)| *of == device).map(|(_, last)| last)
+        });
+        let after = last.map_or(1, |last| last.saturating_add(1));
+        setting.unwrap_or(1_u64).max(after)
     }
 
     /// Everything about a tap that is not what happened; `None` if there is no chance to be had.
@@ -35,26 +55,22 @@ impl App {
         let shelf = self.shelf();
         let stamp = clock::now();
         let chance = chance::random::<10>().ok()?;
-        let mut device = shelf.setting("device").unwrap_or_else(|| {
-            let device: String = chance
+        let mut device = self.device();
+        if device.is_empty() {
+            device = chance
                 .iter()
                 .take(4)
                 .map(|byte| format!("{byte:02x}"))
                 .collect();
             shelf.set_setting("device", &device);
-            device
-        });
+        }
         if practice {
             device.push_str(OWN_COUNT);
         }
-        let n = shelf
-            .setting(counter(&device))
-            .and_then(|n| n.parse().ok())
-            .unwrap_or(1_u64);
         Some(Pen {
             by: self.settings.with_untracked(|settings| settings.by.clone()),
+            n: self.next_number(&device),
             device,
-            n,
             utc_ms: stamp.utc_ms,
             offset_min: stamp.offset_min,
             told: None,
