@@ -22,6 +22,8 @@ mod start;
 mod state;
 #[cfg(target_arch = "wasm32")]
 mod sweep;
+#[cfg(any(test, target_arch = "wasm32"))]
+mod view;
 
 #[cfg(target_arch = "wasm32")]
 pub use start::start;

@@ -52,7 +52,7 @@ fn mount(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) 
     let Some(root) = page::element(crash_panel::APP) else {
         return;
     };
-    let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
+    let handle = leptos::mount::mount_to_renderer(root.unchecked_ref(), move || {
         let app = App::new(shelf, settings, closed);
         provide_context(app);
         app.listen();

@@ -2,8 +2,6 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-
 use crate::job::mishap::in_the_way_of;
 use crate::job::picture::owed;
 use crate::job::{Held, held, together};
@@ -20,9 +18,10 @@ use crate::ui::screens::{
     signs, swing, turn, wherever,
 };
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// The step that comes next.
-pub fn next(app: App) -> AnyView {
+pub fn next(app: App) -> Node {
     (move || match app.open.get() {
         None => not_here(app),
         Some(open) => match open.next().cloned() {
@@ -38,11 +37,11 @@ pub fn next(app: App) -> AnyView {
             None => wherever::wherever(app),
         },
     })
-    .into_any()
+    .into_node()
 }
 
 /// One step by its key, wherever the job is.
-pub fn one(app: App, key: StepKey) -> AnyView {
+pub fn one(app: App, key: StepKey) -> Node {
     (move || match app.open.get() {
         None => not_here(app),
         Some(open) => match open.steps.iter().find(|spec| spec.key == key).cloned() {
@@ -50,11 +49,11 @@ pub fn one(app: App, key: StepKey) -> AnyView {
             None => closing::end_from_anywhere(app, open, key),
         },
     })
-    .into_any()
+    .into_node()
 }
 
 /// What a place of a job that this phone does not have says; it leads home.
-pub fn not_here(app: App) -> AnyView {
+pub fn not_here(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         <main class="desk">
@@ -63,10 +62,9 @@ pub fn not_here(app: App) -> AnyView {
             {link(Look::Plain, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
-    .into_any()
 }
 
-fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyView {
+fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Node {
     app.lock();
     // What stands before the first of a screen stands before all of it.
     let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&spec));
@@ -87,7 +85,7 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyV
     }
 }
 
-fn form(at: &At) -> AnyView {
+fn form(at: &At) -> Node {
     if at.asks_signs() {
         return signs::signs(at);
     }
@@ -120,7 +118,7 @@ fn form(at: &At) -> AnyView {
 }
 
 /// A hold point that is not answered: what is missing, and the way to it.
-fn hold_point(at: &At, held: Held) -> AnyView {
+fn hold_point(at: &At, held: Held) -> Node {
     let (title, sentence) = text::hold_point(at.lang, held.point);
     let now = held.answer_at.zip(held.given);
     let sentence = now.map_or(sentence, |(question, given)| {
