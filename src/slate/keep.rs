@@ -6,6 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
 use crate::platform::record::{Record, StoreProblem};
+use crate::sorted::set_of;
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
 pub trait Store {
@@ -115,7 +116,7 @@ pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> 
         Err(problem) if second.is_empty() => return Err(problem),
         Err(_) => Vec::new(),
     };
-    let there: BTreeSet<String> = journal.iter().map(|record| record.id.clone()).collect();
+    let there: BTreeSet<String> = set_of(journal.iter().map(|record| record.id.clone()));
     let mut read = Read::default();
     for record in journal {
         take(&mut read, record);

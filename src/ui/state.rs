@@ -25,6 +25,7 @@ use crate::platform::tabs::Tabs;
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
 use crate::slate::{self, Kept, NotKept, Store};
+use crate::sorted::set_of;
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
@@ -367,7 +368,7 @@ impl App {
     fn with_later_taps(self, log: &str, mut read: Vec<Entry>) -> Vec<Entry> {
         let same = |open: &Option<Arc<Open>>| open.as_ref().is_some_and(|it| it.log.0 == log);
         if self.open.with_untracked(same) {
-            let known: BTreeSet<EntryId> = read.iter().map(|entry| entry.id.clone()).collect();
+            let known: BTreeSet<EntryId> = set_of(read.iter().map(|entry| entry.id.clone()));
             let later = self.entries.get_value().into_iter();
             read.extend(later.filter(|entry| !known.contains(&entry.id)));
         }

@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use crate::job::book::{PREFIX, offers, source_of};
 use crate::job::entry::{LogId, VehicleField, What};
 use crate::report::cards::{card_twin, card_value, source_line};
+use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Say};
 use crate::trade::fastening::{CardItem, SpecCard};
 use crate::ui::files::exported_book;
@@ -75,7 +76,7 @@ fn read(app: App, books: Books) {
                 });
             }
         }
-        all.sort_by(|one, two| one.name.cmp(&two.name));
+        all.order_by(|one, two| one.name.cmp(&two.name));
         let _ = books.try_set(Some(all));
     });
 }

@@ -3,6 +3,7 @@
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
+use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::play::Decision;
 use crate::trade::practice::{Code, Named};
@@ -82,7 +83,7 @@ fn update(app: App, lang: Lang) -> Node {
 
 fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> Node {
     let today = today();
-    jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
+    jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
     if jobs.is_empty() {
         let empty = if typed.is_empty() {
             text::say(lang, Say::HomeEmpty).to_owned()
@@ -98,7 +99,7 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> Node {
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
     let mut open: Vec<&Summary> = jobs.iter().filter(|job| job.is_open()).copied().collect();
     // The order of the day; what has no slot stays as it is, the latest first.
-    open.sort_by(|a, b| a.slot_order().cmp(&b.slot_order()));
+    open.order_by(|a, b| a.slot_order().cmp(&b.slot_order()));
     let ended: Vec<&Summary> = jobs
         .iter()
         .filter(|job| !job.is_open() && !overdue(job))

@@ -5,6 +5,7 @@ use leptos::task::spawn_local;
 use super::{Bill, template};
 use crate::job::bill::priced;
 use crate::job::entry::{Price, What};
+use crate::sorted::Sorted;
 use crate::text::{self, Desk, ReportWord};
 use crate::trade::money::{
     AmountSlip, Estimate, EstimateFault, Line, LineKind, TaxRule, Totals, line_amount, parse_minor,
@@ -130,7 +131,7 @@ fn last_lines(bill: &Bill) -> Node {
                 .filter(|job| job.log != log && !job.practice)
                 .map(|job| (job.touched, job.log.clone()))
                 .collect();
-            jobs.sort_unstable();
+            jobs.order();
             jobs
         });
         for (_, log) in jobs.into_iter().rev().take(MOST_LOOKED_AT) {

@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{DayTime, LogId, Slot, What};
+use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
 use crate::trade::money::is_van_mark;
 use crate::ui::parts::key::{Look, key, link};
@@ -76,7 +77,7 @@ fn rows(packing: Packing) -> Node {
         .iter()
         .filter(|job| job.ending.is_empty() && !job.practice);
     let mut open: Vec<&Summary> = open.collect();
-    open.sort_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
+    open.order_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
     if open.is_empty() {
         let nothing = text::flow(packing.lang, Flow::DayNothing);
         return view! { <li>{nothing}</li> };

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use leptos::task::spawn_local;
 
 use crate::exchange::export::Log;
+use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
@@ -74,7 +75,7 @@ pub fn out(app: App) -> Node {
 fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> Node {
     let mut jobs = app.jobs.get();
     jobs.retain(|job| !job.practice);
-    jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
+    jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
     let rows = jobs.into_iter().take(MOST_ROWS).map(|job| {
         let name = name(lang, &job);
         let log = StoredValue::new(job.log);
