@@ -159,7 +159,7 @@ fn field_of(at: &At, drafts: Drafts, place: Place) -> RwSignal<String> {
 }
 
 /// What a distance is read in.
-const fn unit(at: &At) -> LengthUnit {
+fn unit(at: &At) -> LengthUnit {
     match at.fmt.system {
         System::Metric => LengthUnit::Millimetre,
         System::Us => LengthUnit::Inch,
