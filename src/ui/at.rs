@@ -21,6 +21,7 @@ use crate::ui::parts::below::Below;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::panel::Panel;
 use crate::ui::route::Route;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::{App, Open};
 use crate::units::Format;
 
@@ -107,9 +108,7 @@ impl At {
 
     /// A step with the rows of those that are told before it.
     pub fn after(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Self {
-        let settings = app.settings.read_untracked();
-        let (lang, fmt) = (settings.lang, settings.format());
-        drop(settings);
+        let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
         let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
         let asks = waits(&open.sheet, &spec, &rows);
         Self(Rc::new(Here {

@@ -17,6 +17,8 @@ mod settings;
 #[cfg(target_arch = "wasm32")]
 mod shelf;
 #[cfg(target_arch = "wasm32")]
+mod signal;
+#[cfg(target_arch = "wasm32")]
 mod start;
 #[cfg(target_arch = "wasm32")]
 mod state;

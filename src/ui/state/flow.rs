@@ -2,8 +2,6 @@
 
 use std::collections::BTreeSet;
 
-use leptos::prelude::*;
-
 use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
 use crate::exchange::export::Log;

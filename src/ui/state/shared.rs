@@ -16,6 +16,7 @@ use crate::platform::update::Update as NewVersion;
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
 use crate::ui::shelf::Shelf;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::level::Leveled;
 use crate::ui::state::{Keeping, Open};
 
@@ -46,7 +47,7 @@ pub struct Shared {
     /// The picture or voice note that the last tap kept.
     pub latest: RwSignal<Option<String>>,
     /// Why the database was closed under this page, where it was.
-    pub closed: RwSignal<Option<Closed>>,
+    pub closed: leptos::prelude::RwSignal<Option<Closed>>,
     /// Whether the browser threw the data away under this page.
     pub thrown_away: RwSignal<bool>,
     /// Whether entries of open jobs were lost and came back from the backup journal.

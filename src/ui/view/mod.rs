@@ -38,9 +38,10 @@ pub use node::{CollectView, IntoNode, Node, View};
 pub mod prelude {
     pub(crate) use super::view;
     pub use super::{CollectView, IntoNode, Node};
+    pub use crate::ui::signal::RwSignal;
     pub use leptos::prelude::{
-        Effect, Get, GetUntracked, GetValue, LocalStorage, Memo, NodeRef, Read, ReadUntracked,
-        RwSignal, Set, SetValue, Signal, StoredValue, Track, Update, UpdateUntracked, UpdateValue,
-        With, WithUntracked, WithValue, event_target_value, on_cleanup, untrack,
+        Effect, Get, GetUntracked, GetValue, LocalStorage, Memo, NodeRef, Set, SetValue, Signal,
+        StoredValue, UpdateValue, With, WithUntracked, WithValue, event_target_value, on_cleanup,
+        untrack,
     };
 }

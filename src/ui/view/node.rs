@@ -3,13 +3,14 @@
 use std::borrow::Cow;
 
 use leptos::html::ElementType;
-use leptos::prelude::{Get as _, NodeRef, Owner, RwSignal, Set as _, event_target_value};
+use leptos::prelude::{NodeRef, Owner, event_target_value};
 use leptos::tachys::html::node_ref::NodeRefContainer;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event};
 
 use super::attach::Handler;
 use super::value::{IntoValue, Value};
+use crate::ui::signal::RwSignal;
 
 /// Something that can stand on a screen: one pointer, whatever it is.
 #[derive(Default)]

@@ -35,7 +35,7 @@ struct Bill {
 
 impl Bill {
     fn of(app: App, open: Arc<Open>) -> Self {
-        let settings = app.settings.read_untracked();
+        let settings = app.settings.get_untracked();
         let price = open.sheet.price();
         Self {
             app,

@@ -18,9 +18,7 @@ use crate::units::Format;
 
 /// Everything that is counted over all jobs.
 pub fn counts(app: App) -> Node {
-    let settings = app.settings.read_untracked();
-    let (lang, fmt) = (settings.lang, settings.format());
-    drop(settings);
+    let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
     let word = |word| text::ledger(lang, word);
     view! {
         <main class="desk desk--wide counts">

@@ -24,9 +24,7 @@ const MOST_FOUND: usize = 20;
 
 /// The yard.
 pub fn yard(app: App) -> Node {
-    let settings = app.settings.read_untracked();
-    let (lang, fmt) = (settings.lang, settings.format());
-    drop(settings);
+    let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
     let counts = text::ledger(lang, Ledger::CountsTitle);
     view! {
         <main class="desk desk--wide yard">
