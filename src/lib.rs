@@ -4,6 +4,8 @@
 
 pub mod word;
 
+pub mod sorted;
+
 pub mod units;
 
 pub mod trade;

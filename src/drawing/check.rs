@@ -4,6 +4,7 @@
 
 use super::fill::{hatch, outline};
 use super::shape::{Anchor, Drawing, Fill, Ink, Point, Role, Shape};
+use crate::sorted::Sorted;
 
 /// Area of what is not paper, in square units, sampled twice a unit each way.
 pub fn ink_area(drawing: &Drawing) -> f64 {
@@ -154,7 +155,7 @@ pub fn well_formed(svg: &str) {
             .filter(|word| word.ends_with('='))
             .collect();
         let all = names.len();
-        names.sort_unstable();
+        names.order();
         names.dedup();
         assert_eq!(names.len(), all, "an attribute twice: {tag}");
         if !tag.ends_with('/') {

@@ -5,6 +5,7 @@
 
 use super::pen::{arc, end};
 use super::shape::{Point, Shape, Step};
+use crate::sorted::Sorted;
 
 const HATCH_PITCH: f64 = 7.0;
 const DOT_PITCH: f64 = 8.0;
@@ -84,7 +85,7 @@ fn spans(runs: &[Vec<Point>], level: f64) -> Vec<(f64, f64)> {
         .flat_map(|run| run.windows(2))
         .filter_map(|pair| crossing(pair, level))
         .collect();
-    cuts.sort_by(f64::total_cmp);
+    cuts.order_by(f64::total_cmp);
     cuts.chunks_exact(2)
         .filter_map(|pair| Some((*pair.first()?, *pair.last()?)))
         .filter(|(a, b)| b - a > 1.0)

@@ -10,6 +10,7 @@ use crate::job::practice::is_practice;
 use crate::job::progress::count;
 use crate::job::sheet::Sheet;
 use crate::job::turn::group_of;
+use crate::sorted::Sorted;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Doubt, SpecCard, Stage, doubts, other_count,
 };
@@ -120,7 +121,7 @@ pub fn offers(book: &Sheet, item: CardItem) -> Vec<SpecCard> {
         .collect();
     // Of two of one day the one that was noted last stands first.
     cards.reverse();
-    cards.sort_by_key(|card| std::cmp::Reverse(source_of(card).map(|source| source.looked_up)));
+    cards.order_by_key(|card| std::cmp::Reverse(source_of(card).map(|source| source.looked_up)));
     for card in cards {
         if !offers.iter().any(|other| says_the_same(other, card)) {
             offers.push(card.clone());

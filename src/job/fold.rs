@@ -9,6 +9,7 @@ use crate::job::line::Latest;
 use crate::job::order::{Ordered, order};
 use crate::job::problem::Problem;
 use crate::job::sheet::Sheet;
+use crate::sorted::{Sorted, map_of, set_of};
 use crate::trade::wheel_end::{Hold, StepKey};
 
 /// Folds entries of one log into its sheet.
@@ -54,7 +55,7 @@ fn unique(
     let mut by_id = BTreeMap::new();
     for (id, mut versions) in versions {
         if versions.len() > 1 {
-            versions.sort_by_cached_key(|e| (rank(e), format!("{e:?}")));
+            versions = in_order(versions);
             versions.dedup();
         }
         let count = |of| versions.iter().filter(|e| rank(e) == of).count();
@@ -77,14 +78,20 @@ const fn rank(entry: &Entry) -> u8 {
     }
 }
 
+/// Versions of one entry by rank, and of one rank by all that they say.
+fn in_order(versions: Vec<Entry>) -> Vec<Entry> {
+    let keyed = versions
+        .into_iter()
+        .map(|it| ((rank(&it), format!("{it:?}")), it));
+    let mut keyed: Vec<_> = keyed.collect();
+    keyed.order_by(|(a, _), (b, _)| a.cmp(b));
+    keyed.into_iter().map(|(_, it)| it).collect()
+}
+
 /// An entry counts if no strike that counts hits it; a strike may hit only what it had seen.
 fn effective(ordered: &Ordered) -> Vec<bool> {
-    let place: BTreeMap<&EntryId, usize> = ordered
-        .entries
-        .iter()
-        .enumerate()
-        .map(|(i, e)| (&e.id, i))
-        .collect();
+    let place: BTreeMap<&EntryId, usize> =
+        map_of(ordered.entries.iter().enumerate().map(|(i, e)| (&e.id, i)));
     let mut counts = vec![true; ordered.entries.len()];
     for (here, entry) in ordered.entries.iter().enumerate().rev() {
         let What::Strike(hits) = &entry.what else {
@@ -122,13 +129,11 @@ fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>>
 /// What was turned counts only if it had seen every pass that stands: a tap noted beside the
 /// beginning of a pass belongs to the pass before, whatever the clocks say.
 fn begin_again(ordered: &Ordered, registers: &mut BTreeMap<Key, Vec<usize>>) {
-    let passes: BTreeMap<StepKey, Vec<usize>> = registers
-        .iter()
-        .filter_map(|(key, places)| match key {
+    let passes: BTreeMap<StepKey, Vec<usize>> =
+        map_of(registers.iter().filter_map(|(key, places)| match key {
             Key::Pass(step) => Some((*step, places.clone())),
             _ => None,
-        })
-        .collect();
+        }));
     for (key, places) in registers.iter_mut() {
         let Key::Turned(step, _) = key else { continue };
         let begun = passes.get(step).map_or(&[][..], Vec::as_slice);
@@ -166,7 +171,7 @@ fn stated(key: &Key, what: &What) -> String {
 }
 
 fn heads(ordered: &Ordered) -> Vec<EntryId> {
-    let named: BTreeSet<&EntryId> = ordered.entries.iter().flat_map(|e| &e.after).collect();
+    let named: BTreeSet<&EntryId> = set_of(ordered.entries.iter().flat_map(|e| &e.after));
     ordered
         .entries
         .iter()

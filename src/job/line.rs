@@ -4,6 +4,7 @@
 //! A phone that writes alone adds nothing to what it had seen of others, and its entries share it.
 //! Only where lines meet or part is that put together anew.
 
+use crate::sorted::Sorted;
 use std::cmp::Reverse;
 use std::collections::BTreeMap;
 use std::rc::Rc;
@@ -84,7 +85,7 @@ impl Seen {
             all.extend(standing.reach.iter());
             all.push((standing.line, parent));
         }
-        all.sort_by_key(|(line, last)| (*line, Reverse(*last)));
+        all.order_by_key(|(line, last)| (*line, Reverse(*last)));
         all.dedup_by_key(|(line, _)| *line);
         all
     }
@@ -133,7 +134,7 @@ impl Latest {
     /// The places that stand, in order.
     pub(super) fn places(self) -> Vec<usize> {
         let mut places: Vec<usize> = self.0.into_values().collect();
-        places.sort_unstable();
+        places.order();
         places
     }
 }

@@ -10,6 +10,7 @@ use crate::job::mishap::{Mishap, open_mishap};
 use crate::job::progress::status;
 use crate::job::sheet::Sheet;
 use crate::job::turn::{Turning, told_in_wrench};
+use crate::sorted::{Sorted, set_of};
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::wrench::pick;
 use crate::trade::wheel_end::{Form, Hold, Item, StepKey, StepSpec};
@@ -76,13 +77,10 @@ pub fn wrenches(sheet: &Sheet) -> Wrenches<'_> {
 
 /// Every item that was touched; what is loose stands first.
 pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
-    let items: BTreeSet<Item> = sheet
-        .keys()
-        .filter_map(|key| match key {
-            Key::Item(item) | Key::Mishap(item) => Some(*item),
-            _ => None,
-        })
-        .collect();
+    let items: BTreeSet<Item> = set_of(sheet.keys().filter_map(|key| match key {
+        Key::Item(item) | Key::Mishap(item) => Some(*item),
+        _ => None,
+    }));
     let (wrenches, angles) = (wrenches(sheet), angles(sheet));
     let row = |item: Item| {
         let entry = sheet.holds(&Key::Item(item));
@@ -99,7 +97,7 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
         })
     };
     let mut rows: Vec<Row> = items.into_iter().filter_map(row).collect();
-    rows.sort_by_key(|row| !row.hold.is_loose());
+    rows.order_by_key(|row| !row.hold.is_loose());
     rows
 }
 

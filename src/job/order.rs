@@ -6,6 +6,7 @@ use std::collections::{BTreeMap, BinaryHeap};
 
 use crate::job::entry::{Entry, EntryId};
 use crate::job::line::Seen;
+use crate::sorted::{Sorted, map_of};
 
 /// Entries in an order in which each comes after all that it saw; ties by id.
 pub(super) struct Ordered {
@@ -48,7 +49,7 @@ pub fn is_tangled<'a>(entries: impl IntoIterator<Item = &'a Entry>, most: usize)
     if links.saturating_mul(by_id.len()) <= most {
         return false;
     }
-    by_id.sort_by(|a, b| a.id.cmp(&b.id));
+    by_id.order_by(|a, b| a.id.cmp(&b.id));
     by_id.dedup_by(|a, b| a.id == b.id);
     let links = Links::of(&by_id);
     let (ranks, _) = links.topological();
@@ -65,10 +66,11 @@ struct Links {
 impl Links {
     /// The links of entries that are sorted by id.
     fn of<E: Borrow<Entry>>(entries: &[E]) -> Self {
-        let ranks: BTreeMap<&EntryId, usize> = (0..)
-            .zip(entries)
-            .map(|(rank, entry)| (&entry.borrow().id, rank))
-            .collect();
+        let ranks: BTreeMap<&EntryId, usize> = map_of(
+            (0..)
+                .zip(entries)
+                .map(|(rank, entry)| (&entry.borrow().id, rank)),
+        );
         let mut parents = vec![Vec::new(); entries.len()];
         let mut children = vec![Vec::new(); entries.len()];
         let mut missing = Vec::new();
@@ -84,7 +86,7 @@ impl Links {
                 }
             }
         }
-        missing.sort();
+        missing.order();
         missing.dedup();
         Self {
             parents,

@@ -10,6 +10,7 @@ use crate::job::key::{Key, care};
 use crate::job::mishap::open_mishap;
 use crate::job::problem::Problem;
 use crate::job::slip::{Slip, slip};
+use crate::sorted::set_of;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
@@ -232,14 +233,14 @@ impl Sheet {
 
     /// Everything that is off or loosened and not yet back, in the order of the corners.
     pub fn loose(&self) -> Vec<(Item, Hold)> {
-        let items: BTreeSet<Item> = self
-            .keys()
-            .filter_map(|key| match key {
-                Key::Item(item) | Key::Mishap(item) => Some(*item),
-                _ => None,
-            })
-            .chain(slip(self).into_iter().flat_map(Slip::items))
-            .collect();
+        let items: BTreeSet<Item> = set_of(
+            self.keys()
+                .filter_map(|key| match key {
+                    Key::Item(item) | Key::Mishap(item) => Some(*item),
+                    _ => None,
+                })
+                .chain(slip(self).into_iter().flat_map(Slip::items)),
+        );
         items
             .into_iter()
             .filter_map(|item| Some((item, self.item(item)?)))

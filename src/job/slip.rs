@@ -8,6 +8,7 @@ use crate::job::entry::{Consent, Decided, Ending, Inputs, Moved, Scope, VehicleF
 use crate::job::key::{Key, keys};
 use crate::job::runout::{Run, runs};
 use crate::job::sheet::Sheet;
+use crate::sorted::Sorted;
 use crate::trade::play::{Decision, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, SetName, StepKey};
@@ -35,7 +36,7 @@ pub fn facts(sheet: &Sheet) -> Vec<What> {
         .filter_map(|key| told(&sheet.holds(key)?.what))
         .collect();
     facts.extend(loose(sheet));
-    facts.sort_by_key(rank);
+    facts.order_by_key(rank);
     facts
 }
 

@@ -10,6 +10,7 @@ use gloo_storage::{LocalStorage, Storage as _};
 use super::js;
 use super::keys;
 use super::record::{Aside, Record, StoreProblem};
+use crate::sorted::Sorted;
 
 /// Id and text of each record of a tap.
 type Tap = Vec<(String, String)>;
@@ -127,7 +128,7 @@ impl Local {
                 text,
             }));
         }
-        found.sort();
+        found.order();
         Ok(found)
     }
 
@@ -152,7 +153,7 @@ impl Local {
         let keys = self.keys()?;
         let of = |key: &String| keys::entry_parts(key).map(|(log, _)| log.to_owned());
         let mut logs: Vec<String> = keys.iter().filter_map(of).collect();
-        logs.sort();
+        logs.order();
         logs.dedup();
         Ok(logs)
     }

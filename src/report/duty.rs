@@ -16,6 +16,7 @@ use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, How, PersonField, Reply, Scope, What};
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::judge::after;
+use crate::sorted::Sorted;
 use crate::text::{self, Asking, Customer, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
@@ -262,7 +263,7 @@ pub(super) fn not_checked(told: &Told) -> Vec<Block> {
             None => verdict(told.sheet, *corner).not_done,
         })
         .collect();
-    tests.sort_unstable();
+    tests.order();
     tests.dedup();
     let mut lines: Vec<String> = tests
         .iter()
@@ -294,7 +295,7 @@ fn not_proved(told: &Told) -> Vec<String> {
             After::Blocked { .. } => Vec::new(),
         })
         .collect();
-    tests.sort_unstable();
+    tests.order();
     tests.dedup();
     let name = told.word(ReportWord::SignAfter);
     tests

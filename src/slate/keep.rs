@@ -8,6 +8,7 @@ use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
 use crate::job::is_tangled;
 use crate::platform::record::{Record, StoreProblem};
+use crate::sorted::set_of;
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
 pub trait Store {
@@ -148,7 +149,7 @@ async fn read_up_to<S: Store>(
     if most.is_some_and(|most| most < journal.len().max(second.len())) {
         return Ok(unread(journal.into_iter().chain(second)));
     }
-    let there: BTreeSet<String> = journal.iter().map(|record| record.id.clone()).collect();
+    let there: BTreeSet<String> = set_of(journal.iter().map(|record| record.id.clone()));
     let mut read = Read::default();
     for record in journal {
         take(&mut read, record);

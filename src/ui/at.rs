@@ -1,5 +1,7 @@
 //! One step on the screen: what a form needs to show itself and to write its answer.
 
+use std::ops::Deref;
+use std::rc::Rc;
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -19,12 +21,25 @@ use crate::ui::parts::below::Below;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::panel::Panel;
 use crate::ui::route::Route;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::{App, Open};
 use crate::units::Format;
 
-/// A step of the open job, as it stands.
+/// A step of the open job, as it stands; one pointer, since every key keeps one.
 #[derive(Clone)]
-pub struct At {
+pub struct At(Rc<Here>);
+
+impl Deref for At {
+    type Target = Here;
+
+    fn deref(&self) -> &Here {
+        &self.0
+    }
+}
+
+/// What a step needs on the screen.
+#[derive(Clone)]
+pub struct Here {
     /// The shared state.
     pub app: App,
     /// The job.
@@ -93,12 +108,10 @@ impl At {
 
     /// A step with the rows of those that are told before it.
     pub fn after(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Self {
-        let settings = app.settings.read_untracked();
-        let (lang, fmt) = (settings.lang, settings.format());
-        drop(settings);
+        let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
         let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
         let asks = waits(&open.sheet, &spec, &rows);
-        Self {
+        Self(Rc::new(Here {
             app,
             open,
             spec,
@@ -112,7 +125,7 @@ impl At {
             below: Below::new(Signal::stored(asks)),
             seen: RwSignal::new(seen),
             stays: false,
-        }
+        }))
     }
 
     /// The same on a new frame, of which nothing has been on the screen yet; a spec says by itself
@@ -127,10 +140,10 @@ impl At {
 
     /// The same, its keys waiting for what is below the edge only while `asks` says so.
     pub fn looked_at_while(&self, asks: Signal<bool>) -> Self {
-        Self {
+        Self(Rc::new(Here {
             below: Below::new(asks),
-            ..self.clone()
-        }
+            ..Here::clone(self)
+        }))
     }
 
     /// The picture that the record needs before the step at this place goes on.
@@ -144,10 +157,10 @@ impl At {
             ..self.spec.clone()
         };
         let alone = Self::new(self.app, Arc::clone(&self.open), spec);
-        Self {
+        Self(Rc::new(Here {
             stays: true,
-            ..alone
-        }
+            ..Here::clone(&alone)
+        }))
     }
 
     /// Where the job goes when this step was answered.

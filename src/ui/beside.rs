@@ -1,8 +1,6 @@
 //! What a step writes beside its own answer: the reminder, the proofs that are to be recorded, and
 //! the report as it is handed over.
 
-use leptos::prelude::WithUntracked;
-
 use crate::job::ending;
 use crate::job::entry::{Due, HandedOver, What};
 use crate::job::proof::with_records;

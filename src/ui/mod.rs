@@ -17,11 +17,15 @@ mod settings;
 #[cfg(target_arch = "wasm32")]
 mod shelf;
 #[cfg(target_arch = "wasm32")]
+mod signal;
+#[cfg(target_arch = "wasm32")]
 mod start;
 #[cfg(target_arch = "wasm32")]
 mod state;
 #[cfg(target_arch = "wasm32")]
 mod sweep;
+#[cfg(any(test, target_arch = "wasm32"))]
+mod view;
 #[cfg(target_arch = "wasm32")]
 mod work;
 

@@ -10,6 +10,7 @@ use crate::platform::local::Local;
 use crate::platform::memory::Memory;
 use crate::platform::record::{Photo, Record, Storage, StoreProblem};
 use crate::slate::{Bytes, Read, Store, orphans};
+use crate::sorted::Sorted;
 
 mod backing;
 mod both;
@@ -187,7 +188,7 @@ impl Shelf {
                 .and_then(|local| local.logs().ok())
                 .unwrap_or_default(),
         );
-        logs.sort();
+        logs.order();
         logs.dedup();
         (logs, is_read)
     }

@@ -54,7 +54,7 @@ fn mount(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) 
     };
     // What stood there while the app was loading.
     root.set_text_content(None);
-    let handle = leptos::mount::mount_to(root.unchecked_into(), move || {
+    let handle = leptos::mount::mount_to_renderer(root.unchecked_ref(), move || {
         let app = App::new(shelf, settings, closed);
         provide_context(app);
         app.listen();

@@ -6,16 +6,16 @@ mod list;
 mod other;
 mod pen;
 mod reading;
+mod shared;
 
+use std::ops::Deref;
 use std::sync::Arc;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::exchange::receipt::Lines;
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Entry, LogId, Shop, What};
-use crate::job::late::Ago;
+use crate::job::entry::{Entry, LogId, What};
 use crate::job::{Sheet, fold, next, plan};
 use crate::platform::clock;
 use crate::platform::journal::Closed;
@@ -29,9 +29,8 @@ use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
 use crate::ui::shelf::Shelf;
-use crate::ui::work::Work;
-use level::Leveled;
 pub use reading::Shut;
+pub use shared::Shared;
 
 /// How the last tap fared.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -91,57 +90,16 @@ impl Open {
     }
 }
 
-/// Everything the screens share; small enough to copy.
+/// Everything the screens share; one pointer, so that each closure copies no more.
 #[derive(Clone, Copy)]
-pub struct App {
-    /// Where the person is.
-    pub route: RwSignal<Route>,
-    /// The choices.
-    pub settings: RwSignal<Settings>,
-    /// The open job.
-    pub open: RwSignal<Option<Arc<Open>>>,
-    /// How the last tap fared.
-    pub keeping: RwSignal<Keeping>,
-    /// What storage was granted.
-    pub storage: RwSignal<Storage>,
-    /// The jobs of this phone, for the list.
-    pub jobs: RwSignal<Vec<Summary>>,
-    /// Whether a new version waits.
-    pub update_waits: RwSignal<bool>,
-    /// Why no job is open at the place of one.
-    pub shut: RwSignal<Shut>,
-    /// Long work that is on its way.
-    pub work: Work,
-    /// What could not be read, in plain English.
-    pub unreadable: RwSignal<Vec<String>>,
-    /// What was last done outside the job, said once.
-    pub told: RwSignal<Option<&'static str>>,
-    /// How long ago the next tap was done, if not now.
-    pub ago: RwSignal<Option<Ago>>,
-    /// Megabytes left for this app, where they are few.
-    pub tight: RwSignal<Option<u64>>,
-    /// The picture or voice note that the last tap kept.
-    pub latest: RwSignal<Option<String>>,
-    /// Why the database was closed under this page, where it was.
-    pub closed: RwSignal<Option<Closed>>,
-    /// Whether the browser threw the data away under this page.
-    pub thrown_away: RwSignal<bool>,
-    /// Whether entries of open jobs were lost and came back from the backup journal.
-    pub came_back: RwSignal<bool>,
-    /// Logs that this phone had and has no more.
-    pub lost: RwSignal<Vec<String>>,
-    /// The shop's settings that are in force here.
-    pub shop: RwSignal<Shop>,
-    /// What the yard's receipts say it has.
-    pub held: RwSignal<Lines>,
-    /// Whether keys are held for a moment, so that a bounce does not press the next step.
-    pub locked: RwSignal<bool>,
-    shelf: StoredValue<Shelf, LocalStorage>,
-    tabs: StoredValue<Option<Tabs>, LocalStorage>,
-    update: StoredValue<Option<NewVersion>, LocalStorage>,
-    /// Entries of the open job; the sheet is folded from these alone.
-    entries: StoredValue<Vec<Entry>, LocalStorage>,
-    leveled: StoredValue<Leveled, LocalStorage>,
+pub struct App(&'static Shared);
+
+impl Deref for App {
+    type Target = Shared;
+
+    fn deref(&self) -> &Shared {
+        self.0
+    }
 }
 
 /// The shared state; a screen is never mounted without it.
@@ -150,36 +108,10 @@ pub fn app() -> App {
 }
 
 impl App {
-    /// The state at the start, before anything was read.
+    /// The state at the start, before anything was read; there is one in a page, and it lives as
+    /// long as the page.
     pub fn new(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) -> Self {
-        Self {
-            route: RwSignal::new(Route::from_hash(&page::hash())),
-            settings: RwSignal::new(settings),
-            open: RwSignal::new(None),
-            keeping: RwSignal::new(Keeping::Kept),
-            storage: RwSignal::new(shelf.storage()),
-            jobs: RwSignal::new(Vec::new()),
-            update_waits: RwSignal::new(false),
-            shut: RwSignal::new(Shut::Reading),
-            work: Work::new(),
-            unreadable: RwSignal::new(Vec::new()),
-            told: RwSignal::new(None),
-            ago: RwSignal::new(None),
-            tight: RwSignal::new(None),
-            latest: RwSignal::new(None),
-            closed: closed.into(),
-            thrown_away: RwSignal::new(false),
-            came_back: RwSignal::new(false),
-            lost: RwSignal::new(Vec::new()),
-            locked: RwSignal::new(false),
-            shop: RwSignal::new(Shop::default()),
-            held: RwSignal::new(Lines::default()),
-            shelf: StoredValue::new_local(shelf),
-            tabs: StoredValue::new_local(None),
-            update: StoredValue::new_local(None),
-            entries: StoredValue::new_local(Vec::new()),
-            leveled: StoredValue::new_local(Leveled::No),
-        }
+        Self(Box::leak(Box::new(Shared::new(shelf, settings, closed))))
     }
 
     /// Starts listening to the other tabs and to new versions.
@@ -248,6 +180,10 @@ impl App {
 
     /// Appends, and goes on once it is kept.
     pub fn append_then(self, whats: Vec<What>, then: impl FnOnce() + 'static) {
+        self.append_boxed(whats, Box::new(then));
+    }
+
+    fn append_boxed(self, whats: Vec<What>, then: Box<dyn FnOnce()>) {
         let Some(open) = self.open.get_untracked() else {
             return;
         };

@@ -1,11 +1,10 @@
 //! Long work on its way: the glass is let go of between its pieces, and it can be stopped.
 
-use leptos::prelude::*;
-
 use crate::exchange::pieces::{CalledOff, Waits};
 use crate::platform::clock;
 use crate::text::{self, Lang, Say};
 use crate::ui::parts::key::{Look, key};
+use crate::ui::view::prelude::*;
 
 /// The glass is let go of so often; a frame takes 17 ms.
 const SLICE_MS: i64 = 40;
@@ -77,16 +76,16 @@ impl Waits for Work {
 }
 
 /// How far the work is, and the key that stops it.
-pub fn progress(work: Work, lang: Lang) -> AnyView {
+pub fn progress(work: Work, lang: Lang) -> Node {
     (move || {
         let (done, all) = work.shown.get()?;
         let stop = move || work.stopped.set_value(true);
         Some(view! {
             <div class="work" role="status">
-                <progress max=all.to_string() value=done.to_string()></progress>
+                <progress max={all.to_string()} value={done.to_string()}></progress>
                 {key(Look::Plain, text::say(lang, Say::StopWork), stop)}
             </div>
         })
     })
-    .into_any()
+    .into_node()
 }

@@ -4,6 +4,7 @@ use super::{Run, angle};
 use crate::job::entry::RunoutReading;
 use crate::job::judge::dial;
 use crate::job::sheet::Sheet;
+use crate::sorted::Sorted;
 use crate::trade::play::{Dial, Divisions};
 use crate::trade::runout::series::MOST_TURNS;
 use crate::trade::runout::{Series, SeriesFault, Spot};
@@ -63,7 +64,7 @@ impl Run<'_> {
         }
         let told = |turns| Some((turns, self.from_first(text, Some(turns))?));
         let mut ways: Vec<_> = (-MOST_TURNS..=MOST_TURNS).filter_map(told).collect();
-        ways.sort_by(|a, b| a.1.mm().abs().total_cmp(&b.1.mm().abs()));
+        ways.order_by(|a, b| a.1.mm().abs().total_cmp(&b.1.mm().abs()));
         ways.truncate(3);
         ways
     }

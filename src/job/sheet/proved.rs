@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use super::Sheet;
 use crate::job::entry::{Entry, EntryId, Proved, What};
 use crate::job::key::{Key, keys};
+use crate::sorted::set_of;
 use crate::trade::vehicle::Corner;
 
 impl Sheet {
@@ -38,7 +39,7 @@ impl Sheet {
 
     /// Everything that an entry had seen: what it names, and what that had seen.
     fn seen_by<'a>(&'a self, entry: &'a Entry) -> BTreeSet<&'a EntryId> {
-        let mut seen: BTreeSet<&EntryId> = entry.after.iter().collect();
+        let mut seen: BTreeSet<&EntryId> = set_of(entry.after.iter());
         // Each entry stands after all that it saw.
         for one in self.entries.iter().rev() {
             if seen.contains(&one.id) {

@@ -9,6 +9,7 @@ use super::uncertainty::{
     Contribution, combine, conforms_below_with, count, rectangle, resolution, t_one_sided,
     t_two_sided, type_a,
 };
+use crate::sorted::Sorted;
 use crate::units::{Angle, AngleUnit, Length};
 use crate::words;
 
@@ -188,7 +189,7 @@ impl Budget {
         let parts: Vec<Contribution> = rows.iter().map(|(_, part)| *part).collect();
         let total = combine(&parts);
         let few = few_of(&parts);
-        rows.sort_by(|a, b| b.1.u.total_cmp(&a.1.u));
+        rows.order_by(|a, b| b.1.u.total_cmp(&a.1.u));
         let half = (t_two_sided(INTERVAL, total.dof) * total.u)
             .max(t_two_sided(INTERVAL, few.dof) * few.u);
         let band =

@@ -24,6 +24,7 @@ use super::conformity::{Comparison, Conformity, WhyNot};
 use super::evidence::{BrakeHeld, Decision, Evidence, Felt, StopSign, Test};
 use super::limit::LimitSource;
 use super::road::{Heat, Road};
+use crate::sorted::Sorted;
 use crate::trade::answer::Answer;
 use crate::units::Length;
 use crate::words;
@@ -135,7 +136,7 @@ pub fn decide(evidence: &Evidence) -> Verdict {
     if smooth_and_quiet(evidence) {
         findings.push((Decision::Keep, Reason::SmoothAndQuiet));
     }
-    findings.sort_by_key(|(decision, _)| std::cmp::Reverse(*decision));
+    findings.order_by_key(|(decision, _)| std::cmp::Reverse(*decision));
     Verdict {
         decision: findings
             .first()
@@ -322,7 +323,7 @@ fn not_done(evidence: &Evidence) -> Vec<Test> {
             .into_iter()
             .filter_map(|(test, open)| open.then_some(test)),
     );
-    tests.sort_unstable();
+    tests.order();
     tests.dedup();
     tests
 }

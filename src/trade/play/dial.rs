@@ -1,5 +1,6 @@
 //! The dial: its face, the shortest way round it, and what a push and a pull reading say.
 
+use crate::sorted::Sorted;
 use crate::units::{Decimal, Length, System};
 use crate::words;
 
@@ -221,7 +222,7 @@ impl Dial {
             Some((turns?, self.play(Round { turns, ..round }).ok()?))
         };
         let mut ways: Vec<_> = (-2..=2).filter_map(told).collect();
-        ways.sort_by(|a, b| a.1.mm().total_cmp(&b.1.mm()));
+        ways.order_by(|a, b| a.1.mm().total_cmp(&b.1.mm()));
         ways.dedup_by(|a, b| (a.1.mm() - b.1.mm()).abs() < 1e-9);
         ways.truncate(3);
         ways

@@ -4,6 +4,7 @@ use super::dial::{Dial, Round, RoundError};
 use super::geometry::{GeometryError, true_travel};
 use super::uncertainty::count;
 use super::way::{Rig, Way};
+use crate::sorted::Sorted;
 use crate::units::{Angle, Length};
 use crate::words;
 
@@ -199,7 +200,7 @@ impl ReadingSet {
     /// The middle play, a check of the rig: far from the mean, one round was another story.
     pub fn median(&self) -> Length {
         let mut sorted = self.plays.clone();
-        sorted.sort_by(|a, b| a.mm().total_cmp(&b.mm()));
+        sorted.order_by(|a, b| a.mm().total_cmp(&b.mm()));
         let middle = |index: usize| sorted.get(index).copied().unwrap_or(Length::ZERO);
         let half = sorted.len() / 2;
         if sorted.len() % 2 == 1 {

@@ -3,6 +3,7 @@
 //! Hole 1 of the rotor on stud 1 + k turns the rotor's own wave on by k studs; the hub's stays.
 
 use super::arrow::Arrow;
+use crate::sorted::Sorted;
 use crate::units::{Angle, AngleUnit, Length};
 
 /// How many studs a hub has.
@@ -149,11 +150,11 @@ pub fn separate(
 /// Waves that differ by less than rounding leaves are alike; of these the lower stud comes first.
 fn best_first(mut positions: Vec<Position>) -> Vec<Position> {
     let height = |position: &Position| position.wobble.amplitude().mm();
-    positions.sort_by(|a, b| height(a).total_cmp(&height(b)));
+    positions.order_by(|a, b| height(a).total_cmp(&height(b)));
     let largest = positions.last().map_or(0.0, height);
     let alike = |a: &Position, b: &Position| height(b) - height(a) <= 1e-9 * largest;
     for group in positions.chunk_by_mut(alike) {
-        group.sort_by_key(|position| position.stud);
+        group.order_by_key(|position| position.stud);
     }
     positions
 }

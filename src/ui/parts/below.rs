@@ -1,10 +1,10 @@
 //! What lies below the lower edge of a step: until its end has been on the screen no key answers.
 
 use leptos::html::Span;
-use leptos::prelude::*;
 
 use crate::platform::edge::{Edge, page_down};
 use crate::text::{self, Lang};
+use crate::ui::view::prelude::*;
 
 /// Whether the end of what a step says has been on the screen.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -37,12 +37,12 @@ impl Below {
     }
 
     /// The end itself, to stand behind everything that is to be seen.
-    pub fn end(self) -> AnyView {
+    pub fn end(self) -> Node {
         self.end_then(|| {})
     }
 
     /// The same; `then` is called when an end that lay below has come on the screen.
-    pub fn end_then(self, then: impl Fn() + 'static) -> AnyView {
+    pub fn end_then(self, then: impl Fn() + 'static) -> Node {
         let (end, state) = (NodeRef::<Span>::new(), self.state);
         let edge = StoredValue::new_local(None);
         end.on_load(move |it| {
@@ -63,17 +63,16 @@ impl Below {
             }
             let _ = edge.try_set_value(watched);
         });
-        view! { <span class="step__end" node_ref=end></span> }.into_any()
+        view! { <span class="step__end" node_ref=end></span> }
     }
 
     /// The key that brings on the screen what lies below.
-    pub fn key(self, lang: Lang, hidden: impl Fn() -> bool + Send + 'static) -> AnyView {
+    pub fn key(self, lang: Lang, hidden: impl Fn() -> bool + Send + 'static) -> Node {
         let shut = move || hidden() || !self.asks.get() || self.state.get() != End::Below;
         view! {
-            <button type="button" class="key step__more" hidden=shut on:click=|_| page_down()>
+            <button type="button" class="key step__more" hidden=shut on:click={|_| page_down()}>
                 {text::more_below(lang)}
             </button>
         }
-        .into_any()
     }
 }

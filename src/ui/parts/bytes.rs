@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::What;
@@ -12,6 +11,7 @@ use crate::text::{self, Kept};
 use crate::ui::at::At;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// Addresses of what a job names, as far as this phone has it; they live as long as their screen.
 #[derive(Clone, Copy)]
@@ -65,7 +65,7 @@ impl Addresses {
 
 /// The way to the picture or the voice note that the last tap kept: a look at it, a caption,
 /// another one instead. It goes with the next tap.
-pub fn latest(at: &At) -> Option<AnyView> {
+pub fn latest(at: &At) -> Option<Node> {
     let app = at.app;
     let sha = app.latest.get_untracked()?;
     let named = |what: &What| what.named().is_some_and(|named| named.sha256 == sha);
@@ -86,12 +86,9 @@ pub fn latest(at: &At) -> Option<AnyView> {
             .map(|url| view! { <img src=url alt=""/> })
     };
     let way = Route::Notes(at.open.log.0.clone()).to_hash();
-    Some(
-        view! {
-            <a class="key latest" href=way>
-                {image} <span>{text::kept(at.lang, words)}</span>
-            </a>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <a class="key latest" href=way>
+            {image} <span>{text::kept(at.lang, words)}</span>
+        </a>
+    })
 }

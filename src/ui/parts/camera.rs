@@ -1,6 +1,5 @@
 //! A key that opens the camera. The bytes are kept first, then the entry that names them.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::File;
 
@@ -13,6 +12,7 @@ use crate::trade::wheel_end::StepKey;
 use crate::ui::at::At;
 use crate::ui::parts::key::Look;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// Why the last picture was not kept.
 pub type Trouble = RwSignal<Option<Kept>>;
@@ -62,18 +62,17 @@ impl Shot {
 }
 
 /// Why it was not kept.
-pub fn said(lang: text::Lang, word: Kept) -> AnyView {
+pub fn said(lang: text::Lang, word: Kept) -> Node {
     let room = (word == Kept::PictureFull).then(|| text::kept(lang, Kept::MakeRoom));
     view! {
         <p class="banner" role="alert">
-            {text::kept(lang, word)} " " {room}
+            {text::kept(lang, word)} {" "} {room}
         </p>
     }
-    .into_any()
 }
 
 /// A key that opens the camera and keeps the picture.
-pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> AnyView {
+pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> Node {
     let lang = shot.app.settings.with_untracked(|settings| settings.lang);
     let label = match shot.instead {
         Some(_) => text::kept(lang, Kept::TakeAgain),
@@ -89,7 +88,7 @@ pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> AnyView {
 }
 
 /// A key that opens the camera; what becomes of the picture is the caller's.
-pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + 'static) -> AnyView {
+pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + 'static) -> Node {
     let input = NodeRef::<leptos::html::Input>::new();
     let chosen = move |_| {
         let input = input.get_untracked();
@@ -115,7 +114,6 @@ pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + '
             />
         </label>
     }
-    .into_any()
 }
 
 fn take(shot: Shot, file: File, trouble: Trouble) {

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::trade::answer::Answer;
 use crate::ui::at::At;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::App;
 use crate::word::Word;
 

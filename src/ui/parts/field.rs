@@ -1,10 +1,10 @@
 //! A field with its label: text in, raw as typed; Enter keeps the card it stands on.
 
 use leptos::ev::KeyboardEvent;
-use leptos::prelude::*;
 
 use crate::platform::{clock, page};
 use crate::ui::parts::draft::Drafts;
+use crate::ui::view::prelude::*;
 
 /// Which keyboard a phone offers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,7 +71,7 @@ impl Field {
         list: &'static str,
         drafts: Drafts,
         enter: impl Fn() + 'static,
-    ) -> AnyView {
+    ) -> Node {
         let label: String = label.into();
         let Self { name, text, board } = self;
         let typed = move |event| {
@@ -91,19 +91,18 @@ impl Field {
                 <input
                     id=name
                     type="text"
-                    inputmode=board.input_mode()
-                    autocapitalize=board.capitals()
+                    inputmode={board.input_mode()}
+                    autocapitalize={board.capitals()}
                     autocomplete="off"
                     spellcheck="false"
                     enterkeyhint="done"
-                    list=(!list.is_empty()).then_some(list)
-                    prop:value=move || text.get()
+                    list={(!list.is_empty()).then_some(list)}
+                    prop:value={move || text.get()}
                     on:input=typed
                     on:keydown=on_enter
                 />
             </label>
         }
-        .into_any()
     }
 }
 

@@ -1,7 +1,5 @@
 //! The frame of a step: strip, one thing, keys in the thumb's band, and the plain keys under them.
 
-use leptos::prelude::*;
-
 use crate::job::answers::holding;
 use crate::job::entry::What;
 use crate::job::together::open_rows;
@@ -15,40 +13,36 @@ use crate::ui::parts::picture::{drawn, of_step};
 use crate::ui::parts::practice;
 use crate::ui::parts::rows::rows;
 use crate::ui::parts::strip::{banners, of_record, strip};
+use crate::ui::view::prelude::*;
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
-pub fn frame(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+pub fn frame(at: &At, body: impl IntoNode + 'static, keys: impl IntoNode + 'static) -> Node {
     frame_with(at, body, (), keys)
 }
 
 /// The same with what may be added to it, which need not be read before a key is touched.
 pub fn frame_with(
     at: &At,
-    body: impl IntoView + 'static,
-    beyond: impl IntoView + 'static,
-    keys: impl IntoView + 'static,
-) -> AnyView {
+    body: impl IntoNode + 'static,
+    beyond: impl IntoNode + 'static,
+    keys: impl IntoNode + 'static,
+) -> Node {
     let at = &at.looked_at_again();
-    let (body, beyond) = (body.into_any(), beyond.into_any());
-    framed(at, Some(words(at)), (body, beyond), keys.into_any())
+    let (body, beyond) = (body.into_node(), beyond.into_node());
+    framed(at, Some(words(at)), (body, beyond), keys.into_node())
 }
 
 /// The same for what stands in the way of a step: what the step says waits until it is gone.
-pub fn instead(at: &At, body: impl IntoView + 'static, keys: impl IntoView + 'static) -> AnyView {
+pub fn instead(at: &At, body: impl IntoNode + 'static, keys: impl IntoNode + 'static) -> Node {
     framed(
         &at.looked_at_again(),
         None,
-        (body.into_any(), ().into_any()),
-        keys.into_any(),
+        (body.into_node(), ().into_node()),
+        keys.into_node(),
     )
 }
 
-fn framed(
-    at: &At,
-    words: Option<AnyView>,
-    (body, beyond): (AnyView, AnyView),
-    keys: AnyView,
-) -> AnyView {
+fn framed(at: &At, words: Option<Node>, (body, beyond): (Node, Node), keys: Node) -> Node {
     let open_panel = at.panel;
     let body = StoredValue::new_local(Some(body));
     let beyond = StoredValue::new_local(Some(beyond));
@@ -91,9 +85,9 @@ fn framed(
             <fieldset
                 class="step__keys"
                 hidden=hidden
-                prop:disabled=move || {
+                prop:disabled={move || {
                     read_only || app.locked.get() || app.is_busy() || below.is_open()
-                }
+                }}
             >
                 {also}
                 {keys.try_update_value(Option::take).flatten()}
@@ -102,11 +96,10 @@ fn framed(
             {foot(at, open_panel)}
         </main>
     }
-    .into_any()
 }
 
 /// What to do now, where the answer at this step holds something.
-fn held(at: &At) -> Option<AnyView> {
+fn held(at: &At) -> Option<Node> {
     let holding = holding(at.sheet(), &at.open.plan, &at.spec)?;
     let now = text::follows(at.lang, holding.question.step, holding.given);
     let shown = view! {
@@ -115,11 +108,11 @@ fn held(at: &At) -> Option<AnyView> {
             <p>{now}</p>
         </aside>
     };
-    Some(shown.into_any())
+    Some(shown)
 }
 
 /// What the keys here answer of the rows above that were not touched.
-pub fn also(at: &At) -> AnyView {
+pub fn also(at: &At) -> Node {
     let (lang, steps) = (at.lang, at.rows.steps.clone());
     let (all, signs) = (at.rows.lines, at.asks_signs());
     (move || {
@@ -133,20 +126,20 @@ pub fn also(at: &At) -> AnyView {
         let done = !steps.iter().any(list);
         (open > 0).then(|| view! { <p class="step__also">{text::also_rows(lang, open, done)}</p> })
     })
-    .into_any()
+    .into_node()
 }
 
 /// When the next tap counts as done, where that is not now.
-fn earlier(at: &At) -> impl IntoView + use<> {
+fn earlier(at: &At) -> impl IntoNode + use<> {
     let (app, lang) = (at.app, at.lang);
     let line = move |ago| view! { <p class="told" role="status">{text::counts_as(lang, ago)}</p> };
     move || app.ago.get().map(line)
 }
 
 /// What to do, its picture and its caution.
-fn words(at: &At) -> AnyView {
+fn words(at: &At) -> Node {
     if at.asks_signs() {
-        return view! { <h1 class="step__say">{at.say(Say::SignsSay)}</h1> }.into_any();
+        return view! { <h1 class="step__say">{at.say(Say::SignsSay)}</h1> };
     }
     let text = at.text();
     let alone = at.rows.steps.is_empty();
@@ -162,7 +155,6 @@ fn words(at: &At) -> AnyView {
         {seen}
         {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}
     }
-    .into_any()
 }
 
 /// Forms that draw something of their own leave no room for the step's picture.
@@ -173,7 +165,7 @@ const fn has_picture(form: &Form) -> bool {
     )
 }
 
-fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {
+fn foot(at: &At, panel: RwSignal<Panel>) -> Node {
     let app = at.app;
     let toggle = move |to: Panel| {
         panel.update(|now| *now = if *now == to { Panel::None } else { to });
@@ -197,5 +189,4 @@ fn foot(at: &At, panel: RwSignal<Panel>) -> AnyView {
             {key(Look::Foot, at.say(Say::More), move || toggle(Panel::More))}
         </nav>
     }
-    .into_any()
 }

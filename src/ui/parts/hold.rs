@@ -1,15 +1,14 @@
 //! A key that is held for a second while its ring fills: for what cannot be brought back.
 
-use leptos::prelude::*;
-
 use crate::platform::clock::{self, Timer};
 use crate::ui::parts::press::pressed;
+use crate::ui::view::prelude::*;
 
 /// How long the key is held.
 const HOLD_MS: i32 = 1000;
 
 /// A key that does its work only after it was held, by finger or by Enter or Space.
-pub fn hold(label: impl Into<String>, hint: &'static str, then: impl Fn() + 'static) -> AnyView {
+pub fn hold(label: impl Into<String>, hint: &'static str, then: impl Fn() + 'static) -> Node {
     let label: String = label.into();
     let timer = StoredValue::new_local(None::<Timer>);
     let then = StoredValue::new_local(then);

@@ -1,7 +1,6 @@
 //! Files that come in, dropped or chosen: how far they are, and what became of each.
 
 use leptos::ev::DragEvent;
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
@@ -14,6 +13,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::screens::flow;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// So many files are told one by one; those that were refused are told first.
 const MOST_ROWS: usize = 200;
@@ -39,7 +39,7 @@ struct Intake {
 }
 
 /// A place to drop files on or to choose them from, with what became of them under it.
-pub fn intake(app: App, label: &'static str) -> AnyView {
+pub fn intake(app: App, label: &'static str) -> Node {
     let intake = Intake {
         app,
         lang: app.settings.with_untracked(|settings| settings.lang),
@@ -55,11 +55,10 @@ pub fn intake(app: App, label: &'static str) -> AnyView {
             {move || intake.outcomes.with(|all| flow::arrived(app, all))}
         </section>
     }
-    .into_any()
 }
 
 /// Where files are dropped; a tap opens the picker.
-fn place(intake: Intake, label: &'static str) -> AnyView {
+fn place(intake: Intake, label: &'static str) -> Node {
     let input = NodeRef::<leptos::html::Input>::new();
     let chosen = move |_| {
         if let Some(files) = input.get_untracked().and_then(|input| input.files()) {
@@ -80,9 +79,9 @@ fn place(intake: Intake, label: &'static str) -> AnyView {
     view! {
         <div
             class="intake__place"
-            data-over=move || intake.over.get().to_string()
+            data-over={move || intake.over.get().to_string()}
             on:dragover=hover
-            on:dragleave=move |_| intake.over.set(false)
+            on:dragleave={move |_| intake.over.set(false)}
             on:drop=dropped
         >
             <p class="intake__hint">{text::ledger(intake.lang, Ledger::DropHere)}</p>
@@ -99,7 +98,6 @@ fn place(intake: Intake, label: &'static str) -> AnyView {
             </label>
         </div>
     }
-    .into_any()
 }
 
 fn take_each(intake: Intake, files: &FileList) {
@@ -159,7 +157,7 @@ const fn is_refused(outcome: &Outcome) -> bool {
 }
 
 /// A bar, how many are read, and what became of them.
-fn progress(intake: Intake) -> Option<AnyView> {
+fn progress(intake: Intake) -> Option<Node> {
     let lang = intake.lang;
     let Progress { done, all } = intake.progress.get();
     let count = |is: fn(&Outcome) -> bool| {
@@ -174,18 +172,17 @@ fn progress(intake: Intake) -> Option<AnyView> {
         let came = done.saturating_sub(refused + nothing + asks);
         view! {
             <div class="intake__progress">
-                <progress max=all.to_string() value=done.to_string()>
+                <progress max={all.to_string()} value={done.to_string()}>
                     {text::files_of(lang, done, all)}
                 </progress>
                 <b>{text::files_of(lang, done, all)}</b>
                 <p>{text::files_sum(lang, came, nothing, refused)}</p>
             </div>
         }
-        .into_any()
     })
 }
 
-fn rows(intake: Intake) -> AnyView {
+fn rows(intake: Intake) -> Node {
     let lang = intake.lang;
     intake.outcomes.with(|outcomes| {
         let refused = |it: &&(String, Outcome)| is_refused(&it.1);
@@ -198,7 +195,7 @@ fn rows(intake: Intake) -> AnyView {
             let more = text::more_rows(lang, outcomes.len() - MOST_ROWS);
             view! { <li class="import__outcome">{more}</li> }
         });
-        view! { {shown} {more} }.into_any()
+        view! { {shown} {more} }
     })
 }
 
@@ -229,7 +226,7 @@ fn word(lang: Lang, outcome: &Outcome) -> &'static str {
     text::ledger(lang, word)
 }
 
-fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> AnyView {
+fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> Node {
     let lang = intake.lang;
     let (sentences, jobs) = match outcome {
         Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
@@ -268,12 +265,11 @@ fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> AnyView {
     });
     view! {
         <li class="import__outcome">
-            <b>{name.clone()} ": " {word(lang, outcome)}</b>
+            <b>{name.clone()} {": "} {word(lang, outcome)}</b>
             {sentences.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
             {anyway} {links} {book}
         </li>
     }
-    .into_any()
 }
 
 /// What a rescue file lacks, and the first of what is set aside, by its name.

@@ -1,6 +1,6 @@
 //! The keys: large, outlined or black, pressed on release.
 
-use leptos::prelude::*;
+use crate::ui::view::prelude::*;
 
 /// How a key looks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,18 +24,17 @@ impl Look {
 }
 
 /// A key with a label that says what it does.
-pub fn key(look: Look, label: impl Into<String>, press: impl Fn() + 'static) -> AnyView {
+pub fn key(look: Look, label: impl Into<String>, press: impl Fn() + 'static) -> Node {
     let label: String = label.into();
     view! {
-        <button type="button" class=look.class() on:click=move |_| press()>
+        <button type="button" class={look.class()} on:click={move |_| press()}>
             {label}
         </button>
     }
-    .into_any()
 }
 
 /// A key that goes to a place.
-pub fn link(look: Look, label: impl Into<String>, hash: String) -> AnyView {
+pub fn link(look: Look, label: impl Into<String>, hash: String) -> Node {
     let label: String = label.into();
-    view! { <a class=look.class() href=hash>{label}</a> }.into_any()
+    view! { <a class={look.class()} href=hash>{label}</a> }
 }

@@ -1,9 +1,8 @@
 //! The keys that bring a needle to where it stands, and the unit of what is read.
 
-use leptos::prelude::*;
-
 use crate::job::round::{halved, stepped};
 use crate::trade::play::Dial;
+use crate::ui::view::prelude::*;
 use crate::units::{Format, LengthUnit, Shown, Unit};
 
 /// The unit of the number: thousandths where the dial has them, else its own division.
@@ -29,7 +28,7 @@ pub fn needle_key(
     name: &str,
     halves: i64,
     put: impl Fn(String) + 'static,
-) -> AnyView {
+) -> Node {
     // The name holds what is seen, so that it can also be spoken to the phone.
     let name = format!("{name}, {label}");
     let press = move |_| put(stepped(&from(), halves, &dial));
@@ -38,16 +37,14 @@ pub fn needle_key(
             {label}
         </button>
     }
-    .into_any()
 }
 
 /// The half division, put on and taken off.
-pub fn half(from: impl Fn() -> String + 'static, put: impl Fn(String) + 'static) -> AnyView {
+pub fn half(from: impl Fn() -> String + 'static, put: impl Fn(String) + 'static) -> Node {
     let press = move |_| put(halved(&from()));
     view! {
         <button type="button" class="key round__step" on:click=press>
-            "½"
+            {"½"}
         </button>
     }
-    .into_any()
 }

@@ -1,15 +1,14 @@
 //! What is seen on the old part, one word of a few; nobody has to say it.
 
-use leptos::prelude::*;
-
 use crate::text::{self, Ledger, Say};
 use crate::trade::damage::Damage;
 use crate::trade::wheel_end::{Step, StepSpec};
 use crate::ui::at::At;
 use crate::ui::parts::picks::toggle;
+use crate::ui::view::prelude::*;
 
 /// The words, folded away until they are asked for; nothing at other steps.
-pub fn old_part(at: &At, spec: &StepSpec) -> Option<AnyView> {
+pub fn old_part(at: &At, spec: &StepSpec) -> Option<Node> {
     if spec.key.step != Step::Compare {
         return None;
     }
@@ -27,15 +26,12 @@ pub fn old_part(at: &At, spec: &StepSpec) -> Option<AnyView> {
         )
     });
     let keys = keys.collect_view();
-    Some(
-        view! {
-            <details class="more old-part">
-                <summary class="key key--foot">
-                    {text::ledger(lang, Ledger::DamageAsk)} ":\u{a0}" <b>{said}</b>
-                </summary>
-                <div class="picks__keys">{keys}</div>
-            </details>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <details class="more old-part">
+            <summary class="key key--foot">
+                {text::ledger(lang, Ledger::DamageAsk)} {":\u{a0}"} <b>{said}</b>
+            </summary>
+            <div class="picks__keys">{keys}</div>
+        </details>
+    })
 }

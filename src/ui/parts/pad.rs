@@ -1,20 +1,14 @@
 //! A number: the pad for gloves, the text as typed. Nothing is computed here.
 
-use leptos::prelude::*;
-
 use crate::text::Say;
 use crate::ui::at::At;
+use crate::ui::view::prelude::*;
 use crate::units::DecimalMark;
 
 /// A number pad of three columns under the number it types.
 ///
 /// The typed text always has a point; it is shown with the chosen mark.
-pub fn pad(
-    at: &At,
-    text: RwSignal<String>,
-    unit: impl IntoView + 'static,
-    decimal: bool,
-) -> AnyView {
+pub fn pad(at: &At, text: RwSignal<String>, unit: impl IntoNode + 'static, decimal: bool) -> Node {
     let fmt = at.fmt;
     let digits = (1..=9).map(|digit| digit_key(text, digit)).collect_view();
     let mark = match fmt.decimal {
@@ -30,7 +24,7 @@ pub fn pad(
             });
         };
         view! {
-            <button type="button" class="pad__key" aria-label=at.say(Say::PadMark) on:click=press>
+            <button type="button" class="pad__key" aria-label={at.say(Say::PadMark)} on:click=press>
                 {mark}
             </button>
         }
@@ -42,8 +36,8 @@ pub fn pad(
     };
     // Where no decimal mark is needed, the unit stands in its place on the pad.
     let (beside, below) = match mark_key {
-        Some(mark_key) => (Some(unit.into_any()), mark_key.into_any()),
-        None => (None, unit.into_any()),
+        Some(mark_key) => (Some(unit.into_node()), mark_key.into_node()),
+        None => (None, unit.into_node()),
     };
     view! {
         <div class="pad__number">
@@ -54,12 +48,11 @@ pub fn pad(
             {digits}
             {below}
             {digit_key(text, 0)}
-            <button type="button" class="pad__key" aria-label=at.say(Say::PadDelete) on:click=delete>
-                "⌫"
+            <button type="button" class="pad__key" aria-label={at.say(Say::PadDelete)} on:click=delete>
+                {"⌫"}
             </button>
         </div>
     }
-    .into_any()
 }
 
 fn shown(text: &str) -> String {
@@ -70,12 +63,11 @@ fn shown(text: &str) -> String {
     }
 }
 
-fn digit_key(text: RwSignal<String>, digit: u8) -> AnyView {
+fn digit_key(text: RwSignal<String>, digit: u8) -> Node {
     let press = move |_| text.update(|text| text.push_str(&digit.to_string()));
     view! {
         <button type="button" class="pad__key" on:click=press>
             {digit.to_string()}
         </button>
     }
-    .into_any()
 }

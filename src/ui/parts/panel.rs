@@ -1,7 +1,5 @@
 //! What opens over a step without leaving it: not done, more, a note, why.
 
-use leptos::prelude::*;
-
 use crate::job::entry::What;
 use crate::job::late::Ago;
 use crate::text::{self, FaceWord, Kept, Say};
@@ -13,6 +11,7 @@ use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
 use crate::ui::parts::talk::talk;
 use crate::ui::route::Route;
+use crate::ui::view::prelude::*;
 
 /// Which panel is open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,7 +35,7 @@ pub enum Panel {
 }
 
 /// The open panel of a step, if one is open.
-pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<AnyView> {
+pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<Node> {
     match open.get() {
         Panel::None => None,
         Panel::NotDone => Some(not_done(at, open)),
@@ -49,13 +48,13 @@ pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<AnyView> {
     }
 }
 
-fn close(at: &At, open: RwSignal<Panel>) -> AnyView {
+fn close(at: &At, open: RwSignal<Panel>) -> Node {
     key(Look::Plain, at.say(Say::Close), move || {
         open.set(Panel::None)
     })
 }
 
-fn not_done(at: &At, open: RwSignal<Panel>) -> AnyView {
+fn not_done(at: &At, open: RwSignal<Panel>) -> Node {
     let reasons = Because::ALL.iter().map(|because| {
         let (at, because) = (at.clone(), *because);
         let label = text::because(at.lang, because);
@@ -74,10 +73,9 @@ fn not_done(at: &At, open: RwSignal<Panel>) -> AnyView {
             <div class="panel__keys">{reasons.collect_view()} {close(at, open)}</div>
         </section>
     }
-    .into_any()
 }
 
-fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
+fn more(at: &At, open: RwSignal<Panel>) -> Node {
     let id = || at.open.log.0.clone();
     view! {
         <section class="panel">
@@ -97,11 +95,10 @@ fn more(at: &At, open: RwSignal<Panel>) -> AnyView {
             </div>
         </section>
     }
-    .into_any()
 }
 
 /// How long ago the step was done, for hands that were not free then.
-fn earlier(at: &At, open: RwSignal<Panel>) -> AnyView {
+fn earlier(at: &At, open: RwSignal<Panel>) -> Node {
     let app = at.app;
     let counts = move |ago: Option<Ago>| {
         app.ago.set(ago);
@@ -122,7 +119,6 @@ fn earlier(at: &At, open: RwSignal<Panel>) -> AnyView {
             </div>
         </section>
     }
-    .into_any()
 }
 
 /// Where a job is ended from any step.
@@ -131,7 +127,7 @@ fn end_here(at: &At) -> String {
     Route::Step(at.open.log.0.clone(), StepKey::once(Step::End)).to_hash()
 }
 
-fn note(at: &At, open: RwSignal<Panel>, say: Say) -> AnyView {
+fn note(at: &At, open: RwSignal<Panel>, say: Say) -> Node {
     let text = RwSignal::new(String::new());
     let (here, stuck) = (at.clone(), say == Say::WillNotGoSay);
     let keep = move || {
@@ -165,10 +161,9 @@ fn note(at: &At, open: RwSignal<Panel>, say: Say) -> AnyView {
             </div>
         </section>
     }
-    .into_any()
 }
 
-fn practice_car(at: &At, open: RwSignal<Panel>) -> AnyView {
+fn practice_car(at: &At, open: RwSignal<Panel>) -> Node {
     view! {
         <section class="panel">
             <h2>{at.text().name}</h2>
@@ -176,10 +171,9 @@ fn practice_car(at: &At, open: RwSignal<Panel>) -> AnyView {
             <div class="panel__keys">{close(at, open)}</div>
         </section>
     }
-    .into_any()
 }
 
-fn why(at: &At, open: RwSignal<Panel>) -> AnyView {
+fn why(at: &At, open: RwSignal<Panel>) -> Node {
     let picture = crate::ui::parts::picture::of_step(at.spec.key.step);
     view! {
         <section class="panel">
@@ -189,5 +183,4 @@ fn why(at: &At, open: RwSignal<Panel>) -> AnyView {
             <div class="panel__keys">{close(at, open)}</div>
         </section>
     }
-    .into_any()
 }

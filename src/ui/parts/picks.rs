@@ -1,6 +1,6 @@
 //! One of a few: keys beside each other, the chosen one black.
 
-use leptos::prelude::*;
+use crate::ui::view::prelude::*;
 
 /// A group of keys of which one is chosen; `changed` is told which.
 pub fn picks<T: Copy + PartialEq + Send + Sync + 'static>(
@@ -8,7 +8,7 @@ pub fn picks<T: Copy + PartialEq + Send + Sync + 'static>(
     options: Vec<(T, String)>,
     chosen: RwSignal<T>,
     changed: impl Fn(T) + Clone + 'static,
-) -> AnyView {
+) -> Node {
     let legend: String = legend.into();
     let name = legend.clone();
     let keys = options.into_iter().map(|(value, label)| {
@@ -29,7 +29,6 @@ pub fn picks<T: Copy + PartialEq + Send + Sync + 'static>(
             <div class="picks__keys">{keys}</div>
         </div>
     }
-    .into_any()
 }
 
 /// A key that is on or off.
@@ -37,17 +36,16 @@ pub fn toggle(
     label: impl Into<String>,
     on: impl Fn() -> bool + Send + Sync + 'static,
     press: impl Fn() + 'static,
-) -> AnyView {
+) -> Node {
     let label: String = label.into();
     view! {
         <button
             type="button"
             class="key key--choice"
-            aria-pressed=move || if on() { "true" } else { "false" }
-            on:click=move |_| press()
+            aria-pressed={move || if on() { "true" } else { "false" }}
+            on:click={move |_| press()}
         >
             {label}
         </button>
     }
-    .into_any()
 }

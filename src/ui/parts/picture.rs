@@ -1,23 +1,22 @@
 //! Drawings on the screen: the geometry of `drawing`, inserted as it is.
 
-use leptos::prelude::*;
-
 use crate::drawing::corner::Place;
 use crate::drawing::mark::Mark;
 use crate::drawing::{Drawing, Picture};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::Step;
+use crate::ui::view::prelude::*;
 
 /// A drawing with a title for those who cannot see it.
-pub fn drawn(drawing: &Drawing, title: &str, class: &'static str) -> AnyView {
+pub fn drawn(drawing: &Drawing, title: &str, class: &'static str) -> Node {
     inserted(drawing.to_svg(title), class)
 }
 
 /// The only door through which text becomes markup: SVG that `drawing` or `report` made, whose
 /// words are escaped there and whose strokes are plain path data.
-pub fn inserted(svg: String, class: &'static str) -> AnyView {
-    view! { <div class=class inner_html=svg></div> }.into_any()
+pub fn inserted(svg: String, class: &'static str) -> Node {
+    view! { <div class=class prop:innerHTML=svg></div> }
 }
 
 /// Where a corner is on the drawing of the vehicle.

@@ -1,7 +1,5 @@
 //! The practice car on a step: what is met on it, and keys that are held to move its needle.
 
-use leptos::prelude::*;
-
 use crate::drawing::dial;
 use crate::job::practice::{Met, met};
 use crate::platform::clock::{self, Timer};
@@ -16,6 +14,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::Panel;
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::press::pressed;
+use crate::ui::view::prelude::*;
 
 /// A swing of the bearing while a key is held, and a movement of the needle, in ticks.
 const TICK_MS: i32 = 20;
@@ -32,21 +31,21 @@ pub fn shows(at: &At) -> bool {
 /// The way to the practice car of this step; nothing on a real job.
 ///
 /// A thermometer is read at once; a round has the key among its own.
-pub fn way(at: &At) -> Option<AnyView> {
+pub fn way(at: &At) -> Option<Node> {
     let (_, met) = met(at.sheet(), &at.spec)?;
     match met {
         Met::Needle(..) => None,
         Met::Heat(heat) => {
             let heat = at.fmt.temperature(heat, 0).line();
             let words = text::practice_met(at.lang, met, &heat);
-            Some(view! { <p class="practice__met" role="status">{words}</p> }.into_any())
+            Some(view! { <p class="practice__met" role="status">{words}</p> })
         }
-        _ => Some(view! { <div class="practice__way">{try_it(at)}</div> }.into_any()),
+        _ => Some(view! { <div class="practice__way">{try_it(at)}</div> }),
     }
 }
 
 /// The key that opens the practice car over the step.
-pub fn try_it(at: &At) -> AnyView {
+pub fn try_it(at: &At) -> Node {
     let here = at.clone();
     let sound = met(at.sheet(), &at.spec).and_then(|(_, met)| sound_of(met));
     key(Look::Plain, at.say(Say::TryIt), move || {
@@ -59,7 +58,7 @@ pub fn try_it(at: &At) -> AnyView {
 }
 
 /// What the practice car shows: words, or a dial with keys that are held.
-pub fn car(at: &At) -> Option<AnyView> {
+pub fn car(at: &At) -> Option<Node> {
     let (car, met) = met(at.sheet(), &at.spec)?;
     let words = text::practice_met(at.lang, met, "");
     let needle = Needle::new(None);
@@ -80,25 +79,22 @@ pub fn car(at: &At) -> Option<AnyView> {
                 way(Say::HoldPush, Hands::Push),
                 way(Say::HoldPull, Hands::Pull),
             );
-            (Some(rig), view! { {push} {pull} }.into_any())
+            (Some(rig), view! { {push} {pull} })
         }
-        _ => (None, ().into_any()),
+        _ => (None, ().into_node()),
     };
     let face = rig.map(|rig| face(at, rig, needle));
-    Some(
-        view! {
-            <div class="practice">
-                {face}
-                <p class="practice__met" role="status">{words}</p>
-                <div class="keys-grid">{keys}</div>
-            </div>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <div class="practice">
+            {face}
+            <p class="practice__met" role="status">{words}</p>
+            <div class="keys-grid">{keys}</div>
+        </div>
+    })
 }
 
 /// The dial of the practice car, with the needle where it stands.
-fn face(at: &At, rig: Rig, needle: Needle) -> AnyView {
+fn face(at: &At, rig: Rig, needle: Needle) -> Node {
     let here = at.clone();
     (move || {
         let stands = needle.get().unwrap_or(rig.rests_at);
@@ -111,7 +107,7 @@ fn face(at: &At, rig: Rig, needle: Needle) -> AnyView {
         let title = text::dial_alt(here.lang, &here.fmt.number(stands.count(), 0));
         drawn(&face.drawing(), &title, "round__dial")
     })
-    .into_any()
+    .into_node()
 }
 
 /// A hub that is spun is heard as well; the words say the same.
@@ -129,7 +125,7 @@ fn held(
     label: &'static str,
     needle: Needle,
     stands: impl Fn(u8) -> Divisions + Copy + 'static,
-) -> AnyView {
+) -> Node {
     let timer = StoredValue::new_local(None::<Timer>);
     let ticks = StoredValue::new(0_u8);
     let begin = move || {

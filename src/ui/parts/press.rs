@@ -1,16 +1,17 @@
 //! A key that is something while it is held, by finger or by Enter or Space.
 
+use crate::ui::view::prelude::*;
+
 use leptos::ev::KeyboardEvent;
-use leptos::prelude::*;
 
 /// A key that calls `begin` once when it is pressed and `end` when it is let go, however that
 /// happens.
 pub fn pressed(
     class: &'static str,
-    inside: impl IntoView + 'static,
+    inside: impl IntoNode + 'static,
     begin: impl Fn() + 'static,
     end: impl Fn() + 'static,
-) -> AnyView {
+) -> Node {
     let holding = RwSignal::new(false);
     let (begin, end) = (StoredValue::new_local(begin), StoredValue::new_local(end));
     let press = move || {
@@ -31,23 +32,22 @@ pub fn pressed(
         <button
             type="button"
             class=class
-            data-holding=move || if holding.get() { "yes" } else { "no" }
-            on:pointerdown=move |_| press()
-            on:pointerup=move |_| release()
-            on:pointerleave=move |_| release()
-            on:pointercancel=move |_| release()
-            on:blur=move |_| release()
-            on:contextmenu=move |event| event.prevent_default()
-            on:keydown=move |event| {
+            data-holding={move || if holding.get() { "yes" } else { "no" }}
+            on:pointerdown={move |_| press()}
+            on:pointerup={move |_| release()}
+            on:pointerleave={move |_| release()}
+            on:pointercancel={move |_| release()}
+            on:blur={move |_| release()}
+            on:contextmenu={move |event| event.prevent_default()}
+            on:keydown={move |event| {
                 if is_press(&event) {
                     event.prevent_default();
                     press();
                 }
-            }
-            on:keyup=move |_| release()
+            }}
+            on:keyup={move |_| release()}
         >
             {inside}
         </button>
     }
-    .into_any()
 }

@@ -1,7 +1,5 @@
 //! The steps that are told together with the one whose keys are on the glass.
 
-use leptos::prelude::*;
-
 use crate::job::ending::retorque_odometer;
 use crate::job::together::Line;
 use crate::text::{self, Say};
@@ -11,13 +9,14 @@ use crate::ui::at::At;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::old_part::old_part;
+use crate::ui::view::prelude::*;
 
 /// Every step above the last with its sentence, its caution and its rows; nothing if there is none.
-pub fn rows(at: &At) -> Option<AnyView> {
+pub fn rows(at: &At) -> Option<Node> {
     as_they_stood(at);
     let steps = at.rows.steps.iter().enumerate();
     let shown = steps.map(|(step, spec)| of_step(at, step, spec));
-    (!at.rows.steps.is_empty()).then(|| shown.collect_view().into_any())
+    (!at.rows.steps.is_empty()).then(|| shown.collect_view())
 }
 
 /// Rows that were touched before the page was loaded again stand as they were.
@@ -42,11 +41,11 @@ fn names(at: &At) -> Vec<String> {
         .with_untracked(|all| all.iter().map(name).collect())
 }
 
-fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
+fn of_step(at: &At, step: usize, spec: &StepSpec) -> Node {
     let text = text::step_for(at.lang, spec.key, at.open.plan.nut);
     let lines = at.rows.lines.get_untracked();
     let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
-    let lines: Vec<AnyView> = lines
+    let lines: Vec<Node> = lines
         .map(|(row, line)| match line.check {
             Some(check) => turned(at, row, spec.key.step, text::check(at.lang, check)),
             None => turned(at, row, spec.key.step, text.say),
@@ -63,11 +62,10 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> AnyView {
         <ul class="checks" data-many=many>{lines}</ul>
         {old_part(at, spec)}
     }
-    .into_any()
 }
 
 /// One row: a tap turns it, and the word says how it stands.
-fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
+fn turned(at: &At, row: usize, step: Step, what: &'static str) -> Node {
     let (all, lang, drafts, names) = (at.rows.lines, at.lang, Drafts::of(at), names(at));
     let line = move || all.with(|all| all.get(row).copied());
     let answer = move || line().and_then(|line| line.answer);
@@ -103,7 +101,7 @@ fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
             <button
                 type="button"
                 class="checks__row"
-                data-answer=move || answer().map_or("open", Answer::code)
+                data-answer={move || answer().map_or("open", Answer::code)}
                 on:click=turn
             >
                 <span class="checks__what">{what}</span>
@@ -112,11 +110,10 @@ fn turned(at: &At, row: usize, step: Step, what: &'static str) -> AnyView {
             {wrong}
         </li>
     }
-    .into_any()
 }
 
 /// The distance and the day of the re-torque, whichever comes first.
-pub fn due(at: &At) -> Option<AnyView> {
+pub fn due(at: &At) -> Option<Node> {
     let due = retorque(at)?;
     // Beside a signature there is room for where the odometer stands then, and for no more.
     let odometer = retorque_odometer(at.sheet(), &due).map(|(now, then)| {
@@ -132,7 +129,7 @@ pub fn due(at: &At) -> Option<AnyView> {
         view! {
             <dt>{at.say(Say::RetorqueDistance)}</dt>
             <dd>
-                {shown.line()} " " <small class="due__alone">{twin}</small> {odometer}
+                {shown.line()} {" "} <small class="due__alone">{twin}</small> {odometer}
             </dd>
         }
     });
@@ -144,5 +141,5 @@ pub fn due(at: &At) -> Option<AnyView> {
         </dl>
         <p>{at.say(Say::RetorqueDefault)}</p>
     };
-    Some(shown.into_any())
+    Some(shown)
 }

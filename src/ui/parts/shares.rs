@@ -1,11 +1,10 @@
 //! Shares as a picture with the same in words under it: a box from end to end, and a table.
 
-use leptos::prelude::*;
-
 use crate::drawing::spans::{Scale, spans};
 use crate::exchange::counted::Row;
 use crate::text::{self, Lang, Ledger};
 use crate::ui::parts::picture::drawn;
+use crate::ui::view::prelude::*;
 use crate::units::Format;
 
 /// The rows under a title; nothing where nothing was counted.
@@ -13,7 +12,7 @@ pub fn shares(
     (lang, fmt): (Lang, Format),
     (title, hint): (&'static str, &'static str),
     rows: &[Row<String>],
-) -> Option<AnyView> {
+) -> Option<Node> {
     let counted: Vec<String> = rows
         .iter()
         .map(|row| text::of_asked(lang, row.of, row.all))
@@ -49,24 +48,21 @@ pub fn shares(
             </tr>
         }
     });
-    Some(
-        view! {
-            <section class="counts__one">
-                <h2>{title}</h2>
-                <p class="hint">{hint}</p>
-                {drawn(&spans(&boxes, scale), &alt, "counts__picture")}
-                <table class="yard__parts">
-                    <thead>
-                        <tr>
-                            <td></td>
-                            <th scope="col">{text::ledger(lang, Ledger::Of)}</th>
-                            <th scope="col">{text::ledger(lang, Ledger::Between)}</th>
-                        </tr>
-                    </thead>
-                    <tbody>{lines.collect_view()}</tbody>
-                </table>
-            </section>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <section class="counts__one">
+            <h2>{title}</h2>
+            <p class="hint">{hint}</p>
+            {drawn(&spans(&boxes, scale), &alt, "counts__picture")}
+            <table class="yard__parts">
+                <thead>
+                    <tr>
+                        <td></td>
+                        <th scope="col">{text::ledger(lang, Ledger::Of)}</th>
+                        <th scope="col">{text::ledger(lang, Ledger::Between)}</th>
+                    </tr>
+                </thead>
+                <tbody>{lines.collect_view()}</tbody>
+            </table>
+        </section>
+    })
 }

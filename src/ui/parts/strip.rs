@@ -1,8 +1,6 @@
 //! The strip at the top of a step: where on the vehicle, which phase and step, what is loose,
 //! and whether the last tap is kept.
 
-use leptos::prelude::*;
-
 use crate::drawing::corner;
 use crate::job::practice::is_practice;
 use crate::platform::journal::Closed;
@@ -12,10 +10,11 @@ use crate::ui::at::At;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
 use crate::ui::state::{App, Keeping, Open};
+use crate::ui::view::prelude::*;
 use crate::ui::work::progress;
 
 /// The strip of a step.
-pub fn strip(at: &At) -> AnyView {
+pub fn strip(at: &At) -> Node {
     let (app, lang) = (at.app, at.lang);
     let corner = at.corner();
     let outline = corner::small(&corner.map(place).into_iter().collect::<Vec<_>>());
@@ -30,23 +29,22 @@ pub fn strip(at: &At) -> AnyView {
             {drawn(&outline, title, "strip__corner")}
             <div class="strip__where">
                 <p class="strip__phase">
-                    {text::phase(lang, at.spec.phase)} " · " {storage_mark(app)}
+                    {text::phase(lang, at.spec.phase)} {" · "} {storage_mark(app)}
                     {practice.then(|| format!(" · {}", text::say(lang, Say::Practice)))}
                 </p>
                 <p class="strip__name">{at.name()}</p>
             </div>
-            <a class="strip__loose" href=Route::Loose(id).to_hash()>
+            <a class="strip__loose" href={Route::Loose(id).to_hash()}>
                 <b>{text::loose_number(lang, loose, at.sheet().is_incomplete())}</b>
                 <span>{text::say(lang, Say::LooseWord)}</span>
             </a>
         </header>
     }
-    .into_any()
 }
 
 /// What must be known of the record before a step of it is read: it is not all here, it cannot be
 /// written, or it had ended and is open again.
-pub fn of_record(open: &Open, lang: Lang) -> AnyView {
+pub fn of_record(open: &Open, lang: Lang) -> Node {
     let sheet = &open.sheet;
     let said = [
         (sheet.is_incomplete(), text::say(lang, Say::Incomplete)),
@@ -56,11 +54,10 @@ pub fn of_record(open: &Open, lang: Lang) -> AnyView {
     let said = said.into_iter().filter(|(holds, _)| *holds);
     said.map(|(_, said)| view! { <p class="banner" role="alert">{said}</p> })
         .collect_view()
-        .into_any()
 }
 
 /// Whether the last tap is kept, in a word; silent while all is well.
-fn storage_mark(app: App) -> AnyView {
+fn storage_mark(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let word = move || match app.keeping.get() {
         Keeping::Kept => Say::StorageKept,
@@ -73,25 +70,23 @@ fn storage_mark(app: App) -> AnyView {
             {move || text::say(lang, word())}
         </span>
     }
-    .into_any()
 }
 
 /// The records that were set aside, by their names.
-fn unreadable(app: App, lang: Lang) -> Option<AnyView> {
+fn unreadable(app: App, lang: Lang) -> Option<Node> {
     let records = app.unreadable.get();
     (!records.is_empty()).then(|| {
         let names = records.join(", ");
         view! {
             <p class="banner" role="alert">
-                {text::say(lang, Say::ProblemUnreadable)} " " <small>{names}</small>
+                {text::say(lang, Say::ProblemUnreadable)} {" "} <small>{names}</small>
             </p>
         }
-        .into_any()
     })
 }
 
 /// What every screen says about storage and new versions until it is mended.
-pub fn banners(app: App) -> AnyView {
+pub fn banners(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let trouble = move || {
         let full = matches!(
@@ -156,5 +151,4 @@ pub fn banners(app: App) -> AnyView {
             }}
         </div>
     }
-    .into_any()
 }

@@ -1,7 +1,6 @@
 //! A key that records a note while it is held: no typing with gloves on.
 
 use leptos::ev::KeyboardEvent;
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Voice, What};
@@ -9,6 +8,7 @@ use crate::platform::clock::{self, Timer};
 use crate::platform::voice::{self, Recording, VoiceProblem};
 use crate::text::{self, Kept};
 use crate::ui::at::At;
+use crate::ui::view::prelude::*;
 
 /// How far the talking is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -34,7 +34,7 @@ struct Key {
 }
 
 /// The key; typed notes stay beside it, whatever the microphone says.
-pub fn talk(at: &At) -> AnyView {
+pub fn talk(at: &At) -> Node {
     let key = Key {
         at: StoredValue::new_local(at.clone()),
         talk: RwSignal::new(Talk::Quiet(None)),
@@ -56,27 +56,26 @@ pub fn talk(at: &At) -> AnyView {
         <button
             type="button"
             class="key talk"
-            data-talking=move || matches!(key.talk.get(), Talk::Talking(_)).to_string()
-            on:pointerdown=move |_| key.begin()
-            on:pointerup=move |_| key.end()
-            on:pointerleave=move |_| key.end()
-            on:pointercancel=move |_| key.end()
-            on:blur=move |_| key.end()
-            on:contextmenu=move |event| event.prevent_default()
-            on:keydown=move |event| {
+            data-talking={move || matches!(key.talk.get(), Talk::Talking(_)).to_string()}
+            on:pointerdown={move |_| key.begin()}
+            on:pointerup={move |_| key.end()}
+            on:pointerleave={move |_| key.end()}
+            on:pointercancel={move |_| key.end()}
+            on:blur={move |_| key.end()}
+            on:contextmenu={move |event| event.prevent_default()}
+            on:keydown={move |event| {
                 if is_press(&event) {
                     event.prevent_default();
                     key.begin();
                 }
-            }
-            on:keyup=move |_| key.end()
+            }}
+            on:keyup={move |_| key.end()}
         >
             <span>{text::kept(lang, Kept::HoldToTalk)}</span>
             <small>{hint}</small>
         </button>
         <p class="talk__told" role="alert">{told}</p>
     }
-    .into_any()
 }
 
 impl Key {

@@ -1,7 +1,6 @@
 //! The van's wrenches in a job: that none is known, that one is past its check, and those that were
 //! entered after the job was packed.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, What};
@@ -13,10 +12,11 @@ use crate::ui::at::At;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::view::prelude::*;
 
 /// The key that takes over the van's wrenches, where they are others than the job knows; else the
 /// way to the van kit.
-pub fn take_wrenches(at: &At) -> AnyView {
+pub fn take_wrenches(at: &At) -> Node {
     let van = RwSignal::new(None::<Carried>);
     let (app, here) = (at.app, at.clone());
     spawn_local(async move {
@@ -41,16 +41,16 @@ pub fn take_wrenches(at: &At) -> AnyView {
         let none = van.with(Option::is_none);
         none.then(|| link(Look::Plain, kit, Route::Settings.to_hash()))
     };
-    view! { {take} {kit} }.into_any()
+    view! { {take} {kit} }
 }
 
 /// That the wrench in the hand is past its check.
-pub fn overdue(at: &At, turning: &Turning) -> Option<AnyView> {
+pub fn overdue(at: &At, turning: &Turning) -> Option<Node> {
     let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
     let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
     let due = text::check_due(at.lang, due);
     let line = text::customer(at.lang, Customer::WrenchOverdue(&due));
-    Some(view! { <p class="turn__overdue" role="alert">{line}</p> }.into_any())
+    Some(view! { <p class="turn__overdue" role="alert">{line}</p> })
 }
 
 /// Whether nobody has entered a wrench.

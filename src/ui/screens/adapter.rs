@@ -1,7 +1,5 @@
 //! An extension or crowfoot on the wrench: its lengths and angle, then what to set.
 
-use leptos::prelude::*;
-
 use crate::job::entry::What;
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{LeverError, TypedLever, wrench_setting};
@@ -11,6 +9,7 @@ use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::ui::screens::mishap::Telling;
+use crate::ui::view::prelude::*;
 use crate::units::{AngleUnit, LengthUnit, System, Torque, TorqueUnit, Typed, Unit};
 
 #[derive(Clone, Copy)]
@@ -61,7 +60,7 @@ pub fn refusal(error: LeverError) -> Desk {
 }
 
 /// The fields and their keys.
-pub fn fields(at: &At, telling: RwSignal<Telling>) -> (AnyView, AnyView) {
+pub fn fields(at: &At, telling: RwSignal<Telling>) -> (Node, Node) {
     let fields = Fields::new(at);
     let (lang, drafts) = (at.lang, fields.drafts);
     let field = |name, text, label| {
@@ -96,7 +95,7 @@ pub fn fields(at: &At, telling: RwSignal<Telling>) -> (AnyView, AnyView) {
         {key(Look::Plain, text::no_adapter(lang), without)}
         {key(Look::Plain, at.say(Say::Back), move || telling.set(Telling::Nothing))}
     };
-    (body.into_any(), keys.into_any())
+    (body.into_node(), keys.into_node())
 }
 
 /// What stands against the lever as typed; nothing while it is half typed.

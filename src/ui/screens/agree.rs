@@ -2,8 +2,6 @@
 //!
 //! While it is shown nothing else can be reached but the work, and that only by holding a key.
 
-use leptos::prelude::*;
-
 use crate::drawing::corner as vehicle;
 use crate::job::agreed::agreed_with;
 use crate::job::entry::{Consent, How, Money, PersonField, Scope, What};
@@ -27,6 +25,7 @@ use crate::ui::route::Route;
 use crate::ui::screens::decide::{customer_bar, word};
 use crate::ui::screens::inspection;
 use crate::ui::screens::sign::Signing;
+use crate::ui::view::prelude::*;
 
 /// How far the owner's page is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -54,7 +53,7 @@ pub(super) struct Question {
 }
 
 /// The owner's answer, to the inspection or to the repair.
-pub fn consent(at: &At) -> AnyView {
+pub fn consent(at: &At) -> Node {
     let price = at.sheet().price();
     if at.spec.key.step == Step::TeardownYes {
         let known = price.and_then(|price| price.refit.clone());
@@ -66,7 +65,7 @@ pub fn consent(at: &At) -> AnyView {
     asking(at, price.map(|price| price.repair.clone()))
 }
 
-fn asking(at: &At, amount: Option<Money>) -> AnyView {
+fn asking(at: &At, amount: Option<Money>) -> Node {
     let teardown = at.spec.key.step == Step::TeardownYes;
     let question = Question {
         at: at.clone(),
@@ -84,12 +83,12 @@ fn asking(at: &At, amount: Option<Money>) -> AnyView {
             .map(|decided| decided.decision),
         page: RwSignal::new(Page::Owner),
     };
-    (move || question.shown().unwrap_or_else(|| work(&question))).into_any()
+    (move || question.shown().unwrap_or_else(|| work(&question))).into_node()
 }
 
 impl Question {
     /// The owner's page; nothing while the technician has the phone.
-    pub(super) fn shown(&self) -> Option<AnyView> {
+    pub(super) fn shown(&self) -> Option<Node> {
         match self.page.get() {
             Page::Work => None,
             Page::Owner => Some(owner(self)),
@@ -171,7 +170,7 @@ impl Question {
 }
 
 /// A page with nothing on it but what the owner needs.
-fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
+fn locked(question: &Question, body: Node, keys: Node) -> Node {
     let (app, page) = (question.at.app, question.page);
     let at = &question.at;
     let back = at.say(Say::BackToTech);
@@ -188,7 +187,7 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
             {below.key(at.lang, || false)}
             <fieldset
                 class="step__keys"
-                prop:disabled=move || app.locked.get() || app.is_busy() || below.is_open()
+                prop:disabled={move || app.locked.get() || app.is_busy() || below.is_open()}
             >
                 {keys}
             </fieldset>
@@ -198,11 +197,10 @@ fn locked(question: &Question, body: AnyView, keys: AnyView) -> AnyView {
             </footer>
         </main>
     }
-    .into_any()
 }
 
 /// The question with a box for a name under it: a yes is kept with the name, or by word.
-fn owner(question: &Question) -> AnyView {
+fn owner(question: &Question) -> Node {
     let at = &question.at;
     let signature = Signing::of(at);
     let found = at
@@ -230,27 +228,26 @@ fn owner(question: &Question) -> AnyView {
         {key(Look::Plain, at.say(Say::YesSpoken), speak)}
         {key(Look::Plain, at.say(Say::No), refuse)}
     };
-    locked(question, body.into_any(), keys.into_any())
+    locked(question, body.into_node(), keys.into_node())
 }
 
 /// The key that keeps an answer with the name in the box; there is none before it was written.
-fn signing(question: &Question, yes: bool, label: String, signature: Signing) -> AnyView {
+fn signing(question: &Question, yes: bool, label: String, signature: Signing) -> Node {
     let signed = question.clone();
     view! {
         <button
             type="button"
             class="key key--primary"
-            prop:disabled=move || !signature.is_ready()
-            on:click=move |_| signed.keep_signed(yes, signature)
+            prop:disabled={move || !signature.is_ready()}
+            on:click={move |_| signed.keep_signed(yes, signature)}
         >
             {label}
         </button>
     }
-    .into_any()
 }
 
 /// Where, what was decided, in the owner's words, and the bar with its limit.
-fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
+fn finding(at: &At, corner: Corner, decision: Decision) -> Node {
     view! {
         <div class="owner__finding">
             {drawn(
@@ -263,20 +260,19 @@ fn finding(at: &At, corner: Corner, decision: Decision) -> AnyView {
         <p class="owner__sentence">{text::decision_sentence_owner(at.lang, decision)}</p>
         {because(at, corner)}
     }
-    .into_any()
 }
 
 /// Why, in words; the readings are drawn only where the decision rests on them.
-fn because(at: &At, corner: Corner) -> Option<AnyView> {
+fn because(at: &At, corner: Corner) -> Option<Node> {
     let decided = at.sheet().decided(corner)?;
     let play = why::rests_on_play(decided);
     let reasons = why::reason_lines(at.lang, decided, !play).join(" ");
     let bar = play.then(|| customer_bar(at, corner));
-    Some(view! { <p class="owner__why">{reasons}</p> {bar} }.into_any())
+    Some(view! { <p class="owner__why">{reasons}</p> {bar} })
 }
 
 /// The owner said no: what comes of it, and a name in the box, or the spoken word.
-fn refused(question: &Question) -> AnyView {
+fn refused(question: &Question) -> Node {
     let at = &question.at;
     let signature = Signing::of(at);
     let drafts = Drafts::of(at);
@@ -317,11 +313,11 @@ fn refused(question: &Question) -> AnyView {
         {key(Look::Plain, unsigned, speak)}
         {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
     };
-    locked(question, body.into_any(), keys.into_any())
+    locked(question, body.into_node(), keys.into_node())
 }
 
 /// The way to leave the car without an answer, once a repair is asked for.
-fn waiting(question: &Question) -> Option<AnyView> {
+fn waiting(question: &Question) -> Option<Node> {
     let at = &question.at;
     let wait = StepKey::at(Step::Wait, at.corner()?);
     question.decision?;
@@ -334,7 +330,7 @@ fn waiting(question: &Question) -> Option<AnyView> {
 }
 
 /// What the technician sees: the owner's page, or an answer that came by message.
-fn work(question: &Question) -> AnyView {
+fn work(question: &Question) -> Node {
     let at = &question.at;
     let (page, yes, no) = (question.page, question.clone(), question.clone());
     let by_message = |say| {

@@ -1,7 +1,5 @@
 //! The plain answers: done, yes or no, a list looked at together, one word of a few.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{PersonField, Reply, VehicleField, What};
 use crate::job::together::{put_right, rows};
 use crate::job::{count, done};
@@ -16,15 +14,16 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::old_part::old_part;
 use crate::ui::screens::mishap::or_wrong;
+use crate::ui::view::prelude::*;
 
 /// One key says that it is done.
-pub fn act(at: &At) -> AnyView {
+pub fn act(at: &At) -> Node {
     or_wrong(at, |at, wrong| {
         frame(at, (), view! { {done_key(at)} {wrong} })
     })
 }
 
-fn done_key(at: &At) -> AnyView {
+fn done_key(at: &At) -> Node {
     let here = at.clone();
     key(Look::Primary, at.text().primary, move || {
         here.answer(Reply::Done)
@@ -32,7 +31,7 @@ fn done_key(at: &At) -> AnyView {
 }
 
 /// Yes or no; "not done" stands at the foot of every step.
-pub fn ask(at: &At) -> AnyView {
+pub fn ask(at: &At) -> Node {
     or_wrong(at, |at, wrong| {
         let (yes, no) = (at.clone(), at.clone());
         let text = at.text();
@@ -49,7 +48,7 @@ pub fn ask(at: &At) -> AnyView {
 }
 
 /// The last four characters of the VIN, large enough to be held against the windscreen.
-fn last_four(at: &At) -> Option<AnyView> {
+fn last_four(at: &At) -> Option<Node> {
     if at.spec.key.step != Step::RightCar {
         return None;
     }
@@ -64,12 +63,12 @@ fn last_four(at: &At) -> Option<AnyView> {
         .unwrap_or_default()
         .to_owned();
     let shown = last.map(str::to_owned).unwrap_or(plate);
-    Some(view! { <p class="answer__vin">{shown}</p> }.into_any())
+    Some(view! { <p class="answer__vin">{shown}</p> })
 }
 
 /// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
 /// not, and says for how many. A row that was not yes stays so until it is tapped itself.
-pub fn checks(at: &At, checks: &[Check]) -> AnyView {
+pub fn checks(at: &At, checks: &[Check]) -> Node {
     let told = rows(at.sheet(), &at.spec, checks);
     let drafts = Drafts::of(at);
     let kept = drafts.answers(&names(checks)).into_iter();
@@ -120,7 +119,7 @@ fn check_row(
     row: usize,
     checks: &[Check],
     told: Option<Answer>,
-) -> Option<AnyView> {
+) -> Option<Node> {
     let check = *checks.get(row)?;
     let (lang, step, drafts) = (at.lang, at.spec.key.step, Drafts::of(at));
     let names = names(checks);
@@ -143,7 +142,7 @@ fn check_row(
             <button
                 type="button"
                 class="checks__row"
-                data-answer=move || answer().map_or("open", Answer::code)
+                data-answer={move || answer().map_or("open", Answer::code)}
                 on:click=turn
             >
                 <span class="checks__what">{text::check(lang, check)}</span>
@@ -154,11 +153,11 @@ fn check_row(
             {wrong}
         </li>
     };
-    Some(row.into_any())
+    Some(row)
 }
 
 /// The site can be refused as a whole, which ends the job before the car is touched.
-fn refuse_site(at: &At) -> Option<AnyView> {
+fn refuse_site(at: &At) -> Option<Node> {
     (at.spec.key.step == Step::SiteLook).then(|| {
         let here = at.clone();
         key(Look::Plain, at.say(Say::NotSafeHere), move || {
@@ -168,11 +167,11 @@ fn refuse_site(at: &At) -> Option<AnyView> {
 }
 
 /// One word of a few; "some were loose" asks how many, and a comeback why.
-pub fn choice(at: &At, picks: &'static [Pick]) -> AnyView {
+pub fn choice(at: &At, picks: &'static [Pick]) -> Node {
     or_wrong(at, |at, wrong| words(at, picks, wrong))
 }
 
-fn words(at: &At, picks: &[Pick], wrong: Option<AnyView>) -> AnyView {
+fn words(at: &At, picks: &[Pick], wrong: Option<Node>) -> Node {
     let asking = RwSignal::new(None::<Pick>);
     let words = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
@@ -199,7 +198,7 @@ fn words(at: &At, picks: &[Pick], wrong: Option<AnyView>) -> AnyView {
             Some(_) => Some(how_many(&here)),
         },
         view! {
-            <div class="keys-grid" hidden=move || asking.get().is_some()>
+            <div class="keys-grid" hidden={move || asking.get().is_some()}>
                 {words} {wrong}
             </div>
         },
@@ -207,7 +206,7 @@ fn words(at: &At, picks: &[Pick], wrong: Option<AnyView>) -> AnyView {
 }
 
 /// Why it came back with the same corner: one key a cause.
-fn why(at: &At) -> AnyView {
+fn why(at: &At) -> Node {
     let keys = CameBackFor::ALL.iter().map(|cause| {
         let (here, cause) = (at.clone(), *cause);
         key(
@@ -225,11 +224,10 @@ fn why(at: &At) -> AnyView {
         <h2>{text::ledger(at.lang, Ledger::CauseAsk)}</h2>
         <div class="keys-grid">{keys.collect_view()}</div>
     }
-    .into_any()
 }
 
 /// How many of the wheel fasteners of this job were found loose: one key a number.
-fn how_many(at: &At) -> AnyView {
+fn how_many(at: &At) -> Node {
     let wheel = count(at.sheet(), Group::WheelNuts);
     let wheels = u8::try_from(at.sheet().corners().len()).unwrap_or(1);
     let keys = (1..=wheel.saturating_mul(wheels.max(1))).map(|loose| {
@@ -242,5 +240,4 @@ fn how_many(at: &At) -> AnyView {
         <h2>{at.say(Say::HowManyLoose)}</h2>
         <div class="keys-grid">{keys.collect_view()}</div>
     }
-    .into_any()
 }

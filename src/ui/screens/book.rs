@@ -1,12 +1,12 @@
 //! The card book of this phone: what is kept, for which vehicles, how old it is; confirmed by one
 //! tap each, and taken along as a file of its own.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::book::{PREFIX, offers, source_of};
 use crate::job::entry::{LogId, VehicleField, What};
 use crate::report::cards::{card_twin, card_value, source_line};
+use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Say};
 use crate::trade::fastening::{CardItem, SpecCard};
 use crate::ui::files::exported_book;
@@ -17,6 +17,7 @@ use crate::ui::route::Route;
 use crate::ui::screens::cards::{aged, looked_up_today};
 use crate::ui::screens::whole::offer;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// One family's book.
 #[derive(Clone)]
@@ -31,7 +32,7 @@ struct Family {
 type Books = RwSignal<Option<Vec<Family>>>;
 
 /// The card book.
-pub fn book(app: App) -> AnyView {
+pub fn book(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let books: Books = RwSignal::new(None);
     read(app, books);
@@ -53,7 +54,6 @@ pub fn book(app: App) -> AnyView {
             {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// Reads every family's book of this phone.
@@ -76,12 +76,12 @@ fn read(app: App, books: Books) {
                 });
             }
         }
-        all.sort_by(|one, two| one.name.cmp(&two.name));
+        all.order_by(|one, two| one.name.cmp(&two.name));
         let _ = books.try_set(Some(all));
     });
 }
 
-fn family(app: App, books: Books, family: &Family) -> AnyView {
+fn family(app: App, books: Books, family: &Family) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let rows = family.kept.iter().map(|cards| {
         let differ = (cards.len() > 1).then(|| {
@@ -96,10 +96,9 @@ fn family(app: App, books: Books, family: &Family) -> AnyView {
             <ul class="book__cards">{rows.collect_view()}</ul>
         </section>
     }
-    .into_any()
 }
 
-fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> AnyView {
+fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> Node {
     let settings = app.settings.get_untracked();
     let (lang, fmt) = (settings.lang, settings.format());
     let name = text::card_item(lang, card.item);
@@ -107,7 +106,7 @@ fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> AnyView {
     let source = source_of(card).map(|source| source_line(lang, source));
     let is_fresh = source_of(card).is_some_and(|it| it.looked_up.to_string() == today());
     let state = if is_fresh {
-        view! { <p><b>{text::book(lang, BookWord::Today)}</b></p> }.into_any()
+        view! { <p><b>{text::book(lang, BookWord::Today)}</b></p> }
     } else {
         let (log, fresh) = (log.clone(), looked_up_today(card, &settings.by));
         let confirm = key(
@@ -117,7 +116,7 @@ fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> AnyView {
                 keep(app, books, log.clone(), fresh.clone());
             },
         );
-        view! { <p><b>{aged(lang, card)}</b></p> {confirm} }.into_any()
+        view! { <p><b>{aged(lang, card)}</b></p> {confirm} }
     };
     view! {
         <li class="book__card" aria-label=name>
@@ -130,7 +129,6 @@ fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> AnyView {
             {state}
         </li>
     }
-    .into_any()
 }
 
 /// Keeps a card that was looked up again, and reads the book anew.

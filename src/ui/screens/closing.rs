@@ -2,8 +2,6 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-
 use crate::job::end_holding;
 use crate::job::ending::{nothing_was_opened, proposed};
 use crate::job::entry::{Charge, Ended, Ending, Reply, What};
@@ -24,12 +22,13 @@ use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
 use crate::ui::screens::{practice, wherever, whole};
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// How long a page takes at most to show the report.
 const PRINT_MS: i32 = 400;
 
 /// When the wheel nuts are due again; one key keeps it.
-pub fn retorque(at: &At) -> AnyView {
+pub fn retorque(at: &At) -> Node {
     let here = at.clone();
     let keep = move || keep_beside(&here);
     frame(at, due(at), key(Look::Primary, at.text().primary, keep))
@@ -43,7 +42,7 @@ fn keep_beside(at: &At) {
 }
 
 /// The report and the file; handing them over is one key.
-pub fn report(at: &At) -> AnyView {
+pub fn report(at: &At) -> Node {
     let here = at.clone();
     frame(
         at,
@@ -57,31 +56,29 @@ pub fn report(at: &At) -> AnyView {
 }
 
 /// See it, print it, take it along as a file.
-fn ways_out(app: App, open: &Open) -> AnyView {
+fn ways_out(app: App, open: &Open) -> Node {
     view! {
         {see(app, open)}
         {print(app, open)}
         {exports(app, open)}
     }
-    .into_any()
 }
 
-fn exports(app: App, open: &Open) -> AnyView {
+fn exports(app: App, open: &Open) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
         {whole::export_with_key(app, open)}
     }
-    .into_any()
 }
 
-fn see(app: App, open: &Open) -> AnyView {
+fn see(app: App, open: &Open) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let hash = Route::Report(open.log.0.clone()).to_hash();
     link(Look::Plain, text::say(lang, Say::ShowReport), hash)
 }
 
-fn print(app: App, open: &Open) -> AnyView {
+fn print(app: App, open: &Open) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let report = Route::Report(open.log.0.clone());
     let print = move || {
@@ -95,7 +92,7 @@ fn print(app: App, open: &Open) -> AnyView {
 }
 
 /// How the job ends: the one ending that fits, or left unfinished with who takes charge.
-pub fn end(at: &At) -> AnyView {
+pub fn end(at: &At) -> Node {
     if let Some(ended) = at.sheet().ended() {
         return over(at, ended.ending);
     }
@@ -124,17 +121,16 @@ pub fn end(at: &At) -> AnyView {
     )
 }
 
-fn fitting(at: &At, ending: Ending) -> AnyView {
+fn fitting(at: &At, ending: Ending) -> Node {
     let (title, _) = text::ending(at.lang, ending);
     view! {
         <h2 class="closing__ending">{title}</h2>
         {meaning(at, ending)}
     }
-    .into_any()
 }
 
 /// What an ending means for the car: it says no more than page one does.
-fn meaning(at: &At, ending: Ending) -> AnyView {
+fn meaning(at: &At, ending: Ending) -> Node {
     let (sheet, lang) = (at.sheet(), at.lang);
     let (_, plain) = text::ending(lang, ending);
     let parked = ending != Ending::LeftUnfinished && must_not_drive(sheet);
@@ -169,10 +165,9 @@ fn meaning(at: &At, ending: Ending) -> AnyView {
         <ul class="closing__open">{open.collect_view()}</ul>
         {lamps.collect_view()}
     }
-    .into_any()
 }
 
-fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
+fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> Node {
     let here = at.clone();
     let (title, _) = text::ending(at.lang, ending);
     let (other, _) = text::ending(at.lang, Ending::LeftUnfinished);
@@ -195,11 +190,10 @@ fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> AnyView {
         {out}
         {key(Look::Plain, other, move || leave.set(true))}
     }
-    .into_any()
 }
 
 /// The vehicle stays at STOP: mark, word and every loose item by its name.
-fn unfinished(at: &At) -> AnyView {
+fn unfinished(at: &At) -> Node {
     let (title, meaning) = text::ending(at.lang, Ending::LeftUnfinished);
     let loose = at.sheet().loose();
     let rows = loose.iter().map(|(item, hold)| {
@@ -221,11 +215,10 @@ fn unfinished(at: &At) -> AnyView {
         <ol class="loose__list">{rows.collect_view()}</ol>
         <h2>{at.say(Say::WhoTakesCharge)}</h2>
     }
-    .into_any()
 }
 
 /// The answer that leaves no other ending, what to do about it, and the way to its question.
-fn what_holds(at: &At) -> Option<AnyView> {
+fn what_holds(at: &At) -> Option<Node> {
     let open = &at.open;
     let holding = end_holding(&open.sheet, &open.plan, &open.steps)?;
     let now = text::follows(at.lang, holding.question.step, holding.given);
@@ -236,11 +229,11 @@ fn what_holds(at: &At) -> Option<AnyView> {
         </aside>
         {link(Look::Plain, at.say(Say::GoThere), there)}
     };
-    Some(shown.into_any())
+    Some(shown)
 }
 
 /// How it stands goes into the record before somebody takes charge, or why there is no picture.
-fn picture_first(at: &At, step: StepKey) -> AnyView {
+fn picture_first(at: &At, step: StepKey) -> Node {
     let (asked, trouble) = (at.asked(step), RwSignal::new(None));
     let lang = at.lang;
     let reasons = Because::ALL.iter().map(|because| {
@@ -259,10 +252,9 @@ fn picture_first(at: &At, step: StepKey) -> AnyView {
             <div class="keys-grid">{reasons}</div>
         </details>
     }
-    .into_any()
 }
 
-fn charges(at: &At) -> AnyView {
+fn charges(at: &At) -> Node {
     let keys = Charge::ALL.iter().map(|charge| {
         let (here, charge) = (at.clone(), *charge);
         key(Look::Plain, text::charge(at.lang, charge), move || {
@@ -280,7 +272,6 @@ fn charges(at: &At) -> AnyView {
         {link(Look::Foot, at.say(Say::LooseList), list)}
         {link(Look::Foot, at.say(Say::Resume), back)}
     }
-    .into_any()
 }
 
 /// Ends the job and stays, so that the file can be taken along.
@@ -303,7 +294,7 @@ fn loose_count(at: &At) -> String {
 }
 
 /// The job has ended.
-fn over(at: &At, ending: Ending) -> AnyView {
+fn over(at: &At, ending: Ending) -> Node {
     let (title, _) = text::ending(at.lang, ending);
     let stop = (ending == Ending::LeftUnfinished).then(|| {
         drawn(
@@ -328,7 +319,7 @@ fn over(at: &At, ending: Ending) -> AnyView {
 }
 
 /// The end, asked for from a step where the procedure does not have it yet.
-pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> AnyView {
+pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> Node {
     if key != StepKey::once(Step::End) {
         return wherever::wherever(app);
     }

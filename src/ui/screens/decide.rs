@@ -1,7 +1,5 @@
 //! The decision on a corner, and the proof after the work: mark, word and what it rests on.
 
-use leptos::prelude::*;
-
 use crate::job::answers::{not_tried, still_there};
 use crate::job::ending::recheck;
 use crate::job::entry::{Reply, What};
@@ -22,11 +20,12 @@ use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::seen;
+use crate::ui::view::prelude::*;
 
 /// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
-pub fn decide(at: &At, nth: u8) -> AnyView {
+pub fn decide(at: &At, nth: u8) -> Node {
     let Some(corner) = at.corner() else {
-        return ().into_any();
+        return ().into_node();
     };
     let entry = standing_or_new(at.sheet(), corner, nth);
     let verdict = as_recorded(&entry);
@@ -41,7 +40,7 @@ pub fn decide(at: &At, nth: u8) -> AnyView {
     let told = due.clone().map(|due| {
         let what = text::due_kind(at.lang, due.kind);
         let line = text::due_on(at.lang, what, &due.date);
-        view! { <p class="verdict__next">{line} ". " {at.say(Say::RecheckDefault)}</p> }
+        view! { <p class="verdict__next">{line} {". "} {at.say(Say::RecheckDefault)}</p> }
     });
     let keep = move || {
         let due = due.clone().map(What::Due);
@@ -60,7 +59,7 @@ pub fn decide(at: &At, nth: u8) -> AnyView {
     )
 }
 
-fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
+fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Node {
     let lang = at.lang;
     let reasons = verdict.reasons.iter().map(|why| {
         let sentence = reason::sentence(lang, at.fmt, why);
@@ -91,22 +90,21 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> AnyView {
             {not_done(at, &verdict.not_done)}
         </div>
     }
-    .into_any()
 }
 
 /// That the readings drawn below are not what condemns the bearing.
-fn beside(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Option<AnyView> {
+fn beside(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Option<Node> {
     let condemned = matches!(verdict.decision, Decision::Replace | Decision::Stop);
     let play = why::rests_on_play(&standing_or_new(at.sheet(), corner, nth));
     let last = (1..=nth)
         .rev()
         .find_map(|nth| set(at, corner, When::Before, nth));
     let say = why::play_beside_line(at.lang, at.fmt, &last?);
-    (condemned && !play).then(|| view! { <p class="verdict__apart">{say}</p> }.into_any())
+    (condemned && !play).then(|| view! { <p class="verdict__apart">{say}</p> })
 }
 
 /// Mark and word, never one without the other.
-pub fn word(lang: Lang, corner: Corner, decision: Decision) -> AnyView {
+pub fn word(lang: Lang, corner: Corner, decision: Decision) -> Node {
     view! {
         <p class="verdict__word">
             {drawn(&mark(decision).drawing(), "", "verdict__mark")}
@@ -116,7 +114,6 @@ pub fn word(lang: Lang, corner: Corner, decision: Decision) -> AnyView {
             </span>
         </p>
     }
-    .into_any()
 }
 
 /// A set of readings as it stands, if there is one.
@@ -125,7 +122,7 @@ pub fn set(at: &At, corner: Corner, when: When, nth: u8) -> Option<Measured> {
 }
 
 /// The readings before the work against their limit.
-fn bar(at: &At, corner: Corner, sets: u8) -> Option<AnyView> {
+fn bar(at: &At, corner: Corner, sets: u8) -> Option<Node> {
     let measured: Vec<Measured> = (1..=sets)
         .filter_map(|nth| set(at, corner, When::Before, nth))
         .collect();
@@ -134,7 +131,7 @@ fn bar(at: &At, corner: Corner, sets: u8) -> Option<AnyView> {
 }
 
 /// The same as the customer reads them.
-pub fn customer_bar(at: &At, corner: Corner) -> Option<AnyView> {
+pub fn customer_bar(at: &At, corner: Corner) -> Option<Node> {
     let measured: Vec<Measured> = (1..=2)
         .filter_map(|nth| set(at, corner, When::Before, nth))
         .collect();
@@ -143,33 +140,33 @@ pub fn customer_bar(at: &At, corner: Corner) -> Option<AnyView> {
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
-fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<AnyView> {
+fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<Node> {
     let drawing = scale::scale(at.lang, at.fmt, rows)?;
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
 /// How the rig of a set stood: its tip, a needle that crept, a rock seen elsewhere.
-fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<AnyView> {
+fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<Node> {
     let measured = set(at, corner, when, nth)?;
     let name = SetName { when, nth };
     let tip = seen::tip(at, corner, name);
     let crept = seen::crept(at, corner, name, *measured.set.dial());
-    Some(view! { {tip} {crept} {seen::seen(at, &measured)} }.into_any())
+    Some(view! { {tip} {crept} {seen::seen(at, &measured)} })
 }
 
 /// Rounds that make no set, with the reason.
-fn not_evaluated(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+fn not_evaluated(at: &At, corner: Corner, nth: u8) -> Option<Node> {
     let name = SetName {
         when: When::Before,
         nth,
     };
     let fault = judge::measured(at.sheet(), corner, name)?.err()?;
     let why = text::set_fault(at.lang, fault);
-    Some(view! { <p class="verdict__apart" role="alert">{why}</p> }.into_any())
+    Some(view! { <p class="verdict__apart" role="alert">{why}</p> })
 }
 
 /// Rounds that lie too far apart, with what likely moves them.
-fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+fn settling(at: &At, corner: Corner, nth: u8) -> Option<Node> {
     let measured = set(at, corner, When::Before, nth)?;
     let settling = measured.set.settling(Some(measured.limit.value));
     settling.asks_to_rig_again().then(|| {
@@ -187,32 +184,30 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
         };
         view! {
             <p class="verdict__apart" role="note">
-                {text::spread_of(at.lang, &spread)} ". "
+                {text::spread_of(at.lang, &spread)} {". "}
                 {at.say(likely.unwrap_or(Say::RoundsApart))}
                 {apart}
             </p>
         }
-        .into_any()
     })
 }
 
 /// What was not as it should be while the set was taken.
-fn warned(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+fn warned(at: &At, corner: Corner, nth: u8) -> Option<Node> {
     let measured = set(at, corner, When::Before, nth)?;
     let marks = measured.set.marks().iter();
     let marks: Vec<&str> = marks.map(|mark| text::mark(at.lang, *mark)).collect();
     (!marks.is_empty()).then(|| {
         view! {
             <p class="verdict__apart" role="note">
-                {at.say(Say::TakenWith)} ": " {marks.join("; ")}
+                {at.say(Say::TakenWith)} {": "} {marks.join("; ")}
             </p>
         }
-        .into_any()
     })
 }
 
 /// Where a set proves nothing, what makes it unsure and what to mend first.
-fn unsure(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
+fn unsure(at: &At, corner: Corner, nth: u8) -> Option<Node> {
     let measured = set(at, corner, When::Before, nth)?;
     let unproven = matches!(
         measured.conformity,
@@ -223,32 +218,28 @@ fn unsure(at: &At, corner: Corner, nth: u8) -> Option<AnyView> {
     let few = cycles.is_some_and(|cycles| cycles < CYCLES_TO_PROVE);
     let few = few.then(|| view! { <p>{text::report(at.lang, ReportWord::TooFewCycles)}</p> });
     let bars = budget::picture(at.lang, at.fmt, &measured);
-    Some(
-        view! {
-            {few}
-            <h2>{mend}</h2>
-            {drawn(&bars, mend, "verdict__bar")}
-        }
-        .into_any(),
-    )
+    Some(view! {
+        {few}
+        <h2>{mend}</h2>
+        {drawn(&bars, mend, "verdict__bar")}
+    })
 }
 
-fn not_done(at: &At, tests: &[Test]) -> Option<AnyView> {
+fn not_done(at: &At, tests: &[Test]) -> Option<Node> {
     (!tests.is_empty()).then(|| {
         let names: Vec<&str> = tests.iter().map(|t| text::test(at.lang, *t)).collect();
         view! {
             <p class="verdict__not-done">
-                <b>{at.say(Say::WasNotDone)} ": "</b>
+                <b>{at.say(Say::WasNotDone)} {": "}</b>
                 {names.join(", ")}
             </p>
         }
-        .into_any()
     })
 }
 
 /// Before and after on one scale: at its corner where the proof failed, else for every corner
 /// with a new hub.
-pub fn result(at: &At) -> AnyView {
+pub fn result(at: &At) -> Node {
     let replaced = at.open.plan.corners.iter();
     let replaced = replaced.filter(|of| at.corner().is_none_or(|here| here == of.corner));
     let replaced: Vec<(Corner, After)> = replaced
@@ -270,13 +261,13 @@ pub fn result(at: &At) -> AnyView {
     let stood = replaced.iter().map(|(corner, _)| {
         let stood = stood(at, *corner, When::After, 1)?;
         let of = several.then(|| view! { <h2>{text::corner_title(at.lang, *corner)}</h2> });
-        Some(view! { {of} {stood} }.into_any())
+        Some(view! { {of} {stood} })
     });
     let stood = stood.collect_view();
     frame_with(at, proofs, stood, result_keys(at, blocked))
 }
 
-fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
+fn result_keys(at: &At, blocked: Option<Corner>) -> Node {
     let Some(corner) = blocked else {
         let here = at.clone();
         return key(Look::Primary, at.text().primary, move || {
@@ -290,10 +281,9 @@ fn result_keys(at: &At, blocked: Option<Corner>) -> AnyView {
         })}
         {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id).to_hash())}
     }
-    .into_any()
 }
 
-fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
+fn proof(at: &At, corner: Corner, after: &After) -> Node {
     let before = set(at, corner, When::Before, 2).or_else(|| set(at, corner, When::Before, 1));
     let now = set(at, corner, When::After, 1);
     let rows: Vec<(&str, &Measured)> = [
@@ -317,10 +307,9 @@ fn proof(at: &At, corner: Corner, after: &After) -> AnyView {
             {second}
         </section>
     }
-    .into_any()
 }
 
-fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
+fn proved(at: &At, corner: Corner, after: &After) -> Node {
     match after {
         After::Blocked { .. } => {
             let closed = is_closed_again(at.sheet(), corner);
@@ -331,7 +320,6 @@ fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
                 <p class="verdict__next">{at.say(Say::ProofRecheck)}</p>
                 {opens.map(|opens| view! { <p>{opens}</p> })}
             }
-            .into_any()
         }
         After::Pass {
             proven,
@@ -350,20 +338,18 @@ fn proved(at: &At, corner: Corner, after: &After) -> AnyView {
                 {within.map(|say| view! { <p>{say}</p> })}
                 {not_done(at, open)}
             }
-            .into_any()
         }
-        After::NotJudged { not_done: open } => not_done(at, open).into_any(),
+        After::NotJudged { not_done: open } => not_done(at, open).into_node(),
     }
 }
 
 /// The signs of the road that the repair did not take away, and those that were not tried.
-fn on_the_road(at: &At) -> AnyView {
+fn on_the_road(at: &At) -> Node {
     let (still, untried) = road_signs(at);
     view! {
         {still.map(|said| view! { <p class="verdict__danger" role="alert">{said}</p> })}
         {untried.map(|said| view! { <p class="verdict__not-done">{said}</p> })}
     }
-    .into_any()
 }
 
 /// The same as two sentences.

@@ -1,8 +1,6 @@
 //! How the dial stands for a set: what the spec requires and how to measure so, confirmed with one
 //! key or corrected with a few, before the base is zeroed.
 
-use leptos::prelude::*;
-
 use crate::job::dial_setup::{difference, forces, recorded, required};
 use crate::text::{self, ReadingWord, ReportWord};
 use crate::trade::play::{LimitSource, Method, Place, Rig, Way};
@@ -12,12 +10,13 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
+use crate::ui::view::prelude::*;
 use crate::units::Force;
 
 /// The setup of one set.
-pub fn dial_setup(at: &At, set: SetName) -> AnyView {
+pub fn dial_setup(at: &At, set: SetName) -> Node {
     let Some(corner) = at.corner() else {
-        return ().into_any();
+        return ().into_node();
     };
     let known = at.sheet().dial_setup(corner, set).map(|setup| setup.way);
     let (way, source) = required(at.sheet());
@@ -30,7 +29,7 @@ pub fn dial_setup(at: &At, set: SetName) -> AnyView {
             as_required(&here, (corner, set), (way, source), otherwise)
         }
     })
-    .into_any()
+    .into_node()
 }
 
 /// What is required, how to measure so, and the key that says that it stands so.
@@ -39,7 +38,7 @@ fn as_required(
     (corner, set): (Corner, SetName),
     (way, source): (Way, LimitSource),
     otherwise: RwSignal<bool>,
-) -> AnyView {
+) -> Node {
     let (lang, word) = (at.lang, |word| text::reading(at.lang, word));
     let by = match source {
         LimitSource::Maker => ReadingWord::Required,
@@ -73,8 +72,8 @@ fn as_required(
     frame(at, body, keys)
 }
 
-fn row(label: &'static str, how: String) -> AnyView {
-    view! { <div><dt>{label}</dt><dd>{how}</dd></div> }.into_any()
+fn row(label: &'static str, how: String) -> Node {
+    view! { <div><dt>{label}</dt><dd>{how}</dd></div> }
 }
 
 fn force_name(at: &At, force: Option<Force>) -> String {
@@ -110,12 +109,7 @@ impl Picked {
         }
     }
 
-    fn shown(
-        self,
-        at: &At,
-        (corner, set): (Corner, SetName),
-        otherwise: RwSignal<bool>,
-    ) -> AnyView {
+    fn shown(self, at: &At, (corner, set): (Corner, SetName), otherwise: RwSignal<bool>) -> Node {
         let word = |word| text::reading(at.lang, word);
         let (here, saving) = (at.clone(), at.clone());
         // Said before the base is set: a reading taken so will not be compared.
@@ -139,7 +133,7 @@ impl Picked {
         instead(at, body, keys)
     }
 
-    fn picks(self, at: &At) -> AnyView {
+    fn picks(self, at: &At) -> Node {
         let lang = at.lang;
         let label = |word| text::report(lang, word);
         let methods = Method::ALL.iter();
@@ -160,7 +154,6 @@ impl Picked {
                 {force}
             </div>
         }
-        .into_any()
     }
 }
 

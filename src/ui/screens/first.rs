@@ -1,16 +1,15 @@
 //! The first start: who works here, for which shop, and with which torque wrenches.
 
-use leptos::prelude::*;
-
 use crate::text::{self, Desk, Say};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::strip::banners;
 use crate::ui::screens::settings::choices::{Typed, change, typed};
 use crate::ui::screens::settings::van::own_wrenches;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// The questions, asked once; they can be put off, and then no wrench is known.
-pub fn first(app: App) -> AnyView {
+pub fn first(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let desk = |desk| text::desk(lang, desk);
     let (wrenches, add) = own_wrenches(app);
@@ -36,12 +35,11 @@ pub fn first(app: App) -> AnyView {
                 type="button"
                 class="key key--primary"
                 prop:disabled=nameless
-                on:click=move |_| start()
+                on:click={move |_| start()}
             >
                 {desk(Desk::FirstStart)}
             </button>
             {key(Look::Foot, desk(Desk::FirstLater), done)}
         </main>
     }
-    .into_any()
 }

@@ -1,10 +1,9 @@
 //! The first screen: one large key for a new job, what is overdue, the jobs with what comes next.
 
-use leptos::prelude::*;
-
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Opened, What};
+use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::play::Decision;
 use crate::trade::practice::{Code, Named};
@@ -16,9 +15,10 @@ use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::flow;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// The list of jobs.
-pub fn home(app: App) -> AnyView {
+pub fn home(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let typed = RwSignal::new(String::new());
     let finder = Memo::new(move |_| app.jobs.with(|jobs| Finder::of(jobs)));
@@ -48,11 +48,10 @@ pub fn home(app: App) -> AnyView {
             {link(Look::Foot, text::flow(lang, Flow::OutTitle), Route::Out.to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// How many logs the browser has lost for good.
-fn lost(app: App, lang: Lang) -> AnyView {
+fn lost(app: App, lang: Lang) -> Node {
     (move || {
         let count = app.lost.with(Vec::len);
         (count > 0).then(|| {
@@ -64,11 +63,11 @@ fn lost(app: App, lang: Lang) -> AnyView {
             }
         })
     })
-    .into_any()
+    .into_node()
 }
 
 /// A waiting version is offered here, where no step is in the middle.
-fn update(app: App, lang: Lang) -> AnyView {
+fn update(app: App, lang: Lang) -> Node {
     (move || {
         app.update_waits.get().then(|| {
             view! {
@@ -79,19 +78,19 @@ fn update(app: App, lang: Lang) -> AnyView {
             }
         })
     })
-    .into_any()
+    .into_node()
 }
 
-fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView {
+fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> Node {
     let today = today();
-    jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
+    jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
     if jobs.is_empty() {
         let empty = if typed.is_empty() {
             text::say(lang, Say::HomeEmpty).to_owned()
         } else {
             text::nothing_found_for(lang, typed)
         };
-        return view! { <p class="home__empty">{empty}</p> }.into_any();
+        return view! { <p class="home__empty">{empty}</p> };
     }
     let overdue = |job: &&&Summary| {
         let mut dues = job.dues().into_iter();
@@ -100,7 +99,7 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView 
     let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
     let mut open: Vec<&Summary> = jobs.iter().filter(|job| job.is_open()).copied().collect();
     // The order of the day; what has no slot stays as it is, the latest first.
-    open.sort_by(|a, b| a.slot_order().cmp(&b.slot_order()));
+    open.order_by(|a, b| a.slot_order().cmp(&b.slot_order()));
     let ended: Vec<&Summary> = jobs
         .iter()
         .filter(|job| !job.is_open() && !overdue(job))
@@ -113,10 +112,9 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> AnyView 
         {list(app, Say::HomeOpen, &open, most, lang)}
         {list(app, Say::HomeEnded, &ended, most, lang)}
     }
-    .into_any()
 }
 
-fn list(app: App, title: Say, jobs: &[&Summary], most: usize, lang: Lang) -> Option<AnyView> {
+fn list(app: App, title: Say, jobs: &[&Summary], most: usize, lang: Lang) -> Option<Node> {
     (!jobs.is_empty()).then(|| {
         view! {
             <section class="jobs">
@@ -124,11 +122,10 @@ fn list(app: App, title: Say, jobs: &[&Summary], most: usize, lang: Lang) -> Opt
                 <ul>{jobs.iter().take(most).map(|job| row(app, job, lang)).collect_view()}</ul>
             </section>
         }
-        .into_any()
     })
 }
 
-fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
+fn row(app: App, job: &Summary, lang: Lang) -> Node {
     let or = |text: &str, say| {
         if text.is_empty() {
             text::say(lang, say).to_owned()
@@ -146,7 +143,7 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
     };
     view! {
         <li>
-            <a class="job" href=Route::Job(job.log.clone()).to_hash()>
+            <a class="job" href={Route::Job(job.log.clone()).to_hash()}>
                 <b class="job__plate">{plate}</b>
                 <span class="job__who">{who}</span>
                 {flow::slot_line(job, lang)}
@@ -160,22 +157,21 @@ fn row(app: App, job: &Summary, lang: Lang) -> AnyView {
             {job.practice.then(|| throw_away(app, job, lang))}
         </li>
     }
-    .into_any()
 }
 
 /// What is loose, and that the car must not be driven where the job was left.
-fn stands(job: &Summary, lang: Lang) -> Option<AnyView> {
+fn stands(job: &Summary, lang: Lang) -> Option<Node> {
     let any = job.loose > 0 || job.incomplete;
     let loose = any.then(|| text::loose_count(lang, job.loose, job.incomplete));
     let stop = job
         .is_left()
         .then(|| text::decision(lang, Decision::Stop).to_owned());
     let said: Vec<String> = stop.into_iter().chain(loose).collect();
-    (!said.is_empty()).then(|| view! { <b class="job__loose">{said.join(" · ")}</b> }.into_any())
+    (!said.is_empty()).then(|| view! { <b class="job__loose">{said.join(" · ")}</b> })
 }
 
 /// Practice leaves the list by a key that is held.
-fn throw_away(app: App, job: &Summary, lang: Lang) -> AnyView {
+fn throw_away(app: App, job: &Summary, lang: Lang) -> Node {
     let log = job.log.clone();
     hold(
         text::say(lang, Say::ThrowAway),
@@ -217,7 +213,7 @@ fn what_next(job: &Summary, lang: Lang) -> String {
 }
 
 /// How to start: at home, at the car, or on a practice car.
-pub fn new(app: App) -> AnyView {
+pub fn new(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let start = move |start, practice: Option<String>| {
         app.start_job(vec![What::Opened(Opened { start, practice })]);
@@ -238,5 +234,4 @@ pub fn new(app: App) -> AnyView {
             {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
-    .into_any()
 }

@@ -1,7 +1,5 @@
 //! The price of the inspection, asked before the customer is, where nobody has given it.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Money, Price, What};
 use crate::text::{self, Customer, Desk, Say};
 use crate::trade::money::{AmountSlip, minor_digits, parse_minor};
@@ -10,20 +8,21 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::instead;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::view::prelude::*;
 
 /// The price of the inspection first, where nobody has given it: no amount is made up, and an
 /// inspection without a price is asked for without one.
-pub fn first(at: &At, asking: fn(&At, Option<Money>) -> AnyView) -> AnyView {
+pub fn first(at: &At, asking: fn(&At, Option<Money>) -> Node) -> Node {
     let given = RwSignal::new(None::<Option<Money>>);
     let here = at.clone();
     (move || match given.get() {
         Some(amount) => asking(&here, amount),
         None => price(&here, given),
     })
-    .into_any()
+    .into_node()
 }
 
-fn price(at: &At, given: RwSignal<Option<Option<Money>>>) -> AnyView {
+fn price(at: &At, given: RwSignal<Option<Option<Money>>>) -> Node {
     let known = at.sheet().price().cloned();
     let currency = known.as_ref().map_or_else(
         || at.app.settings.with_untracked(|it| it.currency.clone()),

@@ -3,8 +3,6 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-
 use crate::job::also::{Also, named, next_place};
 use crate::job::entry::What;
 use crate::job::loose::{Row, put_back, rows, wrench_for};
@@ -19,16 +17,17 @@ use crate::ui::parts::picks::picks;
 use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 use crate::units::{Format, TorqueUnit, TypedTorque, Unit};
 
 /// The loose list of the open job.
-pub fn loose(app: App) -> AnyView {
+pub fn loose(app: App) -> Node {
     let (lang, fmt) = app
         .settings
         .with_untracked(|settings| (settings.lang, settings.format()));
     (move || {
         let Some(open) = app.open.get() else {
-            return ().into_any();
+            return ().into_node();
         };
         let rows = rows(&open.sheet, &open.steps);
         let none = rows.iter().all(|row| !row.hold.is_loose());
@@ -56,12 +55,11 @@ pub fn loose(app: App) -> AnyView {
                 {also(app, &open, lang)}
             </main>
         }
-        .into_any()
     })
-    .into_any()
+    .into_node()
 }
 
-fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> AnyView {
+fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> Node {
     let stage = row.stage.filter(|_| row.hold.is_loose());
     let state = match stage {
         Some((stage, all)) => text::stage_of(lang, stage, all),
@@ -90,11 +88,10 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> AnyVie
             {back}
         </li>
     }
-    .into_any()
 }
 
 /// The keys that close what was named by hand: its own cards, or back in place.
-fn back(app: App, open: &Arc<Open>, item: Item, lang: Lang, fmt: Format) -> AnyView {
+fn back(app: App, open: &Arc<Open>, item: Item, lang: Lang, fmt: Format) -> Node {
     let sheet = &open.sheet;
     let step = open
         .next()
@@ -127,16 +124,15 @@ fn back(app: App, open: &Arc<Open>, item: Item, lang: Lang, fmt: Format) -> AnyV
             app.append(vec![put_back(step, item, set.clone())]);
         })}
     }
-    .into_any()
 }
 
 /// The fields that add something by hand.
-fn also(app: App, open: &Arc<Open>, lang: Lang) -> AnyView {
+fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
     let drafts = Drafts::named(app, format!("{}:also", open.log.0));
     let here = open.next().and_then(|spec| spec.key.corner);
     let corners = open.sheet.corners().to_vec();
     let Some(first) = here.or_else(|| corners.first().copied()) else {
-        return ().into_any();
+        return ().into_node();
     };
     let name = drafts.text("also-name", "");
     let value = drafts.text("also-value", "");
@@ -191,5 +187,4 @@ fn also(app: App, open: &Arc<Open>, lang: Lang) -> AnyView {
             {key(Look::Plain, label(Desk::PutOnList), add)}
         </details>
     }
-    .into_any()
 }

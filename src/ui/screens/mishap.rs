@@ -1,8 +1,6 @@
 //! Something went wrong with a fastener: what to do, part and time, the owner's further yes, and
 //! back to the step it came from.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Consent, How, Money, Reply, Scope, What};
 use crate::job::mishap::{Mending, Mishap, mended, mending, possible, shoving, waiting};
 use crate::report::item_name;
@@ -20,6 +18,7 @@ use crate::ui::parts::picks::picks;
 use crate::ui::route::Route;
 use crate::ui::screens::agree::{Page, Question};
 use crate::ui::screens::turn::begin_pass;
+use crate::ui::view::prelude::*;
 
 /// What the screen of a step shows instead of its own while something is told.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,10 +35,7 @@ pub enum Telling {
 
 /// A step that shows itself, with the key that something went wrong where its screen has hands on
 /// fasteners, or what is told of that instead.
-pub fn or_wrong(
-    at: &At,
-    step: impl Fn(&At, Option<AnyView>) -> AnyView + Send + 'static,
-) -> AnyView {
+pub fn or_wrong(at: &At, step: impl Fn(&At, Option<Node>) -> Node + Send + 'static) -> Node {
     if possible(at.sheet(), &at.told_steps()).is_empty() {
         return step(at, None);
     }
@@ -52,11 +48,11 @@ pub fn or_wrong(
             instead(&here, body, keys)
         }
     })
-    .into_any()
+    .into_node()
 }
 
 /// The key that begins it.
-pub fn begin(at: &At, telling: RwSignal<Telling>) -> AnyView {
+pub fn begin(at: &At, telling: RwSignal<Telling>) -> Node {
     key(Look::Plain, at.say(Say::WentWrong), move || {
         telling.set(Telling::Which);
     })
@@ -96,7 +92,7 @@ fn at_which(at: &At, kind: MishapKind) -> Vec<(Item, StepKey)> {
 }
 
 /// Which of them: one key a kind that can have happened here.
-pub fn which(at: &At, telling: RwSignal<Telling>) -> AnyView {
+pub fn which(at: &At, telling: RwSignal<Telling>) -> Node {
     let kinds = possible(at.sheet(), &at.told_steps()).into_iter();
     let keys = kinds.map(|(kind, _)| {
         key(Look::Plain, text::mishap(at.lang, kind), move || {
@@ -118,7 +114,7 @@ pub fn told(
     kind: MishapKind,
     likely: Option<Item>,
     telling: RwSignal<Telling>,
-) -> (AnyView, AnyView) {
+) -> (Node, Node) {
     let all = at_which(at, kind);
     let likely = likely.or_else(|| all.first().map(|(item, _)| *item));
     let fields = Fields::new(at, kind, likely);
@@ -150,11 +146,11 @@ pub fn told(
         {key(Look::Primary, at.say(Say::RecordIt), record)} {again(at, kind)}
         {key(Look::Plain, at.say(Say::Back), move || telling.set(Telling::Nothing))}
     };
-    (body.into_any(), keys.into_any())
+    (body.into_node(), keys.into_node())
 }
 
 /// What may still come right by hand: it is noted, and the pass begins again.
-fn again(at: &At, kind: MishapKind) -> Option<AnyView> {
+fn again(at: &At, kind: MishapKind) -> Option<Node> {
     let by_hand = matches!(kind, MishapKind::ClickedEarly | MishapKind::WouldNotStart);
     (by_hand && matches!(at.spec.form, Form::Turn(_))).then(|| {
         let here = at.clone();
@@ -184,7 +180,7 @@ impl Fields {
 }
 
 /// An open mishap in the way of a step: asked, refused, or agreed and to be mended.
-pub fn in_the_way(at: &At, mishap: &Mishap) -> AnyView {
+pub fn in_the_way(at: &At, mishap: &Mishap) -> Node {
     let fields = Fields::new(at, mishap.kind, Some(mishap.item));
     let (here, mishap, page) = (at.clone(), mishap.clone(), RwSignal::new(Page::Work));
     (move || {
@@ -193,7 +189,7 @@ pub fn in_the_way(at: &At, mishap: &Mishap) -> AnyView {
         let shown = owners.and_then(|question| question.shown());
         shown.unwrap_or_else(|| work(&here, &mishap, fields, page))
     })
-    .into_any()
+    .into_node()
 }
 
 /// The owner's page for further work.
@@ -216,7 +212,7 @@ fn line(at: &At, mishap: &Mishap) -> String {
 }
 
 /// What the technician sees.
-fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyView {
+fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node {
     let state = mending(at.sheet(), mishap);
     let next = match state {
         Mending::Asking => at.say(Say::AskFurtherYes).to_owned(),
@@ -252,7 +248,7 @@ fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyVi
 }
 
 /// By word or by message: a name is written on the owner's page alone.
-fn how(at: &At, fields: Fields) -> AnyView {
+fn how(at: &At, fields: Fields) -> Node {
     let ways = [How::Spoken, How::Electronic].map(|how| (how, text::how(at.lang, how).to_owned()));
     let legend = text::asking(at.lang, Asking::HowGiven);
     picks(legend, ways.to_vec(), fields.how, |_| {})
@@ -285,7 +281,7 @@ fn answer(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> impl Fn() + 's
     }
 }
 
-fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> AnyView {
+fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node {
     let waits = (mending(at.sheet(), mishap) == Mending::Asking).then(|| {
         let (here, wait) = (at.clone(), waiting(mishap));
         key(
@@ -302,7 +298,6 @@ fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) 
         {key(Look::Plain, at.say(Say::OwnerNo), answer(at, mishap, fields, false))}
         {waits.map(|waits| view! { <div class="keys-grid">{waits}</div> })}
     }
-    .into_any()
 }
 
 /// The words of the shove after the car waited.
@@ -311,7 +306,7 @@ fn shove_text(at: &At, mishap: &Mishap) -> StepText {
 }
 
 /// The car waited: it is shoved before anybody reaches under it.
-fn shove_keys(at: &At, mishap: &Mishap) -> AnyView {
+fn shove_keys(at: &At, mishap: &Mishap) -> Node {
     let (words, shove) = (shove_text(at, mishap), shoving(mishap));
     let said = |answer| {
         let here = at.clone();
@@ -321,20 +316,18 @@ fn shove_keys(at: &At, mishap: &Mishap) -> AnyView {
         {key(Look::Primary, words.primary, said(Answer::Yes))}
         {key(Look::Plain, words.no, said(Answer::No))}
     }
-    .into_any()
 }
 
 /// Refused: the vehicle is not handed over; the owner may still agree.
-fn refused_keys(at: &At, mishap: &Mishap, fields: Fields) -> AnyView {
+fn refused_keys(at: &At, mishap: &Mishap, fields: Fields) -> Node {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     view! {
         {link(Look::Primary, at.say(Say::EndNow), end.to_hash())}
         {key(Look::Plain, at.say(Say::OwnerYes), answer(at, mishap, fields, true))}
     }
-    .into_any()
 }
 
-fn mended_keys(at: &At, mishap: &Mishap) -> AnyView {
+fn mended_keys(at: &At, mishap: &Mishap) -> Node {
     let (here, item) = (at.clone(), mishap.item);
     let part = if mishap.part.is_empty() {
         text::item(at.lang, item)
@@ -349,5 +342,4 @@ fn mended_keys(at: &At, mishap: &Mishap) -> AnyView {
         })}
         {link(Look::Plain, at.say(Say::LooseList), leave)}
     }
-    .into_any()
 }

@@ -36,18 +36,17 @@ mod wherever;
 mod whole;
 mod yard;
 
-use leptos::prelude::*;
-
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
 use crate::ui::state::app;
+use crate::ui::view::prelude::*;
 
 /// Whatever belongs to the route.
-pub fn root() -> impl IntoView {
+pub fn root() -> Node {
     let app = app();
     let asked = Memo::new(move |_| app.settings.with(Settings::is_new));
     let no_job = Memo::new(move |_| app.open.with(Option::is_none));
-    move || match app.route.get() {
+    (move || match app.route.get() {
         // Every place of a job that is not open leads home.
         route if route.job().is_some() && no_job.get() => step::not_open(app),
         Route::Home if asked.get() => first::first(app),
@@ -73,5 +72,6 @@ pub fn root() -> impl IntoView {
         Route::Thickness(_) => runout::rotor(app),
         Route::Notes(_) => notes::notes(app),
         Route::Truth(_) => practice::told(app),
-    }
+    })
+    .into_node()
 }

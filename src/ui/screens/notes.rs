@@ -1,7 +1,5 @@
 //! The notes of the open job, typed, spoken and pictured, and what is wrong with its record.
 
-use leptos::prelude::*;
-
 use crate::job::Problem;
 use crate::job::caption::{CaptionWord, caption, hands_are_clean, offered};
 use crate::job::entry::{Caption, Captioned, EntryId, Photo, Voice, What};
@@ -17,14 +15,15 @@ use crate::ui::parts::picks::toggle;
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// All notes of the open job.
-pub fn notes(app: App) -> AnyView {
+pub fn notes(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let addresses = Addresses::new();
     (move || {
         let Some(open) = app.open.get() else {
-            return ().into_any();
+            return ().into_node();
         };
         addresses.read(app, &open);
         let problems = open.sheet.problems().iter().map(|problem| {
@@ -36,7 +35,7 @@ pub fn notes(app: App) -> AnyView {
             What::Voice(voice) => Some(spoken(lang, voice, addresses)),
             _ => None,
         });
-        let told: Vec<AnyView> = told.collect();
+        let told: Vec<Node> = told.collect();
         let back = Route::Job(open.log.0.clone()).to_hash();
         view! {
             <main class="desk notes">
@@ -49,9 +48,8 @@ pub fn notes(app: App) -> AnyView {
                 {link(Look::Primary, text::say(lang, Say::Resume), back)}
             </main>
         }
-        .into_any()
     })
-    .into_any()
+    .into_node()
 }
 
 fn step_name(lang: Lang, step: StepKey) -> String {
@@ -62,20 +60,20 @@ fn step_name(lang: Lang, step: StepKey) -> String {
     }
 }
 
-fn typed(lang: Lang, step: Option<StepKey>, note: String) -> AnyView {
+fn typed(lang: Lang, step: Option<StepKey>, note: String) -> Node {
     let name = step.map(|key| step_name(lang, key));
-    view! { <li><b>{name}</b><span>{note}</span></li> }.into_any()
+    view! { <li><b>{name}</b><span>{note}</span></li> }
 }
 
 /// A voice note with its player, or that its sound is on another phone.
-fn spoken(lang: Lang, voice: &Voice, addresses: Addresses) -> AnyView {
+fn spoken(lang: Lang, voice: &Voice, addresses: Addresses) -> Node {
     let length = text::seconds(lang, voice.seconds);
     let name = format!("{}, {length}", text::kept(lang, Kept::VoiceNote));
     let (sha, label) = (voice.sha256.clone(), name.clone());
     let player = move || match addresses.of(&sha) {
         Some(url) => {
             let label = label.clone();
-            view! { <audio controls src=url aria-label=label></audio> }.into_any()
+            view! { <audio controls src=url aria-label=label></audio> }
         }
         None => missing(lang, addresses, &sha),
     };
@@ -86,26 +84,25 @@ fn spoken(lang: Lang, voice: &Voice, addresses: Addresses) -> AnyView {
             {player}
         </li>
     }
-    .into_any()
 }
 
-fn missing(lang: Lang, addresses: Addresses, sha: &str) -> AnyView {
+fn missing(lang: Lang, addresses: Addresses, sha: &str) -> Node {
     let missing = addresses.is_missing(sha);
     let words = missing.then(|| view! { <small>{text::kept(lang, Kept::NotHere)}</small> });
-    words.into_any()
+    words.into_node()
 }
 
 /// The pictures of the open job, or the one of this entry, each with what can be done about it.
-pub fn pictures_of(app: App, open: &Open, only: Option<&EntryId>) -> AnyView {
+pub fn pictures_of(app: App, open: &Open, only: Option<&EntryId>) -> Node {
     let addresses = Addresses::new();
     addresses.read(app, open);
     pictures_with(app, open, only, addresses)
 }
 
-fn pictures_with(app: App, open: &Open, only: Option<&EntryId>, addresses: Addresses) -> AnyView {
+fn pictures_with(app: App, open: &Open, only: Option<&EntryId>, addresses: Addresses) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let shown = pictures(&open.sheet).filter(|(id, _)| only.is_none_or(|only| only == *id));
-    let mut cards: Vec<AnyView> = shown
+    let mut cards: Vec<Node> = shown
         .map(|(id, photo)| card(app, open, id, photo, addresses))
         .collect();
     // The newest is what somebody comes to look at.
@@ -115,11 +112,10 @@ fn pictures_with(app: App, open: &Open, only: Option<&EntryId>, addresses: Addre
         {any.then(|| view! { <h2>{text::kept(lang, Kept::Title)}</h2> })}
         <ul class="shots">{cards}</ul>
     }
-    .into_any()
 }
 
 /// One picture: what it shows, what it could show, and the key that takes it again.
-fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses) -> AnyView {
+fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let (name, words) = (
         step_name(lang, photo.step),
@@ -128,7 +124,7 @@ fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses
     let alt = words.clone().unwrap_or_else(|| name.clone());
     let sha = photo.sha256.clone();
     let image = move || match addresses.of(&sha) {
-        Some(url) => view! { <img src=url alt=alt.clone()/> }.into_any(),
+        Some(url) => view! { <img src=url alt={alt.clone()}/> },
         None => missing(lang, addresses, &sha),
     };
     let trouble = RwSignal::new(None);
@@ -137,7 +133,7 @@ fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses
     view! {
         <li class="shot">
             {image}
-            <p><b>{words}</b> " " {name}</p>
+            <p><b>{words}</b> {" "} {name}</p>
             {move || trouble.get().map(|word| said(lang, word))}
             {(!locked).then(|| view! {
                 {captions(app, open, photo)}
@@ -145,7 +141,6 @@ fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses
             })}
         </li>
     }
-    .into_any()
 }
 
 fn caption_words(lang: Lang, open: &Open, photo: &Photo) -> Option<String> {
@@ -157,7 +152,7 @@ fn caption_words(lang: Lang, open: &Open, photo: &Photo) -> Option<String> {
 }
 
 /// The words that are offered; words of one's own where hands are clean.
-fn captions(app: App, open: &Open, photo: &Photo) -> AnyView {
+fn captions(app: App, open: &Open, photo: &Photo) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let now = caption(&open.sheet, &photo.sha256).clone();
     let say = |caption: Caption, label: &'static str| {
@@ -172,14 +167,14 @@ fn captions(app: App, open: &Open, photo: &Photo) -> AnyView {
         )
     };
     let word = |word: &CaptionWord| say(Caption::Word(*word), text::caption_word(lang, *word));
-    let words: Vec<AnyView> = offered(photo.step.step).iter().map(word).collect();
+    let words: Vec<Node> = offered(photo.step.step).iter().map(word).collect();
     let step = say(Caption::Step, text::kept(lang, Kept::AsTheStep));
     let over = open.sheet.ended().is_some();
     let clean = over || hands_are_clean(open.next().map(|spec| spec.phase));
     let own = if clean {
         own_words(app, open, photo)
     } else {
-        view! { <p>{text::kept(lang, Kept::CleanHands)}</p> }.into_any()
+        view! { <p>{text::kept(lang, Kept::CleanHands)}</p> }
     };
     view! {
         <details class="more">
@@ -188,10 +183,9 @@ fn captions(app: App, open: &Open, photo: &Photo) -> AnyView {
             {own}
         </details>
     }
-    .into_any()
 }
 
-fn own_words(app: App, open: &Open, photo: &Photo) -> AnyView {
+fn own_words(app: App, open: &Open, photo: &Photo) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let drafts = Drafts::named(app, format!("{}:caption:{}", open.log.0, photo.sha256));
     let typed = drafts.text("caption", "");
@@ -210,7 +204,6 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> AnyView {
         {Field::words("caption", typed).show(label, "", drafts, keep.clone())}
         {key(Look::Plain, text::kept(lang, Kept::KeepWords), keep)}
     }
-    .into_any()
 }
 
 const fn problem_text(problem: &Problem) -> Say {

@@ -1,17 +1,16 @@
 //! A number off the car: the odometer, a hub's temperature.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Quantity, Reply};
 use crate::text::Say;
 use crate::trade::wheel_end::Measured;
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::pad::pad;
+use crate::ui::view::prelude::*;
 use crate::units::{DistanceUnit, System, TemperatureUnit, Typed, Unit};
 
 /// The number of a step.
-pub fn number(at: &At, measured: Measured) -> AnyView {
+pub fn number(at: &At, measured: Measured) -> Node {
     let metric = at.fmt.system == System::Metric;
     match measured {
         Measured::Odometer => {
@@ -33,7 +32,7 @@ pub fn number(at: &At, measured: Measured) -> AnyView {
     }
 }
 
-fn typed<U>(at: &At, first: U, wrap: fn(Typed<U>) -> Quantity) -> AnyView
+fn typed<U>(at: &At, first: U, wrap: fn(Typed<U>) -> Quantity) -> Node
 where
     U: Unit + Send + Sync + 'static,
 {
@@ -60,8 +59,8 @@ where
             <button
                 type="button"
                 class="key key--primary"
-                prop:disabled=move || text.with(String::is_empty)
-                on:click=move |_| keep()
+                prop:disabled={move || text.with(String::is_empty)}
+                on:click={move |_| keep()}
             >
                 {at.text().primary}
             </button>

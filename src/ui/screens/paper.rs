@@ -1,6 +1,5 @@
 //! A job from paper: the code is photographed where the browser reads codes, or its text is pasted.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::paper::{self, Gathered, PaperError, Part};
@@ -15,6 +14,7 @@ use crate::ui::parts::camera::lens;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// What became of a code: a sentence, and the job with what is known of it.
 #[derive(Clone, Default, PartialEq)]
@@ -35,7 +35,7 @@ struct Desk {
 }
 
 /// The part of the import screen that takes paper.
-pub fn from_paper(app: App) -> AnyView {
+pub fn from_paper(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let desk = Desk {
         app,
@@ -53,23 +53,22 @@ pub fn from_paper(app: App) -> AnyView {
             {barcode::is_here().then(|| camera(desk))}
             <label class="field">
                 <span>{say(Paper::Paste)}</span>
-                <textarea rows="3" autocomplete="off" bind:value=desk.typed></textarea>
+                <textarea rows="3" autocomplete="off" bind:value={desk.typed}></textarea>
             </label>
             {key(Look::Plain, say(Paper::Read), read)}
             <div role="status">{move || shown(&desk.told.get(), lang)}</div>
         </section>
     }
-    .into_any()
 }
 
-fn camera(desk: Desk) -> AnyView {
+fn camera(desk: Desk) -> Node {
     let label = text::paper(desk.lang, Paper::TakePicture);
     lens("key key--file", label, move |file| {
         spawn_local(async move { desk.take(barcode::texts(&file).await) });
     })
 }
 
-fn shown(told: &Told, lang: Lang) -> AnyView {
+fn shown(told: &Told, lang: Lang) -> Node {
     let rows = told.rows.iter().cloned().map(|(label, value)| {
         view! { <div class="found__row"><dt>{label}</dt><dd><b>{value}</b></dd></div> }
     });
@@ -82,7 +81,6 @@ fn shown(told: &Told, lang: Lang) -> AnyView {
         <dl class="found__rows">{rows.collect_view()}</dl>
         {open}
     }
-    .into_any()
 }
 
 const fn refused(error: PaperError) -> Paper<'static> {

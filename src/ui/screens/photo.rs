@@ -1,7 +1,5 @@
 //! The step that is a picture, or why there is none.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Reply, What};
 use crate::job::picture::pictures;
 use crate::text::{self, Kept, Say};
@@ -13,9 +11,10 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::screens::mishap::or_wrong;
 use crate::ui::screens::{notes, whole};
+use crate::ui::view::prelude::*;
 
 /// The picture of a step; the camera opens from one key. One that is there can be taken again.
-pub fn photo(at: &At) -> AnyView {
+pub fn photo(at: &At) -> Node {
     let there = pictures(at.sheet())
         .filter(|(_, photo)| photo.step == at.spec.key)
         .last()
@@ -28,7 +27,7 @@ pub fn photo(at: &At) -> AnyView {
     or_wrong(at, asked)
 }
 
-fn asked(at: &At, wrong: Option<AnyView>) -> AnyView {
+fn asked(at: &At, wrong: Option<Node>) -> Node {
     let trouble = RwSignal::new(None);
     let (here, lang) = (at.clone(), at.lang);
     let ways_out = move || trouble.get().map(|_| no_room(&here));
@@ -41,7 +40,7 @@ fn asked(at: &At, wrong: Option<AnyView>) -> AnyView {
 
 /// What can be done where a picture does not fit: take the job along, or go on without one, which
 /// the record then says.
-fn no_room(at: &At) -> AnyView {
+fn no_room(at: &At) -> Node {
     let (app, here) = (at.app, at.clone());
     let without = move || {
         let step = here.spec.key;
@@ -55,5 +54,4 @@ fn no_room(at: &At) -> AnyView {
         {key(Look::Plain, text::kept(at.lang, Kept::ExportWith), move || whole::export_with(app))}
         {key(Look::Plain, text::kept(at.lang, Kept::WithoutIt), without)}
     }
-    .into_any()
 }

@@ -1,7 +1,5 @@
 //! Choosing a practice car, and the truth about it at the end.
 
-use leptos::prelude::*;
-
 use crate::job::practice::{Finding, Hidden, Outcome, is_practice, truth};
 use crate::platform::chance;
 use crate::report::scale;
@@ -11,10 +9,11 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 use crate::units::Format;
 
 /// The named cars with what their owners say, and one that nobody has seen before.
-pub fn choose(app: App) -> AnyView {
+pub fn choose(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let row = |label, said, start: Box<dyn Fn()>| {
         view! {
@@ -50,11 +49,10 @@ pub fn choose(app: App) -> AnyView {
             {link(Look::Foot, text::say(lang, Say::Back), Route::New.to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// What the car of an ended practice job had, what was found and what was missed.
-pub fn told(app: App) -> AnyView {
+pub fn told(app: App) -> Node {
     let settings = app.settings.get_untracked();
     let (lang, fmt) = (settings.lang, settings.format());
     (move || {
@@ -74,7 +72,7 @@ pub fn told(app: App) -> AnyView {
             let rows = rows.collect_view();
             (!of.is_empty()).then(|| {
                 view! {
-                    <section class="practice__part" data-outcome=outcome.code()>
+                    <section class="practice__part" data-outcome={outcome.code()}>
                         <h2>{text::practice_outcome(lang, *outcome)}</h2>
                         <ul>{rows}</ul>
                     </section>
@@ -83,7 +81,7 @@ pub fn told(app: App) -> AnyView {
         });
         let parts = parts.collect_view();
         Some(view! {
-            <main class="desk" aria-label=text::say(lang, Say::ShowTruth)>
+            <main class="desk" aria-label={text::say(lang, Say::ShowTruth)}>
                 <h1>{text::say(lang, Say::ShowTruth)}</h1>
                 {banners(app)}
                 <p>{text::say(lang, Say::Practice)}</p>
@@ -93,7 +91,7 @@ pub fn told(app: App) -> AnyView {
             </main>
         })
     })
-    .into_any()
+    .into_node()
 }
 
 /// The truth is told once the job has ended, and of practice alone.
@@ -102,7 +100,7 @@ fn is_told(open: &Open) -> bool {
 }
 
 /// The way to the truth, where there is one to be told.
-pub fn way(open: &Open, look: Look, label: &'static str) -> Option<AnyView> {
+pub fn way(open: &Open, look: Look, label: &'static str) -> Option<Node> {
     is_told(open).then(|| link(look, label, Route::Truth(open.log.0.clone()).to_hash()))
 }
 

@@ -1,22 +1,13 @@
 //! The report on the screen, as it is printed: one small match over its blocks.
 
-use leptos::prelude::*;
-
 use crate::report::{Block, Head, Report, Size, Slip};
 use crate::text::{self, Lang, ReportWord};
+use crate::ui::parts::bytes::Addresses;
 use crate::ui::parts::picture::inserted;
+use crate::ui::view::prelude::*;
 
 /// The report as a document: page one for the owner, then the technician's pages.
-#[component]
-pub fn ReportView(
-    /// The report.
-    report: Report,
-    /// The language it is written in.
-    lang: Lang,
-    /// The address of a picture by the digest of its bytes; nothing until it was read.
-    #[prop(into)]
-    photo: Callback<String, Option<String>>,
-) -> impl IntoView {
+pub fn document(report: Report, lang: Lang, photo: Addresses) -> Node {
     let Report {
         head,
         page_one,
@@ -46,7 +37,7 @@ pub fn ReportView(
 }
 
 /// The title with what it is about.
-fn banner(head: &Head) -> AnyView {
+fn banner(head: &Head) -> Node {
     let facts = head.facts.iter().cloned().map(|(label, value)| {
         view! { <div><dt>{label}</dt><dd>{value}</dd></div> }
     });
@@ -57,37 +48,36 @@ fn banner(head: &Head) -> AnyView {
             <dl>{facts.collect_view()}</dl>
         </header>
     }
-    .into_any()
 }
 
-fn practice(head: &Head) -> Option<AnyView> {
+fn practice(head: &Head) -> Option<Node> {
     let words = head.practice.clone()?;
-    Some(view! { <p class="report__practice">{words}</p> }.into_any())
+    Some(view! { <p class="report__practice">{words}</p> })
 }
 
 /// The line that paper repeats on every page.
-fn foot(head: &Head) -> AnyView {
+fn foot(head: &Head) -> Node {
     let practice = head
         .practice
         .clone()
-        .map(|words| view! { <strong>{words}" "</strong> });
-    view! { <p class="report__foot">{practice}{head.foot.clone()}</p> }.into_any()
+        .map(|words| view! { <strong>{words}{" "}</strong> });
+    view! { <p class="report__foot">{practice}{head.foot.clone()}</p> }
 }
 
-fn blocks(blocks: Vec<Block>, lang: Lang, photo: Callback<String, Option<String>>) -> AnyView {
+fn blocks(blocks: Vec<Block>, lang: Lang, photo: Addresses) -> Node {
     let views = blocks.into_iter().map(|block| one(block, lang, photo));
-    views.collect_view().into_any()
+    views.collect_view()
 }
 
-fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> AnyView {
+fn one(block: Block, lang: Lang, photo: Addresses) -> Node {
     match block {
-        Block::Heading(words) => view! { <h3>{words}</h3> }.into_any(),
-        Block::Subheading(words) => view! { <h4>{words}</h4> }.into_any(),
-        Block::Sentence(words) => view! { <p>{words}</p> }.into_any(),
-        Block::Small(words) => view! { <p class="report__small">{words}</p> }.into_any(),
-        Block::Quote(words) => view! { <blockquote>{words}</blockquote> }.into_any(),
+        Block::Heading(words) => view! { <h3>{words}</h3> },
+        Block::Subheading(words) => view! { <h4>{words}</h4> },
+        Block::Sentence(words) => view! { <p>{words}</p> },
+        Block::Small(words) => view! { <p class="report__small">{words}</p> },
+        Block::Quote(words) => view! { <blockquote>{words}</blockquote> },
         Block::Notice(words) => {
-            view! { <p class="report__notice" role="note">{words}</p> }.into_any()
+            view! { <p class="report__notice" role="note">{words}</p> }
         }
         Block::Standing {
             stop,
@@ -100,7 +90,7 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
         Block::Table { head, rows } => table(head, rows),
         Block::List(items) => {
             let items = items.into_iter().map(|item| view! { <li>{item}</li> });
-            view! { <ul>{items.collect_view()}</ul> }.into_any()
+            view! { <ul>{items.collect_view()}</ul> }
         }
         Block::Signature { caption, svg } => signature(caption, svg),
         Block::Photo { sha256, caption } => picture(sha256, caption, lang, photo),
@@ -108,13 +98,13 @@ fn one(block: Block, lang: Lang, photo: Callback<String, Option<String>>) -> Any
 }
 
 /// What is true now, larger than anything else on the page.
-fn standing(stop: bool, title: String, mark: Option<String>, lines: Vec<String>) -> AnyView {
+fn standing(stop: bool, title: String, mark: Option<String>, lines: Vec<String>) -> Node {
     let lines = lines.into_iter().map(|line| view! { <p>{line}</p> });
     let mark = mark.map(|mark| {
         view! { <span aria-hidden="true">{inserted(mark, "report__mark")}</span> }
     });
     view! {
-        <div class="report__standing" data-stop=stop.then_some("yes")>
+        <div class="report__standing" data-stop={stop.then_some("yes")}>
             {mark}
             <div>
                 <p class="report__now">{title}</p>
@@ -122,10 +112,9 @@ fn standing(stop: bool, title: String, mark: Option<String>, lines: Vec<String>)
             </div>
         </div>
     }
-    .into_any()
 }
 
-fn drawing(size: Size, svg: String) -> AnyView {
+fn drawing(size: Size, svg: String) -> Node {
     let class = match size {
         Size::Beside => "report__drawing report__drawing--beside",
         Size::Hand => "report__drawing report__drawing--hand",
@@ -135,15 +124,15 @@ fn drawing(size: Size, svg: String) -> AnyView {
 }
 
 /// Labels with their values.
-fn pairs(rows: Vec<(String, String)>) -> AnyView {
+fn pairs(rows: Vec<(String, String)>) -> Node {
     let rows = rows.into_iter().map(|(label, value)| {
         view! { <tr><th scope="row">{label}</th><td>{value}</td></tr> }
     });
-    view! { <table class="report__pairs"><tbody>{rows.collect_view()}</tbody></table> }.into_any()
+    view! { <table class="report__pairs"><tbody>{rows.collect_view()}</tbody></table> }
 }
 
 /// A table; a narrow screen scrolls it, and a keyboard can too.
-fn table(head: Vec<String>, rows: Vec<Vec<String>>) -> AnyView {
+fn table(head: Vec<String>, rows: Vec<Vec<String>>) -> Node {
     let label = head.join(", ");
     let head = head
         .into_iter()
@@ -157,20 +146,19 @@ fn table(head: Vec<String>, rows: Vec<Vec<String>>) -> AnyView {
             </table>
         </div>
     }
-    .into_any()
 }
 
-fn row(cells: Vec<String>) -> AnyView {
+fn row(cells: Vec<String>) -> Node {
     let mut cells = cells.into_iter();
     let name = cells
         .next()
         .map(|cell| view! { <th scope="row">{cell}</th> });
     let rest = cells.map(|cell| view! { <td>{cell}</td> });
-    view! { <tr>{name}{rest.collect_view()}</tr> }.into_any()
+    view! { <tr>{name}{rest.collect_view()}</tr> }
 }
 
 /// What is cut off: its words, and its codes beside them.
-fn tear_off(slip: Slip) -> AnyView {
+fn tear_off(slip: Slip) -> Node {
     let codes = slip.codes.into_iter().map(|(svg, caption)| {
         view! {
             <figure class="report__code">
@@ -191,32 +179,25 @@ fn tear_off(slip: Slip) -> AnyView {
             <div class="report__codes">{codes.collect_view()}</div>
         </section>
     }
-    .into_any()
 }
 
-fn signature(caption: String, svg: Option<String>) -> AnyView {
+fn signature(caption: String, svg: Option<String>) -> Node {
     view! {
         <figure class="report__signature">
             {inserted(svg.unwrap_or_default(), "report__strokes")}
             <figcaption>{caption}</figcaption>
         </figure>
     }
-    .into_any()
 }
 
 /// A picture, or its empty frame until the journal gave its bytes.
-fn picture(
-    sha256: String,
-    caption: String,
-    lang: Lang,
-    photo: Callback<String, Option<String>>,
-) -> AnyView {
+fn picture(sha256: String, caption: String, lang: Lang, photo: Addresses) -> Node {
     let alt = caption.clone();
-    let image = move || match photo.run(sha256.clone()) {
-        Some(address) => view! { <img src=address alt=alt.clone()/> }.into_any(),
+    let image = move || match photo.of(&sha256) {
+        Some(address) => view! { <img src=address alt={alt.clone()}/> },
         None => {
             let words = text::report(lang, ReportWord::NoPicture);
-            view! { <p class="report__frame">{words}</p> }.into_any()
+            view! { <p class="report__frame">{words}</p> }
         }
     };
     view! {
@@ -225,5 +206,4 @@ fn picture(
             <figcaption>{caption}</figcaption>
         </figure>
     }
-    .into_any()
 }

@@ -2,8 +2,6 @@
 //! crept, which makes it less sure, and a rocked play seen at another place, an aid that is never
 //! compared.
 
-use leptos::prelude::*;
-
 use crate::job::entry::What;
 use crate::job::judge::Measured;
 use crate::job::runout::{RadiusSlip, radius_typed};
@@ -17,11 +15,12 @@ use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::view::prelude::*;
 use crate::units::{Decimal, LengthUnit, System, Unit};
 
 /// What is known at other places, and a field for the distance of each; nothing for a play along
 /// the axle.
-pub fn seen(at: &At, of: &Measured) -> Option<AnyView> {
+pub fn seen(at: &At, of: &Measured) -> Option<Node> {
     if !of.set.way().is_some_and(is_rock) {
         return None;
     }
@@ -54,23 +53,20 @@ pub fn seen(at: &At, of: &Measured) -> Option<AnyView> {
         let label = format!("{}, {}", text::place(lang, place), unit.symbol());
         Field::decimal(place.code(), text).show(label, "", drafts, keep)
     });
-    Some(
-        view! {
-            {told.collect_view()}
-            <details class="more">
-                <summary class="key key--foot">{face(FaceWord::SeenElsewhere)}</summary>
-                <p class="hint">{face(FaceWord::SeenSay)}</p>
-                {fields.into_iter().collect_view()}
-                <p role="alert">{refused}</p>
-                {key(Look::Plain, face(FaceWord::KeepRadii), keep)}
-            </details>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        {told.collect_view()}
+        <details class="more">
+            <summary class="key key--foot">{face(FaceWord::SeenElsewhere)}</summary>
+            <p class="hint">{face(FaceWord::SeenSay)}</p>
+            {fields.into_iter().collect_view()}
+            <p role="alert">{refused}</p>
+            {key(Look::Plain, face(FaceWord::KeepRadii), keep)}
+        </details>
+    })
 }
 
 /// How far off square the tip stood, where it did: one field, folded away.
-pub fn tip(at: &At, corner: Corner, set: SetName) -> AnyView {
+pub fn tip(at: &At, corner: Corner, set: SetName) -> Node {
     let lang = at.lang;
     let known = at.sheet().tip_angle(corner, set);
     let one = One {
@@ -86,7 +82,7 @@ pub fn tip(at: &At, corner: Corner, set: SetName) -> AnyView {
 }
 
 /// How far the needle crept while nobody touched it, where it did.
-pub fn crept(at: &At, corner: Corner, set: SetName, dial: Dial) -> AnyView {
+pub fn crept(at: &At, corner: Corner, set: SetName, dial: Dial) -> Node {
     let lang = at.lang;
     let known = at.sheet().crept(corner, set).map(Decimal::as_typed);
     let one = One {
@@ -127,9 +123,9 @@ impl One<'_> {
         corner: Corner,
         set: SetName,
         read: impl Fn(&str) -> Result<What, String> + Copy + 'static,
-    ) -> AnyView {
+    ) -> Node {
         let [title, say, keep_it] = self.words.map(|word| text::face(at.lang, word));
-        let told = self.told.map(|line| view! { <p>{line} "."</p> });
+        let told = self.told.map(|line| view! { <p>{line} {"."}</p> });
         let (when, nth) = (set.when.code(), set.nth);
         let of = format!("{}:{}", at.open.log.0, self.name);
         let drafts = Drafts::named(at.app, format!("{of}:{}:{when}:{nth}", corner.code()));
@@ -149,7 +145,6 @@ impl One<'_> {
                 {key(Look::Plain, keep_it, keep)}
             </details>
         }
-        .into_any()
     }
 }
 
@@ -164,7 +159,7 @@ fn field_of(at: &At, drafts: Drafts, place: Place) -> RwSignal<String> {
 }
 
 /// What a distance is read in.
-const fn unit(at: &At) -> LengthUnit {
+fn unit(at: &At) -> LengthUnit {
     match at.fmt.system {
         System::Metric => LengthUnit::Millimetre,
         System::Us => LengthUnit::Inch,

@@ -1,6 +1,5 @@
 //! The signature: a box for a finger, kept as the strokes that were drawn.
 
-use leptos::prelude::*;
 use web_sys::PointerEvent;
 
 use crate::job::entry::{PersonField, Signed, What};
@@ -11,6 +10,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::view::prelude::*;
 
 /// Width of the box in its own units.
 const WIDTH: i32 = 300;
@@ -44,11 +44,11 @@ impl Signing {
     }
 
     /// The field for the name, where it is asked, and the box.
-    pub fn shown(self, at: &At) -> AnyView {
+    pub fn shown(self, at: &At) -> Node {
         let label = text::customer(at.lang, Customer::NameFirst);
         let name = Field::words("signer", self.name);
         let field = self.asked.then(|| name.show(label, "", self.drafts, || {}));
-        view! { {field} {pad(at, self.strokes)} }.into_any()
+        view! { {field} {pad(at, self.strokes)} }
     }
 
     /// Whether there is a name and a stroke.
@@ -69,7 +69,7 @@ impl Signing {
 }
 
 /// The owner signs for having seen the page.
-pub fn sign(at: &At) -> AnyView {
+pub fn sign(at: &At) -> Node {
     let (here, signing) = (at.clone(), Signing::of(at));
     let keep = move |_| here.write_and_go_on(signing.whats(here.spec.key));
     frame(
@@ -79,7 +79,7 @@ pub fn sign(at: &At) -> AnyView {
             <button
                 type="button"
                 class="key key--primary"
-                prop:disabled=move || !signing.is_ready()
+                prop:disabled={move || !signing.is_ready()}
                 on:click=keep
             >
                 {at.text().primary}
@@ -89,7 +89,7 @@ pub fn sign(at: &At) -> AnyView {
 }
 
 /// A box to write a name in; `strokes` becomes SVG path data of whole units.
-fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
+fn pad(at: &At, strokes: RwSignal<String>) -> Node {
     let drawing = RwSignal::new(false);
     let box_ref = NodeRef::<leptos::html::Div>::new();
     let place = move |event: &PointerEvent| {
@@ -129,17 +129,17 @@ fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
             aria-label=name
             on:pointerdown=begin
             on:pointermove=go_on
-            on:pointerup=move |_| drawing.set(false)
-            on:pointercancel=move |_| drawing.set(false)
+            on:pointerup={move |_| drawing.set(false)}
+            on:pointercancel={move |_| drawing.set(false)}
             // A quick stroke is no throw: the browser would take the next tap for its end.
-            on:touchstart=move |event| event.prevent_default()
-            on:touchmove=move |event| event.prevent_default()
+            on:touchstart={move |event| event.prevent_default()}
+            on:touchmove={move |event| event.prevent_default()}
         >
-            <span class="sign__hint" hidden=move || strokes.with(|strokes| !strokes.is_empty())>
+            <span class="sign__hint" hidden={move || strokes.with(|strokes| !strokes.is_empty())}>
                 {hint}
             </span>
-            <svg class="sign__ink" viewBox=format!("0 0 {WIDTH} {HEIGHT}") aria-hidden="true">
-                <path d=move || strokes.get()></path>
+            <svg class="sign__ink" viewBox={format!("0 0 {WIDTH} {HEIGHT}")} aria-hidden="true">
+                <path d={move || strokes.get()}></path>
             </svg>
         </div>
         {move || {
@@ -147,5 +147,4 @@ fn pad(at: &At, strokes: RwSignal<String>) -> AnyView {
             ink.then(|| key(Look::Foot, clear, move || strokes.set(String::new())))
         }}
     }
-    .into_any()
 }

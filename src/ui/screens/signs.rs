@@ -2,8 +2,6 @@
 //!
 //! A row that was not tapped has no answer until that key, and the key says for how many it stands.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Reply, What};
 use crate::job::together::{no_to, turns};
 use crate::text::{self, Say};
@@ -11,9 +9,10 @@ use crate::trade::answer::Answer;
 use crate::trade::wheel_end::StepSpec;
 use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
+use crate::ui::view::prelude::*;
 
 /// The questions that are open, in their order.
-pub fn signs(at: &At) -> AnyView {
+pub fn signs(at: &At) -> Node {
     let mut asked: Vec<StepSpec> = at.rows.steps.to_vec();
     asked.push(at.spec.clone());
     let given = RwSignal::new(vec![None::<Reply>; asked.len()]);
@@ -44,7 +43,7 @@ pub fn signs(at: &At) -> AnyView {
 }
 
 /// One sign: untouched it has no answer.
-fn sign_row(at: &At, given: RwSignal<Vec<Option<Reply>>>, row: usize, spec: &StepSpec) -> AnyView {
+fn sign_row(at: &At, given: RwSignal<Vec<Option<Reply>>>, row: usize, spec: &StepSpec) -> Node {
     let lang = at.lang;
     let turns = turns(spec);
     let reply = move || given.with(|all| all.get(row).cloned().flatten());
@@ -76,5 +75,4 @@ fn sign_row(at: &At, given: RwSignal<Vec<Option<Reply>>>, row: usize, spec: &Ste
             </button>
         </li>
     }
-    .into_any()
 }

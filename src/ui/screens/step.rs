@@ -2,8 +2,6 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-
 use crate::job::mishap::in_the_way_of;
 use crate::job::picture::owed;
 use crate::job::{Held, held, together};
@@ -21,9 +19,10 @@ use crate::ui::screens::{
     signs, swing, turn, wherever, whole,
 };
 use crate::ui::state::{App, Open, Shut};
+use crate::ui::view::prelude::*;
 
 /// The step that comes next.
-pub fn next(app: App) -> AnyView {
+pub fn next(app: App) -> Node {
     (move || match app.open.get() {
         None => not_open(app),
         Some(open) => match open.next().cloned() {
@@ -39,11 +38,11 @@ pub fn next(app: App) -> AnyView {
             None => wherever::wherever(app),
         },
     })
-    .into_any()
+    .into_node()
 }
 
 /// One step by its key, wherever the job is.
-pub fn one(app: App, key: StepKey) -> AnyView {
+pub fn one(app: App, key: StepKey) -> Node {
     (move || match app.open.get() {
         None => not_open(app),
         Some(open) => match open.steps.iter().find(|spec| spec.key == key).cloned() {
@@ -51,11 +50,11 @@ pub fn one(app: App, key: StepKey) -> AnyView {
             None => closing::end_from_anywhere(app, open, key),
         },
     })
-    .into_any()
+    .into_node()
 }
 
 /// What a place of a job says that is not open, and why; it leads home.
-pub fn not_open(app: App) -> AnyView {
+pub fn not_open(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let say = move |say| text::say(lang, say);
     let why = move || match app.shut.get() {
@@ -75,26 +74,24 @@ pub fn not_open(app: App) -> AnyView {
             {link(Look::Plain, say(Say::Back), Route::Home.to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// The ways on with a job that is too long: its file, or all of it at once.
-fn too_long(app: App, lang: Lang) -> Option<AnyView> {
+fn too_long(app: App, lang: Lang) -> Option<Node> {
     let log = app.route.with(|route| route.job().map(str::to_owned))?;
     let stem = text::job_file_stem(lang, &today(), "");
     let again = log.clone();
     let export = move || whole::save(app, vec![log.clone()], format!("{stem}.json"));
-    let ways = view! {
+    Some(view! {
         {key(Look::Plain, text::say(lang, Say::Export), export)}
         <p>{text::say(lang, Say::ReadTooLongSay)}</p>
         {key(Look::Plain, text::say(lang, Say::ReadTooLong), move || {
             app.read_long_job(again.clone());
         })}
-    };
-    Some(ways.into_any())
+    })
 }
 
-fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyView {
+fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Node {
     app.lock();
     // What stands before the first of a screen stands before all of it.
     let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&spec));
@@ -115,7 +112,7 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> AnyV
     }
 }
 
-fn form(at: &At) -> AnyView {
+fn form(at: &At) -> Node {
     if at.asks_signs() {
         return signs::signs(at);
     }
@@ -148,7 +145,7 @@ fn form(at: &At) -> AnyView {
 }
 
 /// A hold point that is not answered: what is missing, and the way to it.
-fn hold_point(at: &At, held: Held) -> AnyView {
+fn hold_point(at: &At, held: Held) -> Node {
     let (title, sentence) = text::hold_point(at.lang, held.point);
     let now = held.answer_at.zip(held.given);
     let sentence = now.map_or(sentence, |(question, given)| {

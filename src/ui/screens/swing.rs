@@ -3,8 +3,6 @@
 //! Both hands are on the tyre and the phone lies on the ground: one large number, a tone and a
 //! vibration a swing; the answer is asked for afterwards. The count begins by itself.
 
-use leptos::prelude::*;
-
 use crate::job::entry::Reply;
 use crate::job::pace::{Beat, Pace};
 use crate::job::{Status, status};
@@ -16,6 +14,7 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// Beats to read the step, lay the phone down and take hold, before the first swing.
 const LEAD: i32 = 6;
@@ -23,7 +22,7 @@ const LEAD: i32 = 6;
 const PACE_MS: i32 = 1000;
 
 /// The counter of a rocking step, with the four grades under it.
-pub fn swing(at: &At) -> AnyView {
+pub fn swing(at: &At) -> Node {
     let keys = Felt::ALL.iter().map(|felt| {
         let (here, felt) = (at.clone(), *felt);
         key(Look::Plain, text::felt(at.lang, felt), move || {
@@ -55,7 +54,7 @@ pub fn pacer(
     (pace, look): (Pace, Look),
     begin: Begin,
     ended: impl Fn() + Copy + Send + Sync + 'static,
-) -> AnyView {
+) -> Node {
     let beat = RwSignal::new(None::<i32>);
     let timer = StoredValue::new_local(None);
     let app = at.app;
@@ -90,12 +89,11 @@ pub fn pacer(
         <div class="pacer" aria-live="off">
             {move || match beat.get() {
                 // What to do stands on the glass until the count takes its place.
-                None | Some(..0) => key(look, text::say(lang, Say::StartCount), start).into_any(),
-                Some(beat) => pace.beat(beat).map_or_else(|| ().into_any(), |at| counted(at, lang)),
+                None | Some(..0) => key(look, text::say(lang, Say::StartCount), start).into_node(),
+                Some(beat) => pace.beat(beat).map_or_else(|| ().into_node(), |at| counted(at, lang)),
             }}
         </div>
     }
-    .into_any()
 }
 
 /// A tone where something else begins, a short one and a vibration a swing; the lead-in and the
@@ -118,7 +116,7 @@ fn sound_of(app: App, pace: Pace, beat: i32) {
     }
 }
 
-fn counted((doing, count): (Beat, i32), lang: text::Lang) -> AnyView {
+fn counted((doing, count): (Beat, i32), lang: text::Lang) -> Node {
     let word = match doing {
         Beat::Push => Say::PushWord,
         Beat::ReadPush => Say::ReadPushWord,
@@ -129,5 +127,4 @@ fn counted((doing, count): (Beat, i32), lang: text::Lang) -> AnyView {
         <p class="pacer__count">{count.to_string()}</p>
         <p class="pacer__way">{text::say(lang, word)}</p>
     }
-    .into_any()
 }

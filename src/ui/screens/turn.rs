@@ -4,8 +4,6 @@
 
 use std::cell::RefCell;
 
-use leptos::prelude::*;
-
 use crate::drawing::star::{Pattern, single, star};
 use crate::drawing::{Drawing, angle};
 use crate::job::angled::{angle_gauge, told};
@@ -25,6 +23,7 @@ use crate::ui::parts::wrenches::{has_no_wrench, overdue, take_wrenches};
 use crate::ui::route::Route;
 use crate::ui::screens::adapter;
 use crate::ui::screens::mishap::{self, Telling};
+use crate::ui::view::prelude::*;
 use crate::units::{AngleUnit, Shown, Typed, TypedAngle, Unit};
 
 thread_local! {
@@ -34,9 +33,9 @@ thread_local! {
 }
 
 /// The fasteners of a step.
-pub fn turn(at: &At, group: Group) -> AnyView {
+pub fn turn(at: &At, group: Group) -> Node {
     let Some(turning) = Turning::of(at.sheet(), &at.spec, group) else {
-        return ().into_any();
+        return ().into_node();
     };
     forget_when_left(at);
     if turning.stages.is_empty() {
@@ -64,7 +63,7 @@ pub fn turn(at: &At, group: Group) -> AnyView {
             frame(&here, body, keys)
         }
     })
-    .into_any()
+    .into_node()
 }
 
 /// The swings of an angle: kept on the phone while it is turned, by the tap that stands before it,
@@ -131,7 +130,7 @@ pub fn begin_pass(at: &At) {
 }
 
 /// Without a figure nothing is closed: the way leads to its card.
-fn no_figure(at: &At, group: Group) -> AnyView {
+fn no_figure(at: &At, group: Group) -> Node {
     let id = at.open.log.0.clone();
     let name = card_item(group).map_or("", |item| text::card_item(at.lang, item));
     let looked_for = card_item(group).and_then(|item| at.sheet().card(item));
@@ -156,7 +155,7 @@ fn no_figure(at: &At, group: Group) -> AnyView {
     )
 }
 
-fn interrupted(at: &At, group: Group, turning: &Turning) -> AnyView {
+fn interrupted(at: &At, group: Group, turning: &Turning) -> Node {
     let here = at.clone();
     let body = view! {
         <aside class="hold" role="alert">
@@ -207,12 +206,12 @@ fn angle_drawing(turning: &Turning, swings: u8) -> Option<Drawing> {
     }
 }
 
-fn picture(at: &At, group: Group, turning: &Turning, swings: u8) -> AnyView {
+fn picture(at: &At, group: Group, turning: &Turning, swings: u8) -> Node {
     let title = text::star_alt(at.lang, turning.done, turning.items.len());
     drawn(&drawing(group, turning, swings), &title, "turn__star")
 }
 
-fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> AnyView {
+fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> Node {
     let found = swings.found;
     let swings = swings.count.get();
     let kept = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsKept));
@@ -230,26 +229,25 @@ fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> An
             </div>
         </div>
     }
-    .into_any()
 }
 
 /// How many degrees of the angle are behind, once a swing was counted.
-fn counted(at: &At, turning: &Turning, swings: u8) -> Option<AnyView> {
+fn counted(at: &At, turning: &Turning, swings: u8) -> Option<Node> {
     let (behind, asked) = turning.swung(swings).filter(|_| swings != 0)?;
     let (behind, asked) = (at.fmt.angle(behind, 0), at.fmt.typed(asked));
     let line = text::angle_behind(at.lang, &behind.line(), &asked.line());
-    Some(view! { <p class="turn__counted" aria-live="polite">{line}</p> }.into_any())
+    Some(view! { <p class="turn__counted" aria-live="polite">{line}</p> })
 }
 
 /// Where several are turned the star stands at the left, so that the angle stands here.
-fn angle_beside(turning: &Turning, swings: u8) -> Option<AnyView> {
+fn angle_beside(turning: &Turning, swings: u8) -> Option<Node> {
     let several = turning.items.len() > 1;
     let turn = angle_drawing(turning, swings).filter(|_| several)?;
     Some(drawn(&turn, "", "turn__angle"))
 }
 
 /// The figure of this stage: the torque, or the angle that follows it.
-fn value(at: &At, turning: &Turning) -> AnyView {
+fn value(at: &At, turning: &Turning) -> Node {
     match turning.asked() {
         Some(Stage::Torque(torque)) => large(&at.fmt.typed(torque), &twin(at, torque)),
         Some(Stage::Angle(angle)) => {
@@ -259,18 +257,17 @@ fn value(at: &At, turning: &Turning) -> AnyView {
         }
         Some(stage @ (Stage::Snug | Stage::Back(_))) => {
             let line = stage_line(at.lang, at.fmt, stage, false);
-            view! { <p class="turn__words">{line}</p> }.into_any()
+            view! { <p class="turn__words">{line}</p> }
         }
         None => view! { <p class="turn__done">{text::pass_progress(
             at.lang,
             turning.items.len(),
             turning.items.len(),
-        )}</p> }
-        .into_any(),
+        )}</p> },
     }
 }
 
-fn large(shown: &Shown, beside: &str) -> AnyView {
+fn large(shown: &Shown, beside: &str) -> Node {
     view! {
         <p class="turn__number">
             <b>{shown.number.clone()}</b>
@@ -278,7 +275,6 @@ fn large(shown: &Shown, beside: &str) -> AnyView {
         </p>
         <p class="turn__twin">{beside.to_owned()}</p>
     }
-    .into_any()
 }
 
 fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
@@ -286,13 +282,13 @@ fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
 }
 
 /// The wrench with what it is set to, or that none on board fits.
-fn wrench(at: &At, turning: &Turning) -> AnyView {
+fn wrench(at: &At, turning: &Turning) -> Node {
     if turning.uses_wrench() && has_no_wrench(at) {
         let say = text::desk(at.lang, Desk::NoWrenchKnownSay);
-        return view! { <p class="turn__wrench">{say}</p> }.into_any();
+        return view! { <p class="turn__wrench">{say}</p> };
     }
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
-        (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_any(),
+        (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_node(),
         (Some(Stage::Angle(_)), ..) => {
             text::angle_next(at.lang, angle_gauge(at.sheet(), today().parse().ok()))
         }
@@ -307,7 +303,7 @@ fn wrench(at: &At, turning: &Turning) -> AnyView {
         },
         _ => at.say(Say::NoWrenchFits).to_owned(),
     };
-    view! { <p class="turn__wrench">{line}</p> }.into_any()
+    view! { <p class="turn__wrench">{line}</p> }
 }
 
 fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
@@ -319,18 +315,17 @@ fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
 }
 
 /// What else the card asks for.
-fn conditions(at: &At, group: Group) -> Option<AnyView> {
+fn conditions(at: &At, group: Group) -> Option<Node> {
     use crate::trade::fastening::CardBody;
     let card = at.sheet().card(card_item(group)?)?;
     let CardBody::Torque(body) = &card.body else {
         return None;
     };
     let said = torque_conditions(at.lang, card.item, body);
-    (!said.is_empty())
-        .then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> }.into_any())
+    (!said.is_empty()).then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> })
 }
 
-fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swings) -> AnyView {
+fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swings) -> Node {
     let swing = turning.swung(1).map(|(one, _)| {
         let label = text::swing(at.lang, &at.fmt.angle(one, 0).line());
         key(Look::Plain, label, move || {
@@ -351,10 +346,9 @@ fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swi
     view! {
         {primary(at, turning, swings)} {swing} {anew} {mishap::begin(at, telling)} {adapter} {own}
     }
-    .into_any()
 }
 
-fn primary(at: &At, turning: &Turning, swings: Swings) -> AnyView {
+fn primary(at: &At, turning: &Turning, swings: Swings) -> Node {
     let here = at.clone();
     let (Some(item), Some(what)) = (turning.next(), turning.tap()) else {
         return key(Look::Primary, at.say(Say::StartPassAgain), move || {

@@ -1,7 +1,5 @@
 //! Where the job is: every step by phase, with its state; any of them can be opened.
 
-use leptos::prelude::*;
-
 use crate::job::practice::is_practice;
 use crate::job::{Status, status};
 use crate::text::{self, Desk, FaceWord, Flow, Lang, Say};
@@ -12,12 +10,13 @@ use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
 use crate::ui::screens::{flow, practice};
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// All steps of the open job.
-pub fn wherever(app: App) -> AnyView {
+pub fn wherever(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     (move || {
-        let Some(open) = app.open.get() else { return ().into_any() };
+        let Some(open) = app.open.get() else { return ().into_node() };
         let id = || open.log.0.clone();
         let next = open.next().map(|spec| spec.key);
         let mut phase = None;
@@ -56,13 +55,12 @@ pub fn wherever(app: App) -> AnyView {
                 {throw_away(app, &open, lang)}
             </main>
         }
-        .into_any()
     })
-    .into_any()
+    .into_node()
 }
 
 /// Only practice can be thrown away.
-fn throw_away(app: App, open: &Open, lang: Lang) -> Option<AnyView> {
+fn throw_away(app: App, open: &Open, lang: Lang) -> Option<Node> {
     let log = open.log.0.clone();
     is_practice(&open.sheet).then(|| {
         let (label, hint) = (
@@ -73,11 +71,10 @@ fn throw_away(app: App, open: &Open, lang: Lang) -> Option<AnyView> {
             <p>{text::say(lang, Say::ThrowAwaySay)}</p>
             {hold(label, hint, move || app.throw_away(log.clone()))}
         }
-        .into_any()
     })
 }
 
-fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> AnyView {
+fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Node {
     let state = match status(&open.sheet, spec) {
         Status::Done => text::say(lang, Say::StepsDone).to_owned(),
         Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
@@ -105,16 +102,15 @@ fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Any
             <a
                 class="where__step"
                 aria-current=current
-                href=Route::Step(open.log.0.clone(), spec.key).to_hash()
+                href={Route::Step(open.log.0.clone(), spec.key).to_hash()}
             >
                 <b>{name}</b>
                 <span>{state}</span>
             </a>
         </li>
     }
-    .into_any()
 }
 
-fn heading(phase: Phase, lang: Lang) -> AnyView {
-    view! { <li class="where__phase">{text::phase(lang, phase)}</li> }.into_any()
+fn heading(phase: Phase, lang: Lang) -> Node {
+    view! { <li class="where__phase">{text::phase(lang, phase)}</li> }
 }

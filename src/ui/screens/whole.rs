@@ -1,6 +1,5 @@
 //! The report of a job as it is printed, and the ways it leaves the phone.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::{self, bundle, paper};
@@ -17,18 +16,19 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::screens::report::ReportView;
+use crate::ui::screens::report::document;
 use crate::ui::settings::Settings;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// The report of the open job, with the ways to take it along; those are not printed.
-pub fn report(app: App) -> AnyView {
+pub fn report(app: App) -> Node {
     let settings = app.settings.get_untracked();
     let (lang, format) = (settings.lang, settings.format());
     let addresses = Addresses::new();
     (move || {
         let Some(open) = app.open.get() else {
-            return ().into_any();
+            return ().into_node();
         };
         let reader = Reader {
             job: open.log.0.clone(),
@@ -45,7 +45,6 @@ pub fn report(app: App) -> AnyView {
         let report = Report::of(&open.sheet, lang, format, &reader);
         page::set_title(&text::report_file_stem(lang, &today(), plate(&open)));
         addresses.read(app, &open);
-        let photo = move |sha: String| addresses.of(&sha);
         view! {
             <main class="whole">
                 <nav class="whole__ways" data-print="no">
@@ -60,12 +59,11 @@ pub fn report(app: App) -> AnyView {
                     )}
                 </nav>
                 {banners(app)}
-                <ReportView report lang photo=Callback::new(photo)/>
+                {document(report, lang, addresses)}
             </main>
         }
-        .into_any()
     })
-    .into_any()
+    .into_node()
 }
 
 /// The technician with the shop.
@@ -122,7 +120,7 @@ pub fn save_with(app: App, logs: Vec<String>, stem: String) {
 }
 
 /// The key for it, where the job names pictures or voice notes.
-pub fn export_with_key(app: App, open: &Open) -> Option<AnyView> {
+pub fn export_with_key(app: App, open: &Open) -> Option<Node> {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let any = open
         .sheet
@@ -147,7 +145,7 @@ fn file_of(app: App) -> Option<(String, String)> {
 }
 
 /// Makes the calendar file of what is due, where something is.
-fn calendar_key(app: App, open: &Open) -> Option<AnyView> {
+fn calendar_key(app: App, open: &Open) -> Option<Node> {
     let settings = app.settings.get_untracked();
     let lang = settings.lang;
     let made = exchange::calendar::calendar(lang, settings.format(), [&open.sheet])?;

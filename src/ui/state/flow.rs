@@ -2,8 +2,6 @@
 
 use std::collections::BTreeSet;
 
-use leptos::prelude::*;
-
 use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
 use crate::exchange::export::Log;
@@ -14,6 +12,7 @@ use crate::job::entry::{LogId, Receipt, Shop, What};
 use crate::job::flow::{SHOP_LOG, YARD_LOG, held, last_by};
 use crate::job::{Sheet, kit};
 use crate::platform::clock;
+use crate::sorted::set_of;
 use crate::trade::money::TaxRule;
 use crate::ui::files::kept_texts;
 use crate::ui::state::App;
@@ -152,7 +151,7 @@ impl App {
         let shelf = self.shelf();
         let practice: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
             let practice = jobs.iter().filter(|job| job.practice);
-            practice.map(|job| job.log.clone()).collect()
+            set_of(practice.map(|job| job.log.clone()))
         });
         let (held, device) = (self.held.get_untracked(), self.device());
         let mut open = Vec::new();

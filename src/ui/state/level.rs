@@ -10,6 +10,7 @@ use crate::exchange::summary::Summary;
 use crate::job::entry::Ending;
 use crate::platform::clock;
 use crate::slate::{self, Store};
+use crate::sorted::set_of;
 
 /// Whether journal and backup journal were held against each other since the start.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -77,7 +78,7 @@ impl App {
             let left = Ending::LeftUnfinished.code();
             let ended = |job: &&Summary| !job.ending.is_empty() && job.ending != left;
             let ended = jobs.iter().filter(ended);
-            ended.map(|job| job.log.clone()).collect()
+            set_of(ended.map(|job| job.log.clone()))
         });
         for log in shelf.logs().await {
             shelf.level(&log, settled.contains(&log)).await;

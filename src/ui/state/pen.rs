@@ -1,7 +1,5 @@
 //! Who writes, on which device, with which running number; and taking the last tap back.
 
-use leptos::prelude::*;
-
 use crate::job::Sheet;
 use crate::job::entry::What;
 use crate::job::practice::{self, OWN_COUNT};

@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::Found;
+use crate::sorted::Sorted;
 
 /// A message and the stretches already taken out of it.
 pub(super) struct Message<'a> {
@@ -179,7 +180,7 @@ impl<'a> Message<'a> {
     /// What is left, cut by cut, the space and the dangling punctuation at each cut trimmed.
     pub fn rest(&self) -> String {
         let mut cuts = self.taken.clone();
-        cuts.sort_by_key(|cut| cut.start);
+        cuts.order_by_key(|cut| cut.start);
         let mut rest = String::new();
         let mut from = 0;
         for cut in cuts {

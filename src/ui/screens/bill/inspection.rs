@@ -1,17 +1,16 @@
 //! What inspection and reassembly cost if the repair is declined: asked beside the lines, which say
 //! nothing of it.
 
-use leptos::prelude::*;
-
 use super::Bill;
 use crate::job::entry::{Price, What};
 use crate::text::{self, Desk, ReportWord, Say};
 use crate::trade::money::{AmountSlip, parse_minor};
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::view::prelude::*;
 
 /// The amount, or the field for it; nothing before there is a price.
-pub(super) fn inspection(bill: &Bill) -> Option<AnyView> {
+pub(super) fn inspection(bill: &Bill) -> Option<Node> {
     let price = bill.open.sheet.price()?.clone();
     if let Some(refit) = &price.refit {
         let amount = bill.amount(refit.minor);
@@ -21,7 +20,7 @@ pub(super) fn inspection(bill: &Bill) -> Option<AnyView> {
                 <dd>{amount}</dd>
             </dl>
         };
-        return Some(shown.into_any());
+        return Some(shown);
     }
     let (lang, drafts) = (bill.lang, bill.drafts);
     let typed = drafts.text("refit", "");
@@ -46,5 +45,5 @@ pub(super) fn inspection(bill: &Bill) -> Option<AnyView> {
         <p class="slip" role="alert">{refused}</p>
         {key(Look::Plain, bill.desk(Desk::SavePrice), save)}
     };
-    Some(form.into_any())
+    Some(form)
 }

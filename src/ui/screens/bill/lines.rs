@@ -1,11 +1,11 @@
 //! The repair in lines: each with what it comes to, a form for the next, and the sums.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::{Bill, template};
 use crate::job::bill::priced;
 use crate::job::entry::{Price, What};
+use crate::sorted::Sorted;
 use crate::text::{self, Desk, ReportWord};
 use crate::trade::money::{
     AmountSlip, Estimate, EstimateFault, Line, LineKind, TaxRule, Totals, line_amount, parse_minor,
@@ -14,6 +14,7 @@ use crate::trade::money::{
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::view::prelude::*;
 use crate::units::{Decimal, DecimalSlip};
 
 /// Why a line was not taken.
@@ -25,7 +26,7 @@ enum Slip {
 }
 
 /// The lines and their sums.
-pub(super) fn lines(bill: &Bill) -> AnyView {
+pub(super) fn lines(bill: &Bill) -> Node {
     let price = bill.open.sheet.price();
     let estimate = price.and_then(|price| price.estimate.as_ref());
     let body = match estimate {
@@ -39,10 +40,9 @@ pub(super) fn lines(bill: &Bill) -> AnyView {
             {next_line(bill)}
         </section>
     }
-    .into_any()
 }
 
-fn written_out(bill: &Bill, estimate: &Estimate) -> AnyView {
+fn written_out(bill: &Bill, estimate: &Estimate) -> Node {
     let rows = estimate
         .lines
         .iter()
@@ -54,10 +54,9 @@ fn written_out(bill: &Bill, estimate: &Estimate) -> AnyView {
         {totals(estimate).ok().map(|sums| foot(bill, estimate, sums))}
         {template::keep(bill, estimate)}
     }
-    .into_any()
 }
 
-fn row(bill: &Bill, estimate: &Estimate, place: usize, line: &Line) -> AnyView {
+fn row(bill: &Bill, estimate: &Estimate, place: usize, line: &Line) -> Node {
     let name = match line.text.as_str() {
         "" => text::line_kind(bill.lang, line.kind).to_owned(),
         text => text.to_owned(),
@@ -78,14 +77,13 @@ fn row(bill: &Bill, estimate: &Estimate, place: usize, line: &Line) -> AnyView {
                 <span class="bill__reckoned"><span>{times}</span><span>{comes_to}</span></span>
             </span>
             <button type="button" class="key key--foot" aria-label=remove on:click=press>
-                "✕"
+                {"✕"}
             </button>
         </li>
     }
-    .into_any()
 }
 
-fn foot(bill: &Bill, estimate: &Estimate, sums: Totals) -> AnyView {
+fn foot(bill: &Bill, estimate: &Estimate, sums: Totals) -> Node {
     let tax = estimate.tax.as_ref().map(|tax| {
         let percent = bill.fmt.marked(tax.percent.as_typed());
         view! {
@@ -102,11 +100,10 @@ fn foot(bill: &Bill, estimate: &Estimate, sums: Totals) -> AnyView {
             <dd><b>{bill.amount(sums.gross)}</b></dd>
         </dl>
     }
-    .into_any()
 }
 
 /// One amount so far: it stays until the first line is kept.
-fn not_yet(bill: &Bill, price: Option<&Price>) -> AnyView {
+fn not_yet(bill: &Bill, price: Option<&Price>) -> Node {
     let amount = price.map(|price| {
         view! {
             <dl class="bill__sums">
@@ -121,11 +118,10 @@ fn not_yet(bill: &Bill, price: Option<&Price>) -> AnyView {
         {template::take(bill)}
         {last_lines(bill)}
     }
-    .into_any()
 }
 
 /// The lines of the latest other job, offered with one key.
-fn last_lines(bill: &Bill) -> AnyView {
+fn last_lines(bill: &Bill) -> Node {
     let (app, log) = (bill.app, bill.open.log.0.clone());
     let offered = RwSignal::new(None::<Estimate>);
     spawn_local(async move {
@@ -135,7 +131,7 @@ fn last_lines(bill: &Bill) -> AnyView {
                 .filter(|job| job.log != log && !job.practice)
                 .map(|job| (job.touched, job.log.clone()))
                 .collect();
-            jobs.sort_unstable();
+            jobs.order();
             jobs
         });
         for (_, log) in jobs.into_iter().rev().take(MOST_LOOKED_AT) {
@@ -154,14 +150,14 @@ fn last_lines(bill: &Bill) -> AnyView {
             let _ = write(&here, taxed(&here, estimate.lines.clone()));
         }))
     })
-    .into_any()
+    .into_node()
 }
 
 /// How many jobs back lines are looked for.
 const MOST_LOOKED_AT: usize = 10;
 
 /// The form of one more line.
-fn next_line(bill: &Bill) -> AnyView {
+fn next_line(bill: &Bill) -> Node {
     let drafts = bill.drafts;
     let kind = RwSignal::new(LineKind::Part);
     let [words, quantity, each] = [("line_text", ""), ("line_quantity", "1"), ("line_each", "")]
@@ -226,7 +222,6 @@ fn next_line(bill: &Bill) -> AnyView {
         <p class="slip" role="alert">{say}</p>
         {key(Look::Plain, bill.desk(Desk::KeepLine), add)}
     }
-    .into_any()
 }
 
 fn typed(

@@ -8,8 +8,6 @@ mod parts;
 mod payment;
 mod template;
 
-use leptos::prelude::*;
-
 use crate::job::bill::above_what_was_agreed;
 use crate::job::entry::Money;
 use crate::report::money;
@@ -20,6 +18,7 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 use crate::units::Format;
 use std::sync::Arc;
 
@@ -36,7 +35,7 @@ struct Bill {
 
 impl Bill {
     fn of(app: App, open: Arc<Open>) -> Self {
-        let settings = app.settings.read_untracked();
+        let settings = app.settings.get_untracked();
         let price = open.sheet.price();
         Self {
             app,
@@ -76,10 +75,10 @@ impl Bill {
 }
 
 /// Price and payment of the open job.
-pub fn bill(app: App) -> AnyView {
+pub fn bill(app: App) -> Node {
     (move || {
         let Some(open) = app.open.get() else {
-            return ().into_any();
+            return ().into_node();
         };
         let bill = Bill::of(app, open);
         let back = Route::Job(bill.open.log.0.clone()).to_hash();
@@ -95,14 +94,13 @@ pub fn bill(app: App) -> AnyView {
                 {link(Look::Primary, text::say(bill.lang, Say::Resume), back)}
             </main>
         }
-        .into_any()
     })
-    .into_any()
+    .into_node()
 }
 
 /// A price above what the owner said yes to.
-fn warning(bill: &Bill) -> Option<AnyView> {
+fn warning(bill: &Bill) -> Option<Node> {
     let agreed = above_what_was_agreed(&bill.open.sheet)?;
     let say = text::above_agreed(bill.lang, &money(bill.fmt, &agreed));
-    Some(view! { <p class="slip" role="alert">{say}</p> }.into_any())
+    Some(view! { <p class="slip" role="alert">{say}</p> })
 }

@@ -1,33 +1,29 @@
 //! The part that was fitted at each corner: its number and the maker's lot.
 
-use leptos::prelude::*;
-
 use super::Bill;
 use crate::job::entry::{Part, What};
 use crate::text::{self, Desk, ReportWord};
 use crate::trade::vehicle::Corner;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
+use crate::ui::view::prelude::*;
 
 /// Number and lot for each corner of the job; nothing before it has one.
-pub(super) fn parts(bill: &Bill) -> Option<AnyView> {
+pub(super) fn parts(bill: &Bill) -> Option<Node> {
     let corners = bill.open.sheet.corners();
     if corners.is_empty() {
         return None;
     }
     let forms = corners.iter().map(|corner| form(bill, *corner));
-    Some(
-        view! {
-            <section class="bill__part">
-                <h2>{bill.word(ReportWord::Parts)}</h2>
-                {forms.collect_view()}
-            </section>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <section class="bill__part">
+            <h2>{bill.word(ReportWord::Parts)}</h2>
+            {forms.collect_view()}
+        </section>
+    })
 }
 
-fn form(bill: &Bill, corner: Corner) -> AnyView {
+fn form(bill: &Bill, corner: Corner) -> Node {
     let known = bill.open.sheet.part(corner);
     let name = format!("{}:part:{}", bill.open.log.0, corner.code());
     let drafts = Drafts::named(bill.app, name);
@@ -52,13 +48,12 @@ fn form(bill: &Bill, corner: Corner) -> AnyView {
         <button
             type="button"
             class="key"
-            prop:disabled=move || number.with(|text| text.trim().is_empty())
-            on:click=move |_| keep()
+            prop:disabled={move || number.with(|text| text.trim().is_empty())}
+            on:click={move |_| keep()}
         >
             {bill.desk(Desk::KeepPart)}
         </button>
     }
-    .into_any()
 }
 
 /// The names of the two fields; each once on the screen.

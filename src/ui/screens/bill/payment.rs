@@ -1,7 +1,5 @@
 //! The invoice's number, and what came in.
 
-use leptos::prelude::*;
-
 use super::Bill;
 use crate::job::bill::still_to_pay;
 use crate::job::entry::{Paid, PaidHow, What};
@@ -10,12 +8,13 @@ use crate::text::{self, Desk, ReportWord};
 use crate::trade::money::{AmountSlip, is_van_mark, next_invoice, parse_minor, plain};
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
+use crate::ui::view::prelude::*;
 
 /// The setting that holds the last number given, for numbers whose job has left the phone.
 const LAST: &str = "last_invoice";
 
 /// Number and payments; nothing before there is a price.
-pub(super) fn payment(bill: &Bill) -> Option<AnyView> {
+pub(super) fn payment(bill: &Bill) -> Option<Node> {
     bill.open.sheet.price()?;
     let came_in = bill.open.sheet.payments().map(|(_, paid)| {
         let how = text::paid_how(bill.lang, paid.how);
@@ -31,25 +30,22 @@ pub(super) fn payment(bill: &Bill) -> Option<AnyView> {
             </dl>
         }
     });
-    Some(
-        view! {
-            <section class="bill__part">
-                <h2>{bill.desk(Desk::BillPayment)}</h2>
-                {invoice(bill)}
-                <ul class="bill__lines">{came_in}</ul>
-                {still}
-                {open.map(|open| pay(bill, open.minor))}
-            </section>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <section class="bill__part">
+            <h2>{bill.desk(Desk::BillPayment)}</h2>
+            {invoice(bill)}
+            <ul class="bill__lines">{came_in}</ul>
+            {still}
+            {open.map(|open| pay(bill, open.minor))}
+        </section>
+    })
 }
 
 /// The number, or the key that gives it; practice never takes one.
-fn invoice(bill: &Bill) -> AnyView {
+fn invoice(bill: &Bill) -> Node {
     let opened = bill.open.sheet.opened();
     if opened.is_some_and(|it| it.practice.is_some()) {
-        return ().into_any();
+        return ().into_node();
     }
     if let Some(number) = bill.open.sheet.invoice() {
         return view! {
@@ -57,15 +53,14 @@ fn invoice(bill: &Bill) -> AnyView {
                 <dt>{bill.word(ReportWord::InvoiceHead)}</dt>
                 <dd>{number.to_owned()}</dd>
             </dl>
-        }
-        .into_any();
+        };
     }
     let mark = bill
         .app
         .settings
         .with_untracked(|settings| settings.van.clone());
     if !is_van_mark(&mark) {
-        return view! { <p class="hint">{bill.desk(Desk::VanMarkNeeded)}</p> }.into_any();
+        return view! { <p class="hint">{bill.desk(Desk::VanMarkNeeded)}</p> };
     }
     let app = bill.app;
     let give = move || {
@@ -82,7 +77,7 @@ fn invoice(bill: &Bill) -> AnyView {
 }
 
 /// How much came in, and a key for each way; a card's number is never asked for.
-fn pay(bill: &Bill, open: i64) -> AnyView {
+fn pay(bill: &Bill, open: i64) -> Node {
     let drafts = bill.drafts;
     let text = drafts.text("paid", bill.fmt.marked(&plain(open, bill.digits())));
     let slip = RwSignal::new(None::<AmountSlip>);
@@ -108,5 +103,4 @@ fn pay(bill: &Bill, open: i64) -> AnyView {
         <p class="slip" role="alert">{move || slip.get().map(|slip| text::amount_slip(lang, slip))}</p>
         <div class="keys-grid">{keys.collect_view()}</div>
     }
-    .into_any()
 }

@@ -1,7 +1,5 @@
 //! The shop's lines of an estimate, by kind of wheel end: taken into this one, or made out of it.
 
-use leptos::prelude::*;
-
 use super::Bill;
 use super::lines::{taxed, write};
 use crate::job::entry::VehicleField;
@@ -11,6 +9,7 @@ use crate::trade::money::Estimate;
 use crate::trade::wheel_end::Kind;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::flow::keep_shop;
+use crate::ui::view::prelude::*;
 
 fn kind(bill: &Bill) -> Kind {
     let told = bill.open.sheet.vehicle(VehicleField::Kind);
@@ -18,7 +17,7 @@ fn kind(bill: &Bill) -> Kind {
 }
 
 /// The key that begins with the shop's lines; nothing where it has none for this kind.
-pub(super) fn take(bill: &Bill) -> Option<AnyView> {
+pub(super) fn take(bill: &Bill) -> Option<Node> {
     let kind = kind(bill);
     let lines = bill.app.shop.with(|shop| {
         let same = shop.currency.is_empty() || shop.currency == bill.currency;
@@ -32,7 +31,7 @@ pub(super) fn take(bill: &Bill) -> Option<AnyView> {
 }
 
 /// The key that keeps these lines for the next estimates; practice has no prices of its own.
-pub(super) fn keep(bill: &Bill, estimate: &Estimate) -> Option<AnyView> {
+pub(super) fn keep(bill: &Bill, estimate: &Estimate) -> Option<Node> {
     let (app, kind, lines) = (bill.app, kind(bill), estimate.lines.clone());
     let known = app
         .shop

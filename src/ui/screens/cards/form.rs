@@ -1,7 +1,5 @@
 //! The fields of a card, whichever it is, and what is said of them before they are kept.
 
-use leptos::prelude::*;
-
 use crate::job::book::doubts_in;
 use crate::job::typed_card::{CardSlip, kept_because};
 use crate::text::{self, Desk, Lang, Say};
@@ -16,6 +14,7 @@ use crate::ui::screens::cards::play::PlayFields;
 use crate::ui::screens::cards::source::SourceFields;
 use crate::ui::screens::cards::torque::TorqueFields;
 use crate::ui::screens::cards::{Mode, keep_card};
+use crate::ui::view::prelude::*;
 use crate::units::{Format, Typed};
 
 /// The name of the field that a card begins with.
@@ -81,7 +80,7 @@ impl CardForm {
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, trouble: Trouble) -> AnyView {
+    pub fn body(self, at: &At, trouble: Trouble) -> Node {
         let here = at.clone();
         let enter = move || self.keep(&here);
         let fields = match self.figures {
@@ -103,11 +102,10 @@ impl CardForm {
                 </div>
             </div>
         }
-        .into_any()
     }
 
     /// The keys: keep, the reasons to keep it once it was doubted, and "not found".
-    pub fn keys(self, at: &At, mode: RwSignal<Mode>) -> AnyView {
+    pub fn keys(self, at: &At, mode: RwSignal<Mode>) -> Node {
         let (here, for_doubted) = (at.clone(), at.clone());
         let reasons = move || {
             let card = self.card().ok().filter(|_| self.tried.get())?;
@@ -120,11 +118,10 @@ impl CardForm {
             {key(Look::Primary, at.text().primary, move || self.keep(&here))} {reasons}
             {key(Look::Plain, at.say(Say::NotFound), move || mode.set(Mode::NotFound))}
         }
-        .into_any()
     }
 
     /// What is wrong with the fields or odd about them, once it was tried to keep them.
-    fn says(self, at: &At) -> Option<AnyView> {
+    fn says(self, at: &At) -> Option<Node> {
         if !self.tried.get() {
             return None;
         }
@@ -135,12 +132,12 @@ impl CardForm {
         let sentences = sentences
             .into_iter()
             .map(|sentence| view! { <p>{sentence}</p> });
-        Some(sentences.collect_view().into_any())
+        Some(sentences.collect_view())
     }
 }
 
 /// One key a reason for which a doubted card is kept all the same; it stands on the card.
-pub fn reasons(at: &At, form: CardForm, card: &SpecCard) -> AnyView {
+pub fn reasons(at: &At, form: CardForm, card: &SpecCard) -> Node {
     let keys = [Desk::ReadTwice, Desk::SecondDocument, Desk::AskedMaker].map(|reason| {
         let (at, reason) = (at.clone(), text::desk(at.lang, reason));
         let card = kept_because(card.clone(), reason);
@@ -148,7 +145,7 @@ pub fn reasons(at: &At, form: CardForm, card: &SpecCard) -> AnyView {
             keep_card(&at, form, card.clone(), true);
         })
     });
-    view! { <div class="reasons">{keys.into_iter().collect_view()}</div> }.into_any()
+    view! { <div class="reasons">{keys.into_iter().collect_view()}</div> }
 }
 
 /// Everything that is odd about a card in this job, a sentence each.

@@ -1,7 +1,5 @@
 //! What else a torque card can say: more stages, and what the page says of the fasteners.
 
-use leptos::prelude::*;
-
 use crate::job::typed_card::{Further, TypedPrinted, typed_stages};
 use crate::text::{self, Desk};
 use crate::trade::fastening::{Condition, Pattern, PropertyClass, TorqueBody};
@@ -10,6 +8,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::view::prelude::*;
 use crate::word::Word;
 
 /// The names of the fields of further stages; no page asks for more than that.
@@ -80,7 +79,7 @@ impl FurtherFields {
     }
 
     /// The fields on the screen, folded away until they are asked for.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let open = self.seated.get_untracked()
             || !self.kinds.with_untracked(String::is_empty)
             || self.printed_untracked() != TypedPrinted::default();
@@ -111,14 +110,13 @@ impl FurtherFields {
                 {self.fasteners(at, drafts, enter)}
             </details>
         }
-        .into_any()
     }
 
     fn printed_untracked(self) -> TypedPrinted {
         untrack(move || self.printed())
     }
 
-    fn rows(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    fn rows(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let rows = self.kinds().into_iter().zip(STAGES).zip(self.values);
         let rows = rows.map(|((kind, name), value)| {
             let label = match kind {
@@ -129,11 +127,11 @@ impl FurtherFields {
             let label = text::desk(at.lang, label);
             Field::decimal(name, value).show(label, "", drafts, enter.clone())
         });
-        rows.collect_view().into_any()
+        rows.collect_view()
     }
 
     /// One key a kind of stage, and one that takes the last stage out again.
-    fn stage_keys(self, at: &At, drafts: Drafts) -> AnyView {
+    fn stage_keys(self, at: &At, drafts: Drafts) -> Node {
         let set = move |kinds: &[Further]| {
             let codes: Vec<&str> = kinds.iter().map(|kind| kind.code()).collect();
             self.kinds.set(codes.join(" "));
@@ -166,10 +164,9 @@ impl FurtherFields {
             <div class="picks__keys">{add.into_iter().collect_view()}</div>
             {out}
         }
-        .into_any()
     }
 
-    fn fasteners(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    fn fasteners(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let lang = at.lang;
         let field =
             |field: Field, label| field.show(text::desk(lang, label), "", drafts, enter.clone());
@@ -192,7 +189,6 @@ impl FurtherFields {
             })}
             {Field::words("grade", self.grade).show(grade, "", drafts, enter)}
         }
-        .into_any()
     }
 }
 

@@ -8,7 +8,6 @@ mod play;
 mod source;
 mod torque;
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::book;
@@ -18,6 +17,7 @@ use crate::ui::at::At;
 use crate::ui::parts::frame::frame;
 use crate::ui::screens::cards::form::CardForm;
 use crate::ui::screens::pack::keep;
+use crate::ui::view::prelude::*;
 
 pub use offer::{aged, looked_up_today};
 pub use source::SourceFields;
@@ -36,7 +36,7 @@ enum Mode {
 }
 
 /// The card of a fastener or of the play limit.
-pub fn card(at: &At, item: CardItem) -> AnyView {
+pub fn card(at: &At, item: CardItem) -> Node {
     let mode = RwSignal::new(Mode::Reading);
     let offered = RwSignal::new(Vec::<SpecCard>::new());
     let form = CardForm::new(at, item);
@@ -51,13 +51,13 @@ pub fn card(at: &At, item: CardItem) -> AnyView {
     });
     let (for_body, for_keys) = (at.clone(), at.clone());
     let body = move || match mode.get() {
-        Mode::Reading => ().into_any(),
+        Mode::Reading => ().into_node(),
         Mode::Offer => offer::body(&for_body, offered),
         Mode::Fields => form.body(&for_body, trouble),
         Mode::NotFound => not_found::body(&for_body),
     };
     let keys = move || match mode.get() {
-        Mode::Reading => ().into_any(),
+        Mode::Reading => ().into_node(),
         Mode::Offer => offer::keys(&for_keys, offered, mode, form),
         Mode::Fields => form.keys(&for_keys, mode),
         Mode::NotFound => not_found::keys(&for_keys, item, mode, form),

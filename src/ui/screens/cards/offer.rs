@@ -1,8 +1,6 @@
 //! A card of the book, shown large with its age: looked up again today, not looked up again, or
 //! another value. What another phone kept beside it, and what does not fit this vehicle, is said.
 
-use leptos::prelude::*;
-
 use crate::job::book::{age, doubts_in, resourced, source_of};
 use crate::report::cards::{card_value, source_line, torque_conditions};
 use crate::text::{self, BookWord, Desk, Lang, Say};
@@ -12,13 +10,14 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::today;
 use crate::ui::screens::cards::form::{CardForm, doubts_said, reasons};
 use crate::ui::screens::cards::{Mode, keep_card};
+use crate::ui::view::prelude::*;
 use crate::units::Shown;
 
 /// The card.
-pub fn body(at: &At, offered: RwSignal<Vec<SpecCard>>) -> AnyView {
+pub fn body(at: &At, offered: RwSignal<Vec<SpecCard>>) -> Node {
     let cards = offered.get();
     let Some((card, others)) = cards.split_first() else {
-        return ().into_any();
+        return ().into_node();
     };
     let (value, twin) = figures(at, card);
     let from = source_of(card).map(|source| {
@@ -40,12 +39,11 @@ pub fn body(at: &At, offered: RwSignal<Vec<SpecCard>>) -> AnyView {
             <p class="offer__twin">{text::also_value(at.lang, &twin)}</p>
             {stages.map(|stages| view! { <p>{stages}</p> })}
             {said.collect_view()}
-            <p class="hint">{from} " · " <b>{aged(at.lang, card)}</b></p>
+            <p class="hint">{from} {" · "} <b>{aged(at.lang, card)}</b></p>
             <p>{rest}</p>
             {at.below.end()}
         </section>
     }
-    .into_any()
 }
 
 /// How long ago a card was looked up.
@@ -118,10 +116,10 @@ pub fn keys(
     offered: RwSignal<Vec<SpecCard>>,
     mode: RwSignal<Mode>,
     form: CardForm,
-) -> AnyView {
+) -> Node {
     let cards = offered.get();
     let Some(card) = cards.first() else {
-        return ().into_any();
+        return ().into_node();
     };
     let by = at.app.settings.with_untracked(|it| it.by.clone());
     let fresh = looked_up_today(card, &by).unwrap_or_else(|| card.clone());
@@ -142,7 +140,6 @@ pub fn keys(
         {answers} {other}
         {key(Look::Plain, text::desk(at.lang, Desk::OtherValue), move || mode.set(Mode::Fields))}
     }
-    .into_any()
 }
 
 /// A doubted figure was settled with its reason when it came into the book.
@@ -150,7 +147,7 @@ const fn is_of_the_figure(doubt: &Doubt) -> bool {
     !matches!(doubt, Doubt::Count { .. })
 }
 
-fn usual(at: &At, card: &SpecCard, fresh: SpecCard, form: CardForm) -> AnyView {
+fn usual(at: &At, card: &SpecCard, fresh: SpecCard, form: CardForm) -> Node {
     let (again, as_it_was, card) = (at.clone(), at.clone(), card.clone());
     view! {
         {key(Look::Primary, at.say(Say::LookedUpAgain), move || {
@@ -160,5 +157,4 @@ fn usual(at: &At, card: &SpecCard, fresh: SpecCard, form: CardForm) -> AnyView {
             keep_card(&as_it_was, form, card.clone(), false);
         })}
     }
-    .into_any()
 }

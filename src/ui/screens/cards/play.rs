@@ -1,7 +1,5 @@
 //! The fields of the play limit: number, unit, and the way it is measured.
 
-use leptos::prelude::*;
-
 use crate::job::typed_card::{CardSlip, play_card};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
@@ -11,6 +9,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::picks::picks;
 use crate::ui::screens::cards::form::VALUE;
+use crate::ui::view::prelude::*;
 use crate::units::{LengthUnit, System, TypedLength, Unit};
 
 /// Units in which a limit is printed.
@@ -66,7 +65,7 @@ impl PlayFields {
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let units = PRINTED.map(|unit| (unit, unit.symbol().to_owned()));
         let (lang, fmt) = (at.lang, at.fmt);
         let twin = move || {
@@ -83,11 +82,10 @@ impl PlayFields {
             })}
             {self.way(at, drafts)}
         }
-        .into_any()
     }
 
     /// The way in one line, folded open to change it.
-    fn way(self, at: &At, drafts: Drafts) -> AnyView {
+    fn way(self, at: &At, drafts: Drafts) -> Node {
         let lang = at.lang;
         let line = move || {
             let rig = self.rig.get().map(|rig| text::rig(lang, rig));
@@ -121,7 +119,6 @@ impl PlayFields {
                 })}
             </details>
         }
-        .into_any()
     }
 }
 

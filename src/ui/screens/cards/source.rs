@@ -1,7 +1,5 @@
 //! Where a value was read: asked once, then one line that the next cards carry over.
 
-use leptos::prelude::*;
-
 use crate::job::book::{last_source, source_of};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{CardItem, CardSource};
@@ -10,6 +8,7 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::today;
+use crate::ui::view::prelude::*;
 
 /// The fields.
 #[derive(Clone, Copy)]
@@ -61,7 +60,7 @@ impl SourceFields {
     }
 
     /// The fields, or the line with its key.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let (at, enter) = (at.clone(), StoredValue::new_local(enter));
         let enter = move || {
             let _ = enter.try_with_value(|enter| enter());
@@ -73,24 +72,23 @@ impl SourceFields {
                 self.line(&at)
             }
         };
-        view! { <div class="source">{body}</div> }.into_any()
+        view! { <div class="source">{body}</div> }
     }
 
-    fn line(self, at: &At) -> AnyView {
+    fn line(self, at: &At) -> Node {
         let (document, page) = (self.document.get(), self.page.get());
         let from = text::from_page(at.lang, &document, &page, &self.date.get());
         let open = self.open;
         view! {
             <p>
-                <b>{text::desk(at.lang, Desk::From)} ": "</b>
+                <b>{text::desk(at.lang, Desk::From)} {": "}</b>
                 {from}
             </p>
             {key(Look::Foot, text::desk(at.lang, Desk::ChangeSource), move || open.set(true))}
         }
-        .into_any()
     }
 
-    fn fields(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    fn fields(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let field = |field: Field, label| field.show(at.say(label), "", drafts, enter.clone());
         view! {
             {field(Field::words("document", self.document), Say::CardDocument)}
@@ -99,6 +97,5 @@ impl SourceFields {
             {field(Field::words("date", self.date), Say::CardDate)}
             <p class="hint">{text::desk(at.lang, Desk::DateHint)}</p>
         }
-        .into_any()
     }
 }

@@ -1,7 +1,5 @@
 //! The fields of a torque: number, unit, the angle after it, how the hub is held, conditions.
 
-use leptos::prelude::*;
-
 use crate::job::book::{angle_of, last_torque_unit, may_have_angle};
 use crate::job::typed_card::{CardSlip, TypedTorqueCard};
 use crate::text::{self, Desk, Say};
@@ -14,6 +12,7 @@ use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::screens::cards::form::VALUE;
 use crate::ui::screens::cards::further::{FurtherFields, turned};
+use crate::ui::view::prelude::*;
 use crate::units::{System, TorqueUnit, TypedTorque, Unit};
 
 const ANGLE: &str = "angle";
@@ -87,7 +86,7 @@ impl TorqueFields {
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let units = TorqueUnit::ALL
             .iter()
             .map(|unit| (*unit, unit.symbol().to_owned()));
@@ -114,10 +113,9 @@ impl TorqueFields {
             {self.more(at, drafts)}
             {further}
         }
-        .into_any()
     }
 
-    fn positions(self, at: &At, drafts: Drafts) -> AnyView {
+    fn positions(self, at: &At, drafts: Drafts) -> Node {
         let lang = at.lang;
         let positions = Position::ALL
             .iter()
@@ -131,7 +129,7 @@ impl TorqueFields {
     }
 
     /// One key opens the angle and puts the cursor into it.
-    fn angle_field(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> AnyView {
+    fn angle_field(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let lang = at.lang;
         let turn = move || {
             let has = !self.has_angle.get_untracked();
@@ -159,11 +157,10 @@ impl TorqueFields {
                 {field}
             </div>
         }
-        .into_any()
     }
 
     /// The conditions, folded away until they are asked for; open where one is chosen.
-    fn more(self, at: &At, drafts: Drafts) -> AnyView {
+    fn more(self, at: &At, drafts: Drafts) -> Node {
         let lang = at.lang;
         let open = self.conditions.with_untracked(|all| !all.is_empty());
         let keys = Condition::ALL.iter().map(|condition| {
@@ -184,7 +181,6 @@ impl TorqueFields {
                 <div class="picks__keys">{keys}</div>
             </details>
         }
-        .into_any()
     }
 }
 

@@ -1,6 +1,5 @@
 //! What follows from the files that came in: settings to take over, a receipt taken or to give.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::drawing::code::code;
@@ -13,9 +12,10 @@ use crate::ui::parts::picture::inserted;
 use crate::ui::parts::today;
 use crate::ui::screens::flow::{save, shop};
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// Under the results of an import.
-pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> AnyView {
+pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> Node {
     let logs: Vec<String> = outcomes
         .iter()
         .filter_map(|(_, outcome)| match outcome {
@@ -33,11 +33,10 @@ pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> AnyView {
         {has(SHOP_LOG).then(|| shop::offer(app))}
         {(!from_yard && !empty).then(|| give(app, logs))}
     }
-    .into_any()
 }
 
 /// The keys that answer a van: a file, or codes on this glass.
-fn give(app: App, logs: Vec<String>) -> AnyView {
+fn give(app: App, logs: Vec<String>) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let codes = RwSignal::new(None::<Vec<String>>);
     let logs = StoredValue::new(logs);
@@ -61,11 +60,10 @@ fn give(app: App, logs: Vec<String>) -> AnyView {
         <p class="hint">{text::flow(lang, Flow::ReceiptSay)}</p>
         {move || codes.with(|codes| codes.as_deref().map(|codes| shown(lang, codes)))}
     }
-    .into_any()
 }
 
 /// The codes of a receipt, one under the other.
-fn shown(lang: Lang, codes: &[String]) -> AnyView {
+fn shown(lang: Lang, codes: &[String]) -> Node {
     let of = codes.len();
     let say = match of {
         0 => Flow::TooLongForCodes,
@@ -86,5 +84,4 @@ fn shown(lang: Lang, codes: &[String]) -> AnyView {
         <p role="status">{text::flow(lang, say)}</p>
         {drawn}
     }
-    .into_any()
 }

@@ -3,11 +3,11 @@
 use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{DayTime, LogId, Slot, What};
+use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
 use crate::trade::money::is_van_mark;
 use crate::ui::parts::key::{Look, key, link};
@@ -16,6 +16,7 @@ use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::flow::save;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// The day as it is packed: the time of each chosen job, as typed.
 #[derive(Clone, Copy)]
@@ -29,7 +30,7 @@ struct Packing {
 }
 
 /// The screen of a day's file.
-pub fn day(app: App) -> AnyView {
+pub fn day(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let packing = Packing {
         app,
@@ -50,11 +51,11 @@ pub fn day(app: App) -> AnyView {
             <p>{flow(Flow::DaySay)}</p>
             <label class="field">
                 <span>{flow(Flow::Day)}</span>
-                <input type="date" id="day" bind:value=packing.day/>
+                <input type="date" id="day" bind:value={packing.day}/>
             </label>
             <label class="field">
                 <span>{flow(Flow::Van)}</span>
-                <input type="text" id="van_of_day" autocapitalize="characters" bind:value=packing.van/>
+                <input type="text" id="van_of_day" autocapitalize="characters" bind:value={packing.van}/>
             </label>
             <ul class="flow__jobs">{move || rows(packing)}</ul>
             <p class="slip" role="alert">{move || packing.slip.get().map(flow)}</p>
@@ -67,26 +68,25 @@ pub fn day(app: App) -> AnyView {
             {link(Look::Foot, text::say(lang, Say::Back), Route::Yard.to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// The open jobs, in the order of their slots.
-fn rows(packing: Packing) -> AnyView {
+fn rows(packing: Packing) -> Node {
     let jobs = packing.app.jobs.get();
     let open = jobs
         .iter()
         .filter(|job| job.ending.is_empty() && !job.practice);
     let mut open: Vec<&Summary> = open.collect();
-    open.sort_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
+    open.order_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
     if open.is_empty() {
         let nothing = text::flow(packing.lang, Flow::DayNothing);
-        return view! { <li>{nothing}</li> }.into_any();
+        return view! { <li>{nothing}</li> };
     }
     let rows = open.into_iter().map(|job| row(packing, job));
-    rows.collect_view().into_any()
+    rows.collect_view()
 }
 
-fn row(packing: Packing, job: &Summary) -> AnyView {
+fn row(packing: Packing, job: &Summary) -> Node {
     let (lang, chosen) = (packing.lang, packing.chosen);
     let name = name(lang, job);
     let label = format!("{}: {name}", text::flow(lang, Flow::Time));
@@ -112,7 +112,7 @@ fn row(packing: Packing, job: &Summary) -> AnyView {
             <button
                 type="button"
                 class="kit__row"
-                aria-pressed=move || if time().is_some() { "true" } else { "false" }
+                aria-pressed={move || if time().is_some() { "true" } else { "false" }}
                 on:click=turn
             >
                 <span>{name}</span>
@@ -122,12 +122,11 @@ fn row(packing: Packing, job: &Summary) -> AnyView {
                 type="time"
                 class="flow__time"
                 aria-label=label
-                prop:value=move || time().unwrap_or_default()
+                prop:value={move || time().unwrap_or_default()}
                 on:change=typed
             />
         </li>
     }
-    .into_any()
 }
 
 /// Plate and owner of a job, as far as they are known.

@@ -2,7 +2,6 @@
 
 use std::collections::BTreeSet;
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::KeptText;
@@ -15,6 +14,7 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// What is to go besides the personal facts, and how it went.
 #[derive(Clone, Copy)]
@@ -26,7 +26,7 @@ struct Erasing {
 }
 
 /// The screen that erases the owner of the open job.
-pub fn erase(app: App) -> AnyView {
+pub fn erase(app: App) -> Node {
     let erasing = Erasing {
         app,
         kept: RwSignal::new(Vec::new()),
@@ -35,7 +35,7 @@ pub fn erase(app: App) -> AnyView {
     };
     (move || {
         let Some(open) = app.open.get() else {
-            return ().into_any();
+            return ().into_node();
         };
         let log = open.log.0.clone();
         spawn_local(async move {
@@ -44,10 +44,10 @@ pub fn erase(app: App) -> AnyView {
         });
         shown(erasing, &open)
     })
-    .into_any()
+    .into_node()
 }
 
-fn shown(erasing: Erasing, open: &Open) -> AnyView {
+fn shown(erasing: Erasing, open: &Open) -> Node {
     let app = erasing.app;
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let flow = move |word| text::flow(lang, word);
@@ -62,7 +62,7 @@ fn shown(erasing: Erasing, open: &Open) -> AnyView {
     let told = move || {
         let word = erasing.done.get()?;
         let name = (word == Flow::EraseDone).then(|| pseudonym(&log));
-        Some(view! { {flow(word)} " " <b>{name}</b> })
+        Some(view! { {flow(word)} {" "} <b>{name}</b> })
     };
     let (log, hint) = (open.log.0.clone(), text::say(lang, Say::HoldToConfirm));
     view! {
@@ -79,11 +79,10 @@ fn shown(erasing: Erasing, open: &Open) -> AnyView {
             {link(Look::Plain, text::say(lang, Say::Back), Route::Where(open.log.0.clone()).to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// What may name somebody, each with its words or its count, and whether it goes.
-fn rows(erasing: Erasing, left: &Left) -> AnyView {
+fn rows(erasing: Erasing, left: &Left) -> Node {
     let lang = erasing
         .app
         .settings
@@ -114,10 +113,10 @@ fn rows(erasing: Erasing, left: &Left) -> AnyView {
                 <button
                     type="button"
                     class="kit__row"
-                    aria-pressed=move || if goes() { "true" } else { "false" }
+                    aria-pressed={move || if goes() { "true" } else { "false" }}
                     on:click=turn
                 >
-                    <span>{text::flow(lang, title)} ": " {says.join(" / ")}</span>
+                    <span>{text::flow(lang, title)} {": "} {says.join(" / ")}</span>
                     <b>{word}</b>
                 </button>
             </li>
@@ -125,13 +124,12 @@ fn rows(erasing: Erasing, left: &Left) -> AnyView {
     });
     let rows: Vec<_> = rows.collect();
     if rows.is_empty() {
-        return ().into_any();
+        return ().into_node();
     }
     view! {
         <p>{text::flow(lang, Flow::EraseMay)}</p>
         <ul class="flow__jobs">{rows}</ul>
     }
-    .into_any()
 }
 
 fn count(n: usize) -> Vec<String> {

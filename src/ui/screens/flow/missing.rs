@@ -1,6 +1,5 @@
 //! What the yard has not got: running numbers of its vans that are in none of their files.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::gaps::{Run, gaps, holders, runs};
@@ -8,9 +7,10 @@ use crate::text::{self, Flow};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// The yard's ways to a day's file and to the shop's settings.
-pub fn ways(app: App) -> AnyView {
+pub fn ways(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         <nav class="where__ways">
@@ -18,11 +18,10 @@ pub fn ways(app: App) -> AnyView {
             {link(Look::Plain, text::flow(lang, Flow::ShopTitle), Route::Shop.to_hash())}
         </nav>
     }
-    .into_any()
 }
 
 /// What is missing, by device and holder; nothing on a van, which never has all of the yard's.
-pub fn missing(app: App) -> AnyView {
+pub fn missing(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let beside = RwSignal::new(None::<Vec<Run>>);
     spawn_local(async move {
@@ -59,5 +58,5 @@ pub fn missing(app: App) -> AnyView {
             }
         })
     })
-    .into_any()
+    .into_node()
 }

@@ -15,7 +15,6 @@ pub use missing::{missing, ways};
 pub use out::out;
 pub use shop::{keep_it as keep_shop, shop};
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::bundle;
@@ -28,16 +27,17 @@ use crate::text::{self, Flow, Lang};
 use crate::ui::files::with_bytes;
 use crate::ui::screens::whole;
 use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
 
 /// When a job is to be done, on its row.
-pub fn slot_line(job: &Summary, lang: Lang) -> Option<AnyView> {
+pub fn slot_line(job: &Summary, lang: Lang) -> Option<Node> {
     let says = text::slot_words(lang, &job.day, &job.time, &job.van);
     let open = job.ending.is_empty() && !job.day.is_empty();
-    open.then(|| view! { <span class="job__slot">{says}</span> }.into_any())
+    open.then(|| view! { <span class="job__slot">{says}</span> })
 }
 
 /// Whether the yard has a job, on its row; nothing before the first receipt.
-pub fn in_yard_line(app: App, job: &Summary, lang: Lang) -> Option<AnyView> {
+pub fn in_yard_line(app: App, job: &Summary, lang: Lang) -> Option<Node> {
     let (log, runs, let_go) = (job.log.clone(), job.runs.clone(), job.let_go);
     let practice = job.practice;
     let says = move || {
@@ -48,11 +48,11 @@ pub fn in_yard_line(app: App, job: &Summary, lang: Lang) -> Option<AnyView> {
         let word = if let_go { Flow::LetGo } else { word };
         Some(view! { <span class="job__next">{text::flow(lang, word)}</span> })
     };
-    Some(says.into_any())
+    Some(says.into_node())
 }
 
 /// Whether the yard has the open job, by the digests of its receipts.
-pub fn in_yard(app: App, open: &Open) -> Option<AnyView> {
+pub fn in_yard(app: App, open: &Open) -> Option<Node> {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let held = app.held.get();
     if held.is_empty() || is_practice(&open.sheet) {
@@ -68,7 +68,7 @@ pub fn in_yard(app: App, open: &Open) -> Option<AnyView> {
         })
         .collect();
     let word = word(not_held(&open.log.0, &kept, &held).is_empty());
-    Some(view! { <p class="hint">{text::flow(lang, word)}</p> }.into_any())
+    Some(view! { <p class="hint">{text::flow(lang, word)}</p> })
 }
 
 const fn word(in_yard: bool) -> Flow {

@@ -2,10 +2,10 @@
 
 use std::collections::BTreeSet;
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::export::Log;
+use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
@@ -15,12 +15,13 @@ use crate::ui::screens::flow::day::name;
 use crate::ui::screens::flow::{save, save_with};
 use crate::ui::screens::whole;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// How many jobs are shown; an older one is exported from its own screen.
 const MOST_ROWS: usize = 60;
 
 /// The screen of files for the yard.
-pub fn out(app: App) -> AnyView {
+pub fn out(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let open = RwSignal::new(None::<Vec<Log>>);
     let chosen = RwSignal::new(BTreeSet::<String>::new());
@@ -69,13 +70,12 @@ pub fn out(app: App) -> AnyView {
             {link(Look::Foot, text::say(lang, Say::Back), Route::Home.to_hash())}
         </main>
     }
-    .into_any()
 }
 
-fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> AnyView {
+fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> Node {
     let mut jobs = app.jobs.get();
     jobs.retain(|job| !job.practice);
-    jobs.sort_by_key(|job| std::cmp::Reverse(job.touched));
+    jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
     let rows = jobs.into_iter().take(MOST_ROWS).map(|job| {
         let name = name(lang, &job);
         let log = StoredValue::new(job.log);
@@ -92,7 +92,7 @@ fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> AnyView {
                 <button
                     type="button"
                     class="kit__row"
-                    aria-pressed=move || if on() { "true" } else { "false" }
+                    aria-pressed={move || if on() { "true" } else { "false" }}
                     on:click=turn
                 >
                     <span>{name}</span>
@@ -100,7 +100,7 @@ fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> AnyView {
             </li>
         }
     });
-    rows.collect_view().into_any()
+    rows.collect_view()
 }
 
 fn export(app: App, chosen: RwSignal<BTreeSet<String>>, pictures: bool) {

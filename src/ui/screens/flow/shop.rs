@@ -1,6 +1,5 @@
 //! The shop's settings: kept in the yard, taken over on a van.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Money, Shop, ShopRetorque};
@@ -13,10 +12,11 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 use crate::units::{DistanceUnit, Format, System, Typed, Unit};
 
 /// The screen of the shop's settings.
-pub fn shop(app: App) -> AnyView {
+pub fn shop(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let flow = move |word| text::flow(lang, word);
     view! {
@@ -29,7 +29,6 @@ pub fn shop(app: App) -> AnyView {
             {link(Look::Foot, text::say(lang, Say::Back), Route::Yard.to_hash())}
         </main>
     }
-    .into_any()
 }
 
 /// The unit of a distance that nobody told.
@@ -40,7 +39,7 @@ fn unit(app: App) -> DistanceUnit {
     }
 }
 
-fn form(app: App, lang: Lang, known: &Shop) -> AnyView {
+fn form(app: App, lang: Lang, known: &Shop) -> Node {
     let (flow, fmt) = (
         move |word| text::flow(lang, word),
         app.settings.with_untracked(|it| it.format()),
@@ -115,7 +114,6 @@ fn form(app: App, lang: Lang, known: &Shop) -> AnyView {
             {key(Look::Foot, flow(Flow::DropTemplate), drop_lines)}
         })}
     }
-    .into_any()
 }
 
 /// Nothing for an empty text; `None` for one that is not read.
@@ -144,7 +142,7 @@ pub fn keep_it(app: App, change: impl FnOnce(&mut Shop) + 'static) {
 
 /// What the last file brought as the shop's settings, with each that differs; nothing where none
 /// does.
-pub fn offer(app: App) -> AnyView {
+pub fn offer(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let offered = RwSignal::new(None::<(String, Shop, Vec<String>)>);
     let taken = RwSignal::new(false);
@@ -163,7 +161,7 @@ pub fn offer(app: App) -> AnyView {
     let flow = move |word| text::flow(lang, word);
     (move || {
         if taken.get() {
-            return Some(view! { <p role="status">{flow(Flow::ShopTaken)}</p> }.into_any());
+            return Some(view! { <p role="status">{flow(Flow::ShopTaken)}</p> });
         }
         let (id, shop, changes) = offered.get()?;
         let take = move || {
@@ -174,18 +172,15 @@ pub fn offer(app: App) -> AnyView {
             });
         };
         let rows = changes.into_iter().map(|line| view! { <li>{line}</li> });
-        Some(
-            view! {
-                <section class="notice">
-                    <p>{flow(Flow::ShopOffer)}</p>
-                    <ul>{rows.collect_view()}</ul>
-                    {key(Look::Plain, flow(Flow::TakeShop), take)}
-                </section>
-            }
-            .into_any(),
-        )
+        Some(view! {
+            <section class="notice">
+                <p>{flow(Flow::ShopOffer)}</p>
+                <ul>{rows.collect_view()}</ul>
+                {key(Look::Plain, flow(Flow::TakeShop), take)}
+            </section>
+        })
     })
-    .into_any()
+    .into_node()
 }
 
 /// Each setting that would change, in one line.

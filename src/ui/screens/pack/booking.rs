@@ -1,7 +1,5 @@
 //! The booking message: pasted whole, read while it stands there.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{PersonField, Reply, VehicleField, What};
 use crate::job::facts::booked;
 use crate::text::{self, Desk, Lang, Say};
@@ -12,11 +10,12 @@ use crate::ui::parts::field::focus;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::pack::keep;
+use crate::ui::view::prelude::*;
 
 const MESSAGE: &str = "message";
 
 /// The message, and what is found in it.
-pub fn booking(at: &At) -> AnyView {
+pub fn booking(at: &At) -> Node {
     let drafts = Drafts::of(at);
     let message = drafts.text(MESSAGE, "");
     let found = Memo::new(move |_| message.with(|message| read_booking(message)));
@@ -41,7 +40,7 @@ pub fn booking(at: &At) -> AnyView {
                     id=MESSAGE
                     rows="5"
                     autocomplete="off"
-                    prop:value=move || message.get()
+                    prop:value={move || message.get()}
                     on:input=typed
                 ></textarea>
             </label>
@@ -54,7 +53,7 @@ pub fn booking(at: &At) -> AnyView {
     )
 }
 
-fn shown(found: &Booking, lang: Lang) -> AnyView {
+fn shown(found: &Booking, lang: Lang) -> Node {
     let person = |field, found: &Option<crate::trade::vehicle::Found<String>>| {
         let label = text::person_field(lang, field);
         found
@@ -70,7 +69,7 @@ fn shown(found: &Booking, lang: Lang) -> AnyView {
         let label = text::say(lang, Say::Complaint);
         row(label, found.complaint.clone(), None)
     });
-    let rows: Vec<AnyView> = [
+    let rows: Vec<Node> = [
         vin,
         person(PersonField::Plate, &found.plate),
         person(PersonField::Name, &found.name),
@@ -82,12 +81,12 @@ fn shown(found: &Booking, lang: Lang) -> AnyView {
     .flatten()
     .collect();
     if rows.is_empty() {
-        return view! { <p>{text::desk(lang, Desk::BookingNothing)}</p> }.into_any();
+        return view! { <p>{text::desk(lang, Desk::BookingNothing)}</p> };
     }
-    view! { <dl class="found__rows">{rows}</dl> }.into_any()
+    view! { <dl class="found__rows">{rows}</dl> }
 }
 
-fn row(label: &'static str, value: String, remark: Option<String>) -> AnyView {
+fn row(label: &'static str, value: String, remark: Option<String>) -> Node {
     view! {
         <div class="found__row">
             <dt>{label}</dt>
@@ -97,5 +96,4 @@ fn row(label: &'static str, value: String, remark: Option<String>) -> AnyView {
             </dd>
         </div>
     }
-    .into_any()
 }

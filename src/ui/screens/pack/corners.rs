@@ -1,7 +1,5 @@
 //! The corners: tapped on the drawing of the vehicle itself, in the order of work.
 
-use leptos::prelude::*;
-
 use crate::drawing::corner::large;
 use crate::job::entry::What;
 use crate::text::{self, Lang, Say};
@@ -11,9 +9,10 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::screens::pack::keep;
+use crate::ui::view::prelude::*;
 
 /// The vehicle with a key over each wheel.
-pub fn corners(at: &At) -> AnyView {
+pub fn corners(at: &At) -> Node {
     let chosen = RwSignal::new(at.sheet().corners().to_vec());
     let (here, drafts) = (at.clone(), Drafts::of(at));
     let keep_them = move |_| {
@@ -42,7 +41,7 @@ pub fn corners(at: &At) -> AnyView {
             <button
                 type="button"
                 class="key key--primary"
-                prop:disabled=move || chosen.with(Vec::is_empty)
+                prop:disabled={move || chosen.with(Vec::is_empty)}
                 on:click=keep_them
             >
                 {at.text().primary}
@@ -51,7 +50,7 @@ pub fn corners(at: &At) -> AnyView {
     )
 }
 
-fn corner_key(lang: Lang, chosen: RwSignal<Vec<Corner>>, corner: Corner) -> AnyView {
+fn corner_key(lang: Lang, chosen: RwSignal<Vec<Corner>>, corner: Corner) -> Node {
     let place = move || chosen.with(|all| all.iter().position(|one| *one == corner));
     let turn = move |_| {
         chosen.update(|all| match all.iter().position(|one| *one == corner) {
@@ -76,12 +75,11 @@ fn corner_key(lang: Lang, chosen: RwSignal<Vec<Corner>>, corner: Corner) -> AnyV
         <button
             type="button"
             class=class
-            aria-pressed=move || if place().is_some() { "true" } else { "false" }
+            aria-pressed={move || if place().is_some() { "true" } else { "false" }}
             on:click=turn
         >
             <b>{order}</b>
             <span>{text::corner_title(lang, corner)}</span>
         </button>
     }
-    .into_any()
 }

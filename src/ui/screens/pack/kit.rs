@@ -1,6 +1,5 @@
 //! The kit: what is missing is tapped, and one key says that the rest is on board.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, KitItem, Reply, What};
@@ -11,9 +10,10 @@ use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::pack::keep;
+use crate::ui::view::prelude::*;
 
 /// The list; one key says that the rest is on board.
-pub fn kit(at: &At) -> AnyView {
+pub fn kit(at: &At) -> Node {
     let lacks = RwSignal::new(missing(at.sheet()).to_vec());
     let carried = van_kit(at);
     let (here, drafts, lang) = (at.clone(), Drafts::of(at), at.lang);
@@ -48,7 +48,7 @@ fn van_kit(at: &At) -> StoredValue<Option<Carried>> {
     carried
 }
 
-fn row(lang: Lang, lacks: RwSignal<Vec<KitItem>>, item: KitItem) -> AnyView {
+fn row(lang: Lang, lacks: RwSignal<Vec<KitItem>>, item: KitItem) -> Node {
     let lacking = move || lacks.with(|all| all.contains(&item));
     let turn = move |_| {
         lacks.update(|all| {
@@ -72,7 +72,7 @@ fn row(lang: Lang, lacks: RwSignal<Vec<KitItem>>, item: KitItem) -> AnyView {
             <button
                 type="button"
                 class="kit__row"
-                aria-pressed=move || if lacking() { "true" } else { "false" }
+                aria-pressed={move || if lacking() { "true" } else { "false" }}
                 on:click=turn
             >
                 <span>{text::kit_item(lang, item)}</span>
@@ -80,5 +80,4 @@ fn row(lang: Lang, lacks: RwSignal<Vec<KitItem>>, item: KitItem) -> AnyView {
             </button>
         </li>
     }
-    .into_any()
 }

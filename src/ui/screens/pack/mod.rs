@@ -23,7 +23,6 @@ use crate::ui::route::Route;
 ///
 /// Enter comes past the disabled keys, so that it is asked here again.
 pub fn keep(at: &At, drafts: Drafts, whats: Vec<What>, then: impl FnOnce() + 'static) {
-    use leptos::prelude::GetUntracked;
     if at.app.locked.get_untracked() {
         return;
     }

@@ -1,7 +1,5 @@
 //! Two amounts: the whole repair, and inspection with putting it back.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Money, Price, What};
 use crate::job::practice::is_practice;
 use crate::text::{self, Desk, Say};
@@ -13,6 +11,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::screens::pack::keep;
+use crate::ui::view::prelude::*;
 
 /// The fields, and the currency they are in.
 #[derive(Clone, Copy)]
@@ -24,7 +23,7 @@ struct Form {
 }
 
 /// The price; the last job's amounts stand there already.
-pub fn price(at: &At) -> AnyView {
+pub fn price(at: &At) -> Node {
     let currency = at.app.settings.with_untracked(|it| it.currency.clone());
     let form = form(at, &currency);
     let (here, code, lang) = (at.clone(), currency.clone(), at.lang);

@@ -1,6 +1,5 @@
 //! Before leaving: what is missing, which wrench does not fit, what the gauge can prove.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::angled::{angle_cards, angle_gauge};
@@ -18,10 +17,11 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
 use crate::ui::parts::wrenches::{has_no_wrench, take_wrenches};
 use crate::ui::route::Route;
+use crate::ui::view::prelude::*;
 
 /// The last look. Where a card has no wrench it is not left for: the van kit is mended first, or
 /// the step is left undone with its reason.
-pub fn ready(at: &At) -> AnyView {
+pub fn ready(at: &At) -> Node {
     let cards = ready_cards(at.sheet());
     let lacks = cards
         .iter()
@@ -35,7 +35,6 @@ pub fn ready(at: &At) -> AnyView {
                 without.not_done(Because::NoTool);
             })}
         }
-        .into_any()
     } else {
         key(Look::Primary, at.text().primary, move || {
             here.answer(Reply::Done);
@@ -62,28 +61,27 @@ fn refusal(at: &At) -> Desk {
     }
 }
 
-fn section(title: &'static str, body: AnyView) -> AnyView {
+fn section(title: &'static str, body: Node) -> Node {
     view! {
         <section class="ready__part">
             <h2>{title}</h2>
             {body}
         </section>
     }
-    .into_any()
 }
 
-fn list(lines: Vec<String>) -> AnyView {
+fn list(lines: Vec<String>) -> Node {
     let lines = lines.into_iter().map(|line| view! { <li>{line}</li> });
-    view! { <ul>{lines.collect_view()}</ul> }.into_any()
+    view! { <ul>{lines.collect_view()}</ul> }
 }
 
-fn lacking(at: &At) -> AnyView {
+fn lacking(at: &At) -> Node {
     let lines: Vec<String> = missing(at.sheet())
         .iter()
         .map(|item| text::kit_item(at.lang, *item).to_owned())
         .collect();
     let body = if lines.is_empty() {
-        view! { <p>{text::kit_missing(at.lang, 0)}</p> }.into_any()
+        view! { <p>{text::kit_missing(at.lang, 0)}</p> }
     } else {
         list(lines)
     };
@@ -91,34 +89,33 @@ fn lacking(at: &At) -> AnyView {
 }
 
 /// Cards that are open or were not found, each with the way to its step.
-fn open_cards(at: &At, cards: &[ReadyCard]) -> AnyView {
+fn open_cards(at: &At, cards: &[ReadyCard]) -> Node {
     let way = |card: &&ReadyCard| {
         let route = Route::Step(at.open.log.0.clone(), card.step);
         let label = text::card_item(at.lang, card.item);
         link(Look::Plain, label, route.to_hash())
     };
-    let open: Vec<AnyView> = cards
+    let open: Vec<Node> = cards
         .iter()
         .filter(|card| card.card.is_none())
         .map(|card| way(&card))
         .collect();
-    let not_found: Vec<AnyView> = cards
+    let not_found: Vec<Node> = cards
         .iter()
         .filter(|card| card.is_not_found())
         .map(|card| way(&card))
         .collect();
-    let keys = |keys: Vec<AnyView>| view! { <div class="ready__keys">{keys}</div> }.into_any();
+    let keys = |keys: Vec<Node>| view! { <div class="ready__keys">{keys}</div> };
     let summary = text::cards_open(at.lang, open.len());
-    let open = view! { <p>{summary}</p> {keys(open)} }.into_any();
+    let open = view! { <p>{summary}</p> {keys(open)} };
     view! {
         {section(at.say(Say::CardsOpen), open)}
         {(!not_found.is_empty())
             .then(|| section(text::desk(at.lang, Desk::CardsNotFound), keys(not_found)))}
     }
-    .into_any()
 }
 
-fn wrenches(at: &At, cards: &[ReadyCard]) -> AnyView {
+fn wrenches(at: &At, cards: &[ReadyCard]) -> Node {
     let known = refusal(at) == Desk::NoWrenchNoLeaving;
     let misfits = cards.iter().filter(|_| known);
     let misfits = misfits.filter_map(|card| misfit(at, card));
@@ -126,8 +123,8 @@ fn wrenches(at: &At, cards: &[ReadyCard]) -> AnyView {
     let given = known && cards.iter().any(ReadyCard::is_given);
     let body = match (lines.is_empty(), given) {
         (false, _) => list(lines),
-        (true, true) => view! { <p>{text::desk(at.lang, Desk::WrenchesFit)}</p> }.into_any(),
-        (true, false) => view! { <p>"–"</p> }.into_any(),
+        (true, true) => view! { <p>{text::desk(at.lang, Desk::WrenchesFit)}</p> },
+        (true, false) => view! { <p>{"–"}</p> },
     };
     section(at.say(Say::ReadyWrench), body)
 }
@@ -156,9 +153,9 @@ fn angles(at: &At) -> Vec<String> {
 }
 
 /// Wrenches that are to be checked: by the day, or by what clicked in the jobs on this phone.
-fn checks(at: &At) -> AnyView {
+fn checks(at: &At) -> Node {
     let Some(carried) = at.sheet().carried().cloned() else {
-        return ().into_any();
+        return ().into_node();
     };
     let (app, lang, due) = (at.app, at.lang, RwSignal::new(Vec::<String>::new()));
     spawn_local(async move {
@@ -173,11 +170,11 @@ fn checks(at: &At) -> AnyView {
     });
     let body = move || (!due.with(Vec::is_empty)).then(|| list(due.get()));
     let title = text::desk(lang, Desk::WrenchChecks);
-    section(title, view! { {body} }.into_any())
+    section(title, view! { {body} })
 }
 
 /// Stands that are marked for less than the vehicle's axle may weigh.
-fn stands(at: &At) -> Option<AnyView> {
+fn stands(at: &At) -> Option<Node> {
     let mass = mass_of(at.sheet().vehicle(VehicleField::Mass)?)?;
     let (weak, axle) = weak_stands(at.sheet().carried()?, mass)?;
     let unit = weak.first().map(|stand| stand.rating.unit)?;
@@ -189,11 +186,11 @@ fn stands(at: &At) -> Option<AnyView> {
     let line = text::weak_stands(at.lang, &names.join("; "), &axle);
     Some(section(
         text::desk(at.lang, Desk::Stands),
-        view! { <p>{line}</p> }.into_any(),
+        view! { <p>{line}</p> },
     ))
 }
 
-fn gauge(at: &At) -> AnyView {
+fn gauge(at: &At) -> Node {
     let proof = judge::proof(at.sheet());
     let shown = |length| at.fmt.length(length, 3).line();
     let over = shown(proof.over_from);
@@ -211,23 +208,23 @@ fn gauge(at: &At) -> AnyView {
         <p>{sentence}</p>
         {house.map(|house| view! { <p>{house}</p> })}
     };
-    section(at.say(Say::ReadyGauge), body.into_any())
+    section(at.say(Say::ReadyGauge), body.into_node())
 }
 
-fn pages(at: &At, cards: &[ReadyCard]) -> AnyView {
+fn pages(at: &At, cards: &[ReadyCard]) -> Node {
     let lines: Vec<String> = cards
         .iter()
         .filter(|card| card.is_given() && !card.pictured)
         .map(|card| text::card_item(at.lang, card.item).to_owned())
         .collect();
     if lines.is_empty() {
-        return ().into_any();
+        return ().into_node();
     }
-    let line = view! { <p>{lines.join(", ")}</p> }.into_any();
+    let line = view! { <p>{lines.join(", ")}</p> };
     section(text::desk(at.lang, Desk::PagesNotPictured), line)
 }
 
-fn kept(at: &At) -> AnyView {
+fn kept(at: &At) -> Node {
     let (lang, promised) = (at.lang, RwSignal::new(None::<bool>));
     spawn_local(async move {
         let persisted = storage::persisted().await;
@@ -243,6 +240,6 @@ fn kept(at: &At) -> AnyView {
             text::say(lang, say)
         })
     };
-    let body = view! { <p>{sentence}</p> }.into_any();
+    let body = view! { <p>{sentence}</p> };
     section(text::desk(lang, Desk::Storage), body)
 }

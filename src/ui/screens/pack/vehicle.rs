@@ -1,6 +1,5 @@
 //! The vehicle: its number, its family, and what picks and words its steps.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{PersonField, Reply, VehicleField, What};
@@ -15,6 +14,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::screens::pack::keep;
+use crate::ui::view::prelude::*;
 
 const FAMILIES: &str = "families";
 /// How many known families stand as keys; the rest is found by typing.
@@ -69,7 +69,7 @@ impl Form {
 }
 
 /// The form; one key keeps it as it stands.
-pub fn vehicle(at: &At) -> AnyView {
+pub fn vehicle(at: &At) -> Node {
     let form = Form::new(at);
     let here = at.clone();
     let keep_it = move || write(&here, form);
@@ -116,7 +116,7 @@ fn fields(
     form: Form,
     families: RwSignal<Vec<String>>,
     keep: impl Fn() + Clone + 'static,
-) -> AnyView {
+) -> Node {
     let lang = at.lang;
     let label = |field| text::vehicle_field(lang, field);
     let (drafts, family) = (form.drafts, form.family);
@@ -145,7 +145,7 @@ fn fields(
         {Field::words("family", family).show(label(VehicleField::Family), FAMILIES, drafts, keep.clone())}
         <p class="hint">{text::desk(lang, Desk::FamilyHint)}</p>
         <datalist id=FAMILIES>{words}</datalist>
-        <div class="picks" hidden=move || !any()>
+        <div class="picks" hidden={move || !any()}>
             <p class="picks__legend">{text::desk(lang, Desk::Families)}</p>
             <div class="picks__keys picks__keys--long">{family_keys}</div>
         </div>
@@ -155,7 +155,6 @@ fn fields(
             .show(text::person_field(lang, PersonField::Plate), "", drafts, keep.clone())}
         {Field::words("mass", form.mass).show(label(VehicleField::Mass), "", drafts, keep)}
     }
-    .into_any()
 }
 
 /// What is to be said about a typed number; it warns and never blocks.
@@ -169,7 +168,7 @@ fn vin_says(lang: Lang, typed: &str) -> String {
     }
 }
 
-fn choices(at: &At, form: Form) -> AnyView {
+fn choices(at: &At, form: Form) -> Node {
     let (lang, drafts) = (at.lang, form.drafts);
     let label = |field| text::vehicle_field(lang, field);
     let fixings = Fixing::ALL.iter().map(|it| (*it, text::fixing(lang, *it)));
@@ -203,10 +202,9 @@ fn choices(at: &At, form: Form) -> AnyView {
         })}
         {brake_caution}
     }
-    .into_any()
 }
 
-fn studs(lang: Lang, form: Form) -> AnyView {
+fn studs(lang: Lang, form: Form) -> Node {
     let (studs, drafts) = (form.studs, form.drafts);
     let more = RwSignal::new(Facts::OTHER_STUDS.contains(&studs.get_untracked()));
     let shown = move || {
@@ -226,7 +224,7 @@ fn studs(lang: Lang, form: Form) -> AnyView {
             })
         })
     };
-    view! { <div class="picks__with-other">{shown} {other}</div> }.into_any()
+    view! { <div class="picks__with-other">{shown} {other}</div> }
 }
 
 fn counts(counts: &[u8]) -> Vec<(u8, String)> {
@@ -240,6 +238,6 @@ fn owned<T>(words: impl Iterator<Item = (T, &'static str)>) -> Vec<(T, String)> 
     words.map(|(it, word)| (it, word.to_owned())).collect()
 }
 
-fn caution(lang: Lang, say: Say) -> AnyView {
-    view! { <p class="step__caution">{text::say(lang, say)}</p> }.into_any()
+fn caution(lang: Lang, say: Say) -> Node {
+    view! { <p class="step__caution">{text::say(lang, say)}</p> }
 }

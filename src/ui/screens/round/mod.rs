@@ -4,8 +4,6 @@
 //! number pad is the second way, and there the two readings of a dial that was not at zero are
 //! typed: the push is an entry of its own. What is half set is a draft, kept at each key.
 
-use leptos::prelude::*;
-
 mod state;
 
 use state::Reading;
@@ -26,12 +24,13 @@ use crate::ui::parts::pad::pad;
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
 use crate::ui::screens::swing::{Begin, pacer};
+use crate::ui::view::prelude::*;
 use crate::units::Decimal;
 
 /// One round of a set.
-pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
+pub fn round(at: &At, set: SetName, nth: u8) -> Node {
     let Some(corner) = at.corner() else {
-        return ().into_any();
+        return ().into_node();
     };
     let place = (corner, set, nth);
     if other_dial(at.sheet(), place).is_some() {
@@ -43,7 +42,7 @@ pub fn round(at: &At, set: SetName, nth: u8) -> AnyView {
 }
 
 /// The other rounds were read on another dial: one set, one dial.
-fn refused(at: &At, (corner, set, _): Place) -> AnyView {
+fn refused(at: &At, (corner, set, _): Place) -> Node {
     let (here, lang) = (at.clone(), at.lang);
     let again = key(
         Look::Primary,
@@ -58,11 +57,11 @@ fn refused(at: &At, (corner, set, _): Place) -> AnyView {
     frame(at, body, again)
 }
 
-fn body(reading: &Reading) -> AnyView {
+fn body(reading: &Reading) -> Node {
     let (left, typed) = (reading.clone(), reading.clone());
     let (typing, ways) = (reading.typing, ways(reading));
     view! {
-        <div class="round" hidden=move || typing.get()>
+        <div class="round" hidden={move || typing.get()}>
             <div class="round__read">
                 {heading(&left)}
                 {before(&left)}
@@ -74,16 +73,15 @@ fn body(reading: &Reading) -> AnyView {
         {move || typing.get().then(|| pad_of(&typed))}
         {ways}
     }
-    .into_any()
 }
 
-fn heading(reading: &Reading) -> AnyView {
+fn heading(reading: &Reading) -> Node {
     let round = text::round_of(reading.at.lang, reading.place.2, ROUNDS);
-    view! { <p class="round__nth">{round}</p> }.into_any()
+    view! { <p class="round__nth">{round}</p> }
 }
 
 /// Beside a reading after the work stands what was read before it.
-fn before(reading: &Reading) -> Option<AnyView> {
+fn before(reading: &Reading) -> Option<Node> {
     let (corner, set, _) = reading.place;
     if set.when == When::Before {
         return None;
@@ -91,11 +89,11 @@ fn before(reading: &Reading) -> Option<AnyView> {
     let mean = judge::before(reading.at.sheet(), corner)?.set.mean();
     let shown = scale::play(reading.fmt(), mean).line();
     let label = reading.at.say(Say::BeforeLabel);
-    Some(view! { <p class="round__before">{label} " " <b>{shown}</b></p> }.into_any())
+    Some(view! { <p class="round__before">{label} {" "} <b>{shown}</b></p> })
 }
 
 /// The dial as it is seen on the car, with the needle of the last round behind it.
-fn face(reading: &Reading) -> AnyView {
+fn face(reading: &Reading) -> Node {
     let reading = reading.clone();
     let place = |text: &str| Decimal::parse(text).ok().map(|d| d.value());
     (move || {
@@ -112,28 +110,27 @@ fn face(reading: &Reading) -> AnyView {
         let title = text::dial_alt(reading.at.lang, &shown);
         drawn(&face.drawing(), &title, "round__dial")
     })
-    .into_any()
+    .into_node()
 }
 
 /// The number in the dial's divisions; a tap on it opens the number pad.
-fn value(reading: &Reading) -> AnyView {
+fn value(reading: &Reading) -> Node {
     let (number, pressed, fmt) = (reading.clone(), reading.clone(), reading.at.fmt);
     view! {
         <button
             type="button"
             class="round__value"
-            title=reading.at.say(Say::PadKeys)
-            on:click=move |_| pressed.show_pad()
+            title={reading.at.say(Say::PadKeys)}
+            on:click={move |_| pressed.show_pad()}
         >
             <output>{move || number.shown(fmt)}</output>
             <span class="round__unit">{unit(&reading.dial, reading.at.fmt)}</span>
         </button>
     }
-    .into_any()
 }
 
 /// What follows from the number: the play in both systems, or why it is none.
-fn told(reading: &Reading) -> AnyView {
+fn told(reading: &Reading) -> Node {
     let reading = reading.clone();
     (move || {
         let (at, fmt) = (&reading.at, reading.fmt());
@@ -146,7 +143,7 @@ fn told(reading: &Reading) -> AnyView {
                     RoundError::AskTurns { .. } => Say::AskTurns,
                     RoundError::OffTheDial { .. } => Say::TooFar,
                 };
-                view! { <p class="round__trouble" role="alert">{at.say(say)}</p> }.into_any()
+                view! { <p class="round__trouble" role="alert">{at.say(say)}</p> }
             }
             Some(Ok(play)) => {
                 let both = format!(
@@ -164,11 +161,10 @@ fn told(reading: &Reading) -> AnyView {
                     {line(both)}
                     {wraps.then(|| line(at.say(Say::WrapSay).to_owned()))}
                 }
-                .into_any()
             }
         }
     })
-    .into_any()
+    .into_node()
 }
 
 /// That the pull comes now, after the push where one was recorded.
@@ -183,10 +179,11 @@ fn pulling(reading: &Reading) -> String {
 }
 
 /// The needle may have gone another way round: a key for each way, by the play that it would be.
-fn ways(reading: &Reading) -> AnyView {
+fn ways(reading: &Reading) -> Node {
     let reading = reading.clone();
     (move || {
         let ways = reading.typed(|typing| typing.ways(&reading.dial));
+        let shown = !reading.is_pushing() && !ways.is_empty();
         let keys = ways.into_iter().map(|(turns, play)| {
             let here = reading.clone();
             let label = scale::play(reading.fmt(), play).line();
@@ -194,19 +191,17 @@ fn ways(reading: &Reading) -> AnyView {
                 here.turns.set(Some((here.text.get_untracked(), turns)));
             })
         });
-        let keys = keys.collect_view();
-        (!reading.is_pushing() && !keys.is_empty())
-            .then(|| view! { <div class="round__turns">{keys}</div> })
+        shown.then(|| view! { <div class="round__turns">{keys.collect_view()}</div> })
     })
-    .into_any()
+    .into_node()
 }
 
-fn line(text: String) -> AnyView {
-    view! { <p class="round__play">{text}</p> }.into_any()
+fn line(text: String) -> Node {
+    view! { <p class="round__play">{text}</p> }
 }
 
 /// The second way: the number as typed, and the dial that was not at zero.
-fn pad_of(reading: &Reading) -> AnyView {
+fn pad_of(reading: &Reading) -> Node {
     let (turn, back) = (reading.clone(), reading.clone());
     let at = &reading.at;
     let two = reading.clone();
@@ -222,22 +217,21 @@ fn pad_of(reading: &Reading) -> AnyView {
     view! {
         {pad(at, reading.text, unit, true)}
         <div class="keys-grid">
-            <button type="button" class="key" on:click=move |_| turn.turn_zeroed()>
+            <button type="button" class="key" on:click={move |_| turn.turn_zeroed()}>
                 {zeroed}
             </button>
             {key(Look::Plain, at.say(Say::PadDial), move || back.show_dial())}
         </div>
     }
-    .into_any()
 }
 
-fn keys(reading: &Reading) -> AnyView {
+fn keys(reading: &Reading) -> Node {
     let (can, press, label) = (reading.clone(), reading.clone(), reading.clone());
     let (zero, read) = (reading.clone(), reading.clone());
     let typing = reading.typing;
     let (text, halving) = (reading.text, reading.clone());
     view! {
-        <div class="round__steps" hidden=move || typing.get()>
+        <div class="round__steps" hidden={move || typing.get()}>
             {step(reading, "−5", Say::PadMinusFive, -10)}
             {half(move || text.get_untracked(), move |text| halving.put(text))}
             {step(reading, "+5", Say::PadPlusFive, 10)}
@@ -250,18 +244,17 @@ fn keys(reading: &Reading) -> AnyView {
         <button
             type="button"
             class="key key--primary"
-            hidden=move || !read.is_read() || read.same().is_some()
-            prop:disabled=move || !can.can_keep()
-            on:click=move |_| press.keep()
+            hidden={move || !read.is_read() || read.same().is_some()}
+            prop:disabled={move || !can.can_keep()}
+            on:click={move |_| press.keep()}
         >
             {move || label.primary()}
         </button>
     }
-    .into_any()
 }
 
 /// The hands on the hub: a paced count for one's own, the practice car where there is one.
-fn by_hand(reading: &Reading) -> AnyView {
+fn by_hand(reading: &Reading) -> Node {
     let (at, moved) = (&reading.at, reading.moved);
     if practice::shows(at) {
         practice::try_it(at)
@@ -273,7 +266,7 @@ fn by_hand(reading: &Reading) -> AnyView {
 
 /// The whole reading of the round before, said again: once the hub was moved in this round, and
 /// before another number is set.
-fn same(reading: &Reading) -> AnyView {
+fn same(reading: &Reading) -> Node {
     let reading = reading.clone();
     (move || {
         let last = reading.same()?;
@@ -286,21 +279,21 @@ fn same(reading: &Reading) -> AnyView {
             here.write(kept(here.at.sheet(), here.place, last.typing()));
         }))
     })
-    .into_any()
+    .into_node()
 }
 
 /// A needle that did not move is a reading too, and it is said: until then nothing can be kept.
 /// A bounce must not keep it as well.
-fn at_zero(reading: &Reading) -> AnyView {
+fn at_zero(reading: &Reading) -> Node {
     let (here, read) = (reading.clone(), reading.clone());
     let still = key(Look::Plain, reading.at.say(Say::StillAtZero), move || {
         here.put("0".to_owned());
         here.at.app.lock();
     });
-    view! { <div class="round__zero" hidden=move || read.is_read()>{still}</div> }.into_any()
+    view! { <div class="round__zero" hidden={move || read.is_read()}>{still}</div> }
 }
 
-fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> AnyView {
+fn step(reading: &Reading, label: &'static str, name: Say, halves: i64) -> Node {
     let name = reading.at.say(name);
     let here = reading.clone();
     let (text, put) = (reading.text, move |text| here.put(text));

@@ -9,6 +9,7 @@ use crate::text::{self, Say};
 use crate::trade::play::{Dial, RoundError};
 use crate::ui::at::At;
 use crate::ui::parts::draft::Drafts;
+use crate::ui::signal::RwSignal;
 use crate::units::{Decimal, Format, Length};
 
 /// The drafts of a round: the side that is set, the number of each side, and whether the pad is

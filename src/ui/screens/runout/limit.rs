@@ -1,7 +1,5 @@
 //! The maker's limits of the bench, typed with their source: run-out, least thickness, variation.
 
-use leptos::prelude::*;
-
 use crate::job::entry::What;
 use crate::job::runout::{Run, limit_card};
 use crate::job::thickness;
@@ -15,13 +13,14 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::ui::screens::cards::SourceFields;
 use crate::ui::screens::runout::{Bench, Mode};
+use crate::ui::view::prelude::*;
 use crate::units::{LengthUnit, System, TypedLength, Unit};
 
 /// Units in which a limit is printed.
 const PRINTED: [LengthUnit; 3] = [LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou];
 
 /// The form of the limit for what this run is of.
-pub(super) fn limit(bench: &Bench, run: &Run) -> AnyView {
+pub(super) fn limit(bench: &Bench, run: &Run) -> Node {
     let surface = run.setup.surface;
     let known = bench.at.sheet().runout_limit(surface);
     let of = text::surface(bench.at.lang, surface);
@@ -34,7 +33,7 @@ pub(super) fn limit(bench: &Bench, run: &Run) -> AnyView {
 }
 
 /// The form of a limit for the thickness of this axle's rotors.
-pub(super) fn bound(bench: &Bench, bound: Bound) -> AnyView {
+pub(super) fn bound(bench: &Bench, bound: Bound) -> Node {
     let axle = bench.corner.axle();
     let known = bench.at.sheet().thickness_limit(axle, bound);
     let title = limit_name(bench.at.lang, (axle, bound));
@@ -53,7 +52,7 @@ fn form(
     title: String,
     known: Option<TypedLength>,
     made: impl Fn(&str, LengthUnit, CardSource) -> Result<What, CardSlip> + Copy + Send + Sync + 'static,
-) -> AnyView {
+) -> Node {
     let (at, mode) = (&bench.at, bench.mode);
     let drafts = bench.drafts(name);
     let common = match at.fmt.system {

@@ -1,7 +1,5 @@
 //! What the micrometer says of a rotor: how thin, how even, what comes next.
 
-use leptos::prelude::*;
-
 use crate::job::entry::{AgainstLimit, RotorFound, ThicknessCard, ThicknessReading};
 use crate::job::found::rotor;
 use crate::job::thickness::Measurement;
@@ -11,13 +9,14 @@ use crate::trade::runout::Bound;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::runout::{Bench, Mode};
+use crate::ui::view::prelude::*;
 
 /// The result of the last measurement.
-pub(super) fn result(bench: &Bench, of: &Measurement) -> AnyView {
+pub(super) fn result(bench: &Bench, of: &Measurement) -> Node {
     let (lang, mode) = (bench.at.lang, bench.mode);
     let said = match rotor(bench.at.sheet(), bench.corner, of) {
         Ok(found) => says(bench, of, &found),
-        Err(fault) => view! { <p role="alert">{text::thickness_fault(lang, fault)}</p> }.into_any(),
+        Err(fault) => view! { <p role="alert">{text::thickness_fault(lang, fault)}</p> },
     };
     let rows = of.readings.iter().map(|reading| place(bench, of, reading));
     let thing = view! {
@@ -39,7 +38,7 @@ pub(super) fn result(bench: &Bench, of: &Measurement) -> AnyView {
     bench.frame(text::measurement_title(lang, of.nth), thing, keys)
 }
 
-fn says(bench: &Bench, of: &Measurement, found: &RotorFound) -> AnyView {
+fn says(bench: &Bench, of: &Measurement, found: &RotorFound) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let answers = answers(lang, fmt, found)
         .into_iter()
@@ -55,31 +54,29 @@ fn says(bench: &Bench, of: &Measurement, found: &RotorFound) -> AnyView {
         {answers.collect_view()}
         {drawn(&drawing(lang, fmt, of, found), &alt, "bench__strip")}
         <p class="bench__next">
-            <b>{bench.face(FaceWord::Next)} ": "</b>
+            <b>{bench.face(FaceWord::Next)} {": "}</b>
             {text::next_of_rotor(lang, found.next)}
         </p>
         {limits.collect_view()}
         <p class="hint">{bench.thick(ThickWord::Common)}</p>
     }
-    .into_any()
 }
 
-fn limit(bench: &Bench, against: &AgainstLimit<ThicknessCard>) -> AnyView {
+fn limit(bench: &Bench, against: &AgainstLimit<ThicknessCard>) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let (card, source) = (&against.card, &against.card.source);
     let day = source.looked_up.to_string();
     let from = text::from_page(lang, &source.document, &source.page, &day);
     view! {
         <p>
-            <b>{limit_name(lang, (card.axle, card.bound))} ": "</b>
-            {printed(lang, fmt, card)} ". " {from}
+            <b>{limit_name(lang, (card.axle, card.bound))} {": "}</b>
+            {printed(lang, fmt, card)} {". "} {from}
         </p>
     }
-    .into_any()
 }
 
 /// One place; a tap measures it again.
-fn place(bench: &Bench, of: &Measurement, reading: &ThicknessReading) -> AnyView {
+fn place(bench: &Bench, of: &Measurement, reading: &ThicknessReading) -> Node {
     let (lang, fmt, mode) = (bench.at.lang, bench.at.fmt, bench.mode);
     let nth = reading.place;
     let angle = angle(fmt, bench.at.sheet(), bench.corner, of.gauging, nth);
@@ -88,13 +85,12 @@ fn place(bench: &Bench, of: &Measurement, reading: &ThicknessReading) -> AnyView
             <button
                 type="button"
                 class="bench__place"
-                title=bench.thick(ThickWord::Again)
-                on:click=move |_| mode.set(Mode::Place(nth))
+                title={bench.thick(ThickWord::Again)}
+                on:click={move |_| mode.set(Mode::Place(nth))}
             >
-                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {angle}</b>
+                <b>{bench.face(FaceWord::Place)} {" "} {nth.to_string()} {", "} {angle}</b>
                 <span>{typed(lang, fmt, reading)}</span>
             </button>
         </li>
     }
-    .into_any()
 }

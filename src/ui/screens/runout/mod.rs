@@ -9,8 +9,6 @@ mod result;
 mod setup;
 mod thickness;
 
-use leptos::prelude::*;
-
 use crate::job::entry::{Gauging, Setup, What};
 use crate::job::runout::{Angles, Run, Spotted, runs};
 use crate::text::{self, FaceWord, ReadingWord, Say, ThickWord};
@@ -22,6 +20,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::{banners, strip};
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 use crate::units::TypedLength;
 
 /// What is on the glass, where the record alone does not say it.
@@ -60,16 +59,16 @@ struct Bench {
 }
 
 /// The bench of the open job: a dial on a face that turns.
-pub fn runout(app: App) -> AnyView {
+pub fn runout(app: App) -> Node {
     bench(app, false)
 }
 
 /// The bench of the open job: the rotor under the micrometer.
-pub fn rotor(app: App) -> AnyView {
+pub fn rotor(app: App) -> Node {
     bench(app, true)
 }
 
-fn bench(app: App, thickness: bool) -> AnyView {
+fn bench(app: App, thickness: bool) -> Node {
     let mode = RwSignal::new(Mode::Next);
     let (chosen, marked) = (RwSignal::new(None), RwSignal::new(None));
     (move || {
@@ -89,7 +88,7 @@ fn bench(app: App, thickness: bool) -> AnyView {
         };
         Some(bench.shown())
     })
-    .into_any()
+    .into_node()
 }
 
 impl Bench {
@@ -97,7 +96,7 @@ impl Bench {
         text::face(self.at.lang, word)
     }
 
-    fn shown(&self) -> AnyView {
+    fn shown(&self) -> Node {
         self.at.app.lock();
         if self.thickness {
             return thickness::shown(self);
@@ -120,7 +119,7 @@ impl Bench {
     }
 
     /// A place of a run; one that was begun on another dial is refused.
-    fn place(&self, run: &Run, place: u8) -> AnyView {
+    fn place(&self, run: &Run, place: u8) -> Node {
         if !run.is_on_other_dial(self.at.sheet()) {
             return place::one(self, run, place);
         }
@@ -138,9 +137,9 @@ impl Bench {
     fn frame(
         &self,
         title: String,
-        thing: impl IntoView + 'static,
-        keys: impl IntoView + 'static,
-    ) -> AnyView {
+        thing: impl IntoNode + 'static,
+        keys: impl IntoNode + 'static,
+    ) -> Node {
         let app = self.at.app;
         let id = self.at.open.log.0.clone();
         let where_ = Route::Where(id).to_hash();
@@ -153,7 +152,7 @@ impl Bench {
                     <h1 class="step__say">{title}</h1>
                     {thing}
                 </section>
-                <fieldset class="step__keys" prop:disabled=move || app.locked.get() || app.is_busy()>
+                <fieldset class="step__keys" prop:disabled={move || app.locked.get() || app.is_busy()}>
                     {keys}
                 </fieldset>
                 <nav class="step__foot">
@@ -166,7 +165,6 @@ impl Bench {
                 </nav>
             </main>
         }
-        .into_any()
     }
 
     fn title(&self) -> &'static str {
@@ -178,7 +176,7 @@ impl Bench {
     }
 
     /// The way from the faces to the rotor under the micrometer, and back.
-    fn to_rotor(&self) -> AnyView {
+    fn to_rotor(&self) -> Node {
         let id = self.at.open.log.0.clone();
         let (title, route) = if self.thickness {
             (self.face(FaceWord::Title), Route::Runout(id))
@@ -186,7 +184,7 @@ impl Bench {
             let title = text::thick(self.at.lang, ThickWord::Title);
             (title, Route::Thickness(id))
         };
-        link(Look::Plain, title, route.to_hash()).into_any()
+        link(Look::Plain, title, route.to_hash()).into_node()
     }
 
     /// The drafts of one part of this bench.

@@ -1,8 +1,6 @@
 //! The needle of one place: no number until it is brought somewhere. The keys step from where it
 //! stood last, and one tap says that it stands there again.
 
-use leptos::prelude::*;
-
 use crate::drawing::dial;
 use crate::job::runout::{Spotted, kept, place_angle};
 use crate::report::runout::degrees;
@@ -14,6 +12,7 @@ use crate::ui::parts::needle::{half, needle_key, unit};
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::runout::Bench;
 use crate::ui::screens::runout::place;
+use crate::ui::view::prelude::*;
 use crate::units::{Decimal, Format, Length};
 
 /// What is known of a needle beside the first place's: how far it went, and the ways that it may
@@ -76,7 +75,7 @@ pub(super) fn shown(
     dial: Dial,
     before: &Before,
     gone: impl Fn(&str, Option<i32>) -> Gone + Clone + Send + Sync + 'static,
-) -> AnyView {
+) -> Node {
     let needle = Needle::unread();
     let (lang, places) = (bench.at.lang, spotted.setup.places);
     let fmt = bench.at.fmt.first_in(dial.system());
@@ -134,7 +133,8 @@ pub(super) fn shown(
 }
 
 /// A key for each way that the needle may have gone, by how far that is from the first place.
-fn ways(needle: Needle, fmt: Format, ways: Vec<(i32, Length)>) -> Option<AnyView> {
+fn ways(needle: Needle, fmt: Format, ways: Vec<(i32, Length)>) -> Option<Node> {
+    let any = !ways.is_empty();
     let keys = ways.into_iter().map(|(turns, away)| {
         let label = scale::play(fmt, away).line();
         key(Look::Plain, label, move || {
@@ -142,19 +142,18 @@ fn ways(needle: Needle, fmt: Format, ways: Vec<(i32, Length)>) -> Option<AnyView
             needle.turns.set(Some((text, turns)));
         })
     });
-    let keys = keys.collect_view();
-    (!keys.is_empty()).then(|| view! { <div class="round__turns">{keys}</div> }.into_any())
+    any.then(|| view! { <div class="round__turns">{keys.collect_view()}</div> })
 }
 
 /// Where the needle stood last, as the number to step from.
-fn last(bench: &Bench, before: &Before) -> Option<AnyView> {
+fn last(bench: &Bench, before: &Before) -> Option<Node> {
     let last = bench.at.fmt.marked(before.last.as_deref()?);
     let label = bench.face(FaceWord::Last);
-    Some(view! { <p class="round__before">{label} " " <b>{last}</b></p> }.into_any())
+    Some(view! { <p class="round__before">{label} {" "} <b>{last}</b></p> })
 }
 
 /// The dial as it is seen on the car: no needle until it is set, and the one of last behind it.
-fn face(bench: &Bench, dial: Dial, needle: Needle, before: &Before) -> AnyView {
+fn face(bench: &Bench, dial: Dial, needle: Needle, before: &Before) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let place = |text: &str| Decimal::parse(text).ok().map(|d| d.value());
     let last = before.last.as_deref().and_then(place);
@@ -168,12 +167,12 @@ fn face(bench: &Bench, dial: Dial, needle: Needle, before: &Before) -> AnyView {
         let title = text::dial_alt(lang, &needle.shown(fmt));
         drawn(&face.drawing(), &title, "round__dial")
     })
-    .into_any()
+    .into_node()
 }
 
 /// What one tap says of a needle that was not set here: that it stands where it stood last, or at
 /// the first place that the dial was set to zero.
-fn at_once(bench: &Bench, before: &Before, say: impl Fn(&str) + 'static) -> Option<AnyView> {
+fn at_once(bench: &Bench, before: &Before, say: impl Fn(&str) + 'static) -> Option<Node> {
     let (label, number) = match &before.same {
         Some(same) => {
             let label = text::same_value(bench.at.lang, &bench.at.fmt.marked(same));
@@ -193,7 +192,7 @@ fn keys(
     spotted: &Spotted,
     (dial, needle, before): (Dial, Needle, Before),
     asked: impl Fn() -> Vec<(i32, Length)> + Clone + Send + Sync + 'static,
-) -> AnyView {
+) -> Node {
     let (text, ways_of) = (needle.text, asked.clone());
     let at = &bench.at;
     let (lang, fmt) = (at.lang, at.fmt.first_in(dial.system()));
@@ -239,11 +238,10 @@ fn keys(
         <button
             type="button"
             class="key key--primary"
-            hidden=move || needle.is_unread() || !asked().is_empty()
-            on:click=move |_| keep()
+            hidden={move || needle.is_unread() || !asked().is_empty()}
+            on:click={move |_| keep()}
         >
             {move || text.with(|text| label(text))}
         </button>
     }
-    .into_any()
 }

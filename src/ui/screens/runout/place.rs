@@ -1,7 +1,5 @@
 //! One place of a run: its angle is typed where it is no equal step, then its needle is read.
 
-use leptos::prelude::*;
-
 use crate::job::entry::What;
 use crate::job::judge;
 use crate::job::runout::{AngleSlip, Angles, Run, Spotted, angle_typed, runs, skipped};
@@ -12,10 +10,11 @@ use crate::ui::parts::pad::pad;
 use crate::ui::screens::runout::needle::{Before, Gone, shown};
 use crate::ui::screens::runout::setup::SETUP;
 use crate::ui::screens::runout::{Bench, Rig};
+use crate::ui::view::prelude::*;
 use crate::units::{AngleUnit, Decimal, TypedAngle, Unit};
 
 /// The first place of a new run: the dial is set to zero there.
-pub(super) fn first(bench: &Bench, rig: Rig, angles: Angles, nth: u8) -> AnyView {
+pub(super) fn first(bench: &Bench, rig: Rig, angles: Angles, nth: u8) -> Node {
     let dial = judge::dial(bench.at.sheet());
     let spotted = bench.spotted(rig, nth, 1);
     let needle = move |bench: &Bench, spotted| {
@@ -33,7 +32,7 @@ pub(super) fn first(bench: &Bench, rig: Rig, angles: Angles, nth: u8) -> AnyView
 }
 
 /// A place of a run that was begun.
-pub(super) fn one(bench: &Bench, run: &Run, place: u8) -> AnyView {
+pub(super) fn one(bench: &Bench, run: &Run, place: u8) -> Node {
     let typed = |needle: &Decimal| needle.as_typed().to_owned();
     let before = Before {
         last: run.stood_last(place).map(typed),
@@ -81,8 +80,8 @@ fn asked(
     spotted: Spotted,
     begin: &str,
     typed: impl Fn(&str) -> Result<TypedAngle, AngleSlip> + Clone + Send + Sync + 'static,
-    needle: impl Fn(&Bench, Spotted) -> AnyView + Send + 'static,
-) -> AnyView {
+    needle: impl Fn(&Bench, Spotted) -> Node + Send + 'static,
+) -> Node {
     let known: RwSignal<Option<TypedAngle>> = RwSignal::new(None);
     let text = of_place(bench, &spotted).followed(ANGLE, begin);
     let bench = bench.clone();
@@ -99,7 +98,7 @@ fn asked(
             None => angle(&bench, &spotted, text, known, typed.clone()),
         }
     })
-    .into_any()
+    .into_node()
 }
 
 /// What is half typed at one place of a run.
@@ -131,7 +130,7 @@ fn angle(
     text: RwSignal<String>,
     known: RwSignal<Option<TypedAngle>>,
     typed: impl Fn(&str) -> Result<TypedAngle, AngleSlip> + 'static,
-) -> AnyView {
+) -> Node {
     let lang = bench.at.lang;
     let slip: RwSignal<Option<AngleSlip>> = RwSignal::new(None);
     let keep = move || match text.with_untracked(|text| typed(text)) {

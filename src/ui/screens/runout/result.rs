@@ -1,7 +1,5 @@
 //! What a run says: the drawing, one sentence, the limit, the next step, the rotor on every stud.
 
-use leptos::prelude::*;
-
 use crate::drawing::polar::position;
 use crate::job::entry::{FaceFound, ReachFound, RunoutReading};
 use crate::job::found::face;
@@ -13,9 +11,10 @@ use crate::trade::runout::{LeftOut, Studs};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picture::drawn;
 use crate::ui::screens::runout::{Bench, Mode};
+use crate::ui::view::prelude::*;
 
 /// The result of the last run.
-pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
+pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> Node {
     let (lang, mode) = (bench.at.lang, bench.mode);
     let title = text::run_title(lang, run.nth, run.setup.surface);
     let said = match face(bench.at.sheet(), bench.corner, run) {
@@ -23,7 +22,7 @@ pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
             let live = found(bench.at.sheet(), runs, run).ok();
             says(bench, run, &face, live.as_ref())
         }
-        Err(fault) => view! { <p>{text::series_fault(lang, fault)}</p> }.into_any(),
+        Err(fault) => view! { <p>{text::series_fault(lang, fault)}</p> },
     };
     let thing = view! { {said} {readings(bench, run)} };
     let again = run.setup.places + 1;
@@ -38,11 +37,11 @@ pub(super) fn result(bench: &Bench, runs: &[Run], run: &Run) -> AnyView {
 }
 
 /// What was found, with the curve as it is drawn today.
-fn says(bench: &Bench, run: &Run, found: &FaceFound, live: Option<&Found>) -> AnyView {
+fn says(bench: &Bench, run: &Run, found: &FaceFound, live: Option<&Found>) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let count = studs(bench.at.sheet());
     let shape = match &found.shape {
-        Err(why) => view! { <p role="alert">{text::undetermined(lang, *why)}</p> }.into_any(),
+        Err(why) => view! { <p role="alert">{text::undetermined(lang, *why)}</p> },
         Ok(shape) => {
             let alt = text::polar_alt(lang, &runout(lang, fmt, found), shape.form);
             let curve = live.map(|live| drawn(&polar(run, live, count), &alt, "bench__polar"));
@@ -51,12 +50,11 @@ fn says(bench: &Bench, run: &Run, found: &FaceFound, live: Option<&Found>) -> An
                 {curve}
                 <p class="bench__high">{high_spot(lang, fmt, shape, count)}</p>
             }
-            .into_any()
         }
     };
     let next = view! {
         <p class="bench__next">
-            <b>{bench.face(FaceWord::Next)} ": "</b>
+            <b>{bench.face(FaceWord::Next)} {": "}</b>
             {text::next_at_face(lang, found.next)}
         </p>
         <p class="hint">{bench.face(FaceWord::Common)}</p>
@@ -67,16 +65,16 @@ fn says(bench: &Bench, run: &Run, found: &FaceFound, live: Option<&Found>) -> An
         let from = text::from_page(lang, &source.document, &source.page, &day);
         view! {
             <p>
-                <b>{bench.face(FaceWord::LimitTitle)} ": "</b>
-                {most(lang, fmt, card)} ". " {from}
+                <b>{bench.face(FaceWord::LimitTitle)} {": "}</b>
+                {most(lang, fmt, card)} {". "} {from}
             </p>
         }
     });
-    view! { {shape} {next} {limit} {positions(bench, run, found, count)} }.into_any()
+    view! { {shape} {next} {limit} {positions(bench, run, found, count)} }
 }
 
 /// The best position drawn, and every other in order.
-fn positions(bench: &Bench, run: &Run, found: &FaceFound, count: Option<Studs>) -> Option<AnyView> {
+fn positions(bench: &Bench, run: &Run, found: &FaceFound, count: Option<Studs>) -> Option<Node> {
     let (basis, all) = found.positions.as_ref()?;
     let ((best, _), count) = (all.first()?, count?.count());
     let title = text::hole_on_stud(bench.at.lang, best + 1);
@@ -85,18 +83,15 @@ fn positions(bench: &Bench, run: &Run, found: &FaceFound, count: Option<Studs>) 
         .iter()
         .map(|one| row(bench, one, *best, now))
         .collect_view();
-    Some(
-        view! {
-            <h2>{bench.face(FaceWord::Positions)}</h2>
-            <p>{text::basis(bench.at.lang, *basis)}</p>
-            {drawn(&position(count, *best), &title, "bench__position")}
-            <ol class="bench__positions">{rows}</ol>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <h2>{bench.face(FaceWord::Positions)}</h2>
+        <p>{text::basis(bench.at.lang, *basis)}</p>
+        {drawn(&position(count, *best), &title, "bench__position")}
+        <ol class="bench__positions">{rows}</ol>
+    })
 }
 
-fn row(bench: &Bench, (stud, wobble): &(u8, ReachFound), best: u8, now: u8) -> AnyView {
+fn row(bench: &Bench, (stud, wobble): &(u8, ReachFound), best: u8, now: u8) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let notes = [(best, FaceWord::Best), (now, FaceWord::Now)];
     let notes = notes.into_iter().filter(|(at, _)| at == stud);
@@ -108,11 +103,10 @@ fn row(bench: &Bench, (stud, wobble): &(u8, ReachFound), best: u8, now: u8) -> A
             <span>{notes.join(", ")}</span>
         </li>
     }
-    .into_any()
 }
 
 /// Every place; a tap shows what can be done with it.
-fn readings(bench: &Bench, run: &Run) -> AnyView {
+fn readings(bench: &Bench, run: &Run) -> Node {
     let rows = run
         .readings
         .iter()
@@ -121,10 +115,9 @@ fn readings(bench: &Bench, run: &Run) -> AnyView {
         <h2>{bench.face(FaceWord::Readings)}</h2>
         <ol class="bench__readings">{rows.collect_view()}</ol>
     }
-    .into_any()
 }
 
-fn place(bench: &Bench, run: &Run, reading: &RunoutReading) -> AnyView {
+fn place(bench: &Bench, run: &Run, reading: &RunoutReading) -> Node {
     let (lang, fmt, chosen) = (bench.at.lang, bench.at.fmt, bench.marked);
     let nth = reading.place;
     let needle = match &reading.divisions {
@@ -143,20 +136,19 @@ fn place(bench: &Bench, run: &Run, reading: &RunoutReading) -> AnyView {
             <button
                 type="button"
                 class="bench__place"
-                aria-expanded=move || if chosen.get() == Some(nth) { "true" } else { "false" }
+                aria-expanded={move || if chosen.get() == Some(nth) { "true" } else { "false" }}
                 on:click=press
             >
-                <b>{bench.face(FaceWord::Place)} " " {nth} ", " {place_angle_in(fmt, run, reading)}</b>
+                <b>{bench.face(FaceWord::Place)} {" "} {nth.to_string()} {", "} {place_angle_in(fmt, run, reading)}</b>
                 <span>{needle}</span>
                 <span>{why}</span>
             </button>
             {move || (chosen.get() == Some(nth)).then(|| place_keys(&keyed, &of))}
         </li>
     }
-    .into_any()
 }
 
-fn place_keys(bench: &Bench, reading: &RunoutReading) -> AnyView {
+fn place_keys(bench: &Bench, reading: &RunoutReading) -> Node {
     let (mode, nth) = (bench.mode, reading.place);
     let mark = |label: &'static str, why: Option<LeftOut>| {
         let (bench, reading) = (bench.clone(), reading.clone());
@@ -169,7 +161,7 @@ fn place_keys(bench: &Bench, reading: &RunoutReading) -> AnyView {
         .map(|why| mark(text::left_out(bench.at.lang, *why), Some(*why)));
     let counts = reading.left_out.is_none();
     let marks = match counts {
-        true => reasons.collect_view().into_any(),
+        true => reasons.collect_view(),
         false => mark(bench.face(FaceWord::CountAgain), None),
     };
     let read = reading.divisions.is_some();
@@ -179,5 +171,4 @@ fn place_keys(bench: &Bench, reading: &RunoutReading) -> AnyView {
             {read.then_some(marks)}
         </div>
     }
-    .into_any()
 }

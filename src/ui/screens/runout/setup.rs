@@ -1,7 +1,5 @@
 //! Setting up a run: what turns, at how many places, and on which stud the rotor sits.
 
-use leptos::prelude::*;
-
 use crate::job::entry::Setup;
 use crate::job::runout::{Angles, PLACES, Run, USUAL_PLACES, radius_typed, studs};
 use crate::text::{self, FaceWord, Say};
@@ -12,13 +10,14 @@ use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::ui::screens::runout::{Bench, Mode};
+use crate::ui::view::prelude::*;
 use crate::units::{LengthUnit, System, Unit};
 
 /// The drafts of a run that is being set up; they go when its first place is kept.
 pub(super) const SETUP: [&str; 6] = ["surface", "places", "angles", "stud", "cleaned", "radius"];
 
 /// The choices as they were left, else those of the last run.
-pub(super) fn setup(bench: &Bench, runs: &[Run]) -> AnyView {
+pub(super) fn setup(bench: &Bench, runs: &[Run]) -> Node {
     let (lang, drafts) = (bench.at.lang, bench.drafts("setup"));
     let last = runs.last().map(|run| run.setup);
     let surface = drafts.word("surface", last.map_or(Surface::HubFace, |it| it.surface));
@@ -70,7 +69,7 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> AnyView {
         {picks(bench.face(FaceWord::Surface), surfaces.collect(), surface, move |it: Surface| {
             drafts.set("surface", it.code());
         })}
-        <div hidden=move || surface.get() != Surface::Rotor>{on_stud}</div>
+        <div hidden={move || surface.get() != Surface::Rotor}>{on_stud}</div>
         {picks(bench.face(FaceWord::Cleaned), answers.collect(), cleaned, move |it: Answer| {
             drafts.set("cleaned", it.code());
         })}
@@ -78,7 +77,7 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> AnyView {
         {picks(bench.face(FaceWord::Angles), ways.collect(), angles, move |it: Angles| {
             drafts.set("angles", it.code());
         })}
-        <div hidden=move || surface.get() == Surface::Pilot>
+        <div hidden={move || surface.get() == Surface::Pilot}>
             {radius_field(bench, radius, unit, drafts, start)}
         </div>
     };
@@ -113,7 +112,7 @@ fn radius_field(
     unit: LengthUnit,
     drafts: Drafts,
     enter: impl Fn() + 'static,
-) -> AnyView {
+) -> Node {
     let title = bench.face(FaceWord::Radius);
     let label = format!("{title}, {}", unit.symbol());
     view! {
@@ -123,13 +122,12 @@ fn radius_field(
             {Field::decimal("radius", radius).show(label, "", drafts, enter)}
         </details>
     }
-    .into_any()
 }
 
 /// Which stud hole 1 sits on, if the count of studs is known.
-fn on_stud(bench: &Bench, stud: RwSignal<u8>, drafts: Drafts) -> AnyView {
+fn on_stud(bench: &Bench, stud: RwSignal<u8>, drafts: Drafts) -> Node {
     match studs(bench.at.sheet()).map(Studs::count) {
-        None => view! { <p>{bench.face(FaceWord::StudsUnknown)}</p> }.into_any(),
+        None => view! { <p>{bench.face(FaceWord::StudsUnknown)}</p> },
         Some(count) => {
             let all = (1..=count).map(|nth| (nth, nth.to_string())).collect();
             picks(
@@ -143,7 +141,7 @@ fn on_stud(bench: &Bench, stud: RwSignal<u8>, drafts: Drafts) -> AnyView {
 }
 
 /// Which corner, where the job has several.
-pub(super) fn corners(bench: &Bench) -> Option<AnyView> {
+pub(super) fn corners(bench: &Bench) -> Option<Node> {
     let corners = bench.at.sheet().corners();
     let (lang, chosen) = (bench.at.lang, bench.chosen);
     let now = RwSignal::new(bench.corner);

@@ -1,7 +1,5 @@
 //! The rotor under the micrometer: set up, then one place after another, one number at a time.
 
-use leptos::prelude::*;
-
 use crate::job::entry::Gauging;
 use crate::job::runout::PLACES;
 use crate::job::thickness::{Measurement, Placed, ThicknessSlip, measurements, places_of};
@@ -13,10 +11,11 @@ use crate::ui::parts::pad::pad;
 use crate::ui::parts::picks::picks;
 use crate::ui::screens::runout::setup::{corners, counted};
 use crate::ui::screens::runout::{Bench, Mode, limit, micrometer};
+use crate::ui::view::prelude::*;
 use crate::units::{System, Unit};
 
 /// What the record and the mode say: set up, a place, a limit, or the result.
-pub(super) fn shown(bench: &Bench) -> AnyView {
+pub(super) fn shown(bench: &Bench) -> Node {
     let all = measurements(bench.at.sheet(), bench.corner);
     match (bench.mode.get(), all.last()) {
         (Mode::Bound(bound), _) => limit::bound(bench, bound),
@@ -52,7 +51,7 @@ const fn placed(bench: &Bench, run: u8, gauging: Gauging, place: u8) -> Placed {
 const SETUP: [&str; 2] = ["micrometer", "places"];
 
 /// The micrometer and the places: those of the last time, else of the rotor's run-out.
-fn setup(bench: &Bench, last: Option<&Measurement>) -> AnyView {
+fn setup(bench: &Bench, last: Option<&Measurement>) -> Node {
     let (fmt, mode) = (bench.at.fmt, bench.mode);
     let drafts = bench.drafts("rotor");
     let common = match fmt.system {
@@ -94,7 +93,7 @@ fn setup(bench: &Bench, last: Option<&Measurement>) -> AnyView {
 
 /// One place: the number on the pad, and how far it is from the first one while it is typed. It
 /// begins empty, also where it is measured again: nobody should read what is expected.
-fn place(bench: &Bench, at: Placed) -> AnyView {
+fn place(bench: &Bench, at: Placed) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
     let Gauging { micrometer, places } = at.gauging;
     let drafts = bench.drafts(&format!("rotor:{}:{}", at.run, at.place));

@@ -1,7 +1,5 @@
 //! Units, decimal mark, screen, sound, name, currency, language.
 
-use leptos::prelude::*;
-
 use crate::platform::page;
 use crate::platform::tone::{self, Sound as Tone};
 use crate::text::{self, Desk, Lang, ReportWord, Say};
@@ -10,10 +8,11 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
 use crate::ui::settings::{Settings, Sound, Theme};
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 use crate::units::{Decimal, DecimalMark, System};
 
 /// The choices; each is kept when it is made.
-pub fn choices(app: App) -> AnyView {
+pub fn choices(app: App) -> Node {
     let settings = app.settings.get_untracked();
     let lang = settings.lang;
     let say = |say| text::say(lang, say).to_owned();
@@ -100,7 +99,6 @@ pub fn choices(app: App) -> AnyView {
             text::desk(lang, Desk::OnTheReport).to_owned(),
         )}
     }
-    .into_any()
 }
 
 /// The test plays whatever was chosen: it is asked for.
@@ -115,7 +113,7 @@ pub(in crate::ui::screens) fn change(app: App, how: impl FnOnce(&mut Settings)) 
         .with_untracked(|settings| settings.write(&app.shelf()));
 }
 
-fn language(lang: Lang) -> AnyView {
+fn language(lang: Lang) -> Node {
     let chosen = RwSignal::new(lang);
     let languages = vec![(Lang::English, text::desk(lang, Desk::English).to_owned())];
     picks(
@@ -138,12 +136,7 @@ pub(in crate::ui::screens) enum Typed {
     Warranty,
 }
 
-pub(in crate::ui::screens) fn typed(
-    app: App,
-    which: Typed,
-    label: String,
-    hint: String,
-) -> AnyView {
+pub(in crate::ui::screens) fn typed(app: App, which: Typed, label: String, hint: String) -> Node {
     let now = app.settings.with_untracked(|settings| match which {
         Typed::Name => settings.by.clone(),
         Typed::Shop => settings.shop_name.clone(),
@@ -195,7 +188,6 @@ pub(in crate::ui::screens) fn typed(
         </label>
         <p class="hint">{hint}</p>
     }
-    .into_any()
 }
 
 /// A currency's code has three letters.

@@ -6,16 +6,15 @@ mod stock;
 mod storage;
 pub(super) mod van;
 
-use leptos::prelude::*;
-
 use crate::text::{self, Say};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// The settings of this phone.
-pub fn settings(app: App) -> AnyView {
+pub fn settings(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
         <main class="desk settings">
@@ -30,5 +29,4 @@ pub fn settings(app: App) -> AnyView {
             {storage::storage(app)}
         </main>
     }
-    .into_any()
 }

@@ -1,8 +1,6 @@
 //! What else is in the van: when a wrench is to be checked, the share of its range, stands, the
 //! angle gauge and further dials.
 
-use leptos::prelude::*;
-
 use crate::job::kit::{typed_share, typed_stand, wrench_due};
 use crate::job::runout::{RadiusSlip, radius_typed};
 use crate::text::{self, Desk, Say};
@@ -12,6 +10,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::parts::today;
 use crate::ui::screens::settings::van::{Van, due_day, slip_line};
+use crate::ui::view::prelude::*;
 use crate::units::{LengthUnit, MassUnit, System, Unit};
 
 /// When a wrench was checked, how often it clicked since, and whether it is due.
@@ -32,7 +31,7 @@ pub(super) fn checked(van: Van, wrench: &Wrench) -> String {
 }
 
 /// The share of the range, the stands, the angle gauge and further dials.
-pub(super) fn more(van: Van) -> AnyView {
+pub(super) fn more(van: Van) -> Node {
     let lang = van.lang;
     let gauge = move || van.kit.get().and_then(|kit| kit.more.angle_gauge) == Some(true);
     let turn = move || {
@@ -62,14 +61,13 @@ pub(super) fn more(van: Van) -> AnyView {
             });
         })}
     }
-    .into_any()
 }
 
 /// The largest error in the dial's certificate; an empty field says that there is none.
-pub(super) fn certificate(van: Van) -> AnyView {
+pub(super) fn certificate(van: Van) -> Node {
     let (lang, drafts) = (van.lang, van.drafts);
     let Some(now) = van.kit.get() else {
-        return ().into_any();
+        return ().into_node();
     };
     let unit = match van.fmt().system {
         System::Metric => LengthUnit::Millimetre,
@@ -90,10 +88,9 @@ pub(super) fn certificate(van: Van) -> AnyView {
         <p role="alert">{refused}</p>
         {key(Look::Plain, text::desk(lang, Desk::KeepError), keep)}
     }
-    .into_any()
 }
 
-fn share(van: Van) -> AnyView {
+fn share(van: Van) -> Node {
     let (lang, drafts) = (van.lang, van.drafts);
     let (low, high) = (
         drafts.text("share_low", "20"),
@@ -117,10 +114,9 @@ fn share(van: Van) -> AnyView {
             {key(Look::Plain, text::say(lang, Say::Keep), keep)}
         </details>
     }
-    .into_any()
 }
 
-fn stands(van: Van) -> AnyView {
+fn stands(van: Van) -> Node {
     let all = van.kit.get().map(|kit| kit.more.stands).unwrap_or_default();
     let fmt = van.fmt();
     let rows = all.into_iter().enumerate().map(|(place, stand)| {
@@ -138,11 +134,11 @@ fn stands(van: Van) -> AnyView {
             });
         })
     });
-    rows.collect_view().into_any()
+    rows.collect_view()
 }
 
 /// Dials that were laid by; a tap takes one into use.
-fn dials(van: Van) -> AnyView {
+fn dials(van: Van) -> Node {
     let all = van.kit.get().map(|kit| kit.more.dials).unwrap_or_default();
     let fmt = van.fmt();
     let rows = all.into_iter().map(|dial| {
@@ -159,22 +155,21 @@ fn dials(van: Van) -> AnyView {
             </li>
         }
     });
-    rows.collect_view().into_any()
+    rows.collect_view()
 }
 
-fn row(line: String, name: String, remove: impl Fn() + 'static) -> AnyView {
+fn row(line: String, name: String, remove: impl Fn() + 'static) -> Node {
     view! {
         <li>
             <span>{line}</span>
-            <button type="button" class="key key--foot" aria-label=name on:click=move |_| remove()>
-                "✕"
+            <button type="button" class="key key--foot" aria-label=name on:click={move |_| remove()}>
+                {"✕"}
             </button>
         </li>
     }
-    .into_any()
 }
 
-fn add_stand(van: Van) -> AnyView {
+fn add_stand(van: Van) -> Node {
     let (lang, drafts) = (van.lang, van.drafts);
     let [name, rating] = ["stand_name", "stand_rating"].map(|it| drafts.text(it, ""));
     let metric = van.fmt().system == System::Metric;
@@ -209,5 +204,4 @@ fn add_stand(van: Van) -> AnyView {
             {key(Look::Plain, text::say(lang, Say::Keep), add)}
         </details>
     }
-    .into_any()
 }

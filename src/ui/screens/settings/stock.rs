@@ -1,6 +1,5 @@
 //! Parts on board: what is there when somebody counts, and below how many it is ordered again.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::stock::{OnBoard, on_board};
@@ -12,9 +11,10 @@ use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::today;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// The parts of this van, and a form that counts one.
-pub fn stock(app: App) -> AnyView {
+pub fn stock(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let rows = RwSignal::new(Vec::<OnBoard>::new());
     read(app, rows);
@@ -28,7 +28,6 @@ pub fn stock(app: App) -> AnyView {
             {count(app, lang, rows)}
         </section>
     }
-    .into_any()
 }
 
 /// Reads what this phone counted, less what was fitted since.
@@ -44,7 +43,7 @@ fn read(app: App, rows: RwSignal<Vec<OnBoard>>) {
     });
 }
 
-fn line(lang: Lang, it: &OnBoard) -> Option<AnyView> {
+fn line(lang: Lang, it: &OnBoard) -> Option<Node> {
     let whole = |number: i64| u16::try_from(number.max(0)).unwrap_or(u16::MAX);
     let left = whole(it.left?);
     let cores = u16::try_from(it.cores).unwrap_or(u16::MAX);
@@ -53,11 +52,11 @@ fn line(lang: Lang, it: &OnBoard) -> Option<AnyView> {
     let order = it
         .is_to_order()
         .then(|| view! { <b class="yard__out">{order}</b> });
-    Some(view! { <li><span>{says} " " {order}</span></li> }.into_any())
+    Some(view! { <li><span>{says} {" "} {order}</span></li> })
 }
 
 /// Counting a part: it is counted down from here.
-fn count(app: App, lang: Lang, rows: RwSignal<Vec<OnBoard>>) -> AnyView {
+fn count(app: App, lang: Lang, rows: RwSignal<Vec<OnBoard>>) -> Node {
     let drafts = Drafts::named(app, format!("{}:stock", kit::LOG));
     let [number, have, least, cores] =
         ["part_number", "part_have", "part_least", "part_cores"].map(|it| drafts.text(it, ""));
@@ -87,7 +86,6 @@ fn count(app: App, lang: Lang, rows: RwSignal<Vec<OnBoard>>) -> AnyView {
             {key(Look::Plain, text::say(lang, Say::Keep), keep)}
         </details>
     }
-    .into_any()
 }
 
 fn write(app: App, stock: Stock, rows: RwSignal<Vec<OnBoard>>) {

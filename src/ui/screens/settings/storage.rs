@@ -1,6 +1,5 @@
 //! Where the data lives, how much room there is, and how to get it out.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::platform::keep;
@@ -8,9 +7,10 @@ use crate::text::{self, Desk, Kept, Say};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::whole;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// Facts about the storage, the key that asks for more, export and version.
-pub fn storage(app: App) -> AnyView {
+pub fn storage(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let say = move |say| text::say(lang, say);
     let room = RwSignal::new(None::<String>);
@@ -50,7 +50,6 @@ pub fn storage(app: App) -> AnyView {
         {key(Look::Plain, say(Say::KeepStorage), ask)}
         {key(Look::Plain, say(Say::ExportAll), move || whole::export_all(app, false))}
         {key(Look::Plain, all_with, move || whole::export_all(app, true))}
-        <p class="hint">{say(Say::VersionLabel)} " " {env!("CARGO_PKG_VERSION")}</p>
+        <p class="hint">{say(Say::VersionLabel)} {" "} {env!("CARGO_PKG_VERSION")}</p>
     }
-    .into_any()
 }

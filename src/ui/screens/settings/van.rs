@@ -1,7 +1,6 @@
 //! The van kit: wrenches with their ranges, and the dial.
 
 use chrono::NaiveDate;
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, LogId, What};
@@ -15,6 +14,7 @@ use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::screens::settings::more;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 use crate::units::{Format, LengthUnit, System, TorqueUnit, Unit};
 
 /// The kit as it is read, and the one way to change it.
@@ -52,7 +52,7 @@ impl Van {
 }
 
 /// The instruments of the van.
-pub fn van(app: App) -> AnyView {
+pub fn van(app: App) -> Node {
     let van = read(app);
     let lang = van.lang;
     let (form, _) = wrench_form(van, false);
@@ -72,16 +72,15 @@ pub fn van(app: App) -> AnyView {
             {more::more(van)}
         </section>
     }
-    .into_any()
 }
 
 /// The wrenches of the van with an open form for the next, and what takes a half typed one: false
 /// where it is none, which the form says.
-pub(in crate::ui::screens) fn own_wrenches(app: App) -> (AnyView, impl Fn() -> bool + Copy) {
+pub(in crate::ui::screens) fn own_wrenches(app: App) -> (Node, impl Fn() -> bool + Copy) {
     let van = read(app);
     let (form, add) = wrench_form(van, true);
     let list = view! { <ul class="van__wrenches">{move || wrenches(van)}</ul> {form} };
-    (list.into_any(), add)
+    (list.into_node(), add)
 }
 
 /// The kit of this van, read as soon as it can be.
@@ -102,11 +101,11 @@ fn read(app: App) -> Van {
     van
 }
 
-fn wrenches(van: Van) -> AnyView {
+fn wrenches(van: Van) -> Node {
     let kit = van.kit.get();
     let all = kit.map(|kit| kit.wrenches).unwrap_or_default();
     if all.is_empty() {
-        return view! { <li>{text::say(van.lang, Say::NoWrenches)}</li> }.into_any();
+        return view! { <li>{text::say(van.lang, Say::NoWrenches)}</li> };
     }
     let fmt = van.fmt();
     let rows = all.into_iter().enumerate().map(|(place, wrench)| {
@@ -123,33 +122,33 @@ fn wrenches(van: Van) -> AnyView {
         let checked = more::checked(van, &wrench);
         view! {
             <li>
-                <span>{line} " " <small>{checked}</small></span>
-                <button type="button" class="key key--foot" aria-label=name on:click=move |_| remove()>
-                    "✕"
+                <span>{line} {" "} <small>{checked}</small></span>
+                <button type="button" class="key key--foot" aria-label=name on:click={move |_| remove()}>
+                    {"✕"}
                 </button>
             </li>
         }
     });
-    rows.collect_view().into_any()
+    rows.collect_view()
 }
 
 /// Which share of a wrench's range is used.
-fn range(van: Van) -> AnyView {
+fn range(van: Van) -> Node {
     let set = van.kit.get().and_then(|kit| kit.more.share);
     let line = match set {
         Some((low, high)) => text::share_used(van.lang, low, high),
         None => text::desk(van.lang, Desk::WrenchRange).to_owned(),
     };
-    view! { <p class="hint">{line}</p> }.into_any()
+    view! { <p class="hint">{line}</p> }
 }
 
-pub(super) fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> AnyView {
+pub(super) fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> Node {
     let line = move || slip.get().map(|slip| text::kit_slip(lang, slip));
-    view! { <p class="slip" role="alert">{line}</p> }.into_any()
+    view! { <p class="slip" role="alert">{line}</p> }
 }
 
 /// The form of a wrench, and what takes its fields: true where they are empty or were taken.
-fn wrench_form(van: Van, open: bool) -> (AnyView, impl Fn() -> bool + Copy) {
+fn wrench_form(van: Van, open: bool) -> (Node, impl Fn() -> bool + Copy) {
     let (lang, drafts) = (van.lang, van.drafts);
     let texts = [
         "wrench_name",
@@ -219,7 +218,7 @@ fn wrench_form(van: Van, open: bool) -> (AnyView, impl Fn() -> bool + Copy) {
             {key(Look::Plain, say(Say::Keep), press)}
         </details>
     };
-    (form.into_any(), add)
+    (form.into_node(), add)
 }
 
 /// A wrench of a name that is there already takes its place.
@@ -231,9 +230,9 @@ fn put(van: Van, wrench: Wrench) {
 }
 
 /// The dials that most vans have, and the dial as it is.
-fn dial(van: Van) -> AnyView {
+fn dial(van: Van) -> Node {
     let Some(now) = van.kit.get().map(|kit| kit.dial) else {
-        return ().into_any();
+        return ().into_node();
     };
     let presets = [
         (Dial::HUNDREDTH_MM, Desk::DialHundredth),
@@ -253,7 +252,6 @@ fn dial(van: Van) -> AnyView {
         <p>{text::dial_is(van.lang, &division, now.divisions_per_turn(), kind)}</p>
         <div class="picks__keys">{keys.into_iter().collect_view()}</div>
     }
-    .into_any()
 }
 
 /// Another dial has another day.
@@ -265,7 +263,7 @@ fn carry(kit: &mut Carried, dial: Dial) {
     kit.dial = dial;
 }
 
-fn dial_due(van: Van) -> AnyView {
+fn dial_due(van: Van) -> Node {
     let now = van.kit.get().and_then(|kit| kit.dial_due);
     let label = text::desk(van.lang, Desk::DialDue);
     due_day(van, "dial_due", label, now, |kit, due| kit.dial_due = due)
@@ -278,7 +276,7 @@ pub(super) fn due_day(
     label: &'static str,
     now: Option<NaiveDate>,
     put: fn(&mut Carried, Option<NaiveDate>),
-) -> AnyView {
+) -> Node {
     let (lang, drafts) = (van.lang, van.drafts);
     let day = drafts.text(name, now.map(|day| day.to_string()).unwrap_or_default());
     let keep = move || {
@@ -292,10 +290,9 @@ pub(super) fn due_day(
         {Field::words(name, day).show(label, "", drafts, keep)}
         {key(Look::Plain, text::desk(lang, Desk::KeepDay), keep)}
     }
-    .into_any()
 }
 
-fn other_dial(van: Van) -> AnyView {
+fn other_dial(van: Van) -> Node {
     let (lang, drafts) = (van.lang, van.drafts);
     let division = drafts.text("dial_division", "");
     let turn = drafts.text("dial_turn", "100");
@@ -326,5 +323,4 @@ fn other_dial(van: Van) -> AnyView {
             {key(Look::Plain, text::desk(lang, Desk::KeepDial), keep)}
         </details>
     }
-    .into_any()
 }

@@ -1,7 +1,5 @@
 //! The counts of the shop: shares and means with their ends, of vans and causes, never of persons.
 
-use leptos::prelude::*;
-
 use crate::drawing::spans::{Scale, Span, spans};
 use crate::exchange::counted::{self, Minutes, Row};
 use crate::exchange::summary::Summary;
@@ -15,13 +13,12 @@ use crate::ui::parts::shares::shares;
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 use crate::units::Format;
 
 /// Everything that is counted over all jobs.
-pub fn counts(app: App) -> AnyView {
-    let settings = app.settings.read_untracked();
-    let (lang, fmt) = (settings.lang, settings.format());
-    drop(settings);
+pub fn counts(app: App) -> Node {
+    let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
     let word = |word| text::ledger(lang, word);
     view! {
         <main class="desk desk--wide counts">
@@ -33,10 +30,9 @@ pub fn counts(app: App) -> AnyView {
             {move || app.jobs.with(|jobs| all(lang, fmt, jobs))}
         </main>
     }
-    .into_any()
 }
 
-fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
+fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
     let word = |word| text::ledger(lang, word);
     let marks = counted::marks(jobs);
     let van = |van: String| text::van_name(lang, marks.get(&van).unwrap_or(&van));
@@ -45,7 +41,7 @@ fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
         let rows: Vec<Row<String>> = rows.map(|row| row.named(van)).collect();
         shares((lang, fmt), text::measure(lang, *measure), &rows)
     });
-    let mut shown: Vec<AnyView> = of_vans.flatten().collect();
+    let mut shown: Vec<Node> = of_vans.flatten().collect();
     let damages = counted::damages(jobs).into_iter();
     let damages: Vec<_> = damages
         .map(|row| row.named(|seen| text::damage(lang, seen).to_owned()))
@@ -61,18 +57,17 @@ fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
     shown.extend(minutes(lang, fmt, &counted::minutes(jobs)));
     let lots = parts(lang, fmt, &lots(jobs));
     if shown.is_empty() && lots.is_none() {
-        return view! { <p class="home__empty">{word(Ledger::CountsNothing)}</p> }.into_any();
+        return view! { <p class="home__empty">{word(Ledger::CountsNothing)}</p> };
     }
     view! {
         <p class="hint">{word(Ledger::CountsSay)}</p>
         <div class="counts__all">{shown}</div>
         {lots}
     }
-    .into_any()
 }
 
 /// Minutes sold beside minutes taken.
-fn minutes(lang: Lang, fmt: Format, rows: &[Minutes]) -> Option<AnyView> {
+fn minutes(lang: Lang, fmt: Format, rows: &[Minutes]) -> Option<Node> {
     if rows.is_empty() {
         return None;
     }
@@ -120,24 +115,21 @@ fn minutes(lang: Lang, fmt: Format, rows: &[Minutes]) -> Option<AnyView> {
     });
     let heads = [Ledger::Jobs, Ledger::Sold, Ledger::Real, Ledger::Over];
     let heads = heads.map(|head| view! { <th scope="col">{word(head)}</th> });
-    Some(
-        view! {
-            <section class="counts__one">
-                <h2>{title}</h2>
-                <p class="hint">{word(Ledger::MinutesSay)}</p>
-                {drawn(&spans(&boxes, scale), &alt, "counts__picture")}
-                <table class="yard__parts">
-                    <thead><tr><td></td>{heads.into_iter().collect_view()}</tr></thead>
-                    <tbody>{lines.collect_view()}</tbody>
-                </table>
-            </section>
-        }
-        .into_any(),
-    )
+    Some(view! {
+        <section class="counts__one">
+            <h2>{title}</h2>
+            <p class="hint">{word(Ledger::MinutesSay)}</p>
+            {drawn(&spans(&boxes, scale), &alt, "counts__picture")}
+            <table class="yard__parts">
+                <thead><tr><td></td>{heads.into_iter().collect_view()}</tr></thead>
+                <tbody>{lines.collect_view()}</tbody>
+            </table>
+        </section>
+    })
 }
 
 /// Parts and lots with how many came back; nothing where none was told.
-fn parts(lang: Lang, fmt: Format, lots: &[Lot]) -> Option<AnyView> {
+fn parts(lang: Lang, fmt: Format, lots: &[Lot]) -> Option<Node> {
     let row = |lot: &Lot| {
         let share = lot.share.map_or_else(String::new, |share| {
             text::share_between(lang, &fmt.percent(share.low), &fmt.percent(share.high))
@@ -147,10 +139,10 @@ fn parts(lang: Lang, fmt: Format, lots: &[Lot]) -> Option<AnyView> {
         });
         view! {
             <tr>
-                <th scope="row">{lot.part.number.clone()} " " <small>{lot.part.lot.clone()}</small></th>
+                <th scope="row">{lot.part.number.clone()} {" "} <small>{lot.part.lot.clone()}</small></th>
                 <td>{lot.fitted}</td>
                 <td>{text::of_asked(lang, lot.came_back, lot.asked)}</td>
-                <td>{share} " " {mark}</td>
+                <td>{share} {" "} {mark}</td>
             </tr>
         }
     };
@@ -172,6 +164,5 @@ fn parts(lang: Lang, fmt: Format, lots: &[Lot]) -> Option<AnyView> {
                 </table>
             </section>
         }
-        .into_any()
     })
 }

@@ -1,7 +1,5 @@
 //! What is due and what waits, with a call or a message one tap away.
 
-use leptos::prelude::*;
-
 use crate::exchange::reach;
 use crate::exchange::summary::Summary;
 use crate::exchange::yard::Yard;
@@ -11,6 +9,7 @@ use crate::text::{self, Desk, Lang, Say};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::view::prelude::*;
 use crate::units::Format;
 
 /// How many rows of a list are shown; the rest is found by typing on the list of jobs.
@@ -30,7 +29,7 @@ enum About {
 }
 
 /// What is due and what waits; one sentence where nothing does.
-pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
+pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
     let yard = Yard::of(jobs, &today());
     let all = [
         (Desk::YardOverdue, &yard.overdue, About::Nuts),
@@ -41,7 +40,7 @@ pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
         (Desk::YardWaiting, &yard.waiting, About::Nothing),
         (Desk::YardUnpaid, &yard.unpaid, About::Unpaid),
     ];
-    let shown: Vec<AnyView> = all
+    let shown: Vec<Node> = all
         .into_iter()
         .filter(|(_, jobs, _)| !jobs.is_empty())
         .map(|(title, jobs, about)| list(lang, fmt, title, jobs, about))
@@ -51,10 +50,9 @@ pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> AnyView {
         {nothing.then(|| view! { <p class="home__empty">{text::desk(lang, Desk::YardNothing)}</p> })}
         <div class="yard__lists">{shown}</div>
     }
-    .into_any()
 }
 
-fn list(lang: Lang, fmt: Format, title: Desk, jobs: &[&Summary], about: About) -> AnyView {
+fn list(lang: Lang, fmt: Format, title: Desk, jobs: &[&Summary], about: About) -> Node {
     let rows = jobs
         .iter()
         .take(MOST_ROWS)
@@ -66,10 +64,9 @@ fn list(lang: Lang, fmt: Format, title: Desk, jobs: &[&Summary], about: About) -
             <ul>{rows.collect_view()}</ul>
         </section>
     }
-    .into_any()
 }
 
-fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> AnyView {
+fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> Node {
     let or = |text: &str, say| match text {
         "" => text::say(lang, say).to_owned(),
         text => text.to_owned(),
@@ -88,7 +85,7 @@ fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> AnyView {
     };
     view! {
         <li class="yard__row">
-            <a class="job" href=Route::Job(job.log.clone()).to_hash()>
+            <a class="job" href={Route::Job(job.log.clone()).to_hash()}>
                 <b class="job__plate">{or(&job.plate, Say::NoPlate)}</b>
                 <span class="job__who">{or(&job.name, Say::NoName)}</span>
                 <span class="job__next">{says}</span>
@@ -96,11 +93,10 @@ fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> AnyView {
             {ways(lang, job, about)}
         </li>
     }
-    .into_any()
 }
 
 /// A call, and for the wheel nuts a message with its text ready.
-fn ways(lang: Lang, job: &Summary, about: About) -> AnyView {
+fn ways(lang: Lang, job: &Summary, about: About) -> Node {
     let call = reach::tel(&job.phone);
     let write = match about {
         About::Nuts => {
@@ -115,5 +111,4 @@ fn ways(lang: Lang, job: &Summary, about: About) -> AnyView {
     view! {
         <span class="yard__ways">{way(Desk::Call, call)} {way(Desk::Write, write)}</span>
     }
-    .into_any()
 }

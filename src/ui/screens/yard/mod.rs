@@ -6,8 +6,6 @@ mod counts;
 mod lists;
 mod vans;
 
-use leptos::prelude::*;
-
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::text::{self, Desk, Lang, Ledger, Say};
@@ -17,6 +15,7 @@ use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::flow;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 pub use counts::counts;
 
@@ -24,10 +23,8 @@ pub use counts::counts;
 const MOST_FOUND: usize = 20;
 
 /// The yard.
-pub fn yard(app: App) -> AnyView {
-    let settings = app.settings.read_untracked();
-    let (lang, fmt) = (settings.lang, settings.format());
-    drop(settings);
+pub fn yard(app: App) -> Node {
+    let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
     let counts = text::ledger(lang, Ledger::CountsTitle);
     view! {
         <main class="desk desk--wide yard">
@@ -47,17 +44,16 @@ pub fn yard(app: App) -> AnyView {
             {flow::missing(app)}
         </main>
     }
-    .into_any()
 }
 
 /// Finds a job among all by what is typed.
-fn find(app: App, lang: Lang) -> AnyView {
+fn find(app: App, lang: Lang) -> Node {
     let typed = RwSignal::new(String::new());
     let finder = Memo::new(move |_| app.jobs.with(|jobs| Finder::of(jobs)));
     let found = move || {
         let typed = typed.get();
         if typed.trim().is_empty() {
-            return ().into_any();
+            return ().into_node();
         }
         let places: Vec<usize> = finder.with(|finder| finder.find(&typed).collect());
         app.jobs.with(|jobs| rows(lang, jobs, &places))
@@ -71,12 +67,11 @@ fn find(app: App, lang: Lang) -> AnyView {
             <div role="status">{found}</div>
         </section>
     }
-    .into_any()
 }
 
-fn rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> AnyView {
+fn rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> Node {
     if places.is_empty() {
-        return view! { <p>{text::ledger(lang, Ledger::NoneFound)}</p> }.into_any();
+        return view! { <p>{text::ledger(lang, Ledger::NoneFound)}</p> };
     }
     let shown = places.iter().take(MOST_FOUND);
     let shown = shown
@@ -88,10 +83,9 @@ fn rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> AnyView {
         <ul>{shown.collect_view()}</ul>
         {more}
     }
-    .into_any()
 }
 
-fn row(lang: Lang, job: &Summary) -> AnyView {
+fn row(lang: Lang, job: &Summary) -> Node {
     let or = |text: &str, say| match text {
         "" => text::say(lang, say).to_owned(),
         text => text.to_owned(),
@@ -100,12 +94,11 @@ fn row(lang: Lang, job: &Summary) -> AnyView {
     let what = what.into_iter().filter(|part| !part.is_empty());
     view! {
         <li>
-            <a class="job" href=Route::Where(job.log.clone()).to_hash()>
+            <a class="job" href={Route::Where(job.log.clone()).to_hash()}>
                 <b class="job__plate">{or(&job.plate, Say::NoPlate)}</b>
                 <span class="job__who">{or(&job.name, Say::NoName)}</span>
                 <span class="job__next">{what.collect::<Vec<_>>().join(" · ")}</span>
             </a>
         </li>
     }
-    .into_any()
 }

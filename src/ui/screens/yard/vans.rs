@@ -1,6 +1,5 @@
 //! What the vans have: instruments to be checked, and parts on board.
 
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::checks::{ToCheck, to_check};
@@ -11,9 +10,10 @@ use crate::job::Sheet;
 use crate::text::{self, Lang, Ledger};
 use crate::ui::parts::today;
 use crate::ui::state::App;
+use crate::ui::view::prelude::*;
 
 /// Instruments and parts of all vans.
-pub(super) fn vans(app: App, lang: Lang) -> AnyView {
+pub(super) fn vans(app: App, lang: Lang) -> Node {
     let kits = RwSignal::new(None::<Sheet>);
     Effect::new(move |_| {
         // Files that came in may have brought kits.
@@ -29,10 +29,10 @@ pub(super) fn vans(app: App, lang: Lang) -> AnyView {
             Some(app.jobs.with(|jobs| shown(lang, jobs, kit)))
         })
     })
-    .into_any()
+    .into_node()
 }
 
-fn shown(lang: Lang, jobs: &[Summary], kit: &Sheet) -> AnyView {
+fn shown(lang: Lang, jobs: &[Summary], kit: &Sheet) -> Node {
     let marks = marks(jobs);
     let van = |van: &str| text::van_name(lang, marks.get(van).map_or(van, String::as_str));
     view! {
@@ -41,7 +41,6 @@ fn shown(lang: Lang, jobs: &[Summary], kit: &Sheet) -> AnyView {
             {stock(lang, &on_board(kit, jobs, &today()), &van)}
         </div>
     }
-    .into_any()
 }
 
 fn due(jobs: &[Summary], kit: &Sheet) -> Vec<ToCheck> {
@@ -51,7 +50,7 @@ fn due(jobs: &[Summary], kit: &Sheet) -> Vec<ToCheck> {
         .unwrap_or_default()
 }
 
-fn instruments(lang: Lang, all: &[ToCheck], van: &dyn Fn(&str) -> String) -> Option<AnyView> {
+fn instruments(lang: Lang, all: &[ToCheck], van: &dyn Fn(&str) -> String) -> Option<Node> {
     let row = |it: &ToCheck| {
         let name = it.wrench.clone();
         let name = name.unwrap_or_else(|| text::ledger(lang, Ledger::Dial).to_owned());
@@ -61,7 +60,7 @@ fn instruments(lang: Lang, all: &[ToCheck], van: &dyn Fn(&str) -> String) -> Opt
             (None, None) => String::new(),
         };
         view! {
-            <li class="yard__tool" data-due=it.due.is_some().to_string()>
+            <li class="yard__tool" data-due={it.due.is_some().to_string()}>
                 <b>{name}</b>
                 <span>{van(&it.van)}</span>
                 <span>{says}</span>
@@ -75,11 +74,10 @@ fn instruments(lang: Lang, all: &[ToCheck], van: &dyn Fn(&str) -> String) -> Opt
                 <ul>{all.iter().map(row).collect_view()}</ul>
             </section>
         }
-        .into_any()
     })
 }
 
-fn stock(lang: Lang, all: &[OnBoard], van: &dyn Fn(&str) -> String) -> Option<AnyView> {
+fn stock(lang: Lang, all: &[OnBoard], van: &dyn Fn(&str) -> String) -> Option<Node> {
     let word = |word| text::ledger(lang, word);
     let row = |it: &OnBoard| {
         let left = it.left.map_or_else(
@@ -90,8 +88,8 @@ fn stock(lang: Lang, all: &[OnBoard], van: &dyn Fn(&str) -> String) -> Option<An
         let order = order.then(|| view! { <b class="yard__out">{word(Ledger::ToOrder)}</b> });
         view! {
             <tr>
-                <th scope="row">{it.number.clone()} " " <small>{van(&it.van)}</small></th>
-                <td>{left} " " {order}</td>
+                <th scope="row">{it.number.clone()} {" "} <small>{van(&it.van)}</small></th>
+                <td>{left} {" "} {order}</td>
                 <td>{it.today}</td>
                 <td>{it.cores}</td>
             </tr>
@@ -110,6 +108,5 @@ fn stock(lang: Lang, all: &[OnBoard], van: &dyn Fn(&str) -> String) -> Option<An
                 </table>
             </section>
         }
-        .into_any()
     })
 }

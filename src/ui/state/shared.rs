@@ -1,0 +1,112 @@
+//! What the screens share, as signals.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+
+use crate::exchange::receipt::Lines;
+use crate::exchange::summary::Summary;
+use crate::job::entry::{Entry, Shop};
+use crate::job::late::Ago;
+use crate::platform::journal::Closed;
+use crate::platform::page;
+use crate::platform::record::Storage;
+use crate::platform::tabs::Tabs;
+use crate::platform::update::Update as NewVersion;
+use crate::ui::route::Route;
+use crate::ui::settings::Settings;
+use crate::ui::shelf::Shelf;
+use crate::ui::signal::RwSignal;
+use crate::ui::state::level::Leveled;
+use crate::ui::state::{Keeping, Open, Shut};
+use crate::ui::work::Work;
+
+/// What the screens share.
+pub struct Shared {
+    /// Where the person is.
+    pub route: RwSignal<Route>,
+    /// The choices.
+    pub settings: RwSignal<Settings>,
+    /// The open job.
+    pub open: RwSignal<Option<Arc<Open>>>,
+    /// How the last tap fared.
+    pub keeping: RwSignal<Keeping>,
+    /// What storage was granted.
+    pub storage: RwSignal<Storage>,
+    /// The jobs of this phone, for the list.
+    pub jobs: RwSignal<Vec<Summary>>,
+    /// Whether a new version waits.
+    pub update_waits: RwSignal<bool>,
+    /// Why no job is open at the place of one.
+    pub shut: RwSignal<Shut>,
+    /// Long work that is on its way.
+    pub work: Work,
+    /// What could not be read, in plain English.
+    pub unreadable: RwSignal<Vec<String>>,
+    /// What was last done outside the job, said once.
+    pub told: RwSignal<Option<&'static str>>,
+    /// How long ago the next tap was done, if not now.
+    pub ago: RwSignal<Option<Ago>>,
+    /// Megabytes left for this app, where they are few.
+    pub tight: RwSignal<Option<u64>>,
+    /// The picture or voice note that the last tap kept.
+    pub latest: RwSignal<Option<String>>,
+    /// Why the database was closed under this page, where it was.
+    pub closed: leptos::prelude::RwSignal<Option<Closed>>,
+    /// Whether the browser threw the data away under this page.
+    pub thrown_away: RwSignal<bool>,
+    /// Whether entries of open jobs were lost and came back from the backup journal.
+    pub came_back: RwSignal<bool>,
+    /// Logs that this phone had and has no more.
+    pub lost: RwSignal<Vec<String>>,
+    /// The shop's settings that are in force here.
+    pub shop: RwSignal<Shop>,
+    /// What the yard's receipts say it has.
+    pub held: RwSignal<Lines>,
+    /// Whether keys are held for a moment, so that a bounce does not press the next step.
+    pub locked: RwSignal<bool>,
+    pub(super) shelf: StoredValue<Shelf, LocalStorage>,
+    pub(super) tabs: StoredValue<Option<Tabs>, LocalStorage>,
+    pub(super) update: StoredValue<Option<NewVersion>, LocalStorage>,
+    /// Entries of the open job; the sheet is folded from these alone.
+    pub(super) entries: StoredValue<Vec<Entry>, LocalStorage>,
+    pub(super) leveled: StoredValue<Leveled, LocalStorage>,
+}
+
+impl Shared {
+    /// The state at the start, before anything was read.
+    pub(super) fn new(
+        shelf: Shelf,
+        settings: Settings,
+        closed: ArcRwSignal<Option<Closed>>,
+    ) -> Self {
+        Self {
+            route: RwSignal::new(Route::from_hash(&page::hash())),
+            settings: RwSignal::new(settings),
+            open: RwSignal::new(None),
+            keeping: RwSignal::new(Keeping::Kept),
+            storage: RwSignal::new(shelf.storage()),
+            jobs: RwSignal::new(Vec::new()),
+            update_waits: RwSignal::new(false),
+            shut: RwSignal::new(Shut::Reading),
+            work: Work::new(),
+            unreadable: RwSignal::new(Vec::new()),
+            told: RwSignal::new(None),
+            ago: RwSignal::new(None),
+            tight: RwSignal::new(None),
+            latest: RwSignal::new(None),
+            closed: closed.into(),
+            thrown_away: RwSignal::new(false),
+            came_back: RwSignal::new(false),
+            lost: RwSignal::new(Vec::new()),
+            locked: RwSignal::new(false),
+            shop: RwSignal::new(Shop::default()),
+            held: RwSignal::new(Lines::default()),
+            shelf: StoredValue::new_local(shelf),
+            tabs: StoredValue::new_local(None),
+            update: StoredValue::new_local(None),
+            entries: StoredValue::new_local(Vec::new()),
+            leveled: StoredValue::new_local(Leveled::No),
+        }
+    }
+}
