@@ -54,10 +54,6 @@ pub(in crate::text) const fn until_it_sits() -> &'static str {
     "Until it sits"
 }
 
-pub(in crate::text) fn back_by(angle: &str) -> String {
-    format!("back {angle}")
-}
-
 pub(in crate::text) const fn back_until_loose() -> &'static str {
     "back until it is loose"
 }
@@ -87,10 +83,6 @@ pub(in crate::text) fn fasteners(count: &str, thread: &str, class: &str) -> Stri
     let parts = [count, thread, class];
     let given: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
     given.join(", ")
-}
-
-pub(in crate::text) fn threadlocker(grade: &str) -> String {
-    format!("Threadlocker: {grade}")
 }
 
 pub(in crate::text) fn dial_kind(kind: DialKind) -> &'static str {
@@ -146,10 +138,6 @@ pub(in crate::text) fn mend_first(source: Source) -> &'static str {
     }
 }
 
-pub(in crate::text) fn median_says(mean: &str, median: &str) -> String {
-    format!("Mean {mean}, median {median}: one round stands apart from the others")
-}
-
 pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
     match slip {
         TipSlip::Number(slip) => decimal_slip(slip),
@@ -159,10 +147,6 @@ pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
     }
 }
 
-pub(in crate::text) fn tip_line(angle: &str) -> String {
-    format!("Tip off square by {angle}: every play is the reading times its cosine")
-}
-
 pub(in crate::text) fn creep_slip(slip: CreepSlip) -> String {
     match slip {
         CreepSlip::Number(slip) => decimal_slip(slip),
@@ -170,10 +154,6 @@ pub(in crate::text) fn creep_slip(slip: CreepSlip) -> String {
             "No arm warms so far: the rig has moved. Set it again and read again.".to_owned()
         }
     }
-}
-
-pub(in crate::text) fn creep_line(divisions: &str) -> String {
-    format!("The needle crept by {divisions} divisions untouched, as an arm does that warms")
 }
 
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {

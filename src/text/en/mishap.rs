@@ -66,22 +66,6 @@ pub(in crate::text) fn mishap_line(item: &str, what: &str, part: &str, minutes: 
     format!("{item}: {what}{part}; {minutes} min more")
 }
 
-pub(in crate::text) fn mended(item: &str) -> String {
-    format!("{item}: mended")
-}
-
-pub(in crate::text) fn mended_key(part: &str) -> String {
-    format!("In by hand: {part}")
-}
-
-pub(in crate::text) fn also_off(name: &str) -> String {
-    format!("Also off: {name}")
-}
-
-pub(in crate::text) fn adapter(wrench: &str, adapter: &str, angle: &str) -> String {
-    format!("Adapter: wrench {wrench}, adapter {adapter}, {angle}")
-}
-
 pub(in crate::text) const fn no_adapter() -> &'static str {
     "Without an adapter"
 }
@@ -94,26 +78,10 @@ pub(in crate::text) fn found_loose(count: u8) -> String {
     }
 }
 
-pub(in crate::text) fn swing(angle: &str) -> String {
-    format!("Swung {angle} more")
-}
-
-pub(in crate::text) fn angle_behind(behind: &str, asked: &str) -> String {
-    format!("{behind} of {asked}")
-}
-
-pub(in crate::text) fn stage_of(stage: usize, all: usize) -> String {
-    format!("stage {stage} of {all}")
-}
-
 pub(in crate::text) fn who_when(who: &str, when: &str) -> String {
     if who.is_empty() {
         when.to_owned()
     } else {
         format!("{who}, {when}")
     }
-}
-
-pub(in crate::text) fn with_wrench(wrench: &str, set: &str) -> String {
-    format!("{wrench} at {set}")
 }

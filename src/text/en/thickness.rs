@@ -2,38 +2,9 @@
 
 use super::desk::decimal_slip;
 use crate::job::thickness::ThicknessSlip;
-use crate::text::thickness::ThickWord;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::{Bound, RotorNext, ThicknessFault};
 use crate::trade::vehicle::Axle;
-
-pub(in crate::text) fn thick(word: ThickWord) -> &'static str {
-    match word {
-        ThickWord::Title => "Rotor thickness",
-        ThickWord::Say => {
-            "Rotor clean on both sides. Measure at the places of the run-out, all as far from the edge as the maker says; about 13 mm (1/2 in) is common practice."
-        }
-        ThickWord::Micrometer => "What is the micrometer's step?",
-        ThickWord::Zero => "Check the micrometer's zero. Then measure at stud 1.",
-        ThickWord::Measure => "Turn to this place, close by the ratchet, read.",
-        ThickWord::Again => "Measure it again",
-        ThickWord::Another => "Another measurement",
-        ThickWord::Thinnest => "Thinnest",
-        ThickWord::Thickest => "Thickest",
-        ThickWord::Variation => "Variation",
-        ThickWord::Thickness => "Thickness",
-        ThickWord::OverThinnest => "Over the thinnest",
-        ThickWord::NoLeast => "least thickness not looked up.",
-        ThickWord::NoVariation => "limit not looked up.",
-        ThickWord::UncertainThinnest => "Standard uncertainty, thinnest",
-        ThickWord::UncertainVariation => "Standard uncertainty, variation",
-        ThickWord::Range => "Thickest less thinnest, scatter and all",
-        ThickWord::Common => {
-            "The order of the next steps is common practice, no source. Without a certificate the micrometer's error is taken as 4 \u{b5}m (ISO 3611:1978, up to 50 mm; from memory)."
-        }
-        ThickWord::Keep => "Keep",
-    }
-}
 
 pub(in crate::text) fn bound(bound: Bound) -> &'static str {
     match bound {
@@ -94,14 +65,6 @@ pub(in crate::text) fn thickness_slip(slip: ThicknessSlip) -> String {
     }
 }
 
-pub(in crate::text) fn measurement_title(nth: u8) -> String {
-    format!("Rotor thickness, measurement {nth}")
-}
-
-pub(in crate::text) fn thinnest_at(value: &str, place: u8, against: &str) -> String {
-    format!("Thinnest {value}, at place {place}: {against}")
-}
-
 pub(in crate::text) fn against_least(result: Guarded, limit: &str) -> String {
     let (side, proof) = match result {
         Guarded::ProvenIn => ("above", "proven"),
@@ -110,12 +73,4 @@ pub(in crate::text) fn against_least(result: Guarded, limit: &str) -> String {
         Guarded::ProvenOut => ("below", "proven"),
     };
     format!("{side} its least thickness of {limit}, {proof}.")
-}
-
-pub(in crate::text) fn varies_by(value: &str, against: &str) -> String {
-    format!("It varies by {value}: {against}")
-}
-
-pub(in crate::text) fn thickness_alt(variation: &str) -> String {
-    format!("How much thicker than at its thinnest place the rotor is; {variation} at most")
 }
