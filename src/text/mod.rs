@@ -268,8 +268,6 @@ spoken! {
     runout::angle_slip(slip: AngleSlip) -> String;
     /// Why a reading does not count.
     runout::left_out(why: LeftOut) -> &'static str;
-    /// What the readings look like.
-    runout::form(form: Form) -> &'static str;
     /// What comes next at a face that turns.
     runout::next_at_face(next: Next) -> &'static str;
     /// Why readings are no series.
@@ -333,12 +331,8 @@ spoken! {
 
     /// A step's name with the corner it is at.
     screen::step_at(name: &str, corner: Corner) -> String;
-    /// Which fastener is next.
-    screen::next_fastener(item: &str) -> String;
     /// The key that says no to what was not tapped in a list of questions.
     screen::no_to_rest(open: usize, of: usize) -> String;
-    /// The middle one of the rounds, with its uncertainty.
-    screen::median_of(rounds: usize, play: &str, uncertainty: &str) -> String;
     /// How many items are loose; of an incomplete record at least so many.
     screen::loose_count(n: usize, incomplete: bool) -> String;
     /// The same as a number alone.
@@ -349,18 +343,12 @@ spoken! {
     screen::kit_missing(n: usize) -> String;
     /// How many cards are still open.
     screen::cards_open(n: usize) -> String;
-    /// How many jobs are on this phone.
-    screen::jobs_count(n: usize) -> String;
     /// The result of an import.
     screen::imported(entries: usize, new: usize) -> String;
     /// How an open job would read safer with a file, a line each.
     screen::eased(job: &str, eased: &Eased) -> Vec<String>;
     /// Records that could not be read and were set aside.
     screen::set_aside(n: usize) -> String;
-    /// Entries of kinds that this version does not know.
-    screen::unknown_entries(n: usize) -> String;
-    /// Entries that the file names and does not have.
-    screen::entries_missing(n: usize) -> String;
     /// What a picture shows, as it is offered.
     kept::caption_word(word: CaptionWord) -> &'static str;
     /// How many jobs and lists the browser has lost.

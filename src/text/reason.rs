@@ -17,22 +17,10 @@ told! {
             format!("Play {play} is over the default limit of {limit} (common practice, no source). No manufacturer limit for this method."),
         HouseLimitUnder { play: &'a str, limit: &'a str } =>
             format!("No manufacturer limit for this method. Play {play} is under the default limit of {limit} (common practice, no source), which never clears a bearing."),
-        ZeroLimitMoved { play: &'a str, resolution: &'a str } =>
-            format!("The maker allows no play. Movement was seen: {play} at a division of {resolution}."),
         ZeroLimitStill { resolution: &'a str } =>
             format!("The maker allows no play. No movement was seen at a division of {resolution}."),
-        NoComparison { play: &'a str, limit: &'a str } =>
-            format!("Play {play} was measured by another method than the limit of {limit}. The two are not compared."),
-        NoLimit { play: &'a str } =>
-            format!("Play {play}. No limit was found for this method, so it proves nothing."),
-        NotMeasured => "Play was not measured.",
-        RoundsApart { spread: &'a str } =>
-            format!("The rounds lie {spread} apart. Set the dial up again."),
-        BaseGave => "The base moved by more than a division when the knuckle was pushed.",
         SecondSetAgrees => "A second set with a fresh rig says the same.",
         SecondSetDiffers => "A second set with a fresh rig does not say the same.",
-        NutRetorqued =>
-            "The axle nut had been loosened and was brought to its card before the reading.",
         Rough => "The hub runs rough by hand. That condemns it whatever the dial says.",
         NoisyFromBearing =>
             "The noise comes from this bearing. That condemns it whatever the dial says.",
@@ -46,24 +34,15 @@ told! {
         NutFoundSlack => "The axle nut was found slack.",
         WheelNutsLoose => "Wheel nuts were found loose or missing.",
         SomethingCracked => "A flange, a knuckle or a stud is cracked.",
-        PedalNotFirm => "The brake pedal is not firm.",
         RoadPointsHere =>
             "The noise rises with road speed and is louder when this side is loaded: the road test points here.",
         RoadPointsElsewhere => "The road test points to something other than this bearing.",
         RoadNotLocated =>
             "There is a noise on the road, and nothing shows where it comes from: this bearing is not ruled out.",
         HotterThanOther => "This hub is clearly hotter than the one on the other side.",
-        OtherSideTighter => "The other side is tighter.",
-        SameAsOtherSide => "Both sides feel the same.",
         NothingFound =>
             "Nothing was found in the tests that were done. That alone does not prove a bearing good.",
         NotDone { what: &'a str } => format!("Not done: {what}."),
-        NewPartOver { play: &'a str, limit: &'a str } =>
-            format!("The new part measures {play}, over the limit of {limit}. Check nut torque, seat and part."),
-        NewPartRough =>
-            "The new part runs rough or is noisy. Check nut torque, bolts, seat and part.",
-        MethodsDiffer =>
-            "Before and after were measured by different methods and are not compared.",
         NotCompared { why: &'a str } =>
             format!("The reading and the limit are not compared: {why}."),
         BrakeFault => "The hub has caused a brake fault.",

@@ -85,10 +85,6 @@ told! {
         ),
         FreeText(text: &'a str) => format!("stays, see whether it names somebody: {text:?}"),
         Signatures(n: usize) => format!("stays: {}", count(n, "signature", "signatures")),
-        PicturesStay(n: usize) => format!(
-            "stays, see whether they show somebody: {}",
-            count(n, "picture or voice note", "pictures and voice notes"),
-        ),
         PicturesThere(n: usize) => format!(
             "{} there, each as its digest says",
             count(n, "picture or voice note", "pictures and voice notes"),

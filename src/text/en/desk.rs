@@ -128,12 +128,14 @@ fn card_fault(fault: CardFault) -> &'static str {
 
 pub(in crate::text) fn kit_slip(slip: KitSlip) -> String {
     match slip {
-        KitSlip::NoName => desk(Lang::English, Desk::KitNoName).to_owned(),
+        KitSlip::NoName => "Give the wrench a name.".to_owned(),
         KitSlip::Number(slip) => decimal_slip(slip),
-        KitSlip::Range => desk(Lang::English, Desk::KitRange).to_owned(),
+        KitSlip::Range => "The lower mark must be above zero and below the upper one.".to_owned(),
         KitSlip::Day => desk(Lang::English, Desk::DateHint).to_owned(),
-        KitSlip::Share => desk(Lang::English, Desk::KitShare).to_owned(),
-        KitSlip::Dial(_) => desk(Lang::English, Desk::KitDial).to_owned(),
+        KitSlip::Share => "Two whole numbers up to 100, the lower one first.".to_owned(),
+        KitSlip::Dial(_) => {
+            "A division is at most 1 mm, and a turn has 10 to 1000 divisions.".to_owned()
+        }
     }
 }
 

@@ -1,7 +1,6 @@
 //! The words of the yard's lists and counts.
 
 use crate::job::tally::Measure;
-use crate::text::{Lang, Ledger, ledger};
 use crate::trade::damage::{CameBackFor, Damage};
 
 pub(in crate::text) fn damage(damage: Damage) -> &'static str {
@@ -66,7 +65,7 @@ pub(in crate::text) fn measure(measure: Measure) -> (&'static str, &'static str)
 
 pub(in crate::text) fn van_name(name: &str) -> String {
     if name.is_empty() {
-        ledger(Lang::English, Ledger::AllVans).to_owned()
+        "All vans".to_owned()
     } else if name.starts_with("van") {
         name.to_owned()
     } else {

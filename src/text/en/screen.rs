@@ -18,10 +18,6 @@ pub(in crate::text) fn step_at(name: &str, corner: Corner) -> String {
     format!("{name}, {}", words::corner(corner))
 }
 
-pub(in crate::text) fn next_fastener(item: &str) -> String {
-    format!("Next: {}", inside(item))
-}
-
 pub(in crate::text) fn no_to_rest(open: usize, of: usize) -> String {
     match open {
         0 => "Keep the answers".to_owned(),
@@ -29,13 +25,6 @@ pub(in crate::text) fn no_to_rest(open: usize, of: usize) -> String {
         1 => "No to the other one".to_owned(),
         some => format!("No to the other {some}"),
     }
-}
-
-pub(in crate::text) fn median_of(rounds: usize, play: &str, uncertainty: &str) -> String {
-    format!(
-        "Median of {}: {play} ± {uncertainty}",
-        count(rounds, "round", "rounds")
-    )
 }
 
 pub(in crate::text) fn loose_count(n: usize, incomplete: bool) -> String {
@@ -73,10 +62,6 @@ pub(in crate::text) fn cards_open(n: usize) -> String {
     }
 }
 
-pub(in crate::text) fn jobs_count(n: usize) -> String {
-    count(n, "job", "jobs")
-}
-
 pub(in crate::text) fn imported(entries: usize, new: usize) -> String {
     format!(
         "{} read, {new} of them new",
@@ -100,20 +85,6 @@ pub(in crate::text) fn set_aside(n: usize) -> String {
     format!(
         "{} could not be read: set aside, nothing thrown away",
         count(n, "record", "records")
-    )
-}
-
-pub(in crate::text) fn unknown_entries(n: usize) -> String {
-    format!(
-        "{} from a newer version: this job can only be read here",
-        count(n, "entry", "entries")
-    )
-}
-
-pub(in crate::text) fn entries_missing(n: usize) -> String {
-    format!(
-        "{} not here yet. Import the file of the other phone.",
-        count(n, "entry is", "entries are")
     )
 }
 
