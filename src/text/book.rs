@@ -5,29 +5,29 @@ use super::table::{phrases, sentences};
 sentences! {
     /// A key label or a sentence of the card book.
     pub enum BookWord, book {
-        Title => "Card book",
+        Title => "Spec library",
         Say =>
-            "Cards that were looked up before, by vehicle. Before one is used again, read its page: one tap says that you did.",
+            "Specs looked up earlier, by vehicle. Reread the page before reusing one; one tap confirms that you did.",
         Empty =>
-            "No card is kept yet. Cards of real jobs are kept here by themselves. A new phone starts with the file of another one.",
-        Export => "Save the book as a file",
+            "No spec is saved yet. Specs of real jobs are saved here automatically. A new phone starts with another one's file.",
+        Export => "Save it as a file",
         TakeIn => "Open a file",
         Today => "Looked up today",
-        Differ => "Two phones kept different figures. Read the page; the one you tap counts.",
-        OtherCard => "Show the other card",
+        Differ => "Two phones have different values. Read the page; the one you tap counts.",
+        OtherCard => "Show the other spec",
         Clicks =>
             "One click is counted for each torque that a fastener is brought to, in every pass. Seating, an angle and a turn back count none.",
-        SwingsKept => "Counted before the phone went out. Not sure? Count from 0.",
+        SwingsKept => "Counted before the phone shut off. Not sure? Count from 0.",
         SwingsAnew => "Count from 0",
         OpensAgain =>
-            "The wheel end is closed: to measure again, wheel and caliper come off first, and every nut goes to its card again.",
+            "The wheel end is closed: to measure again, wheel and caliper come off first, and every nut goes to spec again.",
     }
 }
 
 phrases! {
-    book_file_stem(date: &str) => "hubslate-card-book-{date}",
+    book_file_stem(date: &str) => "hubslate-spec-library-{date}",
     other_phone_says(value: &str, source: &str) =>
-        "Another phone kept {value} ({source}). Read the page before you choose.",
+        "Another phone has {value} ({source}). Read the page before you choose.",
     other_count(printed: u8, known: u8) =>
-        "The page speaks of {printed} of them, this vehicle is noted with {known}. Is it the page of this vehicle? Read it again, or correct the vehicle.",
+        "The page lists {printed} of them, this vehicle is recorded with {known}. Is it the page of this vehicle? Read it again, or correct the vehicle.",
 }

@@ -9,8 +9,8 @@ told! {
         NoAnswerYet => "No answer yet",
         FurtherAsk => "May we do this too?",
         FurtherNo =>
-            "Then the wheel cannot be closed as its maker asks. The car stays where it stands, or is towed.",
-        FurtherWaits => "No answer yet: the car waits as it stands. Nobody reaches under it.",
+            "Then the wheel end cannot be closed to spec. The car stays where it is, or is towed.",
+        FurtherWaits => "No answer yet: the car waits as it is. Keep out from under it.",
         Further { more: &'a str, total: &'a str } => match total {
             "" => format!("This work: {more} more"),
             _ => format!("This work: {more} more, {total} in all"),

@@ -84,11 +84,11 @@ told! {
         },
         NoTax => "no tax was added",
         NotCharged => "Repair you declined, not charged",
-        WhenFinished => "Whole repair, due only when it is finished",
+        WhenFinished => "Full repair, due only when it is finished",
         AtTheEnd => "Inspection and reassembly, due when everything is back in place",
         WrongPart =>
             "The new part does not match this car and was not installed. You do not pay for it.",
-        IfApproved => "Whole repair, if you approve it",
+        IfApproved => "Full repair, if you approve it",
         IfDeclined => "Inspection and reassembly, if you decline",
         NothingToPay => "Nothing to pay.",
         NotDueYet => "The work is not finished. No payment for it is due yet.",

@@ -3,7 +3,7 @@
 use super::table::phrases;
 
 phrases! {
-    mended(item: &str) => "{item}: mended",
+    mended(item: &str) => "{item}: fixed",
     mended_key(part: &str) => "In by hand: {part}",
     also_off(name: &str) => "Also off: {name}",
     adapter(wrench: &str, adapter: &str, angle: &str) =>

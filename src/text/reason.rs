@@ -8,19 +8,19 @@ told! {
         PlayOverProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>
             format!("Play of {play} exceeds the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."),
         PlayOverNotProven { play: &'a str, uncertainty: &'a str, limit: &'a str } =>
-            format!("Play {play} is over the limit of {limit}, but by less than the {uncertainty} it may be wrong by."),
+            format!("Play of {play} exceeds the {limit} limit, but by less than the measurement margin of {uncertainty}."),
         PlayWithinProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>
-            format!("Play {play} is within the limit of {limit} ({source}) by more than the {uncertainty} it may be wrong by."),
+            format!("Play of {play} is within the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."),
         PlayWithinNotProven { play: &'a str, uncertainty: &'a str, limit: &'a str } =>
-            format!("Play {play} is within the limit of {limit}, but not proven: it may be wrong by {uncertainty}."),
+            format!("Play of {play} is within the {limit} limit, but not proven: the measurement margin is {uncertainty}."),
         HouseLimitOver { play: &'a str, limit: &'a str } =>
             format!("Play {play} is over the default limit of {limit} (common practice, no source). No manufacturer limit for this method."),
         HouseLimitUnder { play: &'a str, limit: &'a str } =>
             format!("No manufacturer limit for this method. Play {play} is under the default limit of {limit} (common practice, no source), which never clears a bearing."),
         ZeroLimitStill { resolution: &'a str } =>
-            format!("The maker allows no play. No movement was seen at a division of {resolution}."),
-        SecondSetAgrees => "A second set with a fresh rig says the same.",
-        SecondSetDiffers => "A second set with a fresh rig does not say the same.",
+            format!("The manufacturer allows no play. No movement was seen at a division of {resolution}."),
+        SecondSetAgrees => "A second set with a new setup agrees.",
+        SecondSetDiffers => "A second set with a new setup does not agree.",
         Rough => "The hub runs rough by hand. That condemns it whatever the dial says.",
         NoisyFromBearing =>
             "The noise comes from this bearing. That condemns it whatever the dial says.",
@@ -32,7 +32,7 @@ told! {
         PlayFelt => "Play was felt by hand.",
         KnocksOrTilt => "It knocks, or the wheel visibly tilts.",
         NutFoundSlack => "The axle nut was found slack.",
-        WheelNutsLoose => "Wheel nuts were found loose or missing.",
+        WheelNutsLoose => "Lug nuts were found loose or missing.",
         SomethingCracked => "A flange, a knuckle or a stud is cracked.",
         RoadPointsHere =>
             "The noise rises with road speed and is louder when this side is loaded: the road test points here.",

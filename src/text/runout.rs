@@ -5,11 +5,11 @@ use super::table::{phrases, sentences};
 sentences! {
     /// A word or a fixed sentence of the run-out.
     pub enum FaceWord, face {
-        Title => "Run-out",
+        Title => "Runout",
         Say =>
             "Base on the knuckle, tip square on the face, dial at zero at stud 1. Turn the hub by hand in the order of the studs.",
         Caution =>
-            "Vehicle on its stand, engine off, fingers away from the caliper while it turns. The maker's service information wins.",
+            "On its jack stand, engine off, fingers clear of the caliper while it turns. Service information takes precedence.",
         Surface => "What turns under the tip?",
         Places => "How many places?",
         Angles => "Where are the places?",
@@ -25,46 +25,46 @@ sentences! {
         ReadAgain => "Read it again",
         CountAgain => "Let it count",
         AnotherRun => "Another run",
-        LimitTitle => "The maker's limit",
+        LimitTitle => "Manufacturer's limit",
         NoLimit => "No limit looked up.",
         NoLimitTail => "no limit looked up.",
         TypeLimit => "Type the limit",
-        KeepLimit => "Keep the limit",
+        KeepLimit => "Save the limit",
         Place => "Place",
         Angle => "Angle",
         Needle => "Needle, divisions",
         FromFirst => "From the first place",
         Skipped => "skipped",
         Counts => "Counts",
-        Runout => "Runout, scatter taken out",
+        Runout => "Runout, scatter removed",
         Interval => "95 % interval",
         OfScatter => "Of this, scatter of the readings",
-        Tir => "Total indicator reading, scatter and all",
+        Tir => "Total indicator reading, with scatter",
         Mean => "Mean",
         Wobble => "Wobble, once a turn",
         Warp => "Warp, twice a turn",
         Rest => "Not explained by either",
         HighSpot => "High spot",
         StandsOut => "Stands out by",
-        NoHighSpot => "It cannot be told where it is high.",
+        NoHighSpot => "Where it is high is not known.",
         Closure => "Place 1 read again, off by",
         NotClosed => "not read again",
         Positions => "The rotor on each stud",
-        Radius => "Tip's distance from the axle's middle",
+        Radius => "Tip's distance from the axle's center",
         RadiusSay =>
-            "Where hub face and rotor both have it, they tell the best stud without turning the rotor. May stay empty.",
-        TipTitle => "The tip stood at a slant",
+            "With it for hub face and rotor, the best stud is found without turning the rotor. May stay empty.",
+        TipTitle => "The tip was tilted",
         TipSay =>
-            "Degrees off square, plunger or lever. A slanted tip shows too much: the play is the reading times the cosine.",
-        KeepTip => "Keep the slant",
+            "Degrees off square, plunger or lever. A tilted tip shows too much: the play is the reading times the cosine.",
+        KeepTip => "Save the tilt",
         CreepTitle => "The needle crept untouched",
         CreepSay =>
-            "Divisions, while nobody touched the rig: an arm in the sun or in a hand warms and grows. It makes the play less sure.",
-        KeepCreep => "Keep the creep",
+            "Divisions, with the setup untouched: an arm in the sun or in a hand warms and grows. The play is less certain.",
+        KeepCreep => "Save the creep",
         SeenElsewhere => "Seen at another place",
         SeenSay =>
-            "How far each place is from the axle's middle. An aid to the eye: another place is another method, and nothing is compared there.",
-        KeepRadii => "Keep the distances",
+            "How far each place is from the axle's center. A visual aid: another place is another method, and nothing is compared there.",
+        KeepRadii => "Save the distances",
         Position => "Position",
         Expected => "Wobble to expect",
         Now => "it sits here now",
@@ -75,15 +75,15 @@ sentences! {
         Readings => "Readings",
         Probability => "Probability that it is within the limit",
         Zero => "Dial to zero at stud 1.",
-        ZeroedHere => "Keep 0: zeroed here",
+        ZeroedHere => "Save 0: zeroed here",
         Last => "Last",
     }
 }
 
 phrases! {
     seen_at(play: &str, place: &str) =>
-        "About {play} at: {place}, if it rocks about the bearing's middle. An aid, never compared with a limit.",
-    tip_radius(place: &str, radius: &str) => "{place}: {radius} from the axle's middle",
+        "About {play} at: {place}, if it rocks about the bearing's center. An aid, never compared with a limit.",
+    tip_radius(place: &str, radius: &str) => "{place}: {radius} from the axle's center",
     place_of(place: u8, places: u8, angle: &str) =>
         "Place {place} of {places}, {angle} on from stud 1",
     place_where(place: u8, places: u8) => "Place {place} of {places}: at which angle?",

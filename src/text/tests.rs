@@ -372,7 +372,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::LiftStand, "only the jack"),
         (Step::Drive, "phone"),
         (Step::HeatHere, "burn"),
-        (Step::BrakeHeld, "Nobody sits"),
+        (Step::BrakeHeld, "No one inside"),
         (Step::CrackWheelNuts, "axle nut stays tight"),
         (Step::WheelOff, "dust"),
         (Step::CaliperUp, "Keep off the pedal"),
@@ -386,11 +386,11 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::Seat, "No grease"),
         (Step::Offer, "No force on the splines"),
         (Step::CaliperOn, "pedal is dead"),
-        (Step::Pedal, "Nobody sits"),
+        (Step::Pedal, "No one inside"),
         (Step::TurnAxleNut, "no impact tool"),
         (Step::CaliperUpAgain, "pedal is dead"),
         (Step::Stake, "Never turn the nut back"),
-        (Step::Lower, "axle nut at its card"),
+        (Step::Lower, "axle nut at spec"),
         (Step::TurnWheelNuts, "starts again at 1"),
         (Step::ProvePedal, "does not move"),
     ];
@@ -447,9 +447,9 @@ fn values_stand_in_their_sentences() {
         group: Group::WheelNuts,
         number: 3,
     };
-    assert_eq!(item(lang, nut), "Wheel nut 3");
-    assert_eq!(item_at(lang, nut), "Wheel nut 3, front left");
-    assert_eq!(nut_clicked(lang, &item(lang, nut)), "Wheel nut 3 clicked");
+    assert_eq!(item(lang, nut), "Lug nut 3");
+    assert_eq!(item_at(lang, nut), "Lug nut 3, front left");
+    assert_eq!(nut_clicked(lang, &item(lang, nut)), "Lug nut 3 clicked");
     assert_eq!(loose_count(lang, 0, false), "Nothing loose");
     assert_eq!(loose_count(lang, 11, false), "11 loose");
     assert_eq!(loose_count(lang, 0, true), "Unknown what is loose");

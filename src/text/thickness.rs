@@ -7,7 +7,7 @@ sentences! {
     pub enum ThickWord, thick {
         Title => "Rotor thickness",
         Say =>
-            "Rotor clean on both sides. Measure at the places of the run-out, all as far from the edge as the maker says; about 13 mm (1/2 in) is common practice.",
+            "Rotor clean on both sides. Measure at the runout places, as far from the edge as the manufacturer says; about 13 mm (1/2 in) is common practice.",
         Micrometer => "What is the micrometer's step?",
         Zero => "Check the micrometer's zero. Then measure at stud 1.",
         Measure => "Turn to this place, close by the ratchet, read.",
@@ -18,14 +18,14 @@ sentences! {
         Variation => "Variation",
         Thickness => "Thickness",
         OverThinnest => "Over the thinnest",
-        NoLeast => "least thickness not looked up.",
+        NoLeast => "minimum thickness not looked up.",
         NoVariation => "limit not looked up.",
         UncertainThinnest => "Standard uncertainty, thinnest",
         UncertainVariation => "Standard uncertainty, variation",
-        Range => "Thickest less thinnest, scatter and all",
+        Range => "Thickest minus thinnest, with scatter",
         Common =>
             "The order of the next steps is common practice, no source. Without a certificate the micrometer's error is taken as 4 \u{b5}m (ISO 3611:1978, up to 50 mm; from memory).",
-        Keep => "Keep",
+        Keep => "Save",
     }
 }
 

@@ -27,7 +27,7 @@ told! {
         Damaged { line: usize } => format!("damaged at line {line}"),
         NotRead(why: &'a str) => format!("it cannot be read: {why}"),
         NotWritten(why: &'a str) => format!("it cannot be written: {why}"),
-        EntryUnreadable(id: &'a str) => format!("entry {id} cannot be read; it is kept as it came"),
+        EntryUnreadable(id: &'a str) => format!("entry {id} cannot be read; it is saved as received"),
         SetAside { key: &'a str, why: &'a str } =>
             format!("{key} cannot be read ({why}): set aside"),
         NotRescued(what: &'a str) =>
@@ -50,11 +50,11 @@ told! {
             decision(computed),
         ),
         RestsOnOther(at: Corner) => format!(
-            "decision {}: it rests on other figures than its entries give",
+            "decision {}: it rests on other values than its entries give",
             words::corner(at)
         ),
         Proof(at: Corner) => format!(
-            "proof after the work {}: its entries give another result or other figures",
+            "proof after the work {}: its entries give another result or other values",
             words::corner(at)
         ),
         Measured(at: Corner, run: &'a str) => format!(
@@ -62,9 +62,9 @@ told! {
             words::corner(at)
         ),
         HandedOver => "the report was made from other entries than these",
-        Reformatted => "laid out anew by another program, no value changed",
+        Reformatted => "reformatted by another program; no value changed",
         EntryUnknown(id: &'a str) => format!("entry {id} is of a newer kind and was not checked"),
-        ToldTwice => "two phones told one fact differently; the safer one counts",
+        ToldTwice => "two phones recorded one fact differently; the safer one counts",
         NotChecked(id: &'a str) =>
             format!("entry {id} was not checked: what it saw is not all here"),
         OtherRules(rules: u32) =>
@@ -80,27 +80,27 @@ told! {
             format!("{device}: entries {from}\u{2013}{to} missing")
         },
         Erased { entries: usize, pseudonym: &'a str } => format!(
-            "{} erased; the job is kept as {pseudonym}",
+            "{} erased; the job is saved as {pseudonym}",
             count(entries, "personal entry", "personal entries"),
         ),
-        FreeText(text: &'a str) => format!("stays, see whether it names somebody: {text:?}"),
+        FreeText(text: &'a str) => format!("stays, check whether it names anyone: {text:?}"),
         Signatures(n: usize) => format!("stays: {}", count(n, "signature", "signatures")),
         PicturesThere(n: usize) => format!(
             "{} there, each as its digest says",
-            count(n, "picture or voice note", "pictures and voice notes"),
+            count(n, "photo or voice note", "photos and voice notes"),
         ),
         PictureChanged(name: &'a str) =>
-            format!("{name} is not the picture or voice note that the record names"),
+            format!("{name} is not the photo or voice note that the record names"),
         PictureMissing { sha256: &'a str, step: &'a str } =>
             format!("missing in this zip: {sha256} of step {step}"),
         PicturesLeftOut(n: usize) => format!(
             "{} not written: name a file that ends in .zip to take them along",
-            count(n, "picture or voice note", "pictures and voice notes"),
+            count(n, "photo or voice note", "photos and voice notes"),
         ),
-        NotUnpacked => "a zip of another program: unpack it and pack it anew without compression",
+        NotUnpacked => "a zip of another program: unpack it and pack it again without compression",
         Photos(n: usize) => format!(
-            "stays: {}, see whether one shows somebody",
-            count(n, "picture", "pictures")
+            "stays: {}, check whether one shows anyone",
+            count(n, "photo", "photos")
         ),
         NothingDue => "nothing is due in these files",
         NoSuchJob(begin: &'a str) => format!("not exactly one job begins with \"{begin}\""),

@@ -37,7 +37,7 @@ test("a database that the browser lost comes back whole from the backup journal,
   await phone(host, async ({ profile, page }) => {
     let quick = new Quick(page);
     await quick.practice();
-    await quick.walk("Gauge: Clean for the dial");
+    await quick.walk("Measure: Clean for the dial");
     await expect(loose(page)).toHaveText(/^[1-9]/);
     const count = await loose(page).textContent();
     const before = await exported(page, quick);
@@ -49,7 +49,7 @@ test("a database that the browser lost comes back whole from the backup journal,
     await expect(quick.alert(BACK)).toBeVisible();
     await expect(quick.main.locator(".job__loose")).toContainText(count.match(/\d+/)[0]);
     await revived.getByRole("listitem").getByRole("link").first().tap();
-    await quick.isAt("Gauge: Clean for the dial");
+    await quick.isAt("Measure: Clean for the dial");
     await expect(loose(revived)).toHaveText(count);
     expect(await exported(revived, quick)).toEqual(before);
     // It is in the database again: at the next start there is nothing to bring back.
@@ -81,19 +81,19 @@ test("data that is thrown away under the open app is written back, and no tap is
   test.setTimeout(60_000);
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Meet: Odometer");
+  await quick.walk("Check-in: Odometer");
   const before = await journal(app);
   await deleteDatabase(app);
   await expect(quick.alert(WRITTEN_BACK)).toBeVisible();
   await expect(quick.main).not.toContainText("Load this one again");
   await expect.poll(() => journal(app)).toEqual(before);
-  await quick.isAt("Meet: Odometer");
+  await quick.isAt("Check-in: Odometer");
   await quick.step();
-  await quick.isAt("Meet: Warning lamps");
-  await expect(quick.main.getByRole("status").filter({ hasText: /^Kept/ })).toHaveText("Kept");
+  await quick.isAt("Check-in: Warning lights");
+  await expect(quick.main.getByRole("status").filter({ hasText: /^Saved/ })).toHaveText("Saved");
   await app.reload();
   await ready(app);
-  await quick.isAt("Meet: Warning lamps");
+  await quick.isAt("Check-in: Warning lights");
 });
 
 test("where neither place is whole, nothing reads as not loose", async ({ host }) => {
@@ -102,7 +102,7 @@ test("where neither place is whole, nothing reads as not loose", async ({ host }
     const quick = new Quick(page);
     await quick.practice();
     // The last tap took the wheel off: of this line the disk gives other bytes.
-    await quick.walk("Gauge: Caliper up");
+    await quick.walk("Measure: Caliper up");
     await expect(loose(page)).toHaveText(/^6\s*loose/);
     await profile.kill();
     await profile.loseDatabases();
@@ -157,7 +157,7 @@ test(`killed ${KILLS} times on one phone at random moments, no tap that read as 
       must += acknowledged;
       page = await again(profile, host);
       await page.getByRole("listitem").getByRole("link").first().tap();
-      await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
+      await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Check-in): /);
       const kept = (await journal(page)).map(({ text }) => JSON.parse(text));
       expect(kept.length, `after kill ${kill + 1}`).toBeGreaterThanOrEqual(must);
       const numbers = kept.map(({ device, n }) => `${device} ${n}`);

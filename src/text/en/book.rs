@@ -16,8 +16,8 @@ pub(in crate::text) fn days_ago(days: i64) -> String {
 pub(in crate::text) fn book_came(news: BookNews) -> String {
     let many = |n: usize, one: &str, many: &str| format!("{n} {}", if n == 1 { one } else { many });
     let mut told = format!(
-        "Card book: {} of {}, {} new",
-        many(news.cards, "card", "cards"),
+        "Spec library: {} of {}, {} new",
+        many(news.cards, "spec", "specs"),
         many(news.families, "family", "families"),
         news.new
     );
@@ -26,7 +26,7 @@ pub(in crate::text) fn book_came(news: BookNews) -> String {
     }
     if news.other > 0 {
         told.push_str(&format!(
-            ", {} with another figure than yours: look it up",
+            ", {} with another value than yours: look it up",
             news.other
         ));
     }

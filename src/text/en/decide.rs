@@ -34,8 +34,8 @@ pub(in crate::text) fn decision_next(decision: Decision) -> &'static str {
     match decision {
         Decision::Keep => "Put it back. Say what was not checked.",
         Decision::Watch => "Put it back. Set a date to check it again.",
-        Decision::Replace => "Ask the owner before anything is stripped.",
-        Decision::Stop => "The car must not be driven. Ask the owner, or have it towed.",
+        Decision::Replace => "Ask the customer before removing anything.",
+        Decision::Stop => "Do not drive the car. Ask the customer, or have it towed.",
     }
 }
 

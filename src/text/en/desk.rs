@@ -116,7 +116,7 @@ fn thread_slip(slip: ThreadSlip) -> &'static str {
 
 fn card_fault(fault: CardFault) -> &'static str {
     match fault {
-        CardFault::WrongKind => "This figure belongs to another card.",
+        CardFault::WrongKind => "This value belongs to another spec.",
         CardFault::NoTorqueFirst => "A turn on or back needs a torque before it.",
         CardFault::NotAboveZero { .. } => "The value must be above zero.",
         CardFault::NegativeLimit => "A limit is not below zero.",
@@ -173,9 +173,9 @@ pub(in crate::text) fn check_due(due: CheckDue) -> String {
 pub(in crate::text) fn misfit(item: &str, value: &str, why: Misfit) -> String {
     let why = match why {
         Misfit::NoWrench => "there is no wrench in the van kit",
-        Misfit::AllTooLarge { .. } => "every wrench on board is too large",
-        Misfit::AllTooSmall { .. } => "every wrench on board ends below it",
-        Misfit::BetweenWrenches { .. } => "it lies between the wrenches on board",
+        Misfit::AllTooLarge { .. } => "every van wrench is too large",
+        Misfit::AllTooSmall { .. } => "every van wrench ends below it",
+        Misfit::BetweenWrenches { .. } => "it lies between the van's wrenches",
     };
     format!("{item}, {value}: {why}")
 }
@@ -189,5 +189,5 @@ pub(in crate::text) fn from_page(document: &str, page: &str, date: &str) -> Stri
 }
 
 pub(in crate::text) fn practice_document() -> (&'static str, &'static str) {
-    ("Practice sheet, invented figures in N·m and mm", "1")
+    ("Practice sheet, invented values in N·m and mm", "1")
 }

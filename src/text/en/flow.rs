@@ -28,7 +28,7 @@ pub(in crate::text) fn new_since(entries: usize, logs: usize) -> String {
     } else {
         "jobs and books"
     };
-    format!("{entries} {entry} of {logs} {log} since the last receipt.")
+    format!("{entries} {entry} of {logs} {log} since the last confirmation.")
 }
 
 /// Running numbers that are missing, with who held the phone.
@@ -82,7 +82,7 @@ pub(in crate::text) fn closed_file_stem(day: &str, van: &str) -> String {
 
 /// The name of a receipt, without its ending.
 pub(in crate::text) fn receipt_file_stem(day: &str) -> String {
-    named("hubslate-receipt", day, "")
+    named("hubslate-confirmation", day, "")
 }
 
 fn named(what: &str, day: &str, van: &str) -> String {

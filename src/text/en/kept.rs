@@ -8,17 +8,17 @@ pub(in crate::text) fn caption_word(word: CaptionWord) -> &'static str {
         CaptionWord::Damage => "Damage",
         CaptionWord::Rust => "Rust",
         CaptionWord::Leak => "Leak",
-        CaptionWord::Heat => "Marks of heat",
+        CaptionWord::Heat => "Heat marks",
         CaptionWord::Thread => "Thread",
         CaptionWord::OldPart => "Old part",
         CaptionWord::NewPart => "New part",
-        CaptionWord::PartLabel => "Label of the part",
-        CaptionWord::StandAndGround => "Stand and ground",
+        CaptionWord::PartLabel => "Part label",
+        CaptionWord::StandAndGround => "Jack stand and ground",
         CaptionWord::Chocks => "Chocks",
-        CaptionWord::WireRoute => "Way of the wire",
-        CaptionWord::PlateSeat => "How the plate sits",
+        CaptionWord::WireRoute => "Wire routing",
+        CaptionWord::PlateSeat => "Splash shield seat",
         CaptionWord::Seat => "Seat in the knuckle",
-        CaptionWord::LampsOn => "Lamps",
+        CaptionWord::LampsOn => "Warning lights",
         CaptionWord::Odometer => "Odometer",
         CaptionWord::DialReading => "Dial",
         CaptionWord::Finished => "Finished work",
@@ -33,13 +33,13 @@ pub(in crate::text) fn lost_logs(count: usize) -> String {
         format!("{count} jobs or lists")
     };
     format!(
-        "{what} that this phone had kept cannot be found: the browser lost the data. Import the files that you exported, or ask the shop."
+        "{what} that this phone had saved cannot be found: the browser lost the data. Import the files that you exported, or ask the shop."
     )
 }
 
 pub(in crate::text) fn pictures_taken(n: usize) -> String {
     match n {
-        1 => "1 picture or voice note came with it.".to_owned(),
-        n => format!("{n} pictures and voice notes came with it."),
+        1 => "1 photo or voice note came with it.".to_owned(),
+        n => format!("{n} photos and voice notes came with it."),
     }
 }

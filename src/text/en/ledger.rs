@@ -8,11 +8,11 @@ pub(in crate::text) fn damage(damage: Damage) -> &'static str {
         Damage::Fatigue => "Flaked, spalled",
         Damage::Wear => "Worn",
         Damage::Moisture => "Rust, water in it",
-        Damage::FalseBrinelling => "Marks of shaking at rest",
+        Damage::FalseBrinelling => "Vibration marks at rest",
         Damage::Overload => "Dented by a blow",
         Damage::Heat => "Blue, burnt",
-        Damage::NoneSeen => "Nothing to be seen",
-        Damage::NotLooked => "Not looked",
+        Damage::NoneSeen => "Nothing visible",
+        Damage::NotLooked => "Not inspected",
     }
 }
 
@@ -21,7 +21,7 @@ pub(in crate::text) fn damage_term(damage: Damage) -> &'static str {
         Damage::Fatigue => "rolling contact fatigue",
         Damage::Wear => "wear",
         Damage::Moisture => "moisture corrosion",
-        Damage::FalseBrinelling => "friction corrosion, false brinelling",
+        Damage::FalseBrinelling => "frictional corrosion, false brinelling",
         Damage::Overload => "overload, indentation",
         Damage::Heat => "heat",
         Damage::NoneSeen => "none seen",
@@ -32,7 +32,7 @@ pub(in crate::text) fn damage_term(damage: Damage) -> &'static str {
 pub(in crate::text) fn came_back_for(cause: CameBackFor) -> &'static str {
     match cause {
         CameBackFor::Part => "The new part failed",
-        CameBackFor::Fitting => "Fitted wrongly",
+        CameBackFor::Fitting => "Installed wrong",
         CameBackFor::Decision => "It was something else",
         CameBackFor::NotKnown => "Not known",
     }
@@ -41,24 +41,24 @@ pub(in crate::text) fn came_back_for(cause: CameBackFor) -> &'static str {
 pub(in crate::text) fn measure(measure: Measure) -> (&'static str, &'static str) {
     match measure {
         Measure::Mended => (
-            "Replaced, and proved to be mended",
-            "Of the hubs that were decided to be replaced: no play over the limit, smooth, quiet, and no sign of the road left.",
+            "Replaced, repair proved",
+            "Of the hubs decided REPLACE: no play over the limit, smooth, quiet, and no road sign left.",
         ),
         Measure::CameBack => (
-            "Came back",
+            "Comebacks",
             "Of the finished jobs that were asked: the same corner again.",
         ),
         Measure::NotedLater => (
             "Noted later",
-            "Entries of which another time was told than that of the clock.",
+            "Entries recorded with another time than the clock's.",
         ),
         Measure::QuickNuts => (
-            "Wheel nuts in a hurry",
+            "Lug nuts in a hurry",
             "Wheels with five nuts or more that all clicked in less than four seconds (our bound, no source).",
         ),
         Measure::Reasons => (
             "Hold points passed with a reason",
-            "The shove, the readings before, the axle nut, the pedal: not done, because.",
+            "Shove, before-readings, axle nut or pedal marked not done, with a reason.",
         ),
     }
 }

@@ -6,7 +6,7 @@ pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
     match kind {
         MishapKind::Sheared => "Stud or bolt broke",
         MishapKind::ThreadCrossed => "Thread crossed",
-        MishapKind::TurnsOn => "It turns on and on",
+        MishapKind::TurnsOn => "Turns, never tightens",
         MishapKind::WouldNotStart => "It would not start",
         MishapKind::ClickedEarly => "Clicked too early",
         MishapKind::LockKeyMissing => "Lock key missing",
@@ -30,16 +30,16 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
             "Back off, clean the thread, start by hand. Never force it with the wrench. If it still binds: new part."
         }
         MishapKind::ClickedEarly => {
-            "Clicked long before the last turn: thread, nut or wrench setting. Loosen, look, run it in by hand, start again. Early once more: new part."
+            "Clicked before it seated: check thread, nut, wrench setting. Back it off, look, run it in by hand, start again. Early again: new part."
         }
         MishapKind::LockKeyMissing => {
-            "Look in glove box, trunk and spare wheel with the owner. Without the key it is not turned: removal costs time and a new nut."
+            "Look in glove box, trunk and spare wheel with the customer. No key: do not turn it; removal costs time and a new nut."
         }
         MishapKind::WrongSeat => {
-            "Stop. Cone, ball and flat seats do not mix: the torque lies and the wheel works loose. Fit the kind the wheel asks for."
+            "Stop. Cone, ball and flat seats do not mix: torque reads false, the wheel works loose. Use the seat the wheel requires."
         }
         MishapKind::BoltTooLong => {
-            "Stop. It reaches what turns behind the flange. Compare with the old one; fit the right length."
+            "Stop. It reaches what turns behind the flange. Compare with the old one; use the right length."
         }
     }
 }

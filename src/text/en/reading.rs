@@ -90,7 +90,7 @@ pub(in crate::text) fn round_rocked() -> StepText {
     tell(
         "Push, pull, read",
         "Push in at the top, hold: bezel to zero. Pull out at the top, hold: read.",
-        "Keep the reading",
-        "Three rounds show how far the reading can be trusted.",
+        "Save the reading",
+        "Three cycles show how far to trust the reading.",
     )
 }

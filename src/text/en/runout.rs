@@ -33,17 +33,17 @@ pub(in crate::text) fn angle_slip(slip: AngleSlip) -> String {
 pub(in crate::text) fn radius_slip(slip: RadiusSlip) -> String {
     match slip {
         RadiusSlip::Number(slip) => decimal_slip(slip),
-        RadiusSlip::NotAboveZero => "A distance from the axle's middle is above zero.".to_owned(),
+        RadiusSlip::NotAboveZero => "A distance from the axle's center is above zero.".to_owned(),
     }
 }
 
 pub(in crate::text) fn basis(basis: Basis) -> &'static str {
     match basis {
         Basis::TwoPositions => {
-            "Worked out from the rotor read in two positions. Only a new reading proves it."
+            "Computed from the rotor read in two positions. Only a new reading proves it."
         }
         Basis::HubAndRotor => {
-            "Worked out from the hub's face, scaled to the rotor's distance from the middle, and the rotor on it; both read from outside. Only a new reading proves it."
+            "Computed from the hub's face, scaled to the rotor's distance from the center, and the rotor on it; both read from outside. Only a new reading proves it."
         }
     }
 }
@@ -63,24 +63,24 @@ pub(in crate::text) fn form(form: Form) -> &'static str {
         Form::Warp => "a warp, high twice a turn",
         Form::Bump => "one place stands up: dirt or a burr",
         Form::Hollow => "one place lies low: a stud hole or a pit",
-        Form::Uneven => "no one shape: scatter, or rust all round",
+        Form::Uneven => "no one shape: scatter, or rust all around",
     }
 }
 
 pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
     match next {
-        Next::LookUp => "Look up the maker's limit.",
+        Next::LookUp => "Look up the manufacturer's limit.",
         Next::ReadMore => {
-            "It cannot be told from these readings. Check dial and base, then read again at more places."
+            "These readings do not show it. Check dial and base, then read again at more places."
         }
-        Next::GoOn => "Go on with the work.",
+        Next::GoOn => "Continue the work.",
         Next::Clean => "Clean both faces to bare metal, then read again.",
         Next::ReadTurned => {
-            "Put the rotor on by half the studs, all nuts on and torqued, and read again: then every position is known."
+            "Turn the rotor on by half the studs, all nuts on and torqued, read again: then every position is known."
         }
-        Next::Index => "Put the rotor on its best stud, all nuts on and torqued, and read again.",
+        Next::Index => "Set the rotor on its best stud, all nuts on and torqued, and read again.",
         Next::Plate => {
-            "No stud takes enough away: a corrected plate, or the rotor machined on the hub, where the maker allows it."
+            "No position is enough: a tapered correction plate or an on-car lathe, where the manufacturer allows it."
         }
         Next::NewPart => {
             "The part itself is out. Check that it is seated and its bolts are at torque; then a new part."
@@ -91,10 +91,10 @@ pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
 pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
     match fault {
         SeriesFault::TooFew { kept, needed } => {
-            format!("{kept} of the readings count. A run-out needs {needed} at least.")
+            format!("{kept} of the readings count. Runout needs at least {needed}.")
         }
         SeriesFault::TooMany { given } => {
-            format!("{given} readings are more than go round a face.")
+            format!("{given} readings are more than go around a face.")
         }
         SeriesFault::OffTheDial { index } => {
             format!("Reading {} is not on the face of this dial.", index + 1)
@@ -112,14 +112,14 @@ pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
 pub(in crate::text) fn undetermined(why: Undetermined) -> String {
     match why {
         Undetermined::Rank { rank, needed } => format!(
-            "These places tell {rank} of {needed} unknowns. Read {} more, away from them.",
+            "These places show {rank} of {needed} unknowns. Read {} more, away from them.",
             needed - rank
         ),
         Undetermined::Bunched { .. } => {
-            "The places stand too close together. Read more, spread round the face.".to_owned()
+            "The places are too close together. Read more, spread around the face.".to_owned()
         }
         Undetermined::NoSpare { more } => format!(
-            "Too few readings to tell runout from scatter. Measure more places: {more} more at least."
+            "Too few readings to tell runout from scatter. Measure at least {more} more places."
         ),
     }
 }
@@ -157,5 +157,5 @@ pub(in crate::text) fn high_spot(
 }
 
 pub(in crate::text) fn polar_alt(runout: &str, of: Form) -> String {
-    format!("Readings round the face, runout {runout}: {}", form(of))
+    format!("Readings around the face, runout {runout}: {}", form(of))
 }

@@ -20,7 +20,7 @@ pub(in crate::text) fn step_at(name: &str, corner: Corner) -> String {
 
 pub(in crate::text) fn no_to_rest(open: usize, of: usize) -> String {
     match open {
-        0 => "Keep the answers".to_owned(),
+        0 => "Save the answers".to_owned(),
         all if all == of => format!("No to all {of}"),
         1 => "No to the other one".to_owned(),
         some => format!("No to the other {some}"),
@@ -57,8 +57,8 @@ pub(in crate::text) fn kit_missing(n: usize) -> String {
 
 pub(in crate::text) fn cards_open(n: usize) -> String {
     match n {
-        0 => "All cards are filled in".to_owned(),
-        _ => count(n, "card still open", "cards still open"),
+        0 => "All specs are filled in".to_owned(),
+        _ => count(n, "spec still open", "specs still open"),
     }
 }
 
@@ -83,7 +83,7 @@ pub(in crate::text) fn eased(job: &str, eased: &Eased) -> Vec<String> {
 
 pub(in crate::text) fn set_aside(n: usize) -> String {
     format!(
-        "{} could not be read: set aside, nothing thrown away",
+        "{} could not be read: set aside, nothing deleted",
         count(n, "record", "records")
     )
 }

@@ -8,15 +8,15 @@ use crate::trade::vehicle::Axle;
 
 pub(in crate::text) fn bound(bound: Bound) -> &'static str {
     match bound {
-        Bound::Least => "Least thickness",
-        Bound::Variation => "Most variation",
+        Bound::Least => "Minimum thickness",
+        Bound::Variation => "Maximum variation",
     }
 }
 
 pub(in crate::text) fn type_bound(bound: Bound) -> &'static str {
     match bound {
-        Bound::Least => "Type the least thickness",
-        Bound::Variation => "Type the most variation",
+        Bound::Least => "Enter the minimum thickness",
+        Bound::Variation => "Enter the maximum variation",
     }
 }
 
@@ -29,13 +29,13 @@ pub(in crate::text) fn rotors_of(axle: Axle) -> &'static str {
 
 pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
     match next {
-        RotorNext::LookUp => "Look up the maker's least thickness and most variation.",
-        RotorNext::GoOn => "Thick enough and even: go on with the work.",
+        RotorNext::LookUp => "Look up minimum thickness and maximum variation.",
+        RotorNext::GoOn => "Thick enough and even: continue the work.",
         RotorNext::MeasureAgain => {
             "Too near a limit to prove it. Clean both sides, check the zero, measure again at more places; a finer micrometer proves more."
         }
         RotorNext::Machine => {
-            "It varies too much. Read the run-out of hub and rotor first; then the rotor is machined where enough is left above its least thickness, or a new one fitted."
+            "It varies too much. Read the runout of hub and rotor first; then machine the rotor if enough is left above its minimum thickness, or install a new one."
         }
         RotorNext::NewRotor => {
             "Too thin to go back on the road: a new rotor. Measure the one on the other side as well."
@@ -46,10 +46,10 @@ pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
 pub(in crate::text) fn thickness_fault(fault: ThicknessFault) -> String {
     match fault {
         ThicknessFault::TooFew { given } => {
-            format!("{given} places were measured. 4 at least tell the thinnest, 5 a variation.")
+            format!("{given} places were measured. At least 4 show the thinnest, 5 a variation.")
         }
         ThicknessFault::TooMany { given } => {
-            format!("{given} readings are more than go round a rotor.")
+            format!("{given} readings are more than go around a rotor.")
         }
         ThicknessFault::NoThickness { index } => {
             format!("Reading {} is no thickness.", index + 1)
@@ -72,5 +72,5 @@ pub(in crate::text) fn against_least(result: Guarded, limit: &str) -> String {
         Guarded::OutNotProven => ("below", "not proven"),
         Guarded::ProvenOut => ("below", "proven"),
     };
-    format!("{side} its least thickness of {limit}, {proof}.")
+    format!("{side} its minimum thickness of {limit}, {proof}.")
 }
