@@ -26,7 +26,7 @@ told! {
             "The noise comes from this bearing. That condemns it whatever the dial says.",
         HeatSmokeGrinding => "It grinds, with heat or smoke.",
         PlayFeltGoneWithBrake =>
-            "Play felt by hand went away with the brake held: it is in the bearing.",
+            "Play felt by hand went away with the brake held: usually the bearing.",
         PlayFeltStaysWithBrake =>
             "Play felt by hand stayed with the brake held: look at the joints and the wheel's seat.",
         PlayFelt => "Play was felt by hand.",

@@ -73,7 +73,7 @@ pub(super) const RIG_TIP: StepText = tell(
 );
 pub(super) const ROUND: StepText = tell(
     "Push, pull, read",
-    "Push in, swing five quarter turns, keep pushing: bezel to zero. Pull out, swing five, hold: read.",
+    "Push in, swing 5 times a quarter turn, hold: bezel to zero. Pull out, swing 5 times, hold: read.",
     "Save the reading",
     "Three cycles show how far to trust the reading.",
 );

@@ -55,21 +55,21 @@ pub(super) const ROCK_NINE_THREE: StepText = tell(
     "Rock: 9 and 3",
     "Hands at 9 and 3. Push, then pull, swinging the wheel with the count.",
     COUNT,
-    "Play only here usually comes from the steering.",
+    "Only here: usually tie rod, or toe link (rear).",
 )
 .caution(HANDS);
 pub(super) const ROCK_AXIAL: StepText = tell(
     "Push and pull",
     "Both hands on the tire. Swing it; push straight in, then pull straight out.",
     COUNT,
-    "Swinging lets the balls find their seat, so that the real movement can be felt.",
+    "Swinging seats the rolling elements, so that the real movement can be felt.",
 )
 .caution(HANDS);
 pub(super) const BRAKE_HELD: StepText = tell(
     "Brake held",
     "Brake held by the pedal depressor. Rock the same way again.",
     "Save the answer",
-    "Play that goes away was in the bearing. Play that stays is in a joint, or the wheel is loose.",
+    "Play that goes away was usually in the bearing. Play that stays: a joint, or a loose wheel.",
 )
 .caution("No one inside a raised car. Take the depressor out after.");
 pub(super) const SPIN_HAND: StepText = tell(

@@ -20,7 +20,7 @@ pub(super) const TURN_HUB_BOLTS: StepText = tell(
 .caution(FIRST_CLICK);
 pub(super) const ROTOR_ON: StepText = tell(
     "Rotor on",
-    "Rotor hat and flange bright. Rotor on its mark, held flat by two lug nuts.",
+    "Hat and flange bright. Rotor on its mark, flat under two lug nuts, washers.",
     "Rotor sits flat",
     "A rotor that does not sit flat makes the brake pulse later.",
 )
@@ -133,9 +133,12 @@ pub(super) const LOWER: StepText = tell(
     "No weight goes on a bearing whose nut is not at its torque.",
 )
 .caution("Only with the axle nut at spec, or never loosened. Chocks stay until the pedal is firm.");
-pub(super) const LOWER_FIRST_STAGE: StepText = LOWER.caution(
-    "An axle nut that was loosened has only its first stage: chocks and brake on, the car must not be rolled.",
-);
+pub(super) const LOWER_FIRST_STAGE: StepText = StepText {
+    why: "The final torque comes on the ground: no rolling before it.",
+    ..LOWER.caution(
+        "An axle nut that was loosened has only its first stage: chocks and brake on, the car must not be rolled.",
+    )
+};
 pub(super) const TURN_WHEEL_NUTS: StepText = tell(
     "Lug nuts",
     "Star order, by wrench, each to spec. One tap for each, then a paint mark.",
