@@ -1,4 +1,4 @@
-//! A job with its pictures and voice notes in one zip: whole, changed, missing, cut and mutated.
+//! A job with its photos and voice notes in one zip: whole, changed, missing, cut and mutated.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -144,7 +144,7 @@ fn the_command_says_which_pictures_are_there_changed_and_missing() {
     put("whole.zip", &kept);
     let (ending, said) = run(&here, &["verify", "whole.zip"]);
     assert_eq!(ending, 0, "{said}");
-    assert!(said.contains("3 pictures and voice notes there"), "{said}");
+    assert!(said.contains("3 photos and voice notes there"), "{said}");
     put("less.zip", &kept[..2]);
     let (ending, said) = run(&here, &["verify", "less.zip"]);
     assert_eq!(
@@ -193,12 +193,12 @@ fn two_zips_of_one_job_become_one_with_the_pictures_of_both() {
     assert_eq!(ending, 0, "{said}");
     let (ending, said) = run(&here, &["verify", "all.zip"]);
     assert!(
-        ending == 0 && said.contains("3 pictures and voice notes there"),
+        ending == 0 && said.contains("3 photos and voice notes there"),
         "{said}"
     );
     let (ending, said) = run(&here, &["merge", "all.zip", "-o", "all.json"]);
     assert!(
-        ending == 0 && said.contains("3 pictures and voice notes not written"),
+        ending == 0 && said.contains("3 photos and voice notes not written"),
         "{said}"
     );
     // A wrong one is named and left out; the record and the rest are taken.
@@ -208,7 +208,7 @@ fn two_zips_of_one_job_become_one_with_the_pictures_of_both() {
     assert!(ending == 1 && said.contains(&name(&kept[0].0)), "{said}");
     let (ending, said) = run(&here, &["verify", "some.zip"]);
     assert!(
-        ending == 0 && said.contains("2 pictures and voice notes there"),
+        ending == 0 && said.contains("2 photos and voice notes there"),
         "{said}"
     );
 }

@@ -327,7 +327,7 @@ fn an_erased_owner_is_gone_for_good_and_the_work_stays() {
         .filter(|l| l.starts_with("stays"))
         .collect();
     assert_eq!(stays.len(), 4, "{:?}", ran.lines);
-    assert!(stays[2].contains("2 signatures") && stays[3].contains("3 pictures"));
+    assert!(stays[2].contains("2 signatures") && stays[3].contains("3 photos"));
     assert!(stays[0].contains("A hum from the front left") && stays[1].contains("Seat cleaned"));
     let personal = ["Quill", "Alder Lane", "555-0142", "KLM 4821"];
     let there = |text: &str| personal.iter().filter(|fact| text.contains(**fact)).count();

@@ -159,6 +159,7 @@ const fn name(error: &ImportError) -> &'static str {
         ImportError::Edited { .. } => "edited",
         ImportError::Tangled { .. } => "tangled",
         ImportError::Conflict { .. } => "conflict",
+        ImportError::CalledOff => "called off",
         ImportError::BadEntry { fault, .. } => match fault {
             EntryFault::NotAnEntry => "no entry",
             EntryFault::BadId => "bad id",

@@ -215,7 +215,7 @@ fn the_last_run_round_a_face_comes_with_total_and_high_spot() {
         .unwrap()
         .1;
     assert!(
-        said.starts_with("Total indicator reading, scatter and all: 0.040\u{a0}mm")
+        said.starts_with("Total indicator reading, with scatter: 0.040\u{a0}mm")
             && said.contains("180"),
         "{said}"
     );

@@ -8,8 +8,8 @@ use hubslate::exchange::erase::Besides;
 /// What `--help` prints.
 pub const HELP: &str = "\
 hubslate verify [--json] FILES…          compute every digest, reading, uncertainty and decision again
-hubslate merge [--json] FILES… -o OUT    the union of the files in one file; OUT.zip with pictures
-hubslate erase JOB FILES… -o OUT         the same, the owner of one job let go of; with
+hubslate merge [--json] FILES… -o OUT    the union of the files in one file; OUT.zip with photos
+hubslate erase JOB FILES… -o OUT         the same, with one job's customer data erased; and
                [--also WORDS]            complaint,notes,signatures,photos emptied as well
 hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
 hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)

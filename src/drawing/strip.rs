@@ -14,7 +14,7 @@ pub struct Tick<'a> {
     pub label: &'a str,
 }
 
-/// A limit and its name, "limit 4 (house)".
+/// A limit and its name, "limit 4 (default)".
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Limit<'a> {
     /// Where it stands.

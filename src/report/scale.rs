@@ -196,7 +196,7 @@ mod tests {
         )
         .unwrap()
         .to_svg("Play");
-        for word in ["Before", "After", "limit 4,0\u{a0}thou (house)", ">thou<"] {
+        for word in ["Before", "After", "limit 4,0\u{a0}thou (default)", ">thou<"] {
             assert!(svg.contains(word), "{word} is missing");
         }
         assert_eq!(svg.matches("<circle").count(), 6);

@@ -194,7 +194,7 @@ mod tests {
         for (read, wanted) in read.iter().zip(wanted) {
             assert!((read - wanted).abs() < 2e-4, "{read} for {wanted}");
         }
-        for want in ["limit 0.05\u{a0}mm (maker)", "Before", "After"] {
+        for want in ["limit 0.05\u{a0}mm (OEM)", "Before", "After"] {
             assert!(strip.contains(want), "{want}");
         }
     }

@@ -77,15 +77,15 @@ fn page_one_has_none_of_the_trades_words() {
         "bezel",
         "expanded",
         "conformity",
-        "spec card",
+        "at spec",
         "N·m",
         "lbf",
         "budget",
         "dial",
-        "caliper pin",
+        "guide pin",
         "graduation",
         "K1",
-        "run-out",
+        "runout",
     ];
     for job in every_job() {
         never_says(&told(&report(&job).page_one), &jargon);
@@ -121,7 +121,7 @@ fn an_unfinished_job_names_what_is_loose_and_who_took_charge() {
             "Do not drive or move it",
             "people can be hurt or killed",
             "Axle nut, front left",
-            "Wheel nuts 1–5, front left",
+            "Lug nuts 1–5, front left",
             "Towed away",
         ],
     );
@@ -238,7 +238,7 @@ fn each_fastener_has_its_card_its_wrench_and_its_time() {
         _ => None,
     });
     let rows = table.unwrap();
-    let nuts = rows.iter().filter(|row| row[0].starts_with("Wheel nut "));
+    let nuts = rows.iter().filter(|row| row[0].starts_with("Lug nut "));
     assert_eq!(nuts.clone().count(), 5);
     for row in nuts {
         assert_eq!(row[1], "120\u{a0}N·m");
@@ -302,7 +302,7 @@ fn the_house_limit_is_named_as_what_it_is_on_both_parts() {
             "It can never show that one is good.",
             "Not found",
             "no play figure in Workshop data 12",
-            "Under the house limit, which clears nothing",
+            "Under the default limit, which clears nothing",
         ],
     );
     never_says(&pages, &["Within the limit", "Probability"]);
@@ -349,7 +349,7 @@ fn what_was_taken_back_is_listed_as_such_and_nowhere_else() {
     let report = report(&sample::finished(None));
     never_says(&told(&report.page_one), &["the wrong corner"]);
     let pages = told(&report.technician);
-    let (facts, taken_back) = pages.split_once("Taken back").unwrap();
+    let (facts, taken_back) = pages.split_once("Undone").unwrap();
     never_says(facts, &["the wrong corner"]);
     says(taken_back, &["the wrong corner"]);
 }

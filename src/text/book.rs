@@ -1,33 +1,33 @@
 //! What the card book says beside the cards themselves.
 
-use crate::words;
+use super::table::{phrases, sentences};
 
-words! {
+sentences! {
     /// A key label or a sentence of the card book.
-    pub enum BookWord {
-        /// The name of the screen.
-        Title = "title",
-        /// What it is for.
-        Say = "say",
-        /// No card is kept yet.
-        Empty = "empty",
-        /// The key that makes the file.
-        Export = "export",
-        /// The way to a file of another phone.
-        TakeIn = "take_in",
-        /// It was looked up today.
-        Today = "today",
-        /// Two phones say different things of one thing.
-        Differ = "differ",
-        /// The card of another phone.
-        OtherCard = "other_card",
-        /// What counts as a click.
-        Clicks = "clicks",
-        /// The swings of an angle are kept while it is turned.
-        SwingsKept = "swings_kept",
-        /// The swings are counted from nothing again.
-        SwingsAnew = "swings_anew",
-        /// A closed wheel end is opened before it is measured again.
-        OpensAgain = "opens_again",
+    pub enum BookWord, book {
+        Title => "Spec library",
+        Say =>
+            "Specs looked up earlier, by vehicle. Reread the page before reusing one; one tap confirms that you did.",
+        Empty =>
+            "No spec is saved yet. Specs of real jobs are saved here automatically. A new phone starts with another one's file.",
+        Export => "Save it as a file",
+        TakeIn => "Open a file",
+        Today => "Looked up today",
+        Differ => "Two phones have different values. Read the page; the one you tap counts.",
+        OtherCard => "Show the other spec",
+        Clicks =>
+            "One click is counted for each torque that a fastener is brought to, in every pass. Seating, an angle and a turn back count none.",
+        SwingsKept => "Counted before the phone shut off. Not sure? Count from 0.",
+        SwingsAnew => "Count from 0",
+        OpensAgain =>
+            "The wheel end is closed: to measure again, wheel and caliper come off first, and every nut goes to spec again.",
     }
+}
+
+phrases! {
+    book_file_stem(date: &str) => "hubslate-spec-library-{date}",
+    other_phone_says(value: &str, source: &str) =>
+        "Another phone has {value} ({source}). Read the page before you choose.",
+    other_count(printed: u8, known: u8) =>
+        "The page lists {printed} of them, this vehicle is recorded with {known}. Is it the page of this vehicle? Read it again, or correct the vehicle.",
 }

@@ -1,35 +1,28 @@
-//! What is said round a yes and a no; the sentences in `en/consent.rs`.
+//! What is said round a yes and a no.
 
-/// One sentence.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Asking<'a> {
-    /// The key that leaves the car without an answer.
-    WaitKey,
-    /// The same where it stands beside a yes and a no.
-    NoAnswerYet,
-    /// Whether the owner agrees to further work.
-    FurtherAsk,
-    /// What comes of a no to it.
-    FurtherNo,
-    /// The car waits for an answer to it.
-    FurtherWaits,
-    /// What it costs more, and in all; the latter empty where it is not known.
-    Further {
-        /// What it costs more.
-        more: &'a str,
-        /// The new total.
-        total: &'a str,
-    },
-    /// The field for who saw that the owner would not sign.
-    Witness,
-    /// The owner would not sign, and who saw it; empty if nobody is named.
-    RefusedToSign(&'a str),
-    /// How the answer to extra work was given.
-    HowGiven,
-    /// Why extra work is needed.
-    Reason(&'a str),
-    /// What it costs more.
-    CostsMore(&'a str),
-    /// What it comes to with everything agreed.
-    NewTotal(&'a str),
+use super::table::told;
+
+told! {
+    /// One sentence.
+    pub enum Asking<'a>, asking {
+        WaitKey => "No answer yet: the car waits",
+        NoAnswerYet => "No answer yet",
+        FurtherAsk => "May we do this too?",
+        FurtherNo =>
+            "Then the wheel end cannot be closed to spec. The car stays where it is, or is towed.",
+        FurtherWaits => "No answer yet: the car waits as it is. Keep out from under it.",
+        Further { more: &'a str, total: &'a str } => match total {
+            "" => format!("This work: {more} more"),
+            _ => format!("This work: {more} more, {total} in all"),
+        },
+        Witness => "Who else saw it (name)",
+        RefusedToSign(who: &'a str) => match who {
+            "" => "Refused to sign; no witness is named.".to_owned(),
+            _ => format!("Refused to sign, witnessed by {who}."),
+        },
+        HowGiven => "How it was answered",
+        Reason(why: &'a str) => format!("Reason: {why}"),
+        CostsMore(amount: &'a str) => format!("{amount} more"),
+        NewTotal(amount: &'a str) => format!("new total {amount}"),
+    }
 }

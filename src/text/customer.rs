@@ -1,6 +1,8 @@
 //! What the first page of the report says of the car as it is now; the sentences stand in
 //! `en/customer.rs`.
 
+use super::en;
+use super::table::told;
 use crate::trade::wheel_end::Pick;
 
 /// What is true of the car, as far as the record says.
@@ -67,93 +69,64 @@ impl Now {
     }
 }
 
-/// A sentence of the customer's page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Customer<'a> {
-    /// The heading over the reasons.
-    Why,
-    /// The heading over the amounts.
-    Total,
-    /// The label of the amount to pay.
-    ToPay,
-    /// The label of the amount that is still open after a payment.
-    StillToPay,
-    /// The label of what is in the amount.
-    Included,
-    /// The inspection is in the amount.
-    InspectionIncluded,
-    /// Tax is in the amount: its percentage, empty where the amount was typed as a whole.
-    TaxIncluded(&'a str),
-    /// No tax was added.
-    NoTax,
-    /// The label of the repair that was declined.
-    NotCharged,
-    /// The label of the repair that was approved, before the job has ended.
-    WhenFinished,
-    /// The label of the inspection, before a job has ended whose repair was declined.
-    AtTheEnd,
-    /// The new part does not match the car and was not installed.
-    WrongPart,
-    /// The label of the repair before it was approved.
-    IfApproved,
-    /// The label of the inspection, paid alone if the repair is declined.
-    IfDeclined,
-    /// Nothing is to pay.
-    NothingToPay,
-    /// Work was left unfinished, so that nothing is due yet.
-    NotDueYet,
-    /// The play of the new hub, after a repair that did not rest on play.
-    NewHubMoves(&'a str),
-    /// The play before the work, which was no reason for the repair.
-    PlayNotTheReason(&'a str),
-    /// The play before the work, which could not be compared with the limit.
-    PlayNotCompared(&'a str),
-    /// How the drawing of the readings is read.
-    Legend,
-    /// The same where no limit is drawn.
-    LegendNoLimit,
-    /// What a reader can compare such a length with.
-    PaperThickness(&'a str),
-    /// What is not recorded, before the car can be called safe to drive: the job's end.
-    MissingEnd,
-    /// The checks of the new part.
-    MissingProof,
-    /// The brake pedal.
-    MissingPedal,
-    /// The lug nuts that were found loose.
-    MissingNuts,
-    /// A look at the warning lights after the work.
-    MissingLamps,
-    /// This warning light is on after the work.
-    MissingLit(Pick),
-    /// A road test after the work.
-    MissingRoad,
-    /// Something was noticed on the road test after the repair.
-    MissingRoadClean,
-    /// These signs are still there after the work.
-    StillThere(&'a str),
-    /// These signs were not tried again after the work.
-    NotTried(&'a str),
-    /// Nobody looked at the warning lights.
-    LampsNotChecked,
-    /// The new part does not pass, and what follows from that.
-    NotProved,
-    /// What to do until then.
-    AskBeforeDriving,
-    /// A corner whose bearing was replaced.
-    CornerReplaced,
-    /// A corner whose new part failed.
-    CornerFails,
-    /// A corner where nothing was found.
-    CornerNothing,
-    /// A corner that nothing was decided on.
-    CornerOpen,
-    /// The label of a wrench past its check, with what is due.
-    WrenchOverdue(&'a str),
-    /// The field for the customer's name, asked before a signature.
-    NameFirst,
-    /// What is shown where the price of the inspection was not given.
-    InspectionPriceFirst,
+told! {
+    /// A sentence of the customer's page.
+    pub enum Customer<'a>, customer {
+        Why => "Why",
+        Total => "What you pay",
+        ToPay => "Total to pay",
+        StillToPay => "Still to pay",
+        Included => "Included",
+        InspectionIncluded => "inspection",
+        TaxIncluded(percent: &'a str) => match percent {
+            "" => "tax".to_owned(),
+            _ => format!("tax of {percent}\u{a0}%"),
+        },
+        NoTax => "no tax was added",
+        NotCharged => "Repair you declined, not charged",
+        WhenFinished => "Full repair, due only when it is finished",
+        AtTheEnd => "Inspection and reassembly, due when everything is back in place",
+        WrongPart =>
+            "The new part does not match this car and was not installed. You do not pay for it.",
+        IfApproved => "Full repair, if you approve it",
+        IfDeclined => "Inspection and reassembly, if you decline",
+        NothingToPay => "Nothing to pay.",
+        NotDueYet => "The work is not finished. No payment for it is due yet.",
+        NewHubMoves(play: &'a str) => format!("The new hub moves {play}."),
+        PlayNotTheReason(play: &'a str) =>
+            format!("Movement was not the reason: the hub moved {play}."),
+        PlayNotCompared(play: &'a str) =>
+            format!("The hub moved {play}. That could not be compared with the limit, so it says nothing for or against the bearing."),
+        Legend =>
+            "Each dot is one reading. The dashed box shows where the true value most likely lies, the bold line the limit.",
+        LegendNoLimit =>
+            "Each dot is one reading. The dashed box shows where the true value most likely lies.",
+        PaperThickness(length: &'a str) =>
+            format!("A sheet of printer paper is about {length} thick."),
+        MissingEnd => "the job has not been closed as finished",
+        MissingProof => "the checks of the new part are not complete",
+        MissingPedal => "the brake pedal is not recorded as firm",
+        MissingNuts => "lug nuts were found loose and not recorded as tight since",
+        MissingLamps => "the warning lights are not recorded as checked after the repair",
+        MissingLit(lamp: Pick) => format!("{} is on", en::customer::lamp_name(lamp)),
+        MissingRoad => "no road test after the repair is recorded",
+        MissingRoadClean => "something was noticed on the road test after the repair",
+        StillThere(signs: &'a str) => format!("still there on the road after the repair: {signs}"),
+        NotTried(signs: &'a str) =>
+            format!("not tried again on the road after the repair: {signs}"),
+        LampsNotChecked => "The warning lights were not checked.",
+        NotProved =>
+            "The repair is not proved. The cause must be found and the wheel bearing checked again before the car is driven.",
+        AskBeforeDriving => "Ask us before you drive this car.",
+        CornerReplaced => "wheel bearing replaced",
+        CornerFails => "replaced, but the new part fails its check",
+        CornerNothing => "no fault found",
+        CornerOpen => "no decision yet",
+        WrenchOverdue(due: &'a str) => format!("wrench overdue: {due}"),
+        NameFirst => "Customer's name",
+        InspectionPriceFirst =>
+            "The price of the inspection was not given. Enter it before you ask the customer.",
+    }
 }
 
 /// When a warning light was seen on.

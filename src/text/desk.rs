@@ -1,318 +1,187 @@
 //! What the desk screens say beside the shell: Pack, the cards and the settings.
 
-/// Declares the sayings with a list of them all.
-macro_rules! desk_sayings {
-    ($($(#[$meta:meta])* $word:ident,)+) => {
-        /// A key label or a sentence of the desk screens.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Desk { $($(#[$meta])* $word,)+ }
+use super::table::{phrases, sentences};
 
-        impl Desk {
-            /// Every one of them.
-            pub const ALL: &'static [Self] = &[$(Self::$word),+];
-        }
-    };
+sentences! {
+    /// A key label or a sentence of the desk screens.
+    pub enum Desk, desk {
+        DialDue => "Check the dial by (year-month-day)",
+        KeepDay => "Save the day",
+        DialError => "Largest error in the dial's certificate, either way",
+        KeepError => "Save the error",
+        ErrorSlip =>
+            "An error is a number above zero; the field is empty where there is no certificate.",
+        BookingNothing => "Nothing is pasted yet.",
+        Families => "Specs are saved for",
+        FamilyHint => "Year, body, engine, drive: 2016 compact, 1.6, front drive",
+        OtherCount => "Other",
+        ThenAngle => "Then an angle",
+        AngleDegrees => "Angle after the torque, degrees",
+        Conditions => "New, dry, threadlocker…",
+        HowMeasured => "How it is measured",
+        From => "From",
+        ChangeSource => "Change the source",
+        ReadTwice => "Read twice, printed so",
+        SecondDocument => "A second document agrees",
+        AskedMaker => "Asked manufacturer",
+        MoreStages => "More stages, thread, count…",
+        SeatedFirst => "First until seated",
+        AddTorque => "+ torque",
+        AddAngle => "+ angle",
+        AddBack => "+ back",
+        TakeStageOut => "Remove the last one",
+        FurtherTorque => "then to",
+        FurtherAngle => "then on by, degrees",
+        FurtherBack => "then back by, degrees; empty: until it is loose",
+        Count => "How many",
+        Thread => "Thread: M12x1.5 or 1/2-20",
+        Class => "Class on the head",
+        PatternLegend => "Order on the page",
+        NotSaid => "Not said",
+        ThreadlockerGrade => "Threadlocker's grade",
+        Adapter => "Adapter",
+        LeverWrench => "Wrench: middle of the grip to its square",
+        LeverAdapter => "Adapter: square to fastener",
+        LeverAngle => "Degrees between them: 0 straight on, 90 changes nothing",
+        LeverUnit => "Unit of the lengths",
+        LeverNoLength => "Wrench length above zero, adapter length zero or more.",
+        LeverNotLonger =>
+            "Folded back past the grip: no setting. Turn the adapter, or take a longer wrench.",
+        LeverOutOfRange =>
+            "With the adapter this wrench would be set outside its range. Turn the adapter to 90 degrees.",
+        AlsoOff => "Also off: add it",
+        AlsoName => "What it is: hose bracket, undertray clip 3",
+        AlsoTorque => "Its torque, if it has a spec",
+        AtCorner => "At which corner",
+        PutOnList => "Put it on the list",
+        BackInPlace => "Back in place",
+        AtItsCard => "At spec",
+        WrenchMark => "Finest mark on it, if known",
+        WrenchChecked => "Last checked: 2026-03-31",
+        WrenchClicks => "Clicks since then, before this phone",
+        WrenchChecks => "Wrenches to be checked",
+        ShareTitle => "Share of a wrench's range",
+        ShareLow => "From, percent of full scale",
+        ShareHigh => "To, percent of full scale",
+        Stands => "Jack stands",
+        AddStand => "Add a jack stand",
+        StandName => "Name of the jack stand",
+        StandRating => "One of them carries",
+        StandUnit => "Unit of the rating",
+        RemoveStand => "Remove the jack stand",
+        AngleGauge => "Angle gauge in the van",
+        OtherDials => "Dials in the van",
+        LayDialBy => "Add this dial to the others",
+        FirstTitle => "Before the first job",
+        FirstSay =>
+            "Your name and the shop's appear on every report. Your torque wrenches decide which torques you can set.",
+        FirstWrenches => "Add each torque wrench in the van. No wrench is assumed.",
+        FirstStart => "Save and start",
+        FirstLater => "Not now",
+        ShopName => "Shop's name",
+        NoWrenchKnown => "No wrench is known yet. Enter yours in the van kit.",
+        NoWrenchKnownSay => "No wrench is known.",
+        TakeWrenches => "Use the van's wrenches now",
+        AskWithoutPrice => "Ask without a price",
+        SavePrice => "Save the price",
+        NoWrenchNoLeaving => "No wrench in the van fits a spec. Do not leave yet.",
+        LeaveWithout => "Leave without it",
+        OtherValue => "Another value",
+        BackToValue => "Back to the value",
+        NotInDocument => "Not in the document",
+        NoAccess => "No access to the document",
+        NotListed => "This vehicle is not listed",
+        ByHand => "By hand",
+        NoRig => "The page names none",
+        Setup => "What is off the car",
+        PagePictured => "A photo of the page is saved.",
+        PagesNotPictured => "No photo of the page",
+        CardsNotFound => "Specs not found",
+        Storage => "Storage",
+        WrenchesFit => "Every spec has a wrench that fits.",
+        KitCarried => "The wrenches and the dial of the van kit go with this job.",
+        OnBoard => "In the van",
+        Missing => "Missing",
+        English => "English",
+        DialHundredth => "0.01 mm",
+        DialThou => "0.001 in",
+        DialHalfThou => "0.0005 in",
+        DialOther => "Another dial",
+        KeepDial => "Save the dial",
+        DivisionUnit => "Unit of the division",
+        WrenchRange => "Wrenches are used from a fifth of full scale up.",
+        StorageUnknown => "This browser does not tell how much room there is.",
+        DateHint => "Year, month, day: 2026-03-31",
+        CurrencyHint => "Three letters: USD, EUR, GBP",
+        BillTitle => "Price and payment",
+        BillLines => "The repair in lines",
+        BillHint => "Lines are added up, with the tax of the settings; the sum becomes the price.",
+        LastLines => "The lines of the last job",
+        NextLine => "Next line",
+        Taxed => "Tax is added",
+        KeepLine => "Save the line",
+        RemoveLine => "Remove",
+        InLines => "Write it out in lines",
+        BillPayment => "Invoice and payment",
+        StillToPay => "Still to pay",
+        GiveInvoice => "Number the invoice",
+        VanMarkNeeded => "An invoice number begins with this van's letters: see Settings.",
+        VanMark => "Letters of this van",
+        VanMarkHint => "One to three letters, unique to this van, so no number repeats.",
+        TaxPercent => "Tax, percent",
+        TaxHint => "As your tax office has it; empty for none.",
+        TaxRounded => "Tax is rounded",
+        PartNumber => "Part number",
+        PartLot => "Lot or date code",
+        KeepPart => "Save the part",
+        YardTitle => "Shop",
+        YardNothing => "Nothing is due, nothing waits.",
+        YardOverdue => "Lug nuts overdue",
+        YardDue => "Lug nuts to check",
+        YardDeclined => "STOP declined",
+        YardUnfinished => "Left unfinished",
+        YardRecheck => "To be checked again",
+        YardWaiting => "Waiting for approval",
+        YardUnpaid => "Not paid",
+        YardParts => "Parts and comebacks",
+        YardPartsSay =>
+            "The share that comes back lies between the two ends, at 95 percent. Few jobs say little: the ends lie far apart.",
+        PartAndLot => "Part and lot",
+        FittedOn => "Installed",
+        CameBack => "Comebacks",
+        ShareHead => "Share",
+        StandsOut => "Stands out",
+        Call => "Call",
+        Write => "Write",
+        OnTheReport => "Printed on every report; empty for nothing.",
+    }
 }
 
-desk_sayings! {
-    /// By which day the dial is to be checked again.
-    DialDue,
-    /// Keep the day.
-    KeepDay,
-    /// The largest error in the dial's certificate.
-    DialError,
-    /// Keep that error.
-    KeepError,
-    /// It is a number above zero.
-    ErrorSlip,
-    /// Nothing was found yet.
-    BookingNothing,
-    /// Families whose cards are kept.
-    Families,
-    /// An example of a family.
-    FamilyHint,
-    /// Other counts.
-    OtherCount,
-    /// The axle nut gets an angle after its torque.
-    ThenAngle,
-    /// No angle after the torque.
-    NoAngle,
-    /// Degrees after the torque.
-    AngleDegrees,
-    /// Conditions of a card.
-    Conditions,
-    /// Method, tip and setup.
-    HowMeasured,
-    /// From where.
-    From,
-    /// Change the source.
-    ChangeSource,
-    /// A reason to keep a doubted figure: it was read twice.
-    ReadTwice,
-    /// A reason to keep a doubted figure: another document says the same.
-    SecondDocument,
-    /// A reason to keep a doubted figure: the maker was asked.
-    AskedMaker,
-    /// What else a torque card can say.
-    MoreStages,
-    /// It is seated before the first figure.
-    SeatedFirst,
-    /// One more torque.
-    AddTorque,
-    /// One more angle.
-    AddAngle,
-    /// One more turn back.
-    AddBack,
-    /// The last further stage goes.
-    TakeStageOut,
-    /// The label of a further torque.
-    FurtherTorque,
-    /// The label of a further angle.
-    FurtherAngle,
-    /// The label of a further turn back.
-    FurtherBack,
-    /// How many fasteners.
-    Count,
-    /// Their thread.
-    Thread,
-    /// Their class.
-    Class,
-    /// The order on the page.
-    PatternLegend,
-    /// The page does not say it.
-    NotSaid,
-    /// The threadlocker's grade.
-    ThreadlockerGrade,
-    /// An adapter on the wrench.
-    Adapter,
-    /// The wrench's length.
-    LeverWrench,
-    /// The adapter's length.
-    LeverAdapter,
-    /// The angle between them.
-    LeverAngle,
-    /// The unit of the lengths.
-    LeverUnit,
-    /// A lever without length.
-    LeverNoLength,
-    /// A lever that folds back past the grip.
-    LeverNotLonger,
-    /// The setting is outside the wrench's range.
-    LeverOutOfRange,
-    /// Something else is off.
-    AlsoOff,
-    /// What it is.
-    AlsoName,
-    /// Its torque.
-    AlsoTorque,
-    /// At which corner.
-    AtCorner,
-    /// Put it on the list.
-    PutOnList,
-    /// It is back in place.
-    BackInPlace,
-    /// It is at its card.
-    AtItsCard,
-    /// A wrench's finest mark.
-    WrenchMark,
-    /// When it was last checked.
-    WrenchChecked,
-    /// Its clicks since then.
-    WrenchClicks,
-    /// Wrenches that are to be checked.
-    WrenchChecks,
-    /// The share of a wrench's range.
-    ShareTitle,
-    /// Its lower end.
-    ShareLow,
-    /// Its upper end.
-    ShareHigh,
-    /// The stands.
-    Stands,
-    /// One more stand.
-    AddStand,
-    /// Its name.
-    StandName,
-    /// Its rating.
-    StandRating,
-    /// The unit of the rating.
-    StandUnit,
-    /// A stand goes.
-    RemoveStand,
-    /// There is an angle gauge.
-    AngleGauge,
-    /// Dials beside the one in use.
-    OtherDials,
-    /// The dial in use is kept beside others.
-    LayDialBy,
-    /// The heading of the first start.
-    FirstTitle,
-    /// What it asks for and why.
-    FirstSay,
-    /// What is asked of the wrenches.
-    FirstWrenches,
-    /// The key that begins.
-    FirstStart,
-    /// The key that puts it off.
-    FirstLater,
-    /// The shop's name.
-    ShopName,
-    /// No wrench is known.
-    NoWrenchKnown,
-    /// The same at a fastener.
-    NoWrenchKnownSay,
-    /// The key that takes over the van's wrenches.
-    TakeWrenches,
-    /// The key that asks without an amount.
-    AskWithoutPrice,
-    /// The key that keeps an amount.
-    SavePrice,
-    /// A card has no wrench: nobody leaves.
-    NoWrenchNoLeaving,
-    /// Leave all the same.
-    LeaveWithout,
-    /// Another value than the one offered.
-    OtherValue,
-    /// Back to the value.
-    BackToValue,
-    /// It is not in the document.
-    NotInDocument,
-    /// There is no access to the document.
-    NoAccess,
-    /// The vehicle is not listed.
-    NotListed,
-    /// By hand.
-    ByHand,
-    /// The maker names no setup.
-    NoRig,
-    /// Setup.
-    Setup,
-    /// A picture of the page is kept.
-    PagePictured,
-    /// Pages without a picture.
-    PagesNotPictured,
-    /// Cards not found.
-    CardsNotFound,
-    /// Storage.
-    Storage,
-    /// Every wrench fits.
-    WrenchesFit,
-    /// The van kit has no wrench.
-    NoWrenchOnBoard,
-    /// The van kit is copied into the job.
-    KitCarried,
-    /// On board.
-    OnBoard,
-    /// Missing.
-    Missing,
-    /// English.
-    English,
-    /// 0.01 mm.
-    DialHundredth,
-    /// 0.001 in.
-    DialThou,
-    /// 0.0005 in.
-    DialHalfThou,
-    /// Another dial.
-    DialOther,
-    /// Keep the dial.
-    KeepDial,
-    /// The division's unit.
-    DivisionUnit,
-    /// Used torque range hint.
-    WrenchRange,
-    /// The wrench's name is missing.
-    KitNoName,
-    /// The range is turned round.
-    KitRange,
-    /// A share of a range is typed wrongly.
-    KitShare,
-    /// There is no such dial.
-    KitDial,
-    /// How much storage is used cannot be told.
-    StorageUnknown,
-    /// A date is written year, month, day.
-    DateHint,
-    /// Currency code hint.
-    CurrencyHint,
-    /// Price and payment.
-    BillTitle,
-    /// The repair in lines.
-    BillLines,
-    /// What lines are good for.
-    BillHint,
-    /// The lines of the job before this.
-    LastLines,
-    /// What the next line is for.
-    NextLine,
-    /// Tax is added.
-    Taxed,
-    /// Keep the line.
-    KeepLine,
-    /// Take a line away.
-    RemoveLine,
-    /// Write the price out in lines.
-    InLines,
-    /// Invoice and payment.
-    BillPayment,
-    /// What is not paid yet.
-    StillToPay,
-    /// Give the invoice its number.
-    GiveInvoice,
-    /// Numbers need the van's mark.
-    VanMarkNeeded,
-    /// The van's mark.
-    VanMark,
-    /// What the mark is for.
-    VanMarkHint,
-    /// The shop's tax.
-    TaxPercent,
-    /// What to type as tax.
-    TaxHint,
-    /// Where the tax is rounded.
-    TaxRounded,
-    /// A part's number.
-    PartNumber,
-    /// A part's lot.
-    PartLot,
-    /// Keep the part.
-    KeepPart,
-    /// The yard.
-    YardTitle,
-    /// Nothing to follow.
-    YardNothing,
-    /// Wheel nuts overdue.
-    YardOverdue,
-    /// Wheel nuts due.
-    YardDue,
-    /// A STOP was declined.
-    YardDeclined,
-    /// Left unfinished.
-    YardUnfinished,
-    /// To be looked at again.
-    YardRecheck,
-    /// Waiting for a yes.
-    YardWaiting,
-    /// Not paid.
-    YardUnpaid,
-    /// Parts and what came back.
-    YardParts,
-    /// What the table can say.
-    YardPartsSay,
-    /// Part and lot.
-    PartAndLot,
-    /// On how many jobs.
-    FittedOn,
-    /// How many came back.
-    CameBack,
-    /// Between which shares.
-    ShareHead,
-    /// Beyond chance.
-    StandsOut,
-    /// Call.
-    Call,
-    /// Write.
-    Write,
-    /// That it is printed on every report.
-    OnTheReport,
+phrases! {
+    counted(title: &str, n: usize) => "{title} ({n})",
+    of_asked(n: usize, asked: usize) => "{n} of {asked}",
+    share_between(low: &str, high: &str) => "{low} to {high}",
+    retorque_message(plate: &str, date: &str) =>
+        "A wheel was off your car {plate}. The lug-nut torque must be checked by {date}. What time works for you?",
+    above_agreed(agreed: &str) =>
+        "The customer approved {agreed}. More needs another approval first.",
+    times(quantity: &str, each: &str) => "{quantity} × {each}",
+    tax_of(percent: &str) => "Tax, {percent}\u{a0}%",
+    checked_on(day: &str) => "checked {day}",
+    share_used(low: u8, high: u8) =>
+        "Wrenches are used from {low} to {high} percent of full scale.",
+    weak_stands(stands: &str, axle: &str) =>
+        "{stands}: rated for less than one axle may weigh here, {axle} (0.6 of curb weight; common practice, no source).",
+    past_proof(value: &str, bolt: &str, most: &str) =>
+        "{value} would stretch {bolt} past its proof load, which about {most} reaches (nut factor 0.2, or 0.18 oiled). Read the page and the bolt's head again.",
+    odd_for_stud(value: &str, thread: &str, low: &str, high: &str) =>
+        "{value} is far from what wheels on {thread} commonly get ({low} to {high}; common practice, no source). Read the page again.",
+    lower_stage(value: &str, before: &str) =>
+        "{value} comes after {before} and is lower. Is a turn back missing between them?",
+    kept_because(reason: &str) => "Doubted, saved: {reason}",
+    wrench_range(name: &str, low: &str, high: &str) => "{name}, {low} to {high}",
+    dial_is(division: &str, turn: u32, kind: &str) =>
+        "{division} a division, {turn} a turn, {kind}",
+    order_of_work(nth: usize) => "{nth}.",
+    amount_in(label: &str, currency: &str) => "{label}, {currency}",
 }

@@ -1,150 +1,87 @@
 //! What is said on the way between the yard and its vans.
 
-/// Declares the sayings with a list of them all.
-macro_rules! flow_sayings {
-    ($($(#[$meta:meta])* $word:ident,)+) => {
-        /// A key label or a sentence about files between the yard and its vans.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Flow { $($(#[$meta])* $word,)+ }
+use super::table::{phrases, sentences};
 
-        impl Flow {
-            /// Every one of them.
-            pub const ALL: &'static [Self] = &[$(Self::$word),+];
-        }
-    };
+sentences! {
+    /// A key label or a sentence about files between the yard and its vans.
+    pub enum Flow, flow {
+        DayTitle => "Day file",
+        DaySay =>
+            "Choose the jobs of one van and their times. The file has them in that order, with earlier visits of the same vehicles, the spec library and the shop's settings.",
+        Day => "Day",
+        Van => "Van (one to three letters; empty for any)",
+        Time => "Time",
+        DayNothing => "No open job to pack. Begin with New job.",
+        MakeDay => "Make the day file",
+        ChooseFirst => "Choose a job first.",
+        DaySlip => "A day is needed, and a van has one to three letters.",
+        OutTitle => "Send to shop",
+        CloseDay => "End-of-day file",
+        CloseDayWith => "End-of-day file with photos",
+        NothingNew => "Everything here is at the shop.",
+        ChooseJobs => "Or choose jobs",
+        ExportChosen => "Export the chosen jobs",
+        ExportChosenWith => "The chosen jobs with photos",
+        InYard => "At the shop: yes",
+        NotInYard => "At the shop: no",
+        GiveReceipt => "At the shop: send confirmation",
+        ShowReceipt => "Show confirmation as codes",
+        CodesOfReceipt => "The van reads them one after the other, under Import, \"From paper\".",
+        TooLongForCodes => "This confirmation is too long for codes. Give it as a file.",
+        ReceiptSay =>
+            "The confirmation tells the van what has arrived. Opened there, each job shows that it is at the shop; the next file has only what is new.",
+        Receipt => "A shop confirmation",
+        ReceiptCame => "Shop confirmation imported.",
+        EntryLetGo => "Personal data removed here; the shop has it",
+        LetGo => "Customer data removed here; the shop has the job",
+        GapsTitle => "Entries not received",
+        GapsSay =>
+            "Every phone numbers its entries. Ask its holder for the end-of-day file; a number can also be one that was not saved.",
+        ShopTitle => "The shop's settings",
+        ShopSay => "They go out with every day file, and each van is asked to use them.",
+        ShopOffer => "The shop's settings are other than those here:",
+        TakeShop => "Use the shop's settings",
+        ShopTaken => "The shop's settings are in use.",
+        NotSet => "not set",
+        Labour => "An hour of labor",
+        Warranty => "Warranty text",
+        Share => "Share of a wrench's range",
+        Retorque => "Re-torque",
+        RetorqueAfter => "Re-torque after",
+        RetorqueDays => "Re-torque within so many days",
+        RetorqueSay =>
+            "Empty for 50 mi or 80 km and 5 days (common practice). The manufacturer's own interval takes precedence.",
+        KeepDays => "Days before customer data is removed",
+        KeepDaysSay =>
+            "Empty for never. After this many days name, address, telephone, plate, complaint, notes and signatures of an ended job are removed from a phone that has a confirmation for it. The shop has the full job. 30 suits a van that can be stolen.",
+        Templates => "Lines of an estimate",
+        TemplatesSay =>
+            "An estimate can begin with these lines. They are saved from an estimate, on its price screen.",
+        KeepTemplate => "Save these lines for the next estimates",
+        TakeTemplate => "Begin with the shop's lines",
+        DropTemplate => "Remove the shop's lines",
+        KeepShop => "Save the shop's settings",
+        ShopSlip => "Whole numbers and amounts only, or nothing.",
+        EraseTitle => "Erase the customer",
+        EraseGoes =>
+            "Gone for good, here and wherever this job's file is opened: name, telephone, address, plate, and where a message came from. An old file does not bring them back.",
+        EraseStays =>
+            "Stays: the vehicle with its VIN, readings, decisions, specs, torques, answers and price. The report's digest still holds.",
+        EraseMay => "May contain names too. Tap what to erase as well:",
+        EraseNow => "Erase for good",
+        EraseDone => "Erased. The job is saved under another name:",
+        EraseHalf => "Only a part of it was erased. Do it again.",
+        EraseFailed => "It could not be erased. Nothing was changed.",
+        EraseNobody => "No one is named in this job.",
+        Complaint => "Complaint",
+        Notes => "Notes",
+        Signatures => "Signatures",
+        Photos => "Photos",
+        Goes => "goes",
+        Stays => "stays",
+    }
 }
 
-flow_sayings! {
-    /// The title of the screen that makes a day file.
-    DayTitle,
-    /// What is in a day file.
-    DaySay,
-    /// The day that is packed.
-    Day,
-    /// The van that it is packed for.
-    Van,
-    /// At what time.
-    Time,
-    /// There is nothing that could be packed.
-    DayNothing,
-    /// The key that makes the file.
-    MakeDay,
-    /// Nothing was chosen.
-    ChooseFirst,
-    /// The day is no day.
-    DaySlip,
-    /// The title of the screen of files that leave a van.
-    OutTitle,
-    /// The key that makes the file of everything since the last receipt.
-    CloseDay,
-    /// The same with pictures.
-    CloseDayWith,
-    /// Everything is in the yard.
-    NothingNew,
-    /// The heading of the jobs that can be chosen.
-    ChooseJobs,
-    /// The key that makes the file of the chosen jobs.
-    ExportChosen,
-    /// The same with pictures.
-    ExportChosenWith,
-    /// The yard has the job.
-    InYard,
-    /// The yard does not have all of the job.
-    NotInYard,
-    /// The key that answers with a receipt.
-    GiveReceipt,
-    /// The key that shows a receipt as codes.
-    ShowReceipt,
-    /// How they are read.
-    CodesOfReceipt,
-    /// It does not fit into codes.
-    TooLongForCodes,
-    /// What a receipt is for.
-    ReceiptSay,
-    /// A receipt, as an entry.
-    Receipt,
-    /// A receipt came in.
-    ReceiptCame,
-    /// A body that was let go of, as an entry.
-    EntryLetGo,
-    /// The person of a job left the phone.
-    LetGo,
-    /// Running numbers that are missing.
-    GapsTitle,
-    /// What such a number means.
-    GapsSay,
-    /// The title of the shop's settings.
-    ShopTitle,
-    /// What the shop's settings are for.
-    ShopSay,
-    /// The settings in the file differ from those here.
-    ShopOffer,
-    /// The key that takes them.
-    TakeShop,
-    /// They were taken.
-    ShopTaken,
-    /// Not set.
-    NotSet,
-    /// What an hour costs.
-    Labour,
-    /// The warranty, word for word.
-    Warranty,
-    /// The share of a wrench's range.
-    Share,
-    /// The re-torque rule.
-    Retorque,
-    /// After which distance.
-    RetorqueAfter,
-    /// By how many days.
-    RetorqueDays,
-    /// Who wins over the shop's rule.
-    RetorqueSay,
-    /// After how many days a person leaves a van.
-    KeepDays,
-    /// What that means, and why it is off at first.
-    KeepDaysSay,
-    /// The lines that an estimate begins with.
-    Templates,
-    /// What they are for.
-    TemplatesSay,
-    /// The key that makes them out of the open estimate.
-    KeepTemplate,
-    /// The key that takes the shop's lines.
-    TakeTemplate,
-    /// The key that removes the shop's lines.
-    DropTemplate,
-    /// The key that keeps the settings.
-    KeepShop,
-    /// A number is needed, or nothing.
-    ShopSlip,
-    /// The title of the screen that erases a customer.
-    EraseTitle,
-    /// What goes.
-    EraseGoes,
-    /// What stays.
-    EraseStays,
-    /// What may name the person besides.
-    EraseMay,
-    /// The key that is held.
-    EraseNow,
-    /// It is done.
-    EraseDone,
-    /// It could not be done.
-    EraseFailed,
-    /// Only a part of it was erased. Do it again.
-    EraseHalf,
-    /// There is nobody to erase.
-    EraseNobody,
-    /// The complaint.
-    Complaint,
-    /// The notes.
-    Notes,
-    /// The signatures.
-    Signatures,
-    /// The pictures.
-    Photos,
-    /// It goes.
-    Goes,
-    /// It stays.
-    Stays,
+phrases! {
+    change(what: &str, from: &str, to: &str) => "{what}: {from} \u{2192} {to}",
 }

@@ -1,90 +1,60 @@
 //! Words for what is kept as bytes: pictures, voice notes, the room for them, their file.
 
-/// Declares the sayings with a list of them all.
-macro_rules! kept_sayings {
-    ($($(#[$meta:meta])* $word:ident,)+) => {
-        /// A key label or a sentence about pictures, voice notes and room.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Kept { $($(#[$meta])* $word,)+ }
+use super::table::{phrases, sentences};
 
-        impl Kept {
-            /// Every one of them.
-            pub const ALL: &'static [Self] = &[$(Self::$word),+];
-        }
-    };
+sentences! {
+    /// A key label or a sentence about pictures, voice notes and room.
+    pub enum Kept, kept {
+        Title => "Photos and voice notes",
+        TakeAgain => "Take it again",
+        CaptionTitle => "What does it show?",
+        AsTheStep => "As the step says",
+        OwnWords => "In your own words",
+        KeepWords => "Save the words",
+        CleanHands => "Words of your own are typed at the desk, with clean hands.",
+        Shot => "Photo saved: look, caption, again",
+        HoldToTalk => "Hold to talk",
+        HoldHint => "Up to 60 s; let go to stop",
+        MicAsking => "Asking for the microphone",
+        MicAllowed => "The microphone is allowed now. Hold the key again to talk.",
+        MicDenied =>
+            "The microphone is not allowed. Type the note, or allow it in the browser's settings for this app.",
+        MicNone => "No microphone is free here. Type the note.",
+        VoiceShort => "Too short, nothing was saved. Hold the key while you talk.",
+        VoiceFailed => "The recording failed and was not saved. Say it again or type it.",
+        VoiceKept => "Voice note saved",
+        VoiceNotes => "Voice notes",
+        VoiceNote => "Voice note",
+        Length => "Length",
+        Step => "Step",
+        When => "When",
+        Digest => "Digest",
+        CaptionSaid => "Caption",
+        PictureUnreadable => "This photo could not be read. Take it again.",
+        NotHere => "Not on this phone",
+        PictureFull =>
+            "The phone's storage is full: this photo was not saved. All that you tapped before is saved.",
+        VoiceFull =>
+            "The phone's storage is full: this voice note was not saved. All you tapped before is saved.",
+        MakeRoom =>
+            "Export this job with its photos, then delete videos and apps from the phone, and try again.",
+        WithoutIt => "Go on without it",
+        NoRoomNote => "No photo: the phone's storage was full.",
+        ExportWith => "Export with photos",
+        ExportAllWith => "Export everything with photos",
+        NotSent => "Not sent. The job is still only here.",
+        NotUnpacked =>
+            "This zip was packed by another program in a way that cannot be read here. Nothing was changed.",
+        NoRoomImport =>
+            "The phone's storage is full: some photos were not saved. The record is complete.",
+    }
 }
 
-kept_sayings! {
-    /// Pictures and voice notes.
-    Title,
-    /// A second picture instead of this one.
-    TakeAgain,
-    /// What a picture shows.
-    CaptionTitle,
-    /// The step's own caption.
-    AsTheStep,
-    /// A caption in one's own words.
-    OwnWords,
-    /// Keep the words.
-    KeepWords,
-    /// Why no words can be typed here.
-    CleanHands,
-    /// The way to the picture that was just taken.
-    Shot,
-    /// The key that records while it is held.
-    HoldToTalk,
-    /// How it is used.
-    HoldHint,
-    /// The browser is asking.
-    MicAsking,
-    /// Allowed after the finger left the key.
-    MicAllowed,
-    /// The microphone is denied.
-    MicDenied,
-    /// There is no microphone.
-    MicNone,
-    /// Nothing was said.
-    VoiceShort,
-    /// The recording broke off.
-    VoiceFailed,
-    /// A voice note was kept.
-    VoiceKept,
-    /// The list of voice notes.
-    VoiceNotes,
-    /// One of them.
-    VoiceNote,
-    /// How long it is.
-    Length,
-    /// At which step.
-    Step,
-    /// When.
-    When,
-    /// The digest of its bytes.
-    Digest,
-    /// What a picture shows was said.
-    CaptionSaid,
-    /// No picture that can be read.
-    PictureUnreadable,
-    /// Its bytes are on another phone.
-    NotHere,
-    /// There is no room for a picture.
-    PictureFull,
-    /// There is no room for a voice note.
-    VoiceFull,
-    /// What to do about it.
-    MakeRoom,
-    /// Go on without it.
-    WithoutIt,
-    /// The note that says why there is no picture.
-    NoRoomNote,
-    /// The file with its pictures.
-    ExportWith,
-    /// The key for everything on this phone with its pictures.
-    ExportAllWith,
-    /// The share sheet was closed.
-    NotSent,
-    /// A zip that is packed in another way.
-    NotUnpacked,
-    /// Pictures of a file that do not fit.
-    NoRoomImport,
+phrases! {
+    seconds(n: u8) => "{n} s",
+    talking(said: u8, of: u8) => "{said} of {of} s. Let go to stop.",
+    room_nearly_full(left: &str) =>
+        "The phone's storage is nearly full: {left} left. Export with photos and make room.",
+    room_left(left: &str) => "{left} left for this app.",
+    picture_wrong(names: &str) => "Left out, since it is not what the record names: {names}",
 }

@@ -1,114 +1,67 @@
 //! What the lists and counts of the yard say, and what is asked for them.
 
-/// Declares the sayings with a list of them all.
-macro_rules! ledger_sayings {
-    ($($(#[$meta:meta])* $word:ident,)+) => {
-        /// A title, a head or a sentence of the yard's lists.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Ledger { $($(#[$meta])* $word,)+ }
+use super::table::{phrases, sentences};
 
-        impl Ledger {
-            /// Every one of them.
-            pub const ALL: &'static [Self] = &[$(Self::$word),+];
-        }
-    };
+sentences! {
+    /// A title, a head or a sentence of the yard's lists.
+    pub enum Ledger, ledger {
+        OpenFiles => "Open files",
+        DropHere => "Drop the files of the vans here, or tap and choose them.",
+        CameIn => "came in",
+        Stopped => "stopped",
+        NothingNew => "nothing new",
+        Asks => "asks first",
+        Refused => "refused",
+        FindJob => "Plate, VIN, name, part or lot",
+        NoneFound => "No job matches that.",
+        ChecksTitle => "Wrenches and dials to check",
+        Dial => "Dial indicator",
+        StockTitle => "Parts in the van",
+        StockSay => "Counted down by each part installed since the last count.",
+        Part => "Part",
+        Left => "Left",
+        Today => "Today",
+        Cores => "Cores",
+        ToOrder => "Order",
+        NotCounted => "not counted",
+        CountsTitle => "Counts of the shop",
+        CountsSay =>
+            "Each box reaches from the lower to the upper end at 95 percent, the line in it is what was counted. A long box says that few were counted: no row is better than another while their boxes overlap.",
+        CountsNothing => "Nothing to count yet.",
+        Of => "Counted",
+        Between => "Between",
+        DamagesTitle => "Seen on old hubs",
+        DamagesSay =>
+            "Of the hubs that were inspected, in the terms of ISO 15243. Suspected only: a sealed hub shows little.",
+        CausesTitle => "Causes of comebacks",
+        CausesSay => "Of the comebacks at the same corner with a recorded cause.",
+        MinutesTitle => "Minutes billed and actual",
+        MinutesSay =>
+            "Actual: from site check to job end, one day, one phone, minus time waiting for approval; other breaks are included. Billed: labor lines of the estimate, quantity in hours. Finished jobs with both values only.",
+        Jobs => "Jobs",
+        Sold => "Billed",
+        Real => "Actual",
+        Over => "Over billed",
+        OneJob => "one job says nothing",
+        DamageAsk => "Seen on the old one, suspected",
+        CauseAsk => "Why did it come back?",
+        AddPart => "Count a part",
+        PartHave => "In the van now",
+        PartLeast => "Order below",
+        PartCores => "Cores to send back",
+        WholePieces => "Whole pieces, and a part number.",
+        SeenOnOld => "Seen on the old part, suspected",
+    }
 }
 
-ledger_sayings! {
-    /// Files are opened by a drop or a tap.
-    OpenFiles,
-    /// Where they are dropped.
-    DropHere,
-    /// The list of what became of each file.
-    FilesTitle,
-    /// A file that came in.
-    CameIn,
-    /// stopped
-    Stopped,
-    /// A file that brought nothing new.
-    NothingNew,
-    /// A file that asks before it is taken.
-    Asks,
-    /// A file that was refused.
-    Refused,
-    /// Missing running numbers.
-    GapsTitle,
-    /// Where they may be.
-    GapsSay,
-    /// Find a job.
-    FindJob,
-    /// Nothing is found.
-    NoneFound,
-    /// Wrenches and dials.
-    ChecksTitle,
-    /// The dial.
-    Dial,
-    /// Parts on board.
-    StockTitle,
-    /// How it is counted.
-    StockSay,
-    /// A van.
-    Van,
-    /// A part.
-    Part,
-    /// How many are left.
-    Left,
-    /// How many were fitted today.
-    Today,
-    /// Old parts to be sent back.
-    Cores,
-    /// It is to be ordered.
-    ToOrder,
-    /// It was never counted.
-    NotCounted,
-    /// The counts of the shop.
-    CountsTitle,
-    /// What the ends mean.
-    CountsSay,
-    /// Nothing is counted yet.
-    CountsNothing,
-    /// All vans together.
-    AllVans,
-    /// So many of so many.
-    Of,
-    /// Between which ends.
-    Between,
-    /// What is seen on old parts.
-    DamagesTitle,
-    /// How it is told.
-    DamagesSay,
-    /// Why jobs came back.
-    CausesTitle,
-    /// Out of what it is counted.
-    CausesSay,
-    /// Minutes sold and taken.
-    MinutesTitle,
-    /// How they are counted.
-    MinutesSay,
-    /// Jobs.
-    Jobs,
-    /// Minutes sold.
-    Sold,
-    /// Minutes taken.
-    Real,
-    /// Minutes over what was sold.
-    Over,
-    /// One job has no ends.
-    OneJob,
-    /// What is seen on the old hub.
-    DamageAsk,
-    /// Why it came back.
-    CauseAsk,
-    /// One more part on board.
-    AddPart,
-    /// So many are on board.
-    PartHave,
-    /// Below so many it is ordered.
-    PartLeast,
-    /// So many old ones are on board.
-    PartCores,
-    /// A number of pieces is a whole one.
-    WholePieces,
-    /// In the report.
-    SeenOnOld,
+phrases! {
+    files_of(done: usize, all: usize) => "{done} of {all} files",
+    files_sum(came: usize, nothing: usize, refused: usize) =>
+        "{came} came in, {nothing} nothing new, {refused} refused",
+    more_rows(more: usize) => "and {more} more",
+    check_by(day: &str) => "by {day}",
+    seen_damage(corner: &str, seen: &str, term: &str) => "{corner}: {seen} (ISO 15243: {term})",
+    stock_line(number: &str, have: u16, least: u16, cores: u16) =>
+        "{number}: {have} in the van, order below {least}, {cores} cores to send back",
+    span_alt(title: &str, rows: &str) => "{title}: {rows}",
 }

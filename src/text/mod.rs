@@ -1,8 +1,9 @@
-//! Every sentence that a person reads, matched exhaustively, one file a theme and language.
+//! Every sentence that a person reads, one file a theme.
 //!
-//! A missing translation does not compile: each language has a folder with the same themes and
-//! the same functions. Nothing here formats a quantity, a date or an amount; such values come in
-//! as text that is already formatted.
+//! A sentence stands once: in the theme's table beside its English, or, where it is picked by a
+//! value, in the language's folder. A missing translation does not compile. Nothing
+//! here formats a quantity, a date or an amount; such values come in as text that is already
+//! formatted.
 
 mod book;
 mod consent;
@@ -12,34 +13,27 @@ mod en;
 mod flow;
 mod kept;
 mod ledger;
+mod measure;
+mod mishap;
 mod paper;
 mod reading;
 mod reason;
 mod report;
 mod runout;
 mod say;
+mod screen;
 mod step;
+mod table;
 #[cfg(test)]
 mod tests;
 mod thickness;
 mod yard;
 
-pub use book::BookWord;
-pub use consent::Asking;
-pub use customer::{Customer, Lit, Now};
-pub use desk::Desk;
-pub use flow::Flow;
-pub use kept::Kept;
-pub use ledger::Ledger;
-pub use paper::Paper;
-pub use reading::ReadingWord;
-pub use reason::ReasonWord;
-pub use report::ReportWord;
-pub use runout::FaceWord;
-pub use say::Say;
-pub use step::StepText;
-pub use thickness::ThickWord;
-pub use yard::Yard;
+pub use self::{
+    book::*, consent::*, customer::*, desk::*, flow::*, kept::*, ledger::*, measure::*, mishap::*,
+    paper::*, reading::*, reason::*, report::*, runout::*, say::*, screen::*, step::*,
+    thickness::*, yard::*,
+};
 
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::caption::CaptionWord;
@@ -124,8 +118,6 @@ spoken! {
     /// When the next tap counts as done.
     late::counts_as(ago: Ago) -> String;
 
-    /// What the lists and counts of the yard say.
-    ledger::ledger(word: Ledger) -> &'static str;
     /// What is seen on an old part, in a workshop's words.
     ledger::damage(damage: Damage) -> &'static str;
     /// The same in the terms of ISO 15243.
@@ -136,24 +128,8 @@ spoken! {
     ledger::measure(measure: Measure) -> (&'static str, &'static str);
     /// A van by its letters or its phone; all vans where that is empty.
     ledger::van_name(name: &str) -> String;
-    /// How many of the files are read.
-    ledger::files_of(done: usize, all: usize) -> String;
-    /// What became of the files.
-    ledger::files_sum(came: usize, nothing: usize, refused: usize) -> String;
-    /// How many rows are not shown.
-    ledger::more_rows(more: usize) -> String;
-    /// By which day something is to be checked.
-    ledger::check_by(day: &str) -> String;
-    /// What was seen on the old part of a corner.
-    ledger::seen_damage(corner: &str, seen: &str, term: &str) -> String;
-    /// What a van had of a part when it was counted.
-    ledger::stock_line(number: &str, have: u16, least: u16, cores: u16) -> String;
-    /// A drawing of shares for those who cannot see it.
-    ledger::span_alt(title: &str, rows: &str) -> String;
     /// A kind of wheel end at so many corners.
     ledger::work_on(kind: &str, corners: usize) -> String;
-    /// A sentence or key about files between the yard and its vans.
-    flow::flow(say: Flow) -> &'static str;
     /// When, and by which van, a job is done.
     flow::slot(slot: &Slot) -> String;
     /// The same from texts that may be empty.
@@ -164,8 +140,6 @@ spoken! {
     flow::gap(device: &str, by: &str, from: u64, to: u64) -> String;
     /// Entries that a file emptied.
     flow::emptied(n: usize) -> String;
-    /// A setting with what it is and what it would be.
-    flow::change(what: &str, from: &str, to: &str) -> String;
     /// The shop's rule for the re-torque.
     flow::retorque_rule(after: &str, days: u16) -> String;
     /// So many days.
@@ -178,13 +152,6 @@ spoken! {
     flow::closed_file_stem(day: &str, van: &str) -> String;
     /// The name of a receipt, without its ending.
     flow::receipt_file_stem(day: &str) -> String;
-
-    /// What the command on a computer says.
-    yard::yard(say: Yard<'_>) -> String;
-    /// What is said round a yes and a no.
-    consent::asking(say: Asking<'_>) -> String;
-    /// What is said of a job that goes from phone to phone on paper.
-    paper::paper(say: Paper<'_>) -> String;
 
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;
@@ -230,27 +197,11 @@ spoken! {
     mishap::mishap_part(kind: MishapKind) -> &'static str;
     /// A mishap in one line.
     mishap::mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String;
-    /// That a fastener is mended.
-    mishap::mended(item: &str) -> String;
-    /// The key that says so.
-    mishap::mended_key(part: &str) -> String;
-    /// Something that was named by hand.
-    mishap::also_off(name: &str) -> String;
-    /// The adapter on a wrench, or that there is none.
-    mishap::adapter(wrench: &str, adapter: &str, angle: &str) -> String;
     mishap::no_adapter() -> &'static str;
     /// How many were found loose at the re-torque.
     mishap::found_loose(count: u8) -> String;
-    /// The key that counts one swing of the handle.
-    mishap::swing(angle: &str) -> String;
-    /// How much of an angle is behind.
-    mishap::angle_behind(behind: &str, asked: &str) -> String;
-    /// How far a fastener is.
-    mishap::stage_of(stage: usize, all: usize) -> String;
     /// Who did it, and when.
     mishap::who_when(who: &str, when: &str) -> String;
-    /// With which wrench, and what it was set to.
-    mishap::with_wrench(wrench: &str, set: &str) -> String;
     /// By what an angle was read, known or not, and that the gauge was past its day.
     angle::angled(by: AngleBy) -> &'static str;
     angle::angle_not_told() -> &'static str;
@@ -308,11 +259,7 @@ spoken! {
     decide::declined_consequence(decision: Decision) -> &'static str;
     /// A corner with its decision: "Front left: REPLACE".
     decide::corner_decision(corner: Corner, decision: Decision) -> String;
-    /// One reason of a decision, as the technician reads it.
-    decide::reason(reason: ReasonWord<'_>) -> String;
 
-    /// A word or sentence of the run-out.
-    runout::face(word: FaceWord) -> &'static str;
     /// What turns under the tip.
     runout::surface(surface: Surface) -> &'static str;
     /// How the places of a run are found.
@@ -321,8 +268,6 @@ spoken! {
     runout::angle_slip(slip: AngleSlip) -> String;
     /// Why a reading does not count.
     runout::left_out(why: LeftOut) -> &'static str;
-    /// What the readings look like.
-    runout::form(form: Form) -> &'static str;
     /// What comes next at a face that turns.
     runout::next_at_face(next: Next) -> &'static str;
     /// Why readings are no series.
@@ -331,45 +276,23 @@ spoken! {
     runout::undetermined(why: Undetermined) -> String;
     /// A run with its number and what turns.
     runout::run_title(nth: u8, surface: Surface) -> String;
-    /// Which place is read, and at which angle.
-    runout::place_of(place: u8, places: u8, angle: &str) -> String;
-    /// A place whose angle is asked for.
-    runout::place_where(place: u8, places: u8) -> String;
     /// The answer of a run in one sentence: how far, what it looks like, what it says.
     runout::run_answer(runout: &str, form: Form, against: &str) -> String;
-    /// The two ends of an interval.
-    runout::from_to(low: &str, high: &str) -> String;
-    /// A value with the two ends of its 95 % interval.
-    runout::with_interval(value: &str, low: &str, high: &str) -> String;
     /// What a run-out says against its limit.
     runout::against_limit(result: Guarded, limit: &str) -> String;
     /// Where it is highest, and between which studs.
     runout::high_spot(angle: &str, sure: Option<&str>, studs: Option<(u8, u8)>) -> String;
-    /// The rotor on a stud with what is to be expected there.
-    runout::hole_on_stud(stud: u8) -> String;
     /// The alternative text of the drawing.
     runout::polar_alt(runout: &str, form: Form) -> String;
 
-    /// Mean and median, where one round stands apart.
-    measure::median_says(mean: &str, median: &str) -> String;
     /// Why a typed number is no angle of a tip.
     measure::tip_slip(slip: TipSlip) -> String;
-    /// How far off square a tip stood, and what was done about it.
-    measure::tip_line(angle: &str) -> String;
     /// Why a typed number is no creep of a needle.
     measure::creep_slip(slip: CreepSlip) -> String;
-    /// How far a needle crept.
-    measure::creep_line(divisions: &str) -> String;
-    /// A rocked play as it would be seen at another place.
-    runout::seen_at(play: &str, place: &str) -> String;
-    /// How far a place of the tip is from the axle's middle.
-    runout::tip_radius(place: &str, radius: &str) -> String;
     /// Why a typed number is no radius.
     runout::radius_slip(slip: RadiusSlip) -> String;
     /// What the rotor on every stud is told from.
     runout::basis(basis: Basis) -> &'static str;
-    /// A word or sentence of a set of readings.
-    reading::reading(word: ReadingWord) -> &'static str;
     /// How the hub is moved in a method.
     reading::method_how(method: Method) -> &'static str;
     /// How the tip is set at a place.
@@ -388,13 +311,9 @@ spoken! {
     reading::set_fault(fault: play::SeriesFault) -> String;
     /// The key that repeats the whole reading of the round before.
     reading::same_reading(push: Option<&str>, pull: &str) -> String;
-    /// The push that was recorded in this round.
-    reading::pushed_at(push: &str) -> String;
     /// What the screen of a round says where the hub is rocked.
     reading::round_rocked() -> StepText;
 
-    /// A word or sentence of the rotor's thickness.
-    thickness::thick(word: ThickWord) -> &'static str;
     /// What a limit of the thickness is of.
     thickness::bound(bound: Bound) -> &'static str;
     /// The key that opens the form of a limit.
@@ -407,167 +326,41 @@ spoken! {
     thickness::thickness_fault(fault: ThicknessFault) -> String;
     /// Why a typed number is no thickness.
     thickness::thickness_slip(slip: ThicknessSlip) -> String;
-    /// A measurement with its number.
-    thickness::measurement_title(nth: u8) -> String;
-    /// The thinnest place, and what it says.
-    thickness::thinnest_at(value: &str, place: u8, against: &str) -> String;
     /// What the thinnest place says against its limit.
     thickness::against_least(result: Guarded, limit: &str) -> String;
-    /// How much it varies, and what that says.
-    thickness::varies_by(value: &str, against: &str) -> String;
-    /// The alternative text of the drawing.
-    thickness::thickness_alt(variation: &str) -> String;
 
-    /// A sentence or key of the shell.
-    say::say(say: Say) -> &'static str;
-
-    /// "Round 2 of 3".
-    screen::round_of(n: u8, of: u8) -> String;
-    /// "Swing 4 of 5".
-    screen::swing_of(n: u8, of: u8) -> String;
-    /// "Step 3 of 12".
-    screen::step_of(n: usize, of: usize) -> String;
     /// A step's name with the corner it is at.
     screen::step_at(name: &str, corner: Corner) -> String;
-    /// The key of the next fastener: "Wheel nut 3 clicked".
-    screen::nut_clicked(item: &str) -> String;
-    /// Which fastener is next.
-    screen::next_fastener(item: &str) -> String;
     /// The key that says no to what was not tapped in a list of questions.
     screen::no_to_rest(open: usize, of: usize) -> String;
-    /// How many of a pass are done.
-    screen::pass_progress(done: usize, of: usize) -> String;
-    /// The torque in the wrench's own unit.
-    screen::set_wrench(wrench: &str, value: &str) -> String;
-    /// The torque on the card, and what to set on the wrench.
-    screen::card_and_wrench(card: &str, set: &str) -> String;
-    /// The key that keeps a value.
-    screen::keep_value(value: &str) -> String;
-    /// The key that takes the last value again.
-    screen::same_value(value: &str) -> String;
-    /// A value as its twin in the other unit.
-    screen::also_value(value: &str) -> String;
-    /// Both ends of a dial that was not set to zero.
-    screen::play_from_two(push: &str, pull: &str, play: &str) -> String;
-    /// The middle one of the rounds, with its uncertainty.
-    screen::median_of(rounds: usize, play: &str, uncertainty: &str) -> String;
-    /// How far the rounds lie apart.
-    screen::spread_of(spread: &str) -> String;
-    /// What the gauge can prove against the limit.
-    screen::can_prove(over_from: &str, within_to: &str) -> String;
-    /// The gauge can prove "over" only.
-    screen::cannot_prove_within(over_from: &str) -> String;
-    /// Play over its limit, with the source of the limit.
-    screen::over_limit(play: &str, limit: &str, source: &str) -> String;
-    /// Play within its limit, with the source of the limit.
-    screen::within_limit(play: &str, limit: &str, source: &str) -> String;
-    /// The house limit, named as what it is.
-    screen::house_limit(limit: &str) -> String;
-    /// When a reminder is due.
-    screen::due_on(what: &str, date: &str) -> String;
-    /// Since when a reminder is overdue.
-    screen::overdue_since(what: &str, date: &str) -> String;
-    /// When a re-torque is due, by date and distance.
-    screen::retorque_due(date: &str, distance: &str) -> String;
     /// How many items are loose; of an incomplete record at least so many.
     screen::loose_count(n: usize, incomplete: bool) -> String;
     /// The same as a number alone.
     screen::loose_number(n: usize, incomplete: bool) -> String;
-    /// An item of the loose list with its state.
-    screen::loose_row(item: &str, state: &str) -> String;
-    /// When a step was done last, on coming back.
-    screen::last_done(time: &str) -> String;
-    /// What comes next.
-    screen::next_is(step: &str) -> String;
-    /// Where the technician is: phase and step.
-    screen::you_are_at(phase: &str, step: &str) -> String;
-    /// When it was done and when it was noted.
-    screen::noted_later(done: &str, noted: &str) -> String;
     /// Something not done, with its reason.
     screen::not_done_because(what: &str, because: &str) -> String;
-    /// What undo has just taken back.
-    screen::undone_what(what: &str) -> String;
-    /// The last characters of the VIN, to compare with the car.
-    screen::vin_ends(last: &str) -> String;
-    /// The odometer is lower than last time.
-    screen::odometer_lower(last: &str) -> String;
-    /// A card of the same family that was used before.
-    screen::card_from(document: &str, page: &str, date: &str) -> String;
-    /// A card that was not looked up again.
-    screen::not_looked_up_since(date: &str) -> String;
-    /// A torque that no wrench on board reaches.
-    screen::no_wrench_for(item: &str, value: &str) -> String;
-    /// A torque that lies at the edge of a wrench's range.
-    screen::wrench_at_edge(wrench: &str, value: &str) -> String;
     /// What is missing from the kit.
     screen::kit_missing(n: usize) -> String;
     /// How many cards are still open.
     screen::cards_open(n: usize) -> String;
-    /// The amount of the repair.
-    screen::price_repair(amount: &str) -> String;
-    /// The amount of inspection with putting it back.
-    screen::price_refit(amount: &str) -> String;
-    /// The yes that is asked for, with its amount.
-    screen::agree_to(amount: &str) -> String;
-    /// What the storage of this device still holds.
-    screen::storage_used(used: &str, of: &str) -> String;
-    /// How many jobs are on this phone.
-    screen::jobs_count(n: usize) -> String;
-    /// Nothing was found for what was typed.
-    screen::nothing_found_for(typed: &str) -> String;
     /// The result of an import.
     screen::imported(entries: usize, new: usize) -> String;
     /// How an open job would read safer with a file, a line each.
     screen::eased(job: &str, eased: &Eased) -> Vec<String>;
     /// Records that could not be read and were set aside.
     screen::set_aside(n: usize) -> String;
-    /// Entries of kinds that this version does not know.
-    screen::unknown_entries(n: usize) -> String;
-    /// Entries that the file names and does not have.
-    screen::entries_missing(n: usize) -> String;
-    /// Two phones say different things of one fact.
-    screen::told_twice(what: &str, one: &str, other: &str) -> String;
-    /// A file from a newer version.
-    screen::file_is_newer(version: &str) -> String;
-    /// The caption of a picture.
-    screen::photo_caption(step: &str, time: &str) -> String;
-    /// A word or a sentence about pictures, voice notes and the room for them.
-    kept::kept(word: Kept) -> &'static str;
     /// What a picture shows, as it is offered.
     kept::caption_word(word: CaptionWord) -> &'static str;
-    /// A length in seconds.
-    kept::seconds(n: u8) -> String;
-    /// How long it has been talked, of how long at most.
-    kept::talking(said: u8, of: u8) -> String;
     /// How many jobs and lists the browser has lost.
     kept::lost_logs(count: usize) -> String;
-    /// There is little room left.
-    kept::room_nearly_full(left: &str) -> String;
-    /// How much room is left.
-    kept::room_left(left: &str) -> String;
     /// How many pictures and voice notes a file brought.
     kept::pictures_taken(n: usize) -> String;
-    /// Pictures of a file that are not what the record names.
-    kept::picture_wrong(names: &str) -> String;
-    /// The alternative text of a dial.
-    screen::dial_alt(value: &str) -> String;
     /// The alternative text of the wheel with its fasteners.
     screen::star_alt(done: usize, of: usize) -> String;
-    /// A sentence or a key of the card book.
-    book::book(word: BookWord) -> &'static str;
     /// How long ago, in days, months or years.
     book::days_ago(days: i64) -> String;
     /// What the card books of a file brought.
     book::book_came(news: BookNews) -> String;
-    /// Where the odometer will stand, and where it stands now.
-    screen::odometer_then(then: &str) -> String;
-    screen::odometer_now(now: &str) -> String;
-    /// The name of a card book's file, without its ending.
-    book::book_file_stem(date: &str) -> String;
-    /// That another phone kept another figure.
-    book::other_phone_says(value: &str, source: &str) -> String;
-    /// That a card speaks of another number of fasteners.
-    book::other_count(printed: u8, known: u8) -> String;
     /// The name of an exported job, without its ending.
     screen::job_file_stem(date: &str, plate: &str) -> String;
     /// The name of a practice job's file, without its ending.
@@ -575,8 +368,6 @@ spoken! {
     /// The name of a printed report, without its ending.
     screen::report_file_stem(date: &str, plate: &str) -> String;
 
-    /// A sentence or key of the desk screens.
-    desk::desk(desk: Desk) -> &'static str;
     /// How the wheels are fixed.
     desk::fixing(fixing: Fixing) -> &'static str;
     /// What drives the vehicle.
@@ -593,20 +384,6 @@ spoken! {
     desk::amount_slip(slip: AmountSlip) -> String;
     /// Why the lines have no sum.
     desk::estimate_fault(fault: EstimateFault) -> String;
-    /// A list's title with how many are in it.
-    desk::counted(title: &str, n: usize) -> String;
-    /// How many came back, of those that were asked.
-    desk::of_asked(n: usize, asked: usize) -> String;
-    /// The ends of a share.
-    desk::share_between(low: &str, high: &str) -> String;
-    /// A message to the owner about the wheel nuts.
-    desk::retorque_message(plate: &str, date: &str) -> String;
-    /// The price lies above what the owner said yes to.
-    desk::above_agreed(agreed: &str) -> String;
-    /// How many, times the price of one.
-    desk::times(quantity: &str, each: &str) -> String;
-    /// The label of the tax with its percentage.
-    desk::tax_of(percent: &str) -> String;
     /// Why the fields give no card.
     desk::card_slip(slip: CardSlip) -> String;
     /// Why the fields give no instrument.
@@ -615,36 +392,12 @@ spoken! {
     desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
     /// When a wrench was checked and how often it clicked since.
     desk::wrench_checked(day: &str, clicks: u32) -> String;
-    /// When a wrench was last checked.
-    desk::checked_on(day: &str) -> String;
     /// Why a wrench is to be checked.
     desk::check_due(due: CheckDue) -> String;
-    /// Which share of a wrench's range the shop lets be used.
-    desk::share_used(low: u8, high: u8) -> String;
-    /// Stands that are marked for less than an axle's share.
-    desk::weak_stands(stands: &str, axle: &str) -> String;
-    /// That a torque would draw its bolt past the proof load.
-    desk::past_proof(value: &str, bolt: &str, most: &str) -> String;
-    /// That a wheel torque is far from what such a stud commonly gets.
-    desk::odd_for_stud(value: &str, thread: &str, low: &str, high: &str) -> String;
-    /// That a stage is lower than the one before it.
-    desk::lower_stage(value: &str, before: &str) -> String;
-    /// Why a doubted figure was kept.
-    desk::kept_because(reason: &str) -> String;
     /// A torque that no wrench on board serves, and why.
     desk::misfit(item: &str, value: &str, why: Misfit) -> String;
-    /// A torque and the wrench for it.
-    desk::wrench_for(item: &str, value: &str, wrench: &str) -> String;
-    /// A wrench and its range.
-    desk::wrench_range(name: &str, low: &str, high: &str) -> String;
-    /// A dial in one line.
-    desk::dial_is(division: &str, turn: u32, kind: &str) -> String;
     /// Document, page and day of a card.
     desk::from_page(document: &str, page: &str, date: &str) -> String;
-    /// Which corner is worked first.
-    desk::order_of_work(nth: usize) -> String;
-    /// The label of an amount with its currency.
-    desk::amount_in(label: &str, currency: &str) -> String;
     /// The invented document of the practice car, and its page.
     desk::practice_document() -> (&'static str, &'static str);
 
@@ -663,8 +416,6 @@ spoken! {
     customer::now(now: Now) -> &'static str;
     /// The same in a sentence.
     customer::now_say(now: Now) -> &'static str;
-    /// A sentence or label of the customer's page.
-    customer::customer(say: Customer<'_>) -> String;
     /// A reason of a decision in the customer's words.
     customer::why(rule: Rule, of: &str) -> Option<&'static str>;
     /// A warning light that is or was on, and what to do.
@@ -673,66 +424,22 @@ spoken! {
     customer::against(against: play::Against) -> &'static str;
     /// A day in words, the month counted from 1.
     customer::day(year: i32, month: u32, day: u32) -> String;
-    /// A heading or a fixed sentence of the report.
-    report::report(word: ReportWord) -> &'static str;
     /// What was replaced, in the owner's words.
     report::replaced_owner(corner: Corner) -> String;
     /// What was looked at and put back, in the owner's words.
     report::put_back_owner(corner: Corner) -> String;
-    /// Play before and after, in the owner's words.
-    report::before_after_owner(before: &str, after: &str) -> String;
-    /// Play found, when nothing was replaced.
-    report::found_owner(play: &str) -> String;
-    /// The limit beside the bar, with its source.
-    report::limit_owner(limit: &str, source: &str) -> String;
-    /// The house limit beside the bar.
-    report::house_limit_used(limit: &str) -> String;
-    /// That the manufacturer's limit is for another method, and the default limit was used.
-    report::default_limit_used(limit: &str) -> String;
-    /// What the owner must do about the wheel nuts.
-    report::retorque_owner(distance: &str, date: &str) -> String;
     /// What the owner must do about a corner to watch.
     report::recheck_owner(corner: Corner, date: &str) -> String;
-    /// The owner said no, and what that was to.
-    report::declined_owner(what: &str, amount: &str, date: &str) -> String;
     /// A yes with everything that the law of some places asks for.
     report::consent_line(scope: &str, how: &str, name: &str, time: &str) -> String;
-    /// One fastener with its card, its source and the wrench.
-    report::fastener_line(item: &str, value: &str, wrench: &str) -> String;
     /// The source of a card.
     report::source_line(document: &str, page: &str, date: &str, who: &str) -> String;
-    /// A card that was not looked up again for this job.
-    report::not_looked_up(date: &str) -> String;
-    /// One round as read.
-    report::round_line(n: u8, push: &str, pull: &str, play: &str) -> String;
-    /// Play with its uncertainty.
-    report::play_line(play: &str, uncertainty: &str) -> String;
-    /// The coverage factor that the uncertainty was stated with.
-    report::uncertainty_k(k: &str) -> String;
-    /// The loose list of a vehicle that was left.
-    report::left_loose(items: &str) -> String;
-    /// Which page of how many.
-    report::page_of(n: usize, of: usize) -> String;
-    /// Who made the report and when.
-    report::made_by(name: &str, time: &str) -> String;
-    /// The digest that the report was made from.
-    report::digest_line(digest: &str) -> String;
     /// What a corner that is repaired now was like before, in the owner's words.
     report::was_found_owner(decision: Decision) -> &'static str;
-    /// The owner said no, where no amount was shown.
-    report::declined_owner_open(what: &str, date: &str) -> String;
-    /// What the owner must do about the wheel nuts, with what the odometer shows then.
-    report::retorque_owner_at(distance: &str, odometer: &str, date: &str) -> String;
-    /// What is due, with what the odometer shows then.
-    report::due_at(what: &str, odometer: &str) -> String;
-    /// What the owner must do about the wheel nuts, where no distance is set.
-    report::retorque_owner_by(date: &str) -> String;
     /// How many steps were not done, all named on the technician's pages.
     report::steps_not_done_owner(n: usize) -> String;
     /// The foot of every page: the job's short name and the digest's first characters.
     report::foot(job: &str, digest: &str) -> String;
-    /// The alternative text of the plays against their limit.
-    report::strip_alt(rows: &str, limit: &str) -> String;
 
     /// In which direction the hub is moved.
     measure::method(method: Method) -> &'static str;
@@ -746,8 +453,6 @@ spoken! {
     measure::running_torque_unknown() -> &'static str;
     /// A stage without a figure: until it sits.
     measure::until_it_sits() -> &'static str;
-    /// A stage that turns back, by an angle or until it is loose.
-    measure::back_by(angle: &str) -> String;
     measure::back_until_loose() -> &'static str;
     /// The class marked on a bolt.
     measure::property_class(class: PropertyClass) -> &'static str;
@@ -755,8 +460,6 @@ spoken! {
     measure::pattern(pattern: Pattern) -> &'static str;
     /// How many fasteners of which thread and class the page names.
     measure::fasteners(count: &str, thread: &str, class: &str) -> String;
-    /// The threadlocker's grade.
-    measure::threadlocker(grade: &str) -> String;
     /// How the tip moves the needle.
     measure::dial_kind(kind: DialKind) -> &'static str;
     /// What was not as it should be while a set was taken, in lower case.

@@ -1,76 +1,41 @@
-//! What is said of a job that goes from phone to phone on paper; the sentences in `en/paper.rs`.
+//! What is said of a job that goes from phone to phone on paper.
 
-/// One sentence.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Paper<'a> {
-    /// Above the ways to read a paper.
-    Title,
-    /// What it is for.
-    Say,
-    /// The key that takes a picture of the code.
-    TakePicture,
-    /// Above the box for the text.
-    Paste,
-    /// The key that reads the box.
-    Read,
-    /// No code was found in the picture.
-    NotFound,
-    /// The text is of something else.
-    NotOurs,
-    /// The text is of a newer version.
-    Newer,
-    /// The text is cut or changed.
-    Damaged,
-    /// This phone knows the job already.
-    Here,
-    /// It was taken.
-    Taken,
-    /// It is a receipt, and was taken.
-    ReceiptTaken,
-    /// It is a receipt that is here already.
-    ReceiptHere,
-    /// It could not be kept.
-    NotKept,
-    /// Which symbol comes next.
-    Next {
-        /// Which, from 1.
-        nth: usize,
-        /// Of how many.
-        of: usize,
-    },
-    /// Heading of what was read from paper.
-    FromPaper,
-    /// That nobody measured it here.
-    FromPaperSay,
-    /// The digest of the record that the paper was printed from.
-    PaperDigest,
-    /// Beside the code.
-    CodeSay,
-    /// Beside several codes.
-    CodesSay {
-        /// How many.
-        of: usize,
-    },
-    /// Instead of a code.
-    TooMuch,
-    /// Under one of several codes.
-    CodeOf {
-        /// Which, from 1.
-        nth: usize,
-        /// Of how many.
-        of: usize,
-    },
-    /// The wheel nuts, for who tightens them again.
-    WheelNuts,
-    /// What was read round by round.
-    Rounds {
-        /// The plays with their unit.
-        plays: &'a str,
-        /// Method, place and rig.
-        way: &'a str,
-    },
-    /// That the owner agreed to the repair.
-    Agreed,
-    /// That the owner declined it.
-    Declined,
+use super::table::told;
+
+told! {
+    /// One sentence.
+    pub enum Paper<'a>, paper {
+        Title => "From paper",
+        Say =>
+            "The code on the customer's tear-off brings specs, readings and due dates to this phone.",
+        TakePicture => "Photograph the code",
+        Paste => "Paste the text that a camera shows for the code",
+        Read => "Read the text",
+        NotFound =>
+            "No code was found. Hold the paper flat, fill the photo with the code, add light. Nothing was changed.",
+        NotOurs => "This is not the code of a Hubslate report. Nothing was changed.",
+        Newer => "The paper is from a newer version. Update first. Nothing was changed.",
+        Damaged =>
+            "The text is cut off or changed: its check differs. Read the code again. Nothing was changed.",
+        Here => "This job is here already. Paper adds nothing to it.",
+        Taken => "Taken from paper. Compare it with the car before you work by it.",
+        ReceiptTaken => "Shop confirmation imported.",
+        ReceiptHere => "This confirmation is here already.",
+        NotKept => "It could not be saved. Nothing was changed.",
+        Next { nth: usize, of: usize } => format!("Read. Now code {nth} of {of}."),
+        FromPaper => "Read from paper",
+        FromPaperSay =>
+            "From the paper of an earlier visit. They were not measured on this phone.",
+        PaperDigest => "Digest of that record",
+        CodeSay =>
+            "Another phone with Hubslate reads this code: specs, readings, decision and what is due, no name.",
+        CodesSay { of: usize } =>
+            format!("Another phone with Hubslate reads these {of} codes, one after the other: specs, readings, decision and what is due, no name."),
+        TooMuch => "This job is too long for a code. Ask us for its file.",
+        CodeOf { nth: usize, of: usize } => format!("{nth} of {of}"),
+        WheelNuts => "Lug nuts",
+        Rounds { plays: &'a str, way: &'a str } => format!("{plays} ({way})"),
+        Agreed => "Repair approved",
+        Declined => "Repair declined",
+    }
 }

@@ -1,32 +1,28 @@
 //! Words of one set of readings: how the dial stands, and the cycles on it.
 
-/// A word or a fixed sentence of a set of readings.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum ReadingWord {
-    /// What the limit in force requires, as a heading; the manufacturer's.
-    Required,
-    /// The same where the default limit is in force.
-    RequiredByDefault,
-    /// The dial stands as shown.
-    AsShown,
-    /// It stands another way.
-    Otherwise,
-    /// Which way, as a heading.
-    AsDone,
-    /// Save what was picked.
-    SaveSetup,
-    /// Back to what is required.
-    BackToRequired,
-    /// The hub is moved by hand.
-    ByHand,
-    /// The legend of the forces.
-    Force,
-    /// The rounds of this set were read on another dial.
-    OtherDial,
-    /// Read the set again on the dial at hand.
-    ReadSetAgain,
-    /// The places of this run were read on another dial.
-    OtherDialRun,
-    /// The turns from the first place are asked.
-    AskTurnsRun,
+use super::table::{phrases, sentences};
+
+sentences! {
+    /// A word or a fixed sentence of a set of readings.
+    pub enum ReadingWord, reading {
+        Required => "Manufacturer's spec",
+        RequiredByDefault => "Default limit, no manufacturer spec",
+        AsShown => "Set up as shown",
+        Otherwise => "Set up another way",
+        AsDone => "How is the dial set up?",
+        SaveSetup => "Save this setup",
+        BackToRequired => "Back to the spec",
+        ByHand => "By hand",
+        Force => "Force",
+        OtherDial =>
+            "The other cycles of this set were read on another dial. One set, one dial: go back to that dial, or read the set again.",
+        ReadSetAgain => "Read the set again",
+        OtherDialRun =>
+            "This run was begun on another dial. One run, one dial: go back to that dial, or start another run.",
+        AskTurnsRun => "Short turn: choose how far it went.",
+    }
+}
+
+phrases! {
+    pushed_at(push: &str) => "Pushed in: {push}",
 }

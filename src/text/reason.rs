@@ -1,160 +1,51 @@
 //! The reasons of a decision, as far as their sentences need values.
 
-/// One reason of a decision; every value in it is already formatted with its unit.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ReasonWord<'a> {
-    /// Over the maker's limit by more than the uncertainty.
-    PlayOverProven {
-        /// Play as measured.
-        play: &'a str,
-        /// The expanded uncertainty.
-        uncertainty: &'a str,
-        /// The limit.
-        limit: &'a str,
-        /// Where the limit was read.
-        source: &'a str,
-    },
-    /// Over the maker's limit by less than the uncertainty.
-    PlayOverNotProven {
-        /// Play as measured.
-        play: &'a str,
-        /// The expanded uncertainty.
-        uncertainty: &'a str,
-        /// The limit.
-        limit: &'a str,
-    },
-    /// Within the maker's limit by more than the uncertainty.
-    PlayWithinProven {
-        /// Play as measured.
-        play: &'a str,
-        /// The expanded uncertainty.
-        uncertainty: &'a str,
-        /// The limit.
-        limit: &'a str,
-        /// Where the limit was read.
-        source: &'a str,
-    },
-    /// Within the maker's limit by less than the uncertainty.
-    PlayWithinNotProven {
-        /// Play as measured.
-        play: &'a str,
-        /// The expanded uncertainty.
-        uncertainty: &'a str,
-        /// The limit.
-        limit: &'a str,
-    },
-    /// Over the house limit: it condemns.
-    HouseLimitOver {
-        /// Play as measured.
-        play: &'a str,
-        /// The house limit.
-        limit: &'a str,
-    },
-    /// Under the house limit: it never clears.
-    HouseLimitUnder {
-        /// Play as measured.
-        play: &'a str,
-        /// The house limit.
-        limit: &'a str,
-    },
-    /// The maker allows none, and the dial moved.
-    ZeroLimitMoved {
-        /// Play as measured.
-        play: &'a str,
-        /// The dial's division.
-        resolution: &'a str,
-    },
-    /// The maker allows none, and the dial did not move.
-    ZeroLimitStill {
-        /// The dial's division.
-        resolution: &'a str,
-    },
-    /// The limit belongs to another method or another place.
-    NoComparison {
-        /// Play as measured.
-        play: &'a str,
-        /// The limit.
-        limit: &'a str,
-    },
-    /// No limit was found and no house limit fits the method.
-    NoLimit {
-        /// Play as measured.
-        play: &'a str,
-    },
-    /// No reading was taken.
-    NotMeasured,
-    /// The rounds lie too far apart.
-    RoundsApart {
-        /// How far.
-        spread: &'a str,
-    },
-    /// The base gave way by more than a division.
-    BaseGave,
-    /// The second set agrees with the first.
-    SecondSetAgrees,
-    /// The second set does not agree with the first.
-    SecondSetDiffers,
-    /// The nut was brought to its card before the reading.
-    NutRetorqued,
-    /// The hub runs rough.
-    Rough,
-    /// The hub is noisy, and the noise is the bearing's.
-    NoisyFromBearing,
-    /// Grinding, with heat or smoke.
-    HeatSmokeGrinding,
-    /// Play by hand went away with the brake held.
-    PlayFeltGoneWithBrake,
-    /// Play by hand stayed with the brake held.
-    PlayFeltStaysWithBrake,
-    /// Play by hand, the brake-held test not done.
-    PlayFelt,
-    /// It knocks, or the wheel tilts visibly.
-    KnocksOrTilt,
-    /// The axle nut was found slack.
-    NutFoundSlack,
-    /// Wheel nuts were found loose or missing.
-    WheelNutsLoose,
-    /// A flange, knuckle or stud is cracked.
-    SomethingCracked,
-    /// The brake pedal is not firm.
-    PedalNotFirm,
-    /// The road test speaks for this bearing.
-    RoadPointsHere,
-    /// The road test speaks for something else.
-    RoadPointsElsewhere,
-    /// A noise on the road, and nothing says where it sits.
-    RoadNotLocated,
-    /// The hub is clearly hotter than the one on the other side.
-    HotterThanOther,
-    /// The other side feels tighter.
-    OtherSideTighter,
-    /// Both sides feel the same.
-    SameAsOtherSide,
-    /// Nothing was found by hand, ear or dial.
-    NothingFound,
-    /// A test was not done.
-    NotDone {
-        /// Which.
-        what: &'a str,
-    },
-    /// The new part measures over its limit.
-    NewPartOver {
-        /// Play as measured.
-        play: &'a str,
-        /// The limit.
-        limit: &'a str,
-    },
-    /// The new part runs rough or is noisy.
-    NewPartRough,
-    /// Before and after were not measured by the same method.
-    MethodsDiffer,
-    /// Reading and limit cannot be compared.
-    NotCompared {
-        /// Why, in lower case.
-        why: &'a str,
-    },
-    /// The hub has caused a fault of the brake.
-    BrakeFault,
-    /// The wheel locks up.
-    LocksUp,
+use super::table::told;
+
+told! {
+    /// One reason of a decision; every value in it is already formatted with its unit.
+    pub enum ReasonWord<'a>, reason {
+        PlayOverProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>
+            format!("Play of {play} exceeds the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."),
+        PlayOverNotProven { play: &'a str, uncertainty: &'a str, limit: &'a str } =>
+            format!("Play of {play} exceeds the {limit} limit, but by less than the measurement margin of {uncertainty}."),
+        PlayWithinProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>
+            format!("Play of {play} is within the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."),
+        PlayWithinNotProven { play: &'a str, uncertainty: &'a str, limit: &'a str } =>
+            format!("Play of {play} is within the {limit} limit, but not proven: the measurement margin is {uncertainty}."),
+        HouseLimitOver { play: &'a str, limit: &'a str } =>
+            format!("Play {play} is over the default limit of {limit} (common practice, no source). No manufacturer limit for this method."),
+        HouseLimitUnder { play: &'a str, limit: &'a str } =>
+            format!("No manufacturer limit for this method. Play {play} is under the default limit of {limit} (common practice, no source), which never clears a bearing."),
+        ZeroLimitStill { resolution: &'a str } =>
+            format!("The manufacturer allows no play. No movement was seen at a division of {resolution}."),
+        SecondSetAgrees => "A second set with a new setup agrees.",
+        SecondSetDiffers => "A second set with a new setup does not agree.",
+        Rough => "The hub runs rough by hand. That condemns it whatever the dial says.",
+        NoisyFromBearing =>
+            "The noise comes from this bearing. That condemns it whatever the dial says.",
+        HeatSmokeGrinding => "It grinds, with heat or smoke.",
+        PlayFeltGoneWithBrake =>
+            "Play felt by hand went away with the brake held: usually the bearing.",
+        PlayFeltStaysWithBrake =>
+            "Play felt by hand stayed with the brake held: look at the joints and the wheel's seat.",
+        PlayFelt => "Play was felt by hand.",
+        KnocksOrTilt => "It knocks, or the wheel visibly tilts.",
+        NutFoundSlack => "The axle nut was found slack.",
+        WheelNutsLoose => "Lug nuts were found loose or missing.",
+        SomethingCracked => "A flange, a knuckle or a stud is cracked.",
+        RoadPointsHere =>
+            "The noise rises with road speed and is louder when this side is loaded: the road test points here.",
+        RoadPointsElsewhere => "The road test points to something other than this bearing.",
+        RoadNotLocated =>
+            "There is a noise on the road, and nothing shows where it comes from: this bearing is not ruled out.",
+        HotterThanOther => "This hub is clearly hotter than the one on the other side.",
+        NothingFound =>
+            "Nothing was found in the tests that were done. That alone does not prove a bearing good.",
+        NotDone { what: &'a str } => format!("Not done: {what}."),
+        NotCompared { why: &'a str } =>
+            format!("The reading and the limit are not compared: {why}."),
+        BrakeFault => "The hub has caused a brake fault.",
+        LocksUp => "The wheel locks up.",
+    }
 }

@@ -1,346 +1,187 @@
 //! Headings and fixed sentences of the report.
 
-/// Declares the report's words with a list of all of them.
-macro_rules! report_words {
-    ($($(#[$meta:meta])* $word:ident,)+) => {
-        /// A heading or a fixed sentence of the report.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum ReportWord { $($(#[$meta])* $word,)+ }
+use super::table::{phrases, sentences};
 
-        impl ReportWord {
-            /// Every one of them.
-            pub const ALL: &'static [Self] = &[$(Self::$word),+];
-        }
-    };
+sentences! {
+    /// A heading or a fixed sentence of the report.
+    pub enum ReportWord, report {
+        // Page one, for the owner.
+        Title => "Wheel bearing report",
+        ForOwner => "For the customer",
+        YourWords => "What you told us",
+        WhatWeFound => "What we found",
+        WhatWeDid => "What we did",
+        Parts => "Parts",
+        YouDeclined => "What you declined",
+        YouDeclinedSay => "We advised this work, and you declined it.",
+        WhatCanHappen => "What can happen",
+        YouMustDo => "What to do",
+        RetorqueHead => "Have the lug-nut torque checked",
+        RetorqueWhy =>
+            "A wheel that has been off can settle and its lug nuts lose clamp. Loose lug nuts can let a wheel come off.",
+        StopFor => "Stop the car in a safe place and call us if",
+        StopForNoise => "it knocks, grinds or hums more than before",
+        StopForWobble => "the wheel or the steering wobbles",
+        StopForSmell => "you smell heat or see smoke at a wheel",
+        StopForPedal => "the brake pedal is soft or goes down",
+        StopForLamp => "a brake or ABS warning light comes on",
+        DoNotDrive => "Do not drive this car.",
+        PriceHead => "Price",
+        PriceRefit => "Inspection and reassembly",
+        PriceRepair => "The full repair",
+        LineFor => "For",
+        LineQuantity => "Quantity",
+        LineEach => "Price of one",
+        BeforeTax => "Before tax",
+        Tax => "Tax",
+        InvoiceHead => "Invoice number",
+        PaidHead => "Paid",
+        Signature => "Signature",
+        SignatureRefused => "Refused to sign",
+        Contact => "How to reach us",
+        Warranty => "Warranty",
+        TearOff => "Cut off here and keep in the car",
+        Practice => "Practice, not a real job. The car is invented.",
+        // Limits, honestly named.
+        HouseLimitSay => "It can show that a bearing is worn. It can never show that one is good.",
+        WithinNotProven =>
+            "Within the limit, but not proven: it is closer to the limit than this dial can tell.",
+        NothingClears =>
+            "No play does not prove a bearing good. Noise and roughness often come first.",
+        NotComparedSay => "Measured by different methods, so not compared.",
+        NotMeasured => "Not measured",
+        NotLookedUpSay => "These specs were taken from an earlier job and not looked up again.",
+        CardAge => "Age",
+        MakerWins =>
+            "The vehicle manufacturer's service information takes precedence over everything on these pages.",
+        Disclaimer =>
+            "This report says what was seen and measured on the day. It is no promise of how long a part will last.",
+        Cautions => "Cautions",
+        NotChecked => "What was not checked",
+        NotDoneHead => "Not done, and why",
+        NothingNotDone => "Every required step was done.",
+        // The technician's pages.
+        ForTechnician => "The technician's pages",
+        Job => "Job",
+        Vehicle => "Vehicle",
+        Corners => "Corners",
+        Decisions => "Decisions",
+        RestsOn => "Based on",
+        Rules => "Rules, version",
+        SpecCards => "Specs",
+        Source => "Source",
+        Method => "Method",
+        Place => "Place",
+        Condition => "Condition",
+        Readings => "Readings",
+        Round => "Cycle",
+        Push => "Pushed in",
+        Pull => "Pulled out",
+        Play => "Play",
+        Uncertainty => "Expanded uncertainty",
+        Budget => "What the uncertainty is made of",
+        Dial => "Dial indicator",
+        Rig => "Setup",
+        SetOne => "First set",
+        SetTwo => "Second set",
+        SignBefore => "Before",
+        SignAfter => "After",
+        Fasteners => "Fasteners",
+        Wrench => "Wrench",
+        Target => "Spec",
+        SetTo => "Wrench set to",
+        WentWrong => "Mishaps, extra work, adapters",
+        LooseList => "Loose list",
+        NothingLoose => "Nothing was left loose.",
+        Consents => "Approvals and refusals, in order",
+        Notes => "Notes",
+        Pictures => "Photos",
+        NoPicture => "No photo",
+        HandedOver => "Handed over",
+        Problems => "To resolve",
+        TwoAnswers => "Recorded differently on two phones; the safer one counts here.",
+        Entries => "Entries",
+        TakenBack => "Undone",
+        Digest => "Digest",
+        Recompute => "Every number here can be worked out again from the exported file.",
+        // Labels and sentences of the pages themselves.
+        NotDecided => "No decision was recorded.",
+        TowIt => "Have it towed, or leave it where it stands.",
+        TookCharge => "Who took charge of the car",
+        RetorqueNoDate => "No date was set for it. Ask for one.",
+        Date => "Date",
+        Step => "Step",
+        Answer => "Answer",
+        When => "When",
+        ItemHead => "Part or fastener",
+        State => "State",
+        NoCard => "No spec was filled in",
+        Limit => "Limit",
+        Mean => "Mean of the cycles",
+        Combined => "Combined standard uncertainty",
+        Standard => "Standard uncertainty",
+        Freedom => "Degrees of freedom",
+        Unlimited => "not limited",
+        GuardBand => "Proven from this far beyond the limit",
+        Probability => "Probability that the play is within the limit",
+        Result => "Result",
+        Division => "One division",
+        DivisionsTurn => "Divisions in one turn",
+        Force => "Force",
+        ByHand => "By hand",
+        Marked => "Marked",
+        DialZeroed => "dial set to zero",
+        NoSet => "No reading was taken",
+        Instruments => "Instruments in the van",
+        KitMissing => "Missing from the kit",
+        NotRecorded => "Not recorded",
+        Answers => "Every answer",
+        OtherAnswers => "Answers to steps outside the plan",
+        Untouched => "never answered",
+        LooseMoves => "Loosened and reinstalled",
+        PassBegan => "The pass began",
+        Started => "Started",
+        Ended => "Ended",
+        Scope => "For",
+        HowGiven => "How it was given",
+        Amount => "Amount",
+        TooFewCycles => "Fewer than three cycles prove nothing.",
+        RecordedReasons => "Reasons as recorded",
+        AskedAgain => "A second set was required first",
+        EntryMissing => "An entry that others name is not here",
+        EntriesLost => "The phone had more entries of this job and lost them",
+        EntryEdited =>
+            "Two different entries carry one name: one of them was changed outside the app",
+        EntryUnknown => "An entry of a kind that this version does not know",
+        EntryCircle => "An entry claims to have seen what came after it: forged or broken",
+        EntryErased => "A personal entry was erased",
+        Due => "Due",
+        PictureKept => "Photo",
+        StartedFrom => "Started from",
+    }
 }
 
-report_words! {
-    // Page one, for the owner.
-    /// Wheel bearing report.
-    Title,
-    /// For the customer.
-    ForOwner,
-    /// What you told us.
-    YourWords,
-    /// What we found.
-    WhatWeFound,
-    /// What we did.
-    WhatWeDid,
-    /// Parts.
-    Parts,
-    /// What you declined.
-    YouDeclined,
-    /// We advised this work, and you declined it.
-    YouDeclinedSay,
-    /// What can happen.
-    WhatCanHappen,
-    /// What to do.
-    YouMustDo,
-    /// Have the lug-nut torque checked.
-    RetorqueHead,
-    /// Why: a wheel that has been off can settle and its lug nuts lose clamp.
-    RetorqueWhy,
-    /// Stop the car in a safe place and call us if.
-    StopFor,
-    /// it knocks, grinds or hums more than before.
-    StopForNoise,
-    /// the wheel or the steering wobbles.
-    StopForWobble,
-    /// you smell heat or see smoke at a wheel.
-    StopForSmell,
-    /// the brake pedal is soft or goes down.
-    StopForPedal,
-    /// a brake or ABS lamp comes on.
-    StopForLamp,
-    /// Do not drive this car.
-    DoNotDrive,
-    /// Price.
-    PriceHead,
-    /// Inspection and reassembly.
-    PriceRefit,
-    /// The whole repair.
-    PriceRepair,
-    /// What a line is for.
-    LineFor,
-    /// How many.
-    LineQuantity,
-    /// Price of one.
-    LineEach,
-    /// Before tax.
-    BeforeTax,
-    /// Tax.
-    Tax,
-    /// Invoice number.
-    InvoiceHead,
-    /// Paid.
-    PaidHead,
-    /// Signature.
-    Signature,
-    /// Would not sign.
-    SignatureRefused,
-    /// How to reach us.
-    Contact,
-    /// Warranty.
-    Warranty,
-    /// Cut off here and keep in the car.
-    TearOff,
-    /// Practice, not a real job. The car is invented.
-    Practice,
-    // Limits, honestly named.
-    /// No maker limit found.
-    NoMakerLimit,
-    /// House limit (common practice, no source).
-    HouseLimit,
-    /// It can show that a bearing is worn. It can never show that one is good.
-    HouseLimitSay,
-    /// Within the limit, but not proven: it lies closer to the limit than this gauge can tell.
-    WithinNotProven,
-    /// No play does not prove a bearing good. Noise and roughness often come first.
-    NothingClears,
-    /// Measured by different methods, so not compared.
-    NotComparedSay,
-    /// Not measured.
-    NotMeasured,
-    /// Common practice, no source.
-    CommonPractice,
-    /// These figures were taken from an earlier job and not looked up again.
-    NotLookedUpSay,
-    /// Beside how long a card was not looked up.
-    CardAge,
-    /// The earliest of the published figures: common practice.
-    RetorqueDefault,
-    /// The manufacturer's service information takes precedence.
-    MakerWins,
-    /// This report says what was seen and measured on the day. It is no promise of how long a part will last.
-    Disclaimer,
-    /// Cautions.
-    Cautions,
-    /// What was not checked.
-    NotChecked,
-    /// Not done, and why.
-    NotDoneHead,
-    /// Every step that was asked for was done.
-    NothingNotDone,
-    /// Noted later.
-    NotedLater,
-    /// These were done first and written down later.
-    NotedLaterSay,
-    // The technician's pages.
-    /// The technician's pages.
-    ForTechnician,
-    /// Job.
-    Job,
-    /// Vehicle.
-    Vehicle,
-    /// Corners.
-    Corners,
-    /// Decisions.
-    Decisions,
-    /// It rests on.
-    RestsOn,
-    /// Rules, version.
-    Rules,
-    /// Spec cards.
-    SpecCards,
-    /// Source.
-    Source,
-    /// Method.
-    Method,
-    /// Place.
-    Place,
-    /// Condition.
-    Condition,
-    /// Readings.
-    Readings,
-    /// Round.
-    Round,
-    /// Pushed in.
-    Push,
-    /// Pulled out.
-    Pull,
-    /// Play.
-    Play,
-    /// Expanded uncertainty.
-    Uncertainty,
-    /// What the uncertainty is made of.
-    Budget,
-    /// Dial gauge.
-    Dial,
-    /// Setup: what is off the car.
-    Rig,
-    /// First set.
-    SetOne,
-    /// Second set.
-    SetTwo,
-    /// The axle nut had been loosened before this reading.
-    NutLoosened,
-    /// Hands and ears.
-    HandTests,
-    /// Road test.
-    RoadSigns,
-    /// Before.
-    SignBefore,
-    /// After.
-    SignAfter,
-    /// Hub temperatures.
-    Heat,
-    /// Fasteners.
-    Fasteners,
-    /// Wrench.
-    Wrench,
-    /// On the card.
-    Target,
-    /// Wrench set to.
-    SetTo,
-    /// New.
-    NewFastener,
-    /// What went wrong with a fastener, and adapters.
-    WentWrong,
-    /// Loose list.
-    LooseList,
-    /// Nothing was left loose.
-    NothingLoose,
-    /// Approvals and refusals, in order.
-    Consents,
-    /// Notes.
-    Notes,
-    /// Pictures.
-    Pictures,
-    /// No picture.
-    NoPicture,
-    /// Warning lamps.
-    Lamps,
-    /// Place of work.
-    Site,
-    /// Handed over.
-    HandedOver,
-    /// Afterwards.
-    LookBack,
-    /// To be settled.
-    Problems,
-    /// Told differently on two phones; the safer one counts here.
-    TwoAnswers,
-    /// Entries.
-    Entries,
-    /// Taken back.
-    TakenBack,
-    /// Digest.
-    Digest,
-    /// Every number here can be worked out again from the exported file.
-    Recompute,
-    // Labels and sentences of the pages themselves.
-    /// No decision was recorded.
-    NotDecided,
-    /// Have it towed, or leave it where it stands.
-    TowIt,
-    /// Who took charge of the car.
-    TookCharge,
-    /// No date was set.
-    RetorqueNoDate,
-    /// Date.
-    Date,
-    /// Step.
-    Step,
-    /// Answer.
-    Answer,
-    /// When.
-    When,
-    /// By.
-    By,
-    /// What.
-    What,
-    /// Part or fastener.
-    ItemHead,
-    /// State.
-    State,
-    /// Value.
-    Value,
-    /// No card was filled in.
-    NoCard,
-    /// Limit.
-    Limit,
-    /// Mean of the rounds.
-    Mean,
-    /// Combined standard uncertainty.
-    Combined,
-    /// Standard uncertainty.
-    Standard,
-    /// Degrees of freedom.
-    Freedom,
-    /// Not limited.
-    Unlimited,
-    /// Proven from this far beyond the limit.
-    GuardBand,
-    /// Probability that the play is within the limit.
-    Probability,
-    /// Result.
-    Result,
-    /// One division.
-    Division,
-    /// Divisions in one turn.
-    DivisionsTurn,
-    /// Force.
-    Force,
-    /// By hand.
-    ByHand,
-    /// Marked.
-    Marked,
-    /// Dial set to zero while pushed in.
-    DialZeroed,
-    /// No reading was taken.
-    NoSet,
-    /// Instruments on board.
-    Instruments,
-    /// Missing from the kit.
-    KitMissing,
-    /// Not recorded.
-    NotRecorded,
-    /// Every answer.
-    Answers,
-    /// Answers to steps that the plan no longer asks.
-    OtherAnswers,
-    /// Never answered.
-    Untouched,
-    /// What was loosened and refitted.
-    LooseMoves,
-    /// The pass began.
-    PassBegan,
-    /// Started.
-    Started,
-    /// Ended.
-    Ended,
-    /// For.
-    Scope,
-    /// How it was given.
-    HowGiven,
-    /// Amount.
-    Amount,
-    /// Fewer than three cycles prove nothing.
-    TooFewCycles,
-    /// Reasons as recorded.
-    RecordedReasons,
-    /// A second set was asked for before it stands.
-    AskedAgain,
-    /// An entry that others name is not here.
-    EntryMissing,
-    /// The phone had more entries than it has now.
-    EntriesLost,
-    /// Two different entries carry one name.
-    EntryEdited,
-    /// An entry of a kind that this version does not know.
-    EntryUnknown,
-    /// An entry claims to have seen what came after it: forged or broken.
-    EntryCircle,
-    /// A personal entry was erased.
-    EntryErased,
-    /// Device.
-    Device,
-    /// Due.
-    Due,
-    /// Signed in the box.
-    Signed,
-    /// A picture.
-    PictureKept,
-    /// Where it was started.
-    StartedFrom,
+phrases! {
+    before_after_owner(before: &str, after: &str) =>
+        "The hub moved {before} before the repair and {after} after it.",
+    found_owner(play: &str) => "The hub moved {play}.",
+    limit_owner(limit: &str, source: &str) => "The limit is {limit} ({source}).",
+    default_limit_used(limit: &str) =>
+        "The manufacturer's limit is for another method. Default limit {limit} used (common practice, no source).",
+    house_limit_used(limit: &str) =>
+        "No manufacturer limit found. Default limit {limit} used (common practice, no source).",
+    retorque_owner(distance: &str, date: &str) =>
+        "Have the lug-nut torque checked after {distance}, no later than {date}.",
+    retorque_owner_at(distance: &str, odometer: &str, date: &str) =>
+        "Have the lug-nut torque checked after {distance}, when the odometer shows {odometer}, no later than {date}.",
+    due_at(what: &str, odometer: &str) => "{what} (at {odometer})",
+    declined_owner(what: &str, amount: &str, date: &str) =>
+        "{what} for {amount}: you declined it on {date}.",
+    not_looked_up(date: &str) => "Not looked up since {date}",
+    left_loose(items: &str) => "Still loose or off: {items}.",
+    digest_line(digest: &str) => "Made from the entries with digest {digest}",
+    uncertainty_k(k: &str) => "Expanded uncertainty, k = {k}",
+    declined_owner_open(what: &str, date: &str) => "{what}: you declined it on {date}.",
+    retorque_owner_by(date: &str) => "Have the lug-nut torque checked no later than {date}.",
+    strip_alt(rows: &str, limit: &str) => "Play on a scale. {rows}. {limit}",
 }

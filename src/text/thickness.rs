@@ -1,69 +1,39 @@
 //! Words of the rotor's thickness: the bench on the screen and its part of the report.
 
-/// A word or a fixed sentence of the rotor's thickness.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum ThickWord {
-    /// Rotor thickness.
-    Title,
-    /// What is to be done.
-    Say,
-    /// Which micrometer?
-    Micrometer,
-    /// At the first place: does it close at zero?
-    Zero,
-    /// At the others: turn to it and measure.
-    Measure,
-    /// Measure once more.
-    Again,
-    /// Another measurement.
-    Another,
-    /// Thinnest.
-    Thinnest,
-    /// Thickest.
-    Thickest,
-    /// Variation.
-    Variation,
-    /// Thickness, as a column.
-    Thickness,
-    /// More than at the thinnest place, as a column.
-    OverThinnest,
-    /// The least thickness was not looked up, at the end of a sentence.
-    NoLeast,
-    /// The most variation was not looked up, at the end of a sentence.
-    NoVariation,
-    /// How sure the thinnest reading is.
-    UncertainThinnest,
-    /// How sure the variation is.
-    UncertainVariation,
-    /// Thickest less thinnest reading.
-    Range,
-    /// The order of the next steps is common practice.
-    Common,
-    /// Keep this reading.
-    Keep,
+use super::table::{phrases, sentences};
+
+sentences! {
+    /// A word or a fixed sentence of the rotor's thickness.
+    pub enum ThickWord, thick {
+        Title => "Rotor thickness",
+        Say =>
+            "Rotor clean on both sides. Measure at the runout places, as far from the edge as the manufacturer says; about 13 mm (1/2 in) is common practice.",
+        Micrometer => "What is the micrometer's step?",
+        Zero => "Check the micrometer's zero. Then measure at stud 1.",
+        Measure => "Turn to this place, close by the ratchet, read.",
+        Again => "Measure it again",
+        Another => "Another measurement",
+        Thinnest => "Thinnest",
+        Thickest => "Thickest",
+        Variation => "Variation",
+        Thickness => "Thickness",
+        OverThinnest => "Over the thinnest",
+        NoLeast => "minimum thickness not looked up.",
+        NoVariation => "limit not looked up.",
+        UncertainThinnest => "Standard uncertainty, thinnest",
+        UncertainVariation => "Standard uncertainty, variation",
+        Range => "Thickest minus thinnest, with scatter",
+        Common =>
+            "The order of the next steps is common practice, no source. Without a certificate the micrometer's error is taken as 4 \u{b5}m (ISO 3611:1978, up to 50 mm; from memory).",
+        Keep => "Save",
+    }
 }
 
-impl ThickWord {
-    /// Every one of them.
-    pub const ALL: &'static [Self] = &[
-        Self::Title,
-        Self::Say,
-        Self::Micrometer,
-        Self::Zero,
-        Self::Measure,
-        Self::Again,
-        Self::Another,
-        Self::Thinnest,
-        Self::Thickest,
-        Self::Variation,
-        Self::Thickness,
-        Self::OverThinnest,
-        Self::NoLeast,
-        Self::NoVariation,
-        Self::UncertainThinnest,
-        Self::UncertainVariation,
-        Self::Range,
-        Self::Common,
-        Self::Keep,
-    ];
+phrases! {
+    measurement_title(nth: u8) => "Rotor thickness, measurement {nth}",
+    thinnest_at(value: &str, place: u8, against: &str) =>
+        "Thinnest {value}, at place {place}: {against}",
+    varies_by(value: &str, against: &str) => "It varies by {value}: {against}",
+    thickness_alt(variation: &str) =>
+        "How much thicker than at its thinnest place the rotor is; {variation} at most",
 }

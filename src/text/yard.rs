@@ -1,157 +1,108 @@
-//! What the command on a computer says, as values: one sentence each, in `en/yard.rs`.
+//! What the command on a computer says: one sentence each; one that follows another on the same line begins
+//! small.
 
+use super::en::count;
+use super::en::decide::decision;
+use super::en::words;
+use super::table::told;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 
-/// One sentence of the command.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Yard<'a> {
-    /// Everything in a file is what its entries give.
-    Holds {
-        /// How many logs.
-        logs: usize,
-        /// How many entries.
-        entries: usize,
-        /// How many sets of readings were computed again.
-        sets: usize,
-        /// How many decisions were made again.
-        decisions: usize,
-    },
-    /// Something differs; the findings follow.
-    Differs,
-    /// Not a file that can be looked at; why follows.
-    Refused,
-    /// Why: no file of this program.
-    NotOurs,
-    /// Why: made by a newer version.
-    Newer {
-        /// The version of its envelope.
-        version: u64,
-    },
-    /// Why: the end is missing.
-    CutOff,
-    /// Why: no whole JSON.
-    Damaged {
-        /// The line where it breaks.
-        line: usize,
-    },
-    /// Why: it could not be read at all.
-    NotRead(&'a str),
-    /// It could not be written.
-    NotWritten(&'a str),
-    /// An entry that cannot be read and is kept as it is.
-    EntryUnreadable(&'a str),
-    /// A text of a rescue file that cannot be taken.
-    SetAside {
-        /// Where it stands in the file.
-        key: &'a str,
-        /// Why.
-        why: &'a str,
-    },
-    /// A part of the phone that could not be read when its rescue file was saved.
-    NotRescued(&'a str),
-    /// A log of a kind that is not known.
-    LogKind(&'a str),
-    /// The entries are not those it was exported with.
-    Edited,
-    /// The canonical digest is another.
-    Canonical,
-    /// More to check than the limit.
-    TooMuch,
-    /// An entry that cannot be kept or read.
-    EntryBad {
-        /// Its place in the log.
-        place: usize,
-        /// Why.
-        why: &'a str,
-    },
-    /// An entry that others name is not there.
-    EntryMissing(&'a str),
-    /// The phone had more entries than it has now.
-    EntriesLost,
-    /// Two different entries carry one id.
-    EntryTwice(&'a str),
-    /// Entries that claim to have seen each other.
-    EntryCircle(&'a str),
-    /// The rules give another decision.
-    Decision {
-        /// Where.
-        corner: Corner,
-        /// What the file says.
-        recorded: Decision,
-        /// Its reasons.
-        because: &'a str,
-        /// What the rules give.
-        computed: Decision,
-        /// Their reasons.
-        rather: &'a str,
-    },
-    /// A decision rested on other figures than its entries give.
-    RestsOnOther(Corner),
-    /// The proof after the work says something else than its entries give.
-    Proof(Corner),
-    /// A run or a measurement of a rotor says something else than its entries give.
-    Measured(Corner, &'a str),
-    /// The report was made from other entries.
-    HandedOver,
-    /// Laid out anew by another program.
-    Reformatted,
-    /// An entry of a kind that is not known.
-    EntryUnknown(&'a str),
-    /// Two phones told one fact differently.
-    ToldTwice,
-    /// What an entry rested on is not all there.
-    NotChecked(&'a str),
-    /// Made by another version of the rules.
-    OtherRules(u32),
-    /// A file was written.
-    Written {
-        /// How many logs.
-        logs: usize,
-        /// How many entries.
-        entries: usize,
-    },
-    /// Running numbers of a device that are in no file.
-    Gap {
-        /// The device.
-        device: &'a str,
-        /// The first.
-        from: u64,
-        /// The last.
-        to: u64,
-    },
-    /// Personal entries were erased.
-    Erased {
-        /// How many.
-        entries: usize,
-        /// The name that the job has now.
-        pseudonym: &'a str,
-    },
-    /// A text that stays when a person is let go of.
-    FreeText(&'a str),
-    /// So many signatures stay.
-    Signatures(usize),
-    /// So many pictures and voice notes stay when a person is let go of.
-    PicturesStay(usize),
-    /// So many of the named pictures and voice notes are in a zip, and whole.
-    PicturesThere(usize),
-    /// A picture or voice note of a zip is not what the record names.
-    PictureChanged(&'a str),
-    /// A picture or voice note that the record names is not in a zip.
-    PictureMissing {
-        /// Its digest.
-        sha256: &'a str,
-        /// The step it belongs to.
-        step: &'a str,
-    },
-    /// So many pictures and voice notes came in and are not in what was written.
-    PicturesLeftOut(usize),
-    /// Why: a zip that is packed otherwise, or has no job in it.
-    NotUnpacked,
-    /// So many pictures stay.
-    Photos(usize),
-    /// No job has anything due.
-    NothingDue,
-    /// No job, or more than one, begins so.
-    NoSuchJob(&'a str),
+told! {
+    /// One sentence of the command.
+    pub enum Yard<'a>, yard {
+        Holds { logs: usize, entries: usize, sets: usize, decisions: usize } => format!(
+            "holds ({}, {}, {}, {} computed again)",
+            count(logs, "log", "logs"),
+            count(entries, "entry", "entries"),
+            count(sets, "set of readings", "sets of readings"),
+            count(decisions, "decision", "decisions"),
+        ),
+        Differs => "DIFFERS",
+        Refused => "REFUSED",
+        NotOurs => "this is not a Hubslate file",
+        Newer { version: u64 } =>
+            format!("made by a newer version ({version}); update this program first"),
+        CutOff => "the end of the file is missing",
+        Damaged { line: usize } => format!("damaged at line {line}"),
+        NotRead(why: &'a str) => format!("it cannot be read: {why}"),
+        NotWritten(why: &'a str) => format!("it cannot be written: {why}"),
+        EntryUnreadable(id: &'a str) => format!("entry {id} cannot be read; it is saved as received"),
+        SetAside { key: &'a str, why: &'a str } =>
+            format!("{key} cannot be read ({why}): set aside"),
+        NotRescued(what: &'a str) =>
+            format!("not everything was saved when the app stopped ({what})"),
+        LogKind(kind: &'a str) =>
+            format!("a log of the kind \"{kind}\", which is unknown or does not fit its id"),
+        Edited => "the entries were changed after the export: their digest differs",
+        Canonical => "the canonical digest differs",
+        TooMuch =>
+            "too much to check: decisions and reports rest on more than 500,000 entries in all; those after the limit were not checked",
+        EntryBad { place: usize, why: &'a str } => format!("entry {place} cannot be read ({why})"),
+        EntryMissing(id: &'a str) => format!("entry {id} is named by another and missing"),
+        EntriesLost => "the phone had more entries and lost them",
+        EntryTwice(id: &'a str) => format!("entry {id} is there twice with different contents"),
+        EntryCircle(id: &'a str) => format!("entry {id} claims to have seen what came after it"),
+        Decision { corner: Corner, recorded: Decision, because: &'a str, computed: Decision, rather: &'a str } => format!(
+            "decision {}: the file says {} ({because}), its entries give {} ({rather})",
+            words::corner(corner),
+            decision(recorded),
+            decision(computed),
+        ),
+        RestsOnOther(at: Corner) => format!(
+            "decision {}: it rests on other values than its entries give",
+            words::corner(at)
+        ),
+        Proof(at: Corner) => format!(
+            "proof after the work {}: its entries give another result or other values",
+            words::corner(at)
+        ),
+        Measured(at: Corner, run: &'a str) => format!(
+            "{run}, {}: its entries give another result or other values",
+            words::corner(at)
+        ),
+        HandedOver => "the report was made from other entries than these",
+        Reformatted => "reformatted by another program; no value changed",
+        EntryUnknown(id: &'a str) => format!("entry {id} is of a newer kind and was not checked"),
+        ToldTwice => "two phones recorded one fact differently; the safer one counts",
+        NotChecked(id: &'a str) =>
+            format!("entry {id} was not checked: what it saw is not all here"),
+        OtherRules(rules: u32) =>
+            format!("what version {rules} of the rules judged was not judged again"),
+        Written { logs: usize, entries: usize } => format!(
+            "written ({}, {})",
+            count(logs, "log", "logs"),
+            count(entries, "entry", "entries"),
+        ),
+        Gap { device: &'a str, from: u64, to: u64 } => if from == to {
+            format!("{device}: entry {from} missing")
+        } else {
+            format!("{device}: entries {from}\u{2013}{to} missing")
+        },
+        Erased { entries: usize, pseudonym: &'a str } => format!(
+            "{} erased; the job is saved as {pseudonym}",
+            count(entries, "personal entry", "personal entries"),
+        ),
+        FreeText(text: &'a str) => format!("stays, check whether it names anyone: {text:?}"),
+        Signatures(n: usize) => format!("stays: {}", count(n, "signature", "signatures")),
+        PicturesThere(n: usize) => format!(
+            "{} there, each as its digest says",
+            count(n, "photo or voice note", "photos and voice notes"),
+        ),
+        PictureChanged(name: &'a str) =>
+            format!("{name} is not the photo or voice note that the record names"),
+        PictureMissing { sha256: &'a str, step: &'a str } =>
+            format!("missing in this zip: {sha256} of step {step}"),
+        PicturesLeftOut(n: usize) => format!(
+            "{} not written: name a file that ends in .zip to take them along",
+            count(n, "photo or voice note", "photos and voice notes"),
+        ),
+        NotUnpacked => "a zip of another program: unpack it and pack it again without compression",
+        Photos(n: usize) => format!(
+            "stays: {}, check whether one shows anyone",
+            count(n, "photo", "photos")
+        ),
+        NothingDue => "nothing is due in these files",
+        NoSuchJob(begin: &'a str) => format!("not exactly one job begins with \"{begin}\""),
+    }
 }

@@ -31,7 +31,7 @@ export async function storeJobs(page, count) {
  * through steps; gives for each tap the milliseconds until its entry was safe and painted.
  *
  * The clock runs in the page: from the click that the finger makes to the second frame after the
- * next thing to do stood there and the strip read "Kept".
+ * next thing to do stood there and the strip read "Saved".
  */
 export async function measureTaps(context, host, slower) {
   const page = await context.newPage();
@@ -45,7 +45,7 @@ export async function measureTaps(context, host, slower) {
     await client.send("Emulation.setCPUThrottlingRate", { rate: 1 });
     await quick.open(fileOf(another(entries, 1000 + walk)));
     await client.send("Emulation.setCPUThrottlingRate", { rate: slower });
-    await quick.walk("Gauge: Push, pull, read");
+    await quick.walk("Measure: Push, pull, read");
   }
   const taps = await page.evaluate(() => window.taps);
   await page.close();
@@ -56,7 +56,7 @@ export async function measureTaps(context, host, slower) {
 function watchTaps() {
   window.taps = [];
   const thing = () => document.querySelector("main")?.getAttribute("aria-label");
-  const kept = () => document.querySelector("main header [role=status]")?.textContent === "Kept";
+  const kept = () => document.querySelector("main header [role=status]")?.textContent === "Saved";
   let watch = null;
   addEventListener("click", ({ timeStamp }) => {
     // Of two taps that belong together, such as "not done" and its reason, the second writes.

@@ -73,48 +73,48 @@ for (const [what, row, said] of [
 
 test("a jack stand that does not carry the car keeps everybody out from under it", async ({ app }) => {
   const quick = await begin(app);
-  await quick.walk("Lift: Jack and stand");
+  await quick.walk("Lift: Jack and jack stand");
   await quick.unfold();
   await quick.key(/^Jack stand under/).tap();
   await quick.notDone("No time");
-  await stays(quick, "Lift: Jack and stand", "Put the jack stand under a rated point; keep clear until it carries the car.");
+  await stays(quick, "Lift: Jack and jack stand", "Put the jack stand under a rated point; keep clear until it carries the car.");
 });
 
 test("without the wheel-lock key nothing is loosened", async ({ app }) => {
   test.setTimeout(60_000);
   const quick = await begin(app);
-  await quick.walk("Gauge: Crack the wheel nuts", { "Key, box and car": noTo(/^Wheel-lock key/, 3) });
-  await held(quick, "Gauge: Crack the wheel nuts", "Find the wheel-lock key before anything is loosened.", /Cracked|It stands firm/);
+  await quick.walk("Measure: Break lug nuts loose", { "Key, box and car": noTo(/^Wheel-lock key/, 3) });
+  await held(quick, "Measure: Break lug nuts loose", "Find the wheel-lock key before anything is loosened.", /Loosened|It stands firm/);
   await quick.way("Go to that step").tap();
-  await quick.isAt("Meet: Key, box and car");
+  await quick.isAt("Check-in: Key, box and car");
   await quick.step();
-  await quick.isAt("Gauge: Crack the wheel nuts");
+  await quick.isAt("Measure: Break lug nuts loose");
   await expect(quick.alert("wheel-lock key")).toHaveCount(0);
 });
 
 test("for a wrong part nothing is taken apart", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
-  await quick.walk("Strip: Axle nut loose", {
+  await quick.walk("Remove: Break axle nut loose", {
     "Key, box and car": noTo(/^Studs or bolt holes/, 3),
     "Spin by hand": "Rough and noisy",
   });
-  await held(quick, "Strip: Axle nut loose", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
+  await held(quick, "Remove: Break axle nut loose", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
 });
 
 test("with a soft pedal or a damaged tire the car is not driven, and both come again before it moves", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
-  await quick.walk("Listen: Road test", {
+  await quick.walk("Road test: Test drive", {
     "Pre-drive check": async (q) => {
       await q.key(/brake pedal/).tap();
       await q.key(/^Tires/).tap();
       await q.key("Yes to the other 2").tap();
     },
   });
-  await held(quick, "Listen: Road test", "Do not drive: find and fix the brake fault first.", "Back and parked");
+  await held(quick, "Road test: Test drive", "Do not drive: find and fix the brake fault first.", "Back and parked");
   await quick.goOn(() => quick.notDone("Not safe"));
-  await quick.walk("Prove: Before it moves");
+  await quick.walk("Verify: Before it moves");
   await expect(quick.key(/brake pedal/)).toBeVisible();
   await expect(quick.key(/^Tires/)).toBeVisible();
   await quick.unfold();
@@ -128,10 +128,10 @@ test("with a soft pedal or a damaged tire the car is not driven, and both come a
 test("lug nuts that are not all tight are tightened before anything is rocked", async ({ app }) => {
   test.setTimeout(60_000);
   const quick = await begin(app);
-  await quick.walk("Rock: Wheel nuts tight");
+  await quick.walk("Hand check: Lug nuts tight");
   await quick.unfold();
   await quick.key("Not all tight").tap();
-  await stays(quick, "Rock: Wheel nuts tight", "Tighten every lug nut to spec first.");
+  await stays(quick, "Hand check: Lug nuts tight", "Tighten every lug nut to spec first.");
 });
 
 test("a car that moved on its jack stand is set again before the work goes on", async ({ app }) => {
@@ -146,19 +146,19 @@ test("a car that moved on its jack stand is set again before the work goes on", 
 test("a car that stood on its wheel for the axle nut is shoved before the wheel comes off", async ({ app }) => {
   test.setTimeout(120_000);
   const quick = await begin(app);
-  const label = "Strip: Axle nut loose";
+  const label = "Remove: Break axle nut loose";
   await quick.walk(label, { "Spin by hand": "Rough and noisy" });
   await quick.unfold();
   await expect(quick.key("It stands firm")).toBeEnabled();
   await quick.key("It moved").tap();
-  await quick.isAt("Strip: Shove again");
+  await quick.isAt("Remove: Shove again");
   await expect(quick.alert("Keep clear. Back on the jack")).toBeVisible();
   await quick.goTo("Axle nut off");
-  await held(quick, "Strip: Axle nut off", "Stand and shove first", /(Nut|Brake) is off|Take the picture/);
+  await held(quick, "Remove: Axle nut off", "Stand and shove first", /(Nut|Brake) is off|Take the photo/);
   await quick.way("Go to that step").tap();
-  await quick.isAt("Strip: Shove again");
+  await quick.isAt("Remove: Shove again");
   await quick.step();
-  await quick.isAt("Strip: Axle nut off");
+  await quick.isAt("Remove: Axle nut off");
   await expect(quick.alert("Stand and shove first")).toHaveCount(0);
 });
 
@@ -173,14 +173,14 @@ test("by its address nothing is loosened on a car that was lowered, and what is 
     }, step);
   };
   await to("wheel_off@front_left");
-  await held(quick, "Gauge: Wheel off", "Stand and shove first", "Wheel is off");
+  await held(quick, "Measure: Wheel off", "Stand and shove first", "Wheel is off");
   await to("strip_hub@front_left");
-  await held(quick, "Strip: Hub out", "Stand and shove first", "Hub is out");
+  await held(quick, "Remove: Hub out", "Stand and shove first", "Hub is out");
   await to("crack_wheel_nuts@front_left");
   await quick.unfold();
-  await quick.key("Cracked, on the stand").tap();
+  await quick.key("Loosened, on the stand").tap();
   await expect(quick.alert("it is open again: do not drive the car.")).toBeVisible();
-  await quick.isAt("Tighten: Wheel nuts");
+  await quick.isAt("Torque: Lug nuts");
   await app.evaluate(() => { location.hash = "#/"; });
   const open = app.locator("section.jobs").filter({ has: app.getByRole("heading", { name: "Open jobs" }) });
   await expect(open).toContainText("5 loose");
@@ -189,7 +189,7 @@ test("by its address nothing is loosened on a car that was lowered, and what is 
 test("a car that was left unfinished stands among the open jobs, at STOP and with what is loose", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
-  await quick.walk("Gauge: Caliper up");
+  await quick.walk("Measure: Caliper up");
   await quick.endHere();
   await quick.key("We come back to finish").tap();
   await expect(quick.main).toContainText("The job has ended.");

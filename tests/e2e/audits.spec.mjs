@@ -62,7 +62,7 @@ function measure(page, rules) {
 }
 
 /** Whether a screen is one of the desk, where fingers are bare. */
-const isDesk = (label) => /^(Pack: |$)|^Hand over: Report/.test(label);
+const isDesk = (label) => /^(Prep: |$)|^Hand over: Report/.test(label);
 
 /** Walks a practice job from Site to its end and audits what it meets. */
 async function walkThrough(app, rules) {
@@ -91,10 +91,10 @@ async function walkThrough(app, rules) {
 /** A round with the pad open: the second way of the same screen. */
 async function pad(quick, look) {
   await quick.main.getByTitle("Number pad").tap();
-  await look("Gauge: number pad");
-  const before = (await quick.label()).startsWith("Gauge");
+  await look("Measure: number pad");
+  const before = (await quick.label()).startsWith("Measure");
   await quick.type(before ? "6" : "0");
-  await quick.key(/^Keep \d/).tap();
+  await quick.key(/^Save \d/).tap();
 }
 
 /** What opens over a step. */
@@ -142,14 +142,14 @@ test("at 320 × 568 a number pad with its number and the box for a name stand wh
   expect(await cutOff(app, PAD)).toEqual([]);
   await app.goBack();
   await app.goBack();
-  await quick.walk("Gauge: Push, pull, read");
+  await quick.walk("Measure: Push, pull, read");
   await quick.main.getByTitle("Number pad").tap();
   await quick.type("6");
   await expect(app.locator(PAD)).toHaveCount(13);
   expect(await cutOff(app, PAD)).toEqual([]);
-  await quick.key("Keep 6").tap();
+  await quick.key("Save 6").tap();
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6") });
-  await quick.key("Show the owner").tap();
+  await quick.key("Show the customer").tap();
   await expect(quick.main.getByRole("img", { name: "Signature" })).toBeVisible();
   // What it signs is read before, the reasons too.
   await quick.unfold();

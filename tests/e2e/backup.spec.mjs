@@ -40,7 +40,7 @@ test("a database that the browser lost comes back whole from the backup journal,
   await phone(host, async ({ profile, page }) => {
     let quick = new Quick(page);
     await quick.practice();
-    await quick.walk("Gauge: Clean for the dial");
+    await quick.walk("Measure: Clean for the dial");
     await expect(loose(page)).toHaveText(/^[1-9]/);
     const count = await loose(page).textContent();
     const before = await exported(page, quick);
@@ -52,7 +52,7 @@ test("a database that the browser lost comes back whole from the backup journal,
     await expect(quick.alert(BACK)).toBeVisible();
     await expect(quick.main.locator(".job__loose")).toContainText(count.match(/\d+/)[0]);
     await revived.getByRole("listitem").getByRole("link").first().tap();
-    await quick.isAt("Gauge: Clean for the dial");
+    await quick.isAt("Measure: Clean for the dial");
     await expect(loose(revived)).toHaveText(count);
     expect(await exported(revived, quick)).toEqual(before);
     // It is in the database again: at the next start there is nothing to bring back.
@@ -67,13 +67,13 @@ test("with database and settings lost a phone is the same device, and no number 
   await phone(host, async ({ profile, page }) => {
     const quick = new Quick(page);
     await quick.practice();
-    await quick.walk("Meet: The right car");
+    await quick.walk("Check-in: The right car");
     await profile.kill();
     await profile.loseDatabases();
     await profile.loseLocal();
     const revived = await again(profile, host);
     await revived.getByRole("listitem").getByRole("link").first().tap();
-    await new Quick(revived).walk("Meet: Odometer");
+    await new Quick(revived).walk("Check-in: Odometer");
     const kept = (await journal(revived)).map(({ text }) => JSON.parse(text));
     expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
     expect(new Set(kept.map(({ n }) => n)).size, "each number once").toBe(kept.length);
@@ -101,19 +101,19 @@ test("data that is thrown away under the open app is written back, and no tap is
   test.setTimeout(60_000);
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Meet: Odometer");
+  await quick.walk("Check-in: Odometer");
   const before = await journal(app);
   await deleteDatabase(app);
   await expect(quick.alert(WRITTEN_BACK)).toBeVisible();
   await expect(quick.main).not.toContainText("Load this one again");
   await expect.poll(() => journal(app)).toEqual(before);
-  await quick.isAt("Meet: Odometer");
+  await quick.isAt("Check-in: Odometer");
   await quick.step();
-  await quick.isAt("Meet: Warning lamps");
-  await expect(quick.main.getByRole("status").filter({ hasText: /^Kept/ })).toHaveText("Kept");
+  await quick.isAt("Check-in: Warning lights");
+  await expect(quick.main.getByRole("status").filter({ hasText: /^Saved/ })).toHaveText("Saved");
   await app.reload();
   await ready(app);
-  await quick.isAt("Meet: Warning lamps");
+  await quick.isAt("Check-in: Warning lights");
 });
 
 test("where neither place is whole, nothing reads as not loose", async ({ host }) => {
@@ -122,7 +122,7 @@ test("where neither place is whole, nothing reads as not loose", async ({ host }
     const quick = new Quick(page);
     await quick.practice();
     // The last tap took the wheel off: of this line the disk gives other bytes.
-    await quick.walk("Gauge: Caliper up");
+    await quick.walk("Measure: Caliper up");
     await expect(loose(page)).toHaveText(/^6\s*loose/);
     await profile.kill();
     await profile.loseDatabases();
@@ -151,17 +151,17 @@ test("a backup file that found no room is whole again after the next start", asy
   await quick.practice();
   await fillJournal(page);
   const before = await backup(page);
-  await quick.walk("Meet: The right car");
+  await quick.walk("Check-in: The right car");
   // Neither the journal nor the backup file had room for it, and not for half of it either.
   expect(await backup(page)).toBe(before);
   expect(before).not.toContain("site_look");
-  await expect(quick.main.getByText("Kept, not yet safe")).toBeVisible();
+  await expect(quick.main.getByText("Saved, not yet secure")).toBeVisible();
 
   await allow(page, host.url, 0);
   await page.clock.install();
   await page.reload();
   await ready(page);
-  await quick.isAt("Meet: The right car");
+  await quick.isAt("Check-in: The right car");
   await page.clock.runFor(5_000);
   await expect.poll(() => backup(page)).toContain("site_look");
 });
@@ -198,7 +198,7 @@ async function ends(host, { profile, page: first }, times, end) {
     must += acknowledged;
     page = await again(profile, host);
     await page.getByRole("listitem").getByRole("link").first().tap();
-    await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
+    await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Check-in): /);
     const kept = (await journal(page)).map(({ text }) => JSON.parse(text));
     expect(kept.length, `after end ${time}`).toBeGreaterThanOrEqual(must);
     const numbers = kept.map(({ device, n }) => `${device} ${n}`);
@@ -226,7 +226,7 @@ test(`${CUTS} power cuts on one phone, of whose disk only what was flushed is le
     await profile.forgetting();
     const page = await again(profile, host);
     await page.getByRole("listitem").getByRole("link").first().tap();
-    await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Meet): /);
+    await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Check-in): /);
     let forgotten = 0;
     await ends(host, { profile, page }, CUTS, async () => { forgotten += await profile.cut(); });
     expect(forgotten, "the disk forgets").toBeGreaterThan(0);

@@ -23,7 +23,7 @@ class Bill extends Quick {
     await this.page.getByLabel("For", { exact: true }).fill(words);
     await this.page.getByLabel("Quantity", { exact: true }).fill(quantity);
     await this.page.getByLabel("Price of one, USD").fill(each);
-    await this.key("Keep the line").tap();
+    await this.key("Save the line").tap();
   }
 
   sum(label) {
@@ -39,16 +39,16 @@ test("a price in lines is added up, numbered by the van and paid", async ({ app 
   const bill = new Bill(app);
   await bill.begin();
   await bill.line("Part", "Hub with bearing", "1", "210");
-  await expect(bill.sum("The whole repair")).toHaveText("227.33 USD");
+  await expect(bill.sum("The full repair")).toHaveText("227.33 USD");
   await bill.line("Labor", "", "2,5", "92.001");
   await expect(bill.main.getByRole("alert").filter({ hasText: "2" })).toBeVisible();
   await bill.line("Labor", "", "2,5", "92");
   // 210.00 and 2.5 times 92.00 are 440.00; 8.25 % of it are 36.30.
   await expect(bill.sum("Before tax")).toHaveText("440.00 USD");
   await expect(bill.sum("Tax, 8.25 %")).toHaveText("36.30 USD");
-  await expect(bill.sum("The whole repair")).toHaveText("476.30 USD");
+  await expect(bill.sum("The full repair")).toHaveText("476.30 USD");
 
-  await bill.key("Give the invoice its number").tap();
+  await bill.key("Number the invoice").tap();
   await expect(bill.sum("Invoice number")).toHaveText("N0001");
   await app.getByLabel("Paid, USD").fill("100");
   await bill.key("Card").tap();
@@ -58,14 +58,14 @@ test("a price in lines is added up, numbered by the van and paid", async ({ app 
   await expect(bill.sum("Still to pay")).toHaveCount(0);
   await app.reload();
   await ready(app);
-  await expect(bill.sum("The whole repair")).toHaveText("476.30 USD");
-  await bill.key("Take away: Hub with bearing").tap();
+  await expect(bill.sum("The full repair")).toHaveText("476.30 USD");
+  await bill.key("Remove: Hub with bearing").tap();
   await expect(bill.sum("Before tax")).toHaveText("230.00 USD");
 
   await bill.begin();
   await bill.key("The lines of the last job").tap();
   await expect(bill.sum("Before tax")).toHaveText("230.00 USD");
-  await bill.key("Give the invoice its number").tap();
+  await bill.key("Number the invoice").tap();
   await expect(bill.sum("Invoice number")).toHaveText("N0002");
 });
 
@@ -76,6 +76,6 @@ test("a practice job takes no invoice number", async ({ app }) => {
   await app.evaluate(() => { location.hash = "#/"; });
   await bill.practice();
   await bill.show();
-  await expect(bill.sum("The whole repair")).toBeVisible();
-  await expect(bill.key("Give the invoice its number")).toHaveCount(0);
+  await expect(bill.sum("The full repair")).toBeVisible();
+  await expect(bill.key("Number the invoice")).toHaveCount(0);
 });

@@ -25,7 +25,7 @@ async function twoCards(page) {
 
 async function goToBook(quick) {
   await quick.page.evaluate(() => { location.hash = "#/book"; });
-  await expect(quick.main.getByRole("heading", { name: "Card book" })).toBeVisible();
+  await expect(quick.main.getByRole("heading", { name: "Spec library" })).toBeVisible();
 }
 
 /** The file of the whole book. */
@@ -33,9 +33,9 @@ async function exported(quick) {
   await goToBook(quick);
   const [download] = await Promise.all([
     quick.page.waitForEvent("download"),
-    quick.key("Save the book as a file").tap(),
+    quick.key("Save it as a file").tap(),
   ]);
-  expect(download.suggestedFilename()).toMatch(/^hubslate-card-book-\d{4}-\d\d-\d\d\.json$/);
+  expect(download.suggestedFilename()).toMatch(/^hubslate-spec-library-\d{4}-\d\d-\d\d\.json$/);
   return readFileSync(await download.path(), "utf8");
 }
 
@@ -54,10 +54,10 @@ test("a new phone of the shop starts with the shop's book, each card with its ag
     await open(page, host.url);
     const there = new Quick(page);
     await goToBook(there);
-    await expect(there.main).toContainText("No card is kept yet.");
+    await expect(there.main).toContainText("No spec is saved yet.");
     const outcome = await there.take([file("book.json", text)]);
-    await expect(outcome).toContainText("Card book: 2 cards of 1 family, 2 new");
-    await outcome.getByRole("link", { name: "Card book" }).tap();
+    await expect(outcome).toContainText("Spec library: 2 specs of 1 family, 2 new");
+    await outcome.getByRole("link", { name: "Spec library" }).tap();
     await expect(there.main.getByRole("heading", { name: FAMILY })).toBeVisible();
     const nut = there.main.getByRole("listitem", { name: "Axle nut" });
     await expect(nut).toContainText("180 lbf·ft + 60°");
@@ -81,7 +81,7 @@ test("a new phone of the shop starts with the shop's book, each card with its ag
 
     // And back again: what was looked up later is said to be newer.
     const back = await here.take([file("book.json", await exported(there))]);
-    await expect(back).toContainText("Card book: 2 cards of 1 family, 0 new, 2 newer than yours");
+    await expect(back).toContainText("Spec library: 2 specs of 1 family, 0 new, 2 newer than yours");
   } finally {
     await other.close();
   }
@@ -95,16 +95,16 @@ test("a card of the book for another number of studs is doubted and kept with it
   await pack.keepVehicle(FAMILY);
   await pack.corners("Front left");
   const quick = new Quick(app);
-  await quick.goTo("Card: wheel nuts");
-  const [value, unit] = FIGURES["Card: wheel nuts"];
+  await quick.goTo("Spec: lug nuts");
+  const [value, unit] = FIGURES["Spec: lug nuts"];
   await pack.type("Value", value);
   await quick.key(unit).tap();
   await quick.main.getByText("More stages, thread, count…").tap();
   await pack.type("How many", "6");
   await pack.type("Document", "Marten service sheet 7");
   await pack.type("Looked up by", "R. Okafor");
-  await quick.key("Keep the card").tap();
-  await expect(quick.alert("The page speaks of 6 of them, this vehicle is noted with 5.")).toBeVisible();
+  await quick.key("Save the spec").tap();
+  await expect(quick.alert("The page lists 6 of them, this vehicle is recorded with 5.")).toBeVisible();
   await quick.key("Read twice, printed so").tap();
   await pack.at(CARDS[0]);
 
@@ -113,8 +113,8 @@ test("a card of the book for another number of studs is doubted and kept with it
   await pack.paste(SECOND.message);
   await pack.knownFamily(FAMILY);
   await pack.corners("Front left");
-  await quick.goTo("Card: wheel nuts");
-  await expect(quick.alert("The page speaks of 6 of them, this vehicle is noted with 5.")).toBeVisible();
+  await quick.goTo("Spec: lug nuts");
+  await expect(quick.alert("The page lists 6 of them, this vehicle is recorded with 5.")).toBeVisible();
   await expect(quick.key("Looked up again today")).toHaveCount(0);
-  await expect(quick.key("Asked the maker")).toBeVisible();
+  await expect(quick.key("Asked manufacturer")).toBeVisible();
 });

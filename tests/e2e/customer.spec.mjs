@@ -25,7 +25,7 @@ test("an inspection is never asked for an amount that nobody typed", async ({ ap
     return price ? { ...entry, what: { price: { repair: price.repair } } } : entry;
   });
   await quick.open(fileOf(quickPrice));
-  await quick.walk("Meet: Yes to inspection");
+  await quick.walk("Check-in: Inspection approval");
   await expect(quick.main).toContainText(NOT_GIVEN);
   await expect(quick.main).not.toContainText("0.00");
   await app.getByLabel(/^Inspection and reassembly/).fill("95");
@@ -42,7 +42,7 @@ test("a price in lines leaves the inspection to be asked, without a price or for
   await app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/bill"); });
   await app.getByLabel("For", { exact: true }).fill("Hub");
   await app.getByLabel("Price of one, USD").fill("210");
-  await quick.key("Keep the line").tap();
+  await quick.key("Save the line").tap();
   await expect(app.getByLabel(/^Inspection and reassembly/)).toBeVisible();
   await app.evaluate(() => { location.hash = location.hash.replace("/bill", "/teardown_yes"); });
   await expect(quick.main).toContainText(NOT_GIVEN);
@@ -64,7 +64,7 @@ test("a signature has a name before it", async ({ app }) => {
   expect(nameless.length).toBe(cut.length - 1);
   const kept = new Set(nameless.map(({ id }) => id));
   await quick.open(fileOf(nameless.map((entry) => ({ ...entry, after: entry.after.filter((id) => kept.has(id)) }))));
-  await quick.isAt("Agree: The owner's answer");
+  await quick.isAt("Approve: Customer's answer");
   const yes = quick.key(/^Yes, for/);
   await quick.draw();
   await expect(yes).toBeDisabled();
@@ -81,11 +81,11 @@ test("a bearing that is noisy without play is told so, with no dots at zero besi
   await quick.walk("Decide: Decision", { "Spin by hand": "Rough and noisy" });
   await expect(quick.main).toContainText("REPLACE");
   await expect(quick.main).toContainText("Movement was not the reason");
-  await quick.walk("Agree: The owner's answer");
+  await quick.walk("Approve: Customer's answer");
   await expect(quick.main).toContainText("The bearing is noisy when the wheel is turned by hand.");
   await expect(quick.main.locator(".verdict__bar")).toHaveCount(0);
   await quick.key("No").tap();
-  await quick.goOn(() => quick.key("Would not sign").tap());
+  await quick.goOn(() => quick.key("Refused to sign").tap());
   await quick.finish("Declined, put back");
   const page = await pageOne(quick);
   await expect(page).toContainText("NOT REPAIRED: repair declined");
@@ -120,7 +120,7 @@ test("the report of a plain replaced hub takes six sheets at most, on A4 and Let
     expect(first, format).toContain("REPLACED, safe to drive");
     // Nothing is lost: every reading, fastener, answer and the digest stand on the pages after it.
     const after = rest.join(" ");
-    for (const words of ["Wheel nut 5, front left", "Axle nut, front left", "0.160 mm", "Every answer", "Digest", "Job"]) {
+    for (const words of ["Lug nut 5, front left", "Axle nut, front left", "0.160 mm", "Every answer", "Digest", "Job"]) {
       expect(after, `${format}: ${words}`).toContain(words);
     }
   }

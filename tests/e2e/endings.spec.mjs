@@ -19,7 +19,7 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await expect(quick.main).toContainText("KEEP");
   await quick.finish("Nothing to repair today");
   for (const key of ["Undo", "Not done"]) await expect(quick.key(key)).toHaveCount(0);
-  await expect(quick.key("Take back the end")).toBeVisible();
+  await expect(quick.key("Reopen the job")).toBeVisible();
   const page = await owners(quick);
   await expect(page).toContainText("We found nothing that must be repaired today.");
   await expect(page).toContainText(MAY);
@@ -40,7 +40,7 @@ test("a noise that the road test places at a corner with a hot hub is replaced",
   test.slow();
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Decide: Decision", { "Heat: this hub": (quick) => quick.number("133", "Keep the heat") });
+  await quick.walk("Decide: Decision", { "Heat: this hub": (quick) => quick.number("133", "Save temperature") });
   await expect(quick.main).toContainText("REPLACE");
   await expect(quick.main).toContainText("clearly hotter than the one on the other side");
 });
@@ -53,10 +53,10 @@ test("a STOP that is declined is put back, and its consequence is said and print
   await quick.walk("Decide: Decision", { "Spin by hand": "Grinds, hot or smokes" });
   await expect(quick.main).toContainText("STOP");
   await expect(quick.alert("Do not drive this car.")).toBeVisible();
-  await quick.walk("Agree: The owner's answer");
+  await quick.walk("Approve: Customer's answer");
   await quick.key("No").tap();
   await expect(quick.alert(`You chose not to have it repaired. ${consequence}`)).toBeVisible();
-  await quick.goOn(() => quick.key("Would not sign").tap());
+  await quick.goOn(() => quick.key("Refused to sign").tap());
   await quick.finish("Declined, put back");
   const page = await owners(quick);
   await expect(page).toContainText(MUST_NOT);
@@ -73,12 +73,12 @@ test("a REPLACE that is declined names what can follow from it", async ({ app })
   const quick = new Quick(app);
   const opened = before(sampleEntries("replaced-hub"), (what) => what.consent?.step.startsWith("agree"));
   await quick.open(fileOf(opened));
-  await quick.isAt("Agree: The owner's answer");
+  await quick.isAt("Approve: Customer's answer");
   await expect(quick.main).toContainText("REPLACE");
   await quick.key("No").tap();
   const consequence = "You chose not to have this bearing replaced. It will get worse, and it can become unsafe.";
   await expect(quick.alert(consequence)).toBeVisible();
-  await quick.goOn(() => quick.sign("Keep"));
+  await quick.goOn(() => quick.sign("Save"));
   await quick.finish("Declined, put back");
   await expect(await owners(quick)).toContainText(consequence);
 });
@@ -96,15 +96,15 @@ test("left unfinished in the middle of Strip: what is loose by name, STOP, and w
   const quick = new Quick(app);
   const opened = before(sampleEntries("replaced-hub"), (what) => what.answered?.step.startsWith("strip_brake"));
   await quick.open(fileOf(opened));
-  await quick.walk("Strip: Free the sensor wire");
+  await quick.walk("Remove: Free the sensor wire");
   await quick.endHere();
   await expect(quick.main).toContainText("STOP");
   await expect(quick.main.getByRole("heading", { name: "Left unfinished", exact: true })).toBeVisible();
   const loose = await quick.main.getByRole("list").getByRole("listitem").allInnerTexts();
   const named = (name) => loose.filter((row) => row.startsWith(name)).length;
-  expect(named("Wheel nut ")).toBe(5);
+  expect(named("Lug nut ")).toBe(5);
   expect(named("Bracket bolt ")).toBe(2);
-  expect(named("Caliper pin, ")).toBe(2);
+  expect(named("Guide pin bolt, ")).toBe(2);
   for (const one of ["Axle nut, front left", "Caliper, front left", "Caliper bracket, front left", "Rotor, front left", "Wheel, front left"]) {
     expect(named(one), one).toBe(1);
   }
@@ -120,20 +120,20 @@ test("left unfinished in the middle of Strip: what is loose by name, STOP, and w
 
 /** The glass at "before and after" with a new part that does not pass, and how the job can end. */
 async function isBlocked(quick) {
-  await quick.isAt("Prove: Before and after");
+  await quick.isAt("Verify: Before and after");
   await expect(quick.main).toContainText("STOP");
   await expect(quick.alert("The new part does not pass. The vehicle stays at STOP.")).toBeVisible();
   await expect(quick.main).toContainText("Check axle nut torque, hub bolts, seat, then the part itself.");
-  await expect(quick.key("Go on")).toHaveCount(0);
+  await expect(quick.key("Continue")).toHaveCount(0);
   await quick.endHere();
   await expect(quick.main).toContainText("STOP");
   await expect(quick.key(/Finished/)).toHaveCount(0);
-  await quick.key("Owner, it stays on stands").tap();
+  await quick.key("Customer, on jack stands").tap();
   await expect(quick.main).toContainText("The job has ended.");
   const report = await quick.report();
   await expect(report).toContainText("Front left: replaced, but the new part fails its check.");
   await expect(report).toContainText("The work on this car is not finished. Do not drive or move it");
-  await expect(report).toContainText("Owner, it stays on stands");
+  await expect(report).toContainText("Customer, on jack stands");
   await expect(report).not.toContainText(NEITHER);
 }
 
@@ -142,24 +142,24 @@ test("a proof that fails is told at the open wheel end and can be measured again
   const quick = new Quick(app);
   await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading?.when === "after")));
   const rounds = (number) => ({ "Push, pull, read": (it) => it.round(number) });
-  await quick.walk("Prove: Before and after", rounds("7"));
+  await quick.walk("Verify: Before and after", rounds("7"));
   await expect(quick.alert("The new part does not pass.")).toBeVisible();
   await quick.goOn(() => quick.key("Measure again").tap());
-  await quick.isAt("Prove: Dial setup");
+  await quick.isAt("Verify: Dial setup");
   await quick.goOn(() => quick.key("Set up as shown").tap());
-  await quick.isAt("Prove: Base on the knuckle");
-  await quick.goOn(() => quick.key("It stands still").tap());
-  await expect(quick.main).toContainText("Round 1 of 3");
-  await quick.walk("Tighten: Caliper down", rounds("0.5"));
+  await quick.isAt("Verify: Base on the knuckle");
+  await quick.goOn(() => quick.key("It does not move").tap());
+  await expect(quick.main).toContainText("Cycle 1 of 3");
+  await quick.walk("Torque: Caliper down", rounds("0.5"));
   const report = await quick.report();
-  await expect(report).toContainText("Taken back");
+  await expect(report).toContainText("Undone");
 });
 
 test("a new part that measures over is not finished work", async ({ app }) => {
   test.slow();
   const quick = new Quick(app);
   await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading?.when === "after")));
-  await quick.walk("Prove: Before and after", { "Push, pull, read": (it) => it.round("7") });
+  await quick.walk("Verify: Before and after", { "Push, pull, read": (it) => it.round("7") });
   await isBlocked(quick);
 });
 
@@ -189,29 +189,29 @@ test("measured again with the wheel on, it is opened first and closed to its car
   await spun(quick, "rough");
   await expect(quick.main).toContainText("The wheel end is closed");
   await quick.goOn(() => quick.key("Measure again").tap());
-  await quick.isAt("Prove: Crack the wheel nuts");
-  await quick.walk("Prove: Caliper up again");
+  await quick.isAt("Verify: Break lug nuts loose");
+  await quick.walk("Verify: Caliper up again");
   const loose = app.getByRole("link", { name: /loose$/ });
   await expect(loose).toHaveText(/^6/);
-  await quick.walk("Prove: Pedal first", { "Push, pull, read": (it) => it.round("0.5") });
+  await quick.walk("Verify: Pedal first", { "Push, pull, read": (it) => it.round("0.5") });
   await expect(loose).toHaveText(/^0/);
-  await quick.walk("Prove: Before and after");
+  await quick.walk("Verify: Before and after");
   await expect(quick.alert("The new part does not pass.")).toHaveCount(0);
-  await expect(quick.key("Go on")).toBeVisible();
+  await expect(quick.key("Continue")).toBeVisible();
 });
 
 test("a yes by message names where it came from", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Meet: Yes to inspection");
+  await quick.walk("Check-in: Inspection approval");
   // The page is locked for the owner: the technician holds the key until its ring is full.
-  await quick.key(/^Back to the work/).hover();
+  await quick.key(/^Back to technician/).hover();
   await app.mouse.down();
   await expect(app.getByLabel("Message from")).toBeVisible();
   await app.mouse.up();
   await app.getByLabel("Message from").fill("dana@example.org");
-  await quick.goOn(() => quick.key("By message: Owner says yes").tap());
+  await quick.goOn(() => quick.key("By message: Customer approves").tap());
   const report = await quick.report();
   await expect(report).toContainText("By message, Pat Example (dana@example.org)");
 });

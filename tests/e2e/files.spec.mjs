@@ -23,10 +23,10 @@ const REPLACED_TECHNICIAN = [
   "2.0 thou = 0.051 mm", "Over the limit, proven", "What the uncertainty is made of",
 ];
 const DECLINED_TECHNICIAN = [
-  "8.3 thou = 0.210 mm", "8.7 thou = 0.220 mm", "0.004 in (house limit: common practice, no source)",
+  "8.3 thou = 0.210 mm", "8.7 thou = 0.220 mm", "0.004 in (default limit: common practice, no source)",
 ];
 const NOTHING_TECHNICIAN = [
-  "0.8 thou = 0.020 mm", "0.6 thou = 0.015 mm", "0.10 mm (the maker's service information)",
+  "0.8 thou = 0.020 mm", "0.6 thou = 0.015 mm", "0.10 mm (the manufacturer's service information)",
 ];
 
 const NO_NEWS = "Everything in this file was here already.";
@@ -34,14 +34,14 @@ const NO_NEWS = "Everything in this file was here already.";
 /** Where the job is, as it is read: every step with its state. */
 async function where(quick) {
   await quick.page.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/where"); });
-  await expect(quick.main.getByRole("heading", { name: "Where am I" })).toBeVisible();
+  await expect(quick.main.getByRole("heading", { name: "All steps" })).toBeVisible();
   return quick.main.getByRole("list").innerText();
 }
 
 async function opened(quick, text) {
   const outcome = await quick.take([file("job.json", text)]);
   await outcome.getByRole("link", { name: "Open the job" }).tap();
-  await expect(quick.main.getByRole("heading", { name: "Where am I" })).toBeVisible();
+  await expect(quick.main.getByRole("heading", { name: "All steps" })).toBeVisible();
 }
 
 /** The text of a sheet or of a screen in one line. */
@@ -105,7 +105,7 @@ test("an exported job is the same sheet on another phone", async ({ app, host, b
 test("a job begun on one phone goes on at the same step on another", async ({ app, host, browser, faults }) => {
   const here = new Quick(app);
   await here.practice();
-  await here.walk("Listen: Pre-drive check");
+  await here.walk("Road test: Pre-drive check");
   const { text } = await exported(here);
   const other = await browser.newContext(phone);
   try {
@@ -113,8 +113,8 @@ test("a job begun on one phone goes on at the same step on another", async ({ ap
     await open(page, host.url);
     const there = new Quick(page);
     await there.open(text);
-    await there.isAt("Listen: Pre-drive check");
-    await there.walk("Listen: Rises with speed");
+    await there.isAt("Road test: Pre-drive check");
+    await there.walk("Road test: Rises with speed");
   } finally {
     await other.close();
   }
@@ -123,11 +123,11 @@ test("a job begun on one phone goes on at the same step on another", async ({ ap
 test("the pictures that a file only names are told by their steps", async ({ app }) => {
   const quick = new Quick(app);
   const outcome = await quick.take([file("job.json", sampleText("replaced-hub"))]);
-  await expect(outcome).toContainText("Some pictures are not in the file. The record is whole. (");
+  await expect(outcome).toContainText("Some photos are not in the file. The record is complete. (");
   const named = sampleEntries("replaced-hub").filter(({ what }) => what.photo).length;
   expect((await outcome.innerText()).split(" · ")).toHaveLength(named);
   const none = await quick.take([file("job.json", sampleText("declined-stop"))]);
-  await expect(none).not.toContainText("Some pictures");
+  await expect(none).not.toContainText("Some photos");
 });
 
 test("what is due leaves as a calendar file", async ({ app }) => {
@@ -141,7 +141,7 @@ test("what is due leaves as a calendar file", async ({ app }) => {
   expect(download.suggestedFilename()).toMatch(/^hubslate-job-\d{4}-\d\d-\d\d-KLM4821\.ics$/);
   const text = readFileSync(await download.path(), "utf8");
   expect(text).toContain("DTSTART;VALUE=DATE:20260222\r\n");
-  expect(text).toContain("SUMMARY:Re-torque the wheel nuts KLM 4821 (at 81254\u00a0mi)\r\n");
+  expect(text).toContain("SUMMARY:Re-torque the lug nuts KLM 4821 (at 81254\u00a0mi)\r\n");
   const unfolded = text.replaceAll("\r\n ", "");
   expect(unfolded).toMatch(/DESCRIPTION:[^\r]* when the odometer shows 81254\u00a0mi\\, no later than Feb 22\\, 2026/);
   expect(text).not.toContain("Quill");

@@ -55,18 +55,18 @@ test("the first start asks technician, shop and wrenches once, and assumes no wr
 test("where no wrench is known a fastener says so, and takes those that are entered then", async ({ app }) => {
   const quick = new Quick(app);
   await quick.open(atTheBolts("turn_hub_bolts", () => []));
-  await quick.isAt("Tighten: Hub bolts");
+  await quick.isAt("Torque: Hub bolts");
   await expect(quick.main).toContainText("No wrench is known.");
-  await expect(quick.main).not.toContainText("No wrench on board fits");
+  await expect(quick.main).not.toContainText("No van wrench fits");
   const job = app.url();
   await quick.way("Van kit").tap();
   const first = new First(app);
   await quick.main.getByText("Add a wrench", { exact: true }).tap();
   await first.wrench(["Long", "20", "250"], "N·m");
-  await quick.main.locator(".van").getByRole("button", { name: "Keep", exact: true }).first().tap();
+  await quick.main.locator(".van").getByRole("button", { name: "Save", exact: true }).first().tap();
   await expect(quick.main.getByRole("listitem").filter({ hasText: "Long" })).toBeVisible();
   await app.goto(job);
-  await quick.isAt("Tighten: Hub bolts");
+  await quick.isAt("Torque: Hub bolts");
   await quick.key("Use the van's wrenches now").tap();
   await expect(quick.main).toContainText("Long");
   await expect(quick.main).not.toContainText("No wrench is known.");
@@ -76,7 +76,7 @@ test("a wrench past its check is said at the nut and on paper", async ({ app }) 
   const quick = new Quick(app);
   const past = (all) => all.map((wrench) => ({ ...wrench, checked: "2020-01-15" }));
   await quick.open(atTheBolts("turn_bracket_bolts", past));
-  await quick.isAt("Tighten: Bracket bolts");
+  await quick.isAt("Torque: Bracket bolts");
   await expect(quick.alert("wrench overdue: Check due since")).toBeVisible();
   await quick.goOn(() => quick.key(/^Bracket bolt 1 clicked$/).tap());
   const table = (await quick.report()).getByRole("row").filter({ hasText: "Bracket bolt 1" });
@@ -89,7 +89,7 @@ test("practice counts no click on a wrench of the van, whatever its name", async
   await open(page, host.url, { ...VAN, wrenches });
   const quick = new Quick(page);
   await quick.practice();
-  await quick.walk("Tighten: Bracket bolts", { "Gauge: Push, pull, read": (it) => it.round("6") });
+  await quick.walk("Torque: Bracket bolts", { "Measure: Push, pull, read": (it) => it.round("6") });
   const clicked = await quick.report();
   await expect(clicked.getByRole("cell", { name: /^Practice wrench/ }).first()).toBeVisible();
   await toSettings(quick);

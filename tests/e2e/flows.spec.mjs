@@ -36,8 +36,8 @@ class Desk extends Quick {
 
   async closeDay() {
     await this.go("#/out");
-    await expect(this.key("Close the day")).toBeEnabled();
-    return this.made(() => this.key("Close the day").tap());
+    await expect(this.key("End-of-day file")).toBeEnabled();
+    return this.made(() => this.key("End-of-day file").tap());
   }
 
   /** The rows of a list on home, from above. */
@@ -70,16 +70,16 @@ async function packed(yard) {
   await yard.page.locator("#tax_percent").fill("8.25");
   await yard.go("#/shop");
   await yard.page.getByLabel(/^An hour of labor/).fill("95");
-  await yard.page.getByLabel("Days until an owner leaves the phones").fill("30");
-  await yard.key("Keep the shop's settings").tap();
+  await yard.page.getByLabel("Days before customer data is removed").fill("30");
+  await yard.key("Save the shop's settings").tap();
   await yard.go("#/yard");
-  await yard.way("The day's file").tap();
-  await expect(yard.key("Make the day's file")).toBeDisabled();
+  await yard.way("Day file").tap();
+  await expect(yard.key("Make the day file")).toBeDisabled();
   await expect(yard.main.getByText("Choose a job first.")).toBeVisible();
   await yard.page.getByLabel(/^Van/).fill("n");
   await yard.page.getByLabel(`Time: ${LATE.plate} · ${LATE.name}`).fill("14:00");
   await yard.page.getByLabel(`Time: ${EARLY.plate} · ${EARLY.name}`).fill("09:30");
-  return yard.made(() => yard.key("Make the day's file").tap());
+  return yard.made(() => yard.key("Make the day file").tap());
 }
 
 /** Ends the open job where it stands: the place is not safe. */
@@ -104,8 +104,8 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     const offer = van.main.locator("section.notice").filter({ hasText: "The shop's settings are other than those here:" });
     await expect(offer).toContainText("8.25");
     await expect(offer).toContainText("An hour of labor: not set → 95.00 USD");
-    await van.key("Take the shop's settings").tap();
-    await expect(van.main).toContainText("The shop's settings are taken over.");
+    await van.key("Use the shop's settings").tap();
+    await expect(van.main).toContainText("The shop's settings are in use.");
     await van.go("#/settings");
     await expect(van.page.locator("#tax_percent")).toHaveValue("8.25");
 
@@ -114,11 +114,11 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     await expect(open.first()).toContainText(EARLY.plate);
     await expect(open.first()).toContainText(/\d{4}-\d\d-\d\d · 09:30 · van N/);
     await expect(open.last()).toContainText(LATE.plate);
-    await expect(van.main).not.toContainText("In the yard");
+    await expect(van.main).not.toContainText("At the shop");
 
     // Pack shows what the yard wrote: the message is answered, the vehicle comes next.
     await open.first().getByRole("link").tap();
-    await van.isAt("Pack: Vehicle");
+    await van.isAt("Prep: Vehicle");
     await expect(van.page.getByLabel("Plate", { exact: true })).toHaveValue(EARLY.plate);
     await notSafe(van);
 
@@ -126,28 +126,28 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     verified(first.path);
     const outcome = await yard.take([file(first.name, first.text)]);
     await expect(outcome).not.toContainText("0 of them new");
-    const receipt = await yard.made(() => yard.key("In the yard: answer with a receipt").tap());
-    expect(receipt.name).toMatch(/^hubslate-receipt-/);
+    const receipt = await yard.made(() => yard.key("At the shop: send confirmation").tap());
+    expect(receipt.name).toMatch(/^hubslate-confirmation-/);
 
     await van.take([file(receipt.name, receipt.text)]);
-    await expect(van.main).toContainText("The yard's receipt was taken.");
+    await expect(van.main).toContainText("Shop confirmation imported.");
     await van.go("#/");
     for (const { plate } of [EARLY, LATE]) {
       const row = van.main.getByRole("listitem").filter({ hasText: plate });
-      await expect(row).toContainText("In the yard: yes");
+      await expect(row).toContainText("At the shop: yes");
     }
     await van.go("#/out");
-    await expect(van.main).toContainText("Everything here is in the yard.");
-    await expect(van.key("Close the day")).toBeDisabled();
+    await expect(van.main).toContainText("Everything here is at the shop.");
+    await expect(van.key("End-of-day file")).toBeDisabled();
 
     // One more tap on the other job: only that is new.
     await van.go("#/");
     await van.rows("Open jobs").first().getByRole("link").tap();
-    await van.isAt("Pack: Vehicle");
+    await van.isAt("Prep: Vehicle");
     await van.page.getByLabel("Vehicle and years").fill("2016 compact (invented)");
     await van.goOn(() => van.key("Facts are right").tap());
     await van.go("#/");
-    await expect(van.rows("Open jobs").first()).toContainText("In the yard: no");
+    await expect(van.rows("Open jobs").first()).toContainText("At the shop: no");
     const second = await van.closeDay();
     expect(jobsOf(second.text)).toHaveLength(1);
     const known = new Set([...ids(first.text), ...ids(day.text)]);
@@ -157,7 +157,7 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     // The yard misses numbers of a file that it did not get, and names their holder.
     await van.go("#/");
     await van.rows("Open jobs").first().getByRole("link").tap();
-    await van.isAt("Pack: Corners");
+    await van.isAt("Prep: Corners");
     await van.page.getByRole("button", { name: "Front left" }).tap();
     await van.goOn(() => van.key("These corners").tap());
     const third = await van.closeDay();
@@ -166,11 +166,11 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     expect(ids(JSON.stringify(late))).toHaveLength(1);
     await yard.take([file("late.json", sealed(late))]);
     await yard.go("#/yard");
-    await expect(yard.rows("Entries that have not come in").first()).toContainText(/entries \d+–\d+ missing/);
+    await expect(yard.rows("Entries not received").first()).toContainText(/entries \d+–\d+ missing/);
     await yard.take([file(second.name, second.text)]);
 
     // The answer goes from glass to glass, where no file can be sent.
-    await yard.key("Show the receipt as codes").tap();
+    await yard.key("Show confirmation as codes").tap();
     const figures = yard.main.getByRole("figure");
     await expect(figures).not.toHaveCount(0);
     const codes = await symbolsRead(yard.page, figures);
@@ -182,18 +182,18 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     await takes(codes[0].replace(/"count":\d/, '"count":0'));
     await expect(van.main).toContainText(codes.length > 1 ? "2 of" : "its check differs");
     for (const code of codes) await takes(code);
-    await expect(van.main).toContainText("The yard's receipt was taken.");
+    await expect(van.main).toContainText("Shop confirmation imported.");
     await van.go("#/");
-    await expect(van.rows("Open jobs").first()).toContainText("In the yard: yes");
+    await expect(van.rows("Open jobs").first()).toContainText("At the shop: yes");
 
     await yard.go("#/yard");
-    await expect(yard.main.getByRole("heading", { name: "Entries that have not come in" })).toHaveCount(0);
+    await expect(yard.main.getByRole("heading", { name: "Entries not received" })).toHaveCount(0);
 
     // Forty days later the owner of the ended job has left the van, and no file takes that along.
     await van.page.clock.setFixedTime(Date.now() + 40 * 86_400_000);
     await van.take([file(receipt.name, receipt.text)]);
     await van.go("#/");
-    const left = van.main.getByRole("listitem").filter({ hasText: "The person left this phone; the yard has the job" });
+    const left = van.main.getByRole("listitem").filter({ hasText: "Customer data removed here; the shop has the job" });
     await expect(left).toContainText("owner-");
     const kept = JSON.stringify(await journal(van.page));
     for (const word of [EARLY.name, EARLY.plate, EARLY.said]) expect(kept, word).not.toContain(word);
@@ -227,9 +227,9 @@ test("an owner is erased with what names them, and an old file does not bring th
   expect(old.text).toContain(LATE.name);
   await yard.go("#/");
   await yard.rows("Open jobs").first().getByRole("link").tap();
-  await yard.isAt("Pack: Vehicle");
+  await yard.isAt("Prep: Vehicle");
   await yard.key("More").tap();
-  await yard.way("Where am I").tap();
+  await yard.way("All steps").tap();
   await yard.way("Erase the customer").tap();
   await expect(yard.main).toContainText(LATE.name);
   const complaint = yard.key(/^Complaint: /);
@@ -237,7 +237,7 @@ test("an owner is erased with what names them, and an old file does not bring th
   await complaint.tap();
   await expect(complaint).toContainText("goes");
   await hold(yard, "Erase for good");
-  await expect(yard.main).toContainText("Erased. The job is kept under another name:");
+  await expect(yard.main).toContainText("Erased. The job is saved under another name:");
   const gone = async () => {
     const kept = JSON.stringify(await journal(app)) + await app.evaluate(() => JSON.stringify(localStorage));
     for (const word of [LATE.name, LATE.plate, LATE.said]) expect(kept, word).not.toContain(word);
@@ -270,9 +270,9 @@ test("the lines of an estimate are kept for the next one of that kind", async ({
   await yard.main.getByRole("group", { name: "Next line" }).getByRole("button", { name: "Labor" }).tap();
   await app.getByLabel("For", { exact: true }).fill("Hub bearing, one corner");
   await app.getByLabel(/^Price of one/).fill("180");
-  await yard.key("Keep the line").tap();
-  await yard.key("Keep these lines for the next estimates").tap();
-  await expect(yard.key("Keep these lines for the next estimates")).toHaveCount(0);
+  await yard.key("Save the line").tap();
+  await yard.key("Save these lines for the next estimates").tap();
+  await expect(yard.key("Save these lines for the next estimates")).toHaveCount(0);
   await yard.book(EARLY);
   await bill();
   await yard.key("Begin with the shop's lines").tap();

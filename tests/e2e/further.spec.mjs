@@ -9,22 +9,22 @@ async function broken(app) {
   const quick = new Quick(app);
   const entries = before(sampleEntries("replaced-hub"), (what) => what.moved?.step === "turn_wheel_nuts@front_left");
   await quick.open(fileOf(entries));
-  await quick.isAt("Tighten: Wheel nuts");
+  await quick.isAt("Torque: Lug nuts");
   await quick.key("Something is wrong").tap();
   await quick.key("Stud or bolt broke").tap();
   await quick.key("Record it").tap();
-  await quick.isAt("Tighten: Picture: what went wrong");
+  await quick.isAt("Torque: Photo: what went wrong");
   await quick.notDone("No light, no sight");
-  await quick.isAt("Tighten: Wheel nuts");
+  await quick.isAt("Torque: Lug nuts");
   return quick;
 }
 
 test("the owner signs for further work after the car waited, and it is shoved first", async ({ app }) => {
   const quick = await broken(app);
   await quick.key("No answer yet").tap();
-  await expect(quick.alert("the car waits as it stands")).toBeVisible();
+  await expect(quick.alert("the car waits as it is")).toBeVisible();
   await quick.main.getByLabel("Costs more, in the currency of the price").fill("45");
-  await quick.key("Show the owner").tap();
+  await quick.key("Show the customer").tap();
   await expect(quick.main.getByText("This work: 45.00 USD more, 531.00 USD in all")).toBeVisible();
   await expect(quick.key("Yes, for 45.00 USD")).toBeDisabled();
   await quick.sign("Yes, for 45.00 USD");
@@ -39,10 +39,10 @@ test("the owner signs for further work after the car waited, and it is shoved fi
 test("who says no to further work and will not sign is witnessed", async ({ app }) => {
   const quick = await broken(app);
   await quick.main.getByLabel("Costs more, in the currency of the price").fill("45");
-  await quick.key("Show the owner").tap();
+  await quick.key("Show the customer").tap();
   await quick.key("No").tap();
-  await expect(quick.alert("cannot be closed as its maker asks")).toBeVisible();
+  await expect(quick.alert("cannot be closed to spec")).toBeVisible();
   await quick.main.getByLabel("Who else saw it").fill("N. Bystander");
-  await quick.key("Would not sign").tap();
+  await quick.key("Refused to sign").tap();
   await expect(quick.way("End the job here")).toBeVisible();
 });

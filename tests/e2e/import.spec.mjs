@@ -12,11 +12,11 @@ const ORPHAN = "c".repeat(64);
 async function zipOf(quick) {
   const { page } = quick;
   await quick.practice();
-  await quick.goTo("Picture: stand");
+  await quick.goTo("Photo: jack stand");
   const buffer = await page.screenshot({ type: "jpeg" });
-  await quick.goOn(() => page.getByLabel("Take a picture").setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer }));
+  await quick.goOn(() => page.getByLabel("Take a photo").setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer }));
   await quick.report();
-  const [download] = await Promise.all([page.waitForEvent("download"), quick.key("Export with pictures").tap()]);
+  const [download] = await Promise.all([page.waitForEvent("download"), quick.key("Export with photos").tap()]);
   return { name: "job.zip", mimeType: "application/zip", buffer: readFileSync(await download.path()) };
 }
 
@@ -110,13 +110,13 @@ test("where the entries of a zip find no room, none of its pictures stays", asyn
       };
     });
     const refused = await there.take([zip]);
-    await expect(refused).toContainText("The file could not be kept: no room. Nothing was changed.");
+    await expect(refused).toContainText("The file could not be saved: no room. Nothing was changed.");
     expect(await pictures(page)).toEqual([]);
     expect(await journal(page)).toEqual(before);
 
     await page.evaluate(() => { globalThis.room = true; });
     const taken = await there.take([zip]);
-    await expect(taken).toContainText("1 picture or voice note came with it.");
+    await expect(taken).toContainText("1 photo or voice note came with it.");
     expect(await pictures(page)).toHaveLength(1);
   });
 });
@@ -145,7 +145,7 @@ test("a file that makes a job of this phone read safer asks before it is taken",
   const quick = new Quick(app);
   const opened = before(sampleEntries("replaced-hub"), (what) => what.answered?.step.startsWith("caliper_up"));
   await quick.open(fileOf(opened));
-  await quick.isAt("Gauge: Caliper up");
+  await quick.isAt("Measure: Caliper up");
   await quick.step();
   const hash = await app.evaluate(() => location.hash);
   const entries = (await journal(app)).map(({ text }) => JSON.parse(text)).filter(({ log }) => hash.includes(log));
@@ -158,6 +158,6 @@ test("a file that makes a job of this phone read safer asks before it is taken",
   await expect(row).toContainText("Nothing was changed yet. Look at the car first.");
   await expect(row).toContainText(/KLM 4821: \d+ loose here, \d+ with this file\./);
   expect((await journal(app)).filter(({ id: kept }) => kept === id)).toEqual([]);
-  await row.getByRole("button", { name: "I looked: bring it in" }).tap();
+  await row.getByRole("button", { name: "I checked: import it" }).tap();
   await expect.poll(async () => (await journal(app)).some(({ id: kept }) => kept === id)).toBe(true);
 });

@@ -11,19 +11,19 @@ test("killed in the middle of Gauge, the phone comes back to round 3", async ({ 
   await phone(host, async ({ profile, page }) => {
     const quick = new Quick(page);
     await quick.practice();
-    await quick.walk("Gauge: Push, pull, read");
+    await quick.walk("Measure: Push, pull, read");
     const before = await exported(page, quick);
-    await quick.isAt("Gauge: Push, pull, read");
-    for (const key of ["Plus five, +5", "Plus one, +1", "Keep 6"]) await quick.key(key).tap();
-    await expect(page.getByText("Round 2 of 3")).toBeVisible();
-    for (const key of ["Plus five, +5", "Plus one, +1", "½", "Keep 6.5"]) await quick.key(key).tap();
-    await expect(page.getByText("Round 3 of 3")).toBeVisible();
+    await quick.isAt("Measure: Push, pull, read");
+    for (const key of ["Plus five, +5", "Plus one, +1", "Save 6"]) await quick.key(key).tap();
+    await expect(page.getByText("Cycle 2 of 3")).toBeVisible();
+    for (const key of ["Plus five, +5", "Plus one, +1", "½", "Save 6.5"]) await quick.key(key).tap();
+    await expect(page.getByText("Cycle 3 of 3")).toBeVisible();
 
     const again = await killed(profile, host);
-    await again.quick.isAt("Gauge: Push, pull, read");
-    await expect(again.page.getByText("Round 3 of 3")).toBeVisible();
+    await again.quick.isAt("Measure: Push, pull, read");
+    await expect(again.page.getByText("Cycle 3 of 3")).toBeVisible();
     // The round begins empty: no key answers for what was not looked at.
-    await expect(again.quick.key(/^(Keep|Same:)/)).toHaveCount(0);
+    await expect(again.quick.key(/^(Save|Same:)/)).toHaveCount(0);
     const after = await exported(again.page, again.quick);
     expect(after.slice(0, before.length)).toEqual(before);
     expect(after.slice(before.length).map(({ what }) => [what.reading.round, what.reading.side, what.reading.divisions]))
@@ -36,22 +36,22 @@ test("killed after the third wheel nut, the pass starts again at 1 and forgets n
   await phone(host, async ({ profile, page }) => {
     const quick = new Quick(page);
     await quick.practice();
-    await quick.walk("Tighten: Wheel nuts", WORN);
+    await quick.walk("Torque: Lug nuts", WORN);
     const before = await exported(page, quick);
-    for (const nut of [1, 2, 3]) await quick.key(`Wheel nut ${nut} clicked`).tap();
-    await expect(quick.key("Wheel nut 4 clicked")).toBeVisible();
+    for (const nut of [1, 2, 3]) await quick.key(`Lug nut ${nut} clicked`).tap();
+    await expect(quick.key("Lug nut 4 clicked")).toBeVisible();
 
     const again = await killed(profile, host);
-    await again.quick.isAt("Tighten: Wheel nuts");
+    await again.quick.isAt("Torque: Lug nuts");
     await expect(again.quick.alert("The pass was interrupted. Start again at 1")).toBeVisible();
-    await expect(again.quick.key("Wheel nut 4 clicked")).toHaveCount(0);
+    await expect(again.quick.key("Lug nut 4 clicked")).toHaveCount(0);
     const after = await exported(again.page, again.quick);
     expect(after.slice(0, before.length)).toEqual(before);
     expect(turned(after, "turn_wheel_nuts")).toEqual([1, 2, 3]);
 
     await again.quick.key("Start again at 1").tap();
-    for (const nut of [1, 2, 3, 4, 5]) await again.quick.key(`Wheel nut ${nut} clicked`).tap();
-    await again.quick.isAt("Prove: Pedal first");
+    for (const nut of [1, 2, 3, 4, 5]) await again.quick.key(`Lug nut ${nut} clicked`).tap();
+    await again.quick.isAt("Verify: Pedal first");
     expect(turned(await exported(again.page, again.quick), "turn_wheel_nuts")).toEqual([1, 2, 3, 1, 2, 3, 4, 5]);
   });
 });
@@ -62,13 +62,13 @@ test("killed between torque and angle, the axle nut asks for its angle", async (
     const quick = new Quick(page);
     await quick.practice();
     await addAngle(page, quick);
-    await quick.walk("Tighten: Axle nut on", WORN);
+    await quick.walk("Torque: Axle nut on", WORN);
     const before = await exported(page, quick);
     await quick.key("Axle nut clicked").tap();
     await expect(quick.key("Axle nut: 60°")).toBeVisible();
 
     const again = await killed(profile, host);
-    await again.quick.isAt("Tighten: Axle nut");
+    await again.quick.isAt("Torque: Axle nut");
     await expect(again.quick.key("Axle nut: 60°")).toBeEnabled();
     await expect(again.quick.key("Axle nut clicked")).toHaveCount(0);
     const after = await exported(again.page, again.quick);
@@ -79,7 +79,7 @@ test("killed between torque and angle, the axle nut asks for its angle", async (
     const loose = again.page.getByRole("link", { name: /loose$/ });
     const count = Number.parseInt(await loose.textContent(), 10);
     await again.quick.key("Axle nut: 60°").tap();
-    await again.quick.isAt("Prove: Caliper up again");
+    await again.quick.isAt("Verify: Caliper up again");
     await expect(loose).toHaveText(new RegExp(`^${count - 1}\\D`));
   });
 });
@@ -89,15 +89,15 @@ test("killed with the needle half set, the phone comes back to the number and to
   await phone(host, async ({ profile, page }) => {
     const quick = new Quick(page);
     await quick.practice();
-    await quick.walk("Gauge: Push, pull, read");
+    await quick.walk("Measure: Push, pull, read");
     for (const key of ["Plus five, +5", "Plus one, +1"]) await quick.key(key).tap();
-    await expect(quick.key("Keep 6")).toBeEnabled();
+    await expect(quick.key("Save 6")).toBeEnabled();
     await expect.poll(() => half(page)).toContain("6");
 
     let again = await killed(profile, host);
-    await again.quick.isAt("Gauge: Push, pull, read");
-    await expect(again.quick.key("Keep 6")).toBeEnabled();
-    await again.quick.goOn(() => again.quick.key("Keep 6").tap());
+    await again.quick.isAt("Measure: Push, pull, read");
+    await expect(again.quick.key("Save 6")).toBeEnabled();
+    await again.quick.goOn(() => again.quick.key("Save 6").tap());
 
     // The push of a dial that was not at zero is an entry as soon as it is kept.
     await again.quick.main.getByTitle("Number pad").tap();
@@ -105,17 +105,17 @@ test("killed with the needle half set, the phone comes back to the number and to
     await again.quick.type("98.5");
     await expect.poll(() => half(again.page)).toContain("98.5");
     again = await killed(profile, host);
-    await again.quick.isAt("Gauge: Push, pull, read");
-    await again.quick.key("Keep push reading").tap();
+    await again.quick.isAt("Measure: Push, pull, read");
+    await again.quick.key("Save push reading").tap();
     await expect(again.quick.main).toContainText("Pushed in: 98.5");
     await again.quick.type("2.0");
     await expect.poll(() => half(again.page)).toContain("2.0");
 
     again = await killed(profile, host);
-    await again.quick.isAt("Gauge: Push, pull, read");
+    await again.quick.isAt("Measure: Push, pull, read");
     await expect(again.quick.main).toContainText(/3\.5\sthou/);
-    await again.quick.goOn(() => again.quick.key("Keep 2.0").tap());
-    await expect(again.page.getByText("Round 3 of 3")).toBeVisible();
+    await again.quick.goOn(() => again.quick.key("Save 2.0").tap());
+    await expect(again.page.getByText("Cycle 3 of 3")).toBeVisible();
     expect(await half(again.page)).toEqual([]);
     const read = (await exported(again.page, again.quick)).flatMap(({ what }) => what.reading ?? []);
     expect(read.map(({ round, side, divisions }) => [round, side, divisions]))
@@ -126,10 +126,10 @@ test("killed with the needle half set, the phone comes back to the number and to
 test("loaded again with the needle half set, the number is there", async ({ app }) => {
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Gauge: Push, pull, read");
+  await quick.walk("Measure: Push, pull, read");
   await quick.key("½").tap();
   await app.reload();
-  await expect(quick.key("Keep 0.5")).toBeEnabled();
+  await expect(quick.key("Save 0.5")).toBeEnabled();
 });
 
 test("killed in the middle of the angle, the swings that were counted are there", async ({ host }) => {
@@ -138,14 +138,14 @@ test("killed in the middle of the angle, the swings that were counted are there"
     const quick = new Quick(page);
     await quick.practice();
     await addAngle(page, quick);
-    await quick.walk("Tighten: Axle nut on", WORN);
+    await quick.walk("Torque: Axle nut on", WORN);
     await quick.key("Axle nut clicked").tap();
     for (let swing = 0; swing < 3; swing += 1) await quick.key(/^Swung/).tap();
     await expect(page.getByText("45° of 60°")).toBeVisible();
     await expect.poll(() => half(page)).toContain("3");
 
     const again = await killed(profile, host);
-    await again.quick.isAt("Tighten: Axle nut");
+    await again.quick.isAt("Torque: Axle nut");
     await expect(again.page.getByText("45° of 60°")).toBeVisible();
     await again.quick.key(/^Swung/).tap();
     await expect(again.page.getByText("60° of 60°")).toBeVisible();
@@ -163,9 +163,9 @@ const half = async (page) => (await drafts(page)).filter((text) => /\d/.test(tex
 
 /** The card of the axle nut is opened again from the list of steps, and an angle added to it. */
 async function addAngle(page, quick) {
-  await quick.goTo("Card: axle nut");
+  await quick.goTo("Spec: axle nut");
   await quick.key("Then an angle").tap();
   await new Pack(page).type("Angle after the torque, degrees", "60");
-  await quick.key("Keep the card").tap();
+  await quick.key("Save the spec").tap();
   await quick.isAt("Site: The ground");
 }

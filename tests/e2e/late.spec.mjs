@@ -5,7 +5,7 @@ import { Quick } from "./pages/quick.mjs";
 test("what was done an hour ago is noted as that, for one tap", async ({ app }) => {
   const quick = new Quick(app);
   await quick.practice();
-  const says = quick.main.getByText("The next tap is noted as done an hour ago.");
+  const says = quick.main.getByText("The next tap is recorded as done an hour ago.");
   await expect(says).toBeHidden();
   await quick.key("More").tap();
   await quick.key("Done earlier").tap();

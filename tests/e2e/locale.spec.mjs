@@ -8,14 +8,14 @@ test.use({ locale: "de-DE" });
 test("with a comma locale 6,3 is typed and read on the dial, the card and the report", async ({ app }) => {
   const quick = new Quick(app);
   await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading)));
-  await quick.isAt("Gauge: Push, pull, read");
+  await quick.isAt("Measure: Push, pull, read");
   await quick.main.getByTitle("Number pad").tap();
   await quick.type("6,3");
   await expect(quick.main.getByRole("status")).toContainText(["6,3"]);
-  await expect(quick.key("Keep 6,3")).toBeEnabled();
+  await expect(quick.key("Save 6,3")).toBeEnabled();
   await quick.key("Dial").tap();
   await expect(quick.main.getByRole("img", { name: "Dial at 6,3" })).toBeVisible();
-  await quick.goOn(() => quick.key("Keep 6,3").tap());
+  await quick.goOn(() => quick.key("Save 6,3").tap());
   for (const _ of [2, 3]) await quick.goOn(() => quick.round("6,3"));
   await expect(quick.main).toContainText("0,160 mm");
   await expect(quick.main).not.toContainText(/\d\.\d/);
@@ -32,13 +32,13 @@ test("with a comma locale a card's value is typed with a comma, and cards are sh
   const quick = new Quick(app);
   const entries = sampleEntries("replaced-hub");
   await quick.open(fileOf(before(entries, (what) => what.card?.item === "play_limit")));
-  await quick.isAt("Pack: Card: play limit");
+  await quick.isAt("Prep: Spec: play limit");
   await app.getByLabel("Value", { exact: true }).fill("0,05");
-  await quick.goOn(() => quick.key("Keep the card").tap());
+  await quick.goOn(() => quick.key("Save the spec").tap());
 
   // 120 N·m are 88.5 pound-feet.
   await quick.open(fileOf(before(entries, (what) => what.pass?.step.startsWith("turn_wheel_nuts"))));
-  await quick.isAt("Tighten: Wheel nuts");
+  await quick.isAt("Torque: Lug nuts");
   await expect(quick.main).toContainText("88,5 lbf·ft");
   await expect(quick.main).not.toContainText(/\d\.\d/);
 });

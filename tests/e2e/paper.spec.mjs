@@ -54,10 +54,10 @@ async function isTaken(page) {
   await expect(main).toContainText("Taken from paper.");
   await expect(main).toContainText("6.3 thou; 6.4 thou; 6.3 thou");
   await main.getByRole("link", { name: "Open the job" }).tap();
-  await expect(main.getByRole("heading", { name: "Where am I" })).toBeVisible();
+  await expect(main.getByRole("heading", { name: "All steps" })).toBeVisible();
   const quick = new Quick(page);
   const report = await quick.report();
-  await expect(report).toContainText("Nobody measured them on this phone.");
+  await expect(report).toContainText("They were not measured on this phone.");
   await expect(report).toContainText("200 N·m");
   await expect(report).not.toContainText(/REPLACED, safe to drive|The car may be driven/);
 }

@@ -16,7 +16,7 @@ test.use({
   },
 });
 
-const FULL = "The phone's storage is full: this picture was not kept. All that you tapped before is kept.";
+const FULL = "The phone's storage is full: this photo was not saved. All that you tapped before is saved.";
 
 /** A picture larger than is kept, in one colour with a bar across. */
 async function shot(page, colour, name = "camera.jpg") {
@@ -32,9 +32,9 @@ async function shot(page, colour, name = "camera.jpg") {
   return { name, mimeType: "image/jpeg", buffer: Buffer.from(url.split(",")[1], "base64") };
 }
 
-const camera = (quick) => quick.page.getByLabel("Take a picture");
+const camera = (quick) => quick.page.getByLabel("Take a photo");
 const again = (quick) => quick.page.getByLabel("Take it again");
-const kept = (quick) => quick.way("Picture kept: look, caption, again");
+const kept = (quick) => quick.way("Photo saved: look, caption, again");
 
 /** What the entries of the journal say, by kind. */
 async function told(page, kind) {
@@ -46,7 +46,7 @@ async function told(page, kind) {
 async function atThePicture(page) {
   const quick = new Quick(page);
   await quick.practice();
-  await quick.goTo("Picture: stand");
+  await quick.goTo("Photo: jack stand");
   return quick;
 }
 
@@ -76,7 +76,7 @@ test("a picture is kept by one touch, captioned with a word, and a second one st
   await take(quick, "red");
   await expect(kept(quick).locator("img")).toBeVisible();
   await kept(quick).tap();
-  const image = quick.main.getByRole("img", { name: /^Picture: stand/ });
+  const image = quick.main.getByRole("img", { name: /^Photo: jack stand/ });
   await expect(image).toBeVisible();
   expect(await image.evaluate((it) => [it.naturalWidth, it.naturalHeight])).toEqual([1600, 1200]);
 
@@ -96,10 +96,10 @@ test("a picture is kept by one touch, captioned with a word, and a second one st
 
   const report = await quick.report();
   await expect(report.locator("figure.report__photo img")).toHaveCount(1);
-  await expect(report).toContainText(`Chocks. Picture: stand, front left`);
+  await expect(report).toContainText(`Chocks. Photo: jack stand, front left`);
   await expect(report).toContainText(second.sha256.slice(0, 12));
   const paper = (await sheets(app, { format: "A4" })).map(({ text }) => text.replace(/\s+/g, " "));
-  expect(paper.filter((text) => text.includes("Chocks. Picture: stand"))).toHaveLength(1);
+  expect(paper.filter((text) => text.includes("Chocks. Photo: jack stand"))).toHaveLength(1);
 });
 
 test("words of one's own are typed at the desk only", async ({ app }) => {
@@ -111,9 +111,9 @@ test("words of one's own are typed at the desk only", async ({ app }) => {
   await app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/notes"); });
   await quick.main.getByText("What does it show?").tap();
   await app.getByLabel("In your own words").fill("Stand on the tarred strip");
-  await quick.key("Keep the words").tap();
+  await quick.key("Save the words").tap();
   await expect(quick.main.getByRole("img", { name: "Stand on the tarred strip" })).toBeVisible();
-  await expect(await quick.report()).toContainText("Stand on the tarred strip. Picture: stand");
+  await expect(await quick.report()).toContainText("Stand on the tarred strip. Photo: jack stand");
 });
 
 test("a picture that does not fit is said, nothing else is lost, and there are two ways on", async ({ page, host, faults: _ }) => {
@@ -130,19 +130,19 @@ test("a picture that does not fit is said, nothing else is lost, and there are t
   const before = (await journal(page)).length;
   await camera(quick).setInputFiles(await shot(page, "red"));
   await expect(quick.alert(FULL)).toBeVisible();
-  await quick.isAt("Lift: Picture: stand");
+  await quick.isAt("Lift: Photo: jack stand");
   expect(await pictures(page)).toEqual([]);
   expect(await journal(page)).toHaveLength(before);
-  await expect(quick.key("Export with pictures")).toBeVisible();
+  await expect(quick.key("Export with photos")).toBeVisible();
 
   // The taps go on, and the record says why there is no picture.
   await quick.goOn(() => quick.key("Go on without it").tap());
-  expect((await told(page, "note")).map(({ text }) => text)).toEqual(["No picture: the phone's storage was full."]);
-  await expect(quick.main.getByRole("status").filter({ hasText: /^Kept$/ })).toBeVisible();
+  expect((await told(page, "note")).map(({ text }) => text)).toEqual(["No photo: the phone's storage was full."]);
+  await expect(quick.main.getByRole("status").filter({ hasText: /^Saved$/ })).toBeVisible();
 
   // Once there is room the step takes its picture.
   await page.evaluate(() => { globalThis.isFull = false; });
-  await quick.goTo("Picture: stand");
+  await quick.goTo("Photo: jack stand");
   await take(quick, "red");
   expect(await pictures(page)).toEqual((await told(page, "photo")).map(({ sha256 }) => sha256));
 });
@@ -167,7 +167,7 @@ test("a voice note is spoken while the key is held, kept as sound, and played", 
   await quick.practice();
   await openNote(quick);
   await hold(quick, "2 of 60 s");
-  const note = quick.way("Voice note kept");
+  const note = quick.way("Voice note saved");
   await expect(note).toBeVisible();
   const [voice] = await told(app, "voice");
   expect(voice).toMatchObject({ step: "site_look", mime: expect.stringMatching(/^audio\//) });
@@ -217,7 +217,7 @@ test("a denied microphone is a sentence, and typed notes stay", async ({ page, h
   await quick.key(/^Hold to talk/).tap();
   await expect(quick.alert("The microphone is not allowed. Type the note")).toBeVisible();
   await quick.main.getByRole("textbox").fill("Ground slopes a little");
-  await quick.key("Keep").tap();
+  await quick.key("Save").tap();
   await expect.poll(async () => (await told(page, "note")).map(({ text }) => text)).toEqual(["Ground slopes a little"]);
   expect(await told(page, "voice")).toEqual([]);
 });
@@ -227,11 +227,11 @@ async function zipOf(quick) {
   await take(quick, "red");
   await openNote(quick);
   await hold(quick, "1 of 60 s");
-  await expect(quick.way("Voice note kept")).toBeVisible();
+  await expect(quick.way("Voice note saved")).toBeVisible();
   await quick.report();
   const [download] = await Promise.all([
     quick.page.waitForEvent("download"),
-    quick.key("Export with pictures").tap(),
+    quick.key("Export with photos").tap(),
   ]);
   expect(download.suggestedFilename()).toMatch(/^hubslate-practice-\d{4}-\d\d-\d\d-PRC001\.zip$/);
   return download.path();
@@ -244,12 +244,12 @@ test("a zip brings a job with its pictures to another phone, and a wrong picture
   const digests = (await pictures(app)).sort();
   expect(digests).toHaveLength(2);
   const held = (zip) => execFileSync(process.env.HUBSLATE_COMMAND, ["verify", zip], { encoding: "utf8" });
-  expect(held(path)).toContain("2 pictures and voice notes there");
+  expect(held(path)).toContain("2 photos and voice notes there");
   // Everything on the phone goes the same way.
   await app.evaluate(() => { location.hash = "#/settings"; });
-  const [all] = await Promise.all([app.waitForEvent("download"), here.key("Export everything with pictures").tap()]);
+  const [all] = await Promise.all([app.waitForEvent("download"), here.key("Export everything with photos").tap()]);
   expect(all.suggestedFilename()).toMatch(/\.zip$/);
-  expect(held(await all.path())).toContain("2 pictures and voice notes there");
+  expect(held(await all.path())).toContain("2 photos and voice notes there");
   const zip = readFileSync(path);
 
   const other = await browser.newContext(phone);
@@ -266,13 +266,13 @@ test("a zip brings a job with its pictures to another phone, and a wrong picture
     const [photo] = await told(app, "photo");
     const half = await there.take([file(bad)]);
     await expect(half).toContainText(`Left out, since it is not what the record names: pictures/${photo.sha256}.jpg`);
-    await expect(half).toContainText("1 picture or voice note came with it.");
-    await expect(half).toContainText("Some pictures are not in the file. The record is whole. (Picture: stand)");
+    await expect(half).toContainText("1 photo or voice note came with it.");
+    await expect(half).toContainText("Some photos are not in the file. The record is complete. (Photo: jack stand)");
     expect(await pictures(page)).toEqual(digests.filter((sha) => sha !== photo.sha256));
 
     const whole = await there.take([file(zip)]);
-    await expect(whole).toContainText("2 pictures and voice notes came with it.");
-    await expect(whole).not.toContainText("Some pictures");
+    await expect(whole).toContainText("2 photos and voice notes came with it.");
+    await expect(whole).not.toContainText("Some photos");
     expect((await pictures(page)).sort()).toEqual(digests);
     await whole.getByRole("link", { name: "Open the job" }).tap();
     const image = (await there.report()).locator("figure.report__photo img");
@@ -309,7 +309,7 @@ test("where the phone has a share sheet the zip goes there, and a closed sheet i
   const quick = await atThePicture(page);
   await take(quick, "red");
   await quick.report();
-  await quick.key("Export with pictures").tap();
+  await quick.key("Export with photos").tap();
   await expect.poll(() => page.evaluate(() => globalThis.shared.length)).toBe(1);
   const { name, type, bytes } = await page.evaluate(() => globalThis.shared[0]);
   expect([name.split(".").pop(), type]).toEqual(["zip", "application/zip"]);
@@ -321,6 +321,6 @@ test("where the phone has a share sheet the zip goes there, and a closed sheet i
   expect(createHash("sha256").update(picture).digest("hex")).toBe(photo.sha256);
 
   await page.evaluate(() => { globalThis.closesSheet = true; });
-  await quick.key("Export with pictures").tap();
+  await quick.key("Export with photos").tap();
   await expect(quick.main).toContainText("Not sent. The job is still only here.");
 });

@@ -30,13 +30,13 @@ test("a practice car moves its needle while it is held and tells what it had at 
   await quick.isAt("Site: The ground");
   await expect(app.locator(".strip")).toContainText("Practice");
 
-  await quick.walk("Rock: Spin by hand");
+  await quick.walk("Hand check: Spin by hand");
   await expect(quick.main).not.toContainText("It turns smooth and quiet.");
   await quick.key("Try it").tap();
   await expect(quick.main.getByRole("status").filter({ hasText: "It turns smooth and quiet." })).toBeVisible();
   await quick.key("Close").tap();
 
-  await quick.walk("Gauge: Base on the knuckle");
+  await quick.walk("Measure: Base on the knuckle");
   await quick.key("Try it").tap();
   expect(await needle(quick)).toBe(0);
   await hold(quick, "Hold: push the knuckle", async () => {
@@ -47,15 +47,15 @@ test("a practice car moves its needle while it is held and tells what it had at 
   await quick.key("Close").tap();
   await quick.key("More than one").tap();
   await expect(app.locator(".panel")).toHaveCount(0);
-  await quick.isAt("Gauge: Base on the knuckle");
+  await quick.isAt("Measure: Base on the knuckle");
   await quick.key("Try it").tap();
   await hold(quick, "Hold: push the knuckle", async () => {
     await expect.poll(() => needle(quick)).toBeLessThanOrEqual(1);
   });
   await quick.key("Close").tap();
-  await quick.goOn(() => quick.key("It stands still").tap());
+  await quick.goOn(() => quick.key("It does not move").tap());
 
-  await quick.walk("Gauge: Push, pull, read");
+  await quick.walk("Measure: Push, pull, read");
   await quick.key("Try it").tap();
   await hold(quick, "Hold: push", async () => {
     await expect.poll(() => needle(quick)).toBeLessThanOrEqual(1);
@@ -69,7 +69,7 @@ test("a practice car moves its needle while it is held and tells what it had at 
   await quick.step();
 
   await quick.endHere();
-  await quick.key("Owner, it stays on stands").tap();
+  await quick.key("Customer, on jack stands").tap();
   await quick.way("What this car had").tap();
   await expect(quick.main).toContainText("Practice");
   await expect(row(quick, "You found it")).toContainText("The first place of the base gave");

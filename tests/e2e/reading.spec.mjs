@@ -30,7 +30,7 @@ const setUp = (what) => what.dial_setup;
 
 test("a spec for another method is said before the base is set, and the readings are not compared", async ({ app }) => {
   const quick = await opened(app, setUp, rocked);
-  await quick.isAt("Gauge: Dial setup");
+  await quick.isAt("Measure: Dial setup");
   await expect(quick.main.getByRole("heading", { name: "Manufacturer's spec" })).toBeVisible();
   await expect(quick.main.getByRole("definition")).toHaveText([
     "Rock: push in at the top, pull out at the top", "Tip on the rotor's outer edge, at the top",
@@ -45,7 +45,7 @@ test("a spec for another method is said before the base is set, and the readings
   await expect(quick.alert("Spec is for another method: not compared")).toBeVisible();
   expect(await serious(app)).toEqual([]);
   await quick.goOn(() => quick.key("Save this setup").tap());
-  await quick.isAt("Gauge: Base on the knuckle");
+  await quick.isAt("Measure: Base on the knuckle");
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6.3") });
   await expect(quick.main).not.toContainText("exceeds");
   const report = await quick.report();
@@ -57,7 +57,7 @@ test("a spec for another method is said before the base is set, and the readings
 test("a spec for a rock is met by a rock, and its rounds say how", async ({ app }) => {
   const quick = await opened(app, setUp, rocked);
   await quick.goOn(() => quick.key("Set up as shown").tap());
-  await quick.walk("Gauge: Push, pull, read");
+  await quick.walk("Measure: Push, pull, read");
   await expect(quick.main).toContainText("Push in at the top, hold: bezel to zero.");
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => it.round("6.3") });
   const report = await quick.report();
@@ -92,7 +92,7 @@ test("a second set that cannot be compared takes nothing from the first", async 
   await expect(word).toHaveText("REPLACE");
   const first = await reasons.textContent();
   await quick.goOn(() => quick.key("Take a second set").tap());
-  await quick.walk("Gauge: Dial setup", slightly);
+  await quick.walk("Measure: Dial setup", slightly);
   await quick.key("Set up another way").tap();
   await quick.key("Rock").tap();
   await expect(quick.alert("Spec is for another method: not compared")).toBeVisible();
@@ -106,7 +106,7 @@ test("one cycle proves nothing, and the decision says what is missing", async ({
   const quick = await opened(app, setUp);
   const rounds = [(it) => it.round("6.3"), (it) => it.notDone("No time"), (it) => it.notDone("No time")];
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => rounds.shift()(it) });
-  await expect(quick.main.locator(".verdict__reasons")).toContainText("Play 6.3 thou is over the limit of 2.0 thou, but");
+  await expect(quick.main.locator(".verdict__reasons")).toContainText("Play of 6.3 thou exceeds the 2.0 thou limit, but");
   await expect(quick.main.locator(".verdict__reasons")).not.toContainText("exceeds");
   await expect(quick.main).toContainText("Fewer than three cycles prove nothing");
 });
@@ -117,26 +117,26 @@ test("the same again is the whole reading: 98.5 and then 2.0 is 3.5", async ({ a
     await quick.main.getByTitle("Number pad").tap();
     await quick.key("Dial was not at zero").tap();
     await quick.type("98.5");
-    await quick.key("Keep push reading").tap();
+    await quick.key("Save push reading").tap();
     await expect(quick.main).toContainText("Pushed in: 98.5");
   };
   await push();
   await expect(quick.key(/^Same:/)).toHaveCount(0);
   await quick.type("2.0");
   await expect(quick.main).toContainText(/3\.5\sthou/);
-  await quick.goOn(() => quick.key("Keep 2.0").tap());
+  await quick.goOn(() => quick.key("Save 2.0").tap());
 
   // The second round begins empty; nothing is the same before the hub was moved in it.
-  await expect(app.getByText("Round 2 of 3")).toBeVisible();
-  await expect(quick.key(/^(Keep|Same:)/)).toHaveCount(0);
+  await expect(app.getByText("Cycle 2 of 3")).toBeVisible();
+  await expect(quick.key(/^(Save|Same:)/)).toHaveCount(0);
   await push();
   await quick.goOn(() => quick.key("Same: 98.5, then 2.0").tap());
-  await expect(app.getByText("Round 3 of 3")).toBeVisible();
+  await expect(app.getByText("Cycle 3 of 3")).toBeVisible();
   // Another push is another reading.
   await quick.main.getByTitle("Number pad").tap();
   await quick.key("Dial was not at zero").tap();
   await quick.type("97");
-  await quick.key("Keep push reading").tap();
+  await quick.key("Save push reading").tap();
   await expect(quick.main).toContainText("Pushed in: 97");
   await expect(quick.key(/^Same:/)).toHaveCount(0);
   const report = await quick.report();
@@ -148,7 +148,7 @@ test("the same again is the whole reading: 98.5 and then 2.0 is 3.5", async ({ a
 test("when the paced count has come to its end, the reading before can be said again", async ({ app }) => {
   await app.clock.install();
   const quick = await opened(app, (what) => what.reading?.round === 2);
-  await expect(app.getByText("Round 2 of 3")).toBeVisible();
+  await expect(app.getByText("Cycle 2 of 3")).toBeVisible();
   await quick.key("Start the count").tap();
   await app.clock.runFor(10_000);
   await expect(quick.key(/^Same:/)).toHaveCount(0);
@@ -157,7 +157,7 @@ test("when the paced count has come to its end, the reading before can be said a
   // What is set by hand is kept as it was set.
   await quick.key("Plus one, +1").tap();
   await expect(quick.key(/^Same:/)).toHaveCount(0);
-  await expect(quick.key("Keep 1")).toBeEnabled();
+  await expect(quick.key("Save 1")).toBeEnabled();
 });
 
 test("a set on two dials is refused: before it is read, and where a file brings it", async ({ app }) => {
@@ -166,12 +166,12 @@ test("a set on two dials is refused: before it is read, and where a file brings 
     for (const { what } of entries) if (what.reading) what.reading.dial = HUNDREDTH;
   });
   await expect(quick.alert("One set, one dial")).toBeVisible();
-  await expect(quick.key(/^(Keep|Needle)/)).toHaveCount(0);
+  await expect(quick.key(/^(Save|Needle)/)).toHaveCount(0);
   expect(await serious(app)).toEqual([]);
   await quick.goOn(() => quick.key("Read the set again").tap());
-  await expect(app.getByText("Round 1 of 3")).toBeVisible();
+  await expect(app.getByText("Cycle 1 of 3")).toBeVisible();
   await quick.goOn(() => quick.round("6.3"));
-  await expect(app.getByText("Round 2 of 3")).toBeVisible();
+  await expect(app.getByText("Cycle 2 of 3")).toBeVisible();
 
   quick = await opened(app, (what) => what.decided, other);
   await quick.isAt("Decide: Decision");
@@ -183,13 +183,13 @@ test("a set on two dials is refused: before it is read, and where a file brings 
 /** From any step to the bench, and its first place read at 0. */
 async function bench(quick) {
   await quick.key("More").tap();
-  await quick.way("Run-out").tap();
-  await quick.isAt("Run-out");
+  await quick.way("Runout").tap();
+  await quick.isAt("Runout");
   await quick.key("Hub face").tap();
   await quick.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
   await quick.key("Start reading").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 1 of 8/ })).toBeVisible();
-  await quick.key("Keep 0: zeroed here").tap();
+  await quick.key("Save 0: zeroed here").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 2 of 8/ })).toBeVisible();
 }
 
@@ -199,15 +199,15 @@ test("a lever dial with a short turn asks for its turns in a run, and one run ha
   await expect(quick.key("Same: 0")).toBeVisible();
   await quick.key("Minus five, −5").tap();
   await expect(quick.main).toContainText("Short turn: choose how far it went.");
-  await expect(quick.key(/^(Keep|Same:) /)).toHaveCount(0);
+  await expect(quick.key(/^(Save|Same:) /)).toHaveCount(0);
   // 95 of 100 divisions of 0.002 mm: 0.010 mm back, or 0.190 mm on.
   await quick.key(/^0\.190\smm$/).tap();
-  await quick.key("Keep 95").tap();
+  await quick.key("Save 95").tap();
   await expect(quick.main.getByRole("heading", { name: /^Place 3 of 8/ })).toBeVisible();
   // The same number may be a turn further on: its turns are asked too, before it is kept.
   await quick.key("Same: 95").tap();
   await expect(quick.main).toContainText("Short turn: choose how far it went.");
-  await expect(quick.key(/^(Keep|Same:) /)).toHaveCount(0);
+  await expect(quick.key(/^(Save|Same:) /)).toHaveCount(0);
   const report = await quick.report();
   await expect(report).toContainText(/0\.190\smm/);
 });

@@ -33,7 +33,7 @@ async function rescued(page, faults) {
 test("a job of a stopped app goes on at the same step in a fresh one", async ({ app, host, browser, faults }) => {
   const here = new Quick(app);
   await here.practice();
-  await here.walk("Listen: Pre-drive check");
+  await here.walk("Road test: Pre-drive check");
   const records = await journal(app);
   const saved = await rescued(app, faults);
   expect(JSON.parse(saved).entries).toEqual(records);
@@ -54,9 +54,9 @@ test("a job of a stopped app goes on at the same step in a fresh one", async ({ 
     expect(await journal(page)).toEqual(came);
 
     await second.getByRole("link", { name: "Open the job" }).tap();
-    await there.way("Go on").tap();
-    await there.isAt("Listen: Pre-drive check");
-    await there.walk("Listen: Rises with speed");
+    await there.way("Resume").tap();
+    await there.isAt("Road test: Pre-drive check");
+    await there.walk("Road test: Rises with speed");
   } finally {
     await other.close();
   }
@@ -65,7 +65,7 @@ test("a job of a stopped app goes on at the same step in a fresh one", async ({ 
 test("the second copy alone brings an open job back", async ({ app, host, browser, faults }) => {
   const here = new Quick(app);
   await here.practice();
-  await here.walk("Meet: Odometer");
+  await here.walk("Check-in: Odometer");
   const saved = JSON.parse(await rescued(app, faults));
   // Only jobs have names without a colon.
   const { log } = saved.entries.find((record) => !record.log.includes(":"));
@@ -97,7 +97,7 @@ test("what cannot be read in a rescue file is named, set aside once, and the res
     await expect(outcome).toContainText(RESCUE);
     await expect(outcome).toContainText(`entries ${records.length + 1} cannot be read`);
     await expect(outcome).toContainText("second copy: SecurityError");
-    await expect(outcome).toContainText("1 record could not be read: set aside, nothing thrown away");
+    await expect(outcome).toContainText("1 record could not be read: set aside, nothing deleted");
   }
   expect((await asides(app)).map(({ text }) => text)).toEqual([broken.text]);
   const here = (await journal(app)).filter(({ log }) => log === records[0].log);

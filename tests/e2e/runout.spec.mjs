@@ -16,8 +16,8 @@ class Bench extends Quick {
   /** From any step: More, then the run-out. */
   async openBench() {
     await this.key("More").tap();
-    await this.way("Run-out").tap();
-    await this.isAt("Run-out");
+    await this.way("Runout").tap();
+    await this.isAt("Runout");
   }
 
   async setUp(surface, stud) {
@@ -34,7 +34,7 @@ class Bench extends Quick {
       const title = this.main.getByRole("heading", { name: `Place ${first + nth} of ${of}, ` });
       await expect(title).toBeVisible();
       for (const sign of step) await this.key(KEYS[sign]).tap();
-      await this.key(/^(Keep|Same:) /).tap();
+      await this.key(/^(Save|Same:) /).tap();
       await expect(title).toHaveCount(0);
     }
   }
@@ -44,7 +44,7 @@ class Bench extends Quick {
     await this.key("Type the limit").tap();
     await this.main.getByLabel("Value").fill(mm);
     await this.main.getByRole("group", { name: "Unit" }).getByRole("button", { name: "mm", exact: true }).tap();
-    await this.key("Keep the limit").tap();
+    await this.key("Save the limit").tap();
   }
 
   places(count) {
@@ -85,8 +85,8 @@ test("a rotor read in two positions shows its high spot and its best stud, and a
     await bench.read(WOBBLE.slice(5), 6);
     await bench.says(/^Runout .* \(95.% from .* to .*\), a wobble, high on one side: no limit looked up\.$/);
     await bench.says(/^High 90° on from stud 1 \(± \d+°\), between studs 2 and 3\.$/);
-    await bench.says("Look up the maker's limit.");
-    await expect(bench.main.getByRole("img", { name: /^Readings round the face/ })).toBeVisible();
+    await bench.says("Look up the manufacturer's limit.");
+    await expect(bench.main.getByRole("img", { name: /^Readings around the face/ })).toBeVisible();
 
     await bench.key("Another run").tap();
     await bench.setUp("Rotor on the hub", "3");
@@ -113,19 +113,19 @@ test("a place begins with no number, and the same again is one tap that names it
   await bench.setUp("Rotor on the hub", "1");
   const number = bench.main.locator("output");
   await expect(number).toHaveText("–");
-  await expect(bench.key(/^(Keep|Same:) /)).toHaveText(["Keep 0: zeroed here"]);
+  await expect(bench.key(/^(Save|Same:) /)).toHaveText(["Save 0: zeroed here"]);
   await bench.read(["++"]);
 
   await expect(number).toHaveText("–");
   await bench.says("Last 2");
-  await expect(bench.key(/^(Keep|Same:) /)).toHaveText(["Same: 2"]);
+  await expect(bench.key(/^(Save|Same:) /)).toHaveText(["Same: 2"]);
   await bench.key("Same: 2").tap();
 
   // The keys step from where the needle stood last; what they set is kept by its own key.
   await expect(bench.main.getByRole("heading", { name: "Place 3 of 8, " })).toBeVisible();
   await bench.key("Plus one, +1").tap();
   await expect(number).toHaveText("3");
-  await expect(bench.key(/^(Keep|Same:) /)).toHaveText(["Keep 3"]);
+  await expect(bench.key(/^(Save|Same:) /)).toHaveText(["Save 3"]);
 });
 
 test("a limit is typed with its source, a place is skipped, another is left out", async ({ app }) => {
@@ -148,7 +148,7 @@ test("a limit is typed with its source, a place is skipped, another is left out"
   await expect(place).toContainText("Stud hole");
   await expect(bench.main.getByRole("button", { name: /^Place 7,/ })).toContainText("skipped");
   const report = await bench.report();
-  await expect(report.getByRole("heading", { name: "Run-out" })).toBeVisible();
+  await expect(report.getByRole("heading", { name: "Runout" })).toBeVisible();
   await expect(report.getByRole("row").filter({ hasText: "Stud hole" })).toHaveCount(1);
 });
 
@@ -191,7 +191,7 @@ test("places stand at typed angles, and two places never at one", async ({ app }
 async function measures(bench, place, of, number) {
   await expect(bench.main.getByRole("heading", { name: `Place ${place} of ${of}, ` })).toBeVisible();
   await bench.type(number);
-  await bench.key("Keep").tap();
+  await bench.key("Save").tap();
 }
 
 test("a rotor is measured at the places of its run-out, a reload loses nothing, and both limits judge it", async ({ host }) => {
@@ -237,7 +237,7 @@ test("a rotor is measured at the places of its run-out, a reload loses nothing, 
     await page.reload();
     await ready(page);
     await measures(bench, 2, 6, "7");
-    await bench.key("Keep").tap();
+    await bench.key("Save").tap();
     await expect(bench.alert(/./)).toBeVisible();
     await bench.key("Skip this place").tap();
     await measures(bench, 4, 6, "22.010");
@@ -251,19 +251,19 @@ test("a rotor is measured at the places of its run-out, a reload loses nothing, 
       await measures(bench, place, 6, number);
     };
     await again(3, "22.015");
-    await bench.says(/^Thinnest .*, at place 4: least thickness not looked up\.$/);
-    await bench.says(/^Too few readings to tell runout from scatter\. Measure more places: 1 more at least\.$/);
+    await bench.says(/^Thinnest .*, at place 4: minimum thickness not looked up\.$/);
+    await bench.says(/^Too few readings to tell runout from scatter\. Measure at least 1 more places\.$/);
     await again(5, "22.015");
     await again(6, "22.025");
     await bench.says(/^It varies by .* \(95.% from .* to .*\): limit not looked up\.$/);
 
-    for (const [key, value] of [["Type the least thickness", "22.2"], ["Type the most variation", "0.013"]]) {
+    for (const [key, value] of [["Enter the minimum thickness", "22.2"], ["Enter the maximum variation", "0.013"]]) {
       await bench.key(key).tap();
       await bench.main.getByLabel("Value").fill(value);
       await bench.main.getByRole("group", { name: "Unit" }).getByRole("button", { name: "mm", exact: true }).tap();
-      await bench.key("Keep the limit").tap();
+      await bench.key("Save the limit").tap();
     }
-    await bench.says(/below its least thickness of 22\.2.mm, proven\.$/);
+    await bench.says(/below its minimum thickness of 22\.2.mm, proven\.$/);
     await bench.says(/over its limit of 0\.013.mm, proven\.$/);
     await bench.says(/Too thin to go back on the road/);
     expect(await serious(page)).toEqual([]);
@@ -281,7 +281,7 @@ test("a hub's face and the rotor on it tell every stud where both distances are 
   await bench.practice();
   await bench.openBench();
   for (const [surface, radius, steps] of [["Hub face", "2.8", WOBBLE], ["Rotor on the hub", "5", WOBBLE]]) {
-    await bench.main.getByText("Tip's distance from the axle's middle", { exact: true }).tap();
+    await bench.main.getByText("Tip's distance from the axle's center", { exact: true }).tap();
     await bench.main.getByRole("textbox", { name: /^Tip's distance/ }).fill(radius);
     await bench.key(surface).tap();
     await bench.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
@@ -289,7 +289,7 @@ test("a hub's face and the rotor on it tell every stud where both distances are 
     await bench.read(steps);
     if (surface === "Hub face") await bench.key("Another run").tap();
   }
-  await bench.says(/^Worked out from the hub's face, scaled to the rotor's distance/);
+  await bench.says(/^Computed from the hub's face, scaled to the rotor's distance/);
   await expect(bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on stud/ })).toHaveCount(5);
 });
 
@@ -310,7 +310,7 @@ test("five places of scatter name no new part and ask for more places", async ({
   // 0, 3, -1, 2, 0 divisions: a wobble and a warp of 0.10 mm meet all five.
   const bench = await against(app, ["", "+++", "----", "+++", "--"]);
   await bench.says(/^Runout .* its limit of 0\.05.mm, not proven\.$/);
-  await bench.says(/It cannot be told from these readings\. .* read again at more places\.$/);
+  await bench.says(/These readings do not show it\. .* read again at more places\.$/);
   await expect(bench.main.getByText(/new part|a warp/)).toHaveCount(0);
 });
 

@@ -6,8 +6,8 @@ import { before, fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
 import { allow, fillJournal } from "./support/quota.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
-const NOTHING_KEPT = "This browser keeps nothing. Export before you close it.";
-const KEPT_LATE = "This browser keeps taps late: a crash can lose the last minute. Export often.";
+const NOTHING_KEPT = "This browser saves nothing. Export before you close it.";
+const KEPT_LATE = "This browser saves taps late: a crash can lose the last minute. Export often.";
 const ONLY_BACKUP = "The browser's database cannot be used: taps are in the backup file alone";
 const FULL = "The phone's storage is full.";
 
@@ -29,7 +29,7 @@ function denyBackup() {
 }
 
 /** What the strip says of the last tap. */
-const kept = (quick) => quick.main.getByRole("status").filter({ hasText: /^(Kept|Keeping|Not kept)/ });
+const kept = (quick) => quick.main.getByRole("status").filter({ hasText: /^(Saved|Saving|Not saved)/ });
 
 /** The banner stands on every screen that the open job and the app have. */
 async function isSaidEverywhere(quick, sentence) {
@@ -53,13 +53,13 @@ for (const [what, deny, sentence] of [
     await open(page, host.url);
     const quick = new Quick(page);
     await quick.practice();
-    await expect(kept(quick)).toHaveText("Kept, not yet safe");
-    await quick.walk("Meet: Odometer");
-    await expect(kept(quick)).toHaveText("Kept, not yet safe");
+    await expect(kept(quick)).toHaveText("Saved, not yet secure");
+    await quick.walk("Check-in: Odometer");
+    await expect(kept(quick)).toHaveText("Saved, not yet secure");
     await isSaidEverywhere(quick, sentence);
     await page.reload();
     await ready(page);
-    await quick.isAt("Meet: Odometer");
+    await quick.isAt("Check-in: Odometer");
     await expect(quick.alert(sentence)).toBeVisible();
   });
 }
@@ -69,7 +69,7 @@ test("a browser without a journal at all is told like one that denies it", async
   await open(page, host.url);
   const quick = new Quick(page);
   await quick.practice();
-  await expect(kept(quick)).toHaveText("Kept, not yet safe");
+  await expect(kept(quick)).toHaveText("Saved, not yet secure");
   await expect(quick.alert(ONLY_BACKUP)).toBeVisible();
 });
 
@@ -81,14 +81,14 @@ test("without any storage the work goes on in memory, and no tap reads as kept",
   const quick = new Quick(page);
   await expect(quick.alert(NOTHING_KEPT)).toBeVisible();
   await quick.practice();
-  await expect(kept(quick)).toHaveText("Not kept");
-  await quick.walk("Meet: Odometer");
-  await expect(kept(quick)).toHaveText("Not kept");
+  await expect(kept(quick)).toHaveText("Not saved");
+  await quick.walk("Check-in: Odometer");
+  await expect(kept(quick)).toHaveText("Not saved");
   await isSaidEverywhere(quick, NOTHING_KEPT);
 
-  await quick.isAt("Meet: Odometer");
+  await quick.isAt("Check-in: Odometer");
   await quick.key("Undo").tap();
-  await quick.isAt("Meet: The right car");
+  await quick.isAt("Check-in: The right car");
 
   await quick.report();
   const [download] = await Promise.all([page.waitForEvent("download"), quick.key("Export the job").tap()]);
@@ -103,7 +103,7 @@ async function smallPhone(page, url) {
   await open(page, url);
   const quick = new Quick(page);
   await quick.practice();
-  await expect(kept(quick)).toHaveText("Kept");
+  await expect(kept(quick)).toHaveText("Saved");
   return quick;
 }
 
@@ -124,13 +124,13 @@ function fillLocal(page) {
 test("a full journal reads as not yet safe, and is caught up with once there is room", async ({ page, host, faults: _ }) => {
   const quick = await smallPhone(page, host.url);
   await fillJournal(page);
-  await quick.walk("Meet: The right car");
-  await expect(kept(quick)).toHaveText("Kept, not yet safe");
+  await quick.walk("Check-in: The right car");
+  await expect(kept(quick)).toHaveText("Saved, not yet secure");
   await isSaidEverywhere(quick, FULL);
   const before = await journal(page);
   await allow(page, host.url, 0);
-  await quick.walk("Meet: Odometer");
-  await expect(kept(quick)).toHaveText("Kept");
+  await quick.walk("Check-in: Odometer");
+  await expect(kept(quick)).toHaveText("Saved");
   await expect(quick.alert(FULL)).toHaveCount(0);
   // The taps of both steps: the one that did not fit is there now too.
   const steps = (await journal(page)).map(({ text }) => JSON.parse(text).what.answered?.step).filter(Boolean);
@@ -144,7 +144,7 @@ test("where nothing takes a tap it reads as not kept and the step stays, until t
   await fillJournal(page);
   await fillLocal(page);
   await quick.key(/^Yes to all/).tap();
-  await expect(kept(quick)).toHaveText("Not kept");
+  await expect(kept(quick)).toHaveText("Not saved");
   await expect(quick.alert(FULL)).toBeVisible();
   await quick.isAt("Site: The ground");
   await isSaidEverywhere(quick, FULL);
@@ -158,8 +158,8 @@ test("where nothing takes a tap it reads as not kept and the step stays, until t
     for (const key of Object.keys(localStorage)) if (key.startsWith("neighbour:")) localStorage.removeItem(key);
   });
   await quick.key(/^Yes to all/).tap();
-  await quick.isAt("Meet: The right car");
-  await expect(kept(quick)).toHaveText("Kept");
+  await quick.isAt("Check-in: The right car");
+  await expect(kept(quick)).toHaveText("Saved");
 });
 
 test("a record that cannot be read is set aside and named, and the rest opens", async ({ app, host }) => {
@@ -186,7 +186,7 @@ test("a practice job is thrown away by holding a key for a second, and is gone f
   await app.evaluate(() => { location.hash = "#/"; });
   const job = quick.main.getByRole("link", { name: /PRC 001/ });
   await expect(job).toHaveCount(1);
-  const away = quick.key(/^Throw it away/);
+  const away = quick.key(/^Delete it/);
   // A tap is not enough: the finger must rest on the key until its ring is full.
   await away.tap();
   await expect(job).toHaveCount(1);
@@ -220,9 +220,9 @@ test("the second copy leaves when a job has ended and the journal has all of it"
 test("a picture whose entry never came is let go of, one that an entry names stays", async ({ app }) => {
   const quick = new Quick(app);
   await quick.practice();
-  await quick.goTo("Picture: stand");
+  await quick.goTo("Photo: jack stand");
   const buffer = await app.screenshot({ type: "jpeg" });
-  await quick.goOn(() => app.getByLabel("Take a picture").setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer }));
+  await quick.goOn(() => app.getByLabel("Take a photo").setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer }));
   const [named] = await pictures(app);
   const orphan = "c".repeat(64);
   await plantPicture(app, orphan);

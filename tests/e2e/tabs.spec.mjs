@@ -46,16 +46,16 @@ async function writeNote(quick, text) {
 
 test("two tabs tapped in turn show the same step and lose nothing", async ({ app, context }) => {
   test.setTimeout(150_000);
-  const tabs = await twoTabs(app, context, "Gauge: Crack the wheel nuts");
+  const tabs = await twoTabs(app, context, "Measure: Break lug nuts loose");
   let most = 0;
-  for (let turn = 0; await tabs[0].label() !== "Tighten: Hub bolts"; turn += 1) {
+  for (let turn = 0; await tabs[0].label() !== "Torque: Hub bolts"; turn += 1) {
     const [one, other] = turn % 2 ? [tabs[1], tabs[0]] : tabs;
     // A tab that nobody sees draws nothing, and its keys wait for what they ask to be seen.
     await one.page.bringToFront();
     await one.step(WORN);
     const label = await one.label();
     // The owner's page has nothing on it but what the owner needs.
-    if (label === "Agree: The owner's answer") await other.isAt(label);
+    if (label === "Approve: Customer's answer") await other.isAt(label);
     else most = Math.max(most, await agree(tabs, label));
   }
   // 5 wheel nuts, wheel, 2 pins, caliper, pads, stake, axle nut, 2 bracket bolts, bracket, rotor,
@@ -78,7 +78,7 @@ test("two tabs that write in the same moment keep both", async ({ app, context }
   const notes = ["left tab", "right tab"];
   for (const [place, quick] of tabs.entries()) await writeNote(quick, notes[place]);
   // A finger is on one tab only: the two keys are pressed by the pages themselves, at once.
-  await Promise.all(tabs.map((quick) => quick.key("Keep").evaluate((key) => key.click())));
+  await Promise.all(tabs.map((quick) => quick.key("Save").evaluate((key) => key.click())));
   const of = (entries) => entries.flatMap(({ what }) => (what.note ? [what.note.text] : [])).sort();
   await expect.poll(async () => of((await journal(app)).map(({ text }) => JSON.parse(text)))).toEqual(notes);
   for (const quick of tabs) expect(of(await exported(quick))).toEqual(notes);
@@ -88,7 +88,7 @@ test("practice that one tab threw away comes back from no other", async ({ app, 
   const [first, second] = await twoTabs(app, context, "Site: The ground");
   await app.bringToFront();
   await app.evaluate(() => { location.hash = ""; });
-  const hold = first.key(/^Throw it away/);
+  const hold = first.key(/^Delete it/);
   await hold.scrollIntoViewIfNeeded();
   await hold.hover();
   await app.mouse.down();

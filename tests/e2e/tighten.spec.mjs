@@ -5,13 +5,13 @@ import { WORN, exported, killed, phone, turned } from "./support/revived.mjs";
 import { Pack } from "./pages/pack.mjs";
 import { Quick } from "./pages/quick.mjs";
 
-const BROKE = "Wheel nut 3, front left: Stud or bolt broke; part: stud and nut, or bolt; 30 min more";
+const BROKE = "Lug nut 3, front left: Stud or bolt broke; part: stud and nut, or bolt; 30 min more";
 
 /** The card of the axle nut is typed in the wrong unit, which is caught, and given its angle. */
 async function card(page, quick) {
-  await quick.goTo("Card: axle nut");
+  await quick.goTo("Spec: axle nut");
   await quick.key("lbf·in").tap();
-  await quick.key("Keep the card").tap();
+  await quick.key("Save the spec").tap();
   const doubt = quick.alert("is far from the usual for this");
   await expect(doubt).toContainText("180 lbf·in");
   await expect(doubt).toContainText("The same digits would be usual in N·m or lbf·ft.");
@@ -20,7 +20,7 @@ async function card(page, quick) {
   await expect(quick.key("Read twice, printed so")).toHaveCount(0);
   await quick.key("Then an angle").tap();
   await new Pack(page).type("Angle after the torque, degrees", "60");
-  await quick.key("Keep the card").tap();
+  await quick.key("Save the spec").tap();
   await quick.isAt("Site: The ground");
 }
 
@@ -30,38 +30,38 @@ test("from the card to the last nut, with a stud that breaks and two kills", asy
     let quick = new Quick(page);
     await quick.practice();
     await card(page, quick);
-    await quick.walk("Tighten: Axle nut on", WORN);
+    await quick.walk("Torque: Axle nut on", WORN);
     await quick.key("Axle nut clicked").tap();
     await expect(quick.key("Axle nut: 60°")).toBeVisible();
 
     ({ page, quick } = await killed(profile, host));
-    await quick.isAt("Tighten: Axle nut");
+    await quick.isAt("Torque: Axle nut");
     await expect(quick.key("Axle nut: 60°")).toBeEnabled();
     await quick.goOn(() => quick.key("Axle nut: 60°").tap());
-    await quick.walk("Tighten: Wheel nuts", WORN);
+    await quick.walk("Torque: Lug nuts", WORN);
 
     // One key a fastener, and a bounce of the finger is one tap.
-    await expect(quick.key("Wheel nut 1 clicked")).toBeEnabled();
-    await quick.key("Wheel nut 1 clicked").evaluate((key) => { key.click(); key.click(); });
-    await quick.key("Wheel nut 2 clicked").tap();
-    await expect(quick.key("Wheel nut 3 clicked")).toBeEnabled();
+    await expect(quick.key("Lug nut 1 clicked")).toBeEnabled();
+    await quick.key("Lug nut 1 clicked").evaluate((key) => { key.click(); key.click(); });
+    await quick.key("Lug nut 2 clicked").tap();
+    await expect(quick.key("Lug nut 3 clicked")).toBeEnabled();
     await quick.key("Something is wrong").tap();
     await quick.key("Stud or bolt broke").tap();
     await quick.key("Record it").tap();
-    await quick.isAt("Tighten: Picture: what went wrong");
+    await quick.isAt("Torque: Photo: what went wrong");
     await quick.notDone("No light, no sight");
     await expect(quick.alert(BROKE)).toBeVisible();
 
     ({ page, quick } = await killed(profile, host));
-    await quick.isAt("Tighten: Wheel nuts");
+    await quick.isAt("Torque: Lug nuts");
     await expect(quick.alert(BROKE)).toBeVisible();
     await expect(quick.key(/clicked$/)).toHaveCount(0);
     const loose = page.getByRole("link", { name: /loose$/ });
     await expect(loose).toHaveText(/^[1-9]/);
-    await quick.key("Owner says yes").tap();
+    await quick.key("Customer approves").tap();
     await quick.key("In by hand: stud and nut, or bolt").tap();
-    for (const nut of [1, 2, 3, 4, 5]) await quick.key(`Wheel nut ${nut} clicked`).tap();
-    await quick.isAt("Prove: Pedal first");
+    for (const nut of [1, 2, 3, 4, 5]) await quick.key(`Lug nut ${nut} clicked`).tap();
+    await quick.isAt("Verify: Pedal first");
     await expect(loose).toHaveText(/^0/);
 
     const entries = await exported(page, quick);

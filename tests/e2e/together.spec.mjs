@@ -12,40 +12,40 @@ async function at(app, step) {
 
 test("a row that was turned stays open and comes next alone", async ({ app }) => {
   const quick = await at(app, "gauge_clean");
-  await quick.isAt("Gauge: Clean for the dial");
+  await quick.isAt("Measure: Clean for the dial");
   const clean = quick.key(/^Rotor clamped flat/);
   await expect(clean).toContainText("–");
   await clean.tap();
   await expect(clean).toContainText("Not yet");
   await quick.key("Set up as shown").tap();
-  await quick.isAt("Gauge: Clean for the dial");
+  await quick.isAt("Measure: Clean for the dial");
   await quick.key("Clean and dry").tap();
   // What rests on it was not answered with it.
-  await quick.isAt("Gauge: Dial setup");
+  await quick.isAt("Measure: Dial setup");
   await quick.key("Set up as shown").tap();
-  await quick.isAt("Gauge: Base on the knuckle");
+  await quick.isAt("Measure: Base on the knuckle");
 });
 
 test("after the nuts were cracked no wheel comes off before the car was shoved", async ({ app }) => {
   const quick = await at(app, "crack_wheel_nuts");
-  await quick.isAt("Gauge: Crack the wheel nuts");
+  await quick.isAt("Measure: Break lug nuts loose");
   await quick.unfold();
   await quick.key("It moved").tap();
   // The nuts are cracked; only the shove is asked again.
-  await quick.isAt("Gauge: Shove again");
+  await quick.isAt("Measure: Shove again");
   await quick.goTo("Wheel off");
   await expect(quick.main.getByRole("alert")).toBeVisible();
   await expect(quick.key("Wheel is off")).toHaveCount(0);
   await quick.way("Go to that step").tap();
   await quick.unfold();
   await quick.key("It stands firm").tap();
-  await quick.isAt("Gauge: Wheel off");
+  await quick.isAt("Measure: Wheel off");
   await expect(quick.key("Wheel is off")).toBeEnabled();
 });
 
 test("a sign of the road has no answer before it is tapped or said no to", async ({ app }) => {
   const quick = await at(app, "sign_speed");
-  await quick.isAt("Listen: Rises with speed");
+  await quick.isAt("Road test: Rises with speed");
   const [speed, swerve] = [quick.key(/rise with road speed/), quick.key(/gentle swerve/)];
   await expect(speed).toContainText("–");
   await expect(quick.key("No to all 5")).toBeEnabled();
@@ -64,12 +64,12 @@ test("a sign of the road has no answer before it is tapped or said no to", async
 test("nothing is read before the needle was set, or was said to stand still", async ({ app }) => {
   const quick = new Quick(app);
   await quick.open(fileOf(before(sampleEntries("replaced-hub"), (what) => what.reading)));
-  await quick.isAt("Gauge: Push, pull, read");
+  await quick.isAt("Measure: Push, pull, read");
   for (const round of [1, 2]) {
-    await expect(app.getByText(`Round ${round} of 3`)).toBeVisible();
-    await expect(quick.key(/^(Keep|Same:)/)).toHaveCount(0);
+    await expect(app.getByText(`Cycle ${round} of 3`)).toBeVisible();
+    await expect(quick.key(/^(Save|Same:)/)).toHaveCount(0);
     await quick.key("Needle still at 0").tap();
-    await expect(quick.key("Keep 0")).toBeEnabled();
-    await quick.goOn(() => quick.key("Keep 0").tap());
+    await expect(quick.key("Save 0")).toBeEnabled();
+    await quick.goOn(() => quick.key("Save 0").tap());
   }
 });

@@ -46,7 +46,7 @@ async function accept(page) {
   const offer = page.getByRole("status").filter({ hasText: "A new version is ready." });
   await expect(offer).toBeVisible();
   const reloaded = page.waitForEvent("load");
-  await offer.getByRole("button", { name: "Take the new version" }).tap();
+  await offer.getByRole("button", { name: "Update now" }).tap();
   await reloaded;
   await ready(page);
 }
@@ -121,15 +121,15 @@ test("an update removes our old version and nothing of a neighbour", async ({ ap
 test("a new version is not offered in the middle of a step, and a job is there after it", async ({ app, host }) => {
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Meet: The right car");
+  await quick.walk("Check-in: The right car");
   host.switchTo(dist2());
   expect(await lookForUpdate(app)).toBe("installed");
-  await expect(quick.key("Take the new version")).toHaveCount(0);
-  await quick.walk("Meet: Odometer");
+  await expect(quick.key("Update now")).toHaveCount(0);
+  await quick.walk("Check-in: Odometer");
   expect(await styleOf(app)).toBe(baseStyle(dist1()));
   await app.evaluate(() => { location.hash = "#/"; });
   await accept(app);
   expect(await styleOf(app)).toBe(baseStyle(dist2()));
   await quick.main.getByRole("link", { name: /PRC 001/ }).tap();
-  await quick.isAt("Meet: Odometer");
+  await quick.isAt("Check-in: Odometer");
 });

@@ -32,7 +32,7 @@ async function packNew(page, hands) {
   for (const [label, text] of Object.entries(FIRST.found)) await expect(pack.found(label)).toHaveText(text);
   await expect(pack.found("Complaint, word for word")).toHaveText(FIRST.complaint);
   await expect(page.getByText("The check digit is right.")).toBeVisible();
-  await pack.key("Keep the message").tap();
+  await pack.key("Save the message").tap();
   await pack.keepVehicle(FAMILY);
   await pack.corners("Front left");
   for (const card of CARDS) {
@@ -42,7 +42,7 @@ async function packNew(page, hands) {
   }
   await pack.price("480", "95");
   await pack.kit();
-  await expect(pack.ready("This gauge")).toContainText(/can prove/);
+  await expect(pack.ready("This dial")).toContainText(/can prove/);
   await pack.leave();
 }
 
@@ -53,7 +53,7 @@ async function packKnown(page, hands) {
   await hands.paste(async () => {
     await page.keyboard.insertText(SECOND.message);
   });
-  await pack.key("Keep the message").tap();
+  await pack.key("Save the message").tap();
   await pack.knownFamily(FAMILY);
   await pack.corners("Front left");
   for (const card of CARDS) {
@@ -88,29 +88,29 @@ function answers(page, hands, quick) {
     await quick.key("Same: 6.5").tap();
   };
   const before = [
-    round(["Plus five, +5", "Plus one, +1", "½"], "Keep 6.5"), counted, round(["Plus five, +5", "Plus one, +1"], "Keep 6"),
+    round(["Plus five, +5", "Plus one, +1", "½"], "Save 6.5"), counted, round(["Plus five, +5", "Plus one, +1"], "Save 6"),
   ];
-  const after = [1, 2, 3].map(() => round(["½"], "Keep 0.5"));
+  const after = [1, 2, 3].map(() => round(["½"], "Save 0.5"));
   return {
-    "Jack and stand": camera,
+    "Jack and jack stand": camera,
     "Rock: 12 and 6": swing("Nothing"),
     "Rock: 9 and 3": swing("Nothing"),
     "Push and pull": swing("Just felt", true),
-    "Gauge: Push, pull, read": () => before.shift()(),
-    "Decision": "Show the owner",
-    "The owner's answer": async () => {
+    "Measure: Push, pull, read": () => before.shift()(),
+    "Decision": "Show the customer",
+    "Customer's answer": async () => {
       await expect(page.getByText("This wheel bearing failed our check and should be replaced.")).toBeVisible();
       await expect(quick.key(/^Yes, for/)).toBeDisabled();
       await hands.sign();
       await quick.key(/^Yes, for/).tap();
     },
     "Axle nut off": camera,
-    "New beside old": camera,
+    "New next to old": camera,
     "Axle nut": "Axle nut: 60°",
-    "Prove: Push, pull, read": () => after.shift()(),
+    "Verify: Push, pull, read": () => after.shift()(),
     "Re-torque due": async () => {
       await hands.sign();
-      await quick.key("Keep the signature").tap();
+      await quick.key("Save the signature").tap();
     },
   };
 }
@@ -183,7 +183,7 @@ test("the whole job in a driveway without a signal, its contacts counted", async
 
   hands.start();
   await packNew(page, hands);
-  console.log(`Pack: ${hands.told}`);
+  console.log(`Prep: ${hands.told}`);
   expect.soft(hands.contacts, "contacts in Pack").toBeLessThanOrEqual(MOST.pack);
 
   const quick = new Quick(page);
@@ -198,7 +198,7 @@ test("the whole job in a driveway without a signal, its contacts counted", async
   const download = page.waitForEvent("download");
   await quick.key("Export and end: Finished").tap();
   await expect(page.getByText("The job has ended.")).toBeVisible();
-  await expect(page.getByText("Everything is at its card and proved. The car may be driven.")).toBeVisible();
+  await expect(page.getByText("Everything is at spec and proved. The car may be driven.")).toBeVisible();
   console.log(`At the car: ${hands.told}`);
   expect.soft(hands.contacts, "contacts at the car").toBeLessThanOrEqual(MOST.car);
   expect.soft(hands.letters, "letters at the car").toBeLessThanOrEqual(MOST.carLetters);
@@ -220,32 +220,32 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
   app.setDefaultTimeout(15_000);
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Gauge: Crack the wheel nuts", { "Spin by hand": "Rough and noisy" });
+  await quick.walk("Measure: Break lug nuts loose", { "Spin by hand": "Rough and noisy" });
   // Roughness condemns without a reading: decision and yes may be told before it, the nut may not.
   await quick.goTo("Decision");
-  await quick.key("Show the owner").tap();
-  await quick.isAt("Gauge: Crack the wheel nuts");
-  await quick.goTo("The owner's answer");
-  await quick.key("Yes, by word").tap();
-  await quick.isAt("Gauge: Crack the wheel nuts");
-  await quick.goTo("Axle nut loose");
+  await quick.key("Show the customer").tap();
+  await quick.isAt("Measure: Break lug nuts loose");
+  await quick.goTo("Customer's answer");
+  await quick.key("Verbal approval").tap();
+  await quick.isAt("Measure: Break lug nuts loose");
+  await quick.goTo("Break axle nut loose");
   await expect(quick.alert("The reading first")).toBeVisible();
   await expect(quick.key("Nut is loose")).toHaveCount(0);
   await quick.way("Go to that step").tap();
   // The reading rests on an open wheel end, and says so.
-  await quick.isAt("Gauge: Push, pull, read");
+  await quick.isAt("Measure: Push, pull, read");
   await expect(quick.alert("Something comes before this")).toBeVisible();
 
   // Opened from the list a step stands alone.
-  await quick.goTo("Crack the wheel nuts");
-  await quick.key("Cracked, on the stand").tap();
-  await quick.isAt("Gauge: Shove again");
-  await quick.walk("Gauge: Push, pull, read");
+  await quick.goTo("Break lug nuts loose");
+  await quick.key("Loosened, on the stand").tap();
+  await quick.isAt("Measure: Shove again");
+  await quick.walk("Measure: Push, pull, read");
   for (const round of [1, 2, 3]) {
-    await expect(app.getByText(`Round ${round} of 3`)).toBeVisible();
+    await expect(app.getByText(`Cycle ${round} of 3`)).toBeVisible();
     await quick.notDone("Not safe");
   }
-  await quick.isAt("Strip: Axle nut loose");
+  await quick.isAt("Remove: Break axle nut loose");
   await quick.unfold();
   await expect(quick.key("It stands firm")).toBeEnabled();
 });

@@ -11,7 +11,7 @@ const person = (name, field) => sampleEntries(name)
 class Yard extends Quick {
   async show() {
     await this.page.evaluate(() => { location.hash = "#/yard"; });
-    await expect(this.main.getByRole("heading", { name: "Yard" })).toBeVisible();
+    await expect(this.main.getByRole("heading", { name: "Shop" })).toBeVisible();
   }
 
   async counts() {
@@ -42,7 +42,7 @@ test("the yard lists what is due, what was declined and what is not paid", async
   await yard.take(samples.map((name) => file(`${name}.json`, sampleText(name))));
   await yard.show();
 
-  const overdue = yard.list(/^Wheel nuts overdue/);
+  const overdue = yard.list(/^Lug nuts overdue/);
   const plate = person("replaced-hub", "plate");
   const row = overdue.getByRole("listitem").filter({ hasText: plate });
   await expect(row).toBeVisible();
@@ -51,7 +51,7 @@ test("the yard lists what is due, what was declined and what is not paid", async
   const message = await row.getByRole("link", { name: "Write" }).getAttribute("href");
   expect(message.startsWith(`sms:${digits}?body=`)).toBe(true);
   expect(decodeURIComponent(message)).toContain(`A wheel was off your car ${plate}. The lug-nut torque must be checked by`);
-  await expect(yard.list(/^Said no to a STOP \(1\)$/)).toContainText(person("declined-stop", "plate"));
+  await expect(yard.list(/^STOP declined \(1\)$/)).toContainText(person("declined-stop", "plate"));
 
   const unpaid = yard.list(/^Not paid/).getByRole("listitem").filter({ hasText: plate });
   await expect(unpaid).toContainText("486.00 USD");
@@ -60,7 +60,7 @@ test("the yard lists what is due, what was declined and what is not paid", async
   await app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/bill"); });
   await app.getByLabel("Part number, front left").fill("MX-4410-H");
   await app.getByLabel("Lot or date code, front left").fill("2608");
-  await yard.key("Keep the part").tap();
+  await yard.key("Save the part").tap();
   await yard.key("Cash").tap();
   await expect(app.getByText("Still to pay")).toHaveCount(0);
 
@@ -105,7 +105,7 @@ test("files are dropped, each says what became of it, and a gap is named", async
   await expect(rows.filter({ hasText: "b.json: nothing new" })).toBeVisible();
   await expect(rows.filter({ hasText: "c.json: refused" })).toContainText("The file is cut off.");
   await expect(rows.filter({ hasText: "d.txt: refused" })).toContainText("This is not a Hubslate file.");
-  const gaps = yard.list("Entries that have not come in");
+  const gaps = yard.list("Entries not received");
   await expect(gaps).toContainText(new RegExp(`${device}\\): entries ${n}–${n + 2} missing`));
   await yard.drop([["a-whole.json", fileOf(entries)]]);
   await expect(gaps).toHaveCount(0);
@@ -125,7 +125,7 @@ test("a job is found by plate, VIN and name on the large glass", async ({ app })
     await expect(found).toContainText(plate);
   }
   await app.getByRole("searchbox").fill("nobody has this");
-  await expect(yard.main).toContainText("No job is found by that.");
+  await expect(yard.main).toContainText("No job matches that.");
 });
 
 test("what was seen on the old hub and what was proved are counted between their ends", async ({ app }) => {
@@ -141,7 +141,7 @@ test("what was seen on the old hub and what was proved are counted between their
   await expect(seenOnOld.getByRole("row").filter({ hasText: "Rust, water in it" })).toContainText("2 of 3");
   // 2 of 3 lies between 9.4 and 99.2 percent: scipy, binomtest(2, 3).proportion_ci(0.95, "exact").
   await expect(seenOnOld.getByRole("row").filter({ hasText: "Rust, water in it" })).toContainText(/9\D.*to 99/);
-  await expect(yard.list("Replaced, and proved to be mended").getByRole("row").filter({ hasText: "All vans" })).toContainText("of 3");
+  await expect(yard.list("Replaced, repair proved").getByRole("row").filter({ hasText: "All vans" })).toContainText("of 3");
   expect(await serious(app)).toEqual([]);
   await expect(app.getByText(entries[0].by)).toHaveCount(0);
 });
@@ -149,7 +149,7 @@ test("what was seen on the old hub and what was proved are counted between their
 test("what is picked of the old hub goes into the record and onto the paper", async ({ app }) => {
   const yard = new Yard(app);
   await yard.practice();
-  await yard.walk("Fit: New beside old", { "Push, pull, read": (quick) => quick.round("9") });
+  await yard.walk("Install: New next to old", { "Push, pull, read": (quick) => quick.round("9") });
   await yard.main.getByText("Seen on the old one").tap();
   await yard.key("Rust, water in it").tap();
   await yard.step();
@@ -162,17 +162,17 @@ test("a part that is fitted counts one down from what was counted on board", asy
   await app.evaluate(() => { location.hash = "#/settings"; });
   await yard.main.getByText("Count a part").tap();
   await app.getByLabel("Part", { exact: true }).fill("MX-4410-H");
-  await app.getByLabel("On board now").fill("1");
+  await app.getByLabel("In the van now").fill("1");
   await app.getByLabel("Order below").fill("1");
-  await yard.main.locator("section").filter({ hasText: "Count a part" }).getByRole("button", { name: "Keep", exact: true }).last().tap();
-  await expect(yard.main).toContainText("MX-4410-H: 1 on board, order below 1, 0 old ones to send back");
+  await yard.main.locator("section").filter({ hasText: "Count a part" }).getByRole("button", { name: "Save", exact: true }).last().tap();
+  await expect(yard.main).toContainText("MX-4410-H: 1 in the van, order below 1, 0 cores to send back");
   const device = await app.evaluate(() => JSON.parse(localStorage.getItem("hubslate:setting:device")));
   const entries = sampleEntries("replaced-hub").map((entry) => ({ ...entry, device, n: entry.n + 10_000 }));
   const corner = entries.map(({ what }) => what.corners?.corners[0]).find(Boolean);
   const part = then(entries, { part: { corner, number: "mx 4410 h", lot: "2608" } }, SEEN);
   await yard.take([file("a.json", fileOf(part))]);
   await yard.show();
-  const row = yard.list("Parts on board").getByRole("row").filter({ hasText: "MX-4410-H" });
+  const row = yard.list("Parts in the van").getByRole("row").filter({ hasText: "MX-4410-H" });
   await expect(row).toContainText("0 Order");
   await expect(row.getByRole("cell").last()).toHaveText("1");
 });

@@ -11,6 +11,7 @@
 
 mod code;
 mod rooms;
+mod sentences;
 mod style;
 
 use std::fs;

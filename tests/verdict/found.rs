@@ -131,7 +131,7 @@ fn each_value_of_a_recorded_run_is_told_from_its_entry() {
     face_says(|_| {}, &["Rules, version\n9"]);
     face_says(|found| found.tir = mm(0.777), &["0.777\u{a0}mm"]);
     face_says(|found| found.closure = Some(mm(0.777)), &["0.777\u{a0}mm"]);
-    face_says(|found| found.next = Next::Plate, &["a corrected plate"]);
+    face_says(|found| found.next = Next::Plate, &["correction plate"]);
     let reach = |found: &mut FaceFound| found.reach.unwrap();
     face_says(
         |found| {
@@ -180,7 +180,7 @@ fn each_value_of_a_recorded_run_is_told_from_its_entry() {
     );
     face_says(
         |found| found.shape = Err(Undetermined::Rank { rank: 2, needed: 9 }),
-        &["These places tell 2 of 9 unknowns"],
+        &["These places show 2 of 9 unknowns"],
     );
 }
 
@@ -242,7 +242,7 @@ fn each_value_of_a_recorded_rotor_is_told_from_its_entry() {
     );
     rotor_says(
         |found| found.varies = Err(Undetermined::NoSpare { more: 7 }),
-        &["7 more at least"],
+        &["at least 7 more"],
     );
     for limit in [
         (|found| &mut found.least) as fn(&mut RotorFound) -> &mut Option<_>,

@@ -129,7 +129,7 @@ const WRONG: &str = "The new part does not match this car and was not installed.
 #[test]
 fn nothing_is_to_pay_of_a_repair_that_is_not_finished() {
     let mut job = agreed_not_done();
-    let estimate = "Whole repair, due only when it is finished";
+    let estimate = "Full repair, due only when it is finished";
     says(&page(&job), &[estimate, "480.50\u{a0}EUR"]);
     never_says(&page(&job), &["to pay"]);
     // What came in before the end leaves no debt.

@@ -52,12 +52,12 @@ fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
         &[
             "Extra work",
             "hose bracket, front left",
-            "Wheel nuts 1–5, front left",
+            "Lug nuts 1–5, front left",
         ],
     );
     says(
         &pages,
-        &["Wheel nut 3, front left: Stud or bolt broke; part: stud and nut; 40 min more"],
+        &["Lug nut 3, front left: Stud or bolt broke; part: stud and nut; 40 min more"],
     );
     never_says(&page, &["Also off 1"]);
 }

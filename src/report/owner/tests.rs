@@ -145,7 +145,7 @@ fn what_was_declined_is_not_to_pay_and_a_stop_has_no_retorque() {
     let declined = "Repair you declined, not charged";
     assert_eq!(amount(declined), Some("480.50\u{a0}EUR"));
     let page = told(&report.page_one);
-    never_says(&page, &["lug-nut torque", "Have the lug", "Whole repair"]);
+    never_says(&page, &["lug-nut torque", "Have the lug", "Full repair"]);
     assert!(report.tear_off.is_none_or(|slip| slip.sentence.is_none()));
 }
 
@@ -187,7 +187,7 @@ fn beside_refused_to_sign_there_is_no_signature() {
     let no = Reply::NotDone(Because::OwnerSaysNo);
     refused.answer(StepKey::once(Step::Sign), no);
     assert_eq!(signatures(&refused), 0);
-    says(&told(&report(&refused).page_one), &["Would not sign"]);
+    says(&told(&report(&refused).page_one), &["Refused to sign"]);
 
     let mut spoken = sample::packed(None, sample::play_card("0.05"));
     sample::measured(&mut spoken, Felt::JustFelt, Pick::Rough, ["12", "12", "12"]);

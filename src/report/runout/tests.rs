@@ -60,7 +60,7 @@ fn says(text: &str, wanted: &[&str]) {
 
 #[test]
 fn a_job_without_a_run_says_nothing_of_run_out() {
-    assert!(!text(&sample::finished(None)).contains("Run-out"));
+    assert!(!text(&sample::finished(None)).contains("Runout"));
 }
 
 #[test]
@@ -70,21 +70,21 @@ fn every_reading_the_wave_and_the_missing_limit_are_told() {
     says(
         &text(&job),
         &[
-            "Run-out",
+            "Runout",
             "Run 1: Rotor on the hub",
-            "Total indicator reading, scatter and all\n0.060\u{a0}mm",
-            "Runout, scatter taken out",
+            "Total indicator reading, with scatter\n0.060\u{a0}mm",
+            "Runout, scatter removed",
             "95 % interval",
             "), a wobble, high on one side: no limit looked up.",
             "No limit looked up.",
             "High 90° on from stud 1",
-            "Look up the maker's limit.",
+            "Look up the manufacturer's limit.",
             "not read again",
             "\n97\n\u{2212}0.030\u{a0}mm",
         ],
     );
     let drawn = blocks(&job).into_iter().filter_map(|block| match block {
-        Block::Drawing { svg, .. } if svg.contains("Readings round the face") => Some(svg),
+        Block::Drawing { svg, .. } if svg.contains("Readings around the face") => Some(svg),
         _ => None,
     });
     assert_eq!(drawn.count(), 1);
@@ -146,7 +146,7 @@ fn too_few_places_ask_for_more_and_print_no_verdict() {
     says(
         &text,
         &[
-            "Measure more places: 1 more at least.",
+            "Measure at least 1 more places.",
             "read again at more places",
         ],
     );

@@ -59,7 +59,7 @@ fn a_job_without_a_measurement_says_nothing_of_thickness() {
 fn every_reading_stands_as_typed_and_missing_limits_are_told() {
     let mut job = sample::finished(None);
     measure(&mut job, &["22.010", "22.018", "", "22.031"]);
-    let fault = "3 places were measured. 4 at least tell the thinnest, 5 a variation.";
+    let fault = "3 places were measured. At least 4 show the thinnest, 5 a variation.";
     says(
         &text(&job, METRIC),
         &[
@@ -73,12 +73,12 @@ fn every_reading_stands_as_typed_and_missing_limits_are_told() {
     says(
         &text(&job, METRIC),
         &[
-            "Thinnest 22.010\u{a0}mm, at place 4: least thickness not looked up.",
+            "Thinnest 22.010\u{a0}mm, at place 4: minimum thickness not looked up.",
             "It varies by 0.020\u{a0}mm (95\u{a0}% from ",
             "): limit not looked up.",
-            "Thickest less thinnest, scatter and all\n0.020\u{a0}mm",
+            "Thickest minus thinnest, with scatter\n0.020\u{a0}mm",
             "What is the micrometer's step?\n0.001\u{a0}mm",
-            "Look up the maker's least thickness and most variation.",
+            "Look up minimum thickness and maximum variation.",
         ],
     );
     // 22.010 mm are 0.86654 in, an inch being 25.4 mm.
@@ -98,7 +98,7 @@ fn limits_stand_with_their_source_and_what_they_say() {
     says(
         &text(&job, METRIC),
         &[
-            "below its least thickness of 22.2\u{a0}mm, proven.",
+            "below its minimum thickness of 22.2\u{a0}mm, proven.",
             "over its limit of 0.017\u{a0}mm, proven.",
             "Workshop data 12",
             "Too thin to go back on the road",
@@ -107,7 +107,7 @@ fn limits_stand_with_their_source_and_what_they_say() {
     );
     let report = Report::of(&job.sheet(), Lang::English, METRIC, &Reader::default());
     let drawn = report.technician.into_iter().filter(|block| match block {
-        Block::Drawing { svg, .. } => svg.contains("limit 0.017\u{a0}mm (maker)"),
+        Block::Drawing { svg, .. } => svg.contains("limit 0.017\u{a0}mm (OEM)"),
         _ => false,
     });
     assert_eq!(drawn.count(), 1);

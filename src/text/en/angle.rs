@@ -21,7 +21,7 @@ pub(in crate::text) fn angle_next(gauge: AngleGauge) -> String {
     match gauge {
         AngleGauge::OnBoard => "With the angle gauge".to_owned(),
         AngleGauge::PastDue(day) => format!("Angle gauge: overdue since {day}"),
-        AngleGauge::Missing => "No angle gauge noted: count the swings".to_owned(),
+        AngleGauge::Missing => "No angle gauge: count the swings".to_owned(),
     }
 }
 
@@ -30,12 +30,12 @@ pub(in crate::text) fn angle_lacks(item: &str, angle: &str, gauge: AngleGauge) -
         AngleGauge::OnBoard => return None,
         AngleGauge::PastDue(day) => format!("the angle gauge was to be checked by {day}"),
         AngleGauge::Missing => {
-            "no angle gauge on board: take one, or count the swings at the car".to_owned()
+            "no angle gauge in the van: take one, or count swings at the car".to_owned()
         }
     };
     Some(format!("{item}, {angle}: {why}"))
 }
 
 pub(in crate::text) const fn angle_due() -> &'static str {
-    "Angle gauge to be checked by (year-month-day)"
+    "Check the angle gauge by (year-month-day)"
 }

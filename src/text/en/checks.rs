@@ -4,10 +4,10 @@ use crate::trade::wheel_end::Check;
 
 pub(in crate::text) fn check(check: Check) -> &'static str {
     match check {
-        Check::Slope => "Slope under 1.5°, or under 3° with the lifted end uphill",
+        Check::Slope => "Slope under 1.5°, or under 3° with the raised end uphill",
         Check::Surface => "Firm ground: the jack stand cannot sink or slide",
         Check::Traffic => "Clear of traffic; people and animals kept away",
-        Check::LockKey => "Wheel-lock key in your hand, or no lock fitted",
+        Check::LockKey => "Wheel-lock key in your hand, or no wheel lock",
         Check::BoxStuds => "Studs or bolt holes in the box match the car",
         Check::BoxPlug => "Sensor plug in the box matches the car",
         Check::BoxBolts => "Hub bolts in the box match the car",
@@ -33,7 +33,7 @@ pub(in crate::text) fn check(check: Check) -> &'static str {
         Check::PulseGone => "No more pulse while braking",
         Check::RoadClean => "Drives straight and quiet, nothing shakes",
         Check::ToolsCounted => "All tools counted and in the van",
-        Check::KeyBack => "Wheel-lock key back in the car, or no lock fitted",
+        Check::KeyBack => "Wheel-lock key back in the car, or no wheel lock",
         Check::ChocksOut => "Chocks, jack stands and jack out from under the car",
         Check::OldPart => "Old part shown, or boxed for return",
     }
@@ -83,6 +83,6 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
             "Put the key back first. Without it the wheel cannot come off at the roadside."
         }
         Check::ChocksOut => "Take chocks, jack stands and jack out before the car moves.",
-        Check::OldPart => "Keep the old part: the customer may ask to see it.",
+        Check::OldPart => "Save the old part: the customer may ask to see it.",
     }
 }

@@ -1,7 +1,7 @@
 //! The customer's page: what is true now, why, and what it costs.
 
 use crate::job::reason::Rule;
-use crate::text::customer::{Customer, Lit, Now};
+use crate::text::customer::{Lit, Now};
 use crate::trade::play::Against;
 use crate::trade::wheel_end::Pick;
 
@@ -145,81 +145,6 @@ fn sign(code: &str) -> &'static str {
     }
 }
 
-/// A sentence or label.
-pub(in crate::text) fn customer(say: Customer<'_>) -> String {
-    let fixed = match say {
-        Customer::Why => "Why",
-        Customer::Total => "What you pay",
-        Customer::ToPay => "Total to pay",
-        Customer::StillToPay => "Still to pay",
-        Customer::Included => "Included",
-        Customer::InspectionIncluded => "inspection",
-        Customer::TaxIncluded("") => "tax",
-        Customer::TaxIncluded(percent) => return format!("tax of {percent}\u{a0}%"),
-        Customer::NoTax => "no tax was added",
-        Customer::NotCharged => "Repair you declined, not charged",
-        Customer::WhenFinished => "Whole repair, due only when it is finished",
-        Customer::AtTheEnd => "Inspection and reassembly, due when everything is back in place",
-        Customer::WrongPart => {
-            "The new part does not match this car and was not installed. You do not pay for it."
-        }
-        Customer::IfApproved => "Whole repair, if you approve it",
-        Customer::IfDeclined => "Inspection and reassembly, if you decline",
-        Customer::NothingToPay => "Nothing to pay.",
-        Customer::NotDueYet => "The work is not finished. No payment for it is due yet.",
-        Customer::NewHubMoves(play) => return format!("The new hub moves {play}."),
-        Customer::PlayNotTheReason(play) => {
-            return format!("Movement was not the reason: the hub moved {play}.");
-        }
-        Customer::PlayNotCompared(play) => {
-            return format!(
-                "The hub moved {play}. That could not be compared with the limit, so it says \
-                 nothing for or against the bearing."
-            );
-        }
-        Customer::Legend => {
-            "Each dot is one reading. The dashed box shows where the true value most likely lies, \
-             the bold line the limit."
-        }
-        Customer::LegendNoLimit => {
-            "Each dot is one reading. The dashed box shows where the true value most likely lies."
-        }
-        Customer::PaperThickness(length) => {
-            return format!("A sheet of printer paper is about {length} thick.");
-        }
-        Customer::MissingEnd => "the job has not been closed as finished",
-        Customer::MissingProof => "the checks of the new part are not complete",
-        Customer::MissingPedal => "the brake pedal is not recorded as firm",
-        Customer::MissingNuts => "lug nuts were found loose and not recorded as tight since",
-        Customer::MissingLamps => "the warning lights are not recorded as checked after the repair",
-        Customer::MissingLit(lamp) => return format!("{} is on", lamp_name(lamp)),
-        Customer::MissingRoadClean => "something was noticed on the road test after the repair",
-        Customer::MissingRoad => "no road test after the repair is recorded",
-        Customer::StillThere(signs) => {
-            return format!("still there on the road after the repair: {signs}");
-        }
-        Customer::NotTried(signs) => {
-            return format!("not tried again on the road after the repair: {signs}");
-        }
-        Customer::LampsNotChecked => "The warning lights were not checked.",
-        Customer::NotProved => {
-            "The repair is not proved. The cause must be found and the wheel bearing checked again \
-             before the car is driven."
-        }
-        Customer::AskBeforeDriving => "Ask us before you drive this car.",
-        Customer::CornerReplaced => "wheel bearing replaced",
-        Customer::CornerFails => "replaced, but the new part fails its check",
-        Customer::CornerNothing => "no fault found",
-        Customer::CornerOpen => "no decision yet",
-        Customer::WrenchOverdue(due) => return format!("wrench overdue: {due}"),
-        Customer::NameFirst => "Customer's name",
-        Customer::InspectionPriceFirst => {
-            "The price of the inspection was not given. Enter it before you ask the customer."
-        }
-    };
-    fixed.to_owned()
-}
-
 /// Why a new part does not pass.
 pub(in crate::text) fn against(against: Against) -> &'static str {
     match against {
@@ -229,7 +154,7 @@ pub(in crate::text) fn against(against: Against) -> &'static str {
     }
 }
 
-const fn lamp_name(lamp: Pick) -> &'static str {
+pub(in crate::text) const fn lamp_name(lamp: Pick) -> &'static str {
     match lamp {
         Pick::BrakeLamp => "the brake warning light",
         Pick::AbsLamp => "the ABS or stability warning light",

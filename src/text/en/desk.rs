@@ -2,182 +2,13 @@
 
 use crate::job::kit::KitSlip;
 use crate::job::typed_card::CardSlip;
-use crate::text::desk::Desk;
+use crate::text::{Desk, Lang, desk};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::card::CardFault;
 use crate::trade::fastening::{Misfit, ThreadSlip};
 use crate::trade::money::{AmountSlip, EstimateFault};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
 use crate::units::DecimalSlip;
-
-pub(in crate::text) fn desk(desk: Desk) -> &'static str {
-    match desk {
-        Desk::DialDue => "Dial to be checked by (year-month-day)",
-        Desk::KeepDay => "Keep the day",
-        Desk::DialError => "Largest error in the dial's certificate, either way",
-        Desk::KeepError => "Keep the error",
-        Desk::ErrorSlip => {
-            "An error is a number above zero; the field is empty where there is no certificate."
-        }
-        Desk::BookingNothing => "Nothing is pasted yet.",
-        Desk::Families => "Cards are kept for",
-        Desk::FamilyHint => "Year, body, engine, drive: 2016 compact, 1.6, front drive",
-        Desk::OtherCount => "Other",
-        Desk::ThenAngle => "Then an angle",
-        Desk::NoAngle => "No angle",
-        Desk::AngleDegrees => "Angle after the torque, degrees",
-        Desk::Conditions => "New, dry, threadlocker…",
-        Desk::HowMeasured => "How it is measured",
-        Desk::From => "From",
-        Desk::ChangeSource => "Change the source",
-        Desk::ReadTwice => "Read twice, printed so",
-        Desk::SecondDocument => "A second document agrees",
-        Desk::AskedMaker => "Asked the maker",
-        Desk::MoreStages => "More stages, thread, count…",
-        Desk::SeatedFirst => "First until it sits",
-        Desk::AddTorque => "+ torque",
-        Desk::AddAngle => "+ angle",
-        Desk::AddBack => "+ back",
-        Desk::TakeStageOut => "Take the last one out",
-        Desk::FurtherTorque => "then to",
-        Desk::FurtherAngle => "then on by, degrees",
-        Desk::FurtherBack => "then back by, degrees; empty: until it is loose",
-        Desk::Count => "How many",
-        Desk::Thread => "Thread: M12x1.5 or 1/2-20",
-        Desk::Class => "Class on the head",
-        Desk::PatternLegend => "Order on the page",
-        Desk::NotSaid => "Not said",
-        Desk::ThreadlockerGrade => "Threadlocker's grade",
-        Desk::Adapter => "Adapter",
-        Desk::LeverWrench => "Wrench: middle of the grip to its square",
-        Desk::LeverAdapter => "Adapter: square to fastener",
-        Desk::LeverAngle => "Degrees between them: 0 straight on, 90 changes nothing",
-        Desk::LeverUnit => "Unit of the lengths",
-        Desk::LeverNoLength => "The wrench has a length above zero, the adapter none below.",
-        Desk::LeverNotLonger => {
-            "Folded back past the grip: no setting. Turn the adapter, or take a longer wrench."
-        }
-        Desk::LeverOutOfRange => {
-            "With the adapter this wrench would be set outside its range. Turn the adapter to 90 degrees."
-        }
-        Desk::AlsoOff => "Also off: add it",
-        Desk::AlsoName => "What it is: hose bracket, undertray clip 3",
-        Desk::AlsoTorque => "Its torque, if it has a card",
-        Desk::AtCorner => "At which corner",
-        Desk::PutOnList => "Put it on the list",
-        Desk::BackInPlace => "Back in place",
-        Desk::AtItsCard => "At its card",
-        Desk::WrenchMark => "Finest mark on it, if known",
-        Desk::WrenchChecked => "Last checked: 2026-03-31",
-        Desk::WrenchClicks => "Clicks since then, before this phone",
-        Desk::WrenchChecks => "Wrenches to be checked",
-        Desk::ShareTitle => "Share of a wrench's range",
-        Desk::ShareLow => "From, percent of full scale",
-        Desk::ShareHigh => "To, percent of full scale",
-        Desk::Stands => "Stands",
-        Desk::AddStand => "Add a stand",
-        Desk::StandName => "Name of the stand",
-        Desk::StandRating => "One of them carries",
-        Desk::StandUnit => "Unit of the rating",
-        Desk::RemoveStand => "Remove the stand",
-        Desk::AngleGauge => "Angle gauge on board",
-        Desk::OtherDials => "Dials on board",
-        Desk::LayDialBy => "Keep this dial beside others",
-        Desk::FirstTitle => "Before the first job",
-        Desk::FirstSay => {
-            "Your name and the shop's appear on every report. Your torque wrenches decide which torques you can set."
-        }
-        Desk::FirstWrenches => "Add each torque wrench in the van. No wrench is assumed.",
-        Desk::FirstStart => "Save and start",
-        Desk::FirstLater => "Not now",
-        Desk::ShopName => "Shop's name",
-        Desk::NoWrenchKnown => "No wrench is known yet. Enter yours in the van kit.",
-        Desk::NoWrenchKnownSay => "No wrench is known.",
-        Desk::TakeWrenches => "Use the van's wrenches now",
-        Desk::AskWithoutPrice => "Ask without a price",
-        Desk::SavePrice => "Save the price",
-        Desk::NoWrenchNoLeaving => "No wrench on board fits a card. Do not leave like this.",
-        Desk::LeaveWithout => "Leave without it",
-        Desk::OtherValue => "Another value",
-        Desk::BackToValue => "Back to the value",
-        Desk::NotInDocument => "Not in the document",
-        Desk::NoAccess => "No access to the document",
-        Desk::NotListed => "This vehicle is not listed",
-        Desk::ByHand => "By hand",
-        Desk::NoRig => "The page names none",
-        Desk::Setup => "What is off the car",
-        Desk::PagePictured => "A picture of the page is kept.",
-        Desk::PagesNotPictured => "No picture of the page",
-        Desk::CardsNotFound => "Cards not found",
-        Desk::Storage => "Storage",
-        Desk::WrenchesFit => "Every card has a wrench that fits.",
-        Desk::NoWrenchOnBoard => "There is no wrench in the van kit.",
-        Desk::KitCarried => "The wrenches and the dial of the van kit go with this job.",
-        Desk::OnBoard => "On board",
-        Desk::Missing => "Missing",
-        Desk::English => "English",
-        Desk::DialHundredth => "0.01 mm",
-        Desk::DialThou => "0.001 in",
-        Desk::DialHalfThou => "0.0005 in",
-        Desk::DialOther => "Another dial",
-        Desk::KeepDial => "Keep the dial",
-        Desk::DivisionUnit => "Unit of the division",
-        Desk::WrenchRange => "From a fifth of its full scale up a wrench is used here.",
-        Desk::KitNoName => "Give the wrench a name.",
-        Desk::KitRange => "The lower mark must be above zero and below the upper one.",
-        Desk::KitShare => "Two whole numbers up to 100, the lower one first.",
-        Desk::KitDial => "A division is at most 1 mm, and a turn has 10 to 1000 divisions.",
-        Desk::StorageUnknown => "This browser does not tell how much room there is.",
-        Desk::DateHint => "Year, month, day: 2026-03-31",
-        Desk::CurrencyHint => "Three letters: USD, EUR, GBP",
-        Desk::BillTitle => "Price and payment",
-        Desk::BillLines => "The repair in lines",
-        Desk::BillHint => {
-            "Lines are added up, with the tax of the settings; the sum becomes the price."
-        }
-        Desk::LastLines => "The lines of the last job",
-        Desk::NextLine => "Next line",
-        Desk::Taxed => "Tax is added",
-        Desk::KeepLine => "Keep the line",
-        Desk::RemoveLine => "Take away",
-        Desk::InLines => "Write it out in lines",
-        Desk::BillPayment => "Invoice and payment",
-        Desk::StillToPay => "Still to pay",
-        Desk::GiveInvoice => "Give the invoice its number",
-        Desk::VanMarkNeeded => "An invoice number begins with this van's letters: see Settings.",
-        Desk::VanMark => "Letters of this van",
-        Desk::OnTheReport => "Printed on every report; empty for nothing.",
-        Desk::VanMarkHint => {
-            "One to three, no other van has them: two phones never give one number."
-        }
-        Desk::TaxPercent => "Tax, percent",
-        Desk::TaxHint => "As your tax office has it; empty for none.",
-        Desk::TaxRounded => "Tax is rounded",
-        Desk::PartNumber => "Part number",
-        Desk::PartLot => "Lot or date code",
-        Desk::KeepPart => "Keep the part",
-        Desk::YardTitle => "Yard",
-        Desk::YardNothing => "Nothing is due, nothing waits.",
-        Desk::YardOverdue => "Wheel nuts overdue",
-        Desk::YardDue => "Wheel nuts to check",
-        Desk::YardDeclined => "Said no to a STOP",
-        Desk::YardUnfinished => "Left unfinished",
-        Desk::YardRecheck => "To be looked at again",
-        Desk::YardWaiting => "Waiting for a yes",
-        Desk::YardUnpaid => "Not paid",
-        Desk::YardParts => "Parts, and what came back",
-        Desk::YardPartsSay => {
-            "The share that comes back lies between the two ends, at 95 percent. Few jobs say little: the ends lie far apart."
-        }
-        Desk::PartAndLot => "Part and lot",
-        Desk::FittedOn => "Fitted",
-        Desk::CameBack => "Came back",
-        Desk::ShareHead => "Share",
-        Desk::StandsOut => "Stands out",
-        Desk::Call => "Call",
-        Desk::Write => "Write",
-    }
-}
 
 pub(in crate::text) fn fixing(fixing: Fixing) -> &'static str {
     match fixing {
@@ -237,36 +68,6 @@ pub(in crate::text) fn decimal_slip(slip: DecimalSlip) -> String {
     }
 }
 
-pub(in crate::text) fn counted(title: &str, n: usize) -> String {
-    format!("{title} ({n})")
-}
-
-pub(in crate::text) fn of_asked(n: usize, asked: usize) -> String {
-    format!("{n} of {asked}")
-}
-
-pub(in crate::text) fn share_between(low: &str, high: &str) -> String {
-    format!("{low} to {high}")
-}
-
-pub(in crate::text) fn retorque_message(plate: &str, date: &str) -> String {
-    format!(
-        "A wheel was off your car {plate}. The lug-nut torque must be checked by {date}. What time works for you?"
-    )
-}
-
-pub(in crate::text) fn above_agreed(agreed: &str) -> String {
-    format!("The owner said yes to {agreed}. More needs a further yes before it is done.")
-}
-
-pub(in crate::text) fn times(quantity: &str, each: &str) -> String {
-    format!("{quantity} × {each}")
-}
-
-pub(in crate::text) fn tax_of(percent: &str) -> String {
-    format!("Tax, {percent}\u{a0}%")
-}
-
 pub(in crate::text) fn estimate_fault(fault: EstimateFault) -> String {
     match fault {
         EstimateFault::Empty => "There is no line yet.".to_owned(),
@@ -315,7 +116,7 @@ fn thread_slip(slip: ThreadSlip) -> &'static str {
 
 fn card_fault(fault: CardFault) -> &'static str {
     match fault {
-        CardFault::WrongKind => "This figure belongs to another card.",
+        CardFault::WrongKind => "This value belongs to another spec.",
         CardFault::NoTorqueFirst => "A turn on or back needs a torque before it.",
         CardFault::NotAboveZero { .. } => "The value must be above zero.",
         CardFault::NegativeLimit => "A limit is not below zero.",
@@ -327,12 +128,14 @@ fn card_fault(fault: CardFault) -> &'static str {
 
 pub(in crate::text) fn kit_slip(slip: KitSlip) -> String {
     match slip {
-        KitSlip::NoName => desk(Desk::KitNoName).to_owned(),
+        KitSlip::NoName => "Give the wrench a name.".to_owned(),
         KitSlip::Number(slip) => decimal_slip(slip),
-        KitSlip::Range => desk(Desk::KitRange).to_owned(),
-        KitSlip::Day => desk(Desk::DateHint).to_owned(),
-        KitSlip::Share => desk(Desk::KitShare).to_owned(),
-        KitSlip::Dial(_) => desk(Desk::KitDial).to_owned(),
+        KitSlip::Range => "The lower mark must be above zero and below the upper one.".to_owned(),
+        KitSlip::Day => desk(Lang::English, Desk::DateHint).to_owned(),
+        KitSlip::Share => "Two whole numbers up to 100, the lower one first.".to_owned(),
+        KitSlip::Dial(_) => {
+            "A division is at most 1 mm, and a turn has 10 to 1000 divisions.".to_owned()
+        }
     }
 }
 
@@ -357,10 +160,6 @@ pub(in crate::text) fn wrench_checked(day: &str, clicks: u32) -> String {
     }
 }
 
-pub(in crate::text) fn checked_on(day: &str) -> String {
-    format!("checked {day}")
-}
-
 pub(in crate::text) fn check_due(due: CheckDue) -> String {
     match due {
         CheckDue::Day(day) => format!("Check due since {day} (ISO 6789-1: twelve months)"),
@@ -371,56 +170,14 @@ pub(in crate::text) fn check_due(due: CheckDue) -> String {
     }
 }
 
-pub(in crate::text) fn share_used(low: u8, high: u8) -> String {
-    format!("From {low} to {high} percent of its full scale a wrench is used here.")
-}
-
-pub(in crate::text) fn weak_stands(stands: &str, axle: &str) -> String {
-    format!(
-        "{stands}: marked for less than one axle may weigh here, {axle} (six tenths of the mass; common practice, no source)."
-    )
-}
-
-pub(in crate::text) fn past_proof(value: &str, bolt: &str, most: &str) -> String {
-    format!(
-        "{value} would stretch {bolt} past its proof load, which about {most} reaches (nut factor 0.2, or 0.18 oiled). Read the page and the bolt's head again."
-    )
-}
-
-pub(in crate::text) fn odd_for_stud(value: &str, thread: &str, low: &str, high: &str) -> String {
-    format!(
-        "{value} is far from what wheels on {thread} commonly get ({low} to {high}; common practice, no source). Read the page again."
-    )
-}
-
-pub(in crate::text) fn lower_stage(value: &str, before: &str) -> String {
-    format!("{value} comes after {before} and is lower. Is a turn back missing between them?")
-}
-
-pub(in crate::text) fn kept_because(reason: &str) -> String {
-    format!("Doubted, and kept: {reason}")
-}
-
 pub(in crate::text) fn misfit(item: &str, value: &str, why: Misfit) -> String {
     let why = match why {
         Misfit::NoWrench => "there is no wrench in the van kit",
-        Misfit::AllTooLarge { .. } => "every wrench on board is too large",
-        Misfit::AllTooSmall { .. } => "every wrench on board ends below it",
-        Misfit::BetweenWrenches { .. } => "it lies between the wrenches on board",
+        Misfit::AllTooLarge { .. } => "every van wrench is too large",
+        Misfit::AllTooSmall { .. } => "every van wrench ends below it",
+        Misfit::BetweenWrenches { .. } => "it lies between the van's wrenches",
     };
     format!("{item}, {value}: {why}")
-}
-
-pub(in crate::text) fn wrench_for(item: &str, value: &str, wrench: &str) -> String {
-    format!("{item}, {value}: {wrench}")
-}
-
-pub(in crate::text) fn wrench_range(name: &str, low: &str, high: &str) -> String {
-    format!("{name}, {low} to {high}")
-}
-
-pub(in crate::text) fn dial_is(division: &str, turn: u32, kind: &str) -> String {
-    format!("{division} a division, {turn} a turn, {kind}")
 }
 
 pub(in crate::text) fn from_page(document: &str, page: &str, date: &str) -> String {
@@ -431,14 +188,6 @@ pub(in crate::text) fn from_page(document: &str, page: &str, date: &str) -> Stri
     }
 }
 
-pub(in crate::text) fn order_of_work(nth: usize) -> String {
-    format!("{nth}.")
-}
-
-pub(in crate::text) fn amount_in(label: &str, currency: &str) -> String {
-    format!("{label}, {currency}")
-}
-
 pub(in crate::text) fn practice_document() -> (&'static str, &'static str) {
-    ("Practice sheet, invented figures in N·m and mm", "1")
+    ("Practice sheet, invented values in N·m and mm", "1")
 }

@@ -17,7 +17,7 @@ pub(in crate::text) const fn done_earlier() -> &'static str {
 }
 
 pub(in crate::text) const fn earlier_say() -> &'static str {
-    "When was it done, about? It counts for the next tap alone, and the report says both times."
+    "About when was it done? It counts for the next tap only, and the report shows both times."
 }
 
 pub(in crate::text) const fn not_earlier() -> &'static str {
@@ -26,5 +26,5 @@ pub(in crate::text) const fn not_earlier() -> &'static str {
 
 pub(in crate::text) fn counts_as(ago: Ago) -> String {
     let ago = self::ago(ago).to_lowercase();
-    format!("The next tap is noted as done {ago}.")
+    format!("The next tap is recorded as done {ago}.")
 }

@@ -18,11 +18,11 @@ pub(in crate::text) fn method(method: Method) -> &'static str {
 
 pub(in crate::text) fn place(place: Place) -> &'static str {
     match place {
-        Place::Pilot => "Wheel pilot, near the center",
+        Place::Pilot => "Hub pilot, near the center",
         Place::FlangeRim => "Hub flange, at its rim",
         Place::RotorFace => "Rotor face, near its edge",
         Place::RotorEdge => "Rotor edge",
-        Place::WheelStud => "Wheel, beside its top stud",
+        Place::WheelStud => "Wheel, next to its top stud",
     }
 }
 
@@ -40,22 +40,18 @@ pub(in crate::text) fn condition(condition: Condition) -> &'static str {
         Condition::Oiled => "Oiled",
         Condition::Threadlocker => "Threadlocker",
         Condition::NewFastener => "New each time",
-        Condition::PrevailingIncluded => "Running torque is in the figure",
-        Condition::PrevailingExtra => "Running torque is added",
+        Condition::PrevailingIncluded => "Prevailing torque included",
+        Condition::PrevailingExtra => "Prevailing torque added",
         Condition::Stake => "Stake or pin afterwards",
     }
 }
 
 pub(in crate::text) const fn running_torque_unknown() -> &'static str {
-    "Running torque: the page does not say"
+    "Prevailing torque: the page does not say"
 }
 
 pub(in crate::text) const fn until_it_sits() -> &'static str {
-    "Until it sits"
-}
-
-pub(in crate::text) fn back_by(angle: &str) -> String {
-    format!("back {angle}")
+    "Until seated"
 }
 
 pub(in crate::text) const fn back_until_loose() -> &'static str {
@@ -78,7 +74,7 @@ pub(in crate::text) const fn pattern(pattern: Pattern) -> &'static str {
     match pattern {
         Pattern::Star => "In a star",
         Pattern::Cross => "Crosswise",
-        Pattern::Round => "Round the circle",
+        Pattern::Round => "Around the circle",
         Pattern::AsNumbered => "By the page's numbers",
     }
 }
@@ -87,10 +83,6 @@ pub(in crate::text) fn fasteners(count: &str, thread: &str, class: &str) -> Stri
     let parts = [count, thread, class];
     let given: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
     given.join(", ")
-}
-
-pub(in crate::text) fn threadlocker(grade: &str) -> String {
-    format!("Threadlocker: {grade}")
 }
 
 pub(in crate::text) fn dial_kind(kind: DialKind) -> &'static str {
@@ -103,13 +95,13 @@ pub(in crate::text) fn dial_kind(kind: DialKind) -> &'static str {
 pub(in crate::text) fn mark(mark: Mark) -> &'static str {
     match mark {
         Mark::NutSlack => "the axle nut was slack",
-        Mark::WheelFitted => "the wheel was fitted",
-        Mark::BaseNotOnKnuckle => "the base did not stand on the knuckle",
+        Mark::WheelFitted => "the wheel was on",
+        Mark::BaseNotOnKnuckle => "the base was not on the knuckle",
         Mark::MethodNotRecorded => "the method was not recorded at the dial",
-        Mark::FlexNotTested => "nobody pushed the knuckle to test the base, or it gave way",
-        Mark::NutHadBeenLoosened => "the axle nut had been loosened and was brought to its card",
+        Mark::FlexNotTested => "the knuckle was not pushed to test the base, or it moved",
+        Mark::NutHadBeenLoosened => "the axle nut had been loosened and was torqued to spec",
         Mark::HotHub => "the hub was hot",
-        Mark::GaugeOverdue => "the gauge is past its due date",
+        Mark::GaugeOverdue => "the dial is past its due date",
     }
 }
 
@@ -124,30 +116,26 @@ pub(in crate::text) fn difference(difference: Difference) -> &'static str {
 
 pub(in crate::text) fn budget_source(source: Source) -> &'static str {
     match source {
-        Source::Repeatability => "The rounds among themselves",
+        Source::Repeatability => "The cycles among themselves",
         Source::BetweenSets => "The two sets against each other",
         Source::Resolution => "Two readings, each to a division",
         Source::Indicator => "The dial's own error",
         Source::BaseFlex => "The base giving way",
-        Source::Temperature => "Warming of the gauge",
-        Source::TipAngle => "The slant of the tip",
+        Source::Temperature => "Warming of the indicator",
+        Source::TipAngle => "The tilt of the tip",
     }
 }
 
 pub(in crate::text) fn mend_first(source: Source) -> &'static str {
     match source {
-        Source::Repeatability => "Mend first: swing more, push and pull with the same force.",
+        Source::Repeatability => "Fix first: swing more, push and pull with the same force.",
         Source::BetweenSets => "Fix first: same place, same force, base stiffer, in both sets.",
-        Source::Resolution => "Mend first: read a finer dial.",
-        Source::Indicator => "Mend first: use a dial with a certificate.",
-        Source::BaseFlex => "Mend first: set the base stiffer, its arm shorter.",
-        Source::TipAngle => "Mend first: set the tip square.",
-        Source::Temperature => "Mend first: let gauge and arm take the air's warmth.",
+        Source::Resolution => "Fix first: read a finer dial.",
+        Source::Indicator => "Fix first: use a dial with a certificate.",
+        Source::BaseFlex => "Fix first: set the base stiffer, its arm shorter.",
+        Source::TipAngle => "Fix first: set the tip square.",
+        Source::Temperature => "Fix first: let dial and arm reach air temperature.",
     }
-}
-
-pub(in crate::text) fn median_says(mean: &str, median: &str) -> String {
-    format!("Mean {mean}, median {median}: one round stands apart from the others")
 }
 
 pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
@@ -159,30 +147,24 @@ pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
     }
 }
 
-pub(in crate::text) fn tip_line(angle: &str) -> String {
-    format!("Tip off square by {angle}: every play is the reading times its cosine")
-}
-
 pub(in crate::text) fn creep_slip(slip: CreepSlip) -> String {
     match slip {
         CreepSlip::Number(slip) => decimal_slip(slip),
         CreepSlip::TooFar => {
-            "No arm warms so far: the rig has moved. Set it again and read again.".to_owned()
+            "No arm warms so far: the setup moved. Set it again and read again.".to_owned()
         }
     }
-}
-
-pub(in crate::text) fn creep_line(divisions: &str) -> String {
-    format!("The needle crept by {divisions} divisions untouched, as an arm does that warms")
 }
 
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
     match conformity {
         Conformity::ProvenIn(of) | Conformity::InNotProven(of) if !of.limit.is_makers() => {
-            "Under the house limit, which clears nothing"
+            "Under the default limit, which clears nothing"
         }
-        Conformity::OutNotProven(of) if !of.limit.is_makers() => "Over the house limit, not proven",
-        Conformity::ProvenOut(of) if !of.limit.is_makers() => "Over the house limit, proven",
+        Conformity::OutNotProven(of) if !of.limit.is_makers() => {
+            "Over the default limit, not proven"
+        }
+        Conformity::ProvenOut(of) if !of.limit.is_makers() => "Over the default limit, proven",
         Conformity::ProvenIn(_) => "Within the limit, proven",
         Conformity::InNotProven(_) => "Within the limit, not proven",
         Conformity::OutNotProven(_) => "Over the limit, not proven",
@@ -202,15 +184,15 @@ pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
 
 pub(in crate::text) fn limit_source(source: LimitSource) -> &'static str {
     match source {
-        LimitSource::Maker => "the maker's service information",
-        LimitSource::House => "house limit: common practice, no source",
+        LimitSource::Maker => "the manufacturer's service information",
+        LimitSource::House => "default limit: common practice, no source",
     }
 }
 
 pub(in crate::text) fn limit_name(value: &str, source: LimitSource) -> String {
     match source {
-        LimitSource::Maker => format!("limit {value} (maker)"),
-        LimitSource::House => format!("limit {value} (house)"),
+        LimitSource::Maker => format!("limit {value} (OEM)"),
+        LimitSource::House => format!("limit {value} (default)"),
     }
 }
 
@@ -254,12 +236,12 @@ pub(in crate::text) fn test_owner(test: Test) -> &'static str {
         Test::Dial => {
             "How far the wheel hub moves was not measured against the manufacturer's limit."
         }
-        Test::SecondSet => "The measurement was not repeated with the gauge set up anew.",
+        Test::SecondSet => "The measurement was not repeated with a new setup.",
         Test::Hand => "It was not turned by hand to feel for roughness.",
         Test::Ear => "It was not listened to while turned by hand.",
         Test::Rock => "The wheel was not rocked by hand.",
         Test::BrakeHeld => "The wheel was not rocked again with the brake held.",
-        Test::OtherSide => "The wheel on the other side was not looked at for comparison.",
+        Test::OtherSide => "The wheel on the other side was not inspected for comparison.",
         Test::Road => "The car was not driven on the road to listen.",
         Test::Temperatures => "The heat of the two wheels was not compared.",
     }

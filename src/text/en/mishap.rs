@@ -6,7 +6,7 @@ pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
     match kind {
         MishapKind::Sheared => "Stud or bolt broke",
         MishapKind::ThreadCrossed => "Thread crossed",
-        MishapKind::TurnsOn => "It turns on and on",
+        MishapKind::TurnsOn => "Turns, never tightens",
         MishapKind::WouldNotStart => "It would not start",
         MishapKind::ClickedEarly => "Clicked too early",
         MishapKind::LockKeyMissing => "Lock key missing",
@@ -30,16 +30,16 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
             "Back off, clean the thread, start by hand. Never force it with the wrench. If it still binds: new part."
         }
         MishapKind::ClickedEarly => {
-            "Clicked long before the last turn: thread, nut or wrench setting. Loosen, look, run it in by hand, start again. Early once more: new part."
+            "Clicked before it seated: check thread, nut, wrench setting. Back it off, look, run it in by hand, start again. Early again: new part."
         }
         MishapKind::LockKeyMissing => {
-            "Look in glove box, trunk and spare wheel with the owner. Without the key it is not turned: removal costs time and a new nut."
+            "Look in glove box, trunk and spare wheel with the customer. No key: do not turn it; removal costs time and a new nut."
         }
         MishapKind::WrongSeat => {
-            "Stop. Cone, ball and flat seats do not mix: the torque lies and the wheel works loose. Fit the kind the wheel asks for."
+            "Stop. Cone, ball and flat seats do not mix: torque reads false, the wheel works loose. Use the seat the wheel requires."
         }
         MishapKind::BoltTooLong => {
-            "Stop. It reaches what turns behind the flange. Compare with the old one; fit the right length."
+            "Stop. It reaches what turns behind the flange. Compare with the old one; use the right length."
         }
     }
 }
@@ -66,22 +66,6 @@ pub(in crate::text) fn mishap_line(item: &str, what: &str, part: &str, minutes: 
     format!("{item}: {what}{part}; {minutes} min more")
 }
 
-pub(in crate::text) fn mended(item: &str) -> String {
-    format!("{item}: mended")
-}
-
-pub(in crate::text) fn mended_key(part: &str) -> String {
-    format!("In by hand: {part}")
-}
-
-pub(in crate::text) fn also_off(name: &str) -> String {
-    format!("Also off: {name}")
-}
-
-pub(in crate::text) fn adapter(wrench: &str, adapter: &str, angle: &str) -> String {
-    format!("Adapter: wrench {wrench}, adapter {adapter}, {angle}")
-}
-
 pub(in crate::text) const fn no_adapter() -> &'static str {
     "Without an adapter"
 }
@@ -94,26 +78,10 @@ pub(in crate::text) fn found_loose(count: u8) -> String {
     }
 }
 
-pub(in crate::text) fn swing(angle: &str) -> String {
-    format!("Swung {angle} more")
-}
-
-pub(in crate::text) fn angle_behind(behind: &str, asked: &str) -> String {
-    format!("{behind} of {asked}")
-}
-
-pub(in crate::text) fn stage_of(stage: usize, all: usize) -> String {
-    format!("stage {stage} of {all}")
-}
-
 pub(in crate::text) fn who_when(who: &str, when: &str) -> String {
     if who.is_empty() {
         when.to_owned()
     } else {
         format!("{who}, {when}")
     }
-}
-
-pub(in crate::text) fn with_wrench(wrench: &str, set: &str) -> String {
-    format!("{wrench} at {set}")
 }

@@ -3,7 +3,6 @@
 pub(super) mod angle;
 pub(super) mod book;
 pub(super) mod checks;
-pub(super) mod consent;
 pub(super) mod customer;
 pub(super) mod decide;
 pub(super) mod desk;
@@ -14,12 +13,10 @@ pub(super) mod late;
 pub(super) mod ledger;
 pub(super) mod measure;
 pub(super) mod mishap;
-pub(super) mod paper;
 pub(super) mod practice;
 pub(super) mod reading;
 pub(super) mod report;
 pub(super) mod runout;
-pub(super) mod say;
 pub(super) mod screen;
 pub(super) mod steps;
 mod steps_close;
@@ -33,9 +30,14 @@ mod steps_strip;
 mod steps_tighten;
 pub(super) mod thickness;
 pub(super) mod words;
-pub(super) mod yard;
 
 use crate::text::step::StepText;
+
+/// "1 job", "2 jobs".
+pub(super) fn count(n: usize, one: &str, many: &str) -> String {
+    let word = if n == 1 { one } else { many };
+    format!("{n} {word}")
+}
 
 /// A step whose negative answer is the plain word.
 const fn tell(

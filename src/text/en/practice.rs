@@ -24,8 +24,8 @@ pub(in crate::text) fn practice_said(named: Option<Named>) -> &'static str {
         Some(Named::Marten) => {
             "It hums from about 60 on, louder when I steer right. Front left I think."
         }
-        Some(Named::Curlew) => "Since the winter it hums. A friend says it is the bearing.",
-        Some(Named::Dormouse) => "It shakes since the tires were changed. Front left is loose.",
+        Some(Named::Curlew) => "It has hummed since winter. A friend says it is the bearing.",
+        Some(Named::Dormouse) => "It's been shaking since I got tires. Front left feels loose.",
         Some(Named::Stoat) => "The last garage measured too much play, front left.",
         Some(Named::Lapwing) => "It growls all the time now, front left.",
         Some(Named::Newt) => "It clunks in corners. I want a new hub, front left.",
@@ -36,9 +36,9 @@ pub(in crate::text) fn practice_said(named: Option<Named>) -> &'static str {
 /// What is met on a practice car; `heat` is a temperature that is already formatted.
 pub(in crate::text) fn practice_met(met: Met, heat: &str) -> String {
     match met {
-        Met::Nuts(0) => "Every wheel nut is tight.".to_owned(),
+        Met::Nuts(0) => "Every lug nut is tight.".to_owned(),
         Met::Nuts(loose) => {
-            format!("{loose} wheel nuts are loose. With the wrench they turn home.")
+            format!("Lug nuts loose: {loose}. The wrench seats them.")
         }
         Met::Felt(felt) => felt_on(felt).to_owned(),
         Met::Found(pick) => found_on(pick).to_owned(),
@@ -48,7 +48,7 @@ pub(in crate::text) fn practice_met(met: Met, heat: &str) -> String {
         Met::SignsAfter { stayed: true } => {
             "On the road: the hum is the same as before.".to_owned()
         }
-        Met::Heat(_) => format!("The gauge shows {heat}."),
+        Met::Heat(_) => format!("The thermometer shows {heat}."),
         Met::Needle(..) => {
             "Hold a key: you push or pull and swing. Read the needle while you hold.".to_owned()
         }
@@ -97,13 +97,13 @@ pub(in crate::text) fn practice_had(hidden: Hidden, truth: &str, read: Option<&s
         Hidden::Rough => "The bearing was rough and loud.".to_owned(),
         Hidden::Tyres => "The hum came from the tires, not from a bearing.".to_owned(),
         Hidden::LooseNuts(loose) => {
-            format!("{loose} wheel nuts were loose: the wheel rocked like a worn bearing.")
+            format!("Lug nuts loose: {loose}. The wheel rocked like a worn bearing.")
         }
         Hidden::Base => {
             "The first place of the base gave: it showed play that was not there.".to_owned()
         }
         Hidden::Card(CardSlip::WheelNutsInPoundFeet) => {
-            "The wheel nuts' card had lbf·ft where its page has N·m.".to_owned()
+            "The lug nuts' spec had lbf·ft where its page has N·m.".to_owned()
         }
         Hidden::NewHub => "The new hub was bad out of its box.".to_owned(),
     }

@@ -3,32 +3,9 @@
 //! How to measure at a place is common practice, no source.
 
 use super::tell;
-use crate::text::reading::ReadingWord;
 use crate::text::step::StepText;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{Method, Place, Rig, SeriesFault};
-
-pub(in crate::text) fn reading(word: ReadingWord) -> &'static str {
-    match word {
-        ReadingWord::Required => "Manufacturer's spec",
-        ReadingWord::RequiredByDefault => "Default limit, no manufacturer spec",
-        ReadingWord::AsShown => "Set up as shown",
-        ReadingWord::Otherwise => "Set up another way",
-        ReadingWord::AsDone => "How is the dial set up?",
-        ReadingWord::SaveSetup => "Save this setup",
-        ReadingWord::BackToRequired => "Back to the spec",
-        ReadingWord::ByHand => "By hand",
-        ReadingWord::Force => "Force",
-        ReadingWord::OtherDial => {
-            "The other cycles of this set were read on another dial. One set, one dial: go back to that dial, or read the set again."
-        }
-        ReadingWord::ReadSetAgain => "Read the set again",
-        ReadingWord::OtherDialRun => {
-            "This run was begun on another dial. One run, one dial: go back to that dial, or start another run."
-        }
-        ReadingWord::AskTurnsRun => "Short turn: choose how far it went.",
-    }
-}
 
 pub(in crate::text) fn method_how(method: Method) -> &'static str {
     match method {
@@ -109,15 +86,11 @@ pub(in crate::text) fn same_reading(push: Option<&str>, pull: &str) -> String {
     }
 }
 
-pub(in crate::text) fn pushed_at(push: &str) -> String {
-    format!("Pushed in: {push}")
-}
-
 pub(in crate::text) fn round_rocked() -> StepText {
     tell(
         "Push, pull, read",
         "Push in at the top, hold: bezel to zero. Pull out at the top, hold: read.",
-        "Keep the reading",
-        "Three rounds show how far the reading can be trusted.",
+        "Save the reading",
+        "Three cycles show how far to trust the reading.",
     )
 }

@@ -2,92 +2,8 @@
 
 use super::desk::decimal_slip;
 use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
-use crate::text::runout::FaceWord;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
-
-pub(in crate::text) fn face(word: FaceWord) -> &'static str {
-    match word {
-        FaceWord::Title => "Run-out",
-        FaceWord::Say => {
-            "Base on the knuckle, tip square on the face, dial at zero at stud 1. Turn the hub by hand in the order of the studs."
-        }
-        FaceWord::Caution => {
-            "Vehicle on its stand, engine off, fingers away from the caliper while it turns. The maker's service information wins."
-        }
-        FaceWord::Surface => "What turns under the tip?",
-        FaceWord::Places => "How many places?",
-        FaceWord::Angles => "Where are the places?",
-        FaceWord::AngleSay => "Degrees from stud 1, in the order of the studs.",
-        FaceWord::AngleKeep => "Read the needle here",
-        FaceWord::Stud => "Hole 1 of the rotor sits on stud",
-        FaceWord::Cleaned => "Both faces cleaned to bare metal?",
-        FaceWord::Start => "Start reading",
-        FaceWord::TurnTo => "Turn to this place, let the needle rest, read.",
-        FaceWord::Skip => "Skip this place",
-        FaceWord::ReadFirstAgain => "Read place 1 again",
-        FaceWord::FirstAgain => "Place 1 again: did the needle come back?",
-        FaceWord::ReadAgain => "Read it again",
-        FaceWord::CountAgain => "Let it count",
-        FaceWord::AnotherRun => "Another run",
-        FaceWord::LimitTitle => "The maker's limit",
-        FaceWord::NoLimit => "No limit looked up.",
-        FaceWord::NoLimitTail => "no limit looked up.",
-        FaceWord::TypeLimit => "Type the limit",
-        FaceWord::KeepLimit => "Keep the limit",
-        FaceWord::Place => "Place",
-        FaceWord::Angle => "Angle",
-        FaceWord::Needle => "Needle, divisions",
-        FaceWord::FromFirst => "From the first place",
-        FaceWord::Skipped => "skipped",
-        FaceWord::Counts => "Counts",
-        FaceWord::Tir => "Total indicator reading, scatter and all",
-        FaceWord::Runout => "Runout, scatter taken out",
-        FaceWord::Interval => "95 % interval",
-        FaceWord::OfScatter => "Of this, scatter of the readings",
-        FaceWord::Mean => "Mean",
-        FaceWord::Wobble => "Wobble, once a turn",
-        FaceWord::Warp => "Warp, twice a turn",
-        FaceWord::Rest => "Not explained by either",
-        FaceWord::HighSpot => "High spot",
-        FaceWord::StandsOut => "Stands out by",
-        FaceWord::NoHighSpot => "It cannot be told where it is high.",
-        FaceWord::Closure => "Place 1 read again, off by",
-        FaceWord::NotClosed => "not read again",
-        FaceWord::Positions => "The rotor on each stud",
-        FaceWord::Radius => "Tip's distance from the axle's middle",
-        FaceWord::RadiusSay => {
-            "Where hub face and rotor both have it, they tell the best stud without turning the rotor. May stay empty."
-        }
-        FaceWord::TipTitle => "The tip stood at a slant",
-        FaceWord::TipSay => {
-            "Degrees off square, plunger or lever. A slanted tip shows too much: the play is the reading times the cosine."
-        }
-        FaceWord::KeepTip => "Keep the slant",
-        FaceWord::CreepTitle => "The needle crept untouched",
-        FaceWord::CreepSay => {
-            "Divisions, while nobody touched the rig: an arm in the sun or in a hand warms and grows. It makes the play less sure."
-        }
-        FaceWord::KeepCreep => "Keep the creep",
-        FaceWord::SeenElsewhere => "Seen at another place",
-        FaceWord::SeenSay => {
-            "How far each place is from the axle's middle. An aid to the eye: another place is another method, and nothing is compared there."
-        }
-        FaceWord::KeepRadii => "Keep the distances",
-        FaceWord::Position => "Position",
-        FaceWord::Expected => "Wobble to expect",
-        FaceWord::Now => "it sits here now",
-        FaceWord::Best => "best",
-        FaceWord::StudsUnknown => "How many studs the wheel has is not known.",
-        FaceWord::Next => "Next",
-        FaceWord::Common => "The order of the next steps is common practice, no source.",
-        FaceWord::Readings => "Readings",
-        FaceWord::Probability => "Probability that it is within the limit",
-        FaceWord::Zero => "Dial to zero at stud 1.",
-        FaceWord::ZeroedHere => "Keep 0: zeroed here",
-        FaceWord::Last => "Last",
-    }
-}
 
 pub(in crate::text) fn surface(surface: Surface) -> &'static str {
     match surface {
@@ -117,29 +33,19 @@ pub(in crate::text) fn angle_slip(slip: AngleSlip) -> String {
 pub(in crate::text) fn radius_slip(slip: RadiusSlip) -> String {
     match slip {
         RadiusSlip::Number(slip) => decimal_slip(slip),
-        RadiusSlip::NotAboveZero => "A distance from the axle's middle is above zero.".to_owned(),
+        RadiusSlip::NotAboveZero => "A distance from the axle's center is above zero.".to_owned(),
     }
 }
 
 pub(in crate::text) fn basis(basis: Basis) -> &'static str {
     match basis {
         Basis::TwoPositions => {
-            "Worked out from the rotor read in two positions. Only a new reading proves it."
+            "Computed from the rotor read in two positions. Only a new reading proves it."
         }
         Basis::HubAndRotor => {
-            "Worked out from the hub's face, scaled to the rotor's distance from the middle, and the rotor on it; both read from outside. Only a new reading proves it."
+            "Computed from the hub's face, scaled to the rotor's distance from the center, and the rotor on it; both read from outside. Only a new reading proves it."
         }
     }
-}
-
-pub(in crate::text) fn seen_at(play: &str, place: &str) -> String {
-    format!(
-        "About {play} at: {place}, if it rocks about the bearing's middle. An aid, never compared with a limit."
-    )
-}
-
-pub(in crate::text) fn tip_radius(place: &str, radius: &str) -> String {
-    format!("{place}: {radius} from the axle's middle")
 }
 
 pub(in crate::text) fn left_out(why: LeftOut) -> &'static str {
@@ -157,24 +63,24 @@ pub(in crate::text) fn form(form: Form) -> &'static str {
         Form::Warp => "a warp, high twice a turn",
         Form::Bump => "one place stands up: dirt or a burr",
         Form::Hollow => "one place lies low: a stud hole or a pit",
-        Form::Uneven => "no one shape: scatter, or rust all round",
+        Form::Uneven => "no one shape: scatter, or rust all around",
     }
 }
 
 pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
     match next {
-        Next::LookUp => "Look up the maker's limit.",
+        Next::LookUp => "Look up the manufacturer's limit.",
         Next::ReadMore => {
-            "It cannot be told from these readings. Check dial and base, then read again at more places."
+            "These readings do not show it. Check dial and base, then read again at more places."
         }
-        Next::GoOn => "Go on with the work.",
+        Next::GoOn => "Continue the work.",
         Next::Clean => "Clean both faces to bare metal, then read again.",
         Next::ReadTurned => {
-            "Put the rotor on by half the studs, all nuts on and torqued, and read again: then every position is known."
+            "Turn the rotor on by half the studs, all nuts on and torqued, read again: then every position is known."
         }
-        Next::Index => "Put the rotor on its best stud, all nuts on and torqued, and read again.",
+        Next::Index => "Set the rotor on its best stud, all nuts on and torqued, and read again.",
         Next::Plate => {
-            "No stud takes enough away: a corrected plate, or the rotor machined on the hub, where the maker allows it."
+            "No position is enough: a tapered correction plate or an on-car lathe, where the manufacturer allows it."
         }
         Next::NewPart => {
             "The part itself is out. Check that it is seated and its bolts are at torque; then a new part."
@@ -185,10 +91,10 @@ pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
 pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
     match fault {
         SeriesFault::TooFew { kept, needed } => {
-            format!("{kept} of the readings count. A run-out needs {needed} at least.")
+            format!("{kept} of the readings count. Runout needs at least {needed}.")
         }
         SeriesFault::TooMany { given } => {
-            format!("{given} readings are more than go round a face.")
+            format!("{given} readings are more than go around a face.")
         }
         SeriesFault::OffTheDial { index } => {
             format!("Reading {} is not on the face of this dial.", index + 1)
@@ -206,14 +112,14 @@ pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
 pub(in crate::text) fn undetermined(why: Undetermined) -> String {
     match why {
         Undetermined::Rank { rank, needed } => format!(
-            "These places tell {rank} of {needed} unknowns. Read {} more, away from them.",
+            "These places show {rank} of {needed} unknowns. Read {} more, away from them.",
             needed - rank
         ),
         Undetermined::Bunched { .. } => {
-            "The places stand too close together. Read more, spread round the face.".to_owned()
+            "The places are too close together. Read more, spread around the face.".to_owned()
         }
         Undetermined::NoSpare { more } => format!(
-            "Too few readings to tell runout from scatter. Measure more places: {more} more at least."
+            "Too few readings to tell runout from scatter. Measure at least {more} more places."
         ),
     }
 }
@@ -222,24 +128,8 @@ pub(in crate::text) fn run_title(nth: u8, of: Surface) -> String {
     format!("Run {nth}: {}", surface(of))
 }
 
-pub(in crate::text) fn place_of(place: u8, places: u8, angle: &str) -> String {
-    format!("Place {place} of {places}, {angle} on from stud 1")
-}
-
-pub(in crate::text) fn place_where(place: u8, places: u8) -> String {
-    format!("Place {place} of {places}: at which angle?")
-}
-
 pub(in crate::text) fn run_answer(runout: &str, of: Form, against: &str) -> String {
     format!("Runout {runout}, {}: {against}", form(of))
-}
-
-pub(in crate::text) fn from_to(low: &str, high: &str) -> String {
-    format!("{low} to {high}")
-}
-
-pub(in crate::text) fn with_interval(value: &str, low: &str, high: &str) -> String {
-    format!("{value} (95\u{a0}% from {low} to {high})")
 }
 
 pub(in crate::text) fn against_limit(result: Guarded, limit: &str) -> String {
@@ -266,10 +156,6 @@ pub(in crate::text) fn high_spot(
     format!("High {angle} on from stud 1{sure}{where_it_is}.")
 }
 
-pub(in crate::text) fn hole_on_stud(stud: u8) -> String {
-    format!("Hole 1 on stud {stud}")
-}
-
 pub(in crate::text) fn polar_alt(runout: &str, of: Form) -> String {
-    format!("Readings round the face, runout {runout}: {}", form(of))
+    format!("Readings around the face, runout {runout}: {}", form(of))
 }

@@ -6,8 +6,8 @@ use crate::text::step::StepText;
 pub(super) const PROVE_SPIN: StepText = tell(
     "Spin the hub",
     "Turn the hub by hand and listen. It must be free, smooth and quiet.",
-    "Keep the answer",
-    "A new part that is rough or noisy is not finished work.",
+    "Save the answer",
+    "If the new part is rough or noisy, the job is not done.",
 );
 pub(super) const PROVE_PEDAL: StepText = tell(
     "Pedal first",
@@ -18,24 +18,24 @@ pub(super) const PROVE_PEDAL: StepText = tell(
 .no("Soft or sinks")
 .caution("The car does not move before this is answered with yes.");
 pub(super) const PROVE_LAMPS: StepText = tell(
-    "Lamps and sensor",
-    "Ignition on: which lamps stay on? At walking pace every wheel must show its speed.",
-    "Keep the answer",
-    "A lamp or a missing wheel speed now speaks for the wire, the plug or the new hub.",
+    "Lights and sensor",
+    "Key on: which lights stay on? Scan tool: all four wheel speeds at walking pace.",
+    "Save the answer",
+    "A light or a missing wheel speed now points to the wire, the plug or the new hub.",
 )
 .caution("Electric parking brake: out of service mode before the car moves.");
 pub(super) const PROVE_ROAD: StepText = tell(
     "Road test again",
     "First stops gentle, then the test loop.",
     "All answered",
-    "A noise that is still there says that it was another corner or another part.",
+    "A noise that is still there points to another corner or another part.",
 )
 .caution("Phone away while the car moves. Answer when it is parked.");
 pub(super) const PROVE_RESULT: StepText = tell(
     "Before and after",
-    "Read before beside after: same method, same place.",
-    "Go on",
-    "A new part that measures out is not finished work.",
+    "Compare before and after: same method and place.",
+    "Continue",
+    "A new part out of spec: the job is not finished.",
 );
 pub(super) const CLEAR: StepText = tell(
     "Before it moves",
@@ -52,15 +52,15 @@ pub(super) const TOOLS: StepText = tell(
 );
 pub(super) const RETORQUE: StepText = tell(
     "Re-torque due",
-    "Set the date and the distance and tell the owner both. Whichever comes first counts.",
-    "Keep the date",
-    "Wheels settle. A second torque after some miles is the likely cure for lost wheels.",
+    "Set date and distance and tell the customer both. Whichever comes first counts.",
+    "Save the date",
+    "Wheels settle. A torque check after some miles is what likely prevents lost wheels.",
 );
 pub(super) const SIGN: StepText = tell(
     "Signature",
     "Explain page one in a minute, then hand over the phone to sign.",
-    "Keep the signature",
-    "It says that the owner has seen the page.",
+    "Save the signature",
+    "It shows the customer has seen the page.",
 );
 pub(super) const REPORT: StepText = tell(
     "Report and file",
@@ -76,13 +76,13 @@ pub(super) const END: StepText = tell(
 );
 pub(super) const RETORQUE_DONE: StepText = tell(
     "Re-torque result",
-    "All wheel nuts to their card by wrench. Was one of them loose?",
-    "Keep the answer",
-    "A nut found loose asks for a look at seat, stud and wheel.",
+    "All lug nuts to spec by wrench. Was one of them loose?",
+    "Save the answer",
+    "A loose nut requires a check of seat, stud and wheel.",
 );
 pub(super) const COMEBACK: StepText = tell(
-    "Did it come back?",
-    "Has the owner come back with this complaint? Which corner?",
-    "Keep the answer",
+    "Is it a comeback?",
+    "Has this complaint come back? Which corner?",
+    "Save the answer",
     "It shows whether the decision or the work was right.",
 );

@@ -4,26 +4,26 @@ use super::tell;
 use crate::text::step::StepText;
 
 pub(super) const FOUND: StepText = tell(
-    "Picture: as found",
-    "One picture of what is wrong, before anything is touched.",
-    "Take the picture",
-    "It shows what was so before you came.",
+    "Photo: as found",
+    "One photo of what is wrong, before anything is touched.",
+    "Take the photo",
+    "It shows how it was before you came.",
 );
 pub(super) const MISHAP: StepText = tell(
-    "Picture: what went wrong",
-    "One picture of the fastener and its thread as they are now.",
-    "Take the picture",
-    "The owner is asked for more work: the picture shows why.",
+    "Photo: what went wrong",
+    "One photo of the fastener and its thread as they are now.",
+    "Take the photo",
+    "More work needs approval: the photo shows why.",
 );
 pub(super) const DECLINED: StepText = tell(
-    "Picture: what stays",
-    "One picture of the wheel end as it stays, before it is put back.",
-    "Take the picture",
-    "The owner said no to dangerous work: it shows how it was left.",
+    "Photo: what stays",
+    "One photo of the wheel end as it stays, before reassembly.",
+    "Take the photo",
+    "A dangerous repair was declined: it shows how it was left.",
 );
 pub(super) const LEFT: StepText = tell(
-    "Picture: as it is left",
-    "One picture of the whole corner as you leave it: stand, chocks, what is off.",
-    "Take the picture",
+    "Photo: as it is left",
+    "One photo of the full corner as you leave it: stand, chocks, what is off.",
+    "Take the photo",
     "Whoever comes next sees how it stood.",
 );

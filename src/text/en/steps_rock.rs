@@ -10,35 +10,35 @@ pub(super) const LIFT_HOLD: StepText = tell(
     "Hold the car",
     "In P or in gear, parking brake on. Chock both sides of the wheel diagonally opposite.",
     "Held and chocked",
-    "A lifted car rolls on the wheels that are left. Brake and chocks must act on those.",
+    "A raised car rolls on the wheels still down. Brake and chocks must act on those.",
 )
 .caution(
-    "To turn a driven wheel: neutral, the other axle's parking brake, chocks both ways, shove again; back to P after. Parking brake on the lifted axle: chocks alone hold.",
+    "To turn a driven wheel: neutral only with the other axle's parking brake, chocks both ways; shove again; then P. Parking brake on the raised axle: chocks alone hold.",
 );
 pub(super) const LIFT_STAND: StepText = tell(
-    "Jack and stand",
+    "Jack and jack stand",
     "Raise the car, set the jack stand, lower it onto the stand.",
-    "On the stand",
-    "A jack lifts. Only a stand holds.",
+    "On the jack stand",
+    "A jack raises. A stand holds.",
 )
 .caution("Never under or past a car that only the jack holds. Hot asphalt: plate under the stand.");
 pub(super) const STAND_PHOTO: StepText = tell(
-    "Picture: stand",
-    "One picture: stand, chocks and ground.",
-    "Take the picture",
+    "Photo: jack stand",
+    "One photo: jack stand, chocks, ground.",
+    "Take the photo",
     "It shows later how the car was held.",
 );
 pub(super) const SHOVE: StepText = tell(
     "Shove",
-    "Stand clear and shove the car hard, along and across. It must not move on the stand.",
+    "Stand clear and shove the car hard, lengthwise and sideways. It must not move.",
     "It stands firm",
-    "Better that it falls now, with nobody near, than later.",
+    "Better that it falls now, with no one near, than later.",
 )
 .no("It moved")
 .caution("If it moved: lower it, chock again, set the stand again.");
 pub(super) const ROCK_NUTS: StepText = tell(
-    "Wheel nuts tight",
-    "Try each wheel nut with the wrench. Loosen none yet.",
+    "Lug nuts tight",
+    "Try each lug nut with the wrench. Loosen none yet.",
     "All tight",
     "A loose wheel rocks just like a worn bearing.",
 )
@@ -55,34 +55,34 @@ pub(super) const ROCK_NINE_THREE: StepText = tell(
     "Rock: 9 and 3",
     "Hands at 9 and 3. Push, then pull, swinging the wheel with the count.",
     COUNT,
-    "Play only here usually comes from the steering.",
+    "Only here: usually tie rod, or toe link (rear).",
 )
 .caution(HANDS);
 pub(super) const ROCK_AXIAL: StepText = tell(
     "Push and pull",
     "Both hands on the tire. Swing it; push straight in, then pull straight out.",
     COUNT,
-    "Swinging lets the balls find their seat, so that the real movement can be felt.",
+    "Swinging seats the rolling elements, so that the real movement can be felt.",
 )
 .caution(HANDS);
 pub(super) const BRAKE_HELD: StepText = tell(
     "Brake held",
-    "Hold the brake with the pedal prop. Rock the same way again.",
-    "Keep the answer",
-    "Play that goes away was in the bearing. Play that stays is in a joint, or the wheel is loose.",
+    "Brake held by the pedal depressor. Rock the same way again.",
+    "Save the answer",
+    "Play that goes away was usually in the bearing. Play that stays: a joint, or a loose wheel.",
 )
-.caution("Nobody sits in a lifted car. Take the prop out afterwards.");
+.caution("No one inside a raised car. Take the depressor out after.");
 pub(super) const SPIN_HAND: StepText = tell(
     "Spin by hand",
     "Turn the wheel, fingertips on the coil spring. Feel and listen at the knuckle.",
-    "Keep the answer",
+    "Save the answer",
     "A grumble through the spring condemns a bearing without play. A quiet spin proves little.",
 )
 .caution("Driven wheel: neutral only with the other axle's brake on and chocks both ways. Back to P afterwards.");
 pub(super) const OTHER_SIDE: StepText = tell(
     "Compare other side",
     "Rock and spin the wheel across this axle the same way. Which is tighter?",
-    "Keep the answer",
+    "Save the answer",
     "The other side shows what is usual for this car.",
 )
-.caution("The other side needs its own stand and its own shove.");
+.caution("The other side needs its own jack stand and shove.");

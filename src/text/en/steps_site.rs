@@ -7,7 +7,7 @@ pub(super) const SITE_LOOK: StepText = tell(
     "The ground",
     "The ground first: slope, surface, traffic.",
     "Safe to work here",
-    "On a slope or on soft ground a stand can tip or sink.",
+    "On a slope or soft ground a jack stand tips or sinks.",
 )
 .no("Not safe here")
 .caution("Over 3° do not raise the car (common practice, no source).");
@@ -15,20 +15,20 @@ pub(super) const RIGHT_CAR: StepText = tell(
     "The right car",
     "Compare the last four characters of the VIN with the car.",
     "Same car",
-    "Cards and parts fit this one car.",
+    "Specs and parts fit this one car.",
 )
 .no("Different car");
 pub(super) const ODOMETER: StepText = tell(
     "Odometer",
     "The odometer, with its unit.",
-    "Keep the odometer",
+    "Save the odometer",
     "Re-torque and warranty are counted from this number.",
 );
 pub(super) const LAMPS: StepText = tell(
-    "Warning lamps",
-    "Ignition on, wait for the lamp check to end. Which lamps stay on?",
-    "Keep the answer",
-    "So that a lamp that was on before is not taken for one that came with the work.",
+    "Warning lights",
+    "Key on, wait for the bulb check to end. Which lights stay on?",
+    "Save the answer",
+    "So that a light that was on before is not blamed on the work.",
 );
 pub(super) const MEET_LOOK: StepText = tell(
     "Key, box and car",
@@ -37,9 +37,9 @@ pub(super) const MEET_LOOK: StepText = tell(
     "Find a missing key or wrong part now, not with the wheel half off.",
 );
 pub(super) const TEARDOWN_YES: StepText = tell(
-    "Yes to inspection",
-    "Show the owner the price of inspection with putting it back, and ask for a yes.",
-    "Owner says yes",
-    "Nothing is opened without it. The yes to the repair comes later, after the decision.",
+    "Inspection approval",
+    "Show the customer the price of inspection with reassembly. Ask for approval.",
+    "Customer approves",
+    "Nothing is opened without it. The repair is approved later, after the decision.",
 )
-.no("Owner says no");
+.no("Customer declines");

@@ -4,11 +4,11 @@ use super::tell;
 use crate::text::step::StepText;
 
 const NUT_WHY: &str =
-    "With the nut cracked the rings are no longer clamped. Weight or rolling ruins the bearing.";
+    "With the nut loose the rings are no longer clamped. Weight or rolling ruins the bearing.";
 
 pub(super) const CRACK_NUT: StepText = tell(
-    "Axle nut loose",
-    "Unstake the nut. Wheel on, lug nuts snug, down until the tire grips. Nut loose, raise, set the stand.",
+    "Break axle nut loose",
+    "Unstake. Wheel on, lug nuts snug, down until the tire grips. Break nut loose, raise, set the stand.",
     "Nut is loose",
     NUT_WHY,
 )
@@ -21,22 +21,22 @@ pub(super) const NUT: StepText = tell(
 );
 pub(super) const NUT_BAR: StepText = tell(
     "Axle nut off",
-    "Stake up. Run wheel nuts onto two studs to save the threads, a bar across them, crack the nut, nut off.",
+    "Unstake. Run lug nuts onto two studs to save the threads, a bar across, break the nut loose, nut off.",
     "Nut is off",
     NUT_WHY,
 )
-.caution("The car stays on its stand: nothing of you under it. Once cracked, the car must not be rolled.");
+.caution("The car stays on its jack stand: keep out from under it. Once loose, it must not be rolled.");
 pub(super) const BRAKE: StepText = tell(
     "Brake off",
-    "Caliper off, on a hanger. Bracket off. Rotor off by its jack holes.",
+    "Caliper off, on a hanger. Bracket off, rotor off (jackscrew holes).",
     "Brake is off",
     "A hose that has carried a caliper can fail later, from the inside.",
 )
-.caution("The hose never carries the caliper. No hammer on the hub face. The pedal is dead: nobody touches it.");
+.caution("The hose never carries the caliper. No hammer on the hub face. The pedal is dead: keep off it.");
 pub(super) const SENSOR_PHOTO: StepText = tell(
-    "Picture: sensor wire",
-    "One picture: the wire from hub to plug with every clip, and the plate.",
-    "Take the picture",
+    "Photo: sensor wire",
+    "One photo: wire from hub to plug with every clip, and splash shield.",
+    "Take the photo",
     "The wire goes back the way it was, clear of tire and rotor.",
 );
 pub(super) const SENSOR: StepText = tell(
@@ -50,22 +50,22 @@ pub(super) const HUB: StepText = tell(
     "Hub out",
     "Push the shaft out of the hub. Clean the bolt threads, bolts out, push the hub off.",
     "Hub is out",
-    "Blows on the shaft dent its joint and spoil its thread.",
+    "Blows on the axle shaft ruin its joint and thread.",
 )
 .caution(
     "Never a hammer on the shaft end. Keep the shaft supported: hanging or pulled far, its joint comes apart. \
      Heat only well clear of sensor and boots.",
 );
 pub(super) const COMPARE: StepText = tell(
-    "New beside old",
+    "New next to old",
     "Lay the new hub next to the old one. Compare and answer each.",
     "All compared",
     "What is not alike here does not fit, or does not read, in the car.",
 );
 pub(super) const COMPARE_PHOTO: StepText = tell(
-    "Picture: old and new",
-    "One picture of the old and the new hub side by side.",
-    "Take the picture",
+    "Photo: old and new",
+    "One photo of the old and the new hub side by side.",
+    "Take the photo",
     "It shows what came out and what went in.",
 );
 pub(super) const SEAT: StepText = tell(
@@ -76,12 +76,12 @@ pub(super) const SEAT: StepText = tell(
 )
 .caution("No grease on the faces.");
 pub(super) const OFFER: StepText = tell(
-    "Offer the hub",
-    "Plate on. Turn until the splines meet. Hub and bolts in by hand.",
+    "Install the hub",
+    "Shield on. Turn until splines mesh. Hub and bolts in by hand.",
     "In, bolts by hand",
-    "A hub that needs force stands crooked.",
+    "A hub that needs force is cocked.",
 )
-.caution("No force on the splines: never pull it in. New bolts, threadlocker as the card says.");
+.caution("No force on the splines: never pull it in. New bolts, threadlocker as the spec says.");
 pub(super) const ROUTE_SENSOR: StepText = tell(
     "Sensor wire back",
     "Wire into every clip, plug in until it clicks. At both locks it touches nothing.",

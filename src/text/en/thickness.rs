@@ -2,50 +2,21 @@
 
 use super::desk::decimal_slip;
 use crate::job::thickness::ThicknessSlip;
-use crate::text::thickness::ThickWord;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::{Bound, RotorNext, ThicknessFault};
 use crate::trade::vehicle::Axle;
 
-pub(in crate::text) fn thick(word: ThickWord) -> &'static str {
-    match word {
-        ThickWord::Title => "Rotor thickness",
-        ThickWord::Say => {
-            "Rotor clean on both sides. Measure at the places of the run-out, all as far from the edge as the maker says; about 13 mm (1/2 in) is common practice."
-        }
-        ThickWord::Micrometer => "What is the micrometer's step?",
-        ThickWord::Zero => "Check the micrometer's zero. Then measure at stud 1.",
-        ThickWord::Measure => "Turn to this place, close by the ratchet, read.",
-        ThickWord::Again => "Measure it again",
-        ThickWord::Another => "Another measurement",
-        ThickWord::Thinnest => "Thinnest",
-        ThickWord::Thickest => "Thickest",
-        ThickWord::Variation => "Variation",
-        ThickWord::Thickness => "Thickness",
-        ThickWord::OverThinnest => "Over the thinnest",
-        ThickWord::NoLeast => "least thickness not looked up.",
-        ThickWord::NoVariation => "limit not looked up.",
-        ThickWord::UncertainThinnest => "Standard uncertainty, thinnest",
-        ThickWord::UncertainVariation => "Standard uncertainty, variation",
-        ThickWord::Range => "Thickest less thinnest, scatter and all",
-        ThickWord::Common => {
-            "The order of the next steps is common practice, no source. Without a certificate the micrometer's error is taken as 4 \u{b5}m (ISO 3611:1978, up to 50 mm; from memory)."
-        }
-        ThickWord::Keep => "Keep",
-    }
-}
-
 pub(in crate::text) fn bound(bound: Bound) -> &'static str {
     match bound {
-        Bound::Least => "Least thickness",
-        Bound::Variation => "Most variation",
+        Bound::Least => "Minimum thickness",
+        Bound::Variation => "Maximum variation",
     }
 }
 
 pub(in crate::text) fn type_bound(bound: Bound) -> &'static str {
     match bound {
-        Bound::Least => "Type the least thickness",
-        Bound::Variation => "Type the most variation",
+        Bound::Least => "Enter the minimum thickness",
+        Bound::Variation => "Enter the maximum variation",
     }
 }
 
@@ -58,13 +29,13 @@ pub(in crate::text) fn rotors_of(axle: Axle) -> &'static str {
 
 pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
     match next {
-        RotorNext::LookUp => "Look up the maker's least thickness and most variation.",
-        RotorNext::GoOn => "Thick enough and even: go on with the work.",
+        RotorNext::LookUp => "Look up minimum thickness and maximum variation.",
+        RotorNext::GoOn => "Thick enough and even: continue the work.",
         RotorNext::MeasureAgain => {
             "Too near a limit to prove it. Clean both sides, check the zero, measure again at more places; a finer micrometer proves more."
         }
         RotorNext::Machine => {
-            "It varies too much. Read the run-out of hub and rotor first; then the rotor is machined where enough is left above its least thickness, or a new one fitted."
+            "It varies too much. Read the runout of hub and rotor first; then machine the rotor if enough is left above its minimum thickness, or install a new one."
         }
         RotorNext::NewRotor => {
             "Too thin to go back on the road: a new rotor. Measure the one on the other side as well."
@@ -75,10 +46,10 @@ pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
 pub(in crate::text) fn thickness_fault(fault: ThicknessFault) -> String {
     match fault {
         ThicknessFault::TooFew { given } => {
-            format!("{given} places were measured. 4 at least tell the thinnest, 5 a variation.")
+            format!("{given} places were measured. At least 4 show the thinnest, 5 a variation.")
         }
         ThicknessFault::TooMany { given } => {
-            format!("{given} readings are more than go round a rotor.")
+            format!("{given} readings are more than go around a rotor.")
         }
         ThicknessFault::NoThickness { index } => {
             format!("Reading {} is no thickness.", index + 1)
@@ -94,14 +65,6 @@ pub(in crate::text) fn thickness_slip(slip: ThicknessSlip) -> String {
     }
 }
 
-pub(in crate::text) fn measurement_title(nth: u8) -> String {
-    format!("Rotor thickness, measurement {nth}")
-}
-
-pub(in crate::text) fn thinnest_at(value: &str, place: u8, against: &str) -> String {
-    format!("Thinnest {value}, at place {place}: {against}")
-}
-
 pub(in crate::text) fn against_least(result: Guarded, limit: &str) -> String {
     let (side, proof) = match result {
         Guarded::ProvenIn => ("above", "proven"),
@@ -109,13 +72,5 @@ pub(in crate::text) fn against_least(result: Guarded, limit: &str) -> String {
         Guarded::OutNotProven => ("below", "not proven"),
         Guarded::ProvenOut => ("below", "proven"),
     };
-    format!("{side} its least thickness of {limit}, {proof}.")
-}
-
-pub(in crate::text) fn varies_by(value: &str, against: &str) -> String {
-    format!("It varies by {value}: {against}")
-}
-
-pub(in crate::text) fn thickness_alt(variation: &str) -> String {
-    format!("How much thicker than at its thinnest place the rotor is; {variation} at most")
+    format!("{side} its minimum thickness of {limit}, {proof}.")
 }

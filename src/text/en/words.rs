@@ -14,21 +14,21 @@ use crate::trade::wheel_end::{
 
 pub(in crate::text) fn phase(phase: Phase) -> &'static str {
     match phase {
-        Phase::Pack => "Pack",
+        Phase::Pack => "Prep",
         Phase::Site => "Site",
-        Phase::Meet => "Meet",
-        Phase::Listen => "Listen",
+        Phase::Meet => "Check-in",
+        Phase::Listen => "Road test",
         Phase::Lift => "Lift",
-        Phase::Rock => "Rock",
-        Phase::Gauge => "Gauge",
+        Phase::Rock => "Hand check",
+        Phase::Gauge => "Measure",
         Phase::Decide => "Decide",
-        Phase::Agree => "Agree",
-        Phase::Strip => "Strip",
-        Phase::Fit => "Fit",
-        Phase::Tighten => "Tighten",
-        Phase::Prove => "Prove",
+        Phase::Agree => "Approve",
+        Phase::Strip => "Remove",
+        Phase::Fit => "Install",
+        Phase::Tighten => "Torque",
+        Phase::Prove => "Verify",
         Phase::HandOver => "Hand over",
-        Phase::LookBack => "Look back",
+        Phase::LookBack => "Follow-up",
     }
 }
 
@@ -47,10 +47,10 @@ pub(in crate::text) fn sign(sign: Sign) -> &'static str {
 
 pub(in crate::text) fn pick(pick: Pick) -> &'static str {
     match pick {
-        Pick::NoLamps => "No lamps",
-        Pick::AbsLamp => "ABS or stability lamp",
-        Pick::BrakeLamp => "Brake lamp",
-        Pick::OtherLamp => "Another lamp",
+        Pick::NoLamps => "No lights",
+        Pick::AbsLamp => "ABS or stability light",
+        Pick::BrakeLamp => "Brake warning light",
+        Pick::OtherLamp => "Another light",
         Pick::LouderRight => "Steering right",
         Pick::LouderLeft => "Steering left",
         Pick::NoChange => "No change",
@@ -65,16 +65,16 @@ pub(in crate::text) fn pick(pick: Pick) -> &'static str {
         Pick::OtherTighter => "The other is tighter",
         Pick::OtherLooser => "The other is looser",
         Pick::NutTight => "Tight, not touched",
-        Pick::NutRetorqued => "Was cracked, now at card",
+        Pick::NutRetorqued => "Was loosened, re-torqued",
         Pick::NutSlack => "Found slack",
-        Pick::FlexNone => "It stands still",
+        Pick::FlexNone => "It does not move",
         Pick::FlexHalf => "Half a division",
         Pick::FlexOne => "One division",
         Pick::BaseElsewhere => "Not on the knuckle",
         Pick::FlexMore => "More than one",
         Pick::NoneLoose => "None was loose",
         Pick::SomeLoose => "At least one was loose",
-        Pick::RetorqueDeclined => "Owner declined",
+        Pick::RetorqueDeclined => "Customer declined",
         Pick::NoComeback => "No",
         Pick::SameCorner => "Yes, the same corner",
         Pick::OtherCorner => "Yes, another corner",
@@ -88,7 +88,7 @@ pub(in crate::text) fn because(because: Because) -> &'static str {
         Because::NoLight => "No light, no sight",
         Because::NotSafe => "Not safe",
         Because::WillNotGo => "It will not go",
-        Because::OwnerSaysNo => "Owner says no",
+        Because::OwnerSaysNo => "Customer declines",
         Because::NoTime => "No time",
         Because::NotFitted => "This car has none",
         Because::DoneEarlier => "Done earlier",
@@ -107,12 +107,12 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
             "Measure before the axle nut is loosened, or give the reason why not.",
         ),
         HoldPoint::Yes => (
-            "A yes first",
-            "Nothing is stripped before the owner has said yes to the repair.",
+            "Approval first",
+            "Nothing is removed before the customer approves the repair.",
         ),
         HoldPoint::Nut => (
             "The axle nut first",
-            "No weight on the bearing before the axle nut is at its card.",
+            "No weight on the bearing before the axle nut is at spec.",
         ),
         HoldPoint::Pedal => (
             "The pedal first",
@@ -120,7 +120,7 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
         ),
         HoldPoint::Loose => (
             "Something is still loose",
-            "Bring every item to its card, or end the job as left unfinished.",
+            "Bring every item to spec, or end the job as left unfinished.",
         ),
         HoldPoint::Down => (
             "Lower the car first",
@@ -143,15 +143,15 @@ pub(in crate::text) fn group(group: Group) -> &'static str {
         Group::AxleNut => "Axle nut",
         Group::HubBolts => "Hub bolts",
         Group::BracketBolts => "Bracket bolts",
-        Group::CaliperPins => "Caliper pins",
-        Group::WheelNuts => "Wheel nuts",
+        Group::CaliperPins => "Guide pin bolts",
+        Group::WheelNuts => "Lug nuts",
         Group::Wheel => "Wheel",
         Group::Caliper => "Caliper",
         Group::Pads => "Brake pads",
         Group::Bracket => "Caliper bracket",
         Group::Rotor => "Rotor",
         Group::SensorWire => "Sensor wire",
-        Group::Plate => "Splash plate",
+        Group::Plate => "Splash shield",
         Group::Hub => "Hub",
         Group::Stake => "Stake of the axle nut",
         Group::Other => "Also off",
@@ -163,11 +163,11 @@ pub(in crate::text) fn item(item: Item) -> String {
     match item.group {
         Group::HubBolts => format!("Hub bolt {number}"),
         Group::BracketBolts => format!("Bracket bolt {number}"),
-        Group::WheelNuts => format!("Wheel nut {number}"),
+        Group::WheelNuts => format!("Lug nut {number}"),
         Group::CaliperPins => match number {
-            1 => "Caliper pin, upper".to_owned(),
-            2 => "Caliper pin, lower".to_owned(),
-            _ => format!("Caliper pin {number}"),
+            1 => "Guide pin bolt, upper".to_owned(),
+            2 => "Guide pin bolt, lower".to_owned(),
+            _ => format!("Guide pin bolt {number}"),
         },
         Group::AxleNut
         | Group::Wheel
@@ -192,7 +192,7 @@ pub(in crate::text) fn hold_state(hold: Hold) -> &'static str {
         Hold::Off => "off",
         Hold::Loosened => "loosened",
         Hold::ByHand => "in by hand",
-        Hold::Snug => "snug, not at its card",
+        Hold::Snug => "snug, not at spec",
         Hold::Done => "done",
     }
 }
@@ -239,13 +239,13 @@ pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
         KitItem::AxleSocket => "Socket for the axle nut",
         KitItem::TorqueWrench => "Torque wrenches",
         KitItem::AngleGauge => "Angle gauge",
-        KitItem::Pusher => "Pusher for shaft and hub",
-        KitItem::DialGauge => "Dial gauge and base",
-        KitItem::Stand => "Stand, rated for this car",
+        KitItem::Pusher => "Hub puller",
+        KitItem::DialGauge => "Dial indicator and base",
+        KitItem::Stand => "Jack stand for this car",
         KitItem::Jack => "Jack",
         KitItem::Chocks => "Chocks",
-        KitItem::Hook => "Hook for the caliper",
-        KitItem::PedalProp => "Pedal prop",
+        KitItem::Hook => "Caliper hanger",
+        KitItem::PedalProp => "Pedal depressor",
         KitItem::Threadlocker => "Threadlocker",
         KitItem::Gloves => "Gloves and glasses",
         KitItem::Charged => "Phone charged over 80 %",
@@ -254,7 +254,7 @@ pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
 
 pub(in crate::text) fn person_field(field: PersonField) -> &'static str {
     match field {
-        PersonField::Name => "Owner's name",
+        PersonField::Name => "Customer's name",
         PersonField::Phone => "Phone",
         PersonField::Address => "Address of the work",
         PersonField::Plate => "Plate",
@@ -268,13 +268,13 @@ pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
         VehicleField::Vin => "VIN",
         VehicleField::Family => "Vehicle and years",
         VehicleField::Kind => "Kind of wheel end",
-        VehicleField::Studs => "Wheel nuts or bolts, each wheel",
+        VehicleField::Studs => "Lug nuts or bolts, each wheel",
         VehicleField::HubBolts => "Hub bolts, each hub",
         VehicleField::Fixing => "Nuts or bolts",
         VehicleField::Power => "Power",
         VehicleField::ParkingBrake => "Parking brake acts on",
         VehicleField::Caliper => "Caliper",
-        VehicleField::Mass => "Mass of the vehicle: 1500 kg or 3300 lb",
+        VehicleField::Mass => "Curb weight: 1500 kg or 3300 lb",
     }
 }
 
@@ -282,11 +282,11 @@ pub(in crate::text) fn ending(ending: Ending) -> (&'static str, &'static str) {
     match ending {
         Ending::Finished => (
             "Finished",
-            "Everything is at its card and proved. The car may be driven.",
+            "Everything is at spec and proved. The car may be driven.",
         ),
         Ending::NothingWrong => (
             "Nothing to repair today",
-            "Nothing was found that must be repaired today, and all is put back.",
+            "Nothing was found that requires repair today, and all is put back.",
         ),
         Ending::Declined => (
             "Declined, put back",
@@ -305,7 +305,7 @@ pub(in crate::text) fn ending(ending: Ending) -> (&'static str, &'static str) {
 
 pub(in crate::text) fn charge(charge: Charge) -> &'static str {
     match charge {
-        Charge::OwnerOnStands => "Owner, it stays on stands",
+        Charge::OwnerOnStands => "Customer, on jack stands",
         Charge::Towed => "Towed away",
         Charge::WeComeBack => "We come back to finish",
     }
@@ -339,7 +339,7 @@ pub(in crate::text) fn paid_how(how: PaidHow) -> &'static str {
 pub(in crate::text) fn how(how: How) -> &'static str {
     match how {
         How::Written => "Signed here",
-        How::Spoken => "Spoken",
+        How::Spoken => "Verbal",
         How::Electronic => "By message",
     }
 }
@@ -354,7 +354,7 @@ pub(in crate::text) fn scope(scope: Scope) -> &'static str {
 
 pub(in crate::text) fn due_kind(due: DueKind) -> &'static str {
     match due {
-        DueKind::Retorque => "Re-torque the wheel nuts",
+        DueKind::Retorque => "Re-torque the lug nuts",
         DueKind::Recheck => "Check the bearing again",
     }
 }
@@ -381,8 +381,8 @@ pub(in crate::text) fn card_item(item: CardItem) -> &'static str {
         CardItem::AxleNut => "Axle nut",
         CardItem::HubBolts => "Hub bolts",
         CardItem::BracketBolts => "Caliper bracket bolts",
-        CardItem::CaliperPins => "Caliper pins",
-        CardItem::WheelNuts => "Wheel nuts",
+        CardItem::CaliperPins => "Guide pin bolts",
+        CardItem::WheelNuts => "Lug nuts",
         CardItem::PlayLimit => "Play limit",
     }
 }

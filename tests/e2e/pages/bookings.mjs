@@ -6,7 +6,7 @@ export const FIRST = {
     + "VIN 1ZZBD4RA6K1004417, plate KLM 4821, 12 Alder Lane, Fernbrook. Call 555-0142",
   plate: "KLM 4821",
   found: {
-    "VIN": "1ZZBD4RA6K1004417", "Plate": "KLM 4821", "Owner's name": "Dana Quill", "Phone": "555-0142",
+    "VIN": "1ZZBD4RA6K1004417", "Plate": "KLM 4821", "Customer's name": "Dana Quill", "Phone": "555-0142",
     "Address of the work": "12 Alder Lane, Fernbrook",
   },
   complaint: "Hi, front left hums from 40 mph and gets louder when I turn right.",
@@ -25,10 +25,10 @@ export const SOURCE = { document: "Marten service sheet 7", page: "41", who: "R.
 
 /** Value, unit, and what else a card says, by the card's step. */
 export const FIGURES = {
-  "Card: axle nut": ["180", "lbf·ft", { angle: "60", position: "In the air, brake held", source: SOURCE }],
-  "Card: hub bolts": ["55", "lbf·ft"],
-  "Card: bracket bolts": ["80", "lbf·ft"],
-  "Card: caliper pins": ["22", "lbf·ft"],
-  "Card: wheel nuts": ["85", "lbf·ft"],
-  "Card: play limit": ["2.0", "thou"],
+  "Spec: axle nut": ["180", "lbf·ft", { angle: "60", position: "In the air, brake held", source: SOURCE }],
+  "Spec: hub bolts": ["55", "lbf·ft"],
+  "Spec: bracket bolts": ["80", "lbf·ft"],
+  "Spec: guide pin bolts": ["22", "lbf·ft"],
+  "Spec: lug nuts": ["85", "lbf·ft"],
+  "Spec: play limit": ["2.0", "thou"],
 };

@@ -42,7 +42,7 @@ export class First {
     await this.names(van);
     for (const wrench of van.wrenches) {
       await this.wrench(wrench);
-      await this.key("Keep").tap();
+      await this.key("Save").tap();
       await expect(this.main.getByRole("listitem").filter({ hasText: wrench[0] })).toBeVisible();
     }
     await this.key("Save and start").tap();

@@ -71,7 +71,7 @@ export class Hands {
   async camera() {
     const buffer = await this.#page.screenshot({ type: "jpeg", quality: 60 });
     const chosen = this.#page.waitForEvent("filechooser");
-    await this.#page.getByText("Take a picture", { exact: true }).tap();
+    await this.#page.getByText("Take a photo", { exact: true }).tap();
     await (await chosen).setFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer });
   }
 

@@ -7,7 +7,7 @@ import { unfold } from "./unfold.mjs";
 
 /** The steps that ask for a card, in the order in which they come. */
 export const CARDS = [
-  "Card: axle nut", "Card: hub bolts", "Card: bracket bolts", "Card: caliper pins", "Card: wheel nuts", "Card: play limit",
+  "Spec: axle nut", "Spec: hub bolts", "Spec: bracket bolts", "Spec: guide pin bolts", "Spec: lug nuts", "Spec: play limit",
 ];
 
 export class Pack {
@@ -58,7 +58,7 @@ export class Pack {
     const field = this.page.getByLabel("Paste the message here");
     await expect(field).toBeFocused();
     await this.page.keyboard.insertText(message);
-    await this.key("Keep the message").tap();
+    await this.key("Save the message").tap();
     await this.at("Vehicle");
   }
 
@@ -104,8 +104,8 @@ export class Pack {
 
   /** Keeps a picture of the page: a file instead of the camera. */
   async picture(path) {
-    await this.page.getByLabel("Take a picture").setInputFiles(path);
-    await expect(this.page.getByText("A picture of the page is kept.")).toBeVisible();
+    await this.page.getByLabel("Take a photo").setInputFiles(path);
+    await expect(this.page.getByText("A photo of the page is saved.")).toBeVisible();
   }
 
   /** Types a value, chooses its unit where another is chosen, and keeps the card. */
@@ -121,7 +121,7 @@ export class Pack {
     }
     if (position) await this.key(position).tap();
     if (source) await this.source(source);
-    await this.key("Keep the card").tap();
+    await this.key("Save the spec").tap();
     await this.#goneFrom(step);
   }
 
@@ -151,14 +151,14 @@ export class Pack {
   async price(repair, refit) {
     await this.at("Price");
     if (repair) {
-      await expect(this.page.getByLabel(/^Whole repair/)).toBeFocused();
+      await expect(this.page.getByLabel(/^Full repair/)).toBeFocused();
       await this.page.keyboard.insertText(repair);
     }
     if (refit) {
       await this.page.getByLabel(/^Inspection and reassembly/).tap();
       await this.page.keyboard.insertText(refit);
     }
-    await this.key("Keep the price").tap();
+    await this.key("Save the price").tap();
     await this.at("Kit");
   }
 
@@ -166,7 +166,7 @@ export class Pack {
   async kit(...missing) {
     await this.at("Kit");
     for (const item of missing) await this.page.getByRole("button", { name: item }).tap();
-    await this.key("The rest is on board").tap();
+    await this.key("The rest is in the van").tap();
     await this.at("Before leaving");
   }
 

@@ -13,15 +13,15 @@ const LIST = /^(Yes to (all|the other) .*|Save the answers)$/;
 const USUAL = {
   "The ground": ALL,
   "The right car": "Same car",
-  "Odometer": (quick) => quick.number("81204", "Keep the odometer"),
-  "Warning lamps": "No lamps",
+  "Odometer": (quick) => quick.number("81204", "Save the odometer"),
+  "Warning lights": "No lights",
   "Key, box and car": ALL,
-  "Yes to inspection": (quick) => quick.inspection(),
+  "Inspection approval": (quick) => quick.inspection(),
   "Pre-drive check": ALL,
-  "Picture: as found": (quick) => quick.notDone("No time"),
-  "Picture: what stays": (quick) => quick.notDone("No time"),
-  "Picture: what went wrong": (quick) => quick.notDone("No time"),
-  "Road test": "Back and parked",
+  "Photo: as found": (quick) => quick.notDone("No time"),
+  "Photo: what stays": (quick) => quick.notDone("No time"),
+  "Photo: what went wrong": (quick) => quick.notDone("No time"),
+  "Test drive": "Back and parked",
   "Rises with speed": (quick) => quick.signs("rise with road speed", "gentle swerve", "coasting in neutral"),
   "Full lock": (quick) => quick.signs(),
   "Gentle swerve": "Steering right",
@@ -30,41 +30,41 @@ const USUAL = {
   "Light brake": "No",
   "Shake": "No",
   "Pulse": "No",
-  "Heat: this hub": (quick) => quick.number("97", "Keep the heat"),
-  "Heat: other side": (quick) => quick.number("95", "Keep the heat"),
+  "Heat: this hub": (quick) => quick.number("97", "Save temperature"),
+  "Heat: other side": (quick) => quick.number("95", "Save temperature"),
   "Hold the car": "Held and chocked",
-  "Jack and stand": (quick) => quick.pictured(ALL),
-  "Picture: stand": (quick) => quick.notDone("No time"),
+  "Jack and jack stand": (quick) => quick.pictured(ALL),
+  "Photo: jack stand": (quick) => quick.notDone("No time"),
   "Shove": "It stands firm",
-  "Wheel nuts tight": "All tight",
+  "Lug nuts tight": "All tight",
   "Rock: 12 and 6": "Nothing",
   "Rock: 9 and 3": "Nothing",
   "Push and pull": "Nothing",
   "Brake held": "The play is gone",
   "Spin by hand": "Smooth and quiet",
   "Compare other side": "Both the same",
-  "Crack the wheel nuts": /^(It stands firm|Cracked, on the stand)$/,
+  "Break lug nuts loose": /^(It stands firm|Loosened, on the stand)$/,
   "Shove again": "It stands firm",
   "Wheel off": "Wheel is off",
   "Caliper up": /^(Tight, not touched|Caliper is tied up)$/,
   "Axle nut as found": "Tight, not touched",
   "Clean for the dial": /^(Set up as shown|Clean and dry)$/,
   "Dial setup": "Set up as shown",
-  "Base on the knuckle": "It stands still",
-  "Set the base again": "It stands still",
+  "Base on the knuckle": "It does not move",
+  "Set the base again": "It does not move",
   "Push, pull, read": (quick) => quick.round("0"),
-  "Decision": /^(Keep the decision|Show the owner|Take a second set)$/,
-  "The owner's answer": "Yes, by word",
-  "Axle nut loose": /^(It stands firm|Nut is loose)$/,
+  "Decision": /^(Save the decision|Show the customer|Take a second set)$/,
+  "Customer's answer": "Verbal approval",
+  "Break axle nut loose": /^(It stands firm|Nut is loose)$/,
   "Axle nut off": (quick) => quick.pictured(/^(Brake|Nut) is off$/),
   "Brake off": (quick) => quick.pictured("Brake is off"),
-  "Picture: sensor wire": (quick) => quick.notDone("No time"),
+  "Photo: sensor wire": (quick) => quick.notDone("No time"),
   "Free the sensor wire": /^(Hub is out|Wire is free)$/,
   "Hub out": "Hub is out",
-  "New beside old": (quick) => quick.pictured(ALL),
-  "Picture: old and new": (quick) => quick.notDone("No time"),
+  "New next to old": (quick) => quick.pictured(ALL),
+  "Photo: old and new": (quick) => quick.notDone("No time"),
   "Clean the seat": /^(Wire is clipped in|Seat is bright)$/,
-  "Offer the hub": "In, bolts by hand",
+  "Install the hub": "In, bolts by hand",
   "Sensor wire back": "Wire is clipped in",
   "Hub bolts": /clicked$|°$/,
   "Rotor on": /^(Bolts in by hand|Rotor sits flat)$/,
@@ -78,19 +78,19 @@ const USUAL = {
   "Spin the hub": "Smooth and quiet",
   "Wheel off again": "Off, on the stand",
   "Caliper down": /clicked$|^Caliper is on$/,
-  "Caliper pins": /clicked$/,
+  "Guide pin bolts": /clicked$/,
   "Stake the nut": /^(Pedal is firm|Nut is staked)$/,
   "Wheel on": /^(On its wheels|All nuts are snug)$/,
   "Lower": "On its wheels",
-  "Wheel nuts": /clicked$/,
+  "Lug nuts": /clicked$/,
   "Pedal first": "Pedal is firm",
-  "Lamps and sensor": "No lamps",
+  "Lights and sensor": "No lights",
   "Before it moves": ALL,
   "Road test again": ALL,
-  "Before and after": "Go on",
+  "Before and after": "Continue",
   "Nothing left behind": ALL,
   "Re-torque due": (quick) => quick.due(),
-  "Signature": (quick) => quick.sign("Keep the signature"),
+  "Signature": (quick) => quick.sign("Save the signature"),
   "Report and file": "Handed over",
 };
 
@@ -133,14 +133,14 @@ export class Quick {
   /** Opens the file of one job and goes to its next step. */
   async open(text) {
     await (await this.take([file("job.json", text)])).getByRole("link", { name: "Open the job" }).tap();
-    await this.way("Go on").tap();
+    await this.way("Resume").tap();
     await expect(this.main).toHaveAttribute("aria-label", /: /);
   }
 
   /** Goes to any step of the job by its name, from the list of all steps. */
   async goTo(step) {
     await this.key("More").tap();
-    await this.way("Where am I").tap();
+    await this.way("All steps").tap();
     await this.main.getByRole("listitem").getByRole("link").filter({ hasText: step }).first().tap();
     await expect(this.main).toHaveAttribute("aria-label", new RegExp(`: ${step}$`));
   }
@@ -202,7 +202,7 @@ export class Quick {
   async round(number) {
     await this.main.getByTitle("Number pad").tap();
     await this.type(number);
-    await this.key(/^Keep \d/).tap();
+    await this.key(/^Save \d/).tap();
   }
 
   async type(number) {
@@ -218,7 +218,7 @@ export class Quick {
   async inspection() {
     const without = this.key("Ask without a price");
     if (await without.count()) await without.tap();
-    await this.key("Yes, by word").tap();
+    await this.key("Verbal approval").tap();
   }
 
   /** Where a picture is asked for too there is no time for it. */
@@ -242,8 +242,8 @@ export class Quick {
 
   /** The date of the re-torque, with the signature where both are on the glass. */
   async due() {
-    if (await this.key("Keep the date").count()) await this.key("Keep the date").tap();
-    else await this.sign("Keep the signature");
+    if (await this.key("Save the date").count()) await this.key("Save the date").tap();
+    else await this.sign("Save the signature");
   }
 
   /** The list of the signs of the road: a tap on each that was noticed, and no to the rest. */
@@ -306,7 +306,7 @@ export class Quick {
   #thing() {
     return this.main.evaluate((main) => {
       const text = [...main.querySelectorAll("section, fieldset")].map((part) => part.textContent).join(" ");
-      const inStep = text.match(/Round \d of \d|[^.:]* \d? ?clicked|\w+ \d: \d+°|Start again at\s1/g);
+      const inStep = text.match(/Cycle \d of \d|[^.:]* \d? ?clicked|\w+ \d: \d+°|Start again at\s1/g);
       return `${main.getAttribute("aria-label")} ${inStep}`;
     });
   }

@@ -6,8 +6,8 @@ import { Quick } from "../pages/quick.mjs";
 
 /** Readings that condemn the old hub and pass the new one. */
 export const WORN = {
-  "Gauge: Push, pull, read": (quick) => quick.round("6"),
-  "Prove: Push, pull, read": (quick) => quick.round("0"),
+  "Measure: Push, pull, read": (quick) => quick.round("6"),
+  "Verify: Push, pull, read": (quick) => quick.round("0"),
 };
 
 /** A phone of one's own with the app on it, without a signal from then on. */

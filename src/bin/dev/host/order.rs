@@ -77,10 +77,10 @@ fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, T
             ("--port", Some(value)) => {
                 port = value
                     .parse()
-                    .map_err(|_| Trouble::Usage(format!("`{value}` is no port number")))?;
+                    .map_err(|_| Trouble::Usage(format!("`{value}` is not a port number")))?;
             }
             ("--dir" | "--port", None) => {
-                return Err(Trouble::Usage(format!("`{flag}` wants a value after it")));
+                return Err(Trouble::Usage(format!("`{flag}` needs a value after it")));
             }
             (other, _) => return Err(unknown(other)),
         }

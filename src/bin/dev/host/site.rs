@@ -53,7 +53,7 @@ pub fn build(page: &str, dir: &Path) -> Result<(), Trouble> {
         _ => Err(Trouble::Failed {
             step: "Building the app".to_owned(),
             log: None,
-            mend: "mend what the lines above name.".to_owned(),
+            mend: "fix what the lines above name.".to_owned(),
         }),
     }
 }

@@ -44,7 +44,10 @@ fn wait(step: &str, child: &mut std::process::Child) -> std::io::Result<ExitStat
         }
         let elapsed = begun.elapsed();
         if said + SAY_AGAIN <= elapsed {
-            println!("{step}: still at it after {} min.", elapsed.as_secs() / 60);
+            println!(
+                "{step}: still running after {} min.",
+                elapsed.as_secs() / 60
+            );
             said = elapsed;
         }
         std::thread::sleep(LOOK_AGAIN);
