@@ -18,6 +18,7 @@ mod record;
 use std::cell::{Cell, RefCell};
 
 use faulty::{Faulty, block_on};
+use hubslate::exchange::find::Finder;
 use hubslate::exchange::import::MAX_JOINS;
 use hubslate::exchange::pieces::{CalledOff, Waits};
 use hubslate::exchange::summary::Summary;
@@ -115,7 +116,10 @@ fn the_line_of_a_job_that_was_not_read_is_open_and_incomplete() {
     let line = Summary::unread(&log(), 100_000);
     assert!(line.incomplete && line.is_open());
     assert_eq!(line.too_long, 100_000);
-    assert_eq!(Summary::from_text(&line.to_text()), Some(line));
+    assert_eq!(Summary::from_text(&line.to_text()), Some(line.clone()));
+    // Whoever looks for another car may look for this one.
+    let finder = Finder::of(&[line]);
+    assert_eq!(finder.find("PRC 001").collect::<Vec<_>>(), [0]);
 }
 
 /// Calls the work off at one of the moments at which it is asked.
@@ -164,17 +168,18 @@ fn a_long_file_can_be_called_off_at_each_of_its_pieces() {
 }
 
 #[test]
-fn a_file_that_is_made_can_be_called_off_after_each_log() {
+fn a_file_that_is_made_can_be_called_off_at_each_of_its_pieces() {
     let logs: Vec<_> = (1..=5)
         .map(|n| {
-            let texts = records(&line(3)).unwrap().into_iter().map(|it| it.text);
+            let texts = records(&line(150)).unwrap().into_iter().map(|it| it.text);
             (LogKind::Job, LogId(format!("job {n}")), texts.collect())
         })
         .collect();
     let never = Stops::at(usize::MAX);
     assert_eq!(block_on(export_in_pieces(&logs, &never)), export(&logs));
-    assert_eq!(never.told.take().last(), Some(&(5, 5)));
-    for at in 1..=5 {
+    let told = never.told.take();
+    assert_eq!(told.last(), Some(&(700, 750)));
+    for at in 1..=told.len() {
         let made = block_on(export_in_pieces(&logs, &Stops::at(at)));
         assert_eq!(made, Err(ExportError::CalledOff), "at {at}");
     }

@@ -3,9 +3,11 @@
 use serde::Deserialize;
 use serde_json::value::RawValue;
 
-use crate::exchange::canonical::digest_of_json;
-use crate::exchange::envelope::{Envelope, FORMAT, LogKind, MADE_BY, StoredLog, VERSION, digest};
-use crate::exchange::pieces::{CalledOff, InOneGo, Waits, in_one_go};
+use crate::exchange::canonical::canonical_sha;
+use crate::exchange::envelope::{
+    Envelope, FORMAT, LogKind, MADE_BY, StoredLog, VERSION, digest_of, entry_digest,
+};
+use crate::exchange::pieces::{CalledOff, InOneGo, Pieces, Waits, in_one_go};
 use crate::job::entry::LogId;
 
 /// Why a file cannot be made.
@@ -22,6 +24,12 @@ pub enum ExportError {
     CalledOff,
     /// The file could not be written down, which no text that is JSON causes.
     NotWritten,
+}
+
+impl From<CalledOff> for ExportError {
+    fn from(CalledOff: CalledOff) -> Self {
+        Self::CalledOff
+    }
 }
 
 impl core::fmt::Display for ExportError {
@@ -46,16 +54,16 @@ pub fn export(logs: &[Log]) -> Result<String, ExportError> {
     in_one_go(export_in_pieces(logs, &InOneGo))
 }
 
-/// The same in pieces of a log, so that a long file can be called off.
+/// The same in pieces, so that a long file can be called off.
 ///
 /// # Errors
 /// As [`export`], and [`ExportError::CalledOff`].
 pub async fn export_in_pieces(logs: &[Log], waits: &impl Waits) -> Result<String, ExportError> {
+    let entries = logs.iter().map(|(_, _, texts)| texts.len());
+    let mut pieces = Pieces::of(entries.sum(), waits);
     let mut all = Vec::with_capacity(logs.len());
-    for (place, (kind, id, texts)) in (1..).zip(logs) {
-        all.push(stored(*kind, id, texts)?);
-        let gone = |CalledOff| ExportError::CalledOff;
-        waits.between(place, logs.len()).await.map_err(gone)?;
+    for (kind, id, texts) in logs {
+        all.push(stored(*kind, id, texts, &mut pieces).await?);
     }
     let envelope = Envelope {
         format: FORMAT.to_owned(),
@@ -74,10 +82,11 @@ pub async fn export_in_pieces(logs: &[Log], waits: &impl Waits) -> Result<String
 ///
 /// # Errors
 /// As [`export`].
-pub(super) fn stored(
+pub(super) async fn stored(
     kind: LogKind,
     id: &LogId,
     texts: &[String],
+    pieces: &mut Pieces<'_, impl Waits>,
 ) -> Result<StoredLog, ExportError> {
     let mut entries: Vec<(String, Box<RawValue>)> = texts
         .iter()
@@ -85,11 +94,20 @@ pub(super) fn stored(
         .collect::<Result<_, _>>()?;
     entries.sort_by(|(a, left), (b, right)| (a, left.get()).cmp(&(b, right.get())));
     entries.dedup_by(|(_, left), (_, right)| left.get() == right.get());
+    let (mut digests, mut canonical) = (Vec::with_capacity(entries.len()), Some(Vec::new()));
+    for (_, raw) in &entries {
+        digests.push(entry_digest(raw.get()));
+        canonical = canonical.zip(canonical_sha(raw)).map(|(mut all, one)| {
+            all.push(one);
+            all
+        });
+        pieces.one_more().await?;
+    }
     Ok(StoredLog {
         kind: kind.code().to_owned(),
         id: id.0.clone(),
-        digest: digest(entries.iter().map(|(_, raw)| raw.get())),
-        canonical: digest_of_json(entries.iter().map(|(_, raw)| raw.as_ref())),
+        digest: digest_of(digests),
+        canonical: canonical.map(digest_of),
         entries: entries.into_iter().map(|(_, raw)| raw).collect(),
     })
 }

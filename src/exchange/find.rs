@@ -4,7 +4,7 @@ use crate::exchange::summary::Summary;
 
 /// What each job can be found by, made once for a list of jobs.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Finder(Vec<String>);
+pub struct Finder(Vec<Option<String>>);
 
 impl Finder {
     /// The finder of these jobs, in their order.
@@ -12,10 +12,14 @@ impl Finder {
         Self(jobs.iter().map(known_by).collect())
     }
 
-    /// The places of the jobs that typed characters find; all where nothing was typed.
+    /// The places of the jobs that typed characters find; all where nothing was typed. One that was
+    /// not read may be the one that is looked for.
     pub fn find<'a>(&'a self, typed: &str) -> impl Iterator<Item = usize> + 'a {
         let typed = plain(typed);
-        let found = move |(place, known): (usize, &String)| known.contains(&typed).then_some(place);
+        let found = move |(place, known): (usize, &Option<String>)| {
+            let fits = known.as_ref().is_none_or(|known| known.contains(&typed));
+            fits.then_some(place)
+        };
         self.0.iter().enumerate().filter_map(found)
     }
 }
@@ -26,13 +30,17 @@ fn plain(text: &str) -> String {
     kept.flat_map(char::to_lowercase).collect()
 }
 
-/// Plate, name, family, VIN, invoice, parts and lots, each on a line of its own.
-fn known_by(job: &Summary) -> String {
+/// Plate, name, family, VIN, invoice, parts and lots, each on a line of its own; nothing is known of
+/// a job that was not read.
+fn known_by(job: &Summary) -> Option<String> {
+    if job.too_long > 0 {
+        return None;
+    }
     let parts = job.parts.iter().flat_map(|part| [&part.number, &part.lot]);
     let fields = [&job.plate, &job.name, &job.family, &job.vin, &job.invoice];
     let fields = fields.into_iter().chain(parts);
     let lines = fields.map(|field| plain(field)).collect::<Vec<_>>();
-    lines.join("\n")
+    Some(lines.join("\n"))
 }
 
 #[cfg(test)]

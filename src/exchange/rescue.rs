@@ -14,6 +14,7 @@ use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
 use crate::exchange::export::stored;
 use crate::exchange::import::{EntryFault, ImportError, MAX_JOINS, is_log_id, looks_like, record};
 use crate::exchange::merge::merge;
+use crate::exchange::pieces::{InOneGo, Pieces, in_one_go};
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
 use crate::text::{self, Lang, Yard};
@@ -294,7 +295,8 @@ fn log(rescue: &mut Rescue, id: &str, places: Places) -> Result<Option<StoredLog
         return Ok(None);
     }
     let bad = |_| ImportError::BadLog { id: id.to_owned() };
-    stored(kind, &LogId(id.to_owned()), &texts)
+    let id = LogId(id.to_owned());
+    in_one_go(stored(kind, &id, &texts, &mut Pieces::of(0, &InOneGo)))
         .map(Some)
         .map_err(bad)
 }

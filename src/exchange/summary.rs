@@ -172,11 +172,12 @@ impl Summary {
         }
     }
 
-    /// What open jobs are sorted by: those with a slot first, by day and time; any time comes last
-    /// on its day.
-    pub fn slot_order(&self) -> (bool, &str, bool, &str) {
+    /// What open jobs are sorted by: one that was not read first, then those with a slot, by day and
+    /// time; any time comes last on its day.
+    pub fn slot_order(&self) -> (bool, bool, &str, bool, &str) {
         let (day, time) = (self.day.as_str(), self.time.as_str());
-        (day.is_empty(), day, time.is_empty(), time)
+        let is_read = self.too_long == 0;
+        (is_read, day.is_empty(), day, time.is_empty(), time)
     }
 
     /// Whether the car was left with the job unfinished: it is at STOP.

@@ -147,7 +147,8 @@ async fn read_up_to<S: Store>(
         Err(_) => Vec::new(),
     };
     if most.is_some_and(|most| most < journal.len().max(second.len())) {
-        return Ok(unread(journal.into_iter().chain(second)));
+        // What the journal holds stands.
+        return Ok(unread(second.into_iter().chain(journal)));
     }
     let there: BTreeSet<String> = set_of(journal.iter().map(|record| record.id.clone()));
     let mut read = Read::default();
@@ -169,8 +170,9 @@ async fn read_up_to<S: Store>(
     Ok(read)
 }
 
-/// The texts of a log that is too long.
+/// The texts of a log that is too long, as far as they are entries by their look.
 fn unread(records: impl Iterator<Item = Record>) -> Read {
+    let records = records.filter(|record| is_named(&record.text));
     let texts = records.map(|record| (record.id, record.text));
     let texts: BTreeMap<String, String> = texts.collect();
     Read {
@@ -178,6 +180,12 @@ fn unread(records: impl Iterator<Item = Record>) -> Read {
         texts,
         ..Read::default()
     }
+}
+
+/// Whether a text is JSON with an id, which is all that a file asks of it.
+fn is_named(text: &str) -> bool {
+    let value = serde_json::from_str::<serde_json::Value>(text);
+    value.is_ok_and(|value| value.get("id").is_some_and(serde_json::Value::is_string))
 }
 
 fn take(read: &mut Read, record: Record) -> bool {

@@ -71,7 +71,7 @@ sentences! {
         EraseNow => "Erase for good",
         EraseDone => "Erased. The job is saved under another name:",
         EraseHalf => "Only a part of it was erased. Do it again.",
-        EraseFailed => "It could not be erased. Nothing was changed.",
+        EraseFailed => "It could not be erased. Try again.",
         EraseNobody => "No one is named in this job.",
         Complaint => "Complaint",
         Notes => "Notes",

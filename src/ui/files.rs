@@ -91,7 +91,8 @@ pub async fn exported(shelf: &Shelf, logs: &[String], work: Work) -> Result<Stri
         let Some(kind) = kind_in_a_file(log) else {
             continue;
         };
-        let read = slate::read(shelf, log).await.unwrap_or_default();
+        let read = slate::read(shelf, log).await;
+        let read = read.map_err(|_| ExportError::NotWritten)?;
         let texts = read.texts.into_values().collect();
         whole.push((kind, LogId(log.clone()), texts));
     }
@@ -139,7 +140,8 @@ pub async fn with_bytes(shelf: &Shelf, text: &str, name: &str) -> Result<Vec<u8>
 pub async fn exported_book(shelf: &Shelf) -> Result<String, ExportError> {
     let mut logs = Vec::new();
     for log in shelf.logs().await {
-        let read = slate::read(shelf, &log).await.unwrap_or_default();
+        let read = slate::read(shelf, &log).await;
+        let read = read.map_err(|_| ExportError::NotWritten)?;
         logs.push((LogId(log), read.texts.into_values().collect()));
     }
     exchange::export_book(&logs)
@@ -290,7 +292,11 @@ fn is_erased(kept: &KeptText) -> bool {
     decode(&kept.text).is_ok_and(|entry| entry.what.is_gone())
 }
 
-async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {
+/// The same.
+///
+/// # Errors
+/// What the storage refused.
+pub async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {
     let read = slate::read(shelf, log).await?;
     let kept = |(id, text): (String, String)| KeptText {
         log: log.to_owned(),

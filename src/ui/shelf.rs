@@ -14,9 +14,12 @@ use crate::sorted::Sorted;
 
 mod backing;
 mod both;
+mod drafts;
 
 use backing::Backing;
 use both::both;
+pub use drafts::COUNTERS;
+use drafts::setting;
 
 /// The phone's storage, as far as it was granted.
 #[derive(Clone)]
@@ -76,49 +79,6 @@ impl Shelf {
         let unreadable = read.unreadable.iter().map(|(record, _)| &record.text);
         let texts: Vec<&String> = read.texts.values().chain(unreadable).collect();
         self.says(|says| says.has_all(log, &texts))
-    }
-
-    /// Reads what is half typed, as the journal has it.
-    pub async fn read_drafts(&self) {
-        let Ok(journal) = self.journal() else { return };
-        if let Ok(drafts) = journal.drafts().await {
-            *self.0.drafts.borrow_mut() = drafts.into_iter().collect();
-        }
-    }
-
-    /// The draft of a field. Without a journal the second copy has it, or this page alone.
-    pub fn draft(&self, name: &str) -> Option<String> {
-        let here = self.0.drafts.borrow().get(name).cloned();
-        match (self.journal(), self.local()) {
-            (Err(_), Some(local)) => local.draft(name).ok().flatten(),
-            _ => here,
-        }
-    }
-
-    /// Keeps the drafts of fields, or drops those without a text. A refusal is harmless: what is
-    /// half typed is on the screen.
-    pub fn set_drafts(&self, drafts: &[(&str, Option<&str>)]) {
-        let mut here = self.0.drafts.borrow_mut();
-        for (name, text) in drafts {
-            match text {
-                Some(text) => here.insert((*name).to_owned(), (*text).to_owned()),
-                None => here.remove(*name),
-            };
-        }
-        match (self.journal(), self.local()) {
-            (Ok(journal), _) => {
-                let _ = journal.put_drafts(drafts);
-            }
-            (Err(_), Some(local)) => {
-                for (name, text) in drafts {
-                    let _ = match text {
-                        Some(text) => local.set_draft(name, text),
-                        None => local.remove_draft(name),
-                    };
-                }
-            }
-            (Err(_), None) => {}
-        }
     }
 
     /// What was granted.
@@ -291,7 +251,7 @@ impl Shelf {
 
     /// Drops a practice job for good.
     pub async fn throw_away(&self, log: &str) {
-        self.drop_drafts(log);
+        self.drop_drafts_of(log);
         self.back_up_gone(&[log.to_owned()]).await;
         if let Ok(journal) = self.journal() {
             let _ = journal.delete_log(log).await;
@@ -310,22 +270,6 @@ impl Shelf {
             .and_then(|local| local.entries(log).ok())
             .unwrap_or_default()
     }
-
-    /// Drops what is half typed for a job.
-    fn drop_drafts(&self, log: &str) {
-        let of_job = format!("{log}:");
-        let names: Vec<String> = {
-            let here = self.0.drafts.borrow();
-            here.keys()
-                .filter(|name| name.starts_with(&of_job))
-                .cloned()
-                .collect()
-        };
-        let drafts: Vec<_> = names.iter().map(|name| (name.as_str(), None)).collect();
-        if !drafts.is_empty() {
-            self.set_drafts(&drafts);
-        }
-    }
 }
 
 impl Bytes for Shelf {
@@ -338,11 +282,6 @@ impl Bytes for Shelf {
             }
         }
     }
-}
-
-/// Under which name the journal keeps a setting among what is half typed; no log's id is so short.
-fn setting(name: &str) -> String {
-    format!("setting:{name}")
 }
 
 fn record(kept: KeptText) -> Record {

@@ -114,7 +114,9 @@ fn follow_route(app: App) {
         if let Some(job) = route.job()
             && !app.is_open(job)
         {
+            // No step of another car stands at the place of this one.
             app.shut.set(Shut::Reading);
+            app.open.set(None);
             app.read_job(job.to_owned());
         }
         app.ago.set(None);

@@ -121,6 +121,9 @@ impl App {
                 Heard::Grown(log) => {
                     if self.is_open(&log) {
                         self.read_job(log);
+                    } else {
+                        // The running numbers that it took are in the settings.
+                        spawn_local(async move { self.shelf().read_drafts().await });
                     }
                     self.read_list();
                 }
@@ -184,6 +187,9 @@ impl App {
     }
 
     fn append_boxed(self, whats: Vec<What>, then: Box<dyn FnOnce()>) {
+        // A tap that is not taken takes no drafts with it, and the next one takes its own.
+        let drops = self.drops.get_value();
+        self.drops.set_value(Vec::new());
         let Some(open) = self.open.get_untracked() else {
             return;
         };
@@ -213,13 +219,15 @@ impl App {
                 outcome = self.heal(&open.log).await;
             }
             let in_memory = self.storage.get_untracked() == Storage::MemoryOnly;
-            if outcome.is_ok() || in_memory {
-                self.latest.set(latest);
-                self.take(open.log.clone(), entries);
-                self.tell_others(&open.log);
-            }
             let kept = outcome.is_ok();
-            self.after_tap(&outcome);
+            if kept || in_memory {
+                self.latest.set(latest);
+                self.shelf().drop_drafts(&drops);
+                self.take(&open.log, entries).await;
+            }
+            if self.is_open(&open.log.0) {
+                self.after_tap(&outcome);
+            }
             self.keeping.set(match outcome {
                 Ok(Kept::Safe) => Keeping::Kept,
                 Ok(Kept::NotYetSafe(problem)) => Keeping::NotYetSafe(problem),
@@ -232,15 +240,16 @@ impl App {
         });
     }
 
-    fn take(self, log: LogId, new: Vec<Entry>) {
+    /// Takes what is kept of a job: on the screen, where it is still open there; else in its line.
+    async fn take(self, log: &LogId, new: Vec<Entry>) {
+        let open = self.open.get_untracked().filter(|open| open.log == *log);
+        let Some(open) = open else {
+            self.lines(std::slice::from_ref(&log.0), Vec::new()).await;
+            return self.read_list();
+        };
         self.entries.update_value(|entries| entries.extend(new));
-        let before = self.open.get_untracked();
-        let whole = before.is_none_or(|open| open.log != log || open.whole);
-        let open = Open::new(log, self.entries.get_value(), whole);
+        let open = Open::new(log.clone(), self.entries.get_value(), open.whole);
         self.open.set(Some(Arc::new(open)));
-    }
-
-    fn tell_others(self, log: &LogId) {
         self.tabs.with_value(|tabs| {
             if let Some(tabs) = tabs {
                 tabs.announce(&log.0);

@@ -16,6 +16,8 @@ const SHORT_MS: i64 = 400;
 pub struct Work {
     shown: RwSignal<Option<(usize, usize)>>,
     stopped: StoredValue<bool>,
+    /// How many works are on their way; Stop is for all of them.
+    running: StoredValue<usize>,
     begun: StoredValue<i64>,
     looked: StoredValue<i64>,
 }
@@ -26,6 +28,7 @@ impl Work {
         Self {
             shown: RwSignal::new(None),
             stopped: StoredValue::new(false),
+            running: StoredValue::new(0),
             begun: StoredValue::new(0),
             looked: StoredValue::new(0),
         }
@@ -34,19 +37,26 @@ impl Work {
     /// Begins.
     pub fn begin(self) {
         let now = clock::ticks_ms();
-        self.stopped.set_value(false);
-        self.begun.set_value(now);
+        if self.running.get_value() == 0 {
+            self.stopped.set_value(false);
+            self.begun.set_value(now);
+        }
+        self.running.update_value(|running| *running += 1);
         self.looked.set_value(now);
     }
 
     /// It is over, whatever became of it.
     pub fn end(self) {
-        self.shown.set(None);
+        self.running
+            .update_value(|running| *running = running.saturating_sub(1));
+        if self.running.get_value() == 0 {
+            self.shown.set(None);
+        }
     }
 
     /// Shows how far it is; a work of several parts never goes back.
     fn show(self, done: usize, all: usize) {
-        let further = |&(before, of): &(usize, usize)| before * all < done * of;
+        let further = |&(before, of): &(usize, usize)| share(before, of) < share(done, all);
         if self.shown.get_untracked().as_ref().is_none_or(further) {
             self.shown.set(Some((done, all)));
         }
@@ -73,6 +83,12 @@ impl Waits for Work {
             false => Ok(()),
         }
     }
+}
+
+/// How far a work is, in parts of a million.
+fn share(done: usize, all: usize) -> u64 {
+    const WHOLE: u64 = 1_000_000;
+    (done as u64).saturating_mul(WHOLE) / (all as u64).max(1)
 }
 
 /// How far the work is, and the key that stops it.

@@ -74,6 +74,8 @@ test("with database and settings lost a phone is the same device, and no number 
     const revived = await again(profile, host);
     await revived.getByRole("listitem").getByRole("link").first().tap();
     await new Quick(revived).walk("Check-in: Odometer");
+    const named = await revived.evaluate(() => localStorage.getItem("hubslate:setting:device"));
+    expect(named, "it is set again").toBeTruthy();
     const kept = (await journal(revived)).map(({ text }) => JSON.parse(text));
     expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
     expect(new Set(kept.map(({ n }) => n)).size, "each number once").toBe(kept.length);

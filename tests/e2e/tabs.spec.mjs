@@ -108,3 +108,48 @@ test("practice that one tab threw away comes back from no other", async ({ app, 
   await second.page.evaluate(() => { location.hash = ""; });
   await expect(second.page.getByRole("listitem")).toHaveCount(1);
 });
+
+test("two tabs on two jobs take no running number twice", async ({ app, context, host }) => {
+  const first = new Quick(app);
+  await first.practice();
+  const tab = await context.newPage();
+  await open(tab, host.url);
+  const second = new Quick(tab);
+  await second.practice();
+  for (const label of ["Check-in: The right car", "Check-in: Odometer"]) {
+    for (const quick of [first, second]) {
+      await quick.page.bringToFront();
+      await quick.walk(label);
+    }
+  }
+  const kept = (await journal(tab)).map(({ text }) => JSON.parse(text));
+  expect(new Set(kept.map(({ log }) => log)).size).toBe(2);
+  expect(new Set(kept.map(({ device, n }) => `${device} ${n}`)).size).toBe(kept.length);
+});
+
+test("at the place of one job no step of another is shown", async ({ app }) => {
+  const quick = new Quick(app);
+  const hash = () => app.evaluate(() => location.hash);
+  await quick.practice();
+  await quick.walk("Check-in: The right car");
+  const first = await hash();
+  await app.evaluate(() => { location.hash = ""; });
+  await quick.practice();
+  // What is read of the other job takes its time.
+  await app.evaluate(() => {
+    const { getAll } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.getAll = function (...given) {
+      const request = getAll.apply(this, given);
+      if (this.name !== "entries") return request;
+      Object.defineProperty(request, "onsuccess", {
+        set(heard) { request.addEventListener("success", (event) => { globalThis.answer = () => heard.call(request, event); }); },
+      });
+      return request;
+    };
+  });
+  await app.evaluate((to) => { location.hash = to; }, first);
+  await expect.poll(() => app.evaluate(() => typeof globalThis.answer)).toBe("function");
+  await expect(app.getByRole("main")).not.toHaveAttribute("aria-label", /./);
+  await app.evaluate(() => globalThis.answer());
+  await quick.isAt("Check-in: The right car");
+});

@@ -62,7 +62,7 @@ pub(super) async fn plan(shelf: &Shelf, incoming: Incoming, work: Work) -> Resul
         plan.aside
             .extend(log.unreadable.into_iter().map(unreadable));
         if log.kind == LogKind::Job {
-            let device = shelf.setting("device").unwrap_or_default();
+            let device = shelf.device();
             plan.eases
                 .extend(eases(&device, &log.id.0, &known, &merged.add));
         }

@@ -119,6 +119,13 @@ impl Drafts {
         self.app.shelf().set_drafts(&drafts);
     }
 
+    /// Removes every draft of this step once the tap that comes next is kept; where it is not, they
+    /// stay.
+    pub fn drop_with_tap(self) {
+        let names = self.names.get_value();
+        self.app.drops.update_value(|all| all.extend(names));
+    }
+
     /// What removes every draft of this step, to be called once the entries are kept.
     pub fn dropping(self) -> impl FnOnce() + 'static {
         drop_all(self.app, self.names.get_value())

@@ -82,12 +82,12 @@ pub fn fields(at: &At, telling: RwSignal<Telling>) -> (Node, Node) {
     let keep = move || {
         let lever = untrack(move || fields.lever().filter(|_| refused(fields).is_none()));
         if let Some(lever) = lever {
-            fields.drafts.dropping()();
+            fields.drafts.drop_with_tap();
             here.write(vec![What::Lever(here.spec.key, Some(lever))]);
         }
     };
     let without = move || {
-        fields.drafts.dropping()();
+        fields.drafts.drop_with_tap();
         plain.write(vec![What::Lever(plain.spec.key, None)]);
     };
     let keys = view! {

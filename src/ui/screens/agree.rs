@@ -305,7 +305,7 @@ fn refused(question: &Question) -> Node {
                 whats.push(What::Person(PersonField::Witness, who));
             }
         }
-        drafts.dropping()();
+        drafts.drop_with_tap();
         spoken.keep(whats, false);
     };
     let keys = view! {
@@ -356,7 +356,7 @@ fn work(question: &Question) -> Node {
             if from != known {
                 whats.push(What::Person(PersonField::Message, from));
             }
-            drafts.dropping()();
+            drafts.drop_with_tap();
             question.keep(whats, answer);
         }
     };

@@ -170,7 +170,7 @@ fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
         let document = document.get_untracked().trim().to_owned();
         let place = next_place(&open.sheet, corner.get_untracked());
         if let (false, Some(item)) = (name.is_empty(), place) {
-            drafts.dropping()();
+            drafts.drop_with_tap();
             let card = torque.map(|torque| (torque, document));
             app.append(vec![What::Also(Also { item, name, card })]);
         }

@@ -138,7 +138,7 @@ pub fn told(
     let here = at.clone();
     let record = move || {
         if let Some(mishap) = fields.mishap(&here, kind) {
-            fields.drafts.dropping()();
+            fields.drafts.drop_with_tap();
             here.write(vec![What::Mishap(mishap)]);
         }
     };
@@ -276,7 +276,7 @@ fn answer(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> impl Fn() + 's
     let (here, mishap) = (at.clone(), mishap.clone());
     move || {
         let what = consent(&here, &mishap, fields, yes);
-        fields.drafts.dropping()();
+        fields.drafts.drop_with_tap();
         here.write(vec![what]);
     }
 }

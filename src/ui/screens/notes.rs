@@ -195,7 +195,7 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> Node {
         if words.is_empty() {
             return;
         }
-        drafts.dropping()();
+        drafts.drop_with_tap();
         let (sha256, caption) = (sha256.clone(), Caption::Words(words));
         app.append(vec![What::Captioned(Captioned { sha256, caption })]);
     };

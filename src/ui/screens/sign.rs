@@ -61,7 +61,7 @@ impl Signing {
     pub fn whats(self, step: StepKey) -> Vec<What> {
         let name = self.name.get_untracked().trim().to_owned();
         let person = self.asked.then_some(What::Person(PersonField::Name, name));
-        self.drafts.dropping()();
+        self.drafts.drop_with_tap();
         let strokes = self.strokes.get_untracked();
         let signed = What::Signed(Signed { step, strokes });
         person.into_iter().chain([signed]).collect()

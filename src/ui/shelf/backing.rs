@@ -7,6 +7,7 @@ use crate::exchange::KeptText;
 use crate::exchange::backup::{
     Backup, HEADER_BYTES, body, closed, counted, doubted, gone, size, tap,
 };
+use crate::job::practice::OWN_COUNT;
 use crate::platform::backup::BackupFiles;
 use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreProblem};
@@ -107,6 +108,22 @@ impl Shelf {
     /// What the backup journal says.
     pub fn says<T>(&self, of: impl FnOnce(&Backup) -> T) -> T {
         of(&self.0.backing.says.borrow())
+    }
+
+    /// The name of this device; empty before it wrote anything. What the settings have lost of it
+    /// the backup journal knows, and it is set again.
+    pub fn device(&self) -> String {
+        if let Some(device) = self.setting("device") {
+            return device;
+        }
+        let known = self.says(|says| {
+            let (device, _) = says.numbers().next()?;
+            Some(device.trim_end_matches(OWN_COUNT).to_owned())
+        });
+        if let Some(device) = &known {
+            self.set_setting("device", device);
+        }
+        known.unwrap_or_default()
     }
 
     /// Reads the files again, after another tab took something out of them.

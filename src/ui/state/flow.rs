@@ -196,6 +196,13 @@ impl App {
         let Some(days) = self.shop.with_untracked(|shop| shop.keep_days) else {
             return 0;
         };
+        // An unread job may be of any of these cars.
+        if self
+            .jobs
+            .with_untracked(|jobs| jobs.iter().any(|job| job.too_long > 0))
+        {
+            return 0;
+        }
         let (shelf, lines, device) = (self.shelf(), self.held.get_untracked(), self.device());
         let receipts = self.read_log(YARD_LOG).await;
         if lines.is_empty() || last_by(&receipts, &device).is_some() {

@@ -5,7 +5,6 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::exchange::LogKind;
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, Ending, LogId, What};
 use crate::job::practice::Told;
@@ -55,8 +54,12 @@ impl App {
         if open.as_ref() == Some(log) {
             self.append_when_free(whats, then);
         } else {
-            self.append_to(log.clone(), whats).await;
+            let kept = self.append_to(log.clone(), whats).await;
             self.read_list();
+            if !kept {
+                // Bytes that nothing names are dropped at a later start.
+                return Err(StoreProblem::Blocked);
+            }
         }
         Ok(())
     }
@@ -72,7 +75,8 @@ impl App {
     /// The state of a log that is not the open job; empty if this phone does not have it.
     pub async fn read_log(self, log: &str) -> Sheet {
         let read = slate::read(&self.shelf(), log).await.unwrap_or_default();
-        if read.too_long.is_some() && LogKind::of(log) != LogKind::Job {
+        if read.too_long.is_some() {
+            // What is counted over all logs is counted without it.
             self.name_unreadable(log);
         }
         fold(read.entries)
@@ -144,7 +148,7 @@ impl App {
     /// another van carries is in no job of this one.
     pub async fn van_kit(self) -> Carried {
         let system = self.settings.with_untracked(|settings| settings.system);
-        let device = self.shelf().setting("device").unwrap_or_default();
+        let device = self.shelf().device();
         let read = slate::read(&self.shelf(), kit::LOG).await;
         // The kits of other vans come in with their files, in the same log.
         let entries = read.unwrap_or_default().entries;
@@ -200,7 +204,7 @@ impl App {
     /// until that is done the earlier taps are not safe.
     pub(super) async fn heal(self, log: &LogId) -> Result<Kept, NotKept> {
         let shelf = self.shelf();
-        let read = slate::read(&shelf, &log.0).await;
+        let read = slate::read_all(&shelf, &log.0).await;
         let behind = read.map_err(NotKept::Storage)?.to_heal;
         Ok(match Store::journal(&shelf, &behind).await {
             Ok(()) => Kept::Safe,

@@ -5,6 +5,7 @@ use crate::job::entry::What;
 use crate::job::practice::{self, OWN_COUNT};
 use crate::platform::{chance, clock};
 use crate::slate::{self, Pen};
+use crate::ui::shelf::COUNTERS;
 use crate::ui::state::App;
 
 /// Whether these entries are practice: they belong to such a job, or open one.
@@ -15,25 +16,18 @@ pub(super) fn is_practice(sheet: &Sheet, whats: &[What]) -> bool {
 
 /// The setting that holds the next running number: practice has one of its own.
 fn counter(device: &str) -> &'static str {
+    let [work, practice] = COUNTERS;
     if device.ends_with(OWN_COUNT) {
-        "practice_n"
+        practice
     } else {
-        "n"
+        work
     }
 }
 
 impl App {
-    /// The name of this device; empty before it wrote anything. What the database has lost of it
-    /// the backup journal knows.
+    /// The name of this device; empty before it wrote anything.
     pub fn device(self) -> String {
-        let shelf = self.shelf();
-        let kept = || {
-            shelf.says(|says| {
-                let (device, _) = says.numbers().next()?;
-                Some(device.trim_end_matches(OWN_COUNT).to_owned())
-            })
-        };
-        shelf.setting("device").or_else(kept).unwrap_or_default()
+        self.shelf().device()
     }
 
     /// The running number that the next entry of a device takes: past every one that is known.

@@ -77,6 +77,9 @@ impl App {
             // Nothing that is brought in later makes it whole again.
             shelf.doubt(&log).await;
         }
+        if !self.is_open(&log) && !self.is_asked_for(&log) {
+            return;
+        }
         let entries = self.with_later_taps(&log, read.entries);
         self.entries.set_value(entries.clone());
         self.open
@@ -85,13 +88,18 @@ impl App {
 
     /// No job is open at this place; `log` was asked for.
     fn shut(self, log: &str, why: Shut) {
-        let asked_for = self.route.with_untracked(|route| route.job() == Some(log));
+        let asked_for = self.is_asked_for(log);
         if asked_for {
             self.shut.set(why);
         }
         if asked_for || self.is_open(log) {
             self.open.set(None);
         }
+    }
+
+    /// Whether the place is one of this job.
+    fn is_asked_for(self, log: &str) -> bool {
+        self.route.with_untracked(|route| route.job() == Some(log))
     }
 
     /// Whether this job is open.

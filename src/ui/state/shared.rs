@@ -65,6 +65,8 @@ pub struct Shared {
     pub held: RwSignal<Lines>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
     pub locked: RwSignal<bool>,
+    /// The drafts that go with the tap that comes next.
+    pub drops: StoredValue<Vec<String>, LocalStorage>,
     pub(super) shelf: StoredValue<Shelf, LocalStorage>,
     pub(super) tabs: StoredValue<Option<Tabs>, LocalStorage>,
     pub(super) update: StoredValue<Option<NewVersion>, LocalStorage>,
@@ -102,6 +104,7 @@ impl Shared {
             locked: RwSignal::new(false),
             shop: RwSignal::new(Shop::default()),
             held: RwSignal::new(Lines::default()),
+            drops: StoredValue::new_local(Vec::new()),
             shelf: StoredValue::new_local(shelf),
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),

@@ -31,7 +31,7 @@ pub(super) fn inspection(bill: &Bill) -> Option<Node> {
         Err(wrong) => slip.set(Some(wrong)),
         Ok(minor) => {
             let refit = Some(here.money(minor));
-            drafts.dropping()();
+            drafts.drop_with_tap();
             let price = Price {
                 refit,
                 ..price.clone()

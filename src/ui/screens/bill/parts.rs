@@ -38,7 +38,7 @@ fn form(bill: &Bill, corner: Corner) -> Node {
             number: typed(number),
             lot: typed(lot),
         };
-        drafts.dropping()();
+        drafts.drop_with_tap();
         app.append(vec![What::Part(part)]);
     };
     let label = |desk| format!("{}, {}", bill.desk(desk), text::corner(bill.lang, corner));

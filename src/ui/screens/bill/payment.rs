@@ -91,7 +91,7 @@ fn pay(bill: &Bill, open: i64) -> Node {
                 Err(wrong) => slip.set(Some(wrong)),
                 Ok(minor) => {
                     let amount = here.money(minor);
-                    drafts.dropping()();
+                    drafts.drop_with_tap();
                     here.app.append(vec![What::Paid(Paid { how, amount })]);
                 }
             },

@@ -8,7 +8,7 @@ use crate::exchange::KeptText;
 use crate::exchange::erase::{Besides, Left, erased_with, left, pseudonym};
 use crate::job::entry::PersonField;
 use crate::text::{self, Flow, Say};
-use crate::ui::files::kept_texts;
+use crate::ui::files::{here, kept_texts};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
@@ -141,8 +141,9 @@ fn run(erasing: Erasing, log: String) {
     let besides: Vec<Besides> = erasing.besides.get_untracked().into_iter().collect();
     spawn_local(async move {
         let shelf = app.shelf();
-        let kept = kept_texts(&shelf, &log).await;
-        let Ok(gone) = erased_with(&kept, &besides) else {
+        let read = here(&shelf, &log).await.unwrap_or_default();
+        let gone = erased_with(&read, &besides).ok();
+        let Some(gone) = gone.filter(|_| !read.is_empty()) else {
             erasing.done.set(Some(Flow::EraseFailed));
             return;
         };
@@ -152,8 +153,9 @@ fn run(erasing: Erasing, log: String) {
             Err(0) => Flow::EraseFailed,
             Err(_) => Flow::EraseHalf,
         };
-        if besides.contains(&Besides::Photos) {
-            shelf.drop_photos(&left(&kept).photos).await;
+        // The record names them until it is erased.
+        if besides.contains(&Besides::Photos) && word == Flow::EraseDone {
+            shelf.drop_photos(&left(&read).photos).await;
         }
         app.lines(std::slice::from_ref(&log), Vec::new()).await;
         app.read_list();

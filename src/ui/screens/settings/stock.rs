@@ -34,7 +34,7 @@ pub fn stock(app: App) -> Node {
 fn read(app: App, rows: RwSignal<Vec<OnBoard>>) {
     spawn_local(async move {
         let kit = app.kits().await;
-        let device = app.shelf().setting("device").unwrap_or_default();
+        let device = app.shelf().device();
         let mut all = app
             .jobs
             .with_untracked(|jobs| on_board(&kit, jobs, &today()));
