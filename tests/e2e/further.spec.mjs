@@ -28,7 +28,7 @@ test("the owner signs for further work after the car waited, and it is shoved fi
   await expect(quick.main.getByText("This work: 45.00 USD more, 531.00 USD in all")).toBeVisible();
   await expect(quick.key("Yes, for 45.00 USD")).toBeDisabled();
   await quick.sign("Yes, for 45.00 USD");
-  await expect(quick.alert("shove the car hard")).toBeVisible();
+  await expect(quick.alert("shove it hard")).toBeVisible();
   await expect(quick.key(/^In by hand/)).toHaveCount(0);
   await quick.key("It stands firm").tap();
   await expect(quick.key(/^In by hand/)).toBeVisible();
