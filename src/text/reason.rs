@@ -6,7 +6,7 @@ told! {
     /// One reason of a decision; every value in it is already formatted with its unit.
     pub enum ReasonWord<'a>, reason {
         PlayOverProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>
-            format!("Play of {play} exceeds the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."),
+            format!("Play of {play} exceeds the {limit} limit ({source}) by more than the margin of {uncertainty}."),
         PlayOverNotProven { play: &'a str, uncertainty: &'a str, limit: &'a str } =>
             format!("Play of {play} exceeds the {limit} limit, but by less than the measurement margin of {uncertainty}."),
         PlayWithinProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>
@@ -21,9 +21,9 @@ told! {
             format!("The manufacturer allows no play. No movement was seen at a division of {resolution}."),
         SecondSetAgrees => "A second set with a new setup agrees.",
         SecondSetDiffers => "A second set with a new setup does not agree.",
-        Rough => "The hub runs rough by hand. That condemns it whatever the dial says.",
+        Rough => "The hub runs rough by hand: condemned whatever the dial says.",
         NoisyFromBearing =>
-            "The noise comes from this bearing. That condemns it whatever the dial says.",
+            "The noise comes from this bearing: condemned whatever the dial says.",
         HeatSmokeGrinding => "It grinds, with heat or smoke.",
         PlayFeltGoneWithBrake =>
             "Play felt by hand went away with the brake held: usually the bearing.",
@@ -35,7 +35,7 @@ told! {
         WheelNutsLoose => "Lug nuts were found loose or missing.",
         SomethingCracked => "A flange, a knuckle or a stud is cracked.",
         RoadPointsHere =>
-            "The noise rises with road speed and is louder when this side is loaded: the road test points here.",
+            "The noise rises with road speed and with load on this side: the road test points here.",
         RoadPointsElsewhere => "The road test points to something other than this bearing.",
         RoadNotLocated =>
             "There is a noise on the road, and nothing shows where it comes from: this bearing is not ruled out.",

@@ -83,23 +83,23 @@ test("a jack stand that does not carry the car keeps everybody out from under it
 test("without the wheel-lock key nothing is loosened", async ({ app }) => {
   test.setTimeout(60_000);
   const quick = await begin(app);
-  await quick.walk("Measure: Break lug nuts loose", { "Key, box and car": noTo(/^Wheel-lock key/, 3) });
-  await held(quick, "Measure: Break lug nuts loose", "Find the wheel-lock key before anything is loosened.", /Loosened|It stands firm/);
+  await quick.walk("Measure: Loosen lug nuts", { "Key, box and car": noTo(/^Wheel-lock key/, 3) });
+  await held(quick, "Measure: Loosen lug nuts", "Find the wheel-lock key before anything is loosened.", /Loosened|It stands firm/);
   await quick.way("Go to that step").tap();
   await quick.isAt("Check-in: Key, box and car");
   await quick.step();
-  await quick.isAt("Measure: Break lug nuts loose");
+  await quick.isAt("Measure: Loosen lug nuts");
   await expect(quick.alert("wheel-lock key")).toHaveCount(0);
 });
 
 test("for a wrong part nothing is taken apart", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
-  await quick.walk("Remove: Break axle nut loose", {
+  await quick.walk("Remove: Loosen axle nut", {
     "Key, box and car": noTo(/^Studs or bolt holes/, 3),
     "Spin by hand": "Rough and noisy",
   });
-  await held(quick, "Remove: Break axle nut loose", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
+  await held(quick, "Remove: Loosen axle nut", "Wrong part: nothing is taken apart for it.", /Nut is loose|It stands firm/);
 });
 
 test("with a soft pedal or a damaged tire the car is not driven, and both come again before it moves", async ({ app }) => {
@@ -146,7 +146,7 @@ test("a car that moved on its jack stand is set again before the work goes on", 
 test("a car that stood on its wheel for the axle nut is shoved before the wheel comes off", async ({ app }) => {
   test.setTimeout(120_000);
   const quick = await begin(app);
-  const label = "Remove: Break axle nut loose";
+  const label = "Remove: Loosen axle nut";
   await quick.walk(label, { "Spin by hand": "Rough and noisy" });
   await quick.unfold();
   await expect(quick.key("It stands firm")).toBeEnabled();

@@ -189,7 +189,7 @@ test("measured again with the wheel on, it is opened first and closed to its car
   await spun(quick, "rough");
   await expect(quick.main).toContainText("The wheel end is closed");
   await quick.goOn(() => quick.key("Measure again").tap());
-  await quick.isAt("Verify: Break lug nuts loose");
+  await quick.isAt("Verify: Loosen lug nuts");
   await quick.walk("Verify: Caliper up again");
   const loose = app.getByRole("link", { name: /loose$/ });
   await expect(loose).toHaveText(/^6/);

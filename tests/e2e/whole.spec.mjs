@@ -220,15 +220,15 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
   app.setDefaultTimeout(15_000);
   const quick = new Quick(app);
   await quick.practice();
-  await quick.walk("Measure: Break lug nuts loose", { "Spin by hand": "Rough and noisy" });
+  await quick.walk("Measure: Loosen lug nuts", { "Spin by hand": "Rough and noisy" });
   // Roughness condemns without a reading: decision and yes may be told before it, the nut may not.
   await quick.goTo("Decision");
   await quick.key("Show the customer").tap();
-  await quick.isAt("Measure: Break lug nuts loose");
+  await quick.isAt("Measure: Loosen lug nuts");
   await quick.goTo("Customer's answer");
   await quick.key("Verbal approval").tap();
-  await quick.isAt("Measure: Break lug nuts loose");
-  await quick.goTo("Break axle nut loose");
+  await quick.isAt("Measure: Loosen lug nuts");
+  await quick.goTo("Loosen axle nut");
   await expect(quick.alert("The reading first")).toBeVisible();
   await expect(quick.key("Nut is loose")).toHaveCount(0);
   await quick.way("Go to that step").tap();
@@ -237,7 +237,7 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
   await expect(quick.alert("Something comes before this")).toBeVisible();
 
   // Opened from the list a step stands alone.
-  await quick.goTo("Break lug nuts loose");
+  await quick.goTo("Loosen lug nuts");
   await quick.key("Loosened, on the stand").tap();
   await quick.isAt("Measure: Shove again");
   await quick.walk("Measure: Push, pull, read");
@@ -245,7 +245,7 @@ test("the axle nut waits for the reading, or for the reason why there is none", 
     await expect(app.getByText(`Cycle ${round} of 3`)).toBeVisible();
     await quick.notDone("Not safe");
   }
-  await quick.isAt("Remove: Break axle nut loose");
+  await quick.isAt("Remove: Loosen axle nut");
   await quick.unfold();
   await expect(quick.key("It stands firm")).toBeEnabled();
 });

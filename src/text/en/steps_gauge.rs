@@ -6,7 +6,7 @@ use crate::text::step::StepText;
 const GIVES: &str = "A base that gives is the largest error of all.";
 
 pub(super) const CRACK_WHEEL_NUTS: StepText = tell(
-    "Break lug nuts loose",
+    "Loosen lug nuts",
     "Lower until the tire grips. Center cap off, each lug nut a quarter turn. Raise, back onto the stand.",
     "Loosened, on the stand",
     "Pulling on a tight nut in the air can pull the car off its stand.",

@@ -7,7 +7,7 @@ const NUT_WHY: &str =
     "With the nut loose the rings are no longer clamped. Weight or rolling ruins the bearing.";
 
 pub(super) const CRACK_NUT: StepText = tell(
-    "Break axle nut loose",
+    "Loosen axle nut",
     "Unstake. Wheel on, lug nuts snug, down until the tire grips. Break nut loose, raise, set the stand.",
     "Nut is loose",
     NUT_WHY,
@@ -35,7 +35,7 @@ pub(super) const BRAKE: StepText = tell(
 .caution("The hose never carries the caliper. No hammer on the hub face. The pedal is dead: keep off it.");
 pub(super) const SENSOR_PHOTO: StepText = tell(
     "Photo: sensor wire",
-    "One photo: wire from hub to plug with every clip, and splash shield.",
+    "One photo: the wire from hub to plug, its clips, the shield.",
     "Take the photo",
     "The wire goes back the way it was, clear of tire and rotor.",
 );
