@@ -96,7 +96,7 @@ test("left unfinished in the middle of Strip: what is loose by name, STOP, and w
   const quick = new Quick(app);
   const opened = before(sampleEntries("replaced-hub"), (what) => what.answered?.step.startsWith("strip_brake"));
   await quick.open(fileOf(opened));
-  await quick.walk("Remove: Free the sensor wire");
+  await quick.walk("Remove: Free sensor wire");
   await quick.endHere();
   await expect(quick.main).toContainText("STOP");
   await expect(quick.main.getByRole("heading", { name: "Left unfinished", exact: true })).toBeVisible();

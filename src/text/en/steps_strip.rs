@@ -40,7 +40,7 @@ pub(super) const SENSOR_PHOTO: StepText = tell(
     "The wire goes back the way it was, clear of tire and rotor.",
 );
 pub(super) const SENSOR: StepText = tell(
-    "Free the sensor wire",
+    "Free sensor wire",
     "Key off. Unplug the wire at its plug, open every clip.",
     "Wire is free",
     "A wire that is still clipped tears when the hub moves.",
@@ -48,12 +48,12 @@ pub(super) const SENSOR: StepText = tell(
 .caution("Free it before the hub moves. Pull the plug, never the wire.");
 pub(super) const HUB: StepText = tell(
     "Hub out",
-    "Push the shaft out of the hub. Clean the bolt threads, bolts out, push the hub off.",
+    "Push the shaft out of the hub. Clean bolt threads, bolts out, hub off.",
     "Hub is out",
     "Blows on the axle shaft ruin its joint and thread.",
 )
 .caution(
-    "Never a hammer on the shaft end. Keep the shaft supported: hanging or pulled far, its joint comes apart. \
+    "No hammer on the shaft end. Support the shaft: hanging or pulled far, its joint comes apart. \
      Heat only well clear of sensor and boots.",
 );
 pub(super) const COMPARE: StepText = tell(

@@ -59,7 +59,7 @@ const USUAL = {
   "Axle nut off": (quick) => quick.pictured(/^(Brake|Nut) is off$/),
   "Brake off": (quick) => quick.pictured("Brake is off"),
   "Photo: sensor wire": (quick) => quick.notDone("No time"),
-  "Free the sensor wire": /^(Hub is out|Wire is free)$/,
+  "Free sensor wire": /^(Hub is out|Wire is free)$/,
   "Hub out": "Hub is out",
   "New next to old": (quick) => quick.pictured(ALL),
   "Photo: old and new": (quick) => quick.notDone("No time"),
