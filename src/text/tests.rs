@@ -381,7 +381,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::StripBrake, "No hammer"),
         (Step::StripBrake, "hose never"),
         (Step::StripSensor, "before the hub moves"),
-        (Step::StripHub, "Never a hammer"),
+        (Step::StripHub, "No hammer"),
         (Step::StripHub, "shaft supported"),
         (Step::Seat, "No grease"),
         (Step::Offer, "No force on the splines"),

@@ -86,7 +86,7 @@ pub(super) const RIG_AGAIN: StepText = tell(
 .caution("Never on strut, shield, stand, fender.");
 pub(super) const DECIDE: StepText = tell(
     "Decision",
-    "Read the decision, what it rests on and what was not done.",
+    "Read the decision and what it rests on.",
     "Save the decision",
     "No play does not clear a bearing. Noise and roughness count whatever the dial says.",
 );
