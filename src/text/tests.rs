@@ -382,7 +382,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::StripBrake, "hose never"),
         (Step::StripSensor, "before the hub moves"),
         (Step::StripHub, "No hammer"),
-        (Step::StripHub, "shaft supported"),
+        (Step::StripHub, "Support the shaft"),
         (Step::Seat, "No grease"),
         (Step::Offer, "No force on the splines"),
         (Step::CaliperOn, "pedal is dead"),
