@@ -181,7 +181,10 @@ function tapper(page) {
         await until(() => next() && !next().disabled && !next().closest("fieldset")?.disabled);
         next().click();
         await until(() => label() !== there);
-        await globalThis.acknowledged();
+        // Only what reads as saved, and not "not yet secure", must be there after the end.
+        const kept = () => document.querySelector(".strip__kept")?.textContent;
+        await until(() => /^(Saved|Not saved)/.test(kept()));
+        if (kept() === "Saved") await globalThis.acknowledged();
       }
     })();
   });
@@ -190,7 +193,7 @@ function tapper(page) {
 /** Ends the browser so many times at random moments; no tap is lost and no number used twice. */
 async function ends(host, { profile, page: first }, times, end) {
   let page = first;
-  let must = (await journal(page)).length;
+  let [must, all] = [(await journal(page)).length, 0];
   for (let time = 1; time <= times; time += 1) {
     let acknowledged = 0;
     await page.exposeFunction("acknowledged", () => { acknowledged += 1; });
@@ -198,6 +201,7 @@ async function ends(host, { profile, page: first }, times, end) {
     await pause(300 + Math.random() * 900);
     await end();
     must += acknowledged;
+    all += acknowledged;
     page = await again(profile, host);
     await page.getByRole("listitem").getByRole("link").first().tap();
     await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Check-in): /);
@@ -208,7 +212,7 @@ async function ends(host, { profile, page: first }, times, end) {
     expect(new Set(kept.map(({ device }) => device)).size, "one device").toBe(1);
     must = kept.length;
   }
-  expect(must).toBeGreaterThan(times);
+  expect(all, "taps that read as saved").toBeGreaterThan(0);
   return page;
 }
 
