@@ -284,7 +284,8 @@ impl Bytes for Shelf {
     }
 }
 
-fn record(kept: KeptText) -> Record {
+/// A kept text as the storage takes it.
+pub fn record(kept: KeptText) -> Record {
     Record {
         log: kept.log,
         id: kept.id,

@@ -14,7 +14,7 @@ use crate::job::{flow, fold};
 use crate::platform::record::{Aside, Record, StoreProblem};
 use crate::slate;
 use crate::text::Say;
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::{Shelf, record};
 use crate::ui::work::Work;
 
 /// What a file changes on this phone.
@@ -125,13 +125,5 @@ fn set_aside(aside: &SetAside) -> Aside {
     Aside {
         why: format!("{}: {:?}", aside.key, aside.error),
         text: aside.text.clone(),
-    }
-}
-
-fn record(kept: KeptText) -> Record {
-    Record {
-        log: kept.log,
-        id: kept.id,
-        text: kept.text,
     }
 }
