@@ -183,6 +183,11 @@ impl Backup {
         copy.is_some_and(|copy| copy.texts.contains_key(id))
     }
 
+    /// Whether anything was written of a log.
+    pub fn knows(&self, log: &str) -> bool {
+        self.logs.contains_key(log)
+    }
+
     /// How many entries a log must have; 0 where nothing is known of it.
     pub fn must(&self, log: &str) -> usize {
         self.logs.get(log).map_or(0, |copy| copy.must)

@@ -1,6 +1,7 @@
 //! The backup journal of this phone: what it says must be there, and keeping up with it.
 
 use std::cell::{Cell, RefCell};
+use std::collections::BTreeSet;
 
 use super::Shelf;
 use crate::exchange::KeptText;
@@ -173,37 +174,43 @@ impl Shelf {
         if !self.has_backup() || is_closed && self.says(|says| says.is_closed(log)) {
             return;
         }
-        if !is_closed && self.is_level(&journal, log).await {
+        if !is_closed {
+            if let Ok(ids) = journal.ids(log).await {
+                self.back_up_missing(&journal, log, &ids).await;
+            }
             return;
         }
         let Ok(records) = journal.read(log).await else {
             return;
         };
-        let count = records.len();
         let texts: Vec<&str> = records.iter().map(|record| record.text.as_str()).collect();
-        let lines = if is_closed {
-            // What is not whole stays open, so that this is not forgotten.
-            let whole = self.says(|says| says.has_all(log, &texts));
-            whole.then(|| closed(log, &texts))
-        } else {
-            let new = |record: &&Record| self.says(|says| !says.has(log, &record.id));
-            let new: Vec<KeptText> = records.iter().filter(new).map(kept).collect();
-            (!new.is_empty()).then(|| tap(&new, count))
-        };
-        if let Some(lines) = lines {
+        // What is not whole stays open, so that this is not forgotten.
+        if self.says(|says| says.has_all(log, &texts)) {
             // What cannot be written is tried at the next start.
-            let _ = self.0.backing.write(lines).await;
+            let _ = self.0.backing.write(closed(log, &texts)).await;
         }
     }
 
-    /// Whether the backup journal has each entry of a log that is not closed; its texts are not read.
-    async fn is_level(&self, journal: &Journal, log: &str) -> bool {
-        let ids = journal.ids(log).await;
-        ids.is_ok_and(|ids| self.says(|says| ids.iter().all(|id| says.has(log, id))))
+    /// Writes what only the journal has of a log that is not closed; nothing is read where `ids`,
+    /// those of the journal, are all there.
+    async fn back_up_missing(&self, journal: &Journal, log: &str, ids: &BTreeSet<String>) {
+        if !self.has_backup() || self.says(|says| ids.iter().all(|id| says.has(log, id))) {
+            return;
+        }
+        let Ok(records) = journal.read(log).await else {
+            return;
+        };
+        let new = |record: &&Record| self.says(|says| !says.has(log, &record.id));
+        let new: Vec<KeptText> = records.iter().filter(new).map(kept).collect();
+        if !new.is_empty() {
+            // What cannot be written is tried at the next start.
+            let _ = self.0.backing.write(tap(&new, records.len())).await;
+        }
     }
 
-    /// Puts back into the journal what only the backup journal has; gives the logs, and whether more
-    /// than one tap of any was gone. One tap alone was on its way into both when the browser died,
+    /// Puts back into the journal what only the backup journal has, and the other way round, before
+    /// anything reads as kept; gives the logs that the journal had lost something of, and whether
+    /// more than one tap of any was gone. One tap alone was on its way into both when the browser died,
     /// and nobody was told that it was kept.
     pub async fn put_back(&self) -> (Vec<String>, bool) {
         let open: Vec<String> = self.says(|says| says.open_logs().map(str::to_owned).collect());
@@ -215,7 +222,10 @@ impl Shelf {
             };
             let records = self.backed(&log).into_iter();
             let missing: Vec<Record> = records.filter(|it| !there.contains(&it.id)).collect();
-            if missing.is_empty() || Store::journal(self, &missing).await.is_err() {
+            let put = Store::journal(self, &missing).await;
+            // The journal may be torn the next time: what only it has is in two places first.
+            self.back_up_missing(&journal, &log, &there).await;
+            if missing.is_empty() || put.is_err() {
                 continue;
             }
             if self.says(Backup::damaged) > 0 {

@@ -8,6 +8,7 @@ use leptos::task::spawn_local;
 
 use super::{App, Open};
 use crate::job::entry::{Entry, EntryId, LogId};
+use crate::job::fold;
 use crate::platform::clock;
 use crate::slate::{self, Store};
 
@@ -79,6 +80,11 @@ impl App {
         }
         if !self.is_open(&log) && !self.is_asked_for(&log) {
             return;
+        }
+        let unknown = !shelf.says(|says| says.knows(&log));
+        if unknown && fold(read.entries.clone()).ended().is_none() {
+            // The browser died between the two, or a file brought it; from here on it reads as kept.
+            shelf.level(&log, false).await;
         }
         let entries = self.with_later_taps(&log, read.entries);
         self.entries.set_value(entries.clone());
