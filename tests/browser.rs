@@ -133,7 +133,7 @@ fn drop_integrity(page: &Path, style: &Path) -> Result<(), String> {
     fs::write(page, format!("{before}{name}{quote}{rest}")).map_err(|why| why.to_string())
 }
 
-/// Counts what the report says, and leaves the names of what failed in a file of their own.
+/// Counts what the report says, and leaves what failed, with why, in a file of its own.
 fn read_report(path: &Path, failed: &Path) -> Result<Count, String> {
     let text = fs::read_to_string(path).map_err(|_| "Playwright wrote no report".to_owned())?;
     let report: serde_json::Value = serde_json::from_str(&text).map_err(|why| why.to_string())?;
@@ -159,7 +159,7 @@ fn read_report(path: &Path, failed: &Path) -> Result<Count, String> {
     })
 }
 
-/// The names of the specs that failed, each with its file, anywhere in a suite.
+/// The names of the specs that failed, each with its file and why, anywhere in a suite.
 fn failures(suite: &serde_json::Value, names: &mut Vec<String>) {
     let text = |of: &serde_json::Value, name| of.get(name).map(ToString::to_string);
     let list = |name| {
@@ -172,6 +172,10 @@ fn failures(suite: &serde_json::Value, names: &mut Vec<String>) {
     for spec in list("specs").filter(|spec| spec.get("ok") == Some(&false.into())) {
         let of = [text(spec, "file"), text(spec, "title")];
         names.push(of.map(Option::unwrap_or_default).join(" "));
+        let results = spec.pointer("/tests/0/results");
+        let results = results.and_then(|it| it.as_array()).into_iter().flatten();
+        let why = results.filter_map(|result| text(result.pointer("/error")?, "message"));
+        names.extend(why);
     }
     list("suites").for_each(|inner| failures(inner, names));
 }

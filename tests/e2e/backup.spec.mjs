@@ -9,6 +9,7 @@ import { allow, fillJournal } from "./support/quota.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 const BACK = "What the backup file had is back.";
+const MISSING = "Entries of this job are missing";
 const WRITTEN_BACK = "Open jobs were saved again";
 
 /** The kills of the short form; `HUBSLATE_KILLS` asks for more. */
@@ -60,6 +61,26 @@ test("a database that the browser lost comes back whole from the backup journal,
     const third = await again(profile, host);
     await expect(new Quick(third).main.locator(".job__loose")).toBeVisible();
     await expect(new Quick(third).alert(BACK)).toHaveCount(0);
+  });
+});
+
+test("a tap that only the database has is in the backup journal before it is shown again", async ({ host }) => {
+  await phone(host, async ({ profile, page }) => {
+    const quick = new Quick(page);
+    await quick.practice();
+    await quick.walk("Check-in: The right car");
+    await profile.kill();
+    await profile.shortenBackup();
+
+    const revived = await again(profile, host);
+    await expect(revived.getByRole("listitem")).toHaveCount(1);
+    await profile.kill();
+    await profile.loseDatabases();
+
+    const third = await again(profile, host);
+    await third.getByRole("listitem").getByRole("link").first().tap();
+    await new Quick(third).isAt("Check-in: The right car");
+    await expect(new Quick(third).alert(MISSING)).toHaveCount(0);
   });
 });
 
@@ -136,7 +157,7 @@ test("where neither place is whole, nothing reads as not loose", async ({ host }
       const now = new Quick(revived);
       await expect(now.main.locator(".job__loose")).toHaveText(/Unknown what is loose|At least \d+ loose/);
       await revived.getByRole("listitem").getByRole("link").first().tap();
-      await expect(now.main.getByRole("alert").filter({ hasText: "Entries of this job are missing" })).toBeVisible();
+      await expect(now.main.getByRole("alert").filter({ hasText: MISSING })).toBeVisible();
       await expect(loose(revived)).toHaveText(/^(\?|\d+\+)/);
       await loose(revived).tap();
       await expect(now.main).not.toContainText("Nothing is loose");
@@ -205,6 +226,7 @@ async function ends(host, { profile, page: first }, times, end) {
     page = await again(profile, host);
     await page.getByRole("listitem").getByRole("link").first().tap();
     await expect(page.getByRole("main")).toHaveAttribute("aria-label", /^(Site|Check-in): /);
+    await expect(new Quick(page).alert(MISSING)).toHaveCount(0);
     const kept = (await journal(page)).map(({ text }) => JSON.parse(text));
     expect(kept.length, `after end ${time}`).toBeGreaterThanOrEqual(must);
     const numbers = kept.map(({ device, n }) => `${device} ${n}`);
@@ -220,8 +242,7 @@ test(`killed ${KILLS} times on one phone at random moments, no tap that read as 
   test.setTimeout(60_000 + KILLS * 10_000);
   await phone(host, async ({ profile, page: first }) => {
     await new Quick(first).practice();
-    const page = await ends(host, { profile, page: first }, KILLS, () => profile.kill());
-    await expect(new Quick(page).alert(BACK)).toHaveCount(0);
+    await ends(host, { profile, page: first }, KILLS, () => profile.kill());
   });
 });
 

@@ -86,16 +86,29 @@ export class Profile {
 
   /** The disk gives other bytes for one word of the backup journal; both are of one length. */
   async hurtBackup(was, is) {
+    const hurt = await this.#backups((text) => text.includes(was) && text.replaceAll(was, is));
+    if (hurt !== 1) throw new Error(`The backup journal names ${was} in ${hurt} files.`);
+  }
+
+  /** The last line never came into the backup journal: the browser had died before it. */
+  async shortenBackup() {
+    const short = await this.#backups((text) => text.endsWith("\n") && text.slice(0, text.lastIndexOf("\n", text.length - 2) + 1));
+    if (short !== 1) throw new Error(`The backup journal is in ${short} files.`);
+  }
+
+  /** Gives each file of the backup journal that has lines the text that `with_` makes of it; tells how many. */
+  async #backups(with_) {
     const folder = join(this.#folder, "Default", "File System");
-    let hurt = 0;
+    let changed = 0;
     for (const name of await readdir(folder, { recursive: true })) {
       const path = join(folder, name);
       const text = await readFile(path, "latin1").catch(() => "");
-      if (!text.startsWith("hubslate backup") || !text.includes(was)) continue;
-      await writeFile(path, text.replaceAll(was, is), "latin1");
-      hurt += 1;
+      const is = text.startsWith("hubslate backup") && with_(text);
+      if (!is) continue;
+      await writeFile(path, is, "latin1");
+      changed += 1;
     }
-    if (hurt !== 1) throw new Error(`The backup journal names ${was} in ${hurt} files.`);
+    return changed;
   }
 
   /** Ends an open browser in the usual way and removes the profile. */
