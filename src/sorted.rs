@@ -1,5 +1,5 @@
 //! One merge sort for every type, and sets and maps that are filled one by one: the standard sort
-//! is compiled anew for each type and each key, at 4 kB apiece, and collecting into a tree sorts.
+//! is compiled again for each type and each key, at 4 kB apiece, and collecting into a tree sorts.
 
 use std::cmp::Ordering;
 use std::collections::{BTreeMap, BTreeSet};
@@ -111,7 +111,7 @@ mod tests {
 
     #[test]
     fn a_turned_row_takes_one_swap_each() {
-        // The last one goes to the front: a walk that looks for each anew would take n² steps.
+        // The last one goes to the front: a walk that looks for each again would take n² steps.
         let mut all: Vec<usize> = (1..2000).collect();
         all.push(0);
         let made = swaps(all.len(), &mut |a, b| all.get(a) < all.get(b));

@@ -21,14 +21,14 @@ use std::collections::BTreeSet;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use hubslate::job::answers::{given, not_tried, noticed_after, still_there};
+use hubslate::job::combined_steps::no_to;
 use hubslate::job::ending::proposed;
-use hubslate::job::entry::{Ending, Reply, What};
-use hubslate::job::together::no_to;
-use hubslate::job::{Held, Sheet, Status, held, judge, next, plan, status};
+use hubslate::job::entry::{Ending, Event, Reply};
+use hubslate::job::{Held, JobState, Status, held, judge, next, plan, status};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Felt, Reason};
 use hubslate::trade::wheel_end::{
-    Because, Check, Consequence, Evidence, Form, Given, HoldPoint, Noted, NutPosition, Scope,
+    Check, Consequence, Evidence, Form, Given, HoldPoint, NotDoneReason, Noted, NutPosition, Scope,
     SetName, Start, Step, StepKey, StepSpec, When, consequences, is_work, sign_of,
 };
 use hubslate::units::Decimal;
@@ -64,14 +64,14 @@ fn stories() -> Vec<Story> {
 
 /// What a technician taps whose new part is good; on a car whose nut is tightened on the ground
 /// nothing is felt by hand.
-fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
+fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
     let mut whats = technician::answer(sheet, spec, story);
     for what in &mut whats {
         match what {
-            What::Reading(reading) if reading.set.when == When::After => {
+            Event::Reading(reading) if reading.set.when == When::After => {
                 reading.divisions = Decimal::parse("0").unwrap();
             }
-            What::Answered(_, Reply::Felt(felt)) if story.nut == NutPosition::OnGround => {
+            Event::Answered(_, Reply::Felt(felt)) if story.nut == NutPosition::OnGround => {
                 *felt = Felt::Nothing;
             }
             _ => {}
@@ -114,18 +114,18 @@ fn replies(spec: &StepSpec) -> Vec<(Reply, Option<Check>)> {
         }
         _ => {}
     }
-    all.push((Reply::NotDone(Because::Other), None));
+    all.push((Reply::NotDone(NotDoneReason::Other), None));
     all
 }
 
-fn after(job: &Job, what: What) -> Job {
+fn after(job: &Job, what: Event) -> Job {
     let mut job = job.clone();
     job.tap(vec![what]);
     job
 }
 
 fn said(job: &Job, spec: &StepSpec, reply: &Reply) -> Job {
-    after(job, What::Answered(spec.key, reply.clone()))
+    after(job, Event::Answered(spec.key, reply.clone()))
 }
 
 /// Does what comes next until `stop` holds of it, or nothing does; the steps that were asked.
@@ -148,7 +148,10 @@ fn walk(
         asked.insert(format!("{:?} {:?}", spec.key, spec.form));
         // What is held is not done; where it stays open by that, the walk is at its end.
         let whats = match held {
-            Some(_) => vec![What::Answered(spec.key, Reply::NotDone(Because::NotSafe))],
+            Some(_) => vec![Event::Answered(
+                spec.key,
+                Reply::NotDone(NotDoneReason::NotSafe),
+            )],
             None => answer(&sheet, spec, story),
         };
         job.tap(whats);
@@ -160,13 +163,13 @@ fn walk(
 }
 
 /// What all the readings of a job come to.
-fn readings(sheet: &Sheet) -> String {
+fn readings(sheet: &JobState) -> String {
     let sets = [(When::Before, 1), (When::Before, 2), (When::After, 1)];
     let sets = sets.map(|(when, nth)| judge::measured(sheet, HERE, SetName { when, nth }));
     format!("{sets:?}")
 }
 
-fn proof(sheet: &Sheet) -> String {
+fn proof(sheet: &JobState) -> String {
     let ending = proposed(sheet, &plan(sheet));
     format!(
         "{:?} {:?} {:?} {} {ending:?}",
@@ -217,7 +220,7 @@ impl Case<'_> {
     fn put_right(&self, job: &Job) -> Job {
         let mut job = job.clone();
         let whats = match good(self.spec) {
-            Some(reply) => vec![What::Answered(self.spec.key, reply)],
+            Some(reply) => vec![Event::Answered(self.spec.key, reply)],
             None => answer(&job.sheet(), self.spec, self.story),
         };
         job.tap(whats);
@@ -440,7 +443,7 @@ fn no_work_can_be_reached_by_its_address_before_what_it_rests_on() {
 #[test]
 fn a_car_that_was_lowered_is_shoved_again_before_anything_comes_loose() {
     let mut job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));
-    job.tap(vec![What::Ended(hubslate::job::entry::Ended {
+    job.tap(vec![Event::Ended(hubslate::job::entry::Ended {
         ending: Ending::Finished,
         charge: None,
     })]);
@@ -449,10 +452,10 @@ fn a_car_that_was_lowered_is_shoved_again_before_anything_comes_loose() {
     let off = all.iter().filter(|spec| {
         spec.changes
             .iter()
-            .any(|change| change.to < hubslate::trade::wheel_end::Hold::ByHand)
+            .any(|change| change.to < hubslate::trade::wheel_end::ItemState::ByHand)
     });
     let mut count = 0;
-    for spec in off.filter(|spec| spec.key.step != Step::CrackWheelNuts) {
+    for spec in off.filter(|spec| spec.key.step != Step::LoosenLugNuts) {
         count += 1;
         let point = held(&sheet, &all, spec).map(|held| held.point);
         assert_eq!(point, Some(HoldPoint::Stand), "{:?}", spec.key);
@@ -463,7 +466,7 @@ fn a_car_that_was_lowered_is_shoved_again_before_anything_comes_loose() {
 #[test]
 fn an_ended_job_that_is_loosened_again_is_open_again() {
     let mut job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));
-    job.tap(vec![What::Ended(hubslate::job::entry::Ended {
+    job.tap(vec![Event::Ended(hubslate::job::entry::Ended {
         ending: Ending::Finished,
         charge: None,
     })]);
@@ -473,21 +476,18 @@ fn an_ended_job_that_is_loosened_again_is_open_again() {
     let all = steps(&sheet);
     let crack = all
         .iter()
-        .find(|spec| spec.key.step == Step::CrackWheelNuts)
+        .find(|spec| spec.key.step == Step::LoosenLugNuts)
         .unwrap();
     job.tap(hubslate::job::done(&sheet, crack, Reply::Done));
     let again = job.sheet();
     assert!(again.is_open_again());
     assert_eq!(again.ended(), None);
     // The lug nuts come back to their spec at the step that did it before.
-    assert_eq!(
-        next_key(&again),
-        Some(StepKey::at(Step::TurnWheelNuts, HERE))
-    );
+    assert_eq!(next_key(&again), Some(StepKey::at(Step::TurnLugNuts, HERE)));
     job.tap(technician::turn(
         &again,
-        StepKey::at(Step::TurnWheelNuts, HERE),
-        hubslate::trade::wheel_end::Group::WheelNuts,
+        StepKey::at(Step::TurnLugNuts, HERE),
+        hubslate::trade::wheel_end::ItemKind::LugNuts,
     ));
     // Tight again, it is looked under once more and ended once more.
     assert_eq!(next_key(&job.sheet()), Some(StepKey::once(Step::Clear)));
@@ -499,7 +499,7 @@ fn the_chocks_stay_until_the_pedal_is_firm_and_nothing_moves_before_all_is_out()
     let order = [
         Step::ProvePedal,
         Step::Clear,
-        Step::ProveLamps,
+        Step::ProveWarningLights,
         Step::ProveRoad,
     ];
     let job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));

@@ -150,9 +150,9 @@ fn an_emptied_text_takes_the_place_of_the_one_that_was_there() {
     assert_eq!(backup.entries("job"), [kept("job", 0), empty]);
 }
 
-/// Written anew it says the same, in fewer lines.
+/// Written again it says the same, in fewer lines.
 #[test]
-fn what_counts_is_the_same_when_it_is_written_anew() {
+fn what_counts_is_the_same_when_it_is_written_again() {
     let texts: Vec<String> = (0..4).map(|id| kept("old", id).text).collect();
     let lines = [
         taps("old", 2).concat(),
@@ -198,7 +198,10 @@ fn a_log_that_lost_entries_is_never_whole_again() {
         assert!(!backup.has_all("job", &texts));
         let many: Vec<String> = (0..9).map(|id| kept("job", id).text).collect();
         assert!(!backup.has_all("job", &many));
-        assert!(!read(&backup.whole()).has_all("job", &many), "written anew");
+        assert!(
+            !read(&backup.whole()).has_all("job", &many),
+            "written again"
+        );
     }
     assert!(read(&(lines + &gone("job"))).has_all("job", &texts));
 }
@@ -239,7 +242,7 @@ fn numbers(backup: &Backup) -> Vec<(String, u64)> {
     numbers.map(|(device, n)| (device.to_owned(), n)).collect()
 }
 
-/// What takes a number may be closed, thrown away and written anew: the number stays taken.
+/// What takes a number may be closed, thrown away and written again: the number stays taken.
 #[test]
 fn a_running_number_stays_taken_whatever_becomes_of_its_log() {
     let line = |texts: Vec<String>| counted(texts.iter().map(String::as_str));

@@ -100,7 +100,7 @@ fn one_decision_is_found_even_under_new_digests() {
         codes(&bad),
         ["digest", "canonical", "decision", "handed_over"]
     );
-    // Whoever makes the digests of the file anew as well cannot make those of the entries.
+    // Whoever makes the digests of the file again as well cannot make those of the entries.
     let log = verify(&bad).unwrap().remove(0);
     let stated = verify(&text).unwrap().remove(0);
     let forged = edited(&bad, &stated.digest, &log.digest);
@@ -128,7 +128,7 @@ fn an_entry_that_was_taken_out_is_missed() {
 }
 
 /// As other programs write JSON: names in the order of letters, spaces, numbers as doubles.
-fn laid_out_anew(text: &str) -> String {
+fn laid_out_again(text: &str) -> String {
     fn doubles(value: &mut Value) {
         match value {
             Value::Number(number) => {
@@ -153,7 +153,7 @@ fn laid_out_anew(text: &str) -> String {
 fn a_file_that_was_laid_out_anew_holds_and_gives_its_texts_back() {
     for name in SAMPLES {
         let text = sample(name);
-        let other = laid_out_anew(&text);
+        let other = laid_out_again(&text);
         assert_ne!(other, text);
         assert_eq!(found(&other), (vec![], vec![Remark::Reformatted]), "{name}");
         let (came, was) = (read(&other).unwrap(), read(&text).unwrap());
@@ -306,7 +306,7 @@ fn files_become_one_that_holds_and_bad_ones_are_named() {
 }
 
 #[test]
-fn an_erased_owner_is_gone_for_good_and_the_work_stays() {
+fn an_erased_customer_is_gone_for_good_and_the_work_stays() {
     let here = folder("erase");
     let old = sample_path("replaced-hub");
     let old = old.to_str().unwrap();

@@ -34,17 +34,17 @@ use hubslate::exchange::envelope::{KeptText, MADE_BY};
 use hubslate::exchange::erase::{Besides, Left, erased_with, left, let_go};
 use hubslate::exchange::wire::{WireError, decode, encode};
 use hubslate::exchange::{
-    EntryFault, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,
+    EntryError, ImportError, LogKind, Merge, digest, entry_digest, export, merge, read,
 };
-use hubslate::job::also::named;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::caption;
 use hubslate::job::entry::{
-    Caption, Charge, DueKind, EntryId, LogId, Quantity, Reply, Side, VehicleField, What,
+    Caption, Charge, DueKind, EntryId, Event, LogId, Quantity, Reply, Side, VehicleField,
 };
+use hubslate::job::manual_item::named;
 use hubslate::job::runout::Basis;
 use hubslate::job::slip::slip;
-use hubslate::job::{Sheet, flow, fold};
+use hubslate::job::{JobState, flow, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::CardItem;
@@ -71,7 +71,7 @@ proptest! {
     fn digits_are_kept_as_typed(typed in every::typed_text()) {
         let number = Typed::parse(&typed, DistanceUnit::Mile).unwrap();
         let reply = Reply::Number(Quantity::Distance(number));
-        let what = What::Answered(StepKey::once(Step::Odometer), reply);
+        let what = Event::Answered(StepKey::once(Step::Odometer), reply);
         let text = encode(&entry(LOG, ID, &[], what)).unwrap();
         prop_assert!(text.contains(&format!("\"number\":\"{typed}\"")), "{}", text);
     }
@@ -90,7 +90,7 @@ fn an_unknown_kind_is_kept_byte_for_byte() {
     let body = r#"{ "axle_stand" : {"load":1.50, "of": [1,  2]} }"#;
     let text = raw(1, ID, body);
     let entry = decode(&text).unwrap();
-    assert_eq!(entry.what, What::Unknown(body.to_owned()));
+    assert_eq!(entry.what, Event::Unknown(body.to_owned()));
     assert!(encode(&entry).unwrap().contains(body));
     let file = file(vec![text.clone()]);
     assert!(file.contains(&text));
@@ -111,7 +111,7 @@ fn an_unknown_word_is_malformed_today_and_unknown_from_a_newer_version() {
         let today = decode(&raw(1, ID, body));
         assert_eq!(today, Err(WireError::Malformed(kind)), "{body}");
         let newer = decode(&raw(2, ID, body)).unwrap();
-        assert_eq!(newer.what, What::Unknown(body.to_owned()));
+        assert_eq!(newer.what, Event::Unknown(body.to_owned()));
     }
     assert_eq!(decode("{\"v\":1"), Err(WireError::NotJson));
     assert_eq!(decode("{\"v\":1}"), Err(WireError::NotAnEntry));
@@ -156,7 +156,7 @@ fn a_log_of_each_kind_goes_into_one_file() {
         (LogKind::CardBook, "book:marlin_estate"),
         (LogKind::VanKit, "kit:van"),
         (LogKind::Shop, "shop:rules"),
-        (LogKind::Receipt, "yard:receipts"),
+        (LogKind::Confirmation, "confirmations:shop"),
     ];
     let logs = logs.map(|(kind, id)| (kind, LogId(id.to_owned()), vec![of(id)]));
     let read = read(&export(&logs).unwrap()).unwrap();
@@ -239,13 +239,13 @@ fn an_entry_that_cannot_be_kept_is_named() {
     let other = ID.replace("d01", "d02");
     assert_eq!(bad(raw(1, &other, r#"{"said":{"text":"b"}}"#)), Ok(()));
     let twice = raw(1, ID, r#"{"said":{"text":"b"}}"#);
-    assert_eq!(bad(twice), at(2, EntryFault::Twice));
+    assert_eq!(bad(twice), at(2, EntryError::Twice));
     let id = raw(1, "x:../y", "{}");
-    assert_eq!(bad(id), at(2, EntryFault::BadId));
+    assert_eq!(bad(id), at(2, EntryError::BadId));
     let elsewhere = raw(1, &other, "{}").replace(LOG, &other);
-    assert_eq!(bad(elsewhere), at(2, EntryFault::OtherLog));
+    assert_eq!(bad(elsewhere), at(2, EntryError::OtherLog));
     let no_time = format!(r#"{{"v":1,"id":"{other}","log":"{LOG}","what":{{}}}}"#);
-    assert_eq!(bad(no_time), at(2, EntryFault::NotAnEntry));
+    assert_eq!(bad(no_time), at(2, EntryError::NotAnEntry));
 }
 
 #[test]
@@ -266,7 +266,7 @@ fn a_body_that_does_not_fit_its_kind_is_set_aside_and_the_rest_is_read() {
 /// The entry with its body erased.
 fn erased(text: &str) -> String {
     let mut entry = decode(text).unwrap();
-    entry.what = What::Erased(entry_digest(text));
+    entry.what = Event::Erased(entry_digest(text));
     encode(&entry).unwrap()
 }
 
@@ -302,7 +302,7 @@ fn some() -> impl Strategy<Value = Vec<KeptText>> {
             let chosen = texts.iter().zip(picks).filter(|(_, (here, _))| *here);
             let mut some: Vec<KeptText> = chosen
                 .map(|(text, (_, gone))| {
-                    let personal = matches!(decode(text).unwrap().what, What::Person(..));
+                    let personal = matches!(decode(text).unwrap().what, Event::Person(..));
                     kept(&if gone && personal {
                         erased(text)
                     } else {

@@ -1,4 +1,4 @@
-//! Files between the yard and its vans: a day out, a day back, the receipt, and what may leave a van.
+//! Files between the shop and its vans: a day out, a day back, the confirmation, and what may leave a van.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -10,14 +10,14 @@
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod random_jobs;
 
+use hubslate::exchange::confirmation::{Lines, held_in, is_named, not_held};
 use hubslate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use hubslate::exchange::erase::{erased, let_go};
 use hubslate::exchange::gaps::{gaps, runs};
-use hubslate::exchange::receipt::{Lines, held_in, is_named, not_held};
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{KeptText, LogKind, export, read};
-use hubslate::job::entry::{DayTime, Entry, LogId, PersonField, Slot, What};
+use hubslate::job::entry::{DayTime, Entry, Event, LogId, PersonField, Slot};
 use hubslate::job::fold;
 use proptest::prelude::*;
 use random_jobs::{Chance, RandomJob};
@@ -38,7 +38,7 @@ fn lines_in(log: &LogId, records: &[KeptText]) -> Lines {
 
 /// A job that two devices wrote, numbered as their devices count.
 fn two_devices(seed: u64) -> Vec<KeptText> {
-    let base = RandomJob::begin(seed, "yard");
+    let base = RandomJob::begin(seed, "shop");
     let mut van = base.on("van-1", seed + 1);
     van.go_on();
     let mut counts = std::collections::BTreeMap::new();
@@ -56,7 +56,7 @@ proptest! {
     /// Whatever part of a job came in, what is still to bring is exactly the rest; a part with a
     /// hole vouches for nothing of its device.
     #[test]
-    fn a_receipt_leaves_exactly_what_the_yard_lacks(seed in 0_u64..10_000, cut in 0_usize..200) {
+    fn a_confirmation_leaves_exactly_what_the_shop_lacks(seed in 0_u64..10_000, cut in 0_usize..200) {
         let here = two_devices(seed);
         let log = log_of(&here);
         let (there, rest) = here.split_at(cut.min(here.len()));
@@ -64,7 +64,7 @@ proptest! {
         prop_assert_eq!(&open, &rest.iter().collect::<Vec<_>>());
         let runs = runs(&entries(&here));
         prop_assert_eq!(is_named(&log.0, &runs, &lines_in(&log, there)), rest.is_empty());
-        // An erased person changes nothing of what the yard has.
+        // An erased person changes nothing of what the shop has.
         let gone = erased(&here).unwrap();
         let erased: Vec<KeptText> = here.iter().map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone()).collect();
         prop_assert_eq!(held_in(&log, &erased), held_in(&log, &here));
@@ -72,7 +72,7 @@ proptest! {
     }
 
     #[test]
-    fn a_receipt_for_other_contents_or_with_a_hole_holds_nothing_of_that_device(seed in 0_u64..10_000) {
+    fn a_confirmation_for_other_contents_or_with_a_hole_holds_nothing_of_that_device(seed in 0_u64..10_000) {
         let mut chance = Chance(seed);
         let here = two_devices(seed);
         let log = log_of(&here);
@@ -89,14 +89,14 @@ proptest! {
         prop_assert_ne!(&other[place].text, &hit.text);
         let open = not_held(&log.0, &here, &lines_in(&log, &other));
         prop_assert_eq!(open.len(), mine);
-        // A receipt for another job says nothing of this one.
+        // A confirmation for another job says nothing of this one.
         let lines = lines_in(&LogId("another".to_owned()), &here);
         prop_assert_eq!(not_held(&log.0, &here, &lines).len(), here.len());
     }
 }
 
 #[test]
-fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
+fn a_second_closed_day_holds_only_what_came_after_the_confirmation() {
     let mut job = RandomJob::begin(5, "van-1");
     let number = |job: &mut RandomJob| {
         for (n, entry) in (1..).zip(&mut job.entries) {
@@ -106,12 +106,12 @@ fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
     number(&mut job);
     let first = job.records();
     let log = log_of(&first);
-    let receipt = held_in(&log, &first);
-    assert_eq!(receipt.len(), 1);
-    job.tap(vec![What::Note(None, "the owner called".to_owned())]);
+    let confirmation = held_in(&log, &first);
+    assert_eq!(confirmation.len(), 1);
+    job.tap(vec![Event::Note(None, "the customer called".to_owned())]);
     number(&mut job);
     let now = job.records();
-    let open = not_held(&log.0, &now, &receipt.iter().cloned().collect());
+    let open = not_held(&log.0, &now, &confirmation.iter().cloned().collect());
     assert_eq!(open.len(), now.len() - first.len());
     let texts = open.iter().map(|r| r.text.clone()).collect();
     let file = export(&[(LogKind::Job, log.clone(), texts)]).unwrap();
@@ -122,7 +122,7 @@ fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
     assert!(!is_named(
         &log.0,
         &runs(&entries(&now)),
-        &receipt.into_iter().collect()
+        &confirmation.into_iter().collect()
     ));
     assert!(is_named(
         &log.0,
@@ -131,24 +131,24 @@ fn a_second_closed_day_holds_only_what_came_after_the_receipt() {
     ));
 }
 
-fn summary(log: &str, whats: Vec<What>) -> Summary {
-    let mut job = RandomJob::begin(1, "yard");
+fn summary(log: &str, whats: Vec<Event>) -> Summary {
+    let mut job = RandomJob::begin(1, "shop");
     job.entries.clear();
     job.tap(whats);
     let sheet = fold(job.entries.iter().cloned());
     Summary::of(&LogId(log.to_owned()), &sheet, &[], None)
 }
 
-fn slot(day: &str, time: Option<&str>) -> What {
-    What::Slot(Slot {
+fn slot(day: &str, time: Option<&str>) -> Event {
+    Event::Slot(Slot {
         day: day.parse().unwrap(),
         time: time.and_then(DayTime::parse),
         van: "N".to_owned(),
     })
 }
 
-fn plate(text: &str) -> What {
-    What::Person(PersonField::Plate, text.to_owned())
+fn plate(text: &str) -> Event {
+    Event::Person(PersonField::Plate, text.to_owned())
 }
 
 #[test]
@@ -180,7 +180,7 @@ fn a_day_file_has_the_jobs_in_order_then_earlier_visits_books_and_the_shop() {
         "book:marten",
         "kit:van",
         "shop:rules",
-        "yard:receipts",
+        "confirmations:shop",
         "any",
     ]);
     let logs = logs_of_day(&jobs, &names(&["any", "late", "early", "practice"]), &known);
@@ -244,9 +244,9 @@ fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
     let log = log_of(&here);
     let line = Summary::of(&log, &is, &[], None);
     assert!(line.let_go && !line.erased);
-    assert!(line.title().starts_with("owner-"));
+    assert!(line.title().starts_with("customer-"));
     assert_eq!(line.runs, Summary::of(&log, &was, &[], None).runs);
-    // The receipt that let it go still fits what stays.
+    // The confirmation that let it go still fits what stays.
     assert_eq!(
         not_held(&log.0, &after, &lines_in(&log, &here)),
         Vec::<&KeptText>::new()

@@ -21,8 +21,8 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use hubslate::exchange::bundle::{self, BundleError};
-use hubslate::job::entry::{Due, DueKind, PersonField, Reply, VehicleField, What};
-use hubslate::trade::wheel_end::{Pick, Step, StepKey};
+use hubslate::job::entry::{Due, DueKind, Event, PersonField, Reply, VehicleField};
+use hubslate::trade::wheel_end::{Choice, Step, StepKey};
 use random_jobs::RandomJob;
 use serde_json::{Value, json};
 use zipped::Zipped;
@@ -142,14 +142,14 @@ fn awkward_texts_come_through_as_they_were() {
     let here = folder("awkward");
     let mut job = RandomJob::begin(5, "van-9");
     job.tap(vec![
-        What::Person(PersonField::Plate, AWKWARD.to_owned()),
-        What::Vehicle(VehicleField::Family, "-2 a".to_owned()),
-        What::Due(Due {
+        Event::Person(PersonField::Plate, AWKWARD.to_owned()),
+        Event::Vehicle(VehicleField::Family, "-2 a".to_owned()),
+        Event::Due(Due {
             kind: DueKind::Retorque,
             date: "2026-03-09".to_owned(),
             distance: None,
         }),
-        What::Due(Due {
+        Event::Due(Due {
             kind: DueKind::Recheck,
             date: "2026-06-01".to_owned(),
             distance: None,
@@ -168,8 +168,8 @@ fn awkward_texts_come_through_as_they_were() {
     let ics = std::fs::read_to_string(here.join("due.ics")).unwrap();
     assert!(ics.split("\r\n").all(|line| line.len() <= 75));
     // What was looked back on is due no more.
-    let done = Reply::Picked(Pick::NoneLoose);
-    job.tap(vec![What::Answered(
+    let done = Reply::Picked(Choice::NoneLoose);
+    job.tap(vec![Event::Answered(
         StepKey::once(Step::RetorqueDone),
         done,
     )]);

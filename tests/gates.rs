@@ -17,14 +17,14 @@ mod technician;
 use hubslate::job::answers::given;
 use hubslate::job::dial_setup::recorded;
 use hubslate::job::ending::proposed;
-use hubslate::job::entry::{Ending, Reply, Side, What};
+use hubslate::job::entry::{Ending, Event, Reply, Side};
 use hubslate::job::{Held, held, plan};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::{Decision, Rig, Way};
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, HoldPoint, NutPosition, Pick, SHOVE_CRACKED, SetName, Step,
-    StepKey, StepSpec, When, round_number, stays_open,
+    Choice, Form, HoldPoint, ItemKind, ItemState, NotDoneReason, NutPosition, SHOVE_CRACKED,
+    SetName, Step, StepKey, StepSpec, When, round_number, stays_open,
 };
 use record::{HERE, Job, item, moved, said};
 use technician::{Story, answer, begin, consent, next_key, steps, turn, walk_to};
@@ -54,24 +54,24 @@ fn point(job: &Job, key: StepKey) -> Option<HoldPoint> {
 }
 
 /// The job after one more tap.
-fn after(job: &Job, what: What) -> Job {
+fn after(job: &Job, what: Event) -> Job {
     let mut job = job.clone();
     job.tap(vec![what]);
     job
 }
 
 /// Every way of saying that something was not done.
-fn not_done(step: StepKey) -> Vec<What> {
-    let reasons = Because::ALL.iter();
-    let mut all: Vec<What> = reasons
-        .map(|because| What::Answered(step, Reply::NotDone(*because)))
+fn not_done(step: StepKey) -> Vec<Event> {
+    let reasons = NotDoneReason::ALL.iter();
+    let mut all: Vec<Event> = reasons
+        .map(|because| Event::Answered(step, Reply::NotDone(*because)))
         .collect();
     all.push(said(step, Answer::NotDone));
     all
 }
 
 #[track_caller]
-fn stays_closed(job: &Job, gated: StepKey, expected: HoldPoint, whats: Vec<What>) {
+fn stays_closed(job: &Job, gated: StepKey, expected: HoldPoint, whats: Vec<Event>) {
     assert_eq!(point(job, gated), Some(expected), "before anything is said");
     for what in whats {
         let said = after(job, what.clone());
@@ -91,7 +91,7 @@ fn the_wheel_stays_on_until_the_car_was_shoved_and_stood() {
     assert_eq!(before(&job, at(Step::WheelOff)), Some(expected));
     let mut no = not_done(shove);
     no.push(said(shove, Answer::No));
-    no.push(What::Answered(shove, Reply::Done));
+    no.push(Event::Answered(shove, Reply::Done));
     stays_closed(&job, at(Step::WheelOff), HoldPoint::Stand, no);
     let stood = after(&job, said(shove, Answer::Yes));
     assert_eq!(before(&stood, at(Step::WheelOff)), None);
@@ -112,7 +112,7 @@ fn the_first_shove_does_not_let_the_wheel_off_again() {
 }
 
 /// The dial of a set, set up for this rig.
-fn set_up(when: When, rig: Rig) -> What {
+fn set_up(when: When, rig: Rig) -> Event {
     let set = SetName { when, nth: 1 };
     let way = Way {
         rig: Some(rig),
@@ -147,7 +147,7 @@ fn no_dial_is_read_with_a_wheel_on_or_pads_in_unless_it_was_set_up_so() {
                 let held = by_this(&read) == Some(at(step));
                 assert_eq!(held, !so.contains(rig), "{step:?} {rig:?}");
             }
-            let off = after(&on, What::Answered(at(step), Reply::Done));
+            let off = after(&on, Event::Answered(at(step), Reply::Done));
             assert_ne!(by_this(&off), Some(at(step)), "{what:?}");
         }
     }
@@ -157,7 +157,7 @@ fn no_dial_is_read_with_a_wheel_on_or_pads_in_unless_it_was_set_up_so() {
 fn nothing_is_taken_apart_behind_a_wheel_that_is_on() {
     let job = walk_to(Story::REPLACED, at(Step::StripBrake));
     assert_eq!(point(&job, at(Step::StripBrake)), None);
-    let on = What::Answered(at(Step::WheelOff), Reply::NotDone(Because::WillNotGo));
+    let on = Event::Answered(at(Step::WheelOff), Reply::NotDone(NotDoneReason::WillNotGo));
     let on = after(&job, on);
     for step in [Step::CaliperUp, Step::GaugeClean, Step::StripBrake] {
         assert_eq!(
@@ -173,10 +173,10 @@ fn nothing_is_taken_apart_behind_a_wheel_that_is_on() {
 
 /// A job that stands before the nut, its readings struck.
 fn unread() -> Job {
-    let mut job = walk_to(Story::REPLACED, at(Step::CrackAxleNut));
-    let read = |what: &What| matches!(what, What::Reading(_));
+    let mut job = walk_to(Story::REPLACED, at(Step::LoosenAxleNut));
+    let read = |what: &Event| matches!(what, Event::Reading(_));
     let ids = job.entries.iter().filter(|entry| read(&entry.what));
-    let strike = What::Strike(ids.map(|entry| entry.id.clone()).collect());
+    let strike = Event::Strike(ids.map(|entry| entry.id.clone()).collect());
     job.tap(vec![strike]);
     job
 }
@@ -198,18 +198,18 @@ fn the_nut_stays_tight_until_the_three_rounds_were_read() {
             answer_at: Some(round.key),
             given: None,
         };
-        assert_eq!(before(&job, at(Step::CrackAxleNut)), Some(expected));
+        assert_eq!(before(&job, at(Step::LoosenAxleNut)), Some(expected));
         let readings = answer(&job.sheet(), &round, Story::REPLACED);
-        let pushed = |what: &&What| matches!(what, What::Reading(r) if r.side == Side::Push);
+        let pushed = |what: &&Event| matches!(what, Event::Reading(r) if r.side == Side::Push);
         let push = readings.iter().find(pushed).unwrap();
         let half = after(&job, push.clone());
         assert_eq!(
-            point(&half, at(Step::CrackAxleNut)),
+            point(&half, at(Step::LoosenAxleNut)),
             Some(HoldPoint::Before)
         );
         job.tap(readings);
     }
-    assert_eq!(before(&job, at(Step::CrackAxleNut)), None);
+    assert_eq!(before(&job, at(Step::LoosenAxleNut)), None);
 }
 
 #[test]
@@ -218,19 +218,22 @@ fn a_reason_for_each_round_opens_the_way_to_the_nut() {
     let rounds = rounds(&job);
     assert_eq!(rounds.len(), 3);
     for round in rounds {
-        assert_eq!(point(&job, at(Step::CrackAxleNut)), Some(HoldPoint::Before));
-        job.tap(vec![What::Answered(
+        assert_eq!(
+            point(&job, at(Step::LoosenAxleNut)),
+            Some(HoldPoint::Before)
+        );
+        job.tap(vec![Event::Answered(
             round.key,
-            Reply::NotDone(Because::NoTool),
+            Reply::NotDone(NotDoneReason::NoTool),
         )]);
     }
-    assert_eq!(before(&job, at(Step::CrackAxleNut)), None);
+    assert_eq!(before(&job, at(Step::LoosenAxleNut)), None);
 }
 
 #[test]
-fn nothing_is_stripped_until_the_owner_said_yes() {
+fn nothing_is_stripped_until_the_customer_said_yes() {
     let agree = at(Step::Agree);
-    let job = walk_to(Story::REPLACED, at(Step::CrackAxleNut));
+    let job = walk_to(Story::REPLACED, at(Step::LoosenAxleNut));
     let agreed = steps(&job.sheet());
     let asked = walk_to(Story::REPLACED, agree);
     let stripping = agreed.iter().filter(|s| s.holds.contains(&HoldPoint::Yes));
@@ -253,7 +256,7 @@ fn nothing_is_stripped_until_the_owner_said_yes() {
         // The first one is free, and each after it waits for those before.
         let agreed = held_at(&after(&asked, consent(agree, true))).map(|held| held.point);
         let order = match strip.key.step {
-            Step::CrackAxleNut => None,
+            Step::LoosenAxleNut => None,
             Step::StripNut => Some(HoldPoint::Stand),
             _ => Some(HoldPoint::Order),
         };
@@ -269,17 +272,22 @@ fn no_weight_is_let_down_until_the_nut_is_at_its_card() {
     let job = walk_to(Story::REPLACED, turn_nut);
     assert_eq!(before(&job, lower).unwrap().answer_at, Some(turn_nut));
     let mut closed = not_done(turn_nut);
-    closed.push(What::Answered(turn_nut, Reply::Done));
-    for short in [Hold::Off, Hold::Loosened, Hold::ByHand, Hold::Snug] {
+    closed.push(Event::Answered(turn_nut, Reply::Done));
+    for short in [
+        ItemState::Off,
+        ItemState::Loosened,
+        ItemState::ByHand,
+        ItemState::Snug,
+    ] {
         closed.push(moved(
             Step::TurnAxleNut,
-            vec![item(Group::AxleNut, 1)],
+            vec![item(ItemKind::AxleNut, 1)],
             short,
         ));
     }
     stays_closed(&job, lower, HoldPoint::Nut, closed);
     let mut turned = job.clone();
-    turned.tap(turn(&job.sheet(), turn_nut, Group::AxleNut));
+    turned.tap(turn(&job.sheet(), turn_nut, ItemKind::AxleNut));
     // The wheel is still off; the nut does no more.
     assert_eq!(point(&turned, lower), Some(HoldPoint::Ready));
 }
@@ -293,18 +301,21 @@ fn a_nut_that_was_never_touched_holds_no_weight_back() {
 #[test]
 fn nothing_moves_until_every_pedal_was_firm() {
     let firm = StepKey::once(Step::ProvePedal);
-    let lamps = StepKey::once(Step::ProveLamps);
+    let warning_lights = StepKey::once(Step::ProveWarningLights);
     let job = walk_to(Story::REPLACED, firm);
-    assert_eq!(before(&job, lamps).unwrap().answer_at, Some(firm));
+    assert_eq!(before(&job, warning_lights).unwrap().answer_at, Some(firm));
     let mut closed = not_done(firm);
     closed.push(said(firm, Answer::No));
-    stays_closed(&job, lamps, HoldPoint::Pedal, closed);
+    stays_closed(&job, warning_lights, HoldPoint::Pedal, closed);
     let open = after(&job, said(firm, Answer::Yes));
-    assert_eq!(before(&open, lamps), None);
+    assert_eq!(before(&open, warning_lights), None);
     for nth in [1, 2] {
         let earlier = at(Step::Pedal).nth(nth);
         let soft = after(&open, said(earlier, Answer::No));
-        assert_eq!(before(&soft, lamps).unwrap().answer_at, Some(earlier));
+        assert_eq!(
+            before(&soft, warning_lights).unwrap().answer_at,
+            Some(earlier)
+        );
     }
 }
 
@@ -323,7 +334,7 @@ fn a_job_put_back_does_not_end_on_a_soft_pedal() {
 
 #[test]
 fn a_job_does_not_end_while_anything_is_loose() {
-    let turn_nuts = at(Step::TurnWheelNuts);
+    let turn_nuts = at(Step::TurnLugNuts);
     let end = StepKey::once(Step::End);
     let job = walk_to(PUT_BACK, turn_nuts);
     let expected = Held {
@@ -333,9 +344,9 @@ fn a_job_does_not_end_while_anything_is_loose() {
     };
     assert_eq!(before(&job, end), Some(expected));
     let mut closed = not_done(turn_nuts);
-    closed.push(What::Answered(turn_nuts, Reply::Done));
+    closed.push(Event::Answered(turn_nuts, Reply::Done));
     stays_closed(&job, end, HoldPoint::Loose, closed);
-    let whats = turn(&job.sheet(), turn_nuts, Group::WheelNuts);
+    let whats = turn(&job.sheet(), turn_nuts, ItemKind::LugNuts);
     let mut short = job.clone();
     short.tap(whats[..whats.len() - 1].to_vec());
     assert_eq!(point(&short, end), Some(HoldPoint::Loose));
@@ -344,7 +355,12 @@ fn a_job_does_not_end_while_anything_is_loose() {
 }
 
 /// The steps on which the car moves, or what carries it is taken away.
-const MOVES: [Step; 4] = [Step::Drive, Step::Clear, Step::ProveLamps, Step::ProveRoad];
+const MOVES: [Step; 4] = [
+    Step::Drive,
+    Step::Clear,
+    Step::ProveWarningLights,
+    Step::ProveRoad,
+];
 
 #[test]
 fn with_anything_loose_the_car_is_not_lowered_cleared_or_driven() {
@@ -352,12 +368,12 @@ fn with_anything_loose_the_car_is_not_lowered_cleared_or_driven() {
         (Step::TurnHubBolts, true),
         (Step::TurnBracketBolts, true),
         (Step::TurnCaliperPins, false),
-        (Step::TurnWheelNuts, false),
+        (Step::TurnLugNuts, false),
     ] {
         let mut job = walk_to(Story::REPLACED, at(turned));
-        job.tap(vec![What::Answered(
+        job.tap(vec![Event::Answered(
             at(turned),
-            Reply::NotDone(Because::NoTime),
+            Reply::NotDone(NotDoneReason::NoTime),
         )]);
         for moves in MOVES {
             let there = steps(&job.sheet()).iter().any(|s| s.key.step == moves);
@@ -373,18 +389,18 @@ fn with_anything_loose_the_car_is_not_lowered_cleared_or_driven() {
 
 #[test]
 fn a_fastener_is_not_turned_while_what_it_holds_is_off() {
-    let wheel = |to| moved(Step::WheelOn, vec![item(Group::Wheel, 1)], to);
-    let mut job = walk_to(Story::REPLACED, at(Step::TurnWheelNuts));
-    assert_eq!(before(&job, at(Step::TurnWheelNuts)), None);
-    job.tap(vec![wheel(Hold::Off)]);
+    let wheel = |to| moved(Step::WheelOn, vec![item(ItemKind::Wheel, 1)], to);
+    let mut job = walk_to(Story::REPLACED, at(Step::TurnLugNuts));
+    assert_eq!(before(&job, at(Step::TurnLugNuts)), None);
+    job.tap(vec![wheel(ItemState::Off)]);
     let expected = Held {
         point: HoldPoint::Ready,
         answer_at: Some(at(Step::WheelOn)),
         given: None,
     };
-    assert_eq!(before(&job, at(Step::TurnWheelNuts)), Some(expected));
-    job.tap(vec![wheel(Hold::Done)]);
-    assert_eq!(before(&job, at(Step::TurnWheelNuts)), None);
+    assert_eq!(before(&job, at(Step::TurnLugNuts)), Some(expected));
+    job.tap(vec![wheel(ItemState::Done)]);
+    assert_eq!(before(&job, at(Step::TurnLugNuts)), None);
 }
 
 #[test]
@@ -393,14 +409,17 @@ fn nothing_is_taken_from_under_a_car_that_was_not_lowered() {
     let clear = StepKey::once(Step::Clear);
     assert_eq!(before(&job, clear), None);
     let lower = at(Step::Lower);
-    job.tap(vec![What::Answered(lower, Reply::NotDone(Because::NoTime))]);
+    job.tap(vec![Event::Answered(
+        lower,
+        Reply::NotDone(NotDoneReason::NoTime),
+    )]);
     let expected = Held {
         point: HoldPoint::Down,
         answer_at: Some(lower),
         given: None,
     };
     assert_eq!(before(&job, clear), Some(expected));
-    job.tap(vec![What::Answered(lower, Reply::Done)]);
+    job.tap(vec![Event::Answered(lower, Reply::Done)]);
     assert_eq!(before(&job, clear), None);
 }
 
@@ -409,8 +428,8 @@ fn the_new_part_is_measured_only_with_nut_and_bolts_at_spec() {
     let setup = at(Step::RigTip).nth(2);
     let mut job = walk_to(Story::REPLACED, setup);
     assert_eq!(before(&job, setup), None);
-    let nut = |to| moved(Step::TurnAxleNut, vec![item(Group::AxleNut, 1)], to);
-    job.tap(vec![nut(Hold::ByHand)]);
+    let nut = |to| moved(Step::TurnAxleNut, vec![item(ItemKind::AxleNut, 1)], to);
+    job.tap(vec![nut(ItemState::ByHand)]);
     for step in [setup, at(Step::Round).nth(21), at(Step::ProveSpin)] {
         let held = before(&job, step).unwrap();
         assert_eq!(
@@ -418,7 +437,7 @@ fn the_new_part_is_measured_only_with_nut_and_bolts_at_spec() {
             (HoldPoint::Ready, Some(at(Step::TurnAxleNut)))
         );
     }
-    job.tap(vec![nut(Hold::Done)]);
+    job.tap(vec![nut(ItemState::Done)]);
     assert_eq!(before(&job, setup), None);
 }
 
@@ -434,21 +453,21 @@ fn that_a_bearing_can_stay_waits_for_every_look_at_its_corner() {
     let there = walk_to(Story::REPLACED, decide);
     assert_eq!(before(&there, decide), None);
     // What condemns it may be told early.
-    let rough = What::Answered(at(Step::SpinHand), Reply::Picked(Pick::Rough));
+    let rough = Event::Answered(at(Step::SpinHand), Reply::Picked(Choice::Rough));
     assert_eq!(before(&after(&early, rough), decide), None);
 }
 
 #[test]
 fn an_axle_nut_without_a_torque_is_not_loosened() {
-    let strip = at(Step::CrackAxleNut);
+    let strip = at(Step::LoosenAxleNut);
     let mut job = walk_to(Story::REPLACED, strip);
     assert_eq!(before(&job, strip), None);
     let card = job
         .entries
         .iter()
-        .find(|entry| matches!(&entry.what, What::Card(card) if card.item == CardItem::AxleNut));
+        .find(|entry| matches!(&entry.what, Event::Card(card) if card.item == CardItem::AxleNut));
     let id = card.unwrap().id.clone();
-    job.tap(vec![What::Strike(vec![id])]);
+    job.tap(vec![Event::Strike(vec![id])]);
     let held = before(&job, strip).unwrap();
     assert_eq!(
         (held.point, held.answer_at),
@@ -462,7 +481,7 @@ fn an_undone_answer_closes_its_hold_point_again() {
     let mut job = walk_to(Story::REPLACED, shove);
     let ids = job.tap(vec![said(shove, Answer::Yes)]);
     assert_eq!(before(&job, at(Step::WheelOff)), None);
-    job.tap(vec![What::Strike(ids)]);
+    job.tap(vec![Event::Strike(ids)]);
     assert_eq!(point(&job, at(Step::WheelOff)), Some(HoldPoint::Stand));
 }
 
@@ -477,11 +496,11 @@ fn a_technician_who_does_nothing_is_let_past_no_question_of_safety() {
         if spec.form == Form::End {
             break;
         }
-        let reply = Reply::NotDone(Because::NoTime);
+        let reply = Reply::NotDone(NotDoneReason::NoTime);
         let stays = given(spec, &reply)
             .into_iter()
             .any(|given| stays_open(key, given));
-        job.tap(vec![What::Answered(key, reply)]);
+        job.tap(vec![Event::Answered(key, reply)]);
         assert_eq!(next_key(&job.sheet()) == Some(key), stays, "{key:?}");
         // Without its answer the job stays where it is.
         if next_key(&job.sheet()) == Some(key) {

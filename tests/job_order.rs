@@ -15,12 +15,12 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::time::Instant;
 
 use hubslate::job::entry::{
-    Decided, Ended, Ending, Entry, EntryId, Inputs, PersonField, Reply, VehicleField, What,
+    Decided, Ended, Ending, Entry, EntryId, Event, Inputs, PersonField, Reply, VehicleField,
 };
 use hubslate::job::fold;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Felt};
-use hubslate::trade::wheel_end::{Because, Group, Hold, Item, Pick, Step, StepKey};
+use hubslate::trade::wheel_end::{Choice, Item, ItemKind, ItemState, NotDoneReason, Step, StepKey};
 use proptest::prelude::*;
 use proptest::sample::select;
 use record::{HERE, Job, Phone, item, moved, note, opened, said};
@@ -29,7 +29,7 @@ use record::{HERE, Job, Phone, item, moved, note, opened, said};
 #[derive(Clone, Debug)]
 enum Act {
     /// It taps; its clock shows this.
-    Tap(usize, i64, Box<What>),
+    Tap(usize, i64, Box<Event>),
     /// It strikes entries, picked out of all there are by these numbers.
     Strike(usize, i64, Vec<usize>),
     /// It takes in all that another phone has.
@@ -38,35 +38,35 @@ enum Act {
 
 const DEVICES: [&str; 3] = ["slate one", "slate two", "slate six"];
 
-fn what() -> impl Strategy<Value = What> {
-    let steps = [Step::Shove, Step::SpinHand, Step::TurnWheelNuts];
+fn what() -> impl Strategy<Value = Event> {
+    let steps = [Step::Shove, Step::SpinHand, Step::TurnLugNuts];
     let step = select(steps.to_vec()).prop_map(|step| StepKey::at(step, HERE));
     let reply = prop_oneof![
         Just(Reply::Done),
-        select(Because::ALL).prop_map(Reply::NotDone),
+        select(NotDoneReason::ALL).prop_map(Reply::NotDone),
         select(Answer::ALL).prop_map(Reply::Said),
         select(Felt::ALL).prop_map(Reply::Felt),
-        select(Pick::ALL).prop_map(Reply::Picked),
+        select(Choice::ALL).prop_map(Reply::Picked),
     ];
     prop_oneof![
-        6 => (1..4_u8, 1..4_u8, select(Hold::ALL)).prop_map(|(from, to, hold)| {
-            let nuts = (from..=to).map(|n| item(Group::WheelNuts, n)).collect();
-            moved(Step::TurnWheelNuts, nuts, hold)
+        6 => (1..4_u8, 1..4_u8, select(ItemState::ALL)).prop_map(|(from, to, hold)| {
+            let nuts = (from..=to).map(|n| item(ItemKind::LugNuts, n)).collect();
+            moved(Step::TurnLugNuts, nuts, hold)
         }),
-        4 => (step.clone(), reply).prop_map(|(step, reply)| What::Answered(step, reply)),
-        2 => step.prop_map(What::Pass),
+        4 => (step.clone(), reply).prop_map(|(step, reply)| Event::Answered(step, reply)),
+        2 => step.prop_map(Event::Pass),
         2 => select(Decision::ALL).prop_map(decided),
-        1 => select(PersonField::ALL).prop_map(|f| What::Person(f, "Ilse".to_owned())),
-        1 => select(VehicleField::ALL).prop_map(|f| What::Vehicle(f, "6".to_owned())),
-        1 => select(Ending::ALL).prop_map(|ending| What::Ended(Ended { ending, charge: None })),
+        1 => select(PersonField::ALL).prop_map(|f| Event::Person(f, "Ilse".to_owned())),
+        1 => select(VehicleField::ALL).prop_map(|f| Event::Vehicle(f, "6".to_owned())),
+        1 => select(Ending::ALL).prop_map(|ending| Event::Ended(Ended { ending, charge: None })),
         1 => Just(note("x")),
-        1 => Just(What::Unknown(r#"{"weather":1}"#.to_owned())),
-        1 => Just(What::Erased("ef".repeat(32))),
+        1 => Just(Event::Unknown(r#"{"weather":1}"#.to_owned())),
+        1 => Just(Event::Erased("ef".repeat(32))),
     ]
 }
 
-fn decided(decision: Decision) -> What {
-    What::Decided(Decided {
+fn decided(decision: Decision) -> Event {
+    Event::Decided(Decided {
         corner: HERE,
         nth: 1,
         decision,
@@ -105,7 +105,7 @@ fn play(acts: Vec<Act>) -> Vec<Entry> {
             Act::Strike(device, clock, hits) => {
                 let id = |hit: usize| all[hit % all.len()].id.clone();
                 let ids = hits.into_iter().map(id).collect();
-                (device, clock, What::Strike(ids))
+                (device, clock, Event::Strike(ids))
             }
         };
         let (phone, has) = &mut phones[device];
@@ -137,7 +137,7 @@ fn handled(entries: Vec<Entry>) -> impl Strategy<Value = (Vec<Entry>, Vec<Entry>
             ..entries[edited].clone()
         });
         base.push(Entry {
-            what: What::Erased("01".repeat(32)),
+            what: Event::Erased("01".repeat(32)),
             ..entries[erased].clone()
         });
         let mut more = base.clone();
@@ -170,7 +170,7 @@ impl<'a> Plain<'a> {
 
     fn counts(&self, entry: &'a Entry) -> bool {
         !self.by_id.values().any(|other| match &other.what {
-            What::Strike(hits) => {
+            Event::Strike(hits) => {
                 hits.contains(&entry.id)
                     && self.saw(other).contains(&entry.id)
                     && self.counts(other)
@@ -180,19 +180,20 @@ impl<'a> Plain<'a> {
     }
 
     /// The loosest of the statements about an item that no later one had seen.
-    fn hold(&self, item: Item) -> Option<Hold> {
-        let stated: Vec<(&Entry, Hold)> = self
+    fn hold(&self, item: Item) -> Option<ItemState> {
+        let stated: Vec<(&Entry, ItemState)> = self
             .by_id
             .values()
             .filter_map(|entry| match &entry.what {
-                What::Moved(m) if m.items.contains(&item) && self.counts(entry) => {
+                Event::Moved(m) if m.items.contains(&item) && self.counts(entry) => {
                     Some((*entry, m.to))
                 }
                 _ => None,
             })
             .collect();
-        let last = |one: &&(&'a Entry, Hold)| {
-            let overtaken = |(other, _): &(&'a Entry, Hold)| self.saw(other).contains(&one.0.id);
+        let last = |one: &&(&'a Entry, ItemState)| {
+            let overtaken =
+                |(other, _): &(&'a Entry, ItemState)| self.saw(other).contains(&one.0.id);
             !stated.iter().any(overtaken)
         };
         stated.iter().filter(last).map(|(_, hold)| *hold).min()
@@ -223,7 +224,7 @@ proptest! {
             prop_assert_eq!(sheet.is_struck(&entry.id), !plain.counts(entry));
         }
         for number in 1..4 {
-            let nut = item(Group::WheelNuts, number);
+            let nut = item(ItemKind::LugNuts, number);
             prop_assert_eq!(sheet.item(nut), plain.hold(nut));
         }
     }
@@ -257,14 +258,14 @@ fn chaos(count: usize, dice: &mut Dice) -> Vec<Entry> {
     (0..count)
         .map(|place| {
             let what = match dice.roll(6) {
-                0 => What::Strike((0..dice.roll(4)).map(|_| name(dice.roll(count))).collect()),
-                1 => What::Unknown("{}".to_owned()),
+                0 => Event::Strike((0..dice.roll(4)).map(|_| name(dice.roll(count))).collect()),
+                1 => Event::Unknown("{}".to_owned()),
                 2 => said(StepKey::at(Step::Shove, HERE), Answer::ALL[dice.roll(3)]),
-                3 => What::Pass(StepKey::at(Step::TurnWheelNuts, HERE)),
+                3 => Event::Pass(StepKey::at(Step::TurnLugNuts, HERE)),
                 _ => moved(
-                    Step::TurnWheelNuts,
-                    vec![item(Group::WheelNuts, 1), item(Group::WheelNuts, 1)],
-                    Hold::ALL[dice.roll(5)],
+                    Step::TurnLugNuts,
+                    vec![item(ItemKind::LugNuts, 1), item(ItemKind::LugNuts, 1)],
+                    ItemState::ALL[dice.roll(5)],
                 ),
             };
             let mut entry = phone.tap(&[], vec![what]).remove(0);
@@ -297,8 +298,8 @@ fn two_thousand_entries_of_any_shape_are_folded_whole() {
 fn three_hundred_entries_are_folded_at_once() {
     let mut job = Job::opened();
     for n in 0..299_u16 {
-        let nut = item(Group::WheelNuts, u8::try_from(n % 5).unwrap() + 1);
-        job.tap(vec![moved(Step::TurnWheelNuts, vec![nut], Hold::Snug)]);
+        let nut = item(ItemKind::LugNuts, u8::try_from(n % 5).unwrap() + 1);
+        job.tap(vec![moved(Step::TurnLugNuts, vec![nut], ItemState::Snug)]);
     }
     let begin = Instant::now();
     let sheet = job.sheet();

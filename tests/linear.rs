@@ -22,17 +22,17 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 use hubslate::exchange::bundle::{self, BundleError, Wanted};
+use hubslate::exchange::confirmation::{Lines, held_in, is_named, not_held};
 use hubslate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use hubslate::exchange::gaps::{Run, gaps, runs};
 use hubslate::exchange::import::MAX_JOINS;
-use hubslate::exchange::receipt::{Lines, held_in, is_named, not_held};
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::verify::{Finding, MAX_AGAIN, Remark, verify};
 use hubslate::exchange::wire::encode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, Rescue, export, read, sha256_hex};
-use hubslate::job::entry::{Entry, EntryId, Held, LogId, PersonField, What};
+use hubslate::job::entry::{Entry, EntryId, Event, Held, LogId, PersonField};
 use hubslate::job::reason::RULES_VERSION;
-use hubslate::job::{Sheet, fold, is_tangled};
+use hubslate::job::{JobState, fold, is_tangled};
 use hubslate::report::{Reader, Report};
 use hubslate::text::Lang;
 use hubslate::trade::vehicle::read_booking;
@@ -81,7 +81,7 @@ fn id(n: usize) -> String {
 }
 
 /// An entry that had seen those at these places.
-fn made(n: usize, after: &[usize], what: What) -> Entry {
+fn made(n: usize, after: &[usize], what: Event) -> Entry {
     let after: Vec<String> = after.iter().copied().map(id).collect();
     let after: Vec<&str> = after.iter().map(String::as_str).collect();
     let mut made = every::entry(LOG, &id(n), &after, what);
@@ -89,15 +89,15 @@ fn made(n: usize, after: &[usize], what: What) -> Entry {
     made
 }
 
-fn note(n: usize) -> What {
-    What::Note(None, format!("note {n}"))
+fn note(n: usize) -> Event {
+    Event::Note(None, format!("note {n}"))
 }
 
-fn named(n: usize) -> What {
-    What::Person(PersonField::Name, format!("name {n}"))
+fn named(n: usize) -> Event {
+    Event::Person(PersonField::Name, format!("name {n}"))
 }
 
-fn fold_all(entries: Vec<Entry>) -> Sheet {
+fn fold_all(entries: Vec<Entry>) -> JobState {
     fold(entries)
 }
 
@@ -165,7 +165,7 @@ fn one_entry_in_very_many_forms() {
 }
 
 /// Phones that never met, one entry that saw them all, and entries beside one another that saw it:
-/// all but the first of them join every line anew.
+/// all but the first of them join every line again.
 fn comb(phones: usize, teeth: usize) -> Vec<Entry> {
     let mut all: Vec<Entry> = (0..phones).map(|at| made(at, &[], note(at))).collect();
     let seen: Vec<usize> = (0..phones).collect();
@@ -253,9 +253,9 @@ fn a_long_booking_message() {
     }
 }
 
-/// A log of one device, and receipts for each of its entries that have the right count only.
+/// A log of one device, and confirmations for each of its entries that have the right count only.
 #[test]
-fn receipts_for_other_contents() {
+fn confirmations_for_other_contents() {
     let log = LogId(LOG.to_owned());
     let input = |n| {
         let text = |at| encode(&made(at, &[], note(at))).unwrap();
@@ -284,7 +284,7 @@ fn receipts_for_other_contents() {
 
 /// As many devices as entries, and as many jobs as lines.
 #[test]
-fn receipts_of_many_devices_and_jobs() {
+fn confirmations_of_many_devices_and_jobs() {
     let device = |at: usize| format!("van-{at}");
     let entries = |n| {
         let by = |at| {
@@ -339,12 +339,16 @@ fn receipts_of_many_devices_and_jobs() {
     grows(5_000, jobs, each_named);
 }
 
-/// Every job of a yard is asked whether its vehicle is on the road again.
+/// Every job of a shop is asked whether its vehicle is on the road again.
 #[test]
 fn the_days_of_many_jobs() {
     let jobs = |n| {
         let job = |at| {
-            let entry = made(at, &[], What::Person(PersonField::Plate, format!("P {at}")));
+            let entry = made(
+                at,
+                &[],
+                Event::Person(PersonField::Plate, format!("P {at}")),
+            );
             let mut job = Summary::of(&LogId(id(at)), &fold([entry]), &[], None);
             if at % 2 == 0 {
                 job.ending = "finished".to_owned();
@@ -366,9 +370,9 @@ fn the_days_of_many_jobs() {
 }
 
 /// One entry of each kind, and then very many of one of them.
-fn many_of(kind: &What, n: usize) -> Sheet {
+fn many_of(kind: &Event, n: usize) -> JobState {
     let each = each::entries().into_iter().map(|entry| entry.what);
-    let counts = |what: &What| !matches!(what, What::Strike(_) | What::Ended(_));
+    let counts = |what: &Event| !matches!(what, Event::Strike(_) | Event::Ended(_));
     let whats = each.filter(counts).chain(std::iter::repeat(kind.clone()));
     let after = |at: usize| at.checked_sub(1).into_iter().collect::<Vec<_>>();
     let entries = (0..n).zip(whats);
@@ -382,18 +386,18 @@ fn a_long_report() {
         system: System::Metric,
         decimal: DecimalMark::Dot,
     };
-    let report = |sheet: Sheet| Report::of(&sheet, Lang::English, format, &Reader::default());
-    let is_told = |what: &What| {
+    let report = |sheet: JobState| Report::of(&sheet, Lang::English, format, &Reader::default());
+    let is_told = |what: &Event| {
         matches!(
             what,
-            What::Note(..)
-                | What::Moved(_)
-                | What::Also(_)
-                | What::Mishap(_)
-                | What::Mended(_)
-                | What::Consent(_)
-                | What::Photo(_)
-                | What::Erased(_)
+            Event::Note(..)
+                | Event::Moved(_)
+                | Event::Also(_)
+                | Event::Mishap(_)
+                | Event::Mended(_)
+                | Event::Consent(_)
+                | Event::Photo(_)
+                | Event::Erased(_)
         )
     };
     let each = each::entries().into_iter().map(|entry| entry.what);
@@ -412,12 +416,12 @@ fn a_report_of_what_was_taken_back() {
     let struck = |n| {
         let what = |at: usize| match at % 2 {
             0 => note(at),
-            _ => What::Strike(vec![EntryId(id(at - 1))]),
+            _ => Event::Strike(vec![EntryId(id(at - 1))]),
         };
         let after = |at: usize| at.checked_sub(1).into_iter().collect::<Vec<_>>();
         fold((0..n).map(|at| made(at, &after(at), what(at))))
     };
-    let report = |sheet: Sheet| Report::of(&sheet, Lang::English, format, &Reader::default());
+    let report = |sheet: JobState| Report::of(&sheet, Lang::English, format, &Reader::default());
     grows(2_000, struck, report);
 }
 
@@ -429,7 +433,7 @@ fn decisions_without_end_are_checked_up_to_a_limit() {
     let decided = each::entries()
         .into_iter()
         .find_map(|entry| match entry.what {
-            What::Decided(decided) => Some(decided),
+            Event::Decided(decided) => Some(decided),
             _ => None,
         });
     // Those of other rules are counted, not made again, which is quick.
@@ -439,7 +443,7 @@ fn decisions_without_end_are_checked_up_to_a_limit() {
     let file = |notes: usize, decisions: usize| {
         let what = |at: usize| match at {
             at if at < notes => note(at),
-            _ => What::Decided(decided.clone()),
+            _ => Event::Decided(decided.clone()),
         };
         let after = |at: usize| at.checked_sub(1).into_iter().collect::<Vec<_>>();
         let entries = (0..notes + decisions).map(|at| made(at, &after(at), what(at)));

@@ -16,7 +16,7 @@ use hubslate::exchange::erase::{Besides, erased, erased_with, let_go, pseudonym}
 use hubslate::exchange::gather::{Gap, Gathered};
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, merge, read};
-use hubslate::job::entry::{Entry, EntryId, LogId, PersonField, Reply, What};
+use hubslate::job::entry::{Entry, EntryId, Event, LogId, PersonField, Reply};
 use hubslate::job::{Key, Problem, fold, judge};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::Decision;
@@ -139,7 +139,8 @@ proptest! {
 fn two_phones_that_disagree_are_both_shown_and_the_graver_one_holds() {
     let base = RandomJob::begin(7, "van-1");
     let step = StepKey::once(Step::BeforeDriving);
-    let looked = |answer| What::Answered(step, Reply::Checked(vec![(Check::WheelUpright, answer)]));
+    let looked =
+        |answer| Event::Answered(step, Reply::Checked(vec![(Check::WheelUpright, answer)]));
     let [mut one, mut two] = ["van-1", "van-2"].map(|device| base.on(device, 8));
     one.tap(vec![looked(Answer::Yes)]);
     two.tap(vec![looked(Answer::No)]);
@@ -208,7 +209,7 @@ fn contents_that_differ_under_one_id_are_named_whichever_came_first() {
 fn running_numbers_that_are_in_no_file_are_named() {
     let mut job = RandomJob::begin(11, "van 3");
     for _ in 0..60 {
-        job.tap(vec![What::Answered(
+        job.tap(vec![Event::Answered(
             StepKey::once(Step::Drive),
             Reply::Done,
         )]);
@@ -254,7 +255,7 @@ fn a_newer_file_is_refused_with_its_version() {
 }
 
 #[test]
-fn an_erased_owner_leaves_a_pseudonym_and_every_finding() {
+fn an_erased_customer_leaves_a_pseudonym_and_every_finding() {
     let job = RandomJob::of(21);
     let records = job.records();
     let gone = erased(&records).unwrap();
@@ -270,6 +271,9 @@ fn an_erased_owner_leaves_a_pseudonym_and_every_finding() {
     assert_eq!(joined(&after, &records), after);
     let log = job.entries[0].log.clone();
     let name = pseudonym(&log);
-    assert!(name.starts_with("owner-") && log.0.replace('-', "").ends_with(&name[6..]));
+    assert!(
+        name.starts_with("customer-")
+            && log.0.replace('-', "").ends_with(&name["customer-".len()..])
+    );
     assert_ne!(name, pseudonym(&RandomJob::of(22).entries[0].log));
 }

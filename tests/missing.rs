@@ -14,8 +14,8 @@ use hubslate::exchange::read;
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::wire::decode;
 use hubslate::job::ending::proposed;
-use hubslate::job::entry::{Ending, Entry, What};
-use hubslate::job::{Sheet, fold, next, plan};
+use hubslate::job::entry::{Ending, Entry, Event};
+use hubslate::job::{JobState, fold, next, plan};
 use hubslate::report::{Reader, Report};
 use hubslate::text::Lang;
 use hubslate::trade::wheel_end::procedure;
@@ -30,7 +30,7 @@ fn finished() -> Vec<Entry> {
     texts.map(|kept| decode(&kept.text).unwrap()).collect()
 }
 
-fn page_one(sheet: &Sheet) -> String {
+fn page_one(sheet: &JobState) -> String {
     let reader = Reader {
         job: "job".to_owned(),
         digest: "d".repeat(64),
@@ -52,7 +52,7 @@ fn page_one(sheet: &Sheet) -> String {
     texts.join("\n")
 }
 
-fn summary(sheet: &Sheet, entries: &[Entry]) -> Summary {
+fn summary(sheet: &JobState, entries: &[Entry]) -> Summary {
     let steps = procedure(&plan(sheet));
     Summary::of(&entries[0].log, sheet, &steps, next(sheet, &steps))
 }
@@ -81,7 +81,7 @@ fn whatever_entry_is_missing_the_rest_is_not_called_finished_or_safe() {
         // Open again, it could only be left unfinished; what only the end had seen is the last then.
         let open = rest
             .iter()
-            .filter(|entry| !matches!(entry.what, What::Ended(_)));
+            .filter(|entry| !matches!(entry.what, Event::Ended(_)));
         let open = fold(open.cloned().collect::<Vec<_>>());
         if open.is_incomplete() {
             assert_eq!(proposed(&open, &plan(&open)), Ending::LeftUnfinished);

@@ -15,7 +15,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use hubslate::exchange::verify::verify;
-use hubslate::exchange::{EntryFault, ImportError, KeptText, LogKind, export, read};
+use hubslate::exchange::{EntryError, ImportError, KeptText, LogKind, export, read};
 use hubslate::job::entry::LogId;
 use random_jobs::Chance;
 
@@ -161,11 +161,11 @@ const fn name(error: &ImportError) -> &'static str {
         ImportError::Conflict { .. } => "conflict",
         ImportError::CalledOff => "called off",
         ImportError::BadEntry { fault, .. } => match fault {
-            EntryFault::NotAnEntry => "no entry",
-            EntryFault::BadId => "bad id",
-            EntryFault::OtherLog => "other log",
-            EntryFault::Twice => "twice",
-            EntryFault::OtherKind => "other kind",
+            EntryError::NotAnEntry => "no entry",
+            EntryError::BadId => "bad id",
+            EntryError::OtherLog => "other log",
+            EntryError::Twice => "twice",
+            EntryError::OtherKind => "other kind",
         },
     }
 }

@@ -8,8 +8,8 @@
     clippy::indexing_slicing
 )]
 
-#[path = "paper/receipt.rs"]
-mod receipts;
+#[path = "paper/confirmation.rs"]
+mod confirmations;
 #[path = "support/record.rs"]
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod record;
@@ -20,16 +20,16 @@ use std::path::Path;
 
 use hubslate::drawing::code::code;
 use hubslate::exchange::paper::{
-    Gathered, MOST_BYTES, Paper, PaperError, gather, paper, part, receipt_symbols, symbols,
+    Gathered, MOST_BYTES, Paper, PaperError, confirmation_symbols, gather, paper, part, symbols,
 };
 use hubslate::exchange::{digest, merge, read, wire};
 use hubslate::job::entry::{
-    DueKind, Ended, Ending, Entry, EntryId, Held, LogId, Opened, PersonField, Reading, Receipt,
-    RunoutReading, Setup, Side, VehicleField, What,
+    Confirmation, DueKind, Ended, Ending, Entry, EntryId, Event, Held, LogId, Opened, PersonField,
+    Reading, RunoutReading, Setup, Side, VehicleField,
 };
-use hubslate::job::flow::YARD_LOG;
+use hubslate::job::flow::CONFIRMATIONS_LOG;
 use hubslate::job::slip::slip;
-use hubslate::job::{Sheet, fold, next, plan};
+use hubslate::job::{JobState, fold, next, plan};
 use hubslate::report::must_not_drive;
 use hubslate::report::paper::lines;
 use hubslate::text::Lang;
@@ -38,7 +38,9 @@ use hubslate::trade::fastening::CardItem;
 use hubslate::trade::play::Dial;
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Group, Hold, SetName, Start, Step, StepKey, When, procedure};
+use hubslate::trade::wheel_end::{
+    ItemKind, ItemState, SetName, Start, Step, StepKey, When, procedure,
+};
 use hubslate::units::{Decimal, DecimalMark, Format, System};
 use record::{Job, item, moved, note};
 
@@ -70,7 +72,7 @@ impl Sample {
         }
     }
 
-    fn sheet(&self) -> Sheet {
+    fn sheet(&self) -> JobState {
         fold(self.entries.iter().cloned())
     }
 
@@ -105,9 +107,9 @@ fn next_phone(paper: Paper) -> Job {
     };
     let plate = paper
         .plate
-        .map(|plate| What::Person(PersonField::Plate, plate));
+        .map(|plate| Event::Person(PersonField::Plate, plate));
     job.tap(
-        [What::FromPaper(paper.slip)]
+        [Event::FromPaper(paper.slip)]
             .into_iter()
             .chain(plate)
             .collect(),
@@ -133,7 +135,7 @@ fn another_library_reads_the_symbols_of_every_sample_and_they_say_what_the_job_s
 
 /// The values stand in `public/sample/replaced-hub.json` as they were typed.
 #[test]
-fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
+fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_customer() {
     let sample = Sample::of("replaced-hub.json");
     let texts = photographed(&symbols(&sample.paper()).unwrap());
     let text = texts.join("\n");
@@ -163,7 +165,7 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_owner() {
 }
 
 /// One run of so many places; the second place lies on a stud hole, the last was skipped.
-fn run(nth: u8, needles: &[&str]) -> Vec<What> {
+fn run(nth: u8, needles: &[&str]) -> Vec<Event> {
     let setup = Setup {
         surface: Surface::HubFace,
         places: 8,
@@ -171,7 +173,7 @@ fn run(nth: u8, needles: &[&str]) -> Vec<What> {
         cleaned: Answer::Yes,
     };
     let reading = |(place, needle): (u8, &&str)| {
-        What::Runout(RunoutReading {
+        Event::Runout(RunoutReading {
             corner: Corner::FrontLeft,
             run: nth,
             setup,
@@ -242,11 +244,11 @@ fn a_module_is_at_least_four_tenths_of_a_millimetre_on_paper() {
 fn letters_of_any_language_come_through() {
     let mut job = Job::opened();
     job.tap(vec![
-        What::Vehicle(
+        Event::Vehicle(
             VehicleField::Family,
             "Mårdhund Größe 2,0 |100 %| 車 ".to_owned(),
         ),
-        What::Person(PersonField::Plate, "ÄÖ 12".to_owned()),
+        Event::Person(PersonField::Plate, "ÄÖ 12".to_owned()),
     ]);
     let told = paper(ID, &"0".repeat(64), &job.sheet()).unwrap();
     let texts = symbols(&told).unwrap();
@@ -260,7 +262,7 @@ fn long_paper(letters: usize) -> Option<Vec<String>> {
     let mut paper = Sample::of("replaced-hub.json").paper();
     let mut sources = 0;
     for what in &mut paper.slip.facts {
-        let What::Card(card) = what else { continue };
+        let Event::Card(card) = what else { continue };
         if let hubslate::trade::fastening::CardBody::Torque(body) = &mut card.body {
             sources += 1;
             body.source.document = format!("{sources}{}", "x".repeat(letters));
@@ -335,7 +337,7 @@ fn a_changed_cut_foreign_or_newer_text_is_refused() {
 fn a_practice_job_has_no_paper() {
     let mut job = Job::opened();
     job.entries.clear();
-    job.tap(vec![What::Opened(Opened {
+    job.tap(vec![Event::Opened(Opened {
         start: Start::AtHome,
         practice: Some("quiet_front".to_owned()),
     })]);
@@ -372,9 +374,9 @@ fn the_next_phone_has_cards_and_what_is_due_and_no_reading_or_decision_of_its_ow
     );
 }
 
-fn pulled(what: &What) -> Option<&str> {
+fn pulled(what: &Event) -> Option<&str> {
     match what {
-        What::Reading(Reading {
+        Event::Reading(Reading {
             side: Side::Pull,
             divisions,
             ..
@@ -396,12 +398,12 @@ fn what_was_left_loose_is_loose_on_the_next_phone_until_it_is_put_back_there() {
     let mut left = Job::opened();
     let nuts = || {
         (1..=5)
-            .map(|number| item(Group::WheelNuts, number))
+            .map(|number| item(ItemKind::LugNuts, number))
             .collect::<Vec<_>>()
     };
-    left.tap(vec![What::Corners(vec![record::HERE])]);
-    left.tap(vec![moved(Step::WheelOff, nuts(), Hold::Off)]);
-    left.tap(vec![What::Ended(Ended {
+    left.tap(vec![Event::Corners(vec![record::HERE])]);
+    left.tap(vec![moved(Step::WheelOff, nuts(), ItemState::Off)]);
+    left.tap(vec![Event::Ended(Ended {
         ending: Ending::LeftUnfinished,
         charge: None,
     })]);
@@ -414,14 +416,14 @@ fn what_was_left_loose_is_loose_on_the_next_phone_until_it_is_put_back_there() {
     let again = paper(ID, "", &here.sheet()).unwrap();
     assert_eq!(fold_of(again).loose(), left.sheet().loose());
     let four = nuts().into_iter().take(4).collect();
-    here.tap(vec![moved(Step::TurnWheelNuts, four, Hold::Done)]);
+    here.tap(vec![moved(Step::TurnLugNuts, four, ItemState::Done)]);
     assert_eq!(
         here.sheet().loose(),
-        [(item(Group::WheelNuts, 5), Hold::Off)]
+        [(item(ItemKind::LugNuts, 5), ItemState::Off)]
     );
 }
 
-fn fold_of(paper: Paper) -> Sheet {
+fn fold_of(paper: Paper) -> JobState {
     next_phone(paper).sheet()
 }
 

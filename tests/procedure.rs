@@ -19,8 +19,8 @@ use std::collections::BTreeSet;
 use bench::Bench;
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
-    CornerPlan, Course, Form, Group, Hold, HoldPoint, NutPosition, Phase, Plan, Start, Step,
-    StepKey, StepSpec, When, procedure,
+    CornerPlan, Course, Form, HoldPoint, ItemKind, ItemState, NutPosition, Phase, Plan, Start,
+    Step, StepKey, StepSpec, When, procedure,
 };
 use plans::{each_plan, each_settled_plan};
 
@@ -97,7 +97,7 @@ fn what_a_step_loosens_a_later_step_closes() {
             }
         }
         assert_eq!(bench.loose(), [], "{plan:?}");
-        assert!(bench.was_touched(Group::WheelNuts), "{plan:?}");
+        assert!(bench.was_touched(ItemKind::LugNuts), "{plan:?}");
     });
 }
 
@@ -132,7 +132,7 @@ fn no_fastener_is_closed_but_by_its_turn() {
     each_plan(|plan| {
         for spec in procedure(plan) {
             for change in &spec.changes {
-                let closes = change.to == Hold::Done;
+                let closes = change.to == ItemState::Done;
                 assert!(!(closes && change.group.is_fastener()), "{:?}", spec.key);
             }
         }
@@ -145,11 +145,11 @@ fn what_is_loosened_last_is_turned_after_it() {
         let steps = procedure(plan);
         for at in &plan.corners {
             for group in [
-                Group::CaliperPins,
-                Group::WheelNuts,
-                Group::HubBolts,
-                Group::BracketBolts,
-                Group::AxleNut,
+                ItemKind::CaliperPins,
+                ItemKind::LugNuts,
+                ItemKind::HubBolts,
+                ItemKind::BracketBolts,
+                ItemKind::AxleNut,
             ] {
                 let touches = |spec: &&StepSpec| {
                     spec.key.corner == Some(at.corner)
@@ -171,14 +171,14 @@ fn the_wheel_goes_on_only_over_a_hub_that_is_bolted() {
         for spec in procedure(plan) {
             if spec.key.step == Step::WheelOn {
                 for group in [
-                    Group::Hub,
-                    Group::HubBolts,
-                    Group::Rotor,
-                    Group::Bracket,
-                    Group::BracketBolts,
-                    Group::Caliper,
-                    Group::Pads,
-                    Group::SensorWire,
+                    ItemKind::Hub,
+                    ItemKind::HubBolts,
+                    ItemKind::Rotor,
+                    ItemKind::Bracket,
+                    ItemKind::BracketBolts,
+                    ItemKind::Caliper,
+                    ItemKind::Pads,
+                    ItemKind::SensorWire,
                 ] {
                     assert!(bench.is_back(&spec, group), "{group:?} in {plan:?}");
                 }
@@ -195,7 +195,7 @@ fn no_weight_comes_before_the_nut_is_at_its_card() {
         for spec in procedure(plan) {
             let nut_waits_for_the_ground = plan.nut == NutPosition::OnGround && spec.key.nth == 1;
             if spec.key.step == Step::Lower && !nut_waits_for_the_ground {
-                assert!(bench.is_back(&spec, Group::AxleNut), "{plan:?}");
+                assert!(bench.is_back(&spec, ItemKind::AxleNut), "{plan:?}");
                 assert!(spec.holds.contains(&HoldPoint::Nut), "{plan:?}");
             }
             bench.work(&spec);
@@ -229,8 +229,8 @@ fn the_readings_before_come_before_the_nut_is_loosened() {
 fn loosens_nut(spec: &StepSpec) -> bool {
     let changes = spec.changes.iter();
     changes
-        .filter(|change| change.group == Group::AxleNut)
-        .any(|change| change.to < Hold::ByHand)
+        .filter(|change| change.group == ItemKind::AxleNut)
+        .any(|change| change.to < ItemState::ByHand)
 }
 
 fn reads(spec: &StepSpec, when: When) -> bool {
@@ -249,7 +249,7 @@ fn the_nut_is_staked_only_after_the_readings_after() {
                     .rposition(|spec| here(spec) && is(spec))
                     .unwrap()
             };
-            let turned = last(&|spec| spec.form == Form::Turn(Group::AxleNut));
+            let turned = last(&|spec| spec.form == Form::Turn(ItemKind::AxleNut));
             let read = last(&|spec| reads(spec, When::After));
             let staked = last(&|spec| spec.key.step == Step::Stake);
             assert!(turned < read && read < staked, "{plan:?}");
@@ -274,7 +274,7 @@ fn the_wheel_comes_off_only_behind_stand_and_shove() {
             let off = spec
                 .changes
                 .iter()
-                .any(|c| c.group == Group::Wheel && c.to == Hold::Off);
+                .any(|c| c.group == ItemKind::Wheel && c.to == ItemState::Off);
             // The nut that was broken loose on the ground comes off with the wheel.
             let off = off || spec.key.step == Step::StripNut && plan.nut != NutPosition::AirBar;
             let stand = spec.holds.contains(&HoldPoint::Stand);
@@ -296,8 +296,8 @@ fn a_car_that_stood_on_its_wheel_is_shoved_before_anything_comes_off() {
         for spec in procedure(plan) {
             match spec.key.step {
                 Step::Shove => shoved = true,
-                // To crack the nuts the car is set down until the tyre bites.
-                Step::Lower | Step::CrackWheelNuts | Step::CrackAxleNut => shoved = false,
+                // To crack the nuts the car is set down until the tire bites.
+                Step::Lower | Step::LoosenLugNuts | Step::LoosenAxleNut => shoved = false,
                 Step::WheelOff | Step::WheelOffAgain | Step::StripNut => {
                     assert!(shoved, "{plan:?}");
                 }
@@ -314,7 +314,7 @@ fn the_brake_is_pumped_firm_after_the_pads_were_last_out() {
         for at in &plan.corners {
             let here = |spec: &StepSpec| spec.key.corner == Some(at.corner);
             let pads = steps.iter().rposition(|spec| {
-                here(spec) && spec.changes.iter().any(|c| c.group == Group::Pads)
+                here(spec) && spec.changes.iter().any(|c| c.group == ItemKind::Pads)
             });
             let pedal = steps
                 .iter()

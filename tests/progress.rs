@@ -18,13 +18,14 @@ mod technician;
 
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::job::ending::is_blocked;
-use hubslate::job::entry::{Decided, Ending, Reading, Reply, Side, What};
+use hubslate::job::entry::{Decided, Ending, Event, Reading, Reply, Side};
 use hubslate::job::{Status, fold, group_items, held, measure_again, next, status};
 use hubslate::slate::undo;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{
-    Because, Check, Form, Group, Hold, NutPosition, Pick, Start, Step, StepKey, When,
+    Check, Choice, Form, ItemKind, ItemState, NotDoneReason, NutPosition, Start, Step, StepKey,
+    When,
 };
 use hubslate::units::Decimal;
 use record::{HERE, Job, moved, said};
@@ -128,40 +129,44 @@ fn after_an_undo_the_step_comes_next_again() {
     }
 }
 
-/// Turns the first `count` wheel nuts of the final pass, one tap each.
+/// Turns the first `count` lug nuts of the final pass, one tap each.
 fn turn_some(job: &mut Job, count: usize) {
-    let nuts = group_items(&job.sheet(), HERE, Group::WheelNuts);
+    let nuts = group_items(&job.sheet(), HERE, ItemKind::LugNuts);
     for nut in nuts.into_iter().take(count) {
-        job.tap(vec![moved(Step::TurnWheelNuts, vec![nut], Hold::Done)]);
+        job.tap(vec![moved(Step::TurnLugNuts, vec![nut], ItemState::Done)]);
     }
 }
 
 #[test]
 fn a_pass_that_was_broken_off_begins_again_at_the_first() {
-    let key = at(Step::TurnWheelNuts);
+    let key = at(Step::TurnLugNuts);
     let mut job = walk_to(Story::REPLACED, key);
-    job.tap(vec![What::Pass(key)]);
+    job.tap(vec![Event::Pass(key)]);
     turn_some(&mut job, 3);
     assert_eq!(far(&job, key), Status::Partly(3, 5));
-    job.tap(vec![What::Pass(key)]);
+    job.tap(vec![Event::Pass(key)]);
     assert_eq!(far(&job, key), Status::Open);
-    let nuts = group_items(&job.sheet(), HERE, Group::WheelNuts);
+    let nuts = group_items(&job.sheet(), HERE, ItemKind::LugNuts);
     assert!(nuts.iter().all(|nut| !job.sheet().turned(key, *nut)));
     turn_some(&mut job, 4);
     assert_eq!(far(&job, key), Status::Partly(4, 5));
     assert_eq!(next_key(&job.sheet()), Some(key));
-    job.tap(vec![moved(Step::TurnWheelNuts, vec![nuts[4]], Hold::Done)]);
+    job.tap(vec![moved(
+        Step::TurnLugNuts,
+        vec![nuts[4]],
+        ItemState::Done,
+    )]);
     assert_eq!(far(&job, key), Status::Done);
 }
 
 #[test]
 fn an_undone_beginning_brings_the_broken_pass_back() {
-    let key = at(Step::TurnWheelNuts);
+    let key = at(Step::TurnLugNuts);
     let mut job = walk_to(Story::REPLACED, key);
-    job.tap(vec![What::Pass(key)]);
+    job.tap(vec![Event::Pass(key)]);
     turn_some(&mut job, 3);
-    let again = job.tap(vec![What::Pass(key)]);
-    job.tap(vec![What::Strike(again)]);
+    let again = job.tap(vec![Event::Pass(key)]);
+    job.tap(vec![Event::Strike(again)]);
     assert_eq!(far(&job, key), Status::Partly(3, 5));
 }
 
@@ -169,8 +174,11 @@ fn an_undone_beginning_brings_the_broken_pass_back() {
 fn not_done_is_settled_and_is_not_done() {
     let key = at(Step::OtherSide);
     let mut job = walk_to(Story::REPLACED, key);
-    job.tap(vec![What::Answered(key, Reply::NotDone(Because::NoTime))]);
-    assert_eq!(far(&job, key), Status::NotDone(Because::NoTime));
+    job.tap(vec![Event::Answered(
+        key,
+        Reply::NotDone(NotDoneReason::NoTime),
+    )]);
+    assert_eq!(far(&job, key), Status::NotDone(NotDoneReason::NoTime));
     assert!(far(&job, key).is_settled());
     assert_ne!(next_key(&job.sheet()), Some(key));
 }
@@ -180,7 +188,7 @@ fn a_question_answered_with_not_done_is_settled_and_is_not_done() {
     let key = StepKey::once(Step::SignSpeed);
     let mut job = walk_to(Story::REPLACED, key);
     job.tap(vec![said(key, Answer::NotDone)]);
-    assert_eq!(far(&job, key), Status::NotDone(Because::Other));
+    assert_eq!(far(&job, key), Status::NotDone(NotDoneReason::Other));
     assert_ne!(next_key(&job.sheet()), Some(key));
 }
 
@@ -237,10 +245,10 @@ fn a_base_that_gives_too_much_is_set_again() {
         at(Step::RigPush).nth(2),
     ] {
         let mut job = walk_to(again, key);
-        job.tap(vec![What::Answered(key, Reply::Picked(Pick::FlexMore))]);
+        job.tap(vec![Event::Answered(key, Reply::Picked(Choice::FlexMore))]);
         assert_eq!(far(&job, key), Status::Held, "{key:?}");
         assert_eq!(next_key(&job.sheet()), Some(key));
-        job.tap(vec![What::Answered(key, Reply::Picked(Pick::FlexOne))]);
+        job.tap(vec![Event::Answered(key, Reply::Picked(Choice::FlexOne))]);
         assert_eq!(far(&job, key), Status::Done, "{key:?}");
     }
 }
@@ -264,14 +272,14 @@ fn a_round_is_done_only_when_it_was_pulled() {
 
 #[test]
 fn a_step_that_is_partly_turned_can_be_given_up_and_taken_up_again() {
-    let turn = at(Step::TurnWheelNuts);
+    let turn = at(Step::TurnLugNuts);
     let mut job = walk_to(Story::REPLACED, turn);
-    let all = technician::turn(&job.sheet(), turn, Group::WheelNuts);
+    let all = technician::turn(&job.sheet(), turn, ItemKind::LugNuts);
     job.tap(all[..3].to_vec());
     assert_eq!(far(&job, turn), Status::Partly(2, 5));
-    let given_up = Reply::NotDone(Because::WillNotGo);
-    job.tap(vec![What::Answered(turn, given_up)]);
-    assert_eq!(far(&job, turn), Status::NotDone(Because::WillNotGo));
+    let given_up = Reply::NotDone(NotDoneReason::WillNotGo);
+    job.tap(vec![Event::Answered(turn, given_up)]);
+    assert_eq!(far(&job, turn), Status::NotDone(NotDoneReason::WillNotGo));
     assert_ne!(next_key(&job.sheet()), Some(turn));
     assert!(!job.sheet().loose().is_empty());
     job.tap(all[3..4].to_vec());
@@ -291,7 +299,7 @@ fn a_bearing_that_is_watched_stands_in_the_list_of_jobs_until_it_is_looked_back_
         ..Story::REPLACED
     };
     let mut job = walk_to(story, at(Step::Decide));
-    let due = What::Due(recheck("2026-02-20").unwrap());
+    let due = Event::Due(recheck("2026-02-20").unwrap());
     job.tap(vec![technician::decided(1, story), due]);
     let listed = |job: &Job| {
         let sheet = job.sheet();

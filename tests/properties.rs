@@ -188,7 +188,7 @@ proptest! {
         let judged = |dial| {
             let set = set(dial, &pulls);
             let budget = Budget::of(&set, &rig(0.01));
-            (compare(&set, &budget, &Limit::maker(mm(limit), Way::DEFAULT).unwrap()), budget)
+            (compare(&set, &budget, &Limit::manufacturer(mm(limit), Way::DEFAULT).unwrap()), budget)
         };
         let ((by_mm, budget_mm), (by_thou, budget_thou)) = (judged(in_mm), judged(Dial::THOU));
         prop_assert_eq!(rank(&by_mm), rank(&by_thou));
@@ -203,7 +203,7 @@ proptest! {
         let set = set(Dial::HUNDREDTH_MM, &pulls);
         let budget = Budget::of(&set, &rig(0.005));
         let judged = |value| {
-            rank(&compare(&set, &budget, &Limit::maker(mm(value), Way::DEFAULT).unwrap()))
+            rank(&compare(&set, &budget, &Limit::manufacturer(mm(value), Way::DEFAULT).unwrap()))
         };
         prop_assert!(judged(limit + wider) <= judged(limit));
     }
@@ -216,7 +216,7 @@ proptest! {
         limit in 0.001..0.3_f64, flex in 0.0..0.02_f64, worse in 0.0..0.02_f64
     ) {
         let set = set(Dial::HUNDREDTH_MM, &vec![play; rounds]);
-        let limit = Limit::maker(mm(limit), Way::DEFAULT).unwrap();
+        let limit = Limit::manufacturer(mm(limit), Way::DEFAULT).unwrap();
         let proven = |flex| {
             matches!(rank(&compare(&set, &Budget::of(&set, &rig(flex)), &limit)), 0 | 3)
         };
@@ -227,7 +227,7 @@ proptest! {
     fn what_is_promised_in_advance_is_kept_by_rounds_that_agree(
         play in 0.0..20.0_f64, limit in 0.001..0.2_f64, rounds in 1..6_usize
     ) {
-        let limit = Limit::maker(mm(limit), Way::DEFAULT).unwrap();
+        let limit = Limit::manufacturer(mm(limit), Way::DEFAULT).unwrap();
         let promised = can_prove(&Dial::HUNDREDTH_MM, &rig(0.005), rounds, &limit);
         let set = set(Dial::HUNDREDTH_MM, &vec![play; rounds]);
         let mean = set.mean();

@@ -13,7 +13,7 @@ use std::process::Command;
 use hubslate::exchange::rescue::{Rescue, RescueError};
 use hubslate::exchange::verify::{Finding, verify};
 use hubslate::exchange::{
-    EntryFault, ImportError, Incoming, KeptText, LogKind, digest, merge, read,
+    EntryError, ImportError, Incoming, KeptText, LogKind, digest, merge, read,
 };
 use hubslate::text::Lang;
 use serde_json::{Value, json};
@@ -154,9 +154,9 @@ fn each_log_gets_the_kind_of_its_name() {
     };
     let names = [
         "book:2016-compact",
+        "confirmations:shop",
         "kit:van",
         "shop:rules",
-        "yard:receipts",
     ];
     let others: Vec<KeptText> = names.iter().map(|name| of(name)).collect();
     let bad: Vec<KeptText> = ["job-1", "", "kit:a van"]
@@ -175,9 +175,9 @@ fn each_log_gets_the_kind_of_its_name() {
         .collect();
     let kinds_of = [
         LogKind::CardBook,
+        LogKind::Confirmation,
         LogKind::VanKit,
         LogKind::Shop,
-        LogKind::Receipt,
     ];
     assert_eq!(kinds, names.into_iter().zip(kinds_of).collect::<Vec<_>>());
     let mut aside: Vec<_> = rescue.aside.iter().map(|one| one.log.as_deref()).collect();
@@ -213,15 +213,15 @@ fn a_broken_entry_is_named_and_the_rest_comes_in() {
         (json!(null), RescueError::NotARecord),
         (
             json!({ "log": log, "id": last.id, "text": last.text[1..] }),
-            bad(EntryFault::NotAnEntry),
+            bad(EntryError::NotAnEntry),
         ),
         (
             json!({ "log": log, "id": "x", "text": last.text.replace(&last.id, "x") }),
-            bad(EntryFault::BadId),
+            bad(EntryError::BadId),
         ),
         (
             json!({ "log": log, "id": last.id, "text": last.text.replace(log, "kit:van") }),
-            bad(EntryFault::OtherLog),
+            bad(EntryError::OtherLog),
         ),
         (
             json!({ "log": log, "id": other_id, "text": last.text }),
@@ -229,7 +229,7 @@ fn a_broken_entry_is_named_and_the_rest_comes_in() {
         ),
         (
             json!({ "log": log, "id": rest[0].id, "text": last.text.replace(&last.id, &rest[0].id) }),
-            bad(EntryFault::Twice),
+            bad(EntryError::Twice),
         ),
     ];
     for (entry, error) in cases {
@@ -242,7 +242,7 @@ fn a_broken_entry_is_named_and_the_rest_comes_in() {
             panic!("{entry}: {:?}", rescue.aside)
         };
         // Of two forms of one id the one that is taken is chosen by its bytes.
-        if error != bad(EntryFault::Twice) {
+        if error != bad(EntryError::Twice) {
             assert_eq!(aside.key, place, "{entry}");
         }
         assert_eq!(aside.error, error, "{entry}");
@@ -318,7 +318,7 @@ fn where_the_two_places_differ_the_journal_stands_and_the_other_is_named() {
     let (key, value) = tap(&[other]);
     let file = saved(&records(&all), &local([(key.clone(), value)]));
     assert_eq!(digest_of(&came(&file).0), stated);
-    let twice = RescueError::BadEntry(EntryFault::Twice);
+    let twice = RescueError::BadEntry(EntryError::Twice);
     assert_eq!(aside(&file), [(key, twice)]);
 }
 

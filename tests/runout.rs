@@ -249,7 +249,7 @@ proptest! {
         let moves = shape(&series).unwrap().moves;
         let reach = reach(&series, moves, IndicatorError::OneDivision).unwrap();
         let judged = |limit: f64| {
-            let limit = RunoutLimit::maker(Surface::Rotor, mm(limit)).unwrap();
+            let limit = RunoutLimit::manufacturer(Surface::Rotor, mm(limit)).unwrap();
             compare(Surface::Rotor, &reach, &limit).unwrap()
         };
         let (tight, wide) = (judged(limits.0.min(limits.1)), judged(limits.0.max(limits.1)));

@@ -22,16 +22,16 @@ use std::path::PathBuf;
 
 use hubslate::exchange::read;
 use hubslate::job::entry::{DueKind, Ending, Reply, VehicleField};
-use hubslate::job::{Sheet, judge};
+use hubslate::job::{JobState, judge};
 use hubslate::trade::fastening::Position;
 use hubslate::trade::play::{After, Decision, Felt};
 use hubslate::trade::vehicle::{CheckDigit, Corner, Vin};
-use hubslate::trade::wheel_end::{Pick, Start, When};
+use hubslate::trade::wheel_end::{Choice, Start, When};
 use hubslate::units::LengthUnit;
 use story::Story;
 use walk::Walk;
 
-/// The committed file; it is written anew when `HUBSLATE_WRITE_SAMPLES` is set.
+/// The committed file; it is written again when `HUBSLATE_WRITE_SAMPLES` is set.
 #[track_caller]
 fn is_committed(name: &str, walk: &Walk) {
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR"))
@@ -54,7 +54,7 @@ fn is_committed(name: &str, walk: &Walk) {
 
 /// What must hold of every job that ended otherwise than "left unfinished".
 #[track_caller]
-fn is_closed(story: &Story, walk: &Walk) -> Sheet {
+fn is_closed(story: &Story, walk: &Walk) -> JobState {
     let sheet = walk.sheet();
     assert_eq!(sheet.problems(), []);
     assert_eq!(sheet.loose(), []);
@@ -153,8 +153,8 @@ fn over_by_less_than_the_uncertainty_asks_for_a_second_set_and_is_then_replaced(
         ("rock_twelve_six", Reply::Felt(Felt::Nothing)),
         ("rock_nine_three", Reply::Felt(Felt::Nothing)),
         ("rock_axial", Reply::Felt(Felt::Nothing)),
-        ("spin_hand", Reply::Picked(Pick::SmoothQuiet)),
-        ("rig_again", Reply::Picked(Pick::FlexNone)),
+        ("spin_hand", Reply::Picked(Choice::SmoothQuiet)),
+        ("rig_again", Reply::Picked(Choice::FlexNone)),
     ]);
     let over = ["2.4", "2.2", "2.4"];
     story.readings.insert((When::Before, 1), over);

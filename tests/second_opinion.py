@@ -81,12 +81,12 @@ class Job:
     def pick(self, step):
         return self.reply(step).get("picked", {}).get("pick")
 
-    def makers_limit(self):
+    def manufacturers_limit(self):
         card = self.last("card", lambda b: b["item"] == "play_limit") or self.on_paper() or {}
         if "play" not in card:
             return None
         most = card["play"]["most"]
-        return {"mm": number(most["number"]) * MM[most["unit"]], "source": "maker", "way": card["play"]["way"]}
+        return {"mm": number(most["number"]) * MM[most["unit"]], "source": "manufacturer", "way": card["play"]["way"]}
 
     def on_paper(self):
         """The limit of an earlier visit's paper: L|play_limit|source|page|most|method|place|rig|newtons."""
@@ -229,7 +229,7 @@ def measure(job, corner, when, nth):
     slant = job.slant(corner, when, nth)
     plays = [one * np.cos(slant or 0.0) for one in plays]
     flex, marks = job.marks(corner, when, nth)
-    limit, apart = in_force(job.makers_limit(), way)
+    limit, apart = in_force(job.manufacturers_limit(), way)
     division, n = dial["graduation_mm"], len(plays)
     mean = float(np.mean(plays))
     scatter = float(np.std(plays, ddof=1)) if n > 1 else 0.0
@@ -312,8 +312,8 @@ def spoken(one):
     house = one["measured"]["limit_source"] == "house"
     return {
         "out_not_proven": ("replace", "over_not_proven"), "movement_seen": ("replace", "over_not_proven"),
-        "proven_in": ("keep", "no_maker_limit" if house else "under_proven"),
-        "in_not_proven": ("keep", "no_maker_limit") if house else ("watch", "under_not_proven"),
+        "proven_in": ("keep", "no_manufacturer_limit" if house else "under_proven"),
+        "in_not_proven": ("keep", "no_manufacturer_limit") if house else ("watch", "under_not_proven"),
         "no_movement_seen": ("watch", "no_movement_seen"),
     }[one["measured"]["conformity"]]
 
@@ -480,7 +480,7 @@ def proof(job, corner):
     if rough is None:
         return {**told, "outcome": "not_judged", "not_done": ["hand", "ear"]}
     met = one and compared(one) and not one["measured"]["apart"]
-    proven = bool(one) and one["measured"]["limit_source"] == "maker" and one["measured"]["conformity"] == "proven_in"
+    proven = bool(one) and one["measured"]["limit_source"] == "manufacturer" and one["measured"]["conformity"] == "proven_in"
     return {**told, "outcome": "pass", "proven": proven, "not_done": [] if met else ["dial"]}
 
 

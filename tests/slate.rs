@@ -21,18 +21,18 @@ use std::task::{Context, Poll, Waker};
 use faulty::{Faulty, block_on};
 use hubslate::exchange::digest;
 use hubslate::exchange::wire::WireError;
-use hubslate::job::entry::{Entry, EntryId, HandedOver, Photo as Photograph, What};
+use hubslate::job::entry::{Entry, EntryId, Event, HandedOver, Photo as Photograph};
 use hubslate::job::fold;
 use hubslate::job::picture::{pictures, retaken};
-use hubslate::platform::record::{Photo, Record, StoreProblem};
+use hubslate::platform::record::{Photo, Record, StoreError};
 use hubslate::slate::{
     Kept, NotKept, compose, is_one_tap, keep, keep_bytes, log_id, read, records, sealed, undo,
 };
-use hubslate::trade::wheel_end::{Group, Hold, Start, Step, StepKey};
+use hubslate::trade::wheel_end::{ItemKind, ItemState, Start, Step, StepKey};
 use record::{Job, Phone, item, log, moved, note, opened};
 
-const FULL: StoreProblem = StoreProblem::Full;
-const DENIED: StoreProblem = StoreProblem::Denied;
+const FULL: StoreError = StoreError::Full;
+const DENIED: StoreError = StoreError::Denied;
 
 fn tap() -> Vec<Entry> {
     Phone::new("slate one", 7_000).tap(&[], vec![opened(Start::AtCar), note("x")])
@@ -109,7 +109,7 @@ fn the_second_copy_is_written_in_the_same_tick_and_before_the_journal() {
 fn what_cannot_be_written_down_reaches_neither_place() {
     let store = Faulty::default();
     let mut entries = tap();
-    entries[1].what = What::Unknown("{ cut off".to_owned());
+    entries[1].what = Event::Unknown("{ cut off".to_owned());
     let id = entries[1].id.0.clone();
     let outcome = block_on(keep(&store, &entries));
     assert_eq!(outcome, Err(NotKept::Wire(WireError::Malformed(id))));
@@ -226,13 +226,13 @@ fn the_entries_of_a_tap_hang_on_the_heads_and_on_each_other() {
 #[test]
 fn what_is_handed_over_is_all_before_it_with_what_the_tap_wrote_first() {
     let phone = Phone::new("slate one", 7_000);
-    let over = What::HandedOver(HandedOver::NOW);
+    let over = Event::HandedOver(HandedOver::NOW);
     let whats = vec![note("proof"), over, note("end")];
     let new = compose(&log(), &[], &phone.pen(), whats);
     let told = sealed(&tap(), new.clone());
     let texts = |entries: &[Entry]| records(entries).unwrap().into_iter().map(|it| it.text);
     let seen = digest(texts(&tap()).chain(texts(&new[..1])));
-    let expected = What::HandedOver(HandedOver { digest: seen });
+    let expected = Event::HandedOver(HandedOver { digest: seen });
     assert_eq!(told[1].what, expected);
     assert_eq!([&told[0], &told[2]], [&new[0], &new[2]]);
     assert_eq!(told[1].id, new[1].id);
@@ -314,7 +314,7 @@ fn undo_of_a_second_picture_brings_the_first_back() {
         all.collect()
     };
     let mut job = Job::opened();
-    let first = job.tap(vec![What::Photo(shot("a"))]);
+    let first = job.tap(vec![Event::Photo(shot("a"))]);
     job.tap(retaken(&job.sheet(), &first[0], shot("b")));
     assert_eq!(there(&job), ["b"]);
     undone(&mut job);
@@ -323,15 +323,15 @@ fn undo_of_a_second_picture_brings_the_first_back() {
     assert_eq!(there(&job), Vec::<String>::new());
 }
 
-fn pins(to: Hold) -> What {
-    moved(Step::CaliperUp, vec![item(Group::CaliperPins, 1)], to)
+fn pins(to: ItemState) -> Event {
+    moved(Step::CaliperUp, vec![item(ItemKind::CaliperPins, 1)], to)
 }
 
 /// What an undo on this phone would strike.
 fn struck(job: &Job) -> Option<Vec<EntryId>> {
     match undo(&job.sheet(), job.phone.device) {
         None => None,
-        Some(What::Strike(ids)) => Some(ids),
+        Some(Event::Strike(ids)) => Some(ids),
         Some(other) => panic!("{other:?} is no strike"),
     }
 }
@@ -345,8 +345,8 @@ fn undone(job: &mut Job) {
 #[test]
 fn undo_strikes_every_entry_of_the_last_tap_and_no_other() {
     let mut job = Job::opened();
-    job.tap(vec![note("before"), pins(Hold::Snug)]);
-    let last = job.tap(vec![note("a"), pins(Hold::Off), note("b")]);
+    job.tap(vec![note("before"), pins(ItemState::Snug)]);
+    let last = job.tap(vec![note("a"), pins(ItemState::Off), note("b")]);
     assert_eq!(struck(&job), Some(last));
 }
 

@@ -14,11 +14,11 @@ mod record;
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod technician;
 
-use hubslate::job::entry::{Carried, Quantity, Reply, What};
+use hubslate::job::entry::{Carried, Event, Quantity, Reply};
 use hubslate::job::judge;
 use hubslate::job::kit::first_kit;
 use hubslate::trade::play::{Conformity, Mark, WhyNot};
-use hubslate::trade::wheel_end::{Because, Pick, SetName, Step, StepKey, When};
+use hubslate::trade::wheel_end::{Choice, NotDoneReason, SetName, Step, StepKey, When};
 use hubslate::units::{System, TemperatureUnit, Typed};
 use record::{HERE, Job};
 use technician::{Story, walk_to};
@@ -36,7 +36,7 @@ fn at(step: Step) -> StepKey {
 fn read_with(answers: &[(StepKey, Reply)]) -> Job {
     let mut job = walk_to(Story::REPLACED, at(Step::Decide));
     for (key, reply) in answers {
-        job.tap(vec![What::Answered(*key, reply.clone())]);
+        job.tap(vec![Event::Answered(*key, reply.clone())]);
     }
     job
 }
@@ -56,32 +56,32 @@ fn marked(answers: &[(StepKey, Reply)], mark: Mark, refuses: bool) {
     assert_eq!(refused, refuses, "{mark:?}: {:?}", measured.conformity);
 }
 
-fn picked(step: Step, pick: Pick) -> (StepKey, Reply) {
+fn picked(step: Step, pick: Choice) -> (StepKey, Reply) {
     (at(step), Reply::Picked(pick))
 }
 
 #[test]
 fn what_is_no_play_is_not_compared() {
     marked(
-        &[picked(Step::NutFound, Pick::NutSlack)],
+        &[picked(Step::NutFound, Choice::NutSlack)],
         Mark::NutSlack,
         true,
     );
-    let on = (at(Step::WheelOff), Reply::NotDone(Because::WillNotGo));
+    let on = (at(Step::WheelOff), Reply::NotDone(NotDoneReason::WillNotGo));
     marked(&[on], Mark::WheelFitted, true);
     marked(
-        &[picked(Step::RigPush, Pick::BaseElsewhere)],
+        &[picked(Step::RigPush, Choice::BaseElsewhere)],
         Mark::BaseNotOnKnuckle,
         true,
     );
-    let untested = (at(Step::RigPush), Reply::NotDone(Because::NoTime));
+    let untested = (at(Step::RigPush), Reply::NotDone(NotDoneReason::NoTime));
     marked(&[untested], Mark::FlexNotTested, true);
 }
 
 #[test]
 fn what_may_mislead_is_told_beside_the_reading() {
     marked(
-        &[picked(Step::NutFound, Pick::NutRetorqued)],
+        &[picked(Step::NutFound, Choice::NutRetorqued)],
         Mark::NutHadBeenLoosened,
         false,
     );
@@ -97,7 +97,7 @@ fn what_may_mislead_is_told_beside_the_reading() {
         false,
     );
     let carried = |due: &str| {
-        What::Carried(Carried {
+        Event::Carried(Carried {
             dial_due: Some(due.parse().unwrap()),
             ..first_kit(System::Metric)
         })

@@ -126,7 +126,7 @@ fn set() -> impl Strategy<Value = Set> {
 fn card() -> impl Strategy<Value = Limit> {
     let value = select(vec![0.0, 0.01, 0.03, 0.05, 0.1, 0.2]);
     let way = prop_oneof![3 => Just(Way::DEFAULT), 1 => Just(ROCKED)];
-    (value, way).prop_map(|(value, way)| Limit::maker(mm(value), way).unwrap())
+    (value, way).prop_map(|(value, way)| Limit::manufacturer(mm(value), way).unwrap())
 }
 
 fn known() -> impl Strategy<Value = Known> {
@@ -308,19 +308,19 @@ impl Worse {
             Self::CardForAnotherWay
                 if known.card.is_none() && known.sets.iter().all(|s| s.way == Way::DEFAULT) =>
             {
-                worse.card = Some(Limit::maker(mm(0.5), ROCKED).unwrap());
+                worse.card = Some(Limit::manufacturer(mm(0.5), ROCKED).unwrap());
             }
             Self::LowerLimit => {
                 let limit = known.card.unwrap_or(Limit::HOUSE);
                 let lower = limit.value.times(0.5);
-                worse.card = Some(Limit::maker(lower, limit.way).unwrap());
+                worse.card = Some(Limit::manufacturer(lower, limit.way).unwrap());
                 if limit.value < mm(0.001) {
                     return None;
                 }
             }
             Self::ZeroLimit => {
                 let way = known.card.map_or(Limit::HOUSE.way, |card| card.way);
-                worse.card = Some(Limit::maker(Length::ZERO, way).unwrap());
+                worse.card = Some(Limit::manufacturer(Length::ZERO, way).unwrap());
             }
             Self::SecondSetThatCannotBeCompared if known.sets.len() == 1 => {
                 let mut second = known.sets[0].clone();
@@ -400,7 +400,7 @@ fn a_card_for_another_method_does_not_clear_what_the_default_limit_condemns() {
         stop_signs: vec![],
     };
     assert_eq!(known.decision(), Decision::Replace);
-    known.card = Some(Limit::maker(mm(0.5), ROCKED).unwrap());
+    known.card = Some(Limit::manufacturer(mm(0.5), ROCKED).unwrap());
     let verdict = known.verdict();
     assert_eq!(verdict.decision, Decision::Replace);
     assert_eq!(verdict.not_done, [Test::Dial]);

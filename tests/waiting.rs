@@ -1,4 +1,4 @@
-//! A car that waits for its owner's yes is lifted and shoved anew before the work goes on.
+//! A car that waits for its customer's yes is lifted and shoved again before the work goes on.
 
 #![allow(
     clippy::unwrap_used,
@@ -14,10 +14,10 @@ mod record;
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod technician;
 
-use hubslate::job::entry::{Reply, What};
+use hubslate::job::entry::{Event, Reply};
 use hubslate::job::held;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::wheel_end::{Because, HoldPoint, SHOVE_WAITED, Step, StepKey};
+use hubslate::trade::wheel_end::{HoldPoint, NotDoneReason, SHOVE_WAITED, Step, StepKey};
 use record::{HERE, Job, said};
 use technician::{Story, consent, next_key, steps, walk_to};
 
@@ -38,7 +38,7 @@ fn point(job: &Job, key: StepKey) -> Option<HoldPoint> {
 
 fn waited(yes: bool) -> Job {
     let mut job = asked();
-    job.tap(vec![What::Answered(at(Step::Wait), Reply::Done)]);
+    job.tap(vec![Event::Answered(at(Step::Wait), Reply::Done)]);
     assert_eq!(
         next_key(&job.sheet()),
         Some(at(Step::Agree)),
@@ -52,8 +52,8 @@ fn waited(yes: bool) -> Job {
 fn a_job_that_did_not_wait_goes_on_at_once() {
     let mut job = asked();
     job.tap(vec![consent(at(Step::Agree), true)]);
-    assert_eq!(next_key(&job.sheet()), Some(at(Step::CrackAxleNut)));
-    assert_eq!(point(&job, at(Step::CrackAxleNut)), None);
+    assert_eq!(next_key(&job.sheet()), Some(at(Step::LoosenAxleNut)));
+    assert_eq!(point(&job, at(Step::LoosenAxleNut)), None);
 }
 
 #[test]
@@ -61,23 +61,23 @@ fn after_waiting_it_is_held_jacked_stood_and_shoved_before_the_work_goes_on() {
     let mut job = waited(true);
     for step in [Step::LiftHold, Step::LiftStand] {
         assert_eq!(next_key(&job.sheet()), Some(at(step).nth(2)));
-        job.tap(vec![What::Answered(at(step).nth(2), Reply::Done)]);
+        job.tap(vec![Event::Answered(at(step).nth(2), Reply::Done)]);
     }
     let shove = at(Step::Shove).nth(SHOVE_WAITED);
     assert_eq!(next_key(&job.sheet()), Some(shove));
-    assert_eq!(point(&job, at(Step::CrackAxleNut)), Some(HoldPoint::Stand));
+    assert_eq!(point(&job, at(Step::LoosenAxleNut)), Some(HoldPoint::Stand));
     for no in [
         said(shove, Answer::No),
         said(shove, Answer::NotDone),
-        What::Answered(shove, Reply::NotDone(Because::DoneEarlier)),
+        Event::Answered(shove, Reply::NotDone(NotDoneReason::DoneEarlier)),
     ] {
         let mut job = job.clone();
         job.tap(vec![no]);
-        assert_eq!(point(&job, at(Step::CrackAxleNut)), Some(HoldPoint::Stand));
+        assert_eq!(point(&job, at(Step::LoosenAxleNut)), Some(HoldPoint::Stand));
     }
     job.tap(vec![said(shove, Answer::Yes)]);
-    assert_eq!(point(&job, at(Step::CrackAxleNut)), None);
-    assert_eq!(next_key(&job.sheet()), Some(at(Step::CrackAxleNut)));
+    assert_eq!(point(&job, at(Step::LoosenAxleNut)), None);
+    assert_eq!(next_key(&job.sheet()), Some(at(Step::LoosenAxleNut)));
 }
 
 #[test]

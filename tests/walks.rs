@@ -18,9 +18,9 @@ mod technician;
 use std::cell::Cell;
 use std::collections::{BTreeMap, BTreeSet};
 
-use hubslate::job::also::{Also, next_place};
-use hubslate::job::entry::{Consent, How, Reply, Scope, What};
+use hubslate::job::entry::{Consent, Event, How, Reply, Scope};
 use hubslate::job::loose::put_back;
+use hubslate::job::manual_item::{Also, next_place};
 use hubslate::job::mishap::{Mishap, in_the_way, mended, possible};
 use hubslate::job::turn::Turning;
 use hubslate::job::{held, next};
@@ -28,7 +28,7 @@ use hubslate::slate::undo;
 use hubslate::trade::fastening::MishapKind;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, HoldPoint, Item, NutPosition, Start, StepSpec,
+    Form, HoldPoint, Item, ItemKind, ItemState, NotDoneReason, NutPosition, Start, StepSpec,
 };
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -96,11 +96,11 @@ fn story() -> impl Strategy<Value = Story> {
 struct Walk {
     job: Job,
     story: Story,
-    taps: Vec<Vec<What>>,
+    taps: Vec<Vec<Event>>,
 }
 
 impl Walk {
-    fn tap(&mut self, whats: Vec<What>) {
+    fn tap(&mut self, whats: Vec<Event>) {
         self.job.tap(whats.clone());
         self.taps.push(whats);
     }
@@ -117,15 +117,15 @@ impl Walk {
             }
             Act::Skip => {
                 if let Some(spec) = next(&sheet, &all) {
-                    let reply = Reply::NotDone(Because::Other);
-                    self.tap(vec![What::Answered(spec.key, reply)]);
+                    let reply = Reply::NotDone(NotDoneReason::Other);
+                    self.tap(vec![Event::Answered(spec.key, reply)]);
                 }
             }
             Act::Jump(place) if matches!(of(*place).form, Form::Do | Form::Turn(_)) => {
                 self.work(&of(*place));
             }
             Act::Pass(place) if matches!(of(*place).form, Form::Turn(_)) => {
-                self.tap(vec![What::Pass(of(*place).key)]);
+                self.tap(vec![Event::Pass(of(*place).key)]);
             }
             Act::Break(place, item, kind, yes) => {
                 let spec = of(*place);
@@ -133,14 +133,14 @@ impl Walk {
                 if !kinds.is_empty() {
                     let (kind, items) = &kinds[kind % kinds.len()];
                     let (item, step) = items[item % items.len()];
-                    self.tap(vec![What::Mishap(Mishap {
+                    self.tap(vec![Event::Mishap(Mishap {
                         step,
                         item,
                         kind: *kind,
                         part: "stud".to_owned(),
                         minutes: 30,
                     })]);
-                    self.tap(vec![What::Consent(Consent {
+                    self.tap(vec![Event::Consent(Consent {
                         step: spec.key,
                         scope: Scope::Extra,
                         yes: *yes,
@@ -183,14 +183,14 @@ impl Walk {
     fn also(&mut self, back: bool) {
         let sheet = self.job.sheet();
         let named = sheet.loose().into_iter().map(|(item, _)| item);
-        let off: Vec<Item> = named.filter(|item| item.group == Group::Other).collect();
+        let off: Vec<Item> = named.filter(|item| item.group == ItemKind::Other).collect();
         match (back, off.first(), next(&sheet, &steps(&sheet))) {
             (true, Some(item), Some(spec)) => self.tap(vec![put_back(spec.key, *item, None)]),
             (false, None, _) => {
                 if let Some(item) = next_place(&sheet, HERE) {
                     let name = "hose bracket".to_owned();
                     let card = None;
-                    self.tap(vec![What::Also(Also { item, name, card })]);
+                    self.tap(vec![Event::Also(Also { item, name, card })]);
                 }
             }
             _ => {}
@@ -203,20 +203,20 @@ impl Walk {
         let mut broken: BTreeMap<Item, MishapKind> = BTreeMap::new();
         for what in self.taps.iter().flatten() {
             match what {
-                What::Moved(moved) => {
+                Event::Moved(moved) => {
                     for item in &moved.items {
                         let turned = moved.step.step.code().starts_with("turn_");
                         let at_its_card = !item.group.is_fastener() || turned;
-                        back.insert(*item, moved.to == Hold::Done && at_its_card);
+                        back.insert(*item, moved.to == ItemState::Done && at_its_card);
                     }
                 }
-                What::Also(also) => {
+                Event::Also(also) => {
                     back.insert(also.item, false);
                 }
-                What::Mishap(mishap) => {
+                Event::Mishap(mishap) => {
                     broken.insert(mishap.item, mishap.kind);
                 }
-                What::Mended(item) => {
+                Event::Mended(item) => {
                     broken.remove(item);
                 }
                 _ => {}
@@ -271,7 +271,7 @@ fn the_loose_list_is_empty_exactly_if_each_item_came_back() {
             walk.taps
                 .iter()
                 .flatten()
-                .any(|it| matches!(it, What::Mended(_))),
+                .any(|it| matches!(it, Event::Mended(_))),
         );
         Ok(())
     });

@@ -20,8 +20,8 @@ use hubslate::exchange::verify::{Checked, verify};
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
 use hubslate::job::entry::Entry;
-use hubslate::job::{Sheet, fold};
-use hubslate::text::{self, Lang, Yard};
+use hubslate::job::{JobState, fold};
+use hubslate::text::{self, Lang, Verified};
 use hubslate::units::{DecimalMark, Format, System};
 use serde_json::{Value, json};
 
@@ -72,8 +72,8 @@ fn carry_out(order: &Order) -> u8 {
     }
 }
 
-fn say(yard: Yard) -> String {
-    text::yard(LANG, yard)
+fn say(what: Verified) -> String {
+    text::verified(LANG, what)
 }
 
 /// Prints a line; a reader that has gone away is no fault of ours.
@@ -83,16 +83,16 @@ fn tell(line: &str) {
 
 fn why(error: &ImportError) -> String {
     match error {
-        ImportError::NotOurs => say(Yard::NotOurs),
-        ImportError::Newer { version } => say(Yard::Newer { version: *version }),
-        ImportError::CutOff => say(Yard::CutOff),
-        ImportError::Damaged { line } => say(Yard::Damaged { line: *line }),
-        ImportError::Edited { .. } => say(Yard::Edited),
+        ImportError::NotOurs => say(Verified::NotOurs),
+        ImportError::Newer { version } => say(Verified::Newer { version: *version }),
+        ImportError::CutOff => say(Verified::CutOff),
+        ImportError::Damaged { line } => say(Verified::Damaged { line: *line }),
+        ImportError::Edited { .. } => say(Verified::Edited),
         ImportError::BadLog { .. }
         | ImportError::Conflict { .. }
         | ImportError::CalledOff
         | ImportError::Tangled { .. } => text::say(LANG, error.say()).to_owned(),
-        ImportError::BadEntry { place, fault, .. } => say(Yard::EntryBad {
+        ImportError::BadEntry { place, fault, .. } => say(Verified::EntryBad {
             place: *place,
             why: &format!("{fault:?}"),
         }),
@@ -136,19 +136,19 @@ fn line(
 ) -> String {
     let name = path.display();
     let logs = match checked {
-        Err(why) => return format!("{name}: {}: {why}", say(Yard::Refused)),
+        Err(why) => return format!("{name}: {}: {why}", say(Verified::Refused)),
         Ok(logs) => logs,
     };
     let sum = |of: fn(&Checked) -> usize| logs.iter().map(of).sum();
     let head = say(if well {
-        Yard::Holds {
+        Verified::Holds {
             logs: logs.len(),
             entries: sum(|log| log.entries),
             sets: sum(|log| log.sets),
             decisions: sum(|log| log.decisions),
         }
     } else {
-        Yard::Differs
+        Verified::Differs
     });
     let findings = logs.iter().flat_map(|log| &log.findings);
     let remarks = logs.iter().flat_map(|log| &log.remarks);
@@ -224,7 +224,7 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
                 tell(&if as_json {
                     json!({ "file": file, "status": "refused", "why": why }).to_string()
                 } else {
-                    format!("{file}: {}: {why}", say(Yard::Refused))
+                    format!("{file}: {}: {why}", say(Verified::Refused))
                 });
             }
         }
@@ -284,8 +284,8 @@ impl Gathering {
             }
             Make::Calendar => {
                 let entries = |union: &Union| fold(union.records.iter().filter_map(entry));
-                let sheets: Vec<Sheet> = jobs().map(entries).collect();
-                calendar(LANG, FORMAT, &sheets).ok_or_else(|| say(Yard::NothingDue))
+                let sheets: Vec<JobState> = jobs().map(entries).collect();
+                calendar(LANG, FORMAT, &sheets).ok_or_else(|| say(Verified::NothingDue))
             }
             Make::Table => {
                 let jobs = jobs().map(|union| (&union.id, union.records.as_slice()));
@@ -298,22 +298,22 @@ impl Gathering {
     fn erase(&mut self, begins: &str, besides: &[Besides]) -> Result<(), String> {
         let jobs = self.all.jobs(begins);
         let [job] = jobs.as_slice() else {
-            return Err(say(Yard::NoSuchJob(begins)));
+            return Err(say(Verified::NoSuchJob(begins)));
         };
         let erased = self.all.erase(job, besides);
         let (entries, left) = erased.map_err(|error| format!("{error:?}"))?;
-        self.erased.push(say(Yard::Erased {
+        self.erased.push(say(Verified::Erased {
             entries,
             pseudonym: &pseudonym(job),
         }));
         let texts = left.complaint.iter().chain(&left.notes);
-        let texts = texts.map(|text| say(Yard::FreeText(text)));
+        let texts = texts.map(|text| say(Verified::FreeText(text)));
         self.erased.extend(texts);
         if left.signatures > 0 {
-            self.erased.push(say(Yard::Signatures(left.signatures)));
+            self.erased.push(say(Verified::Signatures(left.signatures)));
         }
         if !left.photos.is_empty() {
-            self.erased.push(say(Yard::Photos(left.photos.len())));
+            self.erased.push(say(Verified::Photos(left.photos.len())));
         }
         Ok(())
     }
@@ -325,7 +325,7 @@ impl Gathering {
             return 1;
         }
         let written = made.and_then(|bytes| {
-            put(out, &bytes).map_err(|why| say(Yard::NotWritten(&why.to_string())))
+            put(out, &bytes).map_err(|why| say(Verified::NotWritten(&why.to_string())))
         });
         if let Err(why) = written {
             eprintln!("{}: {why}", out.display());
@@ -335,7 +335,7 @@ impl Gathering {
         let mut notes = self.notes(&unions);
         notes.extend(self.left_out.iter().cloned());
         if !self.kept.is_empty() && !is_zip(out) {
-            notes.push(say(Yard::PicturesLeftOut(self.kept.len())));
+            notes.push(say(Verified::PicturesLeftOut(self.kept.len())));
         }
         let logs = unions.len();
         if as_json {
@@ -345,7 +345,7 @@ impl Gathering {
             });
             tell(&told.to_string());
         } else {
-            let head = say(Yard::Written { logs, entries });
+            let head = say(Verified::Written { logs, entries });
             tell(&format!("{}: {head}", out.display()));
             notes.iter().for_each(|note| tell(note));
         }
@@ -356,15 +356,15 @@ impl Gathering {
     /// What is to be known about the unions and the erasing.
     fn notes(&self, unions: &[Union]) -> Vec<String> {
         let gaps = self.all.gaps();
-        let gaps = gaps.iter().map(|gap| Yard::Gap {
+        let gaps = gaps.iter().map(|gap| Verified::Gap {
             device: &gap.device,
             from: gap.from,
             to: gap.to,
         });
         let edited = unions.iter().flat_map(|union| &union.edited);
-        let edited = edited.map(|id| Yard::EntryTwice(&id.0));
+        let edited = edited.map(|id| Verified::EntryTwice(&id.0));
         let unreadable = self.all.unreadable.keys();
-        let unreadable = unreadable.map(|id| Yard::EntryUnreadable(&id.0));
+        let unreadable = unreadable.map(|id| Verified::EntryUnreadable(&id.0));
         let notes = gaps.chain(edited).chain(unreadable).map(say);
         self.erased.iter().cloned().chain(notes).collect()
     }

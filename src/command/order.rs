@@ -40,7 +40,7 @@ pub enum Order {
 pub enum Make {
     /// One file of the same kind.
     Union,
-    /// The same, without the owner of the job that begins so, and without these.
+    /// The same, without the customer of the job that begins so, and without these.
     Erased(String, Vec<Besides>),
     /// A calendar.
     Calendar,
@@ -52,7 +52,7 @@ pub enum Make {
 
 /// Why a command line is not understood.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Slip {
+pub enum OrderError {
     /// No such word or flag.
     Unknown(String),
     /// No file is named.
@@ -63,7 +63,7 @@ pub enum Slip {
     OutIsIn(PathBuf),
 }
 
-impl std::fmt::Display for Slip {
+impl std::fmt::Display for OrderError {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
             Self::Unknown(word) => write!(f, "`{word}` is not understood"),
@@ -88,8 +88,8 @@ struct Words {
 /// Reads the arguments that follow the program's name.
 ///
 /// # Errors
-/// [`Slip`] names the first thing that is not understood.
-pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
+/// [`OrderError`] names the first thing that is not understood.
+pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, OrderError> {
     let words = words(arguments)?;
     let mut plain = words.plain.into_iter();
     let first = plain.next();
@@ -108,20 +108,20 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
         "calendar" => Some(Make::Calendar),
         "table" => Some(Make::Table),
         "lines" => Some(Make::Lines),
-        _ => return Err(Slip::Unknown(word)),
+        _ => return Err(OrderError::Unknown(word)),
     };
     let (files, json): (Vec<PathBuf>, bool) = (plain.map(PathBuf::from).collect(), words.json);
     if files.is_empty() {
-        return Err(Slip::NoFile);
+        return Err(OrderError::NoFile);
     }
     if words.also.is_some() && !matches!(make, Some(Make::Erased(..))) {
-        return Err(Slip::Unknown("--also".to_owned()));
+        return Err(OrderError::Unknown("--also".to_owned()));
     }
     match (make, words.out) {
         (None, None) => Ok(Order::Verify { files, json }),
-        (None, Some(_)) => Err(Slip::Unknown("-o".to_owned())),
-        (Some(_), None) => Err(Slip::NoOut),
-        (Some(_), Some(out)) if files.contains(&out) => Err(Slip::OutIsIn(out)),
+        (None, Some(_)) => Err(OrderError::Unknown("-o".to_owned())),
+        (Some(_), None) => Err(OrderError::NoOut),
+        (Some(_), Some(out)) if files.contains(&out) => Err(OrderError::OutIsIn(out)),
         (Some(make), Some(out)) => Ok(Order::Make {
             make,
             files,
@@ -131,19 +131,26 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, Slip> {
     }
 }
 
-fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, Slip> {
+fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, OrderError> {
     let mut words = Words::default();
     while let Some(argument) = arguments.next() {
         match argument.to_str() {
             Some("--json") => words.json = true,
             Some("--help" | "-h") => words.help = true,
             Some("-o" | "--out") => {
-                words.out = Some(arguments.next().map(PathBuf::from).ok_or(Slip::NoOut)?);
+                words.out = Some(
+                    arguments
+                        .next()
+                        .map(PathBuf::from)
+                        .ok_or(OrderError::NoOut)?,
+                );
             }
             Some("--also") => words.also = Some(besides(arguments.next())?),
             // What follows are files, whatever they are called.
             Some("--") => words.plain.extend(arguments.by_ref()),
-            Some(flag) if flag.starts_with('-') => return Err(Slip::Unknown(flag.to_owned())),
+            Some(flag) if flag.starts_with('-') => {
+                return Err(OrderError::Unknown(flag.to_owned()));
+            }
             _ => words.plain.push(argument),
         }
     }
@@ -151,9 +158,9 @@ fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, Slip> {
 }
 
 /// The words behind `--also`, with commas between them.
-fn besides(word: Option<OsString>) -> Result<Vec<Besides>, Slip> {
+fn besides(word: Option<OsString>) -> Result<Vec<Besides>, OrderError> {
     let word = word.unwrap_or_default().to_string_lossy().into_owned();
-    let each = |code: &str| Besides::from_code(code).ok_or(Slip::Unknown(code.to_owned()));
+    let each = |code: &str| Besides::from_code(code).ok_or(OrderError::Unknown(code.to_owned()));
     word.split(',').map(each).collect()
 }
 
@@ -167,7 +174,7 @@ mod tests {
     )]
     use super::*;
 
-    fn read_line(line: &str) -> Result<Order, Slip> {
+    fn read_line(line: &str) -> Result<Order, OrderError> {
         read(line.split_whitespace().map(OsString::from))
     }
 
@@ -216,7 +223,7 @@ mod tests {
 
     #[test]
     fn what_is_not_understood_is_named() {
-        let unknown = |word: &str| Err(Slip::Unknown(word.to_owned()));
+        let unknown = |word: &str| Err(OrderError::Unknown(word.to_owned()));
         assert_eq!(read_line("dance a"), unknown("dance"));
         assert_eq!(read_line("verify --loud a"), unknown("--loud"));
         assert_eq!(read_line("verify a -o b"), unknown("-o"));
@@ -226,11 +233,11 @@ mod tests {
         );
         assert_eq!(read_line("erase 019c a -o c --also"), unknown(""));
         assert_eq!(read_line("merge a -o c --also notes"), unknown("--also"));
-        assert_eq!(read_line("verify"), Err(Slip::NoFile));
-        assert_eq!(read_line("erase 019c -o b"), Err(Slip::NoFile));
-        assert_eq!(read_line("merge a"), Err(Slip::NoOut));
-        assert_eq!(read_line("merge a -o"), Err(Slip::NoOut));
-        let over = Err(Slip::OutIsIn(PathBuf::from("a")));
+        assert_eq!(read_line("verify"), Err(OrderError::NoFile));
+        assert_eq!(read_line("erase 019c -o b"), Err(OrderError::NoFile));
+        assert_eq!(read_line("merge a"), Err(OrderError::NoOut));
+        assert_eq!(read_line("merge a -o"), Err(OrderError::NoOut));
+        let over = Err(OrderError::OutIsIn(PathBuf::from("a")));
         assert_eq!(read_line("merge a -o a"), over);
     }
 }

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::Path;
 
 use hubslate::exchange::bundle::{self, BundleError, Held, Opened};
-use hubslate::text::{self, Say, Yard};
+use hubslate::text::{self, Say, Verified};
 use serde_json::{Value, json};
 
 use super::{LANG, say};
@@ -22,7 +22,7 @@ pub struct Content<'a> {
 
 /// Reads a file whole.
 pub fn read(path: &Path) -> Result<Source, String> {
-    let bytes = fs::read(path).map_err(|why| say(Yard::NotRead(&why.to_string())))?;
+    let bytes = fs::read(path).map_err(|why| say(Verified::NotRead(&why.to_string())))?;
     Ok(Source(bytes))
 }
 
@@ -30,17 +30,17 @@ impl Source {
     /// The job's file and, from a zip, how its pictures stand to what the job names.
     pub fn content(&self) -> Result<Content<'_>, String> {
         if !bundle::is_zip(&self.0) {
-            let text = std::str::from_utf8(&self.0).map_err(|_| say(Yard::NotOurs))?;
+            let text = std::str::from_utf8(&self.0).map_err(|_| say(Verified::NotOurs))?;
             return Ok(Content {
                 text: text.to_owned(),
                 held: None,
             });
         }
         let Opened { text, pieces } = bundle::open(&self.0).map_err(|error| match error {
-            BundleError::Packed => say(Yard::NotUnpacked),
-            BundleError::NotZip => say(Yard::CutOff),
+            BundleError::Packed => say(Verified::NotUnpacked),
+            BundleError::NotZip => say(Verified::CutOff),
             BundleError::Overlap => text::say(LANG, Say::ImportOverlap).to_owned(),
-            BundleError::NoJob | BundleError::NotWritten => say(Yard::NotOurs),
+            BundleError::NoJob | BundleError::NotWritten => say(Verified::NotOurs),
         })?;
         let held = bundle::held(&bundle::wanted_in(&text), &pieces);
         Ok(Content {
@@ -52,13 +52,13 @@ impl Source {
 
 /// What is to be said of the pictures of a zip.
 pub fn told(held: &Held) -> Vec<String> {
-    let mut told = vec![say(Yard::PicturesThere(held.there.len()))];
+    let mut told = vec![say(Verified::PicturesThere(held.there.len()))];
     let changed = held.changed.iter();
-    told.extend(changed.map(|name| say(Yard::PictureChanged(name))));
+    told.extend(changed.map(|name| say(Verified::PictureChanged(name))));
     told.extend(held.missing.iter().map(|one| {
         let step = one.step.code();
         let sha256 = &one.sha256;
-        say(Yard::PictureMissing {
+        say(Verified::PictureMissing {
             sha256,
             step: &step,
         })

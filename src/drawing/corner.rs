@@ -87,7 +87,7 @@ pub fn small(filled: &[Place]) -> Drawing {
     for place in Place::ALL {
         let x = if place.is_left() { 2.0 } else { 25.0 };
         let y = if place.is_front() { 8.0 } else { 36.0 };
-        drawing.rect((x, y, 9.0, 14.0), 2.0, tyre(place, filled).thin());
+        drawing.rect((x, y, 9.0, 14.0), 2.0, tire(place, filled).thin());
     }
     drawing
 }
@@ -105,7 +105,7 @@ pub fn large(filled: &[Place]) -> Drawing {
     drawing
 }
 
-fn tyre(place: Place, filled: &[Place]) -> Ink {
+fn tire(place: Place, filled: &[Place]) -> Ink {
     if filled.contains(&place) {
         Ink::SOLID
     } else {
@@ -117,7 +117,7 @@ fn tyre(place: Place, filled: &[Place]) -> Ink {
 fn wheel(drawing: &mut Drawing, place: Place, filled: &[Place]) {
     let x = if place.is_left() { 48.0 } else { 214.0 };
     let y = if place.is_front() { 58.0 } else { 250.0 };
-    let ink = tyre(place, filled);
+    let ink = tire(place, filled);
     drawing.rect((x, y, 38.0, 78.0), 9.0, ink.bold());
     let groove = if filled.contains(&place) {
         Role::Paper
@@ -151,7 +151,7 @@ fn body(drawing: &mut Drawing) {
     drawing.pen("M 210 158 L 204 190 V 304 L 210 332", Ink::THIN);
     drawing.line((96.0, 246.0), (105.0, 246.0), Ink::THIN);
     drawing.line((204.0, 246.0), (195.0, 246.0), Ink::THIN);
-    // Bonnet creases and lamps: this end goes first.
+    // Bonnet creases and warning lights: this end goes first.
     drawing.pen("M 112 132 C 110 92 116 54 128 28", Ink::THIN);
     drawing.pen("M 188 132 C 190 92 184 54 172 28", Ink::THIN);
     drawing.pen(

@@ -1,7 +1,7 @@
-//! Hands on the tyre: where they take hold, and which way they go.
+//! Hands on the tire: where they take hold, and which way they go.
 
 use super::pen::strokes;
-use super::piece::{arrow_along, both_ways, fist, glove, tyre_edge, wheel_face};
+use super::piece::{arrow_along, both_ways, fist, glove, tire_edge, wheel_face};
 use super::place::Placing;
 use super::shape::{Drawing, Fill, Ink, Point, Role, Shape};
 
@@ -19,7 +19,7 @@ pub fn twelve_six() -> Drawing {
     drawing.label((42.0, 234.0), 34.0, "6", Role::Ink);
     axle(&mut drawing, (238.0, 135.0), 0.0);
     ghost(&mut drawing, Placing::at((244.0, 135.0)).turned(9.0));
-    drawing.put(&tyre_edge(42.0, 152.0), Placing::at((244.0, 135.0)));
+    drawing.put(&tire_edge(42.0, 152.0), Placing::at((244.0, 135.0)));
     both_ways(&mut drawing, (214.0, 36.0), (274.0, 36.0));
     both_ways(&mut drawing, (214.0, 234.0), (274.0, 234.0));
     drawing
@@ -46,7 +46,7 @@ pub fn nine_three() -> Drawing {
     axle(&mut drawing, (150.0, 222.0), 90.0);
     ghost(&mut drawing, Placing::at((150.0, 216.0)).turned(99.0));
     drawing.put(
-        &tyre_edge(42.0, 152.0),
+        &tire_edge(42.0, 152.0),
         Placing::at((150.0, 216.0)).turned(90.0),
     );
     both_ways(&mut drawing, (50.0, 188.0), (50.0, 246.0));
@@ -58,7 +58,7 @@ pub fn nine_three() -> Drawing {
 pub fn push_pull() -> Drawing {
     let mut drawing = Drawing::new(300.0, 240.0);
     axle(&mut drawing, (104.0, 120.0), 0.0);
-    drawing.put(&tyre_edge(66.0, 196.0), Placing::at((120.0, 120.0)));
+    drawing.put(&tire_edge(66.0, 196.0), Placing::at((120.0, 120.0)));
     drawing.put(&fist(), Placing::at((152.0, 58.0)));
     drawing.put(&fist(), Placing::at((152.0, 182.0)));
     both_ways(&mut drawing, (172.0, 120.0), (286.0, 120.0));
@@ -82,10 +82,10 @@ fn axle(drawing: &mut Drawing, at: Point, turn: f64) {
     drawing.put(&piece, Placing::at(at).turned(turn));
 }
 
-/// Where the tyre goes when it tips, dashed.
+/// Where the tire goes when it tips, dashed.
 fn ghost(drawing: &mut Drawing, placing: Placing) {
-    let tyre = tyre_edge(42.0, 152.0);
-    let outline = tyre.shapes.into_iter().filter_map(|shape| match shape {
+    let tire = tire_edge(42.0, 152.0);
+    let outline = tire.shapes.into_iter().filter_map(|shape| match shape {
         Shape::Path { steps, ink } if ink.fill == Fill::Face => Some(Shape::Path {
             steps,
             ink: Ink::GHOST,

@@ -5,9 +5,9 @@ use super::piece::{arrow, arrow_along, fist, turning};
 use super::place::Placing;
 use super::shape::{Drawing, Ink, Point, Role, Step};
 
-/// A pusher held by the wheel studs: its two screws press on the knuckle and draw the hub out
+/// A puller held by the wheel studs: its two screws press on the knuckle and draw the hub out
 /// straight.
-pub fn pusher() -> Drawing {
+pub fn puller() -> Drawing {
     let mut drawing = Drawing::new(300.0, 240.0);
     let bold = Ink::FACE.bold();
     // The shaft stays behind, in the hub's bore.
@@ -44,7 +44,7 @@ fn hub_out(drawing: &mut Drawing) {
     }
 }
 
-/// One screw of the pusher: its tip on the knuckle, its head to the right.
+/// One screw of the puller: its tip on the knuckle, its head to the right.
 fn screw(drawing: &mut Drawing, y: f64) {
     drawing.rect((90.0, y - 6.0, 158.0, 12.0), 0.0, Ink::FACE);
     for k in 0..16 {

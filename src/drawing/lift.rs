@@ -1,7 +1,7 @@
 //! How the vehicle is held while a wheel is off: chocks, stand, shove.
 
 use super::pen::arc;
-use super::piece::{arrow, both_ways, ground, palm, stand as stand_piece, tyre_edge, wheel_face};
+use super::piece::{arrow, both_ways, ground, palm, stand as stand_piece, tire_edge, wheel_face};
 use super::place::Placing;
 use super::shape::{Dash, Drawing, Ink};
 
@@ -49,7 +49,7 @@ fn from_above(drawing: &mut Drawing) {
     drawing.line((30.0, 60.0), (98.0, 158.0), Ink::SIGNAL.dash(Dash::Dots));
 }
 
-/// A stand under the rated point, the vehicle lowered on to it, the wheel laid under the sill.
+/// A stand under the rated point, the vehicle lowered on to it, the wheel laid under the rocker.
 pub fn stand() -> Drawing {
     let mut drawing = Drawing::new(300.0, 220.0);
     ground(&mut drawing, 4.0, 296.0, 206.0);
@@ -69,7 +69,7 @@ pub fn stand() -> Drawing {
     drawing.put(&stand_piece(60.0), Placing::at((205.0, 144.0)));
     arrow(&mut drawing, &[(205.0, 64.0), (205.0, 126.0)]);
     drawing.put(
-        &tyre_edge(26.0, 54.0),
+        &tire_edge(26.0, 54.0),
         Placing::at((265.0, 190.0)).turned(90.0),
     );
     drawing

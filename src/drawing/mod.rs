@@ -56,13 +56,13 @@ crate::words! {
         SensorRoute = "sensor_route",
         /// The hub from behind with its bolts.
         HubBehind = "hub_behind",
-        /// The pusher draws the hub out.
-        Pusher = "pusher",
+        /// The puller draws the hub out.
+        Puller = "puller",
         /// Splines aligned by hand.
         Splines = "splines",
         /// The axle nut and its stake.
         NutStake = "nut_stake",
-        /// Wheel nuts in star order.
+        /// Lug nuts in star order.
         StarOrder = "star_order",
     }
 }
@@ -82,7 +82,7 @@ impl Picture {
             Self::Hook => brake::hook(),
             Self::SensorRoute => brake::sensor_route(),
             Self::HubBehind => star::hub_behind(),
-            Self::Pusher => hub::pusher(),
+            Self::Puller => hub::puller(),
             Self::Splines => hub::splines(),
             Self::NutStake => hub::nut_stake(),
             Self::StarOrder => star::star_order(),
@@ -174,7 +174,7 @@ mod tests {
         }
         let limit = Some(Limit {
             at: 4.0,
-            name: "limit 4, house limit, no maker's figure found",
+            name: "limit 4, house limit, no manufacturer's figure found",
         });
         let readings: [&[f64]; 4] = [&[], &[0.0, 0.0, 0.0], &[6.1, 6.3, 6.5], &[-2.0, 40.0]];
         for rounds in readings {

@@ -129,7 +129,7 @@ pub fn palm() -> Drawing {
     hand
 }
 
-/// A wheel seen from outside: tyre, rim, spokes and the hole in the middle.
+/// A wheel seen from outside: tire, rim, spokes and the hole in the middle.
 pub fn wheel_face(drawing: &mut Drawing, centre: Point, radius: f64) {
     drawing.circle(centre, radius, Ink::FACE.bold());
     let rim = radius * 0.70;
@@ -152,10 +152,10 @@ pub fn wheel_face(drawing: &mut Drawing, centre: Point, radius: f64) {
     drawing.circle(centre, radius * 0.09, Ink::THIN);
 }
 
-/// A tyre seen on its edge, upright: its middle, width and height, with grooves of the tread.
-pub fn tyre_edge(width: f64, height: f64) -> Drawing {
+/// A tire seen on its edge, upright: its middle, width and height, with grooves of the tread.
+pub fn tire_edge(width: f64, height: f64) -> Drawing {
     let (w, h) = (width / 2.0, height / 2.0);
-    let mut tyre = Drawing::new(0.0, 0.0);
+    let mut tire = Drawing::new(0.0, 0.0);
     let (s, t) = (w * 0.45, h - w * 0.4);
     // One quarter from the middle of the top to the middle of the side, then its mirror images.
     let side = |x: f64, y: f64| {
@@ -181,12 +181,12 @@ pub fn tyre_edge(width: f64, height: f64) -> Drawing {
         steps.extend([Step::Line(from), Step::Curve(one, two, to)]);
     }
     steps.push(Step::Close);
-    tyre.path(steps, Ink::FACE);
+    tire.path(steps, Ink::FACE);
     for x in [-0.36, 0.0, 0.36] {
         let end = if x == 0.0 { h - 7.0 } else { h - 9.0 };
-        tyre.line((w * x, -end), (w * x, end), Ink::THIN);
+        tire.line((w * x, -end), (w * x, end), Ink::THIN);
     }
-    tyre
+    tire
 }
 
 /// A stand, solid: its head carries at the origin, its feet stand `height` below.

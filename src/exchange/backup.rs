@@ -4,7 +4,7 @@
 //! entries of every log that is not closed, and of the closed ones how many entries they have and
 //! their digest. A line that a power cut tore is no line, so that a tap is kept whole or not at all.
 //!
-//! Two files take turns: what counts is written anew into the other one before the first is
+//! Two files take turns: what counts is written again into the other one before the first is
 //! emptied. A later line wins over an earlier one, so that both may be read.
 
 use std::collections::BTreeMap;
@@ -21,7 +21,7 @@ pub const HEADER_BYTES: usize = HEADER.len() + 7;
 /// Ends what a torn line left; no whole line ends so.
 pub const TORN: char = '~';
 
-/// Beyond this many bytes of lines that no longer count a file is written anew.
+/// Beyond this many bytes of lines that no longer count a file is written again.
 const SLACK: usize = 500_000;
 
 /// What the phone must have, as its backup journal says.
@@ -244,7 +244,7 @@ impl Backup {
         self.read == self.counted
     }
 
-    /// The files were written anew with these lines.
+    /// The files were written again with these lines.
     pub fn turned(&mut self, lines: &str) {
         (self.read, self.counted) = (lines.len(), lines.len());
     }

@@ -7,18 +7,18 @@ use std::collections::BTreeMap;
 
 use crate::exchange::envelope::LogKind;
 use crate::exchange::import::IncomingLog;
-use crate::job::entry::{LogId, What};
+use crate::job::entry::{Event, LogId};
 
 /// Whether a log of this kind may hold this.
-pub(super) const fn belongs(kind: LogKind, what: &What) -> bool {
-    use LogKind::{CardBook, Job, Receipt, Shop, VanKit};
+pub(super) const fn belongs(kind: LogKind, what: &Event) -> bool {
+    use LogKind::{CardBook, Confirmation, Job, Shop, VanKit};
     match what {
         // These say nothing of their own, or nothing that is understood here.
-        What::Strike(_) | What::Erased(_) | What::LetGo(_) | What::Unknown(_) => true,
-        What::Vehicle(..) | What::Card(_) => matches!(kind, Job | CardBook),
-        What::Carried(_) | What::Stock(_) => matches!(kind, Job | VanKit),
-        What::Shop(_) => matches!(kind, Job | Shop),
-        What::Receipt(_) => matches!(kind, Job | Receipt),
+        Event::Strike(_) | Event::Erased(_) | Event::LetGo(_) | Event::Unknown(_) => true,
+        Event::Vehicle(..) | Event::Card(_) => matches!(kind, Job | CardBook),
+        Event::Carried(_) | Event::Stock(_) => matches!(kind, Job | VanKit),
+        Event::Shop(_) => matches!(kind, Job | Shop),
+        Event::Confirmation(_) => matches!(kind, Job | Confirmation),
         _ => matches!(kind, Job),
     }
 }

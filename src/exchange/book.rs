@@ -39,7 +39,7 @@ mod tests {
     use super::*;
     use crate::exchange::{merge, read};
     use crate::job::book::{log_of, resourced};
-    use crate::job::entry::{Entry, What};
+    use crate::job::entry::{Entry, Event};
     use crate::slate::{Pen, compose, records};
     use crate::trade::fastening::card::tests::{card, torque};
     use crate::trade::fastening::{CardItem, SpecCard};
@@ -62,7 +62,7 @@ mod tests {
             told: None,
             chance: [chance; 10],
         };
-        let whats = cards.iter().cloned().map(What::Card).collect();
+        let whats = cards.iter().cloned().map(Event::Card).collect();
         let entries = compose(&log, &[], &pen, whats);
         (log, entries)
     }
@@ -78,13 +78,13 @@ mod tests {
         let small = book(
             "2016 compact, 1.6",
             1,
-            &[nuts(CardItem::WheelNuts, "110", "2026-01-02")],
+            &[nuts(CardItem::LugNuts, "110", "2026-01-02")],
         );
         let large = book(
             "2019 van, große Kabine",
             2,
             &[
-                nuts(CardItem::WheelNuts, "180", "2026-01-02"),
+                nuts(CardItem::LugNuts, "180", "2026-01-02"),
                 nuts(CardItem::HubBolts, "90", "2026-01-02"),
             ],
         );

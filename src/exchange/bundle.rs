@@ -11,7 +11,7 @@ use rawzip::{CompressionMethod, DataDescriptorOutput, ZipArchive, ZipArchiveWrit
 use crate::exchange::envelope::sha256_hex;
 use crate::exchange::import::open as open_file;
 use crate::exchange::wire::decode;
-use crate::job::entry::{Entry, What};
+use crate::job::entry::{Entry, Event};
 use crate::trade::wheel_end::StepKey;
 
 /// The media type of such a file.
@@ -83,7 +83,7 @@ pub fn wanted_in(text: &str) -> Vec<Wanted> {
     wanted(&entries)
 }
 
-fn of(what: &What) -> Option<Wanted> {
+fn of(what: &Event) -> Option<Wanted> {
     let named = what.named()?;
     Some(Wanted {
         sha256: named.sha256.to_owned(),

@@ -1,6 +1,6 @@
 //! What is due, as a calendar file (RFC 5545) that any calendar can take in.
 //!
-//! It names the vehicle and what is to be done, never the owner.
+//! It names the vehicle and what is to be done, never the customer.
 
 use std::str::FromStr;
 
@@ -8,8 +8,8 @@ use chrono::NaiveDate;
 
 use crate::exchange::envelope::MADE_BY;
 use crate::job::ending::retorque_odometer;
-use crate::job::entry::{Due, DueKind, Entry, PersonField, VehicleField, What};
-use crate::job::{Key, Sheet};
+use crate::job::entry::{Due, DueKind, Entry, Event, PersonField, VehicleField};
+use crate::job::{JobState, Key};
 use crate::report::{retorque_sentence, retorque_to_do, stamp};
 use crate::text::{self, Lang};
 use crate::trade::wheel_end::{Step, StepKey};
@@ -26,7 +26,7 @@ const ALARM: &str = "PT9H";
 pub fn calendar<'a>(
     lang: Lang,
     format: Format,
-    jobs: impl IntoIterator<Item = &'a Sheet>,
+    jobs: impl IntoIterator<Item = &'a JobState>,
 ) -> Option<String> {
     let events: Vec<String> = jobs
         .into_iter()
@@ -49,7 +49,7 @@ pub fn calendar<'a>(
 }
 
 /// The lines of what is due in one job and not yet done.
-fn events(lang: Lang, format: Format, sheet: &Sheet) -> Vec<String> {
+fn events(lang: Lang, format: Format, sheet: &JobState) -> Vec<String> {
     let retorque = || {
         sheet.reply(StepKey::once(Step::RetorqueDone)).is_none() && retorque_to_do(sheet).is_some()
     };
@@ -58,7 +58,7 @@ fn events(lang: Lang, format: Format, sheet: &Sheet) -> Vec<String> {
     let due = kinds.filter_map(|kind| {
         let entry = sheet.holds(&Key::Due(*kind))?;
         match &entry.what {
-            What::Due(due) => event(lang, format, sheet, entry, due),
+            Event::Due(due) => event(lang, format, sheet, entry, due),
             _ => None,
         }
     });
@@ -68,7 +68,7 @@ fn events(lang: Lang, format: Format, sheet: &Sheet) -> Vec<String> {
 fn event(
     lang: Lang,
     format: Format,
-    sheet: &Sheet,
+    sheet: &JobState,
     entry: &Entry,
     due: &Due,
 ) -> Option<Vec<String>> {

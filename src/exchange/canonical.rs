@@ -1,7 +1,7 @@
 //! The one canonical text of a JSON value (RFC 8785), and the digest that any program can check.
 //!
 //! The texts themselves are kept as they are; only a digest is taken of the canonical ones, so
-//! that a file which another program has laid out anew can still be told from an edited one.
+//! that a file which another program has laid out again can still be told from an edited one.
 //!
 //! A text is read once and written as it is read: what a phone imports is mostly this.
 

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 
 use crate::exchange::summary::Summary;
-use crate::job::Sheet;
-use crate::job::entry::{Carried, What};
+use crate::job::JobState;
+use crate::job::entry::{Carried, Event};
 use crate::job::kit::wrench_due;
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::calibration::{CheckDue, check_by};
@@ -27,7 +27,7 @@ pub struct ToCheck {
 }
 
 /// Every wrench and dial, by van, those first that are due; `kit` is the log of the vans' kits.
-pub fn to_check(kit: &Sheet, jobs: &[Summary], today: NaiveDate) -> Vec<ToCheck> {
+pub fn to_check(kit: &JobState, jobs: &[Summary], today: NaiveDate) -> Vec<ToCheck> {
     let mut all = Vec::new();
     for (van, carried) in vans(kit) {
         for wrench in &carried.wrenches {
@@ -57,10 +57,10 @@ pub fn to_check(kit: &Sheet, jobs: &[Summary], today: NaiveDate) -> Vec<ToCheck>
 }
 
 /// The kit of each phone, as it told it last.
-fn vans(kit: &Sheet) -> BTreeMap<&str, &Carried> {
+fn vans(kit: &JobState) -> BTreeMap<&str, &Carried> {
     // Of several of one van the last in order stays.
     let kits = kit.counting().filter_map(|entry| match &entry.what {
-        What::Carried(carried) => Some((entry.device.as_str(), carried)),
+        Event::Carried(carried) => Some((entry.device.as_str(), carried)),
         _ => None,
     });
     kits.collect()

@@ -26,8 +26,8 @@ words! {
         VanKit = "van_kit",
         /// What a shop has set for its vans.
         Shop = "shop",
-        /// What the yard has of its vans' entries.
-        Receipt = "receipt",
+        /// What the shop has of its vans' entries.
+        Confirmation = "confirmation",
     }
 }
 
@@ -37,7 +37,7 @@ impl LogKind {
         match log.split_once(':') {
             Some(("kit", _)) => Self::VanKit,
             Some(("shop", _)) => Self::Shop,
-            Some(("yard", _)) => Self::Receipt,
+            Some(("confirmations", _)) => Self::Confirmation,
             Some(_) => Self::CardBook,
             None => Self::Job,
         }

@@ -5,7 +5,7 @@
 
 use crate::exchange::envelope::{KeptText, entry_digest};
 use crate::exchange::wire::{WireError, decode, encode};
-use crate::job::entry::{Caption, Captioned, LogId, What};
+use crate::job::entry::{Caption, Captioned, Event, LogId};
 use crate::words;
 
 words! {
@@ -24,24 +24,24 @@ words! {
 
 impl Besides {
     /// What of this an entry is; nothing for findings, which no erasing can empty.
-    pub const fn of(what: &What) -> Option<Self> {
+    pub const fn of(what: &Event) -> Option<Self> {
         match what {
-            What::Said(_) => Some(Self::Complaint),
-            What::Note(..)
-            | What::Captioned(Captioned {
+            Event::Said(_) => Some(Self::Complaint),
+            Event::Note(..)
+            | Event::Captioned(Captioned {
                 caption: Caption::Words(_),
                 ..
             }) => Some(Self::Notes),
-            What::Signed(_) => Some(Self::Signatures),
-            What::Photo(_) | What::Voice(_) => Some(Self::Photos),
+            Event::Signed(_) => Some(Self::Signatures),
+            Event::Photo(_) | Event::Voice(_) => Some(Self::Photos),
             _ => None,
         }
     }
 }
 
 /// Whether an entry can be emptied at all: a person's facts, and what may name a person.
-pub(super) fn is_personal(what: &What) -> bool {
-    matches!(what, What::Person(..)) || Besides::of(what).is_some()
+pub(super) fn is_personal(what: &Event) -> bool {
+    matches!(what, Event::Person(..)) || Besides::of(what).is_some()
 }
 
 /// The personal entries of a job with their bodies erased; nothing for the others.
@@ -57,29 +57,29 @@ pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
 /// # Errors
 /// As [`erased`].
 pub fn erased_with(records: &[KeptText], besides: &[Besides]) -> Result<Vec<KeptText>, WireError> {
-    let is = |what: &What| match Besides::of(what) {
+    let is = |what: &Event| match Besides::of(what) {
         Some(of) => besides.contains(&of),
-        None => matches!(what, What::Person(..)),
+        None => matches!(what, Event::Person(..)),
     };
-    emptied(records, is, What::Erased)
+    emptied(records, is, Event::Erased)
 }
 
-/// The entries that leave a van once the yard has them: all that may name a person but the
-/// pictures and spoken notes, whose bytes a receipt does not vouch for.
+/// The entries that leave a van once the shop has them: all that may name a person but the
+/// pictures and spoken notes, whose bytes a confirmation does not vouch for.
 ///
 /// Such a body is no erasing: any file with the original brings it back, and it empties nothing.
 ///
 /// # Errors
 /// As [`erased`].
 pub fn let_go(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
-    let is = |what: &What| is_personal(what) && !matches!(what, What::Photo(_) | What::Voice(_));
-    emptied(records, is, What::LetGo)
+    let is = |what: &Event| is_personal(what) && !matches!(what, Event::Photo(_) | Event::Voice(_));
+    emptied(records, is, Event::LetGo)
 }
 
 fn emptied(
     records: &[KeptText],
-    is: impl Fn(&What) -> bool,
-    gone: fn(String) -> What,
+    is: impl Fn(&Event) -> bool,
+    gone: fn(String) -> Event,
 ) -> Result<Vec<KeptText>, WireError> {
     let personal = records.iter().filter_map(|record| {
         let entry = decode(&record.text).ok()?;
@@ -114,27 +114,27 @@ pub fn left(records: &[KeptText]) -> Left {
     let mut left = Left::default();
     for entry in records.iter().filter_map(|r| decode(&r.text).ok()) {
         match entry.what {
-            What::Said(text) if !text.is_empty() => left.complaint.push(text),
-            What::Note(_, text) if !text.is_empty() => left.notes.push(text),
-            What::Captioned(Captioned {
+            Event::Said(text) if !text.is_empty() => left.complaint.push(text),
+            Event::Note(_, text) if !text.is_empty() => left.notes.push(text),
+            Event::Captioned(Captioned {
                 caption: Caption::Words(text),
                 ..
             }) => left.notes.push(text),
-            What::Signed(_) => left.signatures += 1,
-            What::Photo(photo) => left.photos.push(photo.sha256),
-            What::Voice(voice) => left.photos.push(voice.sha256),
+            Event::Signed(_) => left.signatures += 1,
+            Event::Photo(photo) => left.photos.push(photo.sha256),
+            Event::Voice(voice) => left.photos.push(voice.sha256),
             _ => {}
         }
     }
     left
 }
 
-/// The name under which a job is kept when its owner has none, or none any more.
+/// The name under which a job is kept when its customer has none, or none any more.
 pub fn pseudonym(job: &LogId) -> String {
     let plain = job.0.chars().filter(char::is_ascii_alphanumeric);
     // The first half of an id is its time and may be shared; the end of it is chance.
     let tail: Vec<char> = plain.collect();
     let from = tail.len().saturating_sub(8);
     let tail: String = tail.iter().skip(from).collect();
-    format!("owner-{tail}")
+    format!("customer-{tail}")
 }

@@ -61,7 +61,7 @@ impl Gathered {
         unions.collect()
     }
 
-    /// Erases the owner of a job, and what is named besides; gives how many entries that were, and
+    /// Erases the customer of a job, and what is named besides; gives how many entries that were, and
     /// what stays.
     ///
     /// # Errors

@@ -71,13 +71,13 @@ pub enum ImportError {
         /// Its place in the log, from 1.
         place: usize,
         /// What is wrong with it.
-        fault: EntryFault,
+        fault: EntryError,
     },
 }
 
 /// What is wrong with an entry.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum EntryFault {
+pub enum EntryError {
     /// It lacks what every entry has.
     NotAnEntry,
     /// Its id is no UUID in lower-case letters.
@@ -114,7 +114,7 @@ pub struct IncomingLog {
     pub entries: Vec<Entry>,
     /// Entries of a known kind with a body that does not fit it: set aside and named.
     pub unreadable: Vec<(KeptText, WireError)>,
-    /// Another program laid the file out anew; no value of it was changed.
+    /// Another program laid the file out again; no value of it was changed.
     pub reformatted: bool,
 }
 
@@ -130,7 +130,7 @@ impl ImportError {
             Self::CalledOff => Say::ImportCalledOff,
             Self::BadLog { .. }
             | Self::BadEntry {
-                fault: EntryFault::OtherKind,
+                fault: EntryError::OtherKind,
                 ..
             } => Say::ImportOtherKind,
             Self::Damaged { .. } | Self::Edited { .. } | Self::BadEntry { .. } => Say::ImportEdited,
@@ -276,7 +276,7 @@ pub(super) fn is_log_id(kind: LogKind, id: &str) -> bool {
     let fits = match kind {
         LogKind::Job => return is_uuid(id),
         LogKind::CardBook => id.starts_with(PREFIX),
-        LogKind::VanKit | LogKind::Shop | LogKind::Receipt => LogKind::of(id) == kind,
+        LogKind::VanKit | LogKind::Shop | LogKind::Confirmation => LogKind::of(id) == kind,
     };
     fits && id.len() <= 64 && id.chars().all(is_plain)
 }

@@ -55,7 +55,7 @@ fn is_personal(text: &str) -> bool {
     decode(text).is_ok_and(|entry| erase::is_personal(&entry.what))
 }
 
-/// Whether two texts are one entry: one of them may be emptied, or laid out anew.
+/// Whether two texts are one entry: one of them may be emptied, or laid out again.
 fn is_same(kept: &str, other: &str) -> bool {
     if kept == other || entry_digest(kept) == entry_digest(other) {
         return true;

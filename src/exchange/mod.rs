@@ -7,6 +7,7 @@ pub mod bundle;
 pub mod calendar;
 pub mod canonical;
 pub mod checks;
+pub mod confirmation;
 pub mod counted;
 pub mod day;
 pub mod envelope;
@@ -21,8 +22,8 @@ pub mod merge;
 pub mod paper;
 pub mod pieces;
 pub mod reach;
-pub mod receipt;
 pub mod rescue;
+pub mod shop_lists;
 pub mod stock;
 pub mod summary;
 #[cfg(not(target_arch = "wasm32"))]
@@ -31,12 +32,11 @@ pub mod tally;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod verify;
 pub mod wire;
-pub mod yard;
 
 pub use book::export_book;
 pub use canonical::canonical_digest;
 pub use envelope::{KeptText, LogKind, digest, entry_digest, sha256_hex};
 pub use export::{ExportError, export, export_in_pieces};
-pub use import::{EntryFault, ImportError, Incoming, IncomingLog, read, read_in_pieces};
+pub use import::{EntryError, ImportError, Incoming, IncomingLog, read, read_in_pieces};
 pub use merge::{Merge, merge};
 pub use rescue::Rescue;

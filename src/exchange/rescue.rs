@@ -12,12 +12,12 @@ use crate::exchange::backup::Backup;
 use crate::exchange::belongs::belongs;
 use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
 use crate::exchange::export::stored;
-use crate::exchange::import::{EntryFault, ImportError, MAX_JOINS, is_log_id, looks_like, record};
+use crate::exchange::import::{EntryError, ImportError, MAX_JOINS, is_log_id, looks_like, record};
 use crate::exchange::merge::merge;
 use crate::exchange::pieces::{InOneGo, Pieces, in_one_go};
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
-use crate::text::{self, Lang, Yard};
+use crate::text::{self, Lang, Verified};
 
 /// The name of the format, in every rescue file.
 pub const FORMAT: &str = "hubslate-rescue";
@@ -58,7 +58,7 @@ pub enum RescueError {
     /// Its log has an id that no log has.
     BadLogId,
     /// It is no entry of its log.
-    BadEntry(EntryFault),
+    BadEntry(EntryError),
     /// It was stored under another id than it has.
     OtherId,
     /// The entries of its log branch and join more than [`MAX_JOINS`] times.
@@ -71,7 +71,8 @@ impl Rescue {
     /// A sentence for each part that is missing and each text that is set aside.
     pub fn say(&self, lang: Lang) -> impl Iterator<Item = String> {
         let missing = self.problems.iter();
-        let missing = missing.map(move |problem| text::yard(lang, Yard::NotRescued(problem)));
+        let missing =
+            missing.map(move |problem| text::verified(lang, Verified::NotRescued(problem)));
         missing.chain(self.aside.iter().map(move |aside| aside.say(lang)))
     }
 }
@@ -80,9 +81,9 @@ impl SetAside {
     /// The sentence that a person reads.
     pub fn say(&self, lang: Lang) -> String {
         let why = format!("{:?}", self.error);
-        text::yard(
+        text::verified(
             lang,
-            Yard::SetAside {
+            Verified::SetAside {
                 key: &self.key,
                 why: &why,
             },
@@ -313,7 +314,7 @@ fn readable(
         match record(&found.kept.log, &found.kept.text) {
             Ok((record, read)) if record.id == found.kept.id => {
                 if read.as_ref().is_ok_and(|entry| !belongs(kind, &entry.what)) {
-                    rescue.found(found, RescueError::BadEntry(EntryFault::OtherKind));
+                    rescue.found(found, RescueError::BadEntry(EntryError::OtherKind));
                     continue;
                 }
                 entries.extend(read);
@@ -343,7 +344,7 @@ fn union(rescue: &mut Rescue, journal: Vec<Found>, second: Vec<Found>) -> BTreeM
     for found in journal.into_iter().chain(second) {
         let id = &found.kept.id;
         if edited.contains(id) && union.get(id) != Some(&found.kept.text) {
-            rescue.found(found, RescueError::BadEntry(EntryFault::Twice));
+            rescue.found(found, RescueError::BadEntry(EntryError::Twice));
         }
     }
     union

@@ -5,8 +5,8 @@
 use std::collections::BTreeMap;
 
 use crate::exchange::summary::Summary;
-use crate::job::Sheet;
-use crate::job::entry::{Entry, Stock, What};
+use crate::job::JobState;
+use crate::job::entry::{Entry, Event, Stock};
 
 /// One part of one van.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -33,7 +33,7 @@ impl OnBoard {
 }
 
 /// The stock of every van, by van and part; `kit` is the log of the vans' kits.
-pub fn on_board(kit: &Sheet, jobs: &[Summary], today: &str) -> Vec<OnBoard> {
+pub fn on_board(kit: &JobState, jobs: &[Summary], today: &str) -> Vec<OnBoard> {
     let mut rows: BTreeMap<(String, String), OnBoard> = BTreeMap::new();
     for (entry, stock) in counted(kit) {
         let key = (entry.device.clone(), plain(&stock.number));
@@ -79,10 +79,10 @@ fn is_today(job: &Summary, today: &str) -> bool {
 }
 
 /// The last count of each part of each phone.
-fn counted(kit: &Sheet) -> Vec<(&Entry, &Stock)> {
+fn counted(kit: &JobState) -> Vec<(&Entry, &Stock)> {
     // Of several of one part the last in order stays.
     let counts = kit.counting().filter_map(|entry| match &entry.what {
-        What::Stock(stock) => {
+        Event::Stock(stock) => {
             let of = (entry.device.as_str(), plain(&stock.number));
             Some((of, (entry, stock)))
         }

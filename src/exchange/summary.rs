@@ -7,14 +7,14 @@ use crate::exchange::gaps::{Run, runs};
 use crate::exchange::tally::Tally;
 use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
-use crate::job::entry::{Due, DueKind, Ending, LogId, PersonField, Reply, VehicleField, What};
+use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, Reply, VehicleField};
 use crate::job::flow;
 use crate::job::practice::is_practice;
-use crate::job::{Sheet, fold};
+use crate::job::{JobState, fold};
 use crate::report::retorque_to_do;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Pick, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::{Choice, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
 const VERSION: u32 = 8;
@@ -24,7 +24,7 @@ const VERSION: u32 = 8;
 pub struct Fitted {
     /// Its number.
     pub number: String,
-    /// The maker's lot; empty if it has none.
+    /// The manufacturer's lot; empty if it has none.
     pub lot: String,
 }
 
@@ -36,9 +36,9 @@ pub struct Summary {
     pub log: String,
     /// The plate, as typed.
     pub plate: String,
-    /// The owner's name.
+    /// The customer's name.
     pub name: String,
-    /// The owner's telephone, as typed.
+    /// The customer's telephone, as typed.
     pub phone: String,
     /// The vehicle family.
     pub family: String,
@@ -54,11 +54,11 @@ pub struct Summary {
     pub incomplete: bool,
     /// The code of the ending; empty if it has not ended.
     pub ending: String,
-    /// The day by which the wheel nuts are due, `YYYY-MM-DD`; empty if none.
+    /// The day by which the lug nuts are due, `YYYY-MM-DD`; empty if none.
     pub due: String,
     /// The repair was advised and nobody has said yes or no yet.
     pub waiting: bool,
-    /// The owner said no to the repair of what must not be driven.
+    /// The customer said no to the repair of what must not be driven.
     pub declined_stop: bool,
     /// What is still to pay in minor units, and its currency; after the end only.
     pub unpaid: Option<(i64, String)>,
@@ -82,7 +82,7 @@ pub struct Summary {
     pub time: String,
     /// The mark of the van that does it; empty if any may.
     pub van: String,
-    /// Whether the person left this device, and the yard has the job.
+    /// Whether the person left this device, and the shop has the job.
     pub let_go: bool,
     /// Whether a person was erased.
     pub erased: bool,
@@ -94,13 +94,13 @@ pub struct Summary {
 
 impl Summary {
     /// The line of a job; `steps` are those of its plan, `next` the one that comes next.
-    pub fn of(log: &LogId, sheet: &Sheet, steps: &[StepSpec], next: Option<&StepSpec>) -> Self {
+    pub fn of(log: &LogId, sheet: &JobState, steps: &[StepSpec], next: Option<&StepSpec>) -> Self {
         let person = |field| sheet.person(field).unwrap_or_default().to_owned();
         let vehicle = |field| sheet.vehicle(field).unwrap_or_default().to_owned();
         let day = |due: Option<&Due>| due.map(|due| due.date.clone()).unwrap_or_default();
         let times = sheet.entries().iter().map(|entry| entry.at.utc_ms);
         let slot = flow::slot(sheet);
-        let gone = |is: fn(&What) -> bool| sheet.entries().iter().any(|entry| is(&entry.what));
+        let gone = |is: fn(&Event) -> bool| sheet.entries().iter().any(|entry| is(&entry.what));
         Self {
             v: VERSION,
             log: log.0.clone(),
@@ -136,8 +136,8 @@ impl Summary {
                 .map(|time| time.to_string())
                 .unwrap_or_default(),
             van: slot.map(|slot| slot.van.clone()).unwrap_or_default(),
-            let_go: gone(|what| matches!(what, What::LetGo(_))),
-            erased: gone(|what| matches!(what, What::Erased(_))),
+            let_go: gone(|what| matches!(what, Event::LetGo(_))),
+            erased: gone(|what| matches!(what, Event::Erased(_))),
             runs: runs(sheet.entries()),
             too_long: 0,
         }
@@ -212,7 +212,7 @@ impl Summary {
 }
 
 /// Whether a repair that was advised has this answer; a no counts where it leaves a STOP.
-fn answered(sheet: &Sheet, answer: Option<bool>) -> bool {
+fn answered(sheet: &JobState, answer: Option<bool>) -> bool {
     sheet.corners().iter().any(|corner| {
         let decision = sheet.decided(*corner).map(|decided| decided.decision);
         let consent = sheet.consent(StepKey::at(Step::Agree, *corner));
@@ -224,14 +224,14 @@ fn answered(sheet: &Sheet, answer: Option<bool>) -> bool {
     })
 }
 
-fn unpaid(sheet: &Sheet) -> Option<(i64, String)> {
+fn unpaid(sheet: &JobState) -> Option<(i64, String)> {
     sheet.ended()?;
     let open = still_to_pay(sheet).filter(|open| open.minor > 0)?;
     Some((open.minor, open.currency))
 }
 
 /// The numbers of what was fitted, where the job was finished.
-fn parts(sheet: &Sheet) -> Vec<Fitted> {
+fn parts(sheet: &JobState) -> Vec<Fitted> {
     let finished = sheet
         .ended()
         .is_some_and(|it| it.ending == Ending::Finished);
@@ -245,9 +245,9 @@ fn parts(sheet: &Sheet) -> Vec<Fitted> {
         .collect()
 }
 
-fn came_back(sheet: &Sheet) -> Option<bool> {
+fn came_back(sheet: &JobState) -> Option<bool> {
     match sheet.reply(StepKey::once(Step::Comeback))? {
-        Reply::Picked(pick) => Some(*pick == Pick::SameCorner),
+        Reply::Picked(pick) => Some(*pick == Choice::SameCorner),
         _ => None,
     }
 }

@@ -9,9 +9,9 @@ use crate::exchange::canonical::canonical_entry;
 use crate::exchange::envelope::{KeptText, digest};
 use crate::exchange::erase::pseudonym;
 use crate::exchange::wire::decode;
-use crate::job::entry::{DueKind, LogId, Money, PersonField, Scope, VehicleField, What};
+use crate::job::entry::{DueKind, Event, LogId, Money, PersonField, Scope, VehicleField};
 use crate::job::judge::{self, Measured};
-use crate::job::{Key, Sheet, fold};
+use crate::job::{JobState, Key, fold};
 use crate::report::stamp;
 use crate::trade::money::{minor_digits, plain};
 use crate::trade::vehicle::Corner;
@@ -48,7 +48,7 @@ pub const HEADS: [&str; 25] = [
     "digest",
 ];
 
-/// The row of one job, a cell a head. The owner is named as in the record, and by a pseudonym
+/// The row of one job, a cell a head. The customer is named as in the record, and by a pseudonym
 /// where the record has no name any more.
 pub fn row(job: &LogId, records: &[KeptText]) -> Vec<String> {
     let entries = records.iter().filter_map(|r| decode(&r.text).ok());
@@ -82,17 +82,17 @@ const fn yes(is: bool) -> &'static str {
     if is { "yes" } else { "no" }
 }
 
-fn practice(sheet: &Sheet) -> String {
+fn practice(sheet: &JobState) -> String {
     let opened = sheet.opened();
     yes(opened.is_some_and(|opened| opened.practice.is_some())).to_owned()
 }
 
-fn when(sheet: &Sheet, key: &Key) -> String {
+fn when(sheet: &JobState, key: &Key) -> String {
     let at = sheet.holds(key).map(|entry| entry.at);
     at.map_or_else(String::new, |at| stamp(at.utc_ms, at.offset_min))
 }
 
-fn who_and_what(job: &LogId, sheet: &Sheet) -> [String; 5] {
+fn who_and_what(job: &LogId, sheet: &JobState) -> [String; 5] {
     let by: BTreeSet<&str> = sheet.counting().map(|entry| entry.by.as_str()).collect();
     let by: Vec<&str> = by.into_iter().collect();
     let name = sheet.person(PersonField::Name).map(str::to_owned);
@@ -106,7 +106,7 @@ fn who_and_what(job: &LogId, sheet: &Sheet) -> [String; 5] {
     ]
 }
 
-fn corners(sheet: &Sheet) -> [String; 7] {
+fn corners(sheet: &JobState) -> [String; 7] {
     let each = |of: &dyn Fn(Corner) -> String| {
         let cells = sheet.corners().iter().map(|corner| of(*corner));
         cells.collect::<Vec<_>>().join("; ")
@@ -124,7 +124,7 @@ fn corners(sheet: &Sheet) -> [String; 7] {
 }
 
 /// The mean of the last set, to a tenth of a micrometre.
-fn mean(sheet: &Sheet, corner: Corner, when: When) -> String {
+fn mean(sheet: &JobState, corner: Corner, when: When) -> String {
     let set = |nth| judge::told(sheet, corner, SetName { when, nth })?.ok();
     let last = [2, 1].into_iter().find_map(set);
     last.map_or_else(String::new, |set: Measured| mm(set.mean()))
@@ -134,9 +134,9 @@ fn mm(length: Length) -> String {
     format!("{:.4}", length.in_unit(LengthUnit::Millimetre))
 }
 
-fn money(sheet: &Sheet) -> [String; 4] {
+fn money(sheet: &JobState) -> [String; 4] {
     let consents = sheet.counting().filter_map(|entry| match &entry.what {
-        What::Consent(consent) if consent.scope == Scope::Repair => Some(consent),
+        Event::Consent(consent) if consent.scope == Scope::Repair => Some(consent),
         _ => None,
     });
     let Some(consent) = consents.last() else {

@@ -3,10 +3,10 @@
 use serde::{Deserialize, Serialize};
 
 use crate::job::tally::{self as facts, Part};
-use crate::job::{Sheet, plan};
+use crate::job::{JobState, plan};
 use crate::trade::damage::Damage;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Group, Hold, Item, StepSpec};
+use crate::trade::wheel_end::{Item, ItemKind, ItemState, StepSpec};
 
 /// So many of so many, as it is kept.
 pub type Counts = (usize, usize);
@@ -51,7 +51,7 @@ pub struct Replaced {
 
 impl Tally {
     /// What a job adds; `steps` are those of its plan.
-    pub fn of(sheet: &Sheet, steps: &[StepSpec]) -> Self {
+    pub fn of(sheet: &JobState, steps: &[StepSpec]) -> Self {
         let end = facts::finished(sheet);
         let day = end.and_then(|entry| entry.at.day());
         let corners = Corner::ALL.iter().filter(|_| end.is_some());
@@ -81,13 +81,13 @@ const fn counts(part: Part) -> Counts {
     (part.of, part.all)
 }
 
-fn replaced(sheet: &Sheet, corner: Corner) -> Option<Replaced> {
+fn replaced(sheet: &JobState, corner: Corner) -> Option<Replaced> {
     let hub = Item {
         corner,
-        group: Group::Hub,
+        group: ItemKind::Hub,
         number: 1,
     };
-    let is_new = sheet.item(hub) == Some(Hold::Done);
+    let is_new = sheet.item(hub) == Some(ItemState::Done);
     is_new.then(|| Replaced {
         decided: facts::decided_to_replace(sheet, corner),
         mended: facts::mended(sheet, corner),

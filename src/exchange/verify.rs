@@ -21,18 +21,18 @@ use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::canonical_digest;
 use crate::exchange::envelope::{LogKind, StoredLog, digest};
 use crate::exchange::import::{
-    Came, EntryFault, ImportError, MAX_JOINS, is_log_id, open, record, texts,
+    Came, EntryError, ImportError, MAX_JOINS, is_log_id, open, record, texts,
 };
 use crate::exchange::pieces::{InOneGo, Pieces, in_one_go};
 use crate::exchange::rescue::Rescue;
-use crate::job::entry::{Decided, Entry, EntryId, FaceFound, LogId, Proved, RotorFound, What};
+use crate::job::entry::{Decided, Entry, EntryId, Event, FaceFound, LogId, Proved, RotorFound};
 use crate::job::evidence::decided;
 use crate::job::found::{face_today, rotor_today};
 use crate::job::proof::proved;
 use crate::job::reason::RULES_VERSION;
 use crate::job::runout::runs;
 use crate::job::thickness::measurements;
-use crate::job::{Problem, Sheet, fold, is_tangled};
+use crate::job::{JobState, Problem, fold, is_tangled};
 use crate::text::Lang;
 use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 
@@ -190,7 +190,7 @@ fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Told> {
             Err(fault) => checked.findings.push(Finding::Entry { place, fault }),
             Ok((_, Err(error))) => checked.findings.push(Finding::Unreadable { place, error }),
             Ok((_, Ok(entry))) if checked.kind.is_some_and(|kind| !belongs(kind, &entry.what)) => {
-                let fault = EntryFault::OtherKind;
+                let fault = EntryError::OtherKind;
                 checked.findings.push(Finding::Entry { place, fault });
             }
             Ok((_, Ok(entry))) => told.push((entry, text.clone())),
@@ -212,19 +212,19 @@ fn job(checked: &mut Checked, told: &[Told]) {
     let (mut again, mut proofs, mut found) = (Vec::new(), Vec::new(), Vec::new());
     for (place, (entry, _)) in told.iter().enumerate() {
         match &entry.what {
-            What::Decided(recorded) => {
+            Event::Decided(recorded) => {
                 again.extend(decision(checked, &mut history, (place, entry), recorded));
             }
-            What::Proved(recorded) => {
+            Event::Proved(recorded) => {
                 proofs.extend(proof(checked, &mut history, (place, entry), recorded));
             }
-            What::FaceFound(recorded) => {
+            Event::FaceFound(recorded) => {
                 found.extend(face(checked, &mut history, (place, entry), recorded));
             }
-            What::RotorFound(recorded) => {
+            Event::RotorFound(recorded) => {
                 found.extend(rotor(checked, &mut history, (place, entry), recorded));
             }
-            What::HandedOver(recorded) => {
+            Event::HandedOver(recorded) => {
                 handed_over(checked, &mut history, (place, entry), &recorded.digest);
             }
             _ => {}
@@ -274,7 +274,7 @@ fn judged_on(
     history: &mut History,
     (place, entry): (usize, &Entry),
     (rules, today): (u32, u32),
-) -> Option<Sheet> {
+) -> Option<JobState> {
     let id = entry.id.clone();
     let before = history.before(checked, place)?;
     if rules != today {

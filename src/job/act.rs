@@ -1,13 +1,13 @@
 //! What one tap on a step writes: the answer, and what it does to the loose list.
 
-use crate::job::entry::{Moved, Reply, What};
+use crate::job::entry::{Event, Moved, Reply};
 use crate::job::progress::group_items;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::wheel_end::{Item, StepSpec};
 
 /// The entries of a step that is done with this reply.
-pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
-    let mut whats = vec![What::Answered(spec.key, reply)];
+pub fn done(sheet: &JobState, spec: &StepSpec, reply: Reply) -> Vec<Event> {
+    let mut whats = vec![Event::Answered(spec.key, reply)];
     let Some(corner) = spec.key.corner else {
         return whats;
     };
@@ -17,7 +17,7 @@ pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
             .into_iter()
             .filter(|item| change.only.is_none_or(|only| only == item.number))
             .collect();
-        whats.push(What::Moved(Moved {
+        whats.push(Event::Moved(Moved {
             step: spec.key,
             items,
             to: change.to,

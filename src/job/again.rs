@@ -1,13 +1,14 @@
 //! Measuring a new part once more: what is taken back so that its proof is asked for again.
 
-use crate::job::entry::{EntryId, Reply, Side, What};
+use crate::job::entry::{EntryId, Event, Reply, Side};
 use crate::job::judge::{flex_step, setup_step};
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, Form, Group, Hold, Item, REOPENED, ROUNDS, SetName, Step, StepKey, StepSpec, When,
+    Form, Item, ItemKind, ItemState, NotDoneReason, REOPENED, ROUNDS, SetName, Step, StepKey,
+    StepSpec, When,
 };
 
 /// Takes back the base, the rounds and the spin after the work at a corner; they stay in the
@@ -15,7 +16,7 @@ use crate::trade::wheel_end::{
 ///
 /// Where the wheel end is closed again by then, everything that opens it is asked for once more,
 /// and everything that closes it: what was turned since is turned again.
-pub fn measure_again(sheet: &Sheet, steps: &[StepSpec], corner: Corner) -> Vec<What> {
+pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Vec<Event> {
     let set = SetName {
         when: When::After,
         nth: 1,
@@ -38,25 +39,25 @@ pub fn measure_again(sheet: &Sheet, steps: &[StepSpec], corner: Corner) -> Vec<W
         keys.extend(closing.iter().map(|spec| Key::Step(spec.key)));
         keys.extend(opening(corner).map(Key::Step));
         let turned = closing.iter().filter(|spec| is_turn(spec));
-        whats.extend(turned.map(|spec| What::Pass(spec.key)));
-        whats.push(What::Answered(fact(corner), Reply::Said(Answer::No)));
-        if !is_back(sheet, corner, Group::Wheel) {
+        whats.extend(turned.map(|spec| Event::Pass(spec.key)));
+        whats.push(Event::Answered(fact(corner), Reply::Said(Answer::No)));
+        if !is_back(sheet, corner, ItemKind::Wheel) {
             // It is shoved again before anybody reaches under it.
             let off = opening(corner).into_iter().take(3);
             let off = off.filter(|key| key.step != Step::Shove);
-            let not_needed = Reply::NotDone(Because::NotNeeded);
-            whats.extend(off.map(|step| What::Answered(step, not_needed.clone())));
+            let not_needed = Reply::NotDone(NotDoneReason::NotNeeded);
+            whats.extend(off.map(|step| Event::Answered(step, not_needed.clone())));
         }
     }
     let taken_back = keys.iter().flat_map(|key| sheet.stated(key));
     let ids: Vec<EntryId> = taken_back.map(|entry| entry.id.clone()).collect();
-    whats.insert(0, What::Strike(ids));
+    whats.insert(0, Event::Strike(ids));
     whats
 }
 
 /// Whether the wheel end is closed by now, so that it has to be opened to measure again.
-pub fn is_closed_again(sheet: &Sheet, corner: Corner) -> bool {
-    is_back(sheet, corner, Group::Caliper)
+pub fn is_closed_again(sheet: &JobState, corner: Corner) -> bool {
+    is_back(sheet, corner, ItemKind::Caliper)
 }
 
 /// Where it is kept that a closed wheel end was opened again.
@@ -65,24 +66,24 @@ const fn fact(corner: Corner) -> StepKey {
 }
 
 /// Whether a closed wheel end was opened again to measure once more.
-pub(super) fn is_reopened(sheet: &Sheet, corner: Corner) -> bool {
+pub(super) fn is_reopened(sheet: &JobState, corner: Corner) -> bool {
     sheet.reply(fact(corner)).is_some()
 }
 
-fn is_back(sheet: &Sheet, corner: Corner, group: Group) -> bool {
+fn is_back(sheet: &JobState, corner: Corner, group: ItemKind) -> bool {
     let number = 1;
     let item = Item {
         corner,
         group,
         number,
     };
-    sheet.item(item) == Some(Hold::Done)
+    sheet.item(item) == Some(ItemState::Done)
 }
 
 /// The steps that open a closed wheel end, the caliper last.
 fn opening(corner: Corner) -> [StepKey; 4] {
     [
-        Step::CrackWheelNuts,
+        Step::LoosenLugNuts,
         Step::Shove,
         Step::WheelOffAgain,
         Step::CaliperUpAgain,
@@ -104,7 +105,7 @@ fn closing(steps: &[StepSpec], corner: Corner) -> impl Iterator<Item = &StepSpec
         | Step::Pedal
         | Step::WheelOn
         | Step::Lower
-        | Step::TurnWheelNuts => spec.key.corner == Some(corner),
+        | Step::TurnLugNuts => spec.key.corner == Some(corner),
         Step::ProvePedal | Step::Clear | Step::ProveResult => spec.key.corner.is_none(),
         _ => false,
     })

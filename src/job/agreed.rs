@@ -1,10 +1,10 @@
-//! What the owner has said yes to in all: the repair, and every extra since.
+//! What the customer has said yes to in all: the repair, and every extra since.
 
 use std::collections::BTreeMap;
 
-use crate::job::entry::{Consent, EntryId, Money, Scope, What};
+use crate::job::entry::{Consent, EntryId, Event, Money, Scope};
 use crate::job::mishap::Mishap;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::wheel_end::StepKey;
 
 /// What goes with an answer about extra work.
@@ -17,16 +17,16 @@ pub struct Extra<'a> {
 }
 
 /// By entry, what goes with each answer about extra work.
-pub fn extras(sheet: &Sheet) -> BTreeMap<&EntryId, Extra<'_>> {
+pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
     let mut all = BTreeMap::new();
     let mut reasons: BTreeMap<StepKey, &Mishap> = BTreeMap::new();
     let mut agreed = Agreed::of(sheet);
     for entry in sheet.counting() {
         match &entry.what {
-            What::Mishap(mishap) => {
+            Event::Mishap(mishap) => {
                 reasons.insert(mishap.step, mishap);
             }
-            What::Consent(consent) => {
+            Event::Consent(consent) => {
                 agreed.add(consent);
                 if consent.scope == Scope::Extra {
                     let reason = reasons.get(&consent.step).copied();
@@ -41,10 +41,10 @@ pub fn extras(sheet: &Sheet) -> BTreeMap<&EntryId, Extra<'_>> {
 }
 
 /// What is agreed to now.
-pub fn agreed(sheet: &Sheet) -> Option<Money> {
+pub fn agreed(sheet: &JobState) -> Option<Money> {
     let mut agreed = Agreed::of(sheet);
     for entry in sheet.counting() {
-        if let What::Consent(consent) = &entry.what {
+        if let Event::Consent(consent) = &entry.what {
             agreed.add(consent);
         }
     }
@@ -53,7 +53,7 @@ pub fn agreed(sheet: &Sheet) -> Option<Money> {
 
 /// What would be agreed to with so much more; `None` where that is not known or in another
 /// currency.
-pub fn agreed_with(sheet: &Sheet, more: &Money) -> Option<Money> {
+pub fn agreed_with(sheet: &JobState, more: &Money) -> Option<Money> {
     let now = agreed(sheet).filter(|now| now.currency == more.currency)?;
     Some(Money {
         minor: now.minor.saturating_add(more.minor),
@@ -63,14 +63,14 @@ pub fn agreed_with(sheet: &Sheet, more: &Money) -> Option<Money> {
 
 /// The sum of what was said yes to, in the currency of the price.
 struct Agreed<'a> {
-    sheet: &'a Sheet,
+    sheet: &'a JobState,
     /// The largest yes to the repair.
     repair: Option<i64>,
     extras: i64,
 }
 
 impl<'a> Agreed<'a> {
-    const fn of(sheet: &'a Sheet) -> Self {
+    const fn of(sheet: &'a JobState) -> Self {
         let (repair, extras) = (None, 0);
         Self {
             sheet,
@@ -108,7 +108,7 @@ impl<'a> Agreed<'a> {
 }
 
 /// A yes that no later answer took back.
-fn stands(sheet: &Sheet, consent: &Consent) -> bool {
+fn stands(sheet: &JobState, consent: &Consent) -> bool {
     let holds = match consent.scope {
         Scope::Extra => return consent.yes,
         _ => sheet.consent(consent.step),

@@ -4,10 +4,10 @@ use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
 
-use crate::job::entry::{EntryId, KitItem, What};
+use crate::job::entry::{EntryId, Event, KitItem};
 use crate::job::key::Key;
 use crate::job::ready::missing;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::{CARDS, StepKey};
 use crate::units::TypedAngle;
@@ -31,7 +31,7 @@ pub enum AngleGauge {
 
 /// The angle gauge that goes with a job. The list of what is missing is looked through last, so
 /// that it counts where the van kit says nothing; of two words the more careful one holds.
-pub fn angle_gauge(sheet: &Sheet, today: Option<NaiveDate>) -> AngleGauge {
+pub fn angle_gauge(sheet: &JobState, today: Option<NaiveDate>) -> AngleGauge {
     let more = sheet.carried().map(|carried| &carried.more);
     let noted = more.and_then(|more| more.angle_gauge);
     let looked = sheet.holds(&Key::Missing).is_some();
@@ -45,7 +45,7 @@ pub fn angle_gauge(sheet: &Sheet, today: Option<NaiveDate>) -> AngleGauge {
 }
 
 /// The cards that ask for an angle, each with its last one.
-pub fn angle_cards(sheet: &Sheet) -> Vec<(CardItem, &TypedAngle)> {
+pub fn angle_cards(sheet: &JobState) -> Vec<(CardItem, &TypedAngle)> {
     let cards = CARDS.iter().filter_map(|(_, item)| {
         let stages = sheet.card(*item)?.stages().iter().rev();
         let mut angles = stages.filter_map(|stage| match stage {
@@ -58,28 +58,28 @@ pub fn angle_cards(sheet: &Sheet) -> Vec<(CardItem, &TypedAngle)> {
 }
 
 /// What a tap at an angle writes beside it: by what it was read, where that is news.
-pub fn told(sheet: &Sheet, step: StepKey, swings: u8) -> Option<What> {
+pub fn told(sheet: &JobState, step: StepKey, swings: u8) -> Option<Event> {
     let by = match (swings, angle_gauge(sheet, None)) {
         (0, AngleGauge::Missing) => return None,
         (0, _) => AngleBy::Gauge,
         _ => AngleBy::Swings,
     };
     let held = sheet.holds(&Key::Angled(step)).map(|entry| &entry.what);
-    let said = What::Angled(step, by);
+    let said = Event::Angled(step, by);
     (held != Some(&said)).then_some(said)
 }
 
 /// By entry, by what the angle was read that it brought a fastener to; without those for which that
 /// was not noted.
-pub fn angles(sheet: &Sheet) -> BTreeMap<&EntryId, AngleBy> {
+pub fn angles(sheet: &JobState) -> BTreeMap<&EntryId, AngleBy> {
     let mut told: BTreeMap<StepKey, AngleBy> = BTreeMap::new();
     let mut all = BTreeMap::new();
     for entry in sheet.counting() {
         match &entry.what {
-            What::Angled(step, by) => {
+            Event::Angled(step, by) => {
                 told.insert(*step, *by);
             }
-            What::Moved(moved) => {
+            Event::Moved(moved) => {
                 all.extend(told.get(&moved.step).map(|by| (&entry.id, *by)));
             }
             _ => {}

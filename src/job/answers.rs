@@ -2,10 +2,10 @@
 
 use crate::job::entry::Reply;
 use crate::job::progress::{Status, has_sign, status};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{
-    Check, Form, Given, Pick, Plan, Scope, Sign, Step, StepKey, StepSpec, hold, sign_gone,
+    Check, Choice, Form, Given, Plan, Scope, Sign, Step, StepKey, StepSpec, hold, sign_gone,
     stays_open,
 };
 
@@ -32,14 +32,14 @@ pub fn given(spec: &StepSpec, reply: &Reply) -> Vec<Given> {
         (Reply::Said(answer), _) => vec![Given::Said(*answer)],
         (Reply::Picked(pick), _) => vec![Given::Picked(*pick)],
         (Reply::Felt(felt), _) => vec![Given::Felt(*felt)],
-        (Reply::FoundLoose(0), _) => vec![Given::Picked(Pick::NoneLoose)],
-        (Reply::FoundLoose(_), _) => vec![Given::Picked(Pick::SomeLoose)],
+        (Reply::FoundLoose(0), _) => vec![Given::Picked(Choice::NoneLoose)],
+        (Reply::FoundLoose(_), _) => vec![Given::Picked(Choice::SomeLoose)],
         (Reply::Done | Reply::Number(_), _) => vec![Given::Done],
     }
 }
 
 /// The first answer at a step that holds something.
-pub fn holding(sheet: &Sheet, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
+pub fn holding(sheet: &JobState, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
     let reply = sheet.reply(spec.key)?;
     // What stands in an entry of its own is there, whatever was said of it before.
     if !is_replied(&spec.form) && status(sheet, spec) == Status::Done {
@@ -77,7 +77,7 @@ pub(super) fn is_open_after(spec: &StepSpec, reply: &Reply) -> bool {
 
 /// Whether the car was driven on the road after the work; a list of which nothing was tried is no
 /// road test.
-pub fn driven_after(sheet: &Sheet) -> bool {
+pub fn driven_after(sheet: &JobState) -> bool {
     match sheet.reply(StepKey::once(Step::ProveRoad)) {
         Some(Reply::Done) => true,
         Some(Reply::Checked(rows)) => rows.iter().any(|(_, answer)| *answer != Answer::NotDone),
@@ -86,7 +86,7 @@ pub fn driven_after(sheet: &Sheet) -> bool {
 }
 
 /// The signs of the road that were there before the work and were noticed again after it.
-pub fn still_there(sheet: &Sheet) -> Vec<Sign> {
+pub fn still_there(sheet: &JobState) -> Vec<Sign> {
     let Some(Reply::Checked(rows)) = sheet.reply(StepKey::once(Step::ProveRoad)) else {
         return Vec::new();
     };
@@ -97,7 +97,7 @@ pub fn still_there(sheet: &Sheet) -> Vec<Sign> {
 }
 
 /// Whether something else was noticed on the road after the work.
-pub fn noticed_after(sheet: &Sheet) -> bool {
+pub fn noticed_after(sheet: &JobState) -> bool {
     let noticed = &(Check::RoadClean, Answer::No);
     match sheet.reply(StepKey::once(Step::ProveRoad)) {
         Some(Reply::Checked(rows)) => rows.contains(noticed),
@@ -107,7 +107,7 @@ pub fn noticed_after(sheet: &Sheet) -> bool {
 
 /// The signs that were there before the work and were not tried after it, once the road test after
 /// it was asked for; one that was told later has no row in it.
-pub fn not_tried(sheet: &Sheet) -> Vec<Sign> {
+pub fn not_tried(sheet: &JobState) -> Vec<Sign> {
     let rows: &[(Check, Answer)] = match sheet.reply(StepKey::once(Step::ProveRoad)) {
         Some(Reply::Checked(rows)) => rows,
         Some(Reply::NotDone(_)) => &[],

@@ -1,22 +1,22 @@
 //! What the price of a job comes to: what was agreed to, what came in, what is still to pay.
 
-use crate::job::Sheet;
+use crate::job::JobState;
 use crate::job::agreed::agreed;
 use crate::job::entry::{Consent, Ending, Money, Price, Reply};
 use crate::trade::answer::Answer;
-use crate::trade::money::{Estimate, EstimateFault, totals};
+use crate::trade::money::{Estimate, EstimateError, totals};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Check, Group, Hold, Item, Step, StepKey};
+use crate::trade::wheel_end::{Check, Item, ItemKind, ItemState, Step, StepKey};
 
 /// The price of an estimate in a currency; what the inspection costs stays as it was.
 ///
 /// # Errors
-/// The [`EstimateFault`] for which the lines have no sum.
+/// The [`EstimateError`] for which the lines have no sum.
 pub fn priced(
     estimate: Estimate,
     currency: &str,
     refit: Option<Money>,
-) -> Result<Price, EstimateFault> {
+) -> Result<Price, EstimateError> {
     let repair = Money {
         minor: totals(&estimate)?.gross,
         currency: currency.to_owned(),
@@ -31,7 +31,7 @@ pub fn priced(
 /// What the customer has to pay by how the job ended: the repair, the inspection, or nothing; before
 /// its end what the repair would be. What was declined is never to pay, nor a part that does not
 /// match.
-pub fn to_pay(sheet: &Sheet) -> Option<&Money> {
+pub fn to_pay(sheet: &JobState) -> Option<&Money> {
     match sheet.ended().map(|ended| ended.ending) {
         None if wrong_part(sheet) => None,
         None | Some(Ending::Finished) => Some(&sheet.price()?.repair),
@@ -42,7 +42,7 @@ pub fn to_pay(sheet: &Sheet) -> Option<&Money> {
 
 /// Whether a new part does not match the car, as it was seen in its box or beside the old one, and
 /// none was installed since.
-pub fn wrong_part(sheet: &Sheet) -> bool {
+pub fn wrong_part(sheet: &JobState) -> bool {
     let refused = |step| match sheet.reply(step) {
         Some(Reply::Checked(rows)) => rows.iter().any(|(check, answer)| {
             // The wheel-lock key is asked in the same list.
@@ -53,10 +53,10 @@ pub fn wrong_part(sheet: &Sheet) -> bool {
     let installed = |corner: &Corner| {
         let hub = Item {
             corner: *corner,
-            group: Group::Hub,
+            group: ItemKind::Hub,
             number: 1,
         };
-        sheet.item(hub) == Some(Hold::Done)
+        sheet.item(hub) == Some(ItemState::Done)
     };
     let corners = sheet.corners();
     let boxed = refused(StepKey::once(Step::MeetLook)) && !corners.iter().any(installed);
@@ -66,7 +66,7 @@ pub fn wrong_part(sheet: &Sheet) -> bool {
 
 /// What inspection and reassembly cost: the amount that the customer approved, else the price as it
 /// was given; nothing where the inspection was declined.
-fn inspection(sheet: &Sheet) -> Option<&Money> {
+fn inspection(sheet: &JobState) -> Option<&Money> {
     let asked = sheet.consent(StepKey::once(Step::TeardownYes));
     match asked {
         Some(consent) if !consent.yes => None,
@@ -79,7 +79,7 @@ fn inspection(sheet: &Sheet) -> Option<&Money> {
 }
 
 /// What is still to pay after what came in; nothing where more came in.
-pub fn still_to_pay(sheet: &Sheet) -> Option<Money> {
+pub fn still_to_pay(sheet: &JobState) -> Option<Money> {
     let to_pay = to_pay(sheet)?;
     let same = sheet
         .payments()
@@ -93,8 +93,8 @@ pub fn still_to_pay(sheet: &Sheet) -> Option<Money> {
     })
 }
 
-/// What the owner said yes to, if the price is higher now: then a further yes is needed.
-pub fn above_what_was_agreed(sheet: &Sheet) -> Option<Money> {
+/// What the customer said yes to, if the price is higher now: then a further yes is needed.
+pub fn above_what_was_agreed(sheet: &JobState) -> Option<Money> {
     let price = &sheet.price()?.repair;
     agreed(sheet).filter(|agreed| agreed.minor < price.minor)
 }
@@ -108,7 +108,7 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{Ended, How, Paid, PaidHow, Scope, What};
+    use crate::job::entry::{Ended, Event, How, Paid, PaidHow, Scope};
 
     use crate::job::told::sheet;
     use crate::trade::money::{Line, LineKind};
@@ -120,26 +120,26 @@ mod tests {
         Money { minor, currency }
     }
 
-    fn price(repair: i64) -> What {
-        What::Price(Price {
+    fn price(repair: i64) -> Event {
+        Event::Price(Price {
             repair: dollars(repair),
             refit: Some(dollars(9_000)),
             estimate: None,
         })
     }
 
-    fn paid(amount: Money) -> What {
+    fn paid(amount: Money) -> Event {
         let how = PaidHow::Cash;
-        What::Paid(Paid { how, amount })
+        Event::Paid(Paid { how, amount })
     }
 
-    fn ended(ending: Ending) -> What {
+    fn ended(ending: Ending) -> Event {
         let charge = None;
-        What::Ended(Ended { ending, charge })
+        Event::Ended(Ended { ending, charge })
     }
 
-    fn yes(amount: i64) -> What {
-        What::Consent(Consent {
+    fn yes(amount: i64) -> Event {
+        Event::Consent(Consent {
             step: StepKey::at(Step::Agree, Corner::FrontLeft),
             scope: Scope::Repair,
             yes: true,
@@ -170,7 +170,7 @@ mod tests {
             lines: Vec::new(),
             tax: None,
         };
-        assert_eq!(priced(none, "USD", None), Err(EstimateFault::Empty));
+        assert_eq!(priced(none, "USD", None), Err(EstimateError::Empty));
     }
 
     #[test]
@@ -186,7 +186,7 @@ mod tests {
     #[test]
     fn a_declined_inspection_is_not_to_pay_and_an_approved_one_is_as_it_was_approved() {
         let asked = |yes, minor| {
-            What::Consent(Consent {
+            Event::Consent(Consent {
                 step: StepKey::once(Step::TeardownYes),
                 scope: Scope::Teardown,
                 yes,
@@ -218,10 +218,10 @@ mod tests {
 
     #[test]
     fn an_agreed_extra_is_part_of_what_was_agreed() {
-        let corners = || What::Corners(vec![Corner::FrontLeft]);
+        let corners = || Event::Corners(vec![Corner::FrontLeft]);
         let extra = |yes, amount| {
-            What::Consent(Consent {
-                step: StepKey::at(Step::TurnWheelNuts, Corner::FrontLeft),
+            Event::Consent(Consent {
+                step: StepKey::at(Step::TurnLugNuts, Corner::FrontLeft),
                 scope: Scope::Extra,
                 yes,
                 how: How::Electronic,
@@ -245,7 +245,7 @@ mod tests {
 
     #[test]
     fn a_price_above_the_yes_is_told() {
-        let corners = || What::Corners(vec![Corner::FrontLeft]);
+        let corners = || Event::Corners(vec![Corner::FrontLeft]);
         let of = |before, after| {
             let all = sheet(vec![corners(), price(before), yes(before), price(after)]);
             above_what_was_agreed(&all)

@@ -4,11 +4,11 @@
 
 use chrono::NaiveDate;
 
-use crate::job::entry::{LogId, VehicleField, What};
+use crate::job::entry::{Event, LogId, VehicleField};
 use crate::job::key::Key;
 use crate::job::practice::is_practice;
 use crate::job::progress::count;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::job::turn::group_of;
 use crate::sorted::Sorted;
 use crate::trade::fastening::{
@@ -61,7 +61,7 @@ fn sum(name: &str) -> u64 {
 }
 
 /// The book of a job's family; none for practice, whose document is invented.
-pub fn log_of_job(sheet: &Sheet) -> Option<LogId> {
+pub fn log_of_job(sheet: &JobState) -> Option<LogId> {
     if is_practice(sheet) {
         return None;
     }
@@ -69,14 +69,14 @@ pub fn log_of_job(sheet: &Sheet) -> Option<LogId> {
 }
 
 /// What a kept card adds to its family's book; "not found" is a matter of one job.
-pub fn additions(sheet: &Sheet, card: &SpecCard) -> Vec<What> {
+pub fn additions(sheet: &JobState, card: &SpecCard) -> Vec<Event> {
     let family = sheet.vehicle(VehicleField::Family).unwrap_or_default();
     if source_of(card).is_none() {
         return Vec::new();
     }
     vec![
-        What::Vehicle(VehicleField::Family, family.to_owned()),
-        What::Card(card.clone()),
+        Event::Vehicle(VehicleField::Family, family.to_owned()),
+        Event::Card(card.clone()),
     ]
 }
 
@@ -101,7 +101,7 @@ pub fn resourced(card: &SpecCard, change: impl FnOnce(&mut CardSource)) -> SpecC
 }
 
 /// What is odd about a card in this job: its figures, and how many fasteners it speaks of.
-pub fn doubts_in(sheet: &Sheet, card: &SpecCard) -> Vec<Doubt> {
+pub fn doubts_in(sheet: &JobState, card: &SpecCard) -> Vec<Doubt> {
     let known = group_of(card.item).map(|group| count(sheet, group));
     let other = known.and_then(|known| other_count(card, known));
     doubts(card).into_iter().chain(other).collect()
@@ -109,13 +109,13 @@ pub fn doubts_in(sheet: &Sheet, card: &SpecCard) -> Vec<Doubt> {
 
 /// What a book says of one thing: the card that was looked up last, then every other one that
 /// another phone put beside it and that says something else.
-pub fn offers(book: &Sheet, item: CardItem) -> Vec<SpecCard> {
+pub fn offers(book: &JobState, item: CardItem) -> Vec<SpecCard> {
     let mut offers: Vec<SpecCard> = Vec::new();
     let key = Key::Card(item);
     let mut cards: Vec<&SpecCard> = book
         .stated(&key)
         .filter_map(|entry| match &entry.what {
-            What::Card(card) => Some(card),
+            Event::Card(card) => Some(card),
             _ => None,
         })
         .collect();
@@ -153,11 +153,11 @@ pub fn age(card: &SpecCard, today: NaiveDate) -> Option<i64> {
     Some(today.signed_duration_since(looked_up).num_days().max(0))
 }
 
-fn cards(sheet: &Sheet) -> impl DoubleEndedIterator<Item = &SpecCard> {
+fn cards(sheet: &JobState) -> impl DoubleEndedIterator<Item = &SpecCard> {
     let cards: Vec<&SpecCard> = sheet
         .counting()
         .filter_map(|entry| match &entry.what {
-            What::Card(card) => Some(card),
+            Event::Card(card) => Some(card),
             _ => None,
         })
         .collect();
@@ -165,12 +165,12 @@ fn cards(sheet: &Sheet) -> impl DoubleEndedIterator<Item = &SpecCard> {
 }
 
 /// The source of this job's last card, which the next one carries over.
-pub fn last_source(sheet: &Sheet) -> Option<&CardSource> {
+pub fn last_source(sheet: &JobState) -> Option<&CardSource> {
     cards(sheet).rev().find_map(source_of)
 }
 
 /// The unit of this job's last torque.
-pub fn last_torque_unit(sheet: &Sheet) -> Option<TorqueUnit> {
+pub fn last_torque_unit(sheet: &JobState) -> Option<TorqueUnit> {
     let torque = |card: &SpecCard| card.final_torque().map(|typed| typed.unit);
     cards(sheet).rev().find_map(torque)
 }
@@ -221,7 +221,7 @@ mod tests {
             name("Große 2016"),
             name("Grüße 2016"),
             name("İ 4"),
-            name(&format!("{long}, manual gearbox")),
+            name(&format!("{long}, manual transmission")),
             name(&format!("{long}, automatic")),
         ];
         for name in &names {
@@ -237,7 +237,7 @@ mod tests {
     fn nuts(torque: &str, day: &str) -> SpecCard {
         use crate::trade::fastening::card::tests::{card, torque as typed};
         let card = card(
-            CardItem::WheelNuts,
+            CardItem::LugNuts,
             vec![typed(torque, TorqueUnit::NewtonMetre)],
         );
         resourced(&card, |source| source.looked_up = day.parse().unwrap())
@@ -246,8 +246,8 @@ mod tests {
     #[test]
     fn the_card_that_was_looked_up_last_is_offered_and_what_differs_is_not_hidden() {
         use crate::job::told::sheet;
-        let book = sheet(&[What::Card(nuts("110", "2026-01-02"))]);
-        let other = sheet(&[What::Card(nuts("103", "2026-03-04"))]);
+        let book = sheet(&[Event::Card(nuts("110", "2026-01-02"))]);
+        let other = sheet(&[Event::Card(nuts("103", "2026-03-04"))]);
         // Two phones that had not seen each other.
         let mut entries = book.entries().to_vec();
         entries.extend(other.entries().iter().cloned().map(|mut entry| {
@@ -255,17 +255,17 @@ mod tests {
             entry
         }));
         let both = crate::job::fold(entries);
-        let offered = offers(&both, CardItem::WheelNuts);
+        let offered = offers(&both, CardItem::LugNuts);
         assert_eq!(
             offered,
             [nuts("103", "2026-03-04"), nuts("110", "2026-01-02")]
         );
         let again = sheet(&[
-            What::Card(nuts("110", "2026-01-02")),
-            What::Card(nuts("110", "2026-05-06")),
+            Event::Card(nuts("110", "2026-01-02")),
+            Event::Card(nuts("110", "2026-05-06")),
         ]);
         assert_eq!(
-            offers(&again, CardItem::WheelNuts),
+            offers(&again, CardItem::LugNuts),
             [nuts("110", "2026-05-06")]
         );
         assert_eq!(offers(&again, CardItem::AxleNut), []);
@@ -282,7 +282,7 @@ mod tests {
             body.printed.count = Some(5);
         }
         let with = |studs: &str| {
-            let studs = What::Vehicle(VehicleField::Studs, studs.to_owned());
+            let studs = Event::Vehicle(VehicleField::Studs, studs.to_owned());
             doubts_in(&sheet(&[studs]), &card)
         };
         assert_eq!(with("5"), []);

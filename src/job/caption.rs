@@ -1,8 +1,8 @@
 //! What a picture shows, in a few words: those that are offered at a step, and those that hold.
 
-use crate::job::entry::{Caption, What};
+use crate::job::entry::{Caption, Event};
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::wheel_end::{Phase, Step};
 use crate::words;
 
@@ -12,7 +12,7 @@ words! {
         AsFound = "as_found", Damage = "damage", Rust = "rust", Leak = "leak", Heat = "heat",
         Thread = "thread", OldPart = "old_part", NewPart = "new_part", PartLabel = "part_label",
         StandAndGround = "stand_and_ground", Chocks = "chocks", WireRoute = "wire_route",
-        PlateSeat = "plate_seat", Seat = "seat", LampsOn = "lamps_on", Odometer = "odometer",
+        PlateSeat = "plate_seat", Seat = "seat", WarningLightsOn = "warning_lights_on", Odometer = "odometer",
         DialReading = "dial_reading", Finished = "finished", AsLeft = "as_left",
     }
 }
@@ -37,8 +37,8 @@ pub const fn offered(step: Step) -> &'static [CaptionWord] {
         Step::MishapPhoto => &[W::Thread, W::Damage, W::Rust, W::OldPart],
         Step::DeclinedPhoto => &[W::AsFound, W::Damage, W::Heat, W::Leak],
         Step::LeftPhoto => &[W::AsLeft, W::StandAndGround, W::Chocks],
-        Step::Odometer => &[W::Odometer, W::LampsOn],
-        Step::Lamps | Step::ProveLamps => &[W::LampsOn, W::Odometer],
+        Step::Odometer => &[W::Odometer, W::WarningLightsOn],
+        Step::WarningLights | Step::ProveWarningLights => &[W::WarningLightsOn, W::Odometer],
         Step::Round => &[W::DialReading],
         Step::Tools | Step::Report | Step::End => &[W::Finished, W::AsLeft, W::OldPart],
         _ => &[
@@ -62,10 +62,10 @@ pub const fn hands_are_clean(next: Option<Phase>) -> bool {
 }
 
 /// What a picture shows, as it was last said; its step's own caption where nothing was said.
-pub fn caption<'a>(sheet: &'a Sheet, sha256: &str) -> &'a Caption {
+pub fn caption<'a>(sheet: &'a JobState, sha256: &str) -> &'a Caption {
     let said = sheet.holds(&Key::Caption(sha256.to_owned()));
     match said.map(|entry| &entry.what) {
-        Some(What::Captioned(said)) => &said.caption,
+        Some(Event::Captioned(said)) => &said.caption,
         _ => &Caption::Step,
     }
 }

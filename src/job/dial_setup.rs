@@ -3,9 +3,9 @@
 //! A reading never takes its method from a spec: [`required`] is only what the technician is
 //! shown to confirm or to correct.
 
-use crate::job::entry::{DialSetup, What};
+use crate::job::entry::{DialSetup, Event};
 use crate::job::judge::limit;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{LimitSource, Way};
 use crate::trade::vehicle::Corner;
@@ -14,7 +14,7 @@ use crate::units::Force;
 
 /// The way that the limit in force requires, and who says so. Where it names no setup, the usual
 /// one stands in ([`Way::DEFAULT`]).
-pub fn required(sheet: &Sheet) -> (Way, LimitSource) {
+pub fn required(sheet: &JobState) -> (Way, LimitSource) {
     let limit = limit(sheet);
     let way = Way {
         rig: limit.way.rig.or(Way::DEFAULT.rig),
@@ -24,7 +24,7 @@ pub fn required(sheet: &Sheet) -> (Way, LimitSource) {
 }
 
 /// The forces that can be recorded: by hand, and the one that the limit names.
-pub fn forces(sheet: &Sheet) -> Vec<Option<Force>> {
+pub fn forces(sheet: &JobState) -> Vec<Option<Force>> {
     let named = limit(sheet).way.force;
     std::iter::once(None)
         .chain(named.is_some().then_some(named))
@@ -32,13 +32,13 @@ pub fn forces(sheet: &Sheet) -> Vec<Option<Force>> {
 }
 
 /// Why readings taken in this way are not compared with the limit in force.
-pub fn difference(sheet: &Sheet, way: &Way) -> Option<Difference> {
+pub fn difference(sheet: &JobState, way: &Way) -> Option<Difference> {
     way.differs_from(&limit(sheet).way)
 }
 
 /// The entry of how the dial stands for a set.
-pub const fn recorded(corner: Corner, set: SetName, way: Way) -> What {
-    What::DialSetup(DialSetup { corner, set, way })
+pub const fn recorded(corner: Corner, set: SetName, way: Way) -> Event {
+    Event::DialSetup(DialSetup { corner, set, way })
 }
 
 #[cfg(test)]
@@ -55,8 +55,8 @@ mod tests {
     use crate::job::judge::measured;
     use crate::job::told::sheet;
     use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
-    use crate::trade::play::{Conformity, Dial, Mark, Method, Place, SeriesFault, WhyNot};
-    use crate::trade::wheel_end::{Pick, Step, StepKey, When};
+    use crate::trade::play::{Conformity, Dial, Mark, Method, Place, SeriesError, WhyNot};
+    use crate::trade::wheel_end::{Choice, Step, StepKey, When};
     use crate::units::{Decimal, ForceUnit, LengthUnit, Typed};
 
     const AT: Corner = Corner::FrontLeft;
@@ -70,8 +70,8 @@ mod tests {
         ..Way::DEFAULT
     };
 
-    fn spec(way: Way) -> What {
-        What::Card(SpecCard {
+    fn spec(way: Way) -> Event {
+        Event::Card(SpecCard {
             item: CardItem::PlayLimit,
             body: CardBody::Play {
                 most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
@@ -87,8 +87,8 @@ mod tests {
         })
     }
 
-    fn pulled(round: u8, divisions: &str, dial: Dial) -> What {
-        What::Reading(Reading {
+    fn pulled(round: u8, divisions: &str, dial: Dial) -> Event {
+        Event::Reading(Reading {
             corner: AT,
             set: SET,
             round,
@@ -99,18 +99,18 @@ mod tests {
         })
     }
 
-    fn still() -> What {
+    fn still() -> Event {
         let step = StepKey::at(Step::RigPush, AT);
-        What::Answered(step, Reply::Picked(Pick::FlexNone))
+        Event::Answered(step, Reply::Picked(Choice::FlexNone))
     }
 
-    fn rounds() -> [What; 4] {
+    fn rounds() -> [Event; 4] {
         let read = |round| pulled(round, "2", Dial::HUNDREDTH_MM);
         [still(), read(1), read(2), read(3)]
     }
 
-    fn conformity(whats: impl IntoIterator<Item = What>) -> Conformity {
-        let whats: Vec<What> = whats.into_iter().collect();
+    fn conformity(whats: impl IntoIterator<Item = Event>) -> Conformity {
+        let whats: Vec<Event> = whats.into_iter().collect();
         measured(&sheet(&whats), AT, SET)
             .unwrap()
             .unwrap()
@@ -125,10 +125,10 @@ mod tests {
                 .chain(rounds())
         };
         // The default limit stands in where its own way fits, and says why it is not the spec's.
-        let whats: Vec<What> = as_done(Way::DEFAULT).collect();
+        let whats: Vec<Event> = as_done(Way::DEFAULT).collect();
         let pulled = measured(&sheet(&whats), AT, SET).unwrap().unwrap();
         assert_eq!(pulled.apart, Some(Difference::Method));
-        assert!(!pulled.limit.is_makers());
+        assert!(!pulled.limit.is_manufacturers());
         let elsewhere = Way {
             place: Place::RotorEdge,
             ..Way::DEFAULT
@@ -163,7 +163,7 @@ mod tests {
 
     #[test]
     fn what_was_felt_by_hand_is_no_method_of_the_dial() {
-        let rocked = What::Answered(
+        let rocked = Event::Answered(
             StepKey::at(Step::RockTwelveSix, AT),
             Reply::Felt(crate::trade::play::Felt::Knocks),
         );
@@ -185,7 +185,7 @@ mod tests {
         ];
         assert_eq!(
             measured(&sheet(&whats), AT, SET),
-            Some(Err(SeriesFault::MixedDials))
+            Some(Err(SeriesError::MixedDials))
         );
     }
 
@@ -200,7 +200,10 @@ mod tests {
         let sheet = sheet(&[spec(silent)]);
         let (way, source) = required(&sheet);
         assert_eq!((way.method, way.place), (Method::Rock, Place::RotorEdge));
-        assert_eq!((way.rig, source), (Way::DEFAULT.rig, LimitSource::Maker));
+        assert_eq!(
+            (way.rig, source),
+            (Way::DEFAULT.rig, LimitSource::Manufacturer)
+        );
         assert_eq!(difference(&sheet, &way), None);
         assert_eq!(forces(&sheet), [None, Some(force)]);
         let by_hand = Way { force: None, ..way };

@@ -1,7 +1,7 @@
 //! What a file would make of an open job that then reads safer than it does: fewer things loose, a
 //! milder decision, a STOP that is gone. Nobody is to find that out by the way.
 
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 
@@ -17,12 +17,12 @@ pub struct Eased {
 
 /// In which ways `with` reads safer than the job `here`; nothing where it does not. A job that has
 /// ended with nothing loose is settled and asks nobody.
-pub fn eased(here: &Sheet, with: &Sheet) -> Option<Eased> {
+pub fn eased(here: &JobState, with: &JobState) -> Option<Eased> {
     if here.ended().is_some() && here.loose().is_empty() {
         return None;
     }
     let (now, then) = (here.loose().len(), with.loose().len());
-    let decided = |sheet: &Sheet, at| sheet.decided(at).map(|decided| decided.decision);
+    let decided = |sheet: &JobState, at| sheet.decided(at).map(|decided| decided.decision);
     let milder = |corner: &Corner| {
         let (before, after) = (decided(here, *corner)?, decided(with, *corner));
         (after < Some(before)).then_some((*corner, before, after))
@@ -43,33 +43,33 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{Ended, Ending, Moved, What};
+    use crate::job::entry::{Ended, Ending, Event, Moved};
     use crate::job::told::sheet;
-    use crate::trade::wheel_end::{Group, Hold, Item, Step, StepKey};
+    use crate::trade::wheel_end::{Item, ItemKind, ItemState, Step, StepKey};
 
     const AT: Corner = Corner::FrontLeft;
 
-    fn moved(number: u8, to: Hold) -> What {
+    fn moved(number: u8, to: ItemState) -> Event {
         let item = Item {
             corner: AT,
-            group: Group::WheelNuts,
+            group: ItemKind::LugNuts,
             number,
         };
-        What::Moved(Moved {
+        Event::Moved(Moved {
             items: vec![item],
             to,
-            step: StepKey::at(Step::CrackWheelNuts, AT),
+            step: StepKey::at(Step::LoosenLugNuts, AT),
             wrench: None,
         })
     }
 
     #[test]
     fn fewer_loose_items_are_told_and_more_are_not() {
-        let two = sheet([moved(1, Hold::Loosened), moved(2, Hold::Loosened)]);
+        let two = sheet([moved(1, ItemState::Loosened), moved(2, ItemState::Loosened)]);
         let one = sheet([
-            moved(1, Hold::Loosened),
-            moved(2, Hold::Loosened),
-            moved(1, Hold::Done),
+            moved(1, ItemState::Loosened),
+            moved(2, ItemState::Loosened),
+            moved(1, ItemState::Done),
         ]);
         let told = eased(&two, &one).unwrap();
         assert_eq!((told.loose, told.decisions), (Some((2, 1)), Vec::new()));
@@ -80,13 +80,17 @@ mod tests {
     #[test]
     fn a_car_that_was_left_with_something_loose_asks_too() {
         let end = || {
-            What::Ended(Ended {
+            Event::Ended(Ended {
                 ending: Ending::LeftUnfinished,
                 charge: None,
             })
         };
-        let left = sheet([moved(1, Hold::Loosened), end()]);
-        let tight = sheet([moved(1, Hold::Loosened), end(), moved(1, Hold::Done)]);
+        let left = sheet([moved(1, ItemState::Loosened), end()]);
+        let tight = sheet([
+            moved(1, ItemState::Loosened),
+            end(),
+            moved(1, ItemState::Done),
+        ]);
         assert_eq!(eased(&left, &tight).unwrap().loose, Some((1, 0)));
         assert_eq!(eased(&tight, &sheet([end()])), None);
     }

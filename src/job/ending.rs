@@ -3,21 +3,21 @@
 use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply, ShopRetorque};
 use crate::job::gate::end_holding;
 use crate::job::judge::after;
-use crate::job::nuts::nuts_are_loose;
+use crate::job::loose_lug_nuts::nuts_are_loose;
 use crate::job::progress::{Status, status, was_loosened};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
 use crate::trade::play::{After, Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::{
-    Course, Group, Hold, Item, Plan, Step, StepKey, StepSpec, procedure,
+    Course, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec, procedure,
 };
 use crate::units::{DistanceUnit, Typed, TypedDistance};
 
 /// The one ending that fits the entries; anything open makes it "left unfinished".
-pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
+pub fn proposed(sheet: &JobState, plan: &Plan) -> Ending {
     if !sheet.loose().is_empty() || sheet.is_incomplete() {
         return Ending::LeftUnfinished;
     }
@@ -52,25 +52,25 @@ pub fn proposed(sheet: &Sheet, plan: &Plan) -> Ending {
 }
 
 /// Whether one of the last looks was not done: under the car, at the warning lights.
-fn is_unseen(sheet: &Sheet, steps: &[StepSpec]) -> bool {
+fn is_unseen(sheet: &JobState, steps: &[StepSpec]) -> bool {
     steps.iter().any(|spec| {
-        let last = matches!(spec.key.step, Step::Clear | Step::ProveLamps);
+        let last = matches!(spec.key.step, Step::Clear | Step::ProveWarningLights);
         last && status(sheet, spec) != Status::Done
     })
 }
 
 /// Whether a fault that was told keeps the new part of a corner from being called finished.
-pub fn is_blocked(sheet: &Sheet, corner: Corner) -> bool {
+pub fn is_blocked(sheet: &JobState, corner: Corner) -> bool {
     matches!(after(sheet, corner), After::Blocked { .. })
 }
 
-fn inspection_refused(sheet: &Sheet) -> bool {
+fn inspection_refused(sheet: &JobState) -> bool {
     sheet
         .consent(StepKey::once(Step::TeardownYes))
         .is_some_and(|consent| !consent.yes)
 }
 
-const fn one(corner: Corner, group: Group) -> Item {
+const fn one(corner: Corner, group: ItemKind) -> Item {
     Item {
         corner,
         group,
@@ -78,26 +78,26 @@ const fn one(corner: Corner, group: Group) -> Item {
     }
 }
 
-fn was_opened(sheet: &Sheet, corner: Corner) -> bool {
-    was_loosened(sheet, one(corner, Group::WheelNuts))
+fn was_opened(sheet: &JobState, corner: Corner) -> bool {
+    was_loosened(sheet, one(corner, ItemKind::LugNuts))
 }
 
 /// Whether no wheel of the job was taken loose.
-pub fn nothing_was_opened(sheet: &Sheet) -> bool {
+pub fn nothing_was_opened(sheet: &JobState) -> bool {
     !sheet.corners().iter().any(|c| was_opened(sheet, *c))
 }
 
 /// The new hub is in, and the result was looked at with nothing against it.
-fn is_proved(sheet: &Sheet, corner: Corner) -> bool {
+fn is_proved(sheet: &JobState, corner: Corner) -> bool {
     let looked_at = sheet.reply(StepKey::once(Step::ProveResult)) == Some(&Reply::Done);
-    sheet.item(one(corner, Group::Hub)) == Some(Hold::Done)
+    sheet.item(one(corner, ItemKind::Hub)) == Some(ItemState::Done)
         && looked_at
         && !is_blocked(sheet, corner)
 }
 
 /// Whether a brake was opened and one of the questions about the pedal is not answered with yes.
-fn pedal_open(sheet: &Sheet, plan: &Plan) -> bool {
-    let opened = |corner| was_loosened(sheet, one(corner, Group::Caliper));
+fn pedal_open(sheet: &JobState, plan: &Plan) -> bool {
+    let opened = |corner| was_loosened(sheet, one(corner, ItemKind::Caliper));
     procedure(plan).iter().any(|spec| {
         let asked = match (spec.key.step, spec.key.corner) {
             (Step::Pedal, Some(corner)) => opened(corner),
@@ -108,8 +108,8 @@ fn pedal_open(sheet: &Sheet, plan: &Plan) -> bool {
     })
 }
 
-/// The odometer as it was read, and as it will stand when the wheel nuts are due by distance.
-pub fn retorque_odometer(sheet: &Sheet, due: &Due) -> Option<(TypedDistance, TypedDistance)> {
+/// The odometer as it was read, and as it will stand when the lug nuts are due by distance.
+pub fn retorque_odometer(sheet: &JobState, due: &Due) -> Option<(TypedDistance, TypedDistance)> {
     let Some(Reply::Number(Quantity::Distance(now))) = sheet.reply(StepKey::once(Step::Odometer))
     else {
         return None;
@@ -121,15 +121,15 @@ pub fn retorque_odometer(sheet: &Sheet, due: &Due) -> Option<(TypedDistance, Typ
     Some((now.clone(), then))
 }
 
-/// When the wheel nuts are due again: by the earliest published figures, in the unit of the
+/// When the lug nuts are due again: by the earliest published figures, in the unit of the
 /// odometer or, where it was not read, in `unit`. `today` is `YYYY-MM-DD`; `None` if it is no day.
-pub fn retorque(sheet: &Sheet, today: &str, unit: DistanceUnit) -> Option<Due> {
+pub fn retorque(sheet: &JobState, today: &str, unit: DistanceUnit) -> Option<Due> {
     retorque_by(sheet, today, unit, None)
 }
 
 /// The same by the shop's own rule, where it has one.
 pub fn retorque_by(
-    sheet: &Sheet,
+    sheet: &JobState,
     today: &str,
     unit: DistanceUnit,
     shop: Option<&ShopRetorque>,
@@ -168,14 +168,14 @@ pub fn recheck(today: &str) -> Option<Due> {
 }
 
 /// Whether the decision on a corner that stands is to watch it.
-pub fn is_watched(sheet: &Sheet, corner: Corner) -> bool {
+pub fn is_watched(sheet: &JobState, corner: Corner) -> bool {
     sheet
         .decided(corner)
         .is_some_and(|decided| decided.decision == Decision::Watch && !decided.again)
 }
 
-/// What a bearing that is watched waits for; a decision made anew may have left nothing to watch.
-pub fn watched(sheet: &Sheet) -> Option<&Due> {
+/// What a bearing that is watched waits for; a decision made again may have left nothing to watch.
+pub fn watched(sheet: &JobState) -> Option<&Due> {
     let any = sheet.corners().iter().any(|at| is_watched(sheet, *at));
     sheet.due(DueKind::Recheck).filter(|_| any)
 }

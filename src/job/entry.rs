@@ -14,11 +14,11 @@ mod shop;
 mod stock;
 mod thickness;
 
-pub use at::At;
+pub use at::Timestamp;
 pub use decided::{Decided, Inputs};
 pub use dial_setup::DialSetup;
 pub use ended::{Charge, Ended, Ending};
-pub use flow::{DayTime, Held, Receipt, Slot};
+pub use flow::{Confirmation, DayTime, Held, Slot};
 pub use found::{AgainstLimit, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use price::{Money, Paid, PaidHow, Price};
@@ -30,9 +30,9 @@ pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
 
 use chrono::NaiveDate;
 
-use crate::job::also::Also;
 use crate::job::angled::AngleBy;
 use crate::job::kit::MoreKit;
+use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
@@ -40,7 +40,9 @@ use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
 use crate::trade::play::{Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Check, Hold, Item, Pick, SetName, Start, StepKey};
+use crate::trade::wheel_end::{
+    Check, Choice, Item, ItemState, NotDoneReason, SetName, Start, StepKey,
+};
 use crate::units::{
     Decimal, DistanceUnit, TemperatureUnit, TorqueUnit, Typed, TypedAngle, TypedLength,
 };
@@ -62,7 +64,7 @@ pub struct Entry {
     /// The log it belongs to.
     pub log: LogId,
     /// When.
-    pub at: At,
+    pub at: Timestamp,
     /// Who did it, as the device knows them.
     pub by: String,
     /// The device it was noted on.
@@ -72,15 +74,15 @@ pub struct Entry {
     /// The heads that the device saw when it noted this.
     pub after: Vec<EntryId>,
     /// What happened.
-    pub what: What,
+    pub what: Event,
 }
 
 /// What happened.
 #[derive(Clone, Debug, PartialEq)]
-pub enum What {
+pub enum Event {
     /// The job was started.
     Opened(Opened),
-    /// A personal fact of the owner; erasing a person empties it always.
+    /// A personal fact of the customer; erasing a person empties it always.
     Person(PersonField, String),
     /// The body was erased; the digest of the original text stands for it.
     Erased(String),
@@ -128,7 +130,7 @@ pub enum What {
     Invoice(String),
     /// Money that came in.
     Paid(Paid),
-    /// The owner's yes or no.
+    /// The customer's yes or no.
     Consent(Consent),
     /// A signature.
     Signed(Signed),
@@ -148,7 +150,7 @@ pub enum What {
     Strike(Vec<EntryId>),
     /// One place of a run round a face.
     Runout(RunoutReading),
-    /// The most run-out that the maker allows.
+    /// The most run-out that the manufacturer allows.
     RunoutLimit(RunoutCard),
     /// What was seen on the old part of a corner.
     Damage(Corner, Damage),
@@ -176,9 +178,9 @@ pub enum What {
     Slot(Slot),
     /// What the shop has set for its vans.
     Shop(Box<Shop>),
-    /// What the yard has.
-    Receipt(Receipt),
-    /// The body left this device, and the yard has it; the digest of the original stands for it.
+    /// What the shop has.
+    Confirmation(Confirmation),
+    /// The body left this device, and the shop has it; the digest of the original stands for it.
     LetGo(String),
     /// By what an angle is read at a step, from here on.
     Angled(StepKey, AngleBy),
@@ -186,7 +188,7 @@ pub enum What {
     Unknown(String),
 }
 
-impl What {
+impl Event {
     /// Whether its body is gone: erased everywhere, or let go of on this device.
     pub const fn is_gone(&self) -> bool {
         matches!(self, Self::Erased(_) | Self::LetGo(_))
@@ -208,7 +210,7 @@ words! {
         Name = "name", Phone = "phone", Address = "address", Plate = "plate",
         /// The number or address that an answer by message came from.
         Message = "message",
-        /// Who saw that the owner would not sign.
+        /// Who saw that the customer would not sign.
         Witness = "witness",
     }
 }
@@ -227,8 +229,8 @@ words! {
     pub enum KitItem {
         Hub = "hub", AxleNut = "axle_nut", SpareNut = "spare_nut", HubBolts = "hub_bolts",
         Pads = "pads", AxleSocket = "axle_socket", TorqueWrench = "torque_wrench",
-        AngleGauge = "angle_gauge", Pusher = "pusher", DialGauge = "dial_gauge",
-        Stand = "stand", Jack = "jack", Chocks = "chocks", Hook = "hook", PedalProp = "pedal_prop",
+        AngleGauge = "angle_gauge", Puller = "puller", DialGauge = "dial_gauge",
+        Stand = "stand", Jack = "jack", Chocks = "chocks", Hook = "hook", PedalDepressor = "pedal_depressor",
         Threadlocker = "threadlocker", Gloves = "gloves", Charged = "charged",
     }
 }
@@ -252,13 +254,13 @@ pub enum Reply {
     /// It is done.
     Done,
     /// It was not done, and why.
-    NotDone(Because),
+    NotDone(NotDoneReason),
     /// Yes or no.
     Said(Answer),
     /// What the hands felt.
     Felt(Felt),
     /// One word.
-    Picked(Pick),
+    Picked(Choice),
     /// A number as typed, with its unit.
     Number(Quantity),
     /// So many were found loose; zero is a found number.
@@ -284,7 +286,7 @@ pub struct Moved {
     /// Which items.
     pub items: Vec<Item>,
     /// What they are now.
-    pub to: Hold,
+    pub to: ItemState,
     /// The wrench, and the torque it was set to, when one was used.
     pub wrench: Option<(String, Typed<TorqueUnit>)>,
 }
@@ -323,7 +325,7 @@ words! {
     pub enum How { Written = "written", Spoken = "spoken", Electronic = "electronic" }
 }
 
-/// The owner's answer.
+/// The customer's answer.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Consent {
     /// The step at which it was asked.
@@ -354,7 +356,7 @@ pub struct Part {
     pub corner: Corner,
     /// Its number.
     pub number: String,
-    /// The maker's lot or date code, if it has one.
+    /// The manufacturer's lot or date code, if it has one.
     pub lot: String,
 }
 

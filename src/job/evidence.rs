@@ -4,23 +4,23 @@
 
 use crate::job::entry::{Decided, Inputs, Quantity, Reply};
 use crate::job::judge::{measured, pick};
-use crate::job::nuts::{is_to_be_judged_anew, looked_wrong, nuts_are_loose};
+use crate::job::loose_lug_nuts::{is_to_be_judged_again, looked_wrong, nuts_are_loose};
 use crate::job::reason::{RULES_VERSION, code};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::{
     BrakeHeld, Evidence, Felt, Figures, Heat, Measured, Road, RoadSigns, StopSign, Swerve, Test,
     Verdict, card_apart, decide, heat, join, road,
 };
 use crate::trade::vehicle::{Corner, Side};
-use crate::trade::wheel_end::{Check, Pick, SetName, Step, StepKey, When};
+use crate::trade::wheel_end::{Check, Choice, SetName, Step, StepKey, When};
 use crate::units::Temperature;
 
 /// The steps at which the wheel is rocked, each in a direction of its own.
 const ROCKS: [Step; 3] = [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial];
 
 /// The most that was felt. Nothing was felt only where every direction was tried.
-fn felt(sheet: &Sheet, corner: Corner) -> Option<Felt> {
+fn felt(sheet: &JobState, corner: Corner) -> Option<Felt> {
     let felt = |step| match sheet.reply(StepKey::at(step, corner)) {
         Some(Reply::Felt(felt)) => Some(*felt),
         _ => None,
@@ -31,17 +31,17 @@ fn felt(sheet: &Sheet, corner: Corner) -> Option<Felt> {
 }
 
 /// Roughness and noise of a hub that was spun by hand.
-pub(super) fn spun(sheet: &Sheet, step: StepKey) -> (Answer, Answer) {
+pub(super) fn spun(sheet: &JobState, step: StepKey) -> (Answer, Answer) {
     match pick(sheet, step) {
-        Some(Pick::SmoothQuiet) => (Answer::No, Answer::No),
-        Some(Pick::Rough) => (Answer::Yes, Answer::No),
-        Some(Pick::Noisy) => (Answer::No, Answer::Yes),
-        Some(Pick::RoughNoisy | Pick::GrindsHot) => (Answer::Yes, Answer::Yes),
+        Some(Choice::SmoothQuiet) => (Answer::No, Answer::No),
+        Some(Choice::Rough) => (Answer::Yes, Answer::No),
+        Some(Choice::Noisy) => (Answer::No, Answer::Yes),
+        Some(Choice::RoughNoisy | Choice::GrindsHot) => (Answer::Yes, Answer::Yes),
         _ => (Answer::NotDone, Answer::NotDone),
     }
 }
 
-fn said(sheet: &Sheet, step: Step) -> Answer {
+fn said(sheet: &JobState, step: Step) -> Answer {
     match sheet.reply(StepKey::once(step)) {
         Some(Reply::Said(answer)) => *answer,
         _ => Answer::NotDone,
@@ -49,11 +49,11 @@ fn said(sheet: &Sheet, step: Step) -> Answer {
 }
 
 /// What the road says of a corner. Steering right loads the left side.
-fn on_the_road(sheet: &Sheet, corner: Corner) -> Road {
+fn on_the_road(sheet: &JobState, corner: Corner) -> Road {
     let loaded = match pick(sheet, StepKey::once(Step::SignSwerve)) {
-        Some(Pick::LouderRight) => Ok(Side::Left),
-        Some(Pick::LouderLeft) => Ok(Side::Right),
-        Some(Pick::NoChange) => Err(Swerve::NoChange),
+        Some(Choice::LouderRight) => Ok(Side::Left),
+        Some(Choice::LouderLeft) => Ok(Side::Right),
+        Some(Choice::NoChange) => Err(Swerve::NoChange),
         _ => Err(Swerve::NotDone),
     };
     road(&RoadSigns {
@@ -70,7 +70,7 @@ fn on_the_road(sheet: &Sheet, corner: Corner) -> Road {
 
 /// The heat of a corner beside that of the other side of its axle. Both are told once: of the
 /// first corner of the job and of the hub across from it.
-fn heated(sheet: &Sheet, corner: Corner) -> Heat {
+fn heated(sheet: &JobState, corner: Corner) -> Heat {
     let at = |step| match sheet.reply(StepKey::once(step)) {
         Some(Reply::Number(Quantity::Temperature(heat))) => Some(heat.temperature()),
         _ => None,
@@ -85,7 +85,7 @@ fn heated(sheet: &Sheet, corner: Corner) -> Heat {
 }
 
 /// The sets before the work, as they are judged now.
-fn sets(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
+fn sets(sheet: &JobState, corner: Corner) -> Vec<(u8, Measured)> {
     let set = |nth| {
         let when = When::Before;
         let set = measured(sheet, corner, SetName { when, nth })?.ok()?;
@@ -95,7 +95,7 @@ fn sets(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
 }
 
 /// What a decision on this corner can rest on now.
-pub fn evidence(sheet: &Sheet, corner: Corner) -> Evidence {
+pub fn evidence(sheet: &JobState, corner: Corner) -> Evidence {
     let sets: Vec<Measured> = sets(sheet, corner)
         .into_iter()
         .map(|(_, set)| set)
@@ -103,11 +103,16 @@ pub fn evidence(sheet: &Sheet, corner: Corner) -> Evidence {
     of_sets(sheet, corner, &sets, join(&sets).as_ref())
 }
 
-fn of_sets(sheet: &Sheet, corner: Corner, sets: &[Measured], both: Option<&Figures>) -> Evidence {
+fn of_sets(
+    sheet: &JobState,
+    corner: Corner,
+    sets: &[Measured],
+    both: Option<&Figures>,
+) -> Evidence {
     let (roughness, noise) = spun(sheet, StepKey::at(Step::SpinHand, corner));
     let brake_held = match pick(sheet, StepKey::at(Step::BrakeHeld, corner)) {
-        Some(Pick::PlayGone) => BrakeHeld::Gone,
-        Some(Pick::PlayStays) => BrakeHeld::Stays,
+        Some(Choice::PlayGone) => BrakeHeld::Gone,
+        Some(Choice::PlayStays) => BrakeHeld::Stays,
         _ => BrakeHeld::NotDone,
     };
     Evidence {
@@ -125,7 +130,7 @@ fn of_sets(sheet: &Sheet, corner: Corner, sets: &[Measured], both: Option<&Figur
     }
 }
 
-fn stop_signs(sheet: &Sheet, corner: Corner) -> Vec<StopSign> {
+fn stop_signs(sheet: &JobState, corner: Corner) -> Vec<StopSign> {
     let signs = [
         (
             StopSign::VisibleTilt,
@@ -134,11 +139,11 @@ fn stop_signs(sheet: &Sheet, corner: Corner) -> Vec<StopSign> {
         (StopSign::LooseWheelFasteners, nuts_are_loose(sheet)),
         (
             StopSign::LooseAxleNut,
-            pick(sheet, StepKey::at(Step::NutFound, corner)) == Some(Pick::NutSlack),
+            pick(sheet, StepKey::at(Step::NutFound, corner)) == Some(Choice::NutSlack),
         ),
         (
             StopSign::GrindingWithHeat,
-            pick(sheet, StepKey::at(Step::SpinHand, corner)) == Some(Pick::GrindsHot),
+            pick(sheet, StepKey::at(Step::SpinHand, corner)) == Some(Choice::GrindsHot),
         ),
     ];
     signs
@@ -147,7 +152,7 @@ fn stop_signs(sheet: &Sheet, corner: Corner) -> Vec<StopSign> {
         .collect()
 }
 
-fn not_done(sheet: &Sheet, corner: Corner) -> Vec<Test> {
+fn not_done(sheet: &JobState, corner: Corner) -> Vec<Test> {
     let done = |step| !matches!(sheet.reply(step), None | Some(Reply::NotDone(_)));
     let heat = done(StepKey::once(Step::HeatHere)) && done(StepKey::once(Step::HeatOther));
     // Driven and not listened for a noise is no road test of a bearing.
@@ -168,13 +173,13 @@ fn not_done(sheet: &Sheet, corner: Corner) -> Vec<Test> {
 }
 
 /// The verdict on a corner as the entries stand.
-pub fn verdict(sheet: &Sheet, corner: Corner) -> Verdict {
+pub fn verdict(sheet: &JobState, corner: Corner) -> Verdict {
     decide(&evidence(sheet, corner))
 }
 
 /// The verdict on a corner after its `nth` set, with everything that it rests on, as it is
 /// recorded.
-pub fn decided(sheet: &Sheet, corner: Corner, nth: u8) -> Decided {
+pub fn decided(sheet: &JobState, corner: Corner, nth: u8) -> Decided {
     let (names, sets): (Vec<u8>, Vec<Measured>) = sets(sheet, corner).into_iter().unzip();
     let both = join(&sets);
     let evidence = of_sets(sheet, corner, &sets, both.as_ref());
@@ -195,12 +200,12 @@ pub fn decided(sheet: &Sheet, corner: Corner, nth: u8) -> Decided {
 /// since; then, and where there is none, the one that is made now.
 ///
 /// A decision by another version of the rules stands: it is told as it was made.
-pub fn standing_or_new(sheet: &Sheet, corner: Corner, nth: u8) -> Decided {
+pub fn standing_or_new(sheet: &JobState, corner: Corner, nth: u8) -> Decided {
     let now = decided(sheet, corner, nth);
     let standing = sheet.decided_nth(corner, nth);
     let stands = standing.filter(|decided| {
-        let asked_anew = is_to_be_judged_anew(sheet, corner, nth);
-        sheet.decides(corner, nth) && decided.rules != RULES_VERSION && !asked_anew
+        let asked_again = is_to_be_judged_again(sheet, corner, nth);
+        sheet.decides(corner, nth) && decided.rules != RULES_VERSION && !asked_again
     });
     stands.cloned().unwrap_or(now)
 }

@@ -1,21 +1,21 @@
-//! What Pack writes about the owner and the vehicle: from a message, and from the vehicle's form.
+//! What Pack writes about the customer and the vehicle: from a message, and from the vehicle's form.
 
-use crate::job::entry::{PersonField, VehicleField, What};
-use crate::job::sheet::Sheet;
+use crate::job::entry::{Event, PersonField, VehicleField};
+use crate::job::sheet::JobState;
 use crate::trade::vehicle::{Booking, Fixing, ParkingBrake, Power};
 
 /// The entries of a booking message, without the answer to its step.
-pub fn booked(booking: &Booking) -> Vec<What> {
+pub fn booked(booking: &Booking) -> Vec<Event> {
     let person = |field, found: &Option<crate::trade::vehicle::Found<String>>| {
         found
             .as_ref()
-            .map(|found| What::Person(field, found.value.clone()))
+            .map(|found| Event::Person(field, found.value.clone()))
     };
     let vin = booking
         .vin
         .as_ref()
-        .map(|found| What::Vehicle(VehicleField::Vin, found.value.as_str().to_owned()));
-    let said = (!booking.complaint.is_empty()).then(|| What::Said(booking.complaint.clone()));
+        .map(|found| Event::Vehicle(VehicleField::Vin, found.value.as_str().to_owned()));
+    let said = (!booking.complaint.is_empty()).then(|| Event::Said(booking.complaint.clone()));
     [
         person(PersonField::Name, &booking.name),
         person(PersonField::Phone, &booking.phone),
@@ -61,7 +61,7 @@ impl Facts {
     pub const HUB_BOLTS: [u8; 2] = [3, 4];
 
     /// What the sheet knows, and the most common where it knows nothing.
-    pub fn of(sheet: &Sheet) -> Self {
+    pub fn of(sheet: &JobState) -> Self {
         let text = |field| sheet.vehicle(field).unwrap_or_default();
         let count = |field, common| text(field).parse().unwrap_or(common);
         Self {
@@ -82,8 +82,8 @@ impl Facts {
     }
 
     /// The entries of these facts; an empty text is written only where it takes one back.
-    pub fn whats(&self, sheet: &Sheet) -> Vec<What> {
-        let fact = |field, text: &str| What::Vehicle(field, text.trim().to_owned());
+    pub fn whats(&self, sheet: &JobState) -> Vec<Event> {
+        let fact = |field, text: &str| Event::Vehicle(field, text.trim().to_owned());
         let mut whats = vec![
             fact(VehicleField::Studs, &self.studs.to_string()),
             fact(VehicleField::HubBolts, &self.hub_bolts.to_string()),
@@ -102,7 +102,7 @@ impl Facts {
         }
         let plate = self.plate.trim();
         if plate != sheet.person(PersonField::Plate).unwrap_or_default() {
-            whats.push(What::Person(PersonField::Plate, plate.to_owned()));
+            whats.push(Event::Person(PersonField::Plate, plate.to_owned()));
         }
         whats
     }
@@ -124,10 +124,10 @@ mod tests {
     fn a_message_gives_each_finding_its_own_entry_and_the_rest_as_it_stands() {
         let message = "Name: Ada Nobody\nPlate: PRC 001\nIt hums at speed, front left.";
         let whats = booked(&read_booking(message));
-        let plate = What::Person(PersonField::Plate, "PRC 001".to_owned());
+        let plate = Event::Person(PersonField::Plate, "PRC 001".to_owned());
         assert!(whats.contains(&plate));
         let said = whats.iter().find_map(|what| match what {
-            What::Said(text) => Some(text.as_str()),
+            Event::Said(text) => Some(text.as_str()),
             _ => None,
         });
         assert_eq!(said, Some("It hums at speed, front left."));
@@ -140,12 +140,12 @@ mod tests {
         let facts = Facts::of(&sheet);
         let whats = facts.whats(&sheet);
         assert_eq!(whats.len(), 5);
-        assert!(whats.contains(&What::Vehicle(VehicleField::Studs, "5".to_owned())));
+        assert!(whats.contains(&Event::Vehicle(VehicleField::Studs, "5".to_owned())));
         let typed = Facts {
             family: " Marten ".to_owned(),
             ..facts
         };
-        let family = What::Vehicle(VehicleField::Family, "Marten".to_owned());
+        let family = Event::Vehicle(VehicleField::Family, "Marten".to_owned());
         assert!(typed.whats(&sheet).contains(&family));
     }
 }

@@ -3,17 +3,17 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::job::entry::{Entry, EntryId, What};
+use crate::job::entry::{Entry, EntryId, Event};
 use crate::job::key::{Key, keys};
 use crate::job::line::Latest;
 use crate::job::order::{Ordered, order};
 use crate::job::problem::Problem;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::sorted::{Sorted, map_of, set_of};
-use crate::trade::wheel_end::{Hold, StepKey};
+use crate::trade::wheel_end::{ItemState, StepKey};
 
 /// Folds entries of one log into its sheet.
-pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
+pub fn fold(entries: impl IntoIterator<Item = Entry>) -> JobState {
     let mut problems = BTreeSet::new();
     let by_id = unique(entries, &mut problems);
     let ordered = order(by_id);
@@ -28,12 +28,12 @@ pub fn fold(entries: impl IntoIterator<Item = Entry>) -> Sheet {
         }
     }
     for entry in &ordered.entries {
-        if let What::Unknown(_) = entry.what {
+        if let Event::Unknown(_) = entry.what {
             problems.insert(Problem::Unknown(entry.id.clone()));
         }
     }
     let heads = heads(&ordered);
-    Sheet::new(
+    JobState::new(
         ordered.entries,
         effective,
         registers,
@@ -72,8 +72,8 @@ fn unique(
 /// Of several bodies of one entry the lowest stands.
 const fn rank(entry: &Entry) -> u8 {
     match entry.what {
-        What::Erased(_) => 0,
-        What::LetGo(_) => 2,
+        Event::Erased(_) => 0,
+        Event::LetGo(_) => 2,
         _ => 1,
     }
 }
@@ -94,7 +94,7 @@ fn effective(ordered: &Ordered) -> Vec<bool> {
         map_of(ordered.entries.iter().enumerate().map(|(i, e)| (&e.id, i)));
     let mut counts = vec![true; ordered.entries.len()];
     for (here, entry) in ordered.entries.iter().enumerate().rev() {
-        let What::Strike(hits) = &entry.what else {
+        let Event::Strike(hits) = &entry.what else {
             continue;
         };
         if !counts.get(here).copied().unwrap_or(false) {
@@ -161,10 +161,10 @@ fn disagree(ordered: &Ordered, key: &Key, places: &[usize]) -> bool {
 }
 
 /// What an entry states about one fact, as far as two statements can differ.
-fn stated(key: &Key, what: &What) -> String {
+fn stated(key: &Key, what: &Event) -> String {
     match (key, what) {
-        (Key::Item(_) | Key::Turned(..), What::Moved(moved)) => moved.to.code().to_owned(),
-        (Key::Item(_), What::Also(_)) => Hold::Off.code().to_owned(),
+        (Key::Item(_) | Key::Turned(..), Event::Moved(moved)) => moved.to.code().to_owned(),
+        (Key::Item(_), Event::Also(_)) => ItemState::Off.code().to_owned(),
         (Key::Pass(_), _) => String::new(),
         _ => format!("{what:?}"),
     }

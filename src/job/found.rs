@@ -3,23 +3,23 @@
 //!
 //! Nothing is judged here: the rules stand in `trade::runout`.
 
-use crate::job::entry::{FaceFound, RotorFound, VehicleField, What};
+use crate::job::entry::{Event, FaceFound, RotorFound, VehicleField};
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::job::{runout, thickness};
-use crate::trade::runout::{SeriesFault, Surface, ThicknessFault};
+use crate::trade::runout::{SeriesError, Surface, ThicknessError};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::Group;
+use crate::trade::wheel_end::ItemKind;
 
 /// What today's rules say of a run of a corner, as it is recorded.
 ///
 /// # Errors
-/// [`SeriesFault`] while there are too few readings.
+/// [`SeriesError`] while there are too few readings.
 pub fn face_today(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     run: &runout::Run,
-) -> Result<FaceFound, SeriesFault> {
+) -> Result<FaceFound, SeriesError> {
     let found = runout::found(sheet, &runout::runs(sheet, corner), run)?;
     Ok(FaceFound::today(corner, run, &found))
 }
@@ -27,12 +27,12 @@ pub fn face_today(
 /// What today's rules say of a measurement of a rotor, as it is recorded.
 ///
 /// # Errors
-/// [`ThicknessFault`] while there are too few readings.
+/// [`ThicknessError`] while there are too few readings.
 pub fn rotor_today(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     of: &thickness::Measurement,
-) -> Result<RotorFound, ThicknessFault> {
+) -> Result<RotorFound, ThicknessError> {
     let found = thickness::found(sheet, corner, of)?;
     Ok(RotorFound::today(corner, of.nth, &found))
 }
@@ -40,8 +40,8 @@ pub fn rotor_today(
 /// What a run of a corner says: what was recorded, if it stands.
 ///
 /// # Errors
-/// [`SeriesFault`] while there are too few readings and nothing is recorded.
-pub fn face(sheet: &Sheet, corner: Corner, run: &runout::Run) -> Result<FaceFound, SeriesFault> {
+/// [`SeriesError`] while there are too few readings and nothing is recorded.
+pub fn face(sheet: &JobState, corner: Corner, run: &runout::Run) -> Result<FaceFound, SeriesError> {
     match face_recorded(sheet, corner, run) {
         Some(found) => Ok(found.clone()),
         None => face_today(sheet, corner, run),
@@ -51,12 +51,12 @@ pub fn face(sheet: &Sheet, corner: Corner, run: &runout::Run) -> Result<FaceFoun
 /// What a measurement of a rotor says: what was recorded, if it stands.
 ///
 /// # Errors
-/// [`ThicknessFault`] while there are too few readings and nothing is recorded.
+/// [`ThicknessError`] while there are too few readings and nothing is recorded.
 pub fn rotor(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     of: &thickness::Measurement,
-) -> Result<RotorFound, ThicknessFault> {
+) -> Result<RotorFound, ThicknessError> {
     match rotor_recorded(sheet, corner, of.nth) {
         Some(found) => Ok(found.clone()),
         None => rotor_today(sheet, corner, of),
@@ -67,7 +67,7 @@ pub fn rotor(
 /// since, or on another phone beside it. The limit and the studs may stand on the paper of an
 /// earlier visit.
 pub fn face_recorded<'a>(
-    sheet: &'a Sheet,
+    sheet: &'a JobState,
     corner: Corner,
     run: &runout::Run,
 ) -> Option<&'a FaceFound> {
@@ -79,7 +79,7 @@ pub fn face_recorded<'a>(
         Key::Runout(at, nth, _) => {
             *at == corner && (*nth == run.nth || (is_rotor && *nth < run.nth))
         }
-        Key::Item(item) => is_rotor && item.corner == corner && item.group == Group::HubBolts,
+        Key::Item(item) => is_rotor && item.corner == corner && item.group == ItemKind::HubBolts,
         Key::RunoutLimit(of) => *of == surface,
         Key::Vehicle(VehicleField::Studs) | Key::Carried | Key::FromPaper => true,
         _ => false,
@@ -90,7 +90,7 @@ pub fn face_recorded<'a>(
 
 /// What a rotor said as it was recorded, unless something that it rests on was told or taken back
 /// since, or on another phone beside it: its places may be those of the runout.
-pub fn rotor_recorded(sheet: &Sheet, corner: Corner, run: u8) -> Option<&RotorFound> {
+pub fn rotor_recorded(sheet: &JobState, corner: Corner, run: u8) -> Option<&RotorFound> {
     let entry = sheet.holds(&Key::RotorFound(corner, run))?;
     let rests_on = |key: &Key| match key {
         Key::Thickness(at, nth, _) => (*at, *nth) == (corner, run),
@@ -105,7 +105,7 @@ pub fn rotor_recorded(sheet: &Sheet, corner: Corner, run: u8) -> Option<&RotorFo
 
 /// What is to be recorded: of every run and every rotor that gives a result, unless it stands
 /// recorded.
-pub fn owed(sheet: &Sheet) -> Vec<What> {
+pub fn owed(sheet: &JobState) -> Vec<Event> {
     let mut owed = Vec::new();
     for corner in sheet.corners() {
         let runs = runout::runs(sheet, *corner);
@@ -115,7 +115,7 @@ pub fn owed(sheet: &Sheet) -> Vec<What> {
         owed.extend(
             runs.filter_map(|run| face_today(sheet, *corner, run).ok())
                 .map(Box::new)
-                .map(What::FaceFound),
+                .map(Event::FaceFound),
         );
         let rotors = thickness::measurements(sheet, *corner);
         let rotors = rotors
@@ -125,7 +125,7 @@ pub fn owed(sheet: &Sheet) -> Vec<What> {
             rotors
                 .filter_map(|of| rotor_today(sheet, *corner, of).ok())
                 .map(Box::new)
-                .map(What::RotorFound),
+                .map(Event::RotorFound),
         );
     }
     owed

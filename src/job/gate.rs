@@ -8,14 +8,14 @@ use crate::job::entry::Reply;
 use crate::job::evidence::verdict;
 use crate::job::key::Key;
 use crate::job::progress::{is_tight, plan, status};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::job::turn::card_step;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::{Decision, Rig};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Change, Form, Given, Group, Hold, HoldPoint, Item, Plan, Scope, SetName, Step, StepKey,
+    Change, Form, Given, HoldPoint, Item, ItemKind, ItemState, Plan, Scope, SetName, Step, StepKey,
     StepSpec, When, is_guard, is_work,
 };
 
@@ -32,14 +32,14 @@ pub struct Held {
 
 /// What stands before `spec`, if anything: its hold points, a car that is not on its stand, an
 /// answer that holds it, or work before it that is still open.
-pub fn held(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+pub fn held(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     held_after(sheet, steps, spec, &[])
 }
 
 /// The same where the steps `told` stand before it on one screen: what they close is closed by then,
 /// and their order is that of the screen.
 pub(super) fn held_after(
-    sheet: &Sheet,
+    sheet: &JobState,
     steps: &[StepSpec],
     spec: &StepSpec,
     told: &[&StepSpec],
@@ -55,14 +55,14 @@ pub(super) fn held_after(
 }
 
 /// The first answer that holds any ending but "left unfinished".
-pub fn end_holding(sheet: &Sheet, plan: &Plan, steps: &[StepSpec]) -> Option<Holding> {
+pub fn end_holding(sheet: &JobState, plan: &Plan, steps: &[StepSpec]) -> Option<Holding> {
     steps
         .iter()
         .filter_map(|question| holding(sheet, plan, question))
         .find(|held| matches!(held.scope, Scope::Move | Scope::HandOver))
 }
 
-fn held_by_answer(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+fn held_by_answer(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     let plan = plan(sheet);
     let held = steps
         .iter()
@@ -76,7 +76,7 @@ fn held_by_answer(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<
 }
 
 /// Whether a cycle is read with on the car what the answer left there: its dial was set up so.
-fn reads_so(sheet: &Sheet, held: &Holding, spec: &StepSpec) -> bool {
+fn reads_so(sheet: &JobState, held: &Holding, spec: &StepSpec) -> bool {
     let (Form::Round(set, _), Some(corner)) = (&spec.form, spec.key.corner) else {
         return false;
     };
@@ -93,10 +93,13 @@ fn reads_so(sheet: &Sheet, held: &Holding, spec: &StepSpec) -> bool {
 }
 
 /// Nothing is loosened under a car that was lowered since it was last shoved on its stand.
-fn lowered(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+fn lowered(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     let corner = spec.key.corner?;
-    let loosens = spec.changes.iter().any(|change| change.to < Hold::ByHand);
-    if !loosens || spec.key.step == Step::CrackWheelNuts {
+    let loosens = spec
+        .changes
+        .iter()
+        .any(|change| change.to < ItemState::ByHand);
+    if !loosens || spec.key.step == Step::LoosenLugNuts {
         return None;
     }
     let here = |step| {
@@ -120,10 +123,10 @@ fn lowered(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
 }
 
 /// Nothing is taken from under a car that stands on its jack stand, and it is not driven.
-fn still_up(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+fn still_up(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     if !matches!(
         spec.key.step,
-        Step::Drive | Step::Clear | Step::ProveLamps | Step::ProveRoad
+        Step::Drive | Step::Clear | Step::ProveWarningLights | Step::ProveRoad
     ) {
         return None;
     }
@@ -154,44 +157,49 @@ fn still_up(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> 
 
 /// What must be in its place and tight before a step: the part that fasteners hold, what carries
 /// the weight, and what a reading after the work is taken on.
-fn rests_on(spec: &StepSpec) -> &'static [Group] {
+fn rests_on(spec: &StepSpec) -> &'static [ItemKind] {
     let after = |set: SetName| set.when == When::After;
     match (&spec.form, spec.key.step) {
-        (Form::Turn(Group::WheelNuts), _) => &[Group::Wheel],
-        (Form::Turn(Group::HubBolts | Group::AxleNut), _) => &[Group::Hub],
-        (Form::Turn(Group::BracketBolts), _) => &[Group::Bracket],
-        (Form::Turn(Group::CaliperPins), _) => &[Group::Caliper],
+        (Form::Turn(ItemKind::LugNuts), _) => &[ItemKind::Wheel],
+        (Form::Turn(ItemKind::HubBolts | ItemKind::AxleNut), _) => &[ItemKind::Hub],
+        (Form::Turn(ItemKind::BracketBolts), _) => &[ItemKind::Bracket],
+        (Form::Turn(ItemKind::CaliperPins), _) => &[ItemKind::Caliper],
         (_, Step::Lower) => &[
-            Group::Hub,
-            Group::HubBolts,
-            Group::Bracket,
-            Group::BracketBolts,
-            Group::Rotor,
-            Group::Wheel,
+            ItemKind::Hub,
+            ItemKind::HubBolts,
+            ItemKind::Bracket,
+            ItemKind::BracketBolts,
+            ItemKind::Rotor,
+            ItemKind::Wheel,
         ],
         (Form::Round(set, _) | Form::DialSetup(set), _) if after(*set) => {
-            &[Group::Hub, Group::HubBolts, Group::AxleNut]
+            &[ItemKind::Hub, ItemKind::HubBolts, ItemKind::AxleNut]
         }
-        (_, Step::ProveSpin) => &[Group::Hub, Group::HubBolts, Group::AxleNut],
+        (_, Step::ProveSpin) => &[ItemKind::Hub, ItemKind::HubBolts, ItemKind::AxleNut],
         _ => &[],
     }
 }
 
 /// Whether a torque for the axle nut is known.
-fn has_torque(sheet: &Sheet) -> bool {
+fn has_torque(sheet: &JobState) -> bool {
     let card = sheet.card(CardItem::AxleNut);
     card.is_some_and(|card| matches!(card.body, CardBody::Torque(_)))
 }
 
 /// Whether a step brings a group back to its place and spec.
-fn closes(spec: &StepSpec, group: Group) -> bool {
-    let back = |change: &Change| change.group == group && change.to == Hold::Done;
+fn closes(spec: &StepSpec, group: ItemKind) -> bool {
+    let back = |change: &Change| change.group == group && change.to == ItemState::Done;
     spec.form == Form::Turn(group) || spec.changes.iter().any(back)
 }
 
 /// What a step rests on is off or loose; that a bearing can stay rests on every look, and an axle nut
 /// that can never be brought to spec is not loosened.
-fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec]) -> Option<Held> {
+fn unready(
+    sheet: &JobState,
+    steps: &[StepSpec],
+    spec: &StepSpec,
+    told: &[&StepSpec],
+) -> Option<Held> {
     let corner = spec.key.corner?;
     let held = |answer_at| {
         Some(Held {
@@ -213,9 +221,10 @@ fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec
         let step = before().filter(here).filter(closing).last();
         return held(step.map(|step| step.key));
     }
-    let frees = |change: &Change| change.group == Group::AxleNut && change.to < Hold::ByHand;
+    let frees =
+        |change: &Change| change.group == ItemKind::AxleNut && change.to < ItemState::ByHand;
     if spec.changes.iter().any(frees) && !has_torque(sheet) {
-        return held(card_step(steps, spec, Group::AxleNut));
+        return held(card_step(steps, spec, ItemKind::AxleNut));
     }
     // What condemns a bearing may be told early; that it can stay is told after every look.
     if matches!(spec.form, Form::Decide(_)) && verdict(sheet, corner).decision < Decision::Replace {
@@ -229,7 +238,7 @@ fn unready(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec
 
 /// Work does not begin while a question of safety before it is open, nor before the work that it
 /// rests on. A step that is settled may be opened again.
-fn out_of_order(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+fn out_of_order(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     // A site is looked at, and refused, before anything else is known.
     if !is_work(spec) || spec.key.step == Step::SiteLook {
         return None;
@@ -248,7 +257,7 @@ fn out_of_order(sheet: &Sheet, steps: &[StepSpec], spec: &StepSpec) -> Option<He
     })
 }
 
-fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) -> Option<Held> {
+fn open(sheet: &JobState, steps: &[StepSpec], before: StepKey, point: HoldPoint) -> Option<Held> {
     let held = |answer_at| {
         Some(Held {
             point,
@@ -276,7 +285,7 @@ fn open(sheet: &Sheet, steps: &[StepSpec], before: StepKey, point: HoldPoint) ->
         (HoldPoint::Nut, Some(corner)) => {
             let nut = Item {
                 corner,
-                group: Group::AxleNut,
+                group: ItemKind::AxleNut,
                 number: 1,
             };
             let turn = StepKey::at(Step::TurnAxleNut, corner);
@@ -309,7 +318,7 @@ fn shove_before(steps: &[StepSpec], key: StepKey, corner: Corner) -> Option<Step
         .last()
 }
 
-fn yes(sheet: &Sheet, step: StepKey) -> bool {
+fn yes(sheet: &JobState, step: StepKey) -> bool {
     sheet.reply(step) == Some(&Reply::Said(Answer::Yes))
 }
 
@@ -322,7 +331,7 @@ fn is_before(spec: &StepSpec, corner: Corner) -> bool {
 }
 
 /// The first question about the pedal that is not answered with yes.
-fn soft_pedal(sheet: &Sheet, steps: &[StepSpec]) -> Option<StepKey> {
+fn soft_pedal(sheet: &JobState, steps: &[StepSpec]) -> Option<StepKey> {
     let asked = steps
         .iter()
         .filter(|spec| matches!(spec.key.step, Step::Pedal | Step::ProvePedal));

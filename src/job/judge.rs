@@ -6,18 +6,18 @@ use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
 use crate::job::proof;
 use crate::job::round::begun;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
 use crate::trade::play::rules::UNSEEN_FLEX;
 use crate::trade::play::{
     Dial, Divisions, Figures, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
-    SeriesFault, can_prove,
+    SeriesError, can_prove,
 };
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Group, Item, Pick, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
+    Choice, Item, ItemKind, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
 };
 use crate::units::{Length, Temperature, TemperatureUnit};
 
@@ -25,13 +25,13 @@ pub use crate::job::evidence::{evidence, verdict};
 pub use crate::job::proof::after;
 pub use crate::trade::play::Measured;
 
-/// The limit of this job: the maker's where the card gives one, else the house limit.
-pub fn limit(sheet: &Sheet) -> Limit {
-    makers_limit(sheet).unwrap_or(Limit::HOUSE)
+/// The limit of this job: the manufacturer's where the card gives one, else the house limit.
+pub fn limit(sheet: &JobState) -> Limit {
+    manufacturers_limit(sheet).unwrap_or(Limit::HOUSE)
 }
 
 /// The limit of the manufacturer's card, if there is one.
-fn makers_limit(sheet: &Sheet) -> Option<Limit> {
+fn manufacturers_limit(sheet: &JobState) -> Option<Limit> {
     let card = sheet
         .card(CardItem::PlayLimit)
         .and_then(|card| card.limit());
@@ -39,18 +39,18 @@ fn makers_limit(sheet: &Sheet) -> Option<Limit> {
 }
 
 /// The dial on board; the common one of its unit where none was named.
-pub fn dial(sheet: &Sheet) -> Dial {
+pub fn dial(sheet: &JobState) -> Dial {
     sheet
         .carried()
         .map_or(Dial::HUNDREDTH_MM, |carried| carried.dial)
 }
 
 /// What this gauge will be able to prove against this job's limit on a base that does not give.
-pub fn proof(sheet: &Sheet) -> Proof {
+pub fn proof(sheet: &JobState) -> Proof {
     let dial = dial(sheet);
     let facts = RigFacts {
         indicator: indicator(sheet, &dial),
-        flex: flex(&dial, Pick::FlexNone),
+        flex: flex(&dial, Choice::FlexNone),
         temperature: None,
     };
     can_prove(&dial, &facts, usize::from(ROUNDS), &limit(sheet))
@@ -61,7 +61,7 @@ pub fn proof(sheet: &Sheet) -> Proof {
 /// # Errors
 /// [`RoundError`] if the readings lie too far apart to say which way the needle went.
 pub fn round_play(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     set: SetName,
     round: u8,
@@ -77,7 +77,7 @@ pub fn round_play(
 
 /// A round of which both sides were read, with the dial that both were read on, if it was one.
 fn read_round(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     set: SetName,
     round: u8,
@@ -98,7 +98,7 @@ fn read_round(
 
 /// The set that counts before the work: the second where the first was asked again, unless it
 /// cannot be compared and the first can.
-pub fn before(sheet: &Sheet, corner: Corner) -> Option<Measured> {
+pub fn before(sheet: &JobState, corner: Corner) -> Option<Measured> {
     let mut sets = sets_before(sheet, corner);
     let compared = sets.iter().rposition(|(_, set)| set.is_compared());
     let place = compared.or_else(|| sets.len().checked_sub(1))?;
@@ -106,7 +106,7 @@ pub fn before(sheet: &Sheet, corner: Corner) -> Option<Measured> {
 }
 
 /// The sets before the work that give a play, by their number, as they are told.
-pub fn sets_before(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
+pub fn sets_before(sheet: &JobState, corner: Corner) -> Vec<(u8, Measured)> {
     let set = |nth| {
         let when = When::Before;
         let set = told(sheet, corner, SetName { when, nth })?.ok()?;
@@ -119,8 +119,12 @@ pub fn sets_before(sheet: &Sheet, corner: Corner) -> Vec<(u8, Measured)> {
 /// judged now where none was, or where that stands no more. `None` before the first round.
 ///
 /// # Errors
-/// [`SeriesFault`] if a round gives no play.
-pub fn told(sheet: &Sheet, corner: Corner, name: SetName) -> Option<Result<Measured, SeriesFault>> {
+/// [`SeriesError`] if a round gives no play.
+pub fn told(
+    sheet: &JobState,
+    corner: Corner,
+    name: SetName,
+) -> Option<Result<Measured, SeriesError>> {
     let measured = measured(sheet, corner, name)?;
     Some(measured.map(|now| match recorded(sheet, corner, name) {
         Some(figures) => now.told_as(figures),
@@ -130,7 +134,7 @@ pub fn told(sheet: &Sheet, corner: Corner, name: SetName) -> Option<Result<Measu
 
 /// What was recorded of a set, unless something that it rests on was told or taken back since, or
 /// on another phone beside it.
-fn recorded(sheet: &Sheet, corner: Corner, name: SetName) -> Option<&Figures> {
+fn recorded(sheet: &JobState, corner: Corner, name: SetName) -> Option<&Figures> {
     if name == proof::AFTER {
         return proof::recorded(sheet, corner)?.set.as_deref();
     }
@@ -173,12 +177,12 @@ pub(super) fn rests_on(corner: Corner, name: SetName) -> Vec<Key> {
 /// A set of readings, compared with the limit in force for it. `None` before the first round.
 ///
 /// # Errors
-/// [`SeriesFault`] if a round gives no play, or the rounds were read on several dials.
+/// [`SeriesError`] if a round gives no play, or the rounds were read on several dials.
 pub fn measured(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     name: SetName,
-) -> Option<Result<Measured, SeriesFault>> {
+) -> Option<Result<Measured, SeriesError>> {
     let rounds: Vec<_> = (1..=ROUNDS)
         .filter_map(|round| read_round(sheet, corner, name, round))
         .collect();
@@ -188,7 +192,7 @@ pub fn measured(
         .map(|(dial, _)| *dial)
         .collect::<Option<Vec<_>>>();
     let Some(dial) = dials.and_then(Dial::shared) else {
-        return Some(Err(SeriesFault::MixedDials));
+        return Some(Err(SeriesError::MixedDials));
     };
     let readings: Vec<Round> = rounds.iter().map(|(_, round)| *round).collect();
     let way = sheet.dial_setup(corner, name).map(|setup| setup.way);
@@ -196,12 +200,12 @@ pub fn measured(
     Some(set.map(|set| {
         let set = with_tip(sheet, corner, name, set);
         let facts = facts(sheet, corner, name, &dial);
-        Measured::of(set, &facts, makers_limit(sheet).as_ref())
+        Measured::of(set, &facts, manufacturers_limit(sheet).as_ref())
     }))
 }
 
 /// The set with its tip as it was told; beyond what can be corrected it stays as it was read.
-fn with_tip(sheet: &Sheet, corner: Corner, name: SetName, set: ReadingSet) -> ReadingSet {
+fn with_tip(sheet: &JobState, corner: Corner, name: SetName, set: ReadingSet) -> ReadingSet {
     match sheet.tip_angle(corner, name) {
         Some(typed) => set.clone().with_tip_at(typed.angle()).unwrap_or(set),
         None => set,
@@ -222,8 +226,8 @@ pub const fn flex_step(corner: Corner, name: SetName) -> StepKey {
     }
 }
 
-fn facts(sheet: &Sheet, corner: Corner, name: SetName, dial: &Dial) -> RigFacts {
-    let picked = pick(sheet, flex_step(corner, name)).unwrap_or(Pick::FlexOne);
+fn facts(sheet: &JobState, corner: Corner, name: SetName, dial: &Dial) -> RigFacts {
+    let picked = pick(sheet, flex_step(corner, name)).unwrap_or(Choice::FlexOne);
     RigFacts {
         indicator: indicator(sheet, dial),
         flex: flex(dial, picked),
@@ -234,7 +238,7 @@ fn facts(sheet: &Sheet, corner: Corner, name: SetName, dial: &Dial) -> RigFacts 
 }
 
 /// The dial's own error: by the certificate of the one on board, else by its class.
-pub fn indicator(sheet: &Sheet, dial: &Dial) -> IndicatorError {
+pub fn indicator(sheet: &JobState, dial: &Dial) -> IndicatorError {
     let carried = sheet.carried().filter(|carried| carried.dial == *dial);
     let error = carried.and_then(|carried| carried.more.dial_error.as_ref());
     error
@@ -243,19 +247,19 @@ pub fn indicator(sheet: &Sheet, dial: &Dial) -> IndicatorError {
 }
 
 /// How far the needle moved at most when the knuckle was pushed.
-fn flex(dial: &Dial, picked: Pick) -> Length {
+fn flex(dial: &Dial, picked: Choice) -> Length {
     dial.graduation().times(match picked {
-        Pick::FlexNone => UNSEEN_FLEX,
-        Pick::FlexHalf => 0.5,
+        Choice::FlexNone => UNSEEN_FLEX,
+        Choice::FlexHalf => 0.5,
         _ => 1.0,
     })
 }
 
-fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
+fn marks(sheet: &JobState, corner: Corner, name: SetName) -> Vec<Mark> {
     let mut marks = Vec::new();
     match pick(sheet, flex_step(corner, name)) {
-        Some(Pick::FlexNone | Pick::FlexHalf | Pick::FlexOne) => {}
-        Some(Pick::BaseElsewhere) => marks.push(Mark::BaseNotOnKnuckle),
+        Some(Choice::FlexNone | Choice::FlexHalf | Choice::FlexOne) => {}
+        Some(Choice::BaseElsewhere) => marks.push(Mark::BaseNotOnKnuckle),
         _ => marks.push(Mark::FlexNotTested),
     }
     if gauge_was_overdue(sheet, corner, name) {
@@ -272,8 +276,8 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
             marks.push(Mark::HotHub);
         }
         match pick(sheet, StepKey::at(Step::NutFound, corner)) {
-            Some(Pick::NutSlack) => marks.push(Mark::NutSlack),
-            Some(Pick::NutRetorqued) => marks.push(Mark::NutHadBeenLoosened),
+            Some(Choice::NutSlack) => marks.push(Mark::NutSlack),
+            Some(Choice::NutRetorqued) => marks.push(Mark::NutHadBeenLoosened),
             _ if nut_loosened_before(sheet, corner, name) => marks.push(Mark::NutSlack),
             _ => {}
         }
@@ -282,7 +286,7 @@ fn marks(sheet: &Sheet, corner: Corner, name: SetName) -> Vec<Mark> {
 }
 
 /// Whether the dial was past its day when the last round of a set was read.
-fn gauge_was_overdue(sheet: &Sheet, corner: Corner, name: SetName) -> bool {
+fn gauge_was_overdue(sheet: &JobState, corner: Corner, name: SetName) -> bool {
     let due = sheet.carried().and_then(|carried| carried.dial_due);
     let pulled = |round| sheet.holds(&Key::Reading(corner, name, round, Side::Pull));
     let read = (1..=ROUNDS).rev().find_map(pulled);
@@ -292,7 +296,7 @@ fn gauge_was_overdue(sheet: &Sheet, corner: Corner, name: SetName) -> bool {
 
 /// From here no hand rests on a hub, and its play is not that of a cold one (our bound, no
 /// source). The heat is that of the road test; who lets the hub cool can say so in a note.
-fn hub_was_hot(sheet: &Sheet) -> bool {
+fn hub_was_hot(sheet: &JobState) -> bool {
     let hot = Temperature::new(60.0, TemperatureUnit::Celsius);
     match (sheet.reply(StepKey::once(Step::HeatHere)), hot) {
         (Some(Reply::Number(Quantity::Temperature(heat))), Ok(hot)) => hot <= heat.temperature(),
@@ -301,22 +305,22 @@ fn hub_was_hot(sheet: &Sheet) -> bool {
 }
 
 /// Whether the nut had been loosened when the last round of a set was read.
-fn nut_loosened_before(sheet: &Sheet, corner: Corner, name: SetName) -> bool {
+fn nut_loosened_before(sheet: &JobState, corner: Corner, name: SetName) -> bool {
     let nut = Item {
         corner,
-        group: Group::AxleNut,
+        group: ItemKind::AxleNut,
         number: 1,
     };
     let read = (1..=ROUNDS)
         .rev()
         .find_map(|round| sheet.place(&Key::Reading(corner, name, round, Side::Pull)));
     let loosened = sheet.first_place(
-        |what| matches!(what, crate::job::entry::What::Moved(moved) if moved.items.contains(&nut)),
+        |what| matches!(what, crate::job::entry::Event::Moved(moved) if moved.items.contains(&nut)),
     );
     matches!((loosened, read), (Some(loosened), Some(read)) if loosened < read)
 }
 
-pub(super) fn pick(sheet: &Sheet, step: StepKey) -> Option<Pick> {
+pub(super) fn pick(sheet: &JobState, step: StepKey) -> Option<Choice> {
     match sheet.reply(step) {
         Some(Reply::Picked(pick)) => Some(*pick),
         _ => None,

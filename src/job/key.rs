@@ -1,14 +1,16 @@
 //! Which facts an entry states. Two entries that state the same fact can disagree.
 
 use crate::job::entry::{
-    AgainstLimit, DueKind, Ending, PersonField, Reply, Scope, Side, VehicleField, What,
+    AgainstLimit, DueKind, Ending, Event, PersonField, Reply, Scope, Side, VehicleField,
 };
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{After, Decision, Felt, Place};
 use crate::trade::runout::{Bound, Surface};
 use crate::trade::vehicle::{Axle, Corner};
-use crate::trade::wheel_end::{Check, Hold, Item, Pick, SetName, Sign, Step, StepKey, sign_step};
+use crate::trade::wheel_end::{
+    Check, Choice, Item, ItemState, SetName, Sign, Step, StepKey, sign_step,
+};
 
 /// The name of one fact of a job.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -39,7 +41,7 @@ pub enum Key {
     Mishap(Item),
     /// The adapter at a step.
     Lever(StepKey),
-    /// The owner's answer about extra work seen at a step.
+    /// The customer's answer about extra work seen at a step.
     Extra(StepKey),
     /// Where a pass began.
     Pass(StepKey),
@@ -59,7 +61,7 @@ pub enum Key {
     Price,
     /// The invoice's number.
     Invoice,
-    /// The owner's answer.
+    /// The customer's answer.
     Consent(StepKey),
     /// A signature.
     Signed(StepKey),
@@ -104,67 +106,67 @@ pub enum Key {
 }
 
 /// The facts that `what` states; none for entries that only add to a list.
-pub(super) fn keys(what: &What) -> Vec<Key> {
+pub(super) fn keys(what: &Event) -> Vec<Key> {
     match what {
-        What::Opened(_) => vec![Key::Opened],
-        What::Person(field, _) => vec![Key::Person(*field)],
-        What::Said(_) => vec![Key::Said],
-        What::Vehicle(field, _) => vec![Key::Vehicle(*field)],
-        What::Corners(_) => vec![Key::Corners],
-        What::Card(card) => vec![Key::Card(card.item)],
-        What::Missing(_) => vec![Key::Missing],
-        What::Carried(_) => vec![Key::Carried],
-        What::Answered(step, _) => vec![Key::Step(*step)],
-        What::Moved(moved) => {
+        Event::Opened(_) => vec![Key::Opened],
+        Event::Person(field, _) => vec![Key::Person(*field)],
+        Event::Said(_) => vec![Key::Said],
+        Event::Vehicle(field, _) => vec![Key::Vehicle(*field)],
+        Event::Corners(_) => vec![Key::Corners],
+        Event::Card(card) => vec![Key::Card(card.item)],
+        Event::Missing(_) => vec![Key::Missing],
+        Event::Carried(_) => vec![Key::Carried],
+        Event::Answered(step, _) => vec![Key::Step(*step)],
+        Event::Moved(moved) => {
             let items = moved.items.iter();
             items
                 .flat_map(|item| [Key::Item(*item), Key::Turned(moved.step, *item)])
                 .collect()
         }
-        What::Also(also) => vec![Key::Item(also.item)],
-        What::Lever(step, _) => vec![Key::Lever(*step)],
-        What::Mishap(mishap) => vec![Key::Mishap(mishap.item)],
-        What::Mended(item) => vec![Key::Mishap(*item)],
-        What::Pass(step) => vec![Key::Pass(*step)],
-        What::DialSetup(setup) => vec![Key::DialSetup(setup.corner, setup.set)],
-        What::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
-        What::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
-        What::Proved(proved) => vec![Key::Proved(proved.corner)],
-        What::FaceFound(found) => vec![Key::FaceFound(found.corner, found.run)],
-        What::RotorFound(found) => vec![Key::RotorFound(found.corner, found.run)],
-        What::Price(_) => vec![Key::Price],
-        What::Invoice(_) => vec![Key::Invoice],
-        What::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
-        What::Consent(consent) => vec![Key::Consent(consent.step)],
-        What::Signed(signed) => vec![Key::Signed(signed.step)],
-        What::Part(part) => vec![Key::Part(part.corner)],
-        What::Due(due) => vec![Key::Due(due.kind)],
-        What::HandedOver(_) => vec![Key::HandedOver],
-        What::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
-        What::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
-        What::Damage(corner, _) => vec![Key::Damage(*corner)],
-        What::CameBackFor(_) => vec![Key::CameBackFor],
-        What::Stock(stock) => vec![Key::Stock(stock.number.clone())],
-        What::Thickness(r) => vec![Key::Thickness(r.corner, r.run, r.place)],
-        What::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
-        What::TipRadius(place, _) => vec![Key::TipRadius(*place)],
-        What::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
-        What::Crept(corner, set, _) => vec![Key::Crept(*corner, *set)],
-        What::Ended(_) => vec![Key::Ended],
-        What::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
-        What::FromPaper(_) => vec![Key::FromPaper],
-        What::Slot(_) => vec![Key::Slot],
-        What::Shop(_) => vec![Key::Shop],
-        What::Angled(step, _) => vec![Key::Angled(*step)],
-        What::Erased(_)
-        | What::LetGo(_)
-        | What::Receipt(_)
-        | What::Paid(_)
-        | What::Photo(_)
-        | What::Voice(_)
-        | What::Note(..)
-        | What::Strike(_)
-        | What::Unknown(_) => Vec::new(),
+        Event::Also(also) => vec![Key::Item(also.item)],
+        Event::Lever(step, _) => vec![Key::Lever(*step)],
+        Event::Mishap(mishap) => vec![Key::Mishap(mishap.item)],
+        Event::Mended(item) => vec![Key::Mishap(*item)],
+        Event::Pass(step) => vec![Key::Pass(*step)],
+        Event::DialSetup(setup) => vec![Key::DialSetup(setup.corner, setup.set)],
+        Event::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],
+        Event::Decided(decided) => vec![Key::Decided(decided.corner, decided.nth)],
+        Event::Proved(proved) => vec![Key::Proved(proved.corner)],
+        Event::FaceFound(found) => vec![Key::FaceFound(found.corner, found.run)],
+        Event::RotorFound(found) => vec![Key::RotorFound(found.corner, found.run)],
+        Event::Price(_) => vec![Key::Price],
+        Event::Invoice(_) => vec![Key::Invoice],
+        Event::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
+        Event::Consent(consent) => vec![Key::Consent(consent.step)],
+        Event::Signed(signed) => vec![Key::Signed(signed.step)],
+        Event::Part(part) => vec![Key::Part(part.corner)],
+        Event::Due(due) => vec![Key::Due(due.kind)],
+        Event::HandedOver(_) => vec![Key::HandedOver],
+        Event::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
+        Event::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
+        Event::Damage(corner, _) => vec![Key::Damage(*corner)],
+        Event::CameBackFor(_) => vec![Key::CameBackFor],
+        Event::Stock(stock) => vec![Key::Stock(stock.number.clone())],
+        Event::Thickness(r) => vec![Key::Thickness(r.corner, r.run, r.place)],
+        Event::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
+        Event::TipRadius(place, _) => vec![Key::TipRadius(*place)],
+        Event::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
+        Event::Crept(corner, set, _) => vec![Key::Crept(*corner, *set)],
+        Event::Ended(_) => vec![Key::Ended],
+        Event::Captioned(said) => vec![Key::Caption(said.sha256.clone())],
+        Event::FromPaper(_) => vec![Key::FromPaper],
+        Event::Slot(_) => vec![Key::Slot],
+        Event::Shop(_) => vec![Key::Shop],
+        Event::Angled(step, _) => vec![Key::Angled(*step)],
+        Event::Erased(_)
+        | Event::LetGo(_)
+        | Event::Confirmation(_)
+        | Event::Paid(_)
+        | Event::Photo(_)
+        | Event::Voice(_)
+        | Event::Note(..)
+        | Event::Strike(_)
+        | Event::Unknown(_) => Vec::new(),
     }
 }
 
@@ -172,29 +174,29 @@ pub(super) fn keys(what: &What) -> Vec<Key> {
 ///
 /// Loose beats tight, STOP beats WATCH, no beats yes, and the yes to a sign of the road test its
 /// no; what is wrong beats "not done", and that beats what is well.
-pub(super) fn care(what: &What) -> u8 {
+pub(super) fn care(what: &Event) -> u8 {
     match what {
-        What::Moved(moved) => moved.to as u8,
-        What::Also(_) => Hold::Off as u8,
-        What::Mishap(_) => 0,
-        What::Decided(decided) => match decided.decision {
+        Event::Moved(moved) => moved.to as u8,
+        Event::Also(_) => ItemState::Off as u8,
+        Event::Mishap(_) => 0,
+        Event::Decided(decided) => match decided.decision {
             Decision::Stop => 0,
             Decision::Replace => 1,
             Decision::Watch => 2,
             Decision::Keep => 3,
         },
-        What::Proved(proved) => match proved.outcome {
+        Event::Proved(proved) => match proved.outcome {
             After::Blocked { .. } => 0,
             After::NotJudged { .. } => NOT_DONE,
             After::Pass { .. } => WELL,
         },
-        What::FaceFound(found) if is_over(found.against.as_ref()) => 0,
-        What::RotorFound(found) if is_over(found.least.as_ref()) => 0,
-        What::RotorFound(found) if is_over(found.variation.as_ref()) => 1,
-        What::Answered(key, Reply::Said(answer)) if is_sign(key.step) => care_of_sign(*answer),
-        What::Answered(_, reply) => care_of_reply(reply),
-        What::Consent(consent) => u8::from(consent.yes),
-        What::Ended(ended) => u8::from(ended.ending != Ending::LeftUnfinished),
+        Event::FaceFound(found) if is_over(found.against.as_ref()) => 0,
+        Event::RotorFound(found) if is_over(found.least.as_ref()) => 0,
+        Event::RotorFound(found) if is_over(found.variation.as_ref()) => 1,
+        Event::Answered(key, Reply::Said(answer)) if is_sign(key.step) => care_of_sign(*answer),
+        Event::Answered(_, reply) => care_of_reply(reply),
+        Event::Consent(consent) => u8::from(consent.yes),
+        Event::Ended(ended) => u8::from(ended.ending != Ending::LeftUnfinished),
         _ => WELL,
     }
 }
@@ -238,9 +240,9 @@ fn care_of_reply(reply: &Reply) -> u8 {
         Reply::Checked(checks) if checks.iter().any(is_stop) => 0,
         Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 1,
         Reply::FoundLoose(count) => care_of_pick(if *count > 0 {
-            Pick::SomeLoose
+            Choice::SomeLoose
         } else {
-            Pick::NoneLoose
+            Choice::NoneLoose
         }),
         Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::No) => 0,
         Reply::Checked(checks) if checks.iter().any(|(_, a)| *a == Answer::NotDone) => NOT_DONE,
@@ -248,18 +250,23 @@ fn care_of_reply(reply: &Reply) -> u8 {
     }
 }
 
-const fn care_of_pick(pick: Pick) -> u8 {
+const fn care_of_pick(pick: Choice) -> u8 {
     match pick {
-        Pick::GrindsHot | Pick::NutSlack | Pick::FlexMore | Pick::BrakeLamp => 0,
-        Pick::BaseElsewhere => 0,
-        Pick::RoughNoisy | Pick::NutRetorqued | Pick::FlexOne | Pick::AbsLamp => 1,
-        Pick::Rough | Pick::Noisy | Pick::FlexHalf | Pick::OtherLamp => 2,
-        Pick::PlayGone | Pick::SomeLoose | Pick::SameCorner | Pick::OtherTighter => 2,
-        Pick::PlayStays | Pick::OtherCorner | Pick::RetorqueDeclined | Pick::LouderRight => 3,
-        Pick::LouderLeft | Pick::OtherLooser => 3,
-        Pick::SmoothQuiet | Pick::NutTight | Pick::FlexNone | Pick::NoLamps | Pick::NoChange => {
-            WELL
-        }
-        Pick::SameAsOther | Pick::NoneLoose | Pick::NoComeback => WELL,
+        Choice::GrindsHot | Choice::NutSlack | Choice::FlexMore | Choice::BrakeWarningLight => 0,
+        Choice::BaseElsewhere => 0,
+        Choice::RoughNoisy | Choice::NutRetorqued | Choice::FlexOne | Choice::AbsWarningLight => 1,
+        Choice::Rough | Choice::Noisy | Choice::FlexHalf | Choice::OtherWarningLight => 2,
+        Choice::PlayGone | Choice::SomeLoose | Choice::SameCorner | Choice::OtherTighter => 2,
+        Choice::PlayStays
+        | Choice::OtherCorner
+        | Choice::RetorqueDeclined
+        | Choice::LouderRight => 3,
+        Choice::LouderLeft | Choice::OtherLooser => 3,
+        Choice::SmoothQuiet
+        | Choice::NutTight
+        | Choice::FlexNone
+        | Choice::NoWarningLights
+        | Choice::NoChange => WELL,
+        Choice::SameAsOther | Choice::NoneLoose | Choice::NoComeback => WELL,
     }
 }

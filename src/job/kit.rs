@@ -2,15 +2,15 @@
 
 use chrono::NaiveDate;
 
-use crate::job::entry::{Carried, Stock, What};
+use crate::job::entry::{Carried, Event, Stock};
 use crate::job::practice::is_practice;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::fastening::calibration::{CheckDue, check_due};
 use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
 use crate::trade::play::dial::DialError;
 use crate::trade::play::{Dial, DialKind};
 use crate::units::{
-    DecimalSlip, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedLength,
+    DecimalError, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedLength,
     TypedMass, TypedTorque,
 };
 
@@ -74,7 +74,7 @@ pub fn weak_stands(carried: &Carried, mass: Mass) -> Option<(Vec<&Stand>, Mass)>
 /// How often a wrench clicked in a job since the day of its last check, by its name: once for
 /// each torque that a fastener was brought to, in every pass; seating, an angle and a turn back
 /// count none. No wrench clicks in practice.
-pub fn clicks(sheet: &Sheet, wrench: &Wrench) -> u32 {
+pub fn clicks(sheet: &JobState, wrench: &Wrench) -> u32 {
     if is_practice(sheet) {
         return 0;
     }
@@ -82,7 +82,7 @@ pub fn clicks(sheet: &Sheet, wrench: &Wrench) -> u32 {
     let clicked = sheet.counting().filter(|entry| {
         let when = entry.at.told.unwrap_or(entry.at.utc_ms);
         let with = match &entry.what {
-            What::Moved(moved) => moved.wrench.as_ref().map(|(name, _)| name),
+            Event::Moved(moved) => moved.wrench.as_ref().map(|(name, _)| name),
             _ => None,
         };
         since <= when && with == Some(&wrench.name)
@@ -118,7 +118,7 @@ pub fn same_wrenches(one: &Carried, other: &Carried) -> bool {
 
 /// Why a wrench of a job was past its check on a day, as the job's own record tells it; nothing
 /// where its last check is not known, which proves nothing either way.
-pub fn overdue(sheet: &Sheet, name: &str, day: NaiveDate) -> Option<CheckDue> {
+pub fn overdue(sheet: &JobState, name: &str, day: NaiveDate) -> Option<CheckDue> {
     let kit = sheet.carried()?;
     let wrench = kit.wrenches.iter().find(|wrench| wrench.name == name)?;
     let due = wrench_due(wrench, clicks(sheet, wrench), day);
@@ -133,11 +133,11 @@ pub fn wrench_due(wrench: &Wrench, counted: u32, today: NaiveDate) -> Option<Che
 
 /// Why the fields give no instrument.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum KitSlip {
+pub enum KitError {
     /// A wrench without a name.
     NoName,
     /// A field is no number.
-    Number(DecimalSlip),
+    Number(DecimalError),
     /// The lower mark is not above zero and below the upper one.
     Range,
     /// There is no such dial.
@@ -191,25 +191,25 @@ pub fn first_kit(system: System) -> Carried {
 /// A wrench from its fields.
 ///
 /// # Errors
-/// The first [`KitSlip`].
+/// The first [`KitError`].
 pub fn typed_wrench(
     name: &str,
     low: &str,
     high: &str,
     unit: TorqueUnit,
-) -> Result<Wrench, KitSlip> {
+) -> Result<Wrench, KitError> {
     let name = name.trim().to_owned();
     if name.is_empty() {
-        return Err(KitSlip::NoName);
+        return Err(KitError::NoName);
     }
     let torque = |text: &str| {
         TypedTorque::parse(text, unit)
             .map(|typed| typed.torque())
-            .map_err(KitSlip::Number)
+            .map_err(KitError::Number)
     };
     let (low, high) = (torque(low)?, torque(high)?);
     if !(Torque::ZERO < low && low < high) {
-        return Err(KitSlip::Range);
+        return Err(KitError::Range);
     }
     Ok(Wrench {
         name,
@@ -223,23 +223,23 @@ pub fn typed_wrench(
 /// What is known of a wrench's marks and checks, from its fields; empty is not known.
 ///
 /// # Errors
-/// The first [`KitSlip`].
+/// The first [`KitError`].
 pub fn typed_upkeep(
     graduation: &str,
     unit: TorqueUnit,
     checked: &str,
     clicks: &str,
-) -> Result<Upkeep, KitSlip> {
+) -> Result<Upkeep, KitError> {
     let given = |text: &str| (!text.trim().is_empty()).then(|| text.trim().to_owned());
     let graduation = given(graduation).map(|text| Typed::parse(&text, unit));
     let checked = given(checked).map(|text| text.parse::<NaiveDate>());
     let clicks = given(clicks).map(|text| text.parse::<u32>());
     Ok(Upkeep {
-        graduation: graduation.transpose().map_err(KitSlip::Number)?,
-        checked: checked.transpose().map_err(|_| KitSlip::Day)?,
+        graduation: graduation.transpose().map_err(KitError::Number)?,
+        checked: checked.transpose().map_err(|_| KitError::Day)?,
         clicks: clicks
             .transpose()
-            .map_err(|_| KitSlip::Number(DecimalSlip::NoDigit))?
+            .map_err(|_| KitError::Number(DecimalError::NoDigit))?
             .unwrap_or(0),
     })
 }
@@ -247,28 +247,28 @@ pub fn typed_upkeep(
 /// The share of a wrench's range from its two fields, in hundredths.
 ///
 /// # Errors
-/// [`KitSlip::Share`] unless they are a share.
-pub fn typed_share(low: &str, high: &str) -> Result<(u8, u8), KitSlip> {
-    let part = |text: &str| text.trim().parse::<u8>().map_err(|_| KitSlip::Share);
+/// [`KitError::Share`] unless they are a share.
+pub fn typed_share(low: &str, high: &str) -> Result<(u8, u8), KitError> {
+    let part = |text: &str| text.trim().parse::<u8>().map_err(|_| KitError::Share);
     let (low, high) = (part(low)?, part(high)?);
-    UsableShare::percent(low, high).map_err(|_| KitSlip::Share)?;
+    UsableShare::percent(low, high).map_err(|_| KitError::Share)?;
     Ok((low, high))
 }
 
 /// A stand from its fields.
 ///
 /// # Errors
-/// The first [`KitSlip`].
-pub fn typed_stand(name: &str, rating: &str, unit: MassUnit) -> Result<Stand, KitSlip> {
+/// The first [`KitError`].
+pub fn typed_stand(name: &str, rating: &str, unit: MassUnit) -> Result<Stand, KitError> {
     let name = name.trim().to_owned();
     if name.is_empty() {
-        return Err(KitSlip::NoName);
+        return Err(KitError::NoName);
     }
-    let rating = Typed::parse(rating, unit).map_err(KitSlip::Number)?;
+    let rating = Typed::parse(rating, unit).map_err(KitError::Number)?;
     if rating.number.value() > 0.0 {
         Ok(Stand { name, rating })
     } else {
-        Err(KitSlip::Range)
+        Err(KitError::Range)
     }
 }
 
@@ -296,21 +296,21 @@ pub fn typed_stock(number: &str, have: &str, least: &str, cores: &str) -> Option
 /// A dial from its fields.
 ///
 /// # Errors
-/// The first [`KitSlip`].
+/// The first [`KitError`].
 pub fn typed_dial(
     division: &str,
     unit: LengthUnit,
     divisions_per_turn: &str,
     kind: DialKind,
-) -> Result<Dial, KitSlip> {
+) -> Result<Dial, KitError> {
     let graduation = Typed::parse(division, unit)
-        .map_err(KitSlip::Number)?
+        .map_err(KitError::Number)?
         .length();
     let turn = divisions_per_turn
         .trim()
         .parse()
-        .map_err(|_| KitSlip::Number(DecimalSlip::NoDigit))?;
-    Dial::new(graduation, turn, kind).map_err(KitSlip::Dial)
+        .map_err(|_| KitError::Number(DecimalError::NoDigit))?;
+    Dial::new(graduation, turn, kind).map_err(KitError::Dial)
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 //! a line, each after the one before it, and of a line everything up to a place was seen or nothing.
 //!
 //! A phone that writes alone adds nothing to what it had seen of others, and its entries share it.
-//! Only where lines meet or part is that put together anew.
+//! Only where lines meet or part is that put together again.
 
 use crate::sorted::Sorted;
 use std::cmp::Reverse;

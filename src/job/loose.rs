@@ -4,16 +4,16 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::angled::{AngleBy, angles};
-use crate::job::entry::{Entry, EntryId, Moved, What};
+use crate::job::entry::{Entry, EntryId, Event, Moved};
 use crate::job::key::Key;
 use crate::job::mishap::{Mishap, open_mishap};
 use crate::job::progress::status;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::job::turn::{Turning, told_in_wrench};
 use crate::sorted::{Sorted, set_of};
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::wrench::pick;
-use crate::trade::wheel_end::{Form, Hold, Item, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Item, ItemState, StepKey, StepSpec};
 use crate::units::{TorqueUnit, Typed, TypedTorque};
 
 /// One item of the list.
@@ -22,7 +22,7 @@ pub struct Row<'a> {
     /// The item.
     pub item: Item,
     /// How far it is.
-    pub hold: Hold,
+    pub hold: ItemState,
     /// The stage that it has reached, and how many its card has.
     pub stage: Option<(usize, usize)>,
     /// What is wrong with it.
@@ -43,20 +43,20 @@ type Used = (String, Typed<TorqueUnit>);
 pub type Wrenches<'a> = BTreeMap<(&'a EntryId, Item), &'a Used>;
 
 /// The wrenches of all that was moved.
-pub fn wrenches(sheet: &Sheet) -> Wrenches<'_> {
+pub fn wrenches(sheet: &JobState) -> Wrenches<'_> {
     let mut all = Wrenches::new();
     let mut passes: BTreeMap<StepKey, usize> = BTreeMap::new();
     let mut taken_off: BTreeMap<Item, usize> = BTreeMap::new();
     let mut used: BTreeMap<(StepKey, Item), (usize, &Used)> = BTreeMap::new();
     for (place, entry) in sheet.counting_places() {
         match &entry.what {
-            What::Pass(step) => {
+            Event::Pass(step) => {
                 passes.insert(*step, place);
             }
-            What::Moved(moved) => {
+            Event::Moved(moved) => {
                 for item in &moved.items {
                     let of = (moved.step, *item);
-                    if matches!(moved.to, Hold::Off | Hold::ByHand) {
+                    if matches!(moved.to, ItemState::Off | ItemState::ByHand) {
                         taken_off.insert(*item, place);
                     } else if let Some(wrench) = &moved.wrench {
                         used.insert(of, (place, wrench));
@@ -76,7 +76,7 @@ pub fn wrenches(sheet: &Sheet) -> Wrenches<'_> {
 }
 
 /// Every item that was touched; what is loose stands first.
-pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
+pub fn rows<'a>(sheet: &'a JobState, steps: &[StepSpec]) -> Vec<Row<'a>> {
     let items: BTreeSet<Item> = set_of(sheet.keys().filter_map(|key| match key {
         Key::Item(item) | Key::Mishap(item) => Some(*item),
         _ => None,
@@ -92,7 +92,7 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
             entry,
             wrench: entry.and_then(|entry| wrenches.get(&(&entry.id, item)).copied()),
             angled: entry
-                .filter(|_| sheet.item(item) == Some(Hold::Done))
+                .filter(|_| sheet.item(item) == Some(ItemState::Done))
                 .and_then(|entry| angles.get(&entry.id).copied()),
         })
     };
@@ -102,7 +102,7 @@ pub fn rows<'a>(sheet: &'a Sheet, steps: &[StepSpec]) -> Vec<Row<'a>> {
 }
 
 /// How far the pass that is under way has brought an item.
-fn stage(sheet: &Sheet, steps: &[StepSpec], item: Item) -> Option<(usize, usize)> {
+fn stage(sheet: &JobState, steps: &[StepSpec], item: Item) -> Option<(usize, usize)> {
     let turns = |spec: &&StepSpec| {
         spec.form == Form::Turn(item.group) && spec.key.corner == Some(item.corner)
     };
@@ -115,17 +115,17 @@ fn stage(sheet: &Sheet, steps: &[StepSpec], item: Item) -> Option<(usize, usize)
 
 /// What one tap writes when something named by hand is back: by its own card with the wrench that
 /// fits, or back in place.
-pub fn put_back(step: StepKey, item: Item, set: Option<(String, TypedTorque)>) -> What {
-    What::Moved(Moved {
+pub fn put_back(step: StepKey, item: Item, set: Option<(String, TypedTorque)>) -> Event {
+    Event::Moved(Moved {
         step,
         items: vec![item],
-        to: Hold::Done,
+        to: ItemState::Done,
         wrench: set,
     })
 }
 
 /// The wrench on board for a torque, and what it is set to.
-pub fn wrench_for(sheet: &Sheet, torque: &TypedTorque) -> Option<(String, TypedTorque)> {
+pub fn wrench_for(sheet: &JobState, torque: &TypedTorque) -> Option<(String, TypedTorque)> {
     let carried = sheet.carried()?;
     let kit: &[Wrench] = &carried.wrenches;
     let place = pick(torque.torque(), kit, carried.share()).ok()?;
@@ -142,30 +142,30 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::also::{Also, named, next_place};
+    use crate::job::manual_item::{Also, named, next_place};
     use crate::job::told::sheet;
     use crate::job::turn::tests::{CORNER, card, kit, spec, torque};
     use crate::trade::fastening::CardItem;
-    use crate::trade::wheel_end::{Group, Step, items};
+    use crate::trade::wheel_end::{ItemKind, Step, items};
 
     #[test]
     fn a_row_says_how_far_the_pass_is_and_with_which_wrench() {
-        let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-        let all = items(CORNER, Group::WheelNuts, 5);
+        let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+        let all = items(CORNER, ItemKind::LugNuts, 5);
         let mut whats = vec![
             kit(),
-            card(CardItem::WheelNuts, vec![torque("60"), torque("120")]),
-            What::Moved(Moved {
+            card(CardItem::LugNuts, vec![torque("60"), torque("120")]),
+            Event::Moved(Moved {
                 step: StepKey::at(Step::WheelOn, CORNER),
                 items: all.clone(),
-                to: Hold::Snug,
+                to: ItemState::Snug,
                 wrench: None,
             }),
         ];
-        let tap = |whats: &mut Vec<What>| {
+        let tap = |whats: &mut Vec<Event>| {
             let now = sheet(&*whats);
             whats.push(
-                Turning::of(&now, &spec, Group::WheelNuts)
+                Turning::of(&now, &spec, ItemKind::LugNuts)
                     .unwrap()
                     .tap()
                     .unwrap(),
@@ -181,26 +181,26 @@ mod tests {
         let (one, two) = (Some((1, 2)), Some((2, 2)));
         assert_eq!(told, [(2, one), (3, one), (4, one), (5, one), (1, two)]);
         assert_eq!(rows[0].wrench.unwrap().0, "B");
-        assert_eq!(rows[4].hold, Hold::Done);
+        assert_eq!(rows[4].hold, ItemState::Done);
     }
 
     #[test]
     fn after_an_angle_the_row_names_the_wrench_of_the_torque_before_it() {
         use crate::job::kit::clicks;
         use crate::job::turn::tests::angle;
-        let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+        let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
         let mut whats = vec![
             kit(),
             card(CardItem::AxleNut, vec![torque("120"), angle("60")]),
         ];
         for _ in 0..2 {
             let now = sheet(&whats);
-            let turning = Turning::of(&now, &spec, Group::AxleNut).unwrap();
+            let turning = Turning::of(&now, &spec, ItemKind::AxleNut).unwrap();
             whats.push(turning.tap().unwrap());
         }
         let now = sheet(&whats);
         let rows = rows(&now, std::slice::from_ref(&spec));
-        assert_eq!(rows[0].hold, Hold::Done);
+        assert_eq!(rows[0].hold, ItemState::Done);
         assert_eq!(rows[0].wrench.unwrap().0, "B");
         // One click for the torque, none for the angle.
         let wrench = now.carried().unwrap().wrenches[0].clone();
@@ -210,7 +210,7 @@ mod tests {
     #[test]
     fn what_was_named_by_hand_is_loose_until_it_is_back() {
         let also = |item, name: &str| {
-            What::Also(Also {
+            Event::Also(Also {
                 item,
                 name: name.to_owned(),
                 card: None,
@@ -222,7 +222,10 @@ mod tests {
         assert_ne!(first, second);
         whats.push(also(second, "hose bracket"));
         let now = sheet(&whats);
-        assert_eq!(now.loose(), [(first, Hold::Off), (second, Hold::Off)]);
+        assert_eq!(
+            now.loose(),
+            [(first, ItemState::Off), (second, ItemState::Off)]
+        );
         assert_eq!(named(&now, second)[0].name, "hose bracket");
         let step = StepKey::at(Step::Lower, CORNER);
         whats.push(put_back(step, first, None));

@@ -3,14 +3,14 @@
 
 use std::collections::BTreeMap;
 
-use crate::job::entry::{Consent, Moved, Reply, Scope, What};
+use crate::job::entry::{Consent, Event, Moved, Reply, Scope};
 use crate::job::key::Key;
 use crate::job::progress::group_items;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
 use crate::trade::wheel_end::{
-    Change, Form, Hold, Item, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
+    Change, Form, Item, ItemState, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
 };
 
 /// Something that went wrong.
@@ -31,28 +31,28 @@ pub struct Mishap {
 /// How far the mending of an open mishap is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Mending {
-    /// The owner was not asked.
+    /// The customer was not asked.
     Asking,
-    /// The owner was asked and thinks it over; the car waits as it stands.
+    /// The customer was asked and thinks it over; the car waits as it stands.
     Waiting,
-    /// The owner said no: it stays open.
+    /// The customer said no: it stays open.
     Refused,
-    /// The owner said yes after the car had waited: it is shoved before anybody reaches under it.
+    /// The customer said yes after the car had waited: it is shoved before anybody reaches under it.
     Shove,
-    /// The owner said yes: it can be mended.
+    /// The customer said yes: it can be mended.
     Agreed,
 }
 
 /// The open mishap of an item.
-pub fn open_mishap(sheet: &Sheet, item: Item) -> Option<&Mishap> {
+pub fn open_mishap(sheet: &JobState, item: Item) -> Option<&Mishap> {
     match sheet.fact(&Key::Mishap(item)) {
-        Some(What::Mishap(mishap)) => Some(mishap),
+        Some(Event::Mishap(mishap)) => Some(mishap),
         _ => None,
     }
 }
 
 /// Every open mishap, in the order of the items.
-pub fn open_mishaps(sheet: &Sheet) -> Vec<&Mishap> {
+pub fn open_mishaps(sheet: &JobState) -> Vec<&Mishap> {
     let items = sheet.keys().filter_map(|key| match key {
         Key::Mishap(item) => Some(*item),
         _ => None,
@@ -60,10 +60,10 @@ pub fn open_mishaps(sheet: &Sheet) -> Vec<&Mishap> {
     items.filter_map(|item| open_mishap(sheet, item)).collect()
 }
 
-/// The open mishap that stands in the way of a step: where it was seen until the owner agreed, and
+/// The open mishap that stands in the way of a step: where it was seen until the customer agreed, and
 /// wherever such a fastener is turned until it is mended. A broken stud may so be left until the
 /// new hub brings its own.
-pub fn in_the_way<'a>(sheet: &'a Sheet, spec: &StepSpec) -> Option<&'a Mishap> {
+pub fn in_the_way<'a>(sheet: &'a JobState, spec: &StepSpec) -> Option<&'a Mishap> {
     let concerns = |mishap: &&Mishap| match spec.form {
         Form::Turn(group) => {
             group == mishap.item.group && spec.key.corner == Some(mishap.item.corner)
@@ -75,7 +75,7 @@ pub fn in_the_way<'a>(sheet: &'a Sheet, spec: &StepSpec) -> Option<&'a Mishap> {
 
 /// The first step of a screen that an open mishap stands in the way of, with the mishap.
 pub fn in_the_way_of<'a>(
-    sheet: &'a Sheet,
+    sheet: &'a JobState,
     told: &[&'a StepSpec],
 ) -> Option<(&'a StepSpec, &'a Mishap)> {
     let mut told = told.iter();
@@ -83,11 +83,11 @@ pub fn in_the_way_of<'a>(
 }
 
 /// How far the mending of an open mishap is: only a yes given after it counts.
-pub fn mending(sheet: &Sheet, mishap: &Mishap) -> Mending {
+pub fn mending(sheet: &JobState, mishap: &Mishap) -> Mending {
     let seen = sheet.place(&Key::Mishap(mishap.item));
     let asked = sheet.place(&Key::Extra(mishap.step));
     let answer = match sheet.holds(&Key::Extra(mishap.step)).map(|e| &e.what) {
-        Some(What::Consent(consent)) if seen < asked => Some(consent),
+        Some(Event::Consent(consent)) if seen < asked => Some(consent),
         _ => None,
     };
     let waited = seen < sheet.place(&Key::Step(waiting(mishap)));
@@ -100,7 +100,7 @@ pub fn mending(sheet: &Sheet, mishap: &Mishap) -> Mending {
     }
 }
 
-/// Leaving the car while the owner thinks of further work.
+/// Leaving the car while the customer thinks of further work.
 pub const fn waiting(mishap: &Mishap) -> StepKey {
     StepKey::at(Step::Wait, mishap.item.corner).nth(2)
 }
@@ -111,39 +111,39 @@ pub const fn shoving(mishap: &Mishap) -> StepKey {
 }
 
 /// Whether the car was shoved after the yes and stood firm.
-fn stands_firm(sheet: &Sheet, mishap: &Mishap) -> bool {
+fn stands_firm(sheet: &JobState, mishap: &Mishap) -> bool {
     let shove = shoving(mishap);
     let after = sheet.place(&Key::Extra(mishap.step)) < sheet.place(&Key::Step(shove));
     after && sheet.reply(shove) == Some(&Reply::Said(Answer::Yes))
 }
 
 /// Every yes or no to extra work, in order.
-pub fn extra_consents(sheet: &Sheet) -> impl Iterator<Item = &Consent> {
+pub fn extra_consents(sheet: &JobState) -> impl Iterator<Item = &Consent> {
     sheet.counting().filter_map(|entry| match &entry.what {
-        What::Consent(consent) if consent.scope == Scope::Extra => Some(consent),
+        Event::Consent(consent) if consent.scope == Scope::Extra => Some(consent),
         _ => None,
     })
 }
 
 /// What one tap writes when it is mended at `spec`: the fastener is in by hand, and where several
 /// are turned the pass begins again, since the others were drawn down without it.
-pub fn mended(spec: &StepSpec, item: Item) -> Vec<What> {
-    let mut whats = vec![What::Mended(item)];
+pub fn mended(spec: &StepSpec, item: Item) -> Vec<Event> {
+    let mut whats = vec![Event::Mended(item)];
     if matches!(spec.form, Form::Turn(group) if group == item.group) {
-        whats.push(What::Moved(Moved {
+        whats.push(Event::Moved(Moved {
             step: spec.key,
             items: vec![item],
-            to: Hold::ByHand,
+            to: ItemState::ByHand,
             wrench: None,
         }));
-        whats.push(What::Pass(spec.key));
+        whats.push(Event::Pass(spec.key));
     }
     whats
 }
 
 /// What can have gone wrong on a screen that tells these steps, each kind with the fasteners that
 /// it can have happened to and the step at which: the last that has hands on the fastener.
-pub fn possible(sheet: &Sheet, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
+pub fn possible(sheet: &JobState, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
     let kinds = MishapKind::ALL.iter().copied().map(|kind| {
         let mut at = BTreeMap::new();
         for (item, to, step) in told.iter().flat_map(|spec| handled(sheet, spec)) {
@@ -159,7 +159,7 @@ pub fn possible(sheet: &Sheet, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(Item
 }
 
 /// The fasteners that a step has hands on, and what it brings them to.
-fn handled(sheet: &Sheet, spec: &StepSpec) -> Vec<(Item, Hold, StepKey)> {
+fn handled(sheet: &JobState, spec: &StepSpec) -> Vec<(Item, ItemState, StepKey)> {
     let Some(corner) = spec.key.corner else {
         return Vec::new();
     };
@@ -167,7 +167,7 @@ fn handled(sheet: &Sheet, spec: &StepSpec) -> Vec<(Item, Hold, StepKey)> {
         Form::Turn(group) => vec![Change {
             group,
             only: None,
-            to: Hold::Done,
+            to: ItemState::Done,
         }],
         _ => spec.changes.clone(),
     };

@@ -1,4 +1,4 @@
-//! The paced counter: what the hands do at each beat, while nobody touches the glass.
+//! The paced counter: what the hands do at each beat, while nobody touches the screen.
 
 /// Swings each way, five pushing and five pulling: common practice, no source.
 const SWINGS: i32 = 5;
@@ -8,7 +8,7 @@ const READS: i32 = 4;
 /// What is counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Pace {
-    /// Hands at the tyre: push and swing, pull and swing.
+    /// Hands at the tire: push and swing, pull and swing.
     Rock,
     /// A round on the dial: push, read, pull, read.
     Gauge,

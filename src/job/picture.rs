@@ -6,35 +6,38 @@
 //! asked for no more. Each can be answered with "not done, because…" instead.
 
 use crate::job::caption::caption;
-use crate::job::entry::{Caption, Captioned, EntryId, Photo, Reply, What};
+use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Reply};
 use crate::job::key::Key;
 use crate::job::mishap::{Mending, Mishap, in_the_way, mending};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Form, Phase, Step, StepKey, StepSpec};
 
 /// Every picture that counts, with the entry that names it, in order.
-pub fn pictures(sheet: &Sheet) -> impl Iterator<Item = (&EntryId, &Photo)> {
+pub fn pictures(sheet: &JobState) -> impl Iterator<Item = (&EntryId, &Photo)> {
     sheet.counting().filter_map(|entry| match &entry.what {
-        What::Photo(photo) => Some((&entry.id, photo)),
+        Event::Photo(photo) => Some((&entry.id, photo)),
         _ => None,
     })
 }
 
 /// What one tap writes when `new` is taken instead of the picture of entry `old`: the old one is
 /// struck and stays in the record as taken back, and the new one shows what it showed.
-pub fn retaken(sheet: &Sheet, old: &EntryId, new: Photo) -> Vec<What> {
+pub fn retaken(sheet: &JobState, old: &EntryId, new: Photo) -> Vec<Event> {
     let before = pictures(sheet).find(|(id, _)| *id == old);
     let shown = before.map_or(&Caption::Step, |(_, old)| caption(sheet, &old.sha256));
     let said = (*shown != Caption::Step).then(|| {
-        What::Captioned(Captioned {
+        Event::Captioned(Captioned {
             sha256: new.sha256.clone(),
             caption: shown.clone(),
         })
     });
-    let strike = What::Strike(vec![old.clone()]);
-    [strike, What::Photo(new)].into_iter().chain(said).collect()
+    let strike = Event::Strike(vec![old.clone()]);
+    [strike, Event::Photo(new)]
+        .into_iter()
+        .chain(said)
+        .collect()
 }
 
 /// The step under which the picture of a mishap is kept: a fastener has its own.
@@ -45,9 +48,9 @@ pub const fn mishap_key(mishap: &Mishap) -> StepKey {
 /// The picture that the record needs before `spec` goes on, if it has neither it nor a reason.
 ///
 /// Something wrong as found (one of the four looks, before anything is touched), what broke
-/// (before the owner is asked for more), what stays dangerous because the owner said no (before it
+/// (before the customer is asked for more), what stays dangerous because the customer said no (before it
 /// is put back). `common practice, no source`.
-pub fn owed(sheet: &Sheet, spec: &StepSpec) -> Option<StepKey> {
+pub fn owed(sheet: &JobState, spec: &StepSpec) -> Option<StepKey> {
     if sheet.ended().is_some() || spec.form == Form::End {
         return None;
     }
@@ -77,18 +80,18 @@ pub fn owed(sheet: &Sheet, spec: &StepSpec) -> Option<StepKey> {
 }
 
 /// The picture that the record needs before a job is left unfinished.
-pub fn owed_when_left(sheet: &Sheet) -> Option<StepKey> {
+pub fn owed_when_left(sheet: &JobState) -> Option<StepKey> {
     let key = StepKey::once(Step::LeftPhoto);
     (!has(sheet, key, None)).then_some(key)
 }
 
 /// Whether there is a picture of this step, or a reason against one, noted after a place in the
 /// order of entries.
-fn has(sheet: &Sheet, key: StepKey, after: Option<usize>) -> bool {
+fn has(sheet: &JobState, key: StepKey, after: Option<usize>) -> bool {
     let taken = sheet
         .counting_places()
         .any(|(place, entry)| match &entry.what {
-            What::Photo(photo) => photo.step == key && after.is_none_or(|after| after < place),
+            Event::Photo(photo) => photo.step == key && after.is_none_or(|after| after < place),
             _ => false,
         });
     let said = sheet.place(&Key::Step(key));
@@ -96,7 +99,7 @@ fn has(sheet: &Sheet, key: StepKey, after: Option<usize>) -> bool {
 }
 
 /// Whether one of the four looks before driving found something wrong.
-fn found_wrong(sheet: &Sheet) -> bool {
+fn found_wrong(sheet: &JobState) -> bool {
     let looked = sheet.reply(StepKey::once(Step::BeforeDriving));
     matches!(looked, Some(Reply::Checked(checks)) if checks.iter().any(|(_, a)| *a == Answer::No))
 }

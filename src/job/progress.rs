@@ -5,9 +5,9 @@ use crate::job::answers::is_open_after;
 use crate::job::ending::is_blocked;
 use crate::job::entry::{Ending, Reply, Side, VehicleField};
 use crate::job::key::Key;
-use crate::job::nuts::{found_loose, is_to_be_judged_anew, wrong_looks};
+use crate::job::loose_lug_nuts::{found_loose, is_to_be_judged_again, wrong_looks};
 use crate::job::round::begun;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::job::slip::slip;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
@@ -15,8 +15,8 @@ use crate::trade::play::Decision;
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, Change, CornerPlan, Course, Form, Group, Hold, Item, Kind, NutPosition, Phase, Pick,
-    Plan, Sign, Start, Step, StepKey, StepSpec, items, sign_step,
+    Change, Choice, CornerPlan, Course, Form, Item, ItemKind, ItemState, Kind, NotDoneReason,
+    NutPosition, Phase, Plan, Sign, Start, Step, StepKey, StepSpec, items, sign_step,
 };
 
 /// How far a step is.
@@ -29,7 +29,7 @@ pub enum Status {
     /// Done.
     Done,
     /// Not done, with the reason; never counted as no.
-    NotDone(Because),
+    NotDone(NotDoneReason),
     /// Answered in a way that keeps it open until it is put right and answered again.
     Held,
 }
@@ -42,7 +42,7 @@ impl Status {
 }
 
 /// The facts that pick and order the steps, from the entries alone.
-pub fn plan(sheet: &Sheet) -> Plan {
+pub fn plan(sheet: &JobState) -> Plan {
     Plan {
         kind: Kind::BoltedDriven,
         start: sheet.opened().map_or(Start::AtHome, |opened| opened.start),
@@ -58,7 +58,7 @@ pub fn plan(sheet: &Sheet) -> Plan {
             .is_some_and(|consent| !consent.yes),
         nuts_loose: found_loose(sheet),
         wrong_looks: wrong_looks(sheet),
-        lamps: match sheet.reply(StepKey::once(Step::Lamps)) {
+        warning_lights: match sheet.reply(StepKey::once(Step::WarningLights)) {
             Some(Reply::Picked(pick)) => Some(*pick),
             _ => None,
         },
@@ -73,7 +73,7 @@ pub fn plan(sheet: &Sheet) -> Plan {
     }
 }
 
-fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
+fn corner_plan(sheet: &JobState, corner: Corner) -> CornerPlan {
     CornerPlan {
         corner,
         course: course(sheet, corner),
@@ -90,7 +90,7 @@ fn corner_plan(sheet: &Sheet, corner: Corner) -> CornerPlan {
     }
 }
 
-fn course(sheet: &Sheet, corner: Corner) -> Course {
+fn course(sheet: &JobState, corner: Corner) -> Course {
     let Some(decided) = sheet.decided(corner) else {
         return course_on_paper(sheet, corner).unwrap_or(Course::Open);
     };
@@ -113,7 +113,7 @@ fn course(sheet: &Sheet, corner: Corner) -> Course {
 }
 
 /// What had come of a corner when the paper of an ended job was printed.
-fn course_on_paper(sheet: &Sheet, corner: Corner) -> Option<Course> {
+fn course_on_paper(sheet: &JobState, corner: Corner) -> Option<Course> {
     let slip = slip(sheet).filter(|slip| is_over(slip.ending()))?;
     let repaired = slip.agreed(corner).is_some_and(|consent| consent.yes);
     Some(match slip.decided(corner)?.decision {
@@ -128,7 +128,7 @@ fn is_over(ending: Option<Ending>) -> bool {
     ending.is_some_and(|ending| ending != Ending::LeftUnfinished)
 }
 
-fn play_felt(sheet: &Sheet, corner: Corner) -> bool {
+fn play_felt(sheet: &JobState, corner: Corner) -> bool {
     [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial]
         .into_iter()
         .any(|step| {
@@ -139,24 +139,24 @@ fn play_felt(sheet: &Sheet, corner: Corner) -> bool {
         })
 }
 
-fn nut_position(sheet: &Sheet) -> NutPosition {
+fn nut_position(sheet: &JobState) -> NutPosition {
     match sheet.card(CardItem::AxleNut).map(|card| &card.body) {
         Some(CardBody::Torque(body)) => body.position.unwrap_or(NutPosition::AirBrakeHeld),
         _ => NutPosition::AirBrakeHeld,
     }
 }
 
-fn said(sheet: &Sheet, step: StepKey) -> Option<Answer> {
+fn said(sheet: &JobState, step: StepKey) -> Option<Answer> {
     match sheet.reply(step) {
         Some(Reply::Said(answer)) => Some(*answer),
         _ => None,
     }
 }
 
-pub(super) fn has_sign(sheet: &Sheet, sign: Sign) -> bool {
+pub(super) fn has_sign(sheet: &JobState, sign: Sign) -> bool {
     match sheet.reply(StepKey::once(sign_step(sign))) {
         Some(Reply::Said(answer)) => *answer == Answer::Yes,
-        Some(Reply::Picked(pick)) => matches!(pick, Pick::LouderRight | Pick::LouderLeft),
+        Some(Reply::Picked(pick)) => matches!(pick, Choice::LouderRight | Choice::LouderLeft),
         _ => false,
     }
 }
@@ -165,7 +165,7 @@ pub(super) fn has_sign(sheet: &Sheet, sign: Sign) -> bool {
 ///
 /// Towards: louder one way in the swerve, and not changing with the road. Away: it changes with
 /// the road and not with the swerve. `common practice, no source`.
-fn more_questions(sheet: &Sheet) -> bool {
+fn more_questions(sheet: &JobState) -> bool {
     let first = Sign::ALL.iter().filter(|sign| sign.is_first());
     let all = first
         .clone()
@@ -174,23 +174,23 @@ fn more_questions(sheet: &Sheet) -> bool {
 }
 
 /// How many items a group has on this vehicle.
-pub fn count(sheet: &Sheet, group: Group) -> u8 {
+pub fn count(sheet: &JobState, group: ItemKind) -> u8 {
     let typed = |field| sheet.vehicle(field).and_then(|text| text.parse().ok());
     match group {
-        Group::WheelNuts => typed(VehicleField::Studs).unwrap_or(5).clamp(3, 10),
-        Group::HubBolts => typed(VehicleField::HubBolts).unwrap_or(4).clamp(3, 4),
-        Group::BracketBolts | Group::CaliperPins => 2,
+        ItemKind::LugNuts => typed(VehicleField::Studs).unwrap_or(5).clamp(3, 10),
+        ItemKind::HubBolts => typed(VehicleField::HubBolts).unwrap_or(4).clamp(3, 4),
+        ItemKind::BracketBolts | ItemKind::CaliperPins => 2,
         _ => 1,
     }
 }
 
 /// Every item of a group at a corner of this vehicle.
-pub fn group_items(sheet: &Sheet, corner: Corner, group: Group) -> Vec<Item> {
+pub fn group_items(sheet: &JobState, corner: Corner, group: ItemKind) -> Vec<Item> {
     items(corner, group, count(sheet, group))
 }
 
 /// How far a step is.
-pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
+pub fn status(sheet: &JobState, spec: &StepSpec) -> Status {
     let by_entry =
         match &spec.form {
             Form::Turn(group) => turned(sheet, spec, *group),
@@ -209,7 +209,7 @@ pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
             Form::Card(item) => done_if(sheet.card(*item).is_some()),
             Form::Corners => done_if(!sheet.corners().is_empty()),
             Form::Decide(nth) => done_if(spec.key.corner.is_some_and(|at| {
-                sheet.decides(at, *nth) && !is_to_be_judged_anew(sheet, at, *nth)
+                sheet.decides(at, *nth) && !is_to_be_judged_again(sheet, at, *nth)
             })),
             Form::Consent => done_if(sheet.consent(spec.key).is_some()),
             Form::Price => done_if(sheet.price().is_some()),
@@ -229,7 +229,7 @@ pub fn status(sheet: &Sheet, spec: &StepSpec) -> Status {
 }
 
 /// Whether "not done" was said after the last fastener that was turned at this step.
-fn was_given_up(sheet: &Sheet, spec: &StepSpec) -> bool {
+fn was_given_up(sheet: &JobState, spec: &StepSpec) -> bool {
     let (Form::Turn(group), Some(corner)) = (&spec.form, spec.key.corner) else {
         return false;
     };
@@ -244,23 +244,23 @@ fn done_if(done: bool) -> Option<Status> {
     done.then_some(Status::Done)
 }
 
-fn replied(sheet: &Sheet, spec: &StepSpec) -> Status {
+fn replied(sheet: &JobState, spec: &StepSpec) -> Status {
     match sheet.reply(spec.key) {
         None => Status::Open,
         Some(reply) if is_open_after(spec, reply) => Status::Held,
         Some(_) if spec.key.step == Step::Clear && is_stale(sheet, spec.key) => Status::Open,
         Some(Reply::NotDone(because)) => Status::NotDone(*because),
-        Some(Reply::Said(Answer::NotDone)) => Status::NotDone(Because::Other),
+        Some(Reply::Said(Answer::NotDone)) => Status::NotDone(NotDoneReason::Other),
         Some(_) => Status::Done,
     }
 }
 
 /// Whether something was loosened after the last look under the car, which is then asked again.
-fn is_stale(sheet: &Sheet, clear: StepKey) -> bool {
+fn is_stale(sheet: &JobState, clear: StepKey) -> bool {
     sheet.place(&Key::Step(clear)) < sheet.last_loosened()
 }
 
-fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
+fn turned(sheet: &JobState, spec: &StepSpec, group: ItemKind) -> Option<Status> {
     let all = group_items(sheet, spec.key.corner?, group);
     let done = all
         .iter()
@@ -279,7 +279,7 @@ fn turned(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Status> {
 ///
 /// A job that ended well is only looked back on: it may have been worked by a procedure that did
 /// not yet ask everything that this one asks.
-pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
+pub fn next<'a>(sheet: &JobState, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
     if let Some(back) = brings_back(sheet, steps).filter(|_| sheet.is_open_again()) {
         return Some(back);
     }
@@ -291,10 +291,10 @@ pub fn next<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
 }
 
 /// The first of the steps by which what is loose is brought back last.
-fn brings_back<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
+fn brings_back<'a>(sheet: &JobState, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
     let closes = |spec: &StepSpec, item: Item| {
         let turns = spec.form == Form::Turn(item.group);
-        let moves = |change: &Change| change.group == item.group && change.to == Hold::Done;
+        let moves = |change: &Change| change.group == item.group && change.to == ItemState::Done;
         spec.key.corner == Some(item.corner) && (turns || spec.changes.iter().any(moves))
     };
     let last = |item| steps.iter().rposition(|spec| closes(spec, item));
@@ -304,11 +304,11 @@ fn brings_back<'a>(sheet: &Sheet, steps: &'a [StepSpec]) -> Option<&'a StepSpec>
 }
 
 /// Whether an item was ever loosened.
-pub fn was_loosened(sheet: &Sheet, item: Item) -> bool {
+pub fn was_loosened(sheet: &JobState, item: Item) -> bool {
     sheet.stated(&Key::Item(item)).next().is_some()
 }
 
 /// Whether an item stands at its card, or was never touched.
-pub fn is_tight(sheet: &Sheet, item: Item) -> bool {
-    sheet.item(item).is_none_or(|hold| hold == Hold::Done)
+pub fn is_tight(sheet: &JobState, item: Item) -> bool {
+    sheet.item(item).is_none_or(|hold| hold == ItemState::Done)
 }

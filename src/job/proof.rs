@@ -2,12 +2,12 @@
 //!
 //! Nothing is judged here: the rules stand in `trade::play`.
 
-use crate::job::entry::{Proved, What};
+use crate::job::entry::{Event, Proved};
 use crate::job::evidence::spun;
 use crate::job::found;
 use crate::job::judge::{self, measured, readings};
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::play::{After, Test, pass_after};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, Step, StepKey, When};
@@ -20,7 +20,7 @@ pub(super) const AFTER: SetName = SetName {
 
 /// What today's rules say of the new part of a corner, with everything that it rests on, as it is
 /// recorded.
-pub fn proved(sheet: &Sheet, corner: Corner) -> Proved {
+pub fn proved(sheet: &JobState, corner: Corner) -> Proved {
     let set = measured(sheet, corner, AFTER).and_then(Result::ok);
     let (roughness, noise) = spun(sheet, spin(corner));
     let passed = pass_after(
@@ -41,7 +41,7 @@ pub fn proved(sheet: &Sheet, corner: Corner) -> Proved {
 }
 
 /// What the proof after the work says of a corner: the one that was recorded, if it stands.
-pub fn after(sheet: &Sheet, corner: Corner) -> After {
+pub fn after(sheet: &JobState, corner: Corner) -> After {
     match recorded(sheet, corner) {
         Some(proved) => proved.outcome.clone(),
         None => proved(sheet, corner).outcome,
@@ -50,7 +50,7 @@ pub fn after(sheet: &Sheet, corner: Corner) -> After {
 
 /// The proof of a corner as it was recorded, unless something that it rests on was told or taken
 /// back since, or on another phone beside it.
-pub fn recorded(sheet: &Sheet, corner: Corner) -> Option<&Proved> {
+pub fn recorded(sheet: &JobState, corner: Corner) -> Option<&Proved> {
     let entry = sheet.holds(&Key::Proved(corner))?;
     let facts = rests_on(corner);
     let stands = sheet.had_seen_all(entry, |key| facts.contains(key));
@@ -69,14 +69,14 @@ fn rests_on(corner: Corner) -> Vec<Key> {
 }
 
 /// Whether anything was read or spun on the new part of a corner, or it was said why not.
-fn was_looked_at(sheet: &Sheet, corner: Corner) -> bool {
+fn was_looked_at(sheet: &JobState, corner: Corner) -> bool {
     readings(corner, AFTER)
         .chain([Key::Step(spin(corner))])
         .any(|key| sheet.holds(&key).is_some())
 }
 
 /// The proofs that are to be recorded: of every corner that has one, unless it stands recorded.
-pub fn owed(sheet: &Sheet) -> Vec<Proved> {
+pub fn owed(sheet: &JobState) -> Vec<Proved> {
     let corners = sheet.corners().iter().copied();
     corners
         .filter(|corner| was_looked_at(sheet, *corner) && recorded(sheet, *corner).is_none())
@@ -87,10 +87,10 @@ pub fn owed(sheet: &Sheet) -> Vec<Proved> {
 /// A tap with all that is to be recorded, proofs and what was found with dial and micrometer, if it
 /// hands the job over or ends it: before that, so that the digest of what was handed over covers
 /// it.
-pub fn with_records(sheet: &Sheet, mut whats: Vec<What>) -> Vec<What> {
-    let closes = |what: &What| matches!(what, What::HandedOver(_) | What::Ended(_));
+pub fn with_records(sheet: &JobState, mut whats: Vec<Event>) -> Vec<Event> {
+    let closes = |what: &Event| matches!(what, Event::HandedOver(_) | Event::Ended(_));
     if let Some(place) = whats.iter().position(closes) {
-        let mut owed: Vec<What> = owed(sheet).into_iter().map(What::Proved).collect();
+        let mut owed: Vec<Event> = owed(sheet).into_iter().map(Event::Proved).collect();
         owed.extend(found::owed(sheet));
         owed.retain(|what| !whats.contains(what));
         whats.splice(place..place, owed);

@@ -1,8 +1,8 @@
 //! What stands between a packed job and leaving: cards, wrenches, pictures of pages.
 
-use crate::job::entry::{Carried, KitItem, What};
+use crate::job::entry::{Carried, Event, KitItem};
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::fastening::{CardBody, CardItem, Fit, SpecCard, UsableShare, Wrench, fit};
 use crate::trade::wheel_end::{CARDS, StepKey};
 
@@ -35,15 +35,15 @@ impl ReadyCard {
 }
 
 /// What the kit lacks, as it was last told.
-pub fn missing(sheet: &Sheet) -> &[KitItem] {
+pub fn missing(sheet: &JobState) -> &[KitItem] {
     match sheet.holds(&Key::Missing).map(|entry| &entry.what) {
-        Some(What::Missing(items)) => items,
+        Some(Event::Missing(items)) => items,
         _ => &[],
     }
 }
 
 /// Every card that the work needs, in the order in which they are looked up.
-pub fn ready_cards(sheet: &Sheet) -> Vec<ReadyCard> {
+pub fn ready_cards(sheet: &JobState) -> Vec<ReadyCard> {
     let kit: &[Wrench] = sheet
         .carried()
         .map_or(&[], |carried| carried.wrenches.as_slice());

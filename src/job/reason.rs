@@ -24,7 +24,7 @@ words! {
         SetsDisagree = "sets_disagree",
         UnderNotProven = "under_not_proven",
         UnderProven = "under_proven",
-        NoMakerLimit = "no_maker_limit",
+        NoManufacturerLimit = "no_manufacturer_limit",
         NoMovementSeen = "no_movement_seen",
         NoComparison = "no_comparison",
         NotLookedAt = "not_looked_at",
@@ -74,7 +74,7 @@ fn parts(reason: &Reason) -> (Rule, &'static str) {
         Reason::SetsDisagree => (Rule::SetsDisagree, ""),
         Reason::UnderNotProven(_) => (Rule::UnderNotProven, ""),
         Reason::UnderProven(_) => (Rule::UnderProven, ""),
-        Reason::NoMakerLimit(_) => (Rule::NoMakerLimit, ""),
+        Reason::NoManufacturerLimit(_) => (Rule::NoManufacturerLimit, ""),
         Reason::NoMovementSeen { .. } => (Rule::NoMovementSeen, ""),
         Reason::NoComparison(why) => (Rule::NoComparison, why_not(*why)),
         Reason::NotLookedAt(test) => (Rule::NotLookedAt, test.code()),
@@ -124,7 +124,9 @@ fn told(code: &str, inputs: &Inputs) -> Option<Reason> {
         Rule::SetsDisagree => Reason::SetsDisagree,
         Rule::UnderNotProven => Reason::UnderNotProven(spoken(inputs, |of| !of.is_over())?),
         Rule::UnderProven => Reason::UnderProven(spoken(inputs, |of| !of.is_over())?),
-        Rule::NoMakerLimit => Reason::NoMakerLimit(spoken(inputs, |of| !of.is_over())?),
+        Rule::NoManufacturerLimit => {
+            Reason::NoManufacturerLimit(spoken(inputs, |of| !of.is_over())?)
+        }
         Rule::NoMovementSeen => Reason::NoMovementSeen {
             resolution: of_both(inputs).find_map(|set| match set {
                 Conformity::NoMovementSeen { resolution } => Some(*resolution),
@@ -211,20 +213,20 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{Reply, What};
+    use crate::job::entry::{Event, Reply};
     use crate::job::evidence::decided;
     use crate::job::told::sheet;
     use crate::trade::play::Decision;
     use crate::trade::vehicle::Corner;
-    use crate::trade::wheel_end::{Pick, Step, StepKey};
+    use crate::trade::wheel_end::{Choice, Step, StepKey};
 
     #[test]
     fn a_verdict_is_recorded_with_its_rules_and_its_reasons_in_their_order() {
         let at = |step| StepKey::at(step, Corner::RearLeft);
         let whats = [
-            What::Answered(at(Step::RockAxial), Reply::Felt(Felt::Knocks)),
-            What::Answered(at(Step::BrakeHeld), Reply::Picked(Pick::PlayGone)),
-            What::Answered(at(Step::SpinHand), Reply::Picked(Pick::Rough)),
+            Event::Answered(at(Step::RockAxial), Reply::Felt(Felt::Knocks)),
+            Event::Answered(at(Step::BrakeHeld), Reply::Picked(Choice::PlayGone)),
+            Event::Answered(at(Step::SpinHand), Reply::Picked(Choice::Rough)),
         ];
         let entry = decided(&sheet(&whats), Corner::RearLeft, 1);
         assert_eq!(entry.decision, Decision::Stop);

@@ -2,10 +2,10 @@
 //!
 //! A place of the needle is the decimal text that will be recorded, in divisions of the face.
 
-use crate::job::entry::{Reading, Side, What};
+use crate::job::entry::{Event, Reading, Side};
 use crate::job::judge::dial;
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::play::{Dial, Divisions, Round, RoundError};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{ROUNDS, SetName};
@@ -48,7 +48,7 @@ fn written(hundredths: i64, places: usize) -> String {
     }
 }
 
-/// What is on the glass of one round: the readings as typed, and the turns where they were asked.
+/// What is on the screen of one round: the readings as typed, and the turns where they were asked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Typing<'a> {
     /// The push reading; `None` while the dial was at zero.
@@ -101,7 +101,7 @@ pub fn passes_zero(dial: &Dial, push: &str, pull: &str) -> bool {
 pub type Place = (Corner, SetName, u8);
 
 /// The push of a round that was begun: its pull was not read since.
-pub fn begun(sheet: &Sheet, (corner, set, round): Place) -> Option<&Reading> {
+pub fn begun(sheet: &JobState, (corner, set, round): Place) -> Option<&Reading> {
     let place = |side| sheet.place(&Key::Reading(corner, set, round, side));
     let push = sheet.reading(corner, set, round, Side::Push)?;
     (place(Side::Pull) < place(Side::Push)).then_some(push)
@@ -120,7 +120,7 @@ pub struct Last {
 
 impl Last {
     /// The reading of the round before, if both its sides were read.
-    pub fn before(sheet: &Sheet, (corner, set, round): Place) -> Option<Self> {
+    pub fn before(sheet: &JobState, (corner, set, round): Place) -> Option<Self> {
         let place = (corner, set, round.checked_sub(1)?);
         if begun(sheet, place).is_some() {
             return None;
@@ -147,7 +147,7 @@ impl Last {
 
     /// Whether it can be said again of the round at `place`: a push that was read in this round
     /// is the same one, and the dial is the one of the rounds before.
-    pub fn can_repeat(&self, sheet: &Sheet, place: Place) -> bool {
+    pub fn can_repeat(&self, sheet: &JobState, place: Place) -> bool {
         let number = |text: &str| Decimal::parse(text).ok().map(|d| Divisions::typed(&d));
         let before = number(self.push.as_deref().unwrap_or("0"));
         let same = begun(sheet, place)
@@ -158,7 +158,7 @@ impl Last {
 
 /// The dial of the other rounds of a set, where it is not the one on board now: a set is read on
 /// one dial.
-pub fn other_dial(sheet: &Sheet, (corner, set, round): Place) -> Option<Dial> {
+pub fn other_dial(sheet: &JobState, (corner, set, round): Place) -> Option<Dial> {
     let here = dial(sheet);
     let sides = |nth| [Side::Push, Side::Pull].map(|side| (nth, side));
     let mut read = (1..=ROUNDS)
@@ -170,20 +170,20 @@ pub fn other_dial(sheet: &Sheet, (corner, set, round): Place) -> Option<Dial> {
 }
 
 /// Takes back every round of a set, so that it is read again on the dial at hand.
-pub fn read_again(sheet: &Sheet, corner: Corner, set: SetName) -> What {
+pub fn read_again(sheet: &JobState, corner: Corner, set: SetName) -> Event {
     let sides = |nth| [Side::Push, Side::Pull].map(|side| Key::Reading(corner, set, nth, side));
     let keys: Vec<Key> = (1..=ROUNDS).flat_map(sides).collect();
     let entries = keys.iter().flat_map(|key| sheet.stated(key));
-    What::Strike(entries.map(|entry| entry.id.clone()).collect())
+    Event::Strike(entries.map(|entry| entry.id.clone()).collect())
 }
 
 fn reading(
-    sheet: &Sheet,
+    sheet: &JobState,
     (corner, set, round): Place,
     (side, text): (Side, &str),
     turns: Option<i32>,
-) -> Option<What> {
-    Some(What::Reading(Reading {
+) -> Option<Event> {
+    Some(Event::Reading(Reading {
         corner,
         set,
         round,
@@ -196,7 +196,7 @@ fn reading(
 
 /// The entry of a push on a dial that was not at zero, on its own: its pull comes after.
 /// `None` while the number is not finished.
-pub fn pushed(sheet: &Sheet, place: Place, text: &str) -> Option<What> {
+pub fn pushed(sheet: &JobState, place: Place, text: &str) -> Option<Event> {
     reading(sheet, place, (Side::Push, text), None)
 }
 
@@ -204,7 +204,7 @@ pub fn pushed(sheet: &Sheet, place: Place, text: &str) -> Option<What> {
 ///
 /// A push that was recorded earlier would still count, so a round that is read again on a zeroed
 /// dial says that its push is zero. `None` while a number is not finished.
-pub fn kept(sheet: &Sheet, place: Place, typing: Typing<'_>) -> Option<Vec<What>> {
+pub fn kept(sheet: &JobState, place: Place, typing: Typing<'_>) -> Option<Vec<Event>> {
     let (corner, set, round) = place;
     let push = match (typing.push, begun(sheet, place)) {
         (Some(text), Some(push)) if push.divisions.as_typed() == text => None,
@@ -302,7 +302,7 @@ mod tests {
     const PLACE: Place = (Corner::FrontLeft, SET, 1);
     const NEXT: Place = (Corner::FrontLeft, SET, 2);
 
-    fn read(sheet: &Sheet, place: Place) -> Option<Length> {
+    fn read(sheet: &JobState, place: Place) -> Option<Length> {
         let (corner, set, round) = place;
         crate::job::judge::round_play(sheet, corner, set, round)?.ok()
     }
@@ -314,7 +314,7 @@ mod tests {
         let after = sheet(two);
         let anew = kept(&after, PLACE, typing(None, "6")).unwrap();
         match &anew[0] {
-            What::Reading(push) => {
+            Event::Reading(push) => {
                 assert_eq!((push.side, push.divisions.as_typed()), (Side::Push, "0"));
             }
             other => panic!("{other:?}"),
@@ -366,7 +366,7 @@ mod tests {
             let last = Last::before(&begun, NEXT).unwrap();
             assert_eq!(last.can_repeat(&begun, NEXT), same, "{push}");
         }
-        whats.push(What::Carried(crate::job::entry::Carried {
+        whats.push(Event::Carried(crate::job::entry::Carried {
             wrenches: Vec::new(),
             dial: Dial::THOU,
             more: crate::job::kit::MoreKit::default(),

@@ -1,22 +1,22 @@
 //! From the entries of a corner to its runs round a face, and what the trade says of each.
 
-use crate::job::entry::{RunoutCard, RunoutReading, Setup, VehicleField, What};
+use crate::job::entry::{Event, RunoutCard, RunoutReading, Setup, VehicleField};
 use crate::job::judge::{dial, indicator};
-use crate::job::sheet::Sheet;
-use crate::job::typed_card::CardSlip;
+use crate::job::sheet::JobState;
+use crate::job::typed_card::CardInputError;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardSource;
-use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::card::CardError;
 use crate::trade::play::Dial;
 use crate::trade::play::conformity::Judged;
 use crate::trade::runout::series::{MOST_PLACES, equal_step, is_same_place};
 use crate::trade::runout::{
-    Known, LeftOut, Next, Position, Reach, RunoutLimit, Series, SeriesFault, Shape, Studs, Surface,
+    Known, LeftOut, Next, Position, Reach, RunoutLimit, Series, SeriesError, Shape, Studs, Surface,
     Undetermined, compare, next, positions, reach, shape,
 };
 use crate::trade::vehicle::Corner;
 use crate::units::{
-    Angle, AngleUnit, Decimal, DecimalSlip, Length, LengthUnit, Typed, TypedAngle, TypedLength,
+    Angle, AngleUnit, Decimal, DecimalError, Length, LengthUnit, Typed, TypedAngle, TypedLength,
 };
 use crate::words;
 
@@ -45,9 +45,9 @@ words! {
 
 /// Why a typed angle names no place of a run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum AngleSlip {
+pub enum AngleError {
     /// It is no number.
-    Number(DecimalSlip),
+    Number(DecimalError),
     /// It is not from 0° to 360°.
     OffTheTurn,
     /// Another place has it already; 360° is 0° again.
@@ -59,9 +59,9 @@ pub enum AngleSlip {
 
 /// Why a typed number is no radius.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum RadiusSlip {
+pub enum RadiusError {
     /// It is no number.
-    Number(DecimalSlip),
+    Number(DecimalError),
     /// It is not above zero.
     NotAboveZero,
 }
@@ -101,7 +101,7 @@ pub struct Found<'a> {
 }
 
 /// The runs of a corner, in order. The set-up of a run is that of its first reading.
-pub fn runs(sheet: &Sheet, corner: Corner) -> Vec<Run<'_>> {
+pub fn runs(sheet: &JobState, corner: Corner) -> Vec<Run<'_>> {
     let mut runs: Vec<Run> = Vec::new();
     for reading in sheet.runout(corner) {
         match runs.last_mut() {
@@ -135,8 +135,8 @@ impl Run<'_> {
     /// The angle of a place that is to be read, as typed.
     ///
     /// # Errors
-    /// [`AngleSlip`] where it names none, or one that another place has.
-    pub fn place_typed(&self, place: u8, text: &str) -> Result<TypedAngle, AngleSlip> {
+    /// [`AngleError`] where it names none, or one that another place has.
+    pub fn place_typed(&self, place: u8, text: &str) -> Result<TypedAngle, AngleError> {
         let typed = angle_typed(text)?;
         let mut others = self
             .readings
@@ -144,7 +144,7 @@ impl Run<'_> {
             .filter(|other| other.place != place && other.place <= self.setup.places)
             .filter(|other| other.angle.is_some());
         match others.find(|other| is_same_place(angle(other), typed.angle())) {
-            Some(other) => Err(AngleSlip::Taken { place: other.place }),
+            Some(other) => Err(AngleError::Taken { place: other.place }),
             None => Ok(typed),
         }
     }
@@ -170,29 +170,29 @@ pub fn angle(reading: &RunoutReading) -> Angle {
 /// An angle from stud 1 in degrees, as typed.
 ///
 /// # Errors
-/// [`AngleSlip`] where it is no number or beyond a turn.
-pub fn angle_typed(text: &str) -> Result<TypedAngle, AngleSlip> {
-    let typed = Typed::parse(text, AngleUnit::Degree).map_err(AngleSlip::Number)?;
+/// [`AngleError`] where it is no number or beyond a turn.
+pub fn angle_typed(text: &str) -> Result<TypedAngle, AngleError> {
+    let typed = Typed::parse(text, AngleUnit::Degree).map_err(AngleError::Number)?;
     if (0.0..=360.0).contains(&typed.number.value()) {
         Ok(typed)
     } else {
-        Err(AngleSlip::OffTheTurn)
+        Err(AngleError::OffTheTurn)
     }
 }
 
 /// The radius that a tip stands at, as typed; none where nothing is typed.
 ///
 /// # Errors
-/// [`RadiusSlip`] where it is no radius.
-pub fn radius_typed(text: &str, unit: LengthUnit) -> Result<Option<TypedLength>, RadiusSlip> {
+/// [`RadiusError`] where it is no radius.
+pub fn radius_typed(text: &str, unit: LengthUnit) -> Result<Option<TypedLength>, RadiusError> {
     if text.trim().is_empty() {
         return Ok(None);
     }
-    let typed = TypedLength::parse(text, unit).map_err(RadiusSlip::Number)?;
+    let typed = TypedLength::parse(text, unit).map_err(RadiusError::Number)?;
     if typed.length() > Length::ZERO {
         Ok(Some(typed))
     } else {
-        Err(RadiusSlip::NotAboveZero)
+        Err(RadiusError::NotAboveZero)
     }
 }
 
@@ -202,7 +202,7 @@ pub fn place_angle(place: u8, places: u8) -> Angle {
 }
 
 /// How many studs the vehicle's wheels have, if that is known.
-pub fn studs(sheet: &Sheet) -> Option<Studs> {
+pub fn studs(sheet: &JobState) -> Option<Studs> {
     let count = sheet.vehicle(VehicleField::Studs)?;
     Studs::new(count.parse().ok()?).ok()
 }
@@ -210,8 +210,8 @@ pub fn studs(sheet: &Sheet) -> Option<Studs> {
 /// What one run says, beside the other runs of its corner.
 ///
 /// # Errors
-/// [`SeriesFault`] while there are too few readings.
-pub fn found<'a>(sheet: &'a Sheet, runs: &[Run], run: &Run) -> Result<Found<'a>, SeriesFault> {
+/// [`SeriesError`] while there are too few readings.
+pub fn found<'a>(sheet: &'a JobState, runs: &[Run], run: &Run) -> Result<Found<'a>, SeriesError> {
     let series = run.series()?;
     let shape = shape(&series);
     let reach = shape.as_ref().ok().and_then(|shape| {
@@ -220,7 +220,7 @@ pub fn found<'a>(sheet: &'a Sheet, runs: &[Run], run: &Run) -> Result<Found<'a>,
     });
     let surface = run.setup.surface;
     let limit = sheet.runout_limit(surface);
-    let most = limit.and_then(|card| RunoutLimit::maker(surface, card.most.length()).ok());
+    let most = limit.and_then(|card| RunoutLimit::manufacturer(surface, card.most.length()).ok());
     let judged = most
         .zip(reach)
         .and_then(|(most, reach)| compare(surface, &reach, &most).ok());
@@ -275,19 +275,19 @@ pub struct Spotted {
 
 /// The entry of one place with its whole turns where they were asked for; `None` while the number
 /// is not finished.
-pub fn kept(sheet: &Sheet, at: Spotted, text: &str, turns: Option<i32>) -> Option<What> {
+pub fn kept(sheet: &JobState, at: Spotted, text: &str, turns: Option<i32>) -> Option<Event> {
     let divisions = Decimal::parse(text).ok()?;
     Some(reading(sheet, at, Some((divisions, turns))))
 }
 
 /// The entry of a place that could not be read.
-pub fn skipped(sheet: &Sheet, at: Spotted) -> What {
+pub fn skipped(sheet: &JobState, at: Spotted) -> Event {
     reading(sheet, at, None)
 }
 
-fn reading(sheet: &Sheet, at: Spotted, read: Option<(Decimal, Option<i32>)>) -> What {
+fn reading(sheet: &JobState, at: Spotted, read: Option<(Decimal, Option<i32>)>) -> Event {
     let (divisions, turns) = read.unzip();
-    What::Runout(RunoutReading {
+    Event::Runout(RunoutReading {
         corner: at.corner,
         run: at.run,
         setup: at.setup,
@@ -302,8 +302,8 @@ fn reading(sheet: &Sheet, at: Spotted, read: Option<(Decimal, Option<i32>)>) -> 
 }
 
 /// The same reading, counting or left out.
-pub fn marked(reading: &RunoutReading, left_out: Option<LeftOut>) -> What {
-    What::Runout(RunoutReading {
+pub fn marked(reading: &RunoutReading, left_out: Option<LeftOut>) -> Event {
+    Event::Runout(RunoutReading {
         left_out,
         ..reading.clone()
     })
@@ -312,19 +312,19 @@ pub fn marked(reading: &RunoutReading, left_out: Option<LeftOut>) -> What {
 /// The card of a limit of run-out.
 ///
 /// # Errors
-/// The first [`CardSlip`].
+/// The first [`CardInputError`].
 pub fn limit_card(
     surface: Surface,
     value: &str,
     unit: LengthUnit,
     source: CardSource,
-) -> Result<RunoutCard, CardSlip> {
-    let most = Typed::parse(value, unit).map_err(CardSlip::Value)?;
+) -> Result<RunoutCard, CardInputError> {
+    let most = Typed::parse(value, unit).map_err(CardInputError::Value)?;
     if most.length() < Length::ZERO {
-        return Err(CardSlip::Fault(CardFault::NegativeLimit));
+        return Err(CardInputError::Fault(CardError::NegativeLimit));
     }
     if source.document.trim().is_empty() || source.who.trim().is_empty() {
-        return Err(CardSlip::Fault(CardFault::NoSource));
+        return Err(CardInputError::Fault(CardError::NoSource));
     }
     Ok(RunoutCard {
         surface,

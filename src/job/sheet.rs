@@ -3,8 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
-    Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Opened, Paid, Part, PersonField,
-    Photo, Price, Reading, Reply, Side, Signed, VehicleField, What,
+    Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Event, Opened, Paid, Part,
+    PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField,
 };
 use crate::job::key::{Key, care};
 use crate::job::mishap::open_mishap;
@@ -13,7 +13,7 @@ use crate::job::slip::{Slip, slip};
 use crate::sorted::set_of;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Hold, Item, SetName, StepKey};
+use crate::trade::wheel_end::{Item, ItemState, SetName, StepKey};
 
 mod bench;
 mod ended;
@@ -22,7 +22,7 @@ mod proved;
 
 /// The state of a job.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Sheet {
+pub struct JobState {
     entries: Vec<Entry>,
     effective: Vec<bool>,
     registers: BTreeMap<Key, Vec<usize>>,
@@ -32,7 +32,7 @@ pub struct Sheet {
     named: BTreeMap<Item, Vec<usize>>,
 }
 
-impl Sheet {
+impl JobState {
     pub(super) fn new(
         entries: Vec<Entry>,
         effective: Vec<bool>,
@@ -42,7 +42,7 @@ impl Sheet {
     ) -> Self {
         let mut named: BTreeMap<Item, Vec<usize>> = BTreeMap::new();
         for (place, (entry, counts)) in entries.iter().zip(&effective).enumerate() {
-            if let (What::Also(also), true) = (&entry.what, *counts) {
+            if let (Event::Also(also), true) = (&entry.what, *counts) {
                 named.entry(also.item).or_default().push(place);
             }
         }
@@ -130,7 +130,7 @@ impl Sheet {
     }
 
     /// The fact that counts: the one that holds, else the one that was read from paper.
-    pub(super) fn fact(&self, key: &Key) -> Option<&What> {
+    pub(super) fn fact(&self, key: &Key) -> Option<&Event> {
         let own = self.holds(key).map(|entry| &entry.what);
         own.or_else(|| slip(self)?.stands_in(key))
     }
@@ -138,15 +138,15 @@ impl Sheet {
     /// How the job was started.
     pub fn opened(&self) -> Option<&Opened> {
         match self.fact(&Key::Opened) {
-            Some(What::Opened(opened)) => Some(opened),
+            Some(Event::Opened(opened)) => Some(opened),
             _ => None,
         }
     }
 
-    /// A personal fact of the owner.
+    /// A personal fact of the customer.
     pub fn person(&self, field: PersonField) -> Option<&str> {
         match self.fact(&Key::Person(field)) {
-            Some(What::Person(_, text)) => Some(text),
+            Some(Event::Person(_, text)) => Some(text),
             _ => None,
         }
     }
@@ -154,7 +154,7 @@ impl Sheet {
     /// The complaint, word for word.
     pub fn complaint(&self) -> Option<&str> {
         match self.fact(&Key::Said) {
-            Some(What::Said(text)) => Some(text),
+            Some(Event::Said(text)) => Some(text),
             _ => None,
         }
     }
@@ -162,7 +162,7 @@ impl Sheet {
     /// A fact of the vehicle.
     pub fn vehicle(&self, field: VehicleField) -> Option<&str> {
         match self.fact(&Key::Vehicle(field)) {
-            Some(What::Vehicle(_, text)) => Some(text),
+            Some(Event::Vehicle(_, text)) => Some(text),
             _ => None,
         }
     }
@@ -170,7 +170,7 @@ impl Sheet {
     /// The corners, in the order of work.
     pub fn corners(&self) -> &[Corner] {
         match self.fact(&Key::Corners) {
-            Some(What::Corners(corners)) => corners,
+            Some(Event::Corners(corners)) => corners,
             _ => &[],
         }
     }
@@ -178,7 +178,7 @@ impl Sheet {
     /// A spec card.
     pub fn card(&self, item: CardItem) -> Option<&SpecCard> {
         match self.fact(&Key::Card(item)) {
-            Some(What::Card(card)) => Some(card),
+            Some(Event::Card(card)) => Some(card),
             _ => None,
         }
     }
@@ -186,7 +186,7 @@ impl Sheet {
     /// The instruments on board.
     pub fn carried(&self) -> Option<&Carried> {
         match self.fact(&Key::Carried) {
-            Some(What::Carried(carried)) => Some(carried),
+            Some(Event::Carried(carried)) => Some(carried),
             _ => None,
         }
     }
@@ -194,7 +194,7 @@ impl Sheet {
     /// The answer to a step.
     pub fn reply(&self, step: StepKey) -> Option<&Reply> {
         match self.fact(&Key::Step(step)) {
-            Some(What::Answered(_, reply)) => Some(reply),
+            Some(Event::Answered(_, reply)) => Some(reply),
             _ => None,
         }
     }
@@ -205,15 +205,15 @@ impl Sheet {
     }
 
     /// Where an item stands, if it was ever touched; what broke is off until it is mended.
-    pub fn item(&self, item: Item) -> Option<Hold> {
+    pub fn item(&self, item: Item) -> Option<ItemState> {
         let moved = match self.fact(&Key::Item(item)) {
-            Some(What::Moved(moved)) => Some(moved.to),
-            Some(What::Also(_)) => Some(Hold::Off),
+            Some(Event::Moved(moved)) => Some(moved.to),
+            Some(Event::Also(_)) => Some(ItemState::Off),
             _ => None,
         };
         match open_mishap(self, item) {
-            Some(mishap) if mishap.kind.takes_off() => Some(Hold::Off),
-            Some(_) => moved.map(|hold| hold.min(Hold::Loosened)),
+            Some(mishap) if mishap.kind.takes_off() => Some(ItemState::Off),
+            Some(_) => moved.map(|hold| hold.min(ItemState::Loosened)),
             None => moved,
         }
     }
@@ -226,13 +226,13 @@ impl Sheet {
     /// The adapter with which the wrench is used at a step.
     pub fn lever(&self, step: StepKey) -> Option<&TypedLever> {
         match self.fact(&Key::Lever(step)) {
-            Some(What::Lever(_, lever)) => lever.as_ref(),
+            Some(Event::Lever(_, lever)) => lever.as_ref(),
             _ => None,
         }
     }
 
     /// Everything that is off or loosened and not yet back, in the order of the corners.
-    pub fn loose(&self) -> Vec<(Item, Hold)> {
+    pub fn loose(&self) -> Vec<(Item, ItemState)> {
         let items: BTreeSet<Item> = set_of(
             self.keys()
                 .filter_map(|key| match key {
@@ -252,19 +252,19 @@ impl Sheet {
     pub fn turned(&self, step: StepKey, item: Item) -> bool {
         matches!(
             self.fact(&Key::Turned(step, item)),
-            Some(What::Moved(moved)) if moved.to == Hold::Done
+            Some(Event::Moved(moved)) if moved.to == ItemState::Done
         ) && open_mishap(self, item).is_none()
     }
 
     /// What stands at a place of the loose list and was named by hand, in order.
-    pub(super) fn named(&self, item: Item) -> impl Iterator<Item = &What> {
+    pub(super) fn named(&self, item: Item) -> impl Iterator<Item = &Event> {
         let places = self.named.get(&item).map_or(&[][..], Vec::as_slice);
         let entries = places.iter().filter_map(|place| self.entries.get(*place));
         entries.map(|entry| &entry.what)
     }
 
     /// The place of the first counting entry of a kind, in the order of entries.
-    pub(super) fn first_place(&self, is: impl Fn(&What) -> bool) -> Option<usize> {
+    pub(super) fn first_place(&self, is: impl Fn(&Event) -> bool) -> Option<usize> {
         let counting = self.entries.iter().zip(&self.effective).enumerate();
         counting
             .filter(|(_, (_, counts))| **counts)
@@ -290,12 +290,12 @@ impl Sheet {
     /// One side of a round.
     pub fn reading(&self, corner: Corner, set: SetName, round: u8, side: Side) -> Option<&Reading> {
         match self.fact(&Key::Reading(corner, set, round, side)) {
-            Some(What::Reading(reading)) => Some(reading),
+            Some(Event::Reading(reading)) => Some(reading),
             _ => None,
         }
     }
 
-    /// The decision on a corner: that of the second set, unless the first was made anew after it.
+    /// The decision on a corner: that of the second set, unless the first was made again after it.
     pub fn decided(&self, corner: Corner) -> Option<&Decided> {
         [2, 1]
             .into_iter()
@@ -303,7 +303,7 @@ impl Sheet {
             .find_map(|nth| self.decided_nth(corner, nth))
     }
 
-    /// Whether the decision after the `nth` set stands: none before it was made anew since.
+    /// Whether the decision after the `nth` set stands: none before it was made again since.
     pub fn decides(&self, corner: Corner, nth: u8) -> bool {
         let place = |nth| self.place(&Key::Decided(corner, nth));
         place(nth).is_some() && (nth == 1 || place(1) < place(nth))
@@ -312,7 +312,7 @@ impl Sheet {
     /// The decision after the `nth` set.
     pub fn decided_nth(&self, corner: Corner, nth: u8) -> Option<&Decided> {
         match self.fact(&Key::Decided(corner, nth)) {
-            Some(What::Decided(decided)) => Some(decided),
+            Some(Event::Decided(decided)) => Some(decided),
             _ => None,
         }
     }
@@ -320,7 +320,7 @@ impl Sheet {
     /// What the work costs.
     pub fn price(&self) -> Option<&Price> {
         match self.fact(&Key::Price) {
-            Some(What::Price(price)) => Some(price),
+            Some(Event::Price(price)) => Some(price),
             _ => None,
         }
     }
@@ -328,7 +328,7 @@ impl Sheet {
     /// The invoice's number.
     pub fn invoice(&self) -> Option<&str> {
         match self.fact(&Key::Invoice) {
-            Some(What::Invoice(number)) => Some(number),
+            Some(Event::Invoice(number)) => Some(number),
             _ => None,
         }
     }
@@ -336,23 +336,23 @@ impl Sheet {
     /// What came in, in the order in which it came.
     pub fn payments(&self) -> impl Iterator<Item = (&Entry, &Paid)> {
         self.counting().filter_map(|entry| match &entry.what {
-            What::Paid(paid) => Some((entry, paid)),
+            Event::Paid(paid) => Some((entry, paid)),
             _ => None,
         })
     }
 
-    /// The owner's answer at a step.
+    /// The customer's answer at a step.
     pub fn consent(&self, step: StepKey) -> Option<&Consent> {
         match self.fact(&Key::Consent(step)) {
-            Some(What::Consent(consent)) => Some(consent),
+            Some(Event::Consent(consent)) => Some(consent),
             _ => None,
         }
     }
 
-    /// The owner's answer about extra work seen at a step.
+    /// The customer's answer about extra work seen at a step.
     pub fn extra(&self, step: StepKey) -> Option<&Consent> {
         match self.fact(&Key::Extra(step)) {
-            Some(What::Consent(consent)) => Some(consent),
+            Some(Event::Consent(consent)) => Some(consent),
             _ => None,
         }
     }
@@ -360,7 +360,7 @@ impl Sheet {
     /// The signature at a step.
     pub fn signed(&self, step: StepKey) -> Option<&Signed> {
         match self.fact(&Key::Signed(step)) {
-            Some(What::Signed(signed)) => Some(signed),
+            Some(Event::Signed(signed)) => Some(signed),
             _ => None,
         }
     }
@@ -368,7 +368,7 @@ impl Sheet {
     /// The part that was fitted at a corner.
     pub fn part(&self, corner: Corner) -> Option<&Part> {
         match self.fact(&Key::Part(corner)) {
-            Some(What::Part(part)) => Some(part),
+            Some(Event::Part(part)) => Some(part),
             _ => None,
         }
     }
@@ -376,7 +376,7 @@ impl Sheet {
     /// Something that is due.
     pub fn due(&self, kind: DueKind) -> Option<&Due> {
         match self.fact(&Key::Due(kind)) {
-            Some(What::Due(due)) => Some(due),
+            Some(Event::Due(due)) => Some(due),
             _ => None,
         }
     }
@@ -384,7 +384,7 @@ impl Sheet {
     /// The pictures of a step.
     pub fn photos(&self, step: StepKey) -> impl Iterator<Item = &Photo> {
         self.counting().filter_map(move |entry| match &entry.what {
-            What::Photo(photo) if photo.step == step => Some(photo),
+            Event::Photo(photo) if photo.step == step => Some(photo),
             _ => None,
         })
     }

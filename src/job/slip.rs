@@ -4,10 +4,10 @@
 //! the vehicle, what is due, what is loose and how it ended then count until this job states
 //! them itself; readings and decisions never do, since nobody measured them here.
 
-use crate::job::entry::{Consent, Decided, Ending, Inputs, Moved, Scope, VehicleField, What};
+use crate::job::entry::{Consent, Decided, Ending, Event, Inputs, Moved, Scope, VehicleField};
 use crate::job::key::{Key, keys};
 use crate::job::runout::{Run, runs};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::sorted::Sorted;
 use crate::trade::play::{Decision, Way};
 use crate::trade::vehicle::Corner;
@@ -21,7 +21,7 @@ pub struct Slip {
     /// The digest of the record that the paper was printed from, in hex.
     pub digest: String,
     /// The facts, in the order of [`facts`].
-    pub facts: Vec<What>,
+    pub facts: Vec<Event>,
 }
 
 /// What of a job goes on paper, in a fixed order: vehicle, corners, cards, what is loose,
@@ -29,8 +29,8 @@ pub struct Slip {
 /// what is due, the ending.
 ///
 /// Struck and superseded entries are not among it, nor what names a person.
-pub fn facts(sheet: &Sheet) -> Vec<What> {
-    let mut facts: Vec<What> = sheet
+pub fn facts(sheet: &JobState) -> Vec<Event> {
+    let mut facts: Vec<Event> = sheet
         .keys()
         .filter(|key| is_told(sheet, key))
         .filter_map(|key| told(&sheet.holds(key)?.what))
@@ -41,16 +41,16 @@ pub fn facts(sheet: &Sheet) -> Vec<What> {
 }
 
 /// The slip that the sheet was taken from, if it came from paper.
-pub fn slip(sheet: &Sheet) -> Option<&Slip> {
+pub fn slip(sheet: &JobState) -> Option<&Slip> {
     match sheet.holds(&Key::FromPaper).map(|entry| &entry.what) {
-        Some(What::FromPaper(slip)) => Some(slip),
+        Some(Event::FromPaper(slip)) => Some(slip),
         _ => None,
     }
 }
 
 impl Slip {
     /// The fact that counts for a key until the job states it; never a reading or a decision.
-    pub(super) fn stands_in(&self, key: &Key) -> Option<&What> {
+    pub(super) fn stands_in(&self, key: &Key) -> Option<&Event> {
         let counts = matches!(
             key,
             Key::Vehicle(_)
@@ -79,7 +79,7 @@ impl Slip {
     /// The decision on a corner.
     pub fn decided(&self, corner: Corner) -> Option<&Decided> {
         self.facts.iter().find_map(|what| match what {
-            What::Decided(decided) if decided.corner == corner => Some(decided),
+            Event::Decided(decided) if decided.corner == corner => Some(decided),
             _ => None,
         })
     }
@@ -87,17 +87,17 @@ impl Slip {
     /// How the dial was set up for a set, if that was recorded.
     pub fn dial_setup(&self, corner: Corner, set: SetName) -> Option<&Way> {
         self.facts.iter().find_map(|what| match what {
-            What::DialSetup(setup) if (setup.corner, setup.set) == (corner, set) => {
+            Event::DialSetup(setup) if (setup.corner, setup.set) == (corner, set) => {
                 Some(&setup.way)
             }
             _ => None,
         })
     }
 
-    /// The owner's answer to the repair of a corner.
+    /// The customer's answer to the repair of a corner.
     pub fn agreed(&self, corner: Corner) -> Option<&Consent> {
         self.facts.iter().find_map(|what| match what {
-            What::Consent(consent) if consent.step.corner == Some(corner) => Some(consent),
+            Event::Consent(consent) if consent.step.corner == Some(corner) => Some(consent),
             _ => None,
         })
     }
@@ -112,13 +112,13 @@ impl Slip {
     /// How the job had ended when the paper was printed.
     pub fn ending(&self) -> Option<Ending> {
         self.facts.iter().find_map(|what| match what {
-            What::Ended(ended) => Some(ended.ending),
+            Event::Ended(ended) => Some(ended.ending),
             _ => None,
         })
     }
 }
 
-fn is_told(sheet: &Sheet, key: &Key) -> bool {
+fn is_told(sheet: &JobState, key: &Key) -> bool {
     match key {
         Key::Vehicle(field) => *field != VehicleField::Vin,
         Key::Decided(corner, nth) => {
@@ -143,13 +143,13 @@ fn is_told(sheet: &Sheet, key: &Key) -> bool {
 }
 
 /// Whether a reading of a set is told, whose line says how the dial was set up.
-fn was_read(sheet: &Sheet, corner: Corner, set: SetName) -> bool {
+fn was_read(sheet: &JobState, corner: Corner, set: SetName) -> bool {
     let is_one = |key: &Key| matches!(key, Key::Reading(at, of, ..) if (*at, *of) == (corner, set));
     sheet.keys().any(is_one)
 }
 
 /// Whether no later run was read round the same surface: paper has room for the last alone.
-fn is_last_run(sheet: &Sheet, corner: Corner, nth: u8) -> bool {
+fn is_last_run(sheet: &JobState, corner: Corner, nth: u8) -> bool {
     let runs = runs(sheet, corner);
     let Some(run) = runs.iter().find(|run| run.nth == nth) else {
         return false;
@@ -159,15 +159,15 @@ fn is_last_run(sheet: &Sheet, corner: Corner, nth: u8) -> bool {
 }
 
 /// A fact as paper tells it.
-fn told(what: &What) -> Option<What> {
+fn told(what: &Event) -> Option<Event> {
     match what {
-        What::Consent(consent) => (consent.scope == Scope::Repair).then(|| {
-            What::Consent(Consent {
+        Event::Consent(consent) => (consent.scope == Scope::Repair).then(|| {
+            Event::Consent(Consent {
                 amount: None,
                 ..consent.clone()
             })
         }),
-        What::Decided(decided) => Some(What::Decided(Decided {
+        Event::Decided(decided) => Some(Event::Decided(Decided {
             reasons: decided.reasons.iter().take(REASONS).cloned().collect(),
             inputs: Inputs::none(),
             ..decided.clone()
@@ -181,19 +181,19 @@ fn told(what: &What) -> Option<What> {
 const REASONS: usize = 4;
 
 /// What is loose, those of one step and state together, and what else was named or broke.
-fn loose(sheet: &Sheet) -> Vec<What> {
+fn loose(sheet: &JobState) -> Vec<Event> {
     let mut moved: Vec<((StepKey, Corner), Moved)> = Vec::new();
     let mut other = Vec::new();
     for (item, _) in sheet.loose() {
         for key in [Key::Item(item), Key::Mishap(item)] {
             match sheet.fact(&key) {
-                Some(What::Moved(from)) => gather(&mut moved, item, from),
-                Some(what @ (What::Also(_) | What::Mishap(_))) => other.push(what.clone()),
+                Some(Event::Moved(from)) => gather(&mut moved, item, from),
+                Some(what @ (Event::Also(_) | Event::Mishap(_))) => other.push(what.clone()),
                 _ => {}
             }
         }
     }
-    let moved = moved.into_iter().map(|(_, moved)| What::Moved(moved));
+    let moved = moved.into_iter().map(|(_, moved)| Event::Moved(moved));
     moved.chain(other).collect()
 }
 
@@ -217,17 +217,17 @@ fn gather(all: &mut Vec<((StepKey, Corner), Moved)>, item: Item, from: &Moved) {
 }
 
 /// The place of a fact on paper.
-const fn rank(what: &What) -> u8 {
+const fn rank(what: &Event) -> u8 {
     match what {
-        What::Vehicle(..) => 0,
-        What::Corners(_) => 1,
-        What::Card(_) => 2,
-        What::Moved(_) | What::Also(_) | What::Mishap(_) => 3,
-        What::DialSetup(_) | What::Reading(_) | What::Runout(_) => 4,
-        What::Decided(_) => 5,
-        What::Consent(_) => 6,
-        What::Part(_) => 7,
-        What::Due(_) => 8,
+        Event::Vehicle(..) => 0,
+        Event::Corners(_) => 1,
+        Event::Card(_) => 2,
+        Event::Moved(_) | Event::Also(_) | Event::Mishap(_) => 3,
+        Event::DialSetup(_) | Event::Reading(_) | Event::Runout(_) => 4,
+        Event::Decided(_) => 5,
+        Event::Consent(_) => 6,
+        Event::Part(_) => 7,
+        Event::Due(_) => 8,
         _ => 9,
     }
 }

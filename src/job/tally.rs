@@ -5,18 +5,18 @@
 
 use std::collections::BTreeMap;
 
-use crate::job::entry::{Ending, Entry, Reply, What};
+use crate::job::entry::{Ending, Entry, Event, Reply};
 use crate::job::judge::after;
 use crate::job::key::Key;
 use crate::job::progress::{Status, status};
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::money::{Line, LineKind};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Check, Group, Hold, Item, ROUNDS, Sign, Step, StepKey, StepSpec, sign_gone,
+    Check, Item, ItemKind, ItemState, ROUNDS, Sign, Step, StepKey, StepSpec, sign_gone,
 };
 use crate::words;
 
@@ -45,7 +45,7 @@ words! {
     }
 }
 
-/// Five wheel nuts that all click within less than this were not all turned to their torque
+/// Five lug nuts that all click within less than this were not all turned to their torque
 /// (common practice, no source).
 const QUICK_MS: i64 = 4_000;
 /// Fewer than five are quickly done.
@@ -54,11 +54,11 @@ const QUICK_NUTS: usize = 5;
 const SAME_MS: u64 = 60_000;
 const MINUTE_MS: i64 = 60_000;
 
-impl Sheet {
+impl JobState {
     /// What was seen on the old part of a corner.
     pub fn damage(&self, corner: Corner) -> Option<Damage> {
         match self.holds(&Key::Damage(corner)).map(|entry| &entry.what) {
-            Some(What::Damage(_, seen)) => Some(*seen),
+            Some(Event::Damage(_, seen)) => Some(*seen),
             _ => None,
         }
     }
@@ -66,14 +66,14 @@ impl Sheet {
     /// Why the job came back, if that was told.
     pub fn came_back_for(&self) -> Option<CameBackFor> {
         match self.holds(&Key::CameBackFor).map(|entry| &entry.what) {
-            Some(What::CameBackFor(cause)) => Some(*cause),
+            Some(Event::CameBackFor(cause)) => Some(*cause),
             _ => None,
         }
     }
 }
 
 /// The entry that ended the job as finished.
-pub fn finished(sheet: &Sheet) -> Option<&Entry> {
+pub fn finished(sheet: &JobState) -> Option<&Entry> {
     let ended = sheet.ended().map(|ended| ended.ending);
     sheet
         .holds(&Key::Ended)
@@ -81,7 +81,7 @@ pub fn finished(sheet: &Sheet) -> Option<&Entry> {
 }
 
 /// The phone that began the job: its van.
-pub fn van(sheet: &Sheet) -> &str {
+pub fn van(sheet: &JobState) -> &str {
     let opened = sheet.holds(&Key::Opened);
     let first = opened.or_else(|| sheet.entries().first());
     first.map_or("", |entry| entry.device.as_str())
@@ -94,7 +94,7 @@ fn when(entry: &Entry) -> i64 {
 /// Minutes from the look at the site to the end, by one phone's clock and on one day, less those
 /// that the car waited for an answer; other breaks are not known and count. `None` where that was
 /// not told, or by two phones, or over night.
-pub fn real_minutes(sheet: &Sheet) -> Option<u32> {
+pub fn real_minutes(sheet: &JobState) -> Option<u32> {
     let end = finished(sheet)?;
     let begin = sheet.answered(StepKey::once(Step::SiteLook))?;
     let one_day = begin.at.day().is_some() && begin.at.day() == end.at.day();
@@ -104,15 +104,15 @@ pub fn real_minutes(sheet: &Sheet) -> Option<u32> {
     fits.then(|| u32::try_from(took / MINUTE_MS).ok()).flatten()
 }
 
-/// How long the car waited for its owner's answers, as one phone noted it.
-fn waited_ms(sheet: &Sheet, device: &str) -> i64 {
+/// How long the car waited for its customer's answers, as one phone noted it.
+fn waited_ms(sheet: &JobState, device: &str) -> i64 {
     let (mut since, mut waited) = (None, 0_i64);
     for entry in sheet.counting().filter(|entry| entry.device == device) {
         match &entry.what {
-            What::Answered(key, Reply::Done) if key.step == Step::Wait => {
+            Event::Answered(key, Reply::Done) if key.step == Step::Wait => {
                 since.get_or_insert(when(entry));
             }
-            What::Consent(_) => {
+            Event::Consent(_) => {
                 let begun = since.take().unwrap_or(when(entry));
                 waited = waited.saturating_add(when(entry).saturating_sub(begun).max(0));
             }
@@ -124,7 +124,7 @@ fn waited_ms(sheet: &Sheet, device: &str) -> i64 {
 
 /// Minutes that the estimate sells: the quantity of a labour line is read as hours. `None` without
 /// a labour line.
-pub fn sold_minutes(sheet: &Sheet) -> Option<u32> {
+pub fn sold_minutes(sheet: &JobState) -> Option<u32> {
     let estimate = sheet.price()?.estimate.as_ref()?;
     let labour = |line: &&Line| line.kind == LineKind::Labour;
     let hours: Vec<f64> = estimate
@@ -141,14 +141,14 @@ pub fn sold_minutes(sheet: &Sheet) -> Option<u32> {
 
 /// Whether the new part of a corner was proved to have mended what its old one was replaced for:
 /// by the dial, by hand and by ear, and on the road. `None` where it was not judged.
-pub fn mended(sheet: &Sheet, corner: Corner) -> Option<bool> {
+pub fn mended(sheet: &JobState, corner: Corner) -> Option<bool> {
     finished(sheet)?;
     let replaced = sheet.item(Item {
         corner,
-        group: Group::Hub,
+        group: ItemKind::Hub,
         number: 1,
     });
-    if replaced != Some(Hold::Done) {
+    if replaced != Some(ItemState::Done) {
         return None;
     }
     match (after(sheet, corner), sign_stayed(sheet)) {
@@ -159,7 +159,7 @@ pub fn mended(sheet: &Sheet, corner: Corner) -> Option<bool> {
 }
 
 /// Whether a sign of the road test before was still there after it.
-fn sign_stayed(sheet: &Sheet) -> bool {
+fn sign_stayed(sheet: &JobState) -> bool {
     let is_gone = |check: &Check| Sign::ALL.iter().any(|sign| sign_gone(*sign) == *check);
     match sheet.reply(StepKey::once(Step::ProveRoad)) {
         Some(Reply::Checked(checks)) => checks
@@ -170,14 +170,14 @@ fn sign_stayed(sheet: &Sheet) -> bool {
 }
 
 /// Whether the decision on a corner that stands was to put a new part in.
-pub fn decided_to_replace(sheet: &Sheet, corner: Corner) -> bool {
+pub fn decided_to_replace(sheet: &JobState, corner: Corner) -> bool {
     sheet
         .decided(corner)
         .is_some_and(|it| matches!(it.decision, Decision::Replace | Decision::Stop))
 }
 
 /// Of the entries that count, those of which another time was told than that of the clock.
-pub fn noted_later(sheet: &Sheet) -> Part {
+pub fn noted_later(sheet: &JobState) -> Part {
     let told_later = |entry: &&Entry| {
         let told = entry.at.told;
         told.is_some_and(|told| told.abs_diff(entry.at.utc_ms) >= SAME_MS)
@@ -189,13 +189,13 @@ pub fn noted_later(sheet: &Sheet) -> Part {
 }
 
 /// Of the wheels whose nuts were turned one by one, those that took less than four seconds.
-pub fn quick_nuts(sheet: &Sheet) -> Part {
+pub fn quick_nuts(sheet: &JobState) -> Part {
     let mut clicks: BTreeMap<(StepKey, &str), Vec<(u8, i64)>> = BTreeMap::new();
     for entry in sheet.counting() {
-        let What::Moved(moved) = &entry.what else {
+        let Event::Moved(moved) = &entry.what else {
             continue;
         };
-        if moved.step.step != Step::TurnWheelNuts || moved.to != Hold::Done {
+        if moved.step.step != Step::TurnLugNuts || moved.to != ItemState::Done {
             continue;
         }
         let wheel = clicks
@@ -221,7 +221,7 @@ pub fn quick_nuts(sheet: &Sheet) -> Part {
 
 /// Of the questions behind the hold points that were settled, those passed with a reason instead:
 /// the shove, the readings before, the nut at its card, the pedal.
-pub fn passed_with_reason(sheet: &Sheet, steps: &[StepSpec]) -> Part {
+pub fn passed_with_reason(sheet: &JobState, steps: &[StepSpec]) -> Part {
     let behind = steps.iter().filter(|spec| is_behind_a_hold(spec.key));
     behind.fold(Part::default(), |part, spec| match status(sheet, spec) {
         Status::Open | Status::Held | Status::Partly(..) => part,
@@ -241,10 +241,10 @@ const fn is_behind_a_hold(key: StepKey) -> bool {
 }
 
 /// How often each wrench clicked, by its name.
-pub fn clicks(sheet: &Sheet) -> BTreeMap<&str, u32> {
+pub fn clicks(sheet: &JobState) -> BTreeMap<&str, u32> {
     let mut all: BTreeMap<&str, u32> = BTreeMap::new();
     for entry in sheet.counting() {
-        if let What::Moved(moved) = &entry.what
+        if let Event::Moved(moved) = &entry.what
             && let Some((name, _)) = &moved.wrench
         {
             let count = all.entry(name).or_default();

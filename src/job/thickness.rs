@@ -1,16 +1,16 @@
 //! From the entries of a corner to its rotor under the micrometer, and what the trade says of it.
 
-use crate::job::entry::{Gauging, RunoutReading, ThicknessCard, ThicknessReading, What};
+use crate::job::entry::{Event, Gauging, RunoutReading, ThicknessCard, ThicknessReading};
 use crate::job::runout::{USUAL_PLACES, angle, place_angle, runs};
-use crate::job::sheet::Sheet;
-use crate::job::typed_card::CardSlip;
+use crate::job::sheet::JobState;
+use crate::job::typed_card::CardInputError;
 use crate::trade::fastening::CardSource;
-use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::card::CardError;
 use crate::trade::runout::{
-    Bound, Reach, RotorNext, Said, Surface, Thickness, ThicknessFault, Undetermined, next_of_rotor,
+    Bound, Reach, RotorNext, Said, Surface, Thickness, ThicknessError, Undetermined, next_of_rotor,
 };
 use crate::trade::vehicle::{Axle, Corner};
-use crate::units::{Angle, DecimalSlip, Length, LengthUnit, TypedLength};
+use crate::units::{Angle, DecimalError, Length, LengthUnit, TypedLength};
 
 /// One measurement of a rotor: its readings by place.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,15 +51,15 @@ pub struct Against<'a> {
 
 /// Why a typed number is no thickness.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ThicknessSlip {
+pub enum ThicknessInputError {
     /// It is no number.
-    Number(DecimalSlip),
+    Number(DecimalError),
     /// It is not above zero.
     NotAboveZero,
 }
 
 /// The measurements of a corner, in order.
-pub fn measurements(sheet: &Sheet, corner: Corner) -> Vec<Measurement<'_>> {
+pub fn measurements(sheet: &JobState, corner: Corner) -> Vec<Measurement<'_>> {
     let mut all: Vec<Measurement> = Vec::new();
     for reading in sheet.thickness(corner) {
         match all.last_mut() {
@@ -103,8 +103,8 @@ impl Measurement<'_> {
     /// The readings as a thickness, each at its angle.
     ///
     /// # Errors
-    /// [`ThicknessFault`] where they are none.
-    pub fn thickness(&self, sheet: &Sheet, corner: Corner) -> Result<Thickness, ThicknessFault> {
+    /// [`ThicknessError`] where they are none.
+    pub fn thickness(&self, sheet: &JobState, corner: Corner) -> Result<Thickness, ThicknessError> {
         let at = |place| angle_of(sheet, corner, self.gauging, place);
         let readings = self.measured();
         let readings = readings.map(|(place, thickness)| (at(place), thickness));
@@ -113,7 +113,7 @@ impl Measurement<'_> {
 }
 
 /// The angle of a place: that of the runout where it has as many places, else its equal step.
-pub fn angle_of(sheet: &Sheet, corner: Corner, gauging: Gauging, place: u8) -> Angle {
+pub fn angle_of(sheet: &JobState, corner: Corner, gauging: Gauging, place: u8) -> Angle {
     match same_place(sheet, corner, gauging, place) {
         Some(reading) => angle(reading),
         None => place_angle(place, gauging.places),
@@ -121,7 +121,7 @@ pub fn angle_of(sheet: &Sheet, corner: Corner, gauging: Gauging, place: u8) -> A
 }
 
 /// As many places as the rotor's run-out was read at, else the usual number.
-pub fn places_of(sheet: &Sheet, corner: Corner) -> u8 {
+pub fn places_of(sheet: &JobState, corner: Corner) -> u8 {
     let runs = runs(sheet, corner);
     let rotor = runs.iter().rev();
     let mut rotor = rotor.filter(|run| run.setup.surface == Surface::Rotor);
@@ -130,7 +130,7 @@ pub fn places_of(sheet: &Sheet, corner: Corner) -> u8 {
 
 /// The reading of the rotor's run-out at the same place, where it has as many places.
 pub fn same_place(
-    sheet: &Sheet,
+    sheet: &JobState,
     corner: Corner,
     gauging: Gauging,
     place: u8,
@@ -145,12 +145,12 @@ pub fn same_place(
 /// What one measurement says.
 ///
 /// # Errors
-/// [`ThicknessFault`] while there are too few readings.
+/// [`ThicknessError`] while there are too few readings.
 pub fn found<'a>(
-    sheet: &'a Sheet,
+    sheet: &'a JobState,
     corner: Corner,
     of: &Measurement,
-) -> Result<Found<'a>, ThicknessFault> {
+) -> Result<Found<'a>, ThicknessError> {
     let thickness = of.thickness(sheet, corner)?;
     let varies = thickness.variation();
     let against = |bound| {
@@ -183,14 +183,14 @@ pub fn found<'a>(
 /// A typed thickness.
 ///
 /// # Errors
-/// [`ThicknessSlip`] where it is none.
-pub fn typed(gauging: Gauging, text: &str) -> Result<TypedLength, ThicknessSlip> {
+/// [`ThicknessInputError`] where it is none.
+pub fn typed(gauging: Gauging, text: &str) -> Result<TypedLength, ThicknessInputError> {
     let unit = gauging.micrometer.unit();
-    let typed = TypedLength::parse(text, unit).map_err(ThicknessSlip::Number)?;
+    let typed = TypedLength::parse(text, unit).map_err(ThicknessInputError::Number)?;
     if typed.length() > Length::ZERO {
         Ok(typed)
     } else {
-        Err(ThicknessSlip::NotAboveZero)
+        Err(ThicknessInputError::NotAboveZero)
     }
 }
 
@@ -211,18 +211,18 @@ impl Placed {
     /// The entry of this place.
     ///
     /// # Errors
-    /// [`ThicknessSlip`] where the text is no thickness.
-    pub fn kept(self, text: &str) -> Result<What, ThicknessSlip> {
+    /// [`ThicknessInputError`] where the text is no thickness.
+    pub fn kept(self, text: &str) -> Result<Event, ThicknessInputError> {
         Ok(self.reading(Some(typed(self.gauging, text)?)))
     }
 
     /// The entry of this place where it cannot be measured.
-    pub const fn skipped(self) -> What {
+    pub const fn skipped(self) -> Event {
         self.reading(None)
     }
 
-    const fn reading(self, thickness: Option<TypedLength>) -> What {
-        What::Thickness(ThicknessReading {
+    const fn reading(self, thickness: Option<TypedLength>) -> Event {
+        Event::Thickness(ThicknessReading {
             corner: self.corner,
             run: self.run,
             gauging: self.gauging,
@@ -235,19 +235,19 @@ impl Placed {
 /// The card of a limit of the thickness.
 ///
 /// # Errors
-/// The first [`CardSlip`].
+/// The first [`CardInputError`].
 pub fn limit_card(
     (axle, bound): (Axle, Bound),
     value: &str,
     unit: LengthUnit,
     source: CardSource,
-) -> Result<ThicknessCard, CardSlip> {
-    let value = TypedLength::parse(value, unit).map_err(CardSlip::Value)?;
+) -> Result<ThicknessCard, CardInputError> {
+    let value = TypedLength::parse(value, unit).map_err(CardInputError::Value)?;
     if value.length() <= Length::ZERO {
-        return Err(CardSlip::Fault(CardFault::NotAboveZero { stage: 0 }));
+        return Err(CardInputError::Fault(CardError::NotAboveZero { stage: 0 }));
     }
     if source.document.trim().is_empty() || source.who.trim().is_empty() {
-        return Err(CardSlip::Fault(CardFault::NoSource));
+        return Err(CardInputError::Fault(CardError::NoSource));
     }
     Ok(ThicknessCard {
         axle,

@@ -3,16 +3,16 @@
 //! A stage of the card is gone through for every fastener of the group before the next begins.
 //! How far a fastener is follows from the taps at its step since the pass began.
 
-use crate::job::entry::{Carried, EntryId, Moved, What};
+use crate::job::entry::{Carried, EntryId, Event, Moved};
 use crate::job::key::Key;
 use crate::job::mishap::open_mishap;
 use crate::job::progress::group_items;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::fastening::{
     CardBody, CardItem, Fit, Lever, LeverError, Pattern, SpecCard, Stage, TypedLever, UsableShare,
     Wrench, cross_order, fit, star_order, wrench_setting,
 };
-use crate::trade::wheel_end::{Form, Group, Hold, Item, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Item, ItemKind, ItemState, StepKey, StepSpec};
 use crate::units::{Angle, AngleUnit, DecimalMark, Format, System, Typed, TypedAngle, TypedTorque};
 
 /// What is turned at one step, and how far it is.
@@ -48,31 +48,31 @@ pub struct Turning {
 pub const SWING_DEGREES: u8 = 15;
 
 /// The card that a group is turned to.
-pub const fn card_item(group: Group) -> Option<CardItem> {
+pub const fn card_item(group: ItemKind) -> Option<CardItem> {
     Some(match group {
-        Group::AxleNut => CardItem::AxleNut,
-        Group::HubBolts => CardItem::HubBolts,
-        Group::BracketBolts => CardItem::BracketBolts,
-        Group::CaliperPins => CardItem::CaliperPins,
-        Group::WheelNuts => CardItem::WheelNuts,
+        ItemKind::AxleNut => CardItem::AxleNut,
+        ItemKind::HubBolts => CardItem::HubBolts,
+        ItemKind::BracketBolts => CardItem::BracketBolts,
+        ItemKind::CaliperPins => CardItem::CaliperPins,
+        ItemKind::LugNuts => CardItem::LugNuts,
         _ => return None,
     })
 }
 
 /// The group that a card is for; none for the play limit.
-pub const fn group_of(item: CardItem) -> Option<Group> {
+pub const fn group_of(item: CardItem) -> Option<ItemKind> {
     Some(match item {
-        CardItem::AxleNut => Group::AxleNut,
-        CardItem::HubBolts => Group::HubBolts,
-        CardItem::BracketBolts => Group::BracketBolts,
-        CardItem::CaliperPins => Group::CaliperPins,
-        CardItem::WheelNuts => Group::WheelNuts,
+        CardItem::AxleNut => ItemKind::AxleNut,
+        CardItem::HubBolts => ItemKind::HubBolts,
+        CardItem::BracketBolts => ItemKind::BracketBolts,
+        CardItem::CaliperPins => ItemKind::CaliperPins,
+        CardItem::LugNuts => ItemKind::LugNuts,
         CardItem::PlayLimit => return None,
     })
 }
 
 /// The step at which the card of a group is asked for, the one of the same corner first.
-pub fn card_step(steps: &[StepSpec], spec: &StepSpec, group: Group) -> Option<StepKey> {
+pub fn card_step(steps: &[StepSpec], spec: &StepSpec, group: ItemKind) -> Option<StepKey> {
     let item = card_item(group)?;
     let asks = |step: &&StepSpec| step.form == Form::Card(item);
     let here = steps
@@ -85,7 +85,7 @@ pub fn card_step(steps: &[StepSpec], spec: &StepSpec, group: Group) -> Option<St
 
 impl Turning {
     /// The fasteners of a step as they stand; `None` for a step without a corner.
-    pub fn of(sheet: &Sheet, spec: &StepSpec, group: Group) -> Option<Self> {
+    pub fn of(sheet: &JobState, spec: &StepSpec, group: ItemKind) -> Option<Self> {
         let items = group_items(sheet, spec.key.corner?, group);
         let card = card_item(group).and_then(|item| sheet.card(item));
         let stages = card.map(stages).unwrap_or_default();
@@ -164,7 +164,7 @@ impl Turning {
 
     /// The tap that stands before an angle, by which the swings that were counted after it are
     /// known again.
-    pub fn before_angle<'a>(&self, sheet: &'a Sheet) -> Option<&'a EntryId> {
+    pub fn before_angle<'a>(&self, sheet: &'a JobState) -> Option<&'a EntryId> {
         let (Stage::Angle(_), item) = (self.asked()?, self.next()?) else {
             return None;
         };
@@ -221,7 +221,7 @@ impl Turning {
     }
 
     /// What one tap writes: the next fastener at its card, or one stage nearer to it.
-    pub fn tap(&self) -> Option<What> {
+    pub fn tap(&self) -> Option<Event> {
         let item = self.next()?;
         let last_stage = self.stage.saturating_add(1) == self.stages.len();
         let turns_back = matches!(self.asked(), Some(Stage::Back(_)));
@@ -229,13 +229,13 @@ impl Turning {
             .wrench()
             .filter(|_| self.uses_wrench())
             .and_then(|wrench| Some((wrench.name.clone(), self.set_to()?)));
-        Some(What::Moved(Moved {
+        Some(Event::Moved(Moved {
             step: self.step,
             items: vec![item],
             to: match (last_stage, turns_back) {
-                (true, _) => Hold::Done,
-                (false, true) => Hold::Loosened,
-                (false, false) => Hold::Snug,
+                (true, _) => ItemState::Done,
+                (false, true) => ItemState::Loosened,
+                (false, false) => ItemState::Snug,
             },
             wrench,
         }))
@@ -251,17 +251,19 @@ fn stages(card: &SpecCard) -> Vec<Stage> {
 
 /// How often a fastener was tapped at a step since its pass began; one that came off, or was
 /// loosened at another step, begins again.
-fn taps(sheet: &Sheet, step: StepKey, item: Item) -> usize {
+fn taps(sheet: &JobState, step: StepKey, item: Item) -> usize {
     sheet.counting().fold(0, |taps, entry| match &entry.what {
-        What::Pass(passed) if *passed == step => 0,
-        What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::Off => 0,
-        What::Moved(moved) if moved.items.contains(&item) && moved.to == Hold::ByHand => taps,
-        What::Moved(moved)
-            if moved.items.contains(&item) && moved.to == Hold::Loosened && moved.step != step =>
+        Event::Pass(passed) if *passed == step => 0,
+        Event::Moved(moved) if moved.items.contains(&item) && moved.to == ItemState::Off => 0,
+        Event::Moved(moved) if moved.items.contains(&item) && moved.to == ItemState::ByHand => taps,
+        Event::Moved(moved)
+            if moved.items.contains(&item)
+                && moved.to == ItemState::Loosened
+                && moved.step != step =>
         {
             0
         }
-        What::Moved(moved) if moved.step == step && moved.items.contains(&item) => taps + 1,
+        Event::Moved(moved) if moved.step == step && moved.items.contains(&item) => taps + 1,
         _ => taps,
     })
 }
@@ -275,14 +277,14 @@ fn pattern(card: &SpecCard) -> Option<Pattern> {
 
 /// From the order of the trade, numbered clockwise from 1, to places from 0; where the page goes
 /// round the circle or by numbers of its own, one after the other.
-fn places(group: Group, count: usize, pattern: Option<Pattern>) -> Vec<usize> {
+fn places(group: ItemKind, count: usize, pattern: Option<Pattern>) -> Vec<usize> {
     let number = u8::try_from(count).unwrap_or(0);
     let order = match group {
         _ if matches!(pattern, Some(Pattern::Round | Pattern::AsNumbered)) => {
             return (0..count).collect();
         }
-        Group::WheelNuts => star_order(number),
-        Group::HubBolts => cross_order(number),
+        ItemKind::LugNuts => star_order(number),
+        ItemKind::HubBolts => cross_order(number),
         _ => return (0..count).collect(),
     };
     match order {
@@ -294,7 +296,7 @@ fn places(group: Group, count: usize, pattern: Option<Pattern>) -> Vec<usize> {
     }
 }
 
-fn fitting(sheet: &Sheet, card: &SpecCard) -> Vec<Wrench> {
+fn fitting(sheet: &JobState, card: &SpecCard) -> Vec<Wrench> {
     let Some(carried) = sheet.carried() else {
         return Vec::new();
     };

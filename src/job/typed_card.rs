@@ -1,29 +1,29 @@
 //! From the fields of a card's form to the card, or the first thing that is wrong with it.
 
-use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::card::CardError;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
-    Stage, Thread, ThreadSlip, TorqueBody,
+    Stage, Thread, ThreadError, TorqueBody,
 };
 use crate::trade::play::Way;
-use crate::units::{AngleUnit, DecimalSlip, LengthUnit, TorqueUnit, Typed};
+use crate::units::{AngleUnit, DecimalError, LengthUnit, TorqueUnit, Typed};
 use crate::words;
 
 /// Why the fields give no card.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum CardSlip {
+pub enum CardInputError {
     /// The value is no number.
-    Value(DecimalSlip),
+    Value(DecimalError),
     /// The angle is no number.
-    Angle(DecimalSlip),
+    Angle(DecimalError),
     /// A further stage, counted from 1, is no number.
-    Further(usize, DecimalSlip),
+    Further(usize, DecimalError),
     /// The count is no whole number from 1 to 20.
     Count,
     /// The thread is none.
-    Thread(ThreadSlip),
+    Thread(ThreadError),
     /// The card would not be usable.
-    Fault(CardFault),
+    Fault(CardError),
 }
 
 words! {
@@ -71,17 +71,17 @@ impl TypedPrinted {
         }
     }
 
-    fn printed(self) -> Result<Printed, CardSlip> {
+    fn printed(self) -> Result<Printed, CardInputError> {
         let given = |text: &str| (!text.trim().is_empty()).then(|| text.trim().to_owned());
         let count = match given(&self.count).map(|text| text.parse()) {
             None => None,
             Some(Ok(count @ 1..=20)) => Some(count),
-            Some(_) => return Err(CardSlip::Count),
+            Some(_) => return Err(CardInputError::Count),
         };
         let thread = given(&self.thread).map(|text| Thread::parse(&text));
         Ok(Printed {
             count,
-            thread: thread.transpose().map_err(CardSlip::Thread)?,
+            thread: thread.transpose().map_err(CardInputError::Thread)?,
             class: self.class,
             pattern: self.pattern,
             threadlocker: given(&self.threadlocker),
@@ -118,8 +118,8 @@ impl TypedTorqueCard {
     /// The card.
     ///
     /// # Errors
-    /// The first [`CardSlip`].
-    pub fn card(self) -> Result<SpecCard, CardSlip> {
+    /// The first [`CardInputError`].
+    pub fn card(self) -> Result<SpecCard, CardInputError> {
         let stages = self.stages()?;
         sound(SpecCard {
             item: self.item,
@@ -133,23 +133,23 @@ impl TypedTorqueCard {
         })
     }
 
-    fn stages(&self) -> Result<Vec<Stage>, CardSlip> {
-        let torque = Typed::parse(&self.value, self.unit).map_err(CardSlip::Value)?;
+    fn stages(&self) -> Result<Vec<Stage>, CardInputError> {
+        let torque = Typed::parse(&self.value, self.unit).map_err(CardInputError::Value)?;
         let mut stages = Vec::new();
         stages.extend(self.seated_first.then_some(Stage::Snug));
         stages.push(Stage::Torque(torque));
         if let Some(angle) = &self.angle {
-            let angle = Typed::parse(angle, AngleUnit::Degree).map_err(CardSlip::Angle)?;
+            let angle = Typed::parse(angle, AngleUnit::Degree).map_err(CardInputError::Angle)?;
             stages.push(Stage::Angle(angle));
         }
         for (place, (what, text)) in self.further.iter().enumerate() {
-            let slip = |slip| CardSlip::Further(place.saturating_add(1), slip);
+            let slip = |slip| CardInputError::Further(place.saturating_add(1), slip);
             stages.push(self.further_stage(*what, text).map_err(slip)?);
         }
         Ok(stages)
     }
 
-    fn further_stage(&self, what: Further, text: &str) -> Result<Stage, DecimalSlip> {
+    fn further_stage(&self, what: Further, text: &str) -> Result<Stage, DecimalError> {
         Ok(match what {
             Further::Torque => Stage::Torque(Typed::parse(text, self.unit)?),
             Further::Angle => Stage::Angle(Typed::parse(text, AngleUnit::Degree)?),
@@ -194,14 +194,14 @@ pub fn kept_because(mut card: SpecCard, reason: &str) -> SpecCard {
 /// The card of the play limit.
 ///
 /// # Errors
-/// The first [`CardSlip`].
+/// The first [`CardInputError`].
 pub fn play_card(
     value: &str,
     unit: LengthUnit,
     way: Way,
     source: CardSource,
-) -> Result<SpecCard, CardSlip> {
-    let most = Typed::parse(value, unit).map_err(CardSlip::Value)?;
+) -> Result<SpecCard, CardInputError> {
+    let most = Typed::parse(value, unit).map_err(CardInputError::Value)?;
     sound(SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::Play { most, way, source },
@@ -211,8 +211,8 @@ pub fn play_card(
 /// The card that says that nothing was found.
 ///
 /// # Errors
-/// [`CardSlip::Fault`] without a reason.
-pub fn not_found(item: CardItem, reason: &str) -> Result<SpecCard, CardSlip> {
+/// [`CardInputError::Fault`] without a reason.
+pub fn not_found(item: CardItem, reason: &str) -> Result<SpecCard, CardInputError> {
     let reason = reason.trim().to_owned();
     sound(SpecCard {
         item,
@@ -220,9 +220,9 @@ pub fn not_found(item: CardItem, reason: &str) -> Result<SpecCard, CardSlip> {
     })
 }
 
-fn sound(card: SpecCard) -> Result<SpecCard, CardSlip> {
+fn sound(card: SpecCard) -> Result<SpecCard, CardInputError> {
     match card.fault() {
-        Some(fault) => Err(CardSlip::Fault(fault)),
+        Some(fault) => Err(CardInputError::Fault(fault)),
         None => Ok(card),
     }
 }
@@ -310,11 +310,14 @@ mod tests {
             change(&mut fields);
             with(fields).card().unwrap_err()
         };
-        assert_eq!(slip(|it| it.count = "0".to_owned()), CardSlip::Count);
-        assert_eq!(slip(|it| it.count = "five".to_owned()), CardSlip::Count);
+        assert_eq!(slip(|it| it.count = "0".to_owned()), CardInputError::Count);
+        assert_eq!(
+            slip(|it| it.count = "five".to_owned()),
+            CardInputError::Count
+        );
         assert_eq!(
             slip(|it| it.thread = "M12".to_owned()),
-            CardSlip::Thread(ThreadSlip::NoPitch)
+            CardInputError::Thread(ThreadError::NoPitch)
         );
     }
 
@@ -342,8 +345,11 @@ mod tests {
     #[test]
     fn each_slip_is_told_by_its_own_name() {
         let slip = |value: &str, angle| typed(value, angle).card().unwrap_err();
-        assert_eq!(slip("", None), CardSlip::Value(DecimalSlip::Empty));
-        assert_eq!(slip("80", Some("")), CardSlip::Angle(DecimalSlip::Empty));
+        assert_eq!(slip("", None), CardInputError::Value(DecimalError::Empty));
+        assert_eq!(
+            slip("80", Some("")),
+            CardInputError::Angle(DecimalError::Empty)
+        );
         let further = TypedTorqueCard {
             further: vec![
                 (Further::Back, String::new()),
@@ -351,10 +357,10 @@ mod tests {
             ],
             ..typed("80", None)
         };
-        assert!(matches!(further.card(), Err(CardSlip::Further(2, _))));
+        assert!(matches!(further.card(), Err(CardInputError::Further(2, _))));
         assert_eq!(
             slip("0", None),
-            CardSlip::Fault(CardFault::NotAboveZero { stage: 0 })
+            CardInputError::Fault(CardError::NotAboveZero { stage: 0 })
         );
         let unsourced = TypedTorqueCard {
             source: CardSource {
@@ -363,10 +369,13 @@ mod tests {
             },
             ..typed("80", None)
         };
-        assert_eq!(unsourced.card(), Err(CardSlip::Fault(CardFault::NoSource)));
+        assert_eq!(
+            unsourced.card(),
+            Err(CardInputError::Fault(CardError::NoSource))
+        );
         assert_eq!(
             not_found(CardItem::HubBolts, " "),
-            Err(CardSlip::Fault(CardFault::NoReason))
+            Err(CardInputError::Fault(CardError::NoReason))
         );
     }
 

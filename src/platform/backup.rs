@@ -15,7 +15,7 @@ use web_sys::{MessageEvent, Worker};
 use super::clock;
 use super::event::Listener;
 use super::js;
-use super::record::StoreProblem;
+use super::record::StoreError;
 
 /// A worker that does not answer in this time must not hold a tap for longer.
 const PATIENCE_MS: i32 = 3_000;
@@ -60,11 +60,11 @@ impl BackupFiles {
     /// Takes the worker that the page began with, or starts one. Whether the browser grants the files is known at the first answer.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`] where there are no workers.
-    pub fn open() -> Result<Self, StoreProblem> {
+    /// [`StoreError::Denied`] where there are no workers.
+    pub fn open() -> Result<Self, StoreError> {
         let worker = match js::taken("hubslateBackup").and_then(|it| it.dyn_into().ok()) {
             Some(early) => early,
-            None => Worker::new("./backup.js").map_err(|_| StoreProblem::Denied)?,
+            None => Worker::new("./backup.js").map_err(|_| StoreError::Denied)?,
         };
         let waiting = Rc::new(Waiting::default());
         let (answers, failed) = (Rc::clone(&waiting), Rc::clone(&waiting));
@@ -98,7 +98,7 @@ impl BackupFiles {
     }
 
     /// Asks for both files. The question is on its way when this returns.
-    pub fn read(&self) -> impl Future<Output = Result<Vec<String>, StoreProblem>> + use<> {
+    pub fn read(&self) -> impl Future<Output = Result<Vec<String>, StoreError>> + use<> {
         let asked = self.ask("read", &[]);
         async move {
             let files = Array::from(&asked.await?);
@@ -108,7 +108,7 @@ impl BackupFiles {
 
     /// Adds lines, flushed, and gives the size of the file in bytes. They are on their way when
     /// this returns.
-    pub fn append(&self, lines: &str) -> impl Future<Output = Result<usize, StoreProblem>> + use<> {
+    pub fn append(&self, lines: &str) -> impl Future<Output = Result<usize, StoreError>> + use<> {
         let asked = self.ask("append", &[("lines", lines.into())]);
         async move {
             let size = asked.await?.as_f64().unwrap_or_default();
@@ -116,12 +116,12 @@ impl BackupFiles {
         }
     }
 
-    /// Writes all lines anew, if the file still has `size` bytes; false if it has not.
+    /// Writes all lines again, if the file still has `size` bytes; false if it has not.
     pub fn anew(
         &self,
         lines: &str,
         size: usize,
-    ) -> impl Future<Output = Result<bool, StoreProblem>> + use<> {
+    ) -> impl Future<Output = Result<bool, StoreError>> + use<> {
         let size = JsValue::from_f64(size as f64);
         let asked = self.ask("anew", &[("lines", lines.into()), ("size", size)]);
         async move { Ok(asked.await?.is_truthy()) }
@@ -131,7 +131,7 @@ impl BackupFiles {
         &self,
         act: &str,
         with: &[(&str, JsValue)],
-    ) -> impl Future<Output = Result<JsValue, StoreProblem>> + use<> {
+    ) -> impl Future<Output = Result<JsValue, StoreError>> + use<> {
         let inner = Rc::clone(&self.0);
         let act_is_read = act == "read";
         let id = inner.next.get();
@@ -144,7 +144,7 @@ impl BackupFiles {
         async move {
             if posted.is_err() || inner.silent.get() {
                 inner.waiting.0.borrow_mut().remove(&id);
-                return Err(StoreProblem::Denied);
+                return Err(StoreError::Denied);
             }
             let waiting = Rc::clone(&inner.waiting);
             let late = js::object(&[("problem", "TimeoutError".into())]);
@@ -152,12 +152,12 @@ impl BackupFiles {
             let _patience = clock::after(patience, move || waiting.answer(id, &late));
             let said = JsFuture::from(promise)
                 .await
-                .map_err(|_| StoreProblem::Denied)?;
+                .map_err(|_| StoreError::Denied)?;
             match js::text(&said, "problem") {
                 None => Ok(js::property(&said, "said").unwrap_or_default()),
                 Some(name) => {
                     inner.silent.set(name == "TimeoutError");
-                    Err(StoreProblem::from_error_name(&name))
+                    Err(StoreError::from_error_name(&name))
                 }
             }
         }

@@ -43,7 +43,7 @@ impl Drop for Edge {
 
 /// The part of a step, or of the customer's page, that scrolls.
 fn scroller() -> Option<Element> {
-    const SCROLLER: &str = "section.step__thing, section.owner__say";
+    const SCROLLER: &str = "section.step__thing, section.customer__say";
     js::document()?.query_selector(SCROLLER).ok().flatten()
 }
 

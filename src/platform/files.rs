@@ -16,7 +16,7 @@ const DOWNLOAD_BEGINS_MS: i32 = 60_000;
 
 /// Why a file could not be written or read.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum FileProblem {
+pub enum FileError {
     /// The browser could not offer the file.
     NotSaved,
     /// The share sheet failed for a reason other than being closed.
@@ -41,10 +41,10 @@ pub enum Shared {
 /// Offers bytes as a download.
 ///
 /// # Errors
-/// [`FileProblem::NotSaved`].
-pub fn save_bytes(name: &str, mime: &str, bytes: &[u8]) -> Result<(), FileProblem> {
-    let url = ObjectUrl::new(bytes, mime).map_err(|_| FileProblem::NotSaved)?;
-    click_download(name, url.as_str()).ok_or(FileProblem::NotSaved)?;
+/// [`FileError::NotSaved`].
+pub fn save_bytes(name: &str, mime: &str, bytes: &[u8]) -> Result<(), FileError> {
+    let url = ObjectUrl::new(bytes, mime).map_err(|_| FileError::NotSaved)?;
+    click_download(name, url.as_str()).ok_or(FileError::NotSaved)?;
     clock::later(DOWNLOAD_BEGINS_MS, move || drop(url));
     Ok(())
 }
@@ -65,15 +65,15 @@ fn click_download(name: &str, url: &str) -> Option<()> {
 /// Hands bytes as a file to another app; call it as soon after a tap as can be.
 ///
 /// # Errors
-/// [`FileProblem::NotShared`] if the browser began and failed, or refuses such a file.
-pub async fn share(name: &str, mime: &str, bytes: &[u8]) -> Result<Shared, FileProblem> {
+/// [`FileError::NotShared`] if the browser began and failed, or refuses such a file.
+pub async fn share(name: &str, mime: &str, bytes: &[u8]) -> Result<Shared, FileError> {
     let Some(navigator) = js::navigator() else {
         return Ok(Shared::NotPossible);
     };
     if js::method(&navigator, "canShare").is_none() || js::method(&navigator, "share").is_none() {
         return Ok(Shared::NotPossible);
     }
-    let file = file(name, mime, bytes).map_err(|_| FileProblem::NotShared)?;
+    let file = file(name, mime, bytes).map_err(|_| FileError::NotShared)?;
     let data = ShareData::new();
     data.set_files(&Array::of1(&file));
     if !navigator.can_share_with_data(&data) {
@@ -82,7 +82,7 @@ pub async fn share(name: &str, mime: &str, bytes: &[u8]) -> Result<Shared, FileP
     match JsFuture::from(navigator.share_with_data(&data)).await {
         Ok(_) => Ok(Shared::Sent),
         Err(error) if js::error_name(&error) == "AbortError" => Ok(Shared::Dismissed),
-        Err(_) => Err(FileProblem::NotShared),
+        Err(_) => Err(FileError::NotShared),
     }
 }
 
@@ -96,16 +96,16 @@ fn file(name: &str, mime: &str, bytes: &[u8]) -> Result<File, JsValue> {
 /// The bytes of a file that a person picked.
 ///
 /// # Errors
-/// [`FileProblem::NotRead`].
-pub async fn read_bytes(file: &File) -> Result<Vec<u8>, FileProblem> {
-    js::bytes_of(file).await.map_err(|_| FileProblem::NotRead)
+/// [`FileError::NotRead`].
+pub async fn read_bytes(file: &File) -> Result<Vec<u8>, FileError> {
+    js::bytes_of(file).await.map_err(|_| FileError::NotRead)
 }
 
 /// Opens the browser's print dialog.
 ///
 /// # Errors
-/// [`FileProblem::NotPrinted`] where the browser has none.
-pub fn print() -> Result<(), FileProblem> {
-    let window = js::window().ok_or(FileProblem::NotPrinted)?;
-    window.print().map_err(|_| FileProblem::NotPrinted)
+/// [`FileError::NotPrinted`] where the browser has none.
+pub fn print() -> Result<(), FileError> {
+    let window = js::window().ok_or(FileError::NotPrinted)?;
+    window.print().map_err(|_| FileError::NotPrinted)
 }

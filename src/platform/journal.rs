@@ -12,7 +12,7 @@ use web_sys::{IdbCursor, IdbDatabase, IdbKeyRange, IdbObjectStore, IdbTransactio
 
 use super::event::Listener;
 use super::js;
-use super::record::{Record, StoreProblem};
+use super::record::{Record, StoreError};
 use super::transaction::{answer, completed, finished, object_store, problem, reading, strict};
 
 mod beside;
@@ -57,14 +57,14 @@ impl Journal {
     /// tried again and a file imported twice.
     ///
     /// # Errors
-    /// [`StoreProblem::Differs`] if one is there with another text, [`StoreProblem::Full`], or
+    /// [`StoreError::Differs`] if one is there with another text, [`StoreError::Full`], or
     /// whatever else the browser refuses with. Nothing is kept then.
-    pub async fn add(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    pub async fn add(&self, records: &[Record]) -> Result<(), StoreError> {
         if records.is_empty() {
             return Ok(());
         }
         match self.add_new(records).await {
-            Err(StoreProblem::Refused { name }) if name == "ConstraintError" => {
+            Err(StoreError::Refused { name }) if name == "ConstraintError" => {
                 self.add_missing(records).await
             }
             outcome => outcome,
@@ -72,14 +72,14 @@ impl Journal {
     }
 
     /// The quick way: nothing is asked first, the transaction aborts if one is there.
-    async fn add_new(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    async fn add_new(&self, records: &[Record]) -> Result<(), StoreError> {
         let transaction = strict(self.database(), &[ENTRIES])?;
         let asked = put_new(&transaction, records).await;
         finished(&transaction, asked).await
     }
 
     /// The careful way: each is looked up and added only if it is not there.
-    async fn add_missing(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    async fn add_missing(&self, records: &[Record]) -> Result<(), StoreError> {
         let transaction = strict(self.database(), &[ENTRIES])?;
         let asked = put_missing(&transaction, records).await;
         finished(&transaction, asked).await
@@ -89,7 +89,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn read(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+    pub async fn read(&self, log: &str) -> Result<Vec<Record>, StoreError> {
         let store = reading(self.database(), ENTRIES)?;
         let range = log_range(log)?;
         let request = store
@@ -102,7 +102,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn ids(&self, log: &str) -> Result<BTreeSet<String>, StoreProblem> {
+    pub async fn ids(&self, log: &str) -> Result<BTreeSet<String>, StoreError> {
         let store = reading(self.database(), ENTRIES)?;
         let range = log_range(log)?;
         let request = store
@@ -117,7 +117,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn read_all(&self) -> Result<Vec<Record>, StoreProblem> {
+    pub async fn read_all(&self) -> Result<Vec<Record>, StoreError> {
         Ok(records(&self.all(ENTRIES).await?))
     }
 
@@ -128,7 +128,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn logs(&self) -> Result<Vec<String>, StoreProblem> {
+    pub async fn logs(&self) -> Result<Vec<String>, StoreError> {
         self.logs_in(&JsValue::UNDEFINED).await
     }
 
@@ -136,14 +136,14 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn logs_named(&self, begin: &str) -> Result<Vec<String>, StoreProblem> {
+    pub async fn logs_named(&self, begin: &str) -> Result<Vec<String>, StoreError> {
         let first = Array::of1(&begin.into());
         let last = Array::of1(&format!("{begin}\u{ffff}").into());
         let range = IdbKeyRange::bound(&first, &last).map_err(|error| problem(&error))?;
         self.logs_in(&range).await
     }
 
-    async fn logs_in(&self, range: &JsValue) -> Result<Vec<String>, StoreProblem> {
+    async fn logs_in(&self, range: &JsValue) -> Result<Vec<String>, StoreError> {
         let store = reading(self.database(), ENTRIES)?;
         let request = store
             .open_key_cursor_with_range(range)
@@ -167,7 +167,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with; nothing is deleted then.
-    pub async fn delete_log(&self, log: &str) -> Result<(), StoreProblem> {
+    pub async fn delete_log(&self, log: &str) -> Result<(), StoreError> {
         let range = log_range(log)?;
         let transaction = strict(self.database(), &[ENTRIES, SUMMARIES])?;
         let asked = delete_both(&transaction, &range, log);
@@ -177,12 +177,12 @@ impl Journal {
     /// Replaces the text of one record; the exception for erasing a person.
     ///
     /// # Errors
-    /// [`StoreProblem::Missing`] if there is no such record, or what the browser refuses with.
-    pub async fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreProblem> {
+    /// [`StoreError::Missing`] if there is no such record, or what the browser refuses with.
+    pub async fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreError> {
         let transaction = strict(self.database(), &[ENTRIES])?;
         let store = object_store(&transaction, ENTRIES)?;
         if kept_text(&store, log, id).await?.is_none() {
-            return Err(StoreProblem::Missing {
+            return Err(StoreError::Missing {
                 log: log.to_owned(),
                 id: id.to_owned(),
             });
@@ -198,7 +198,7 @@ impl Journal {
         completed(&transaction).await
     }
 
-    async fn all(&self, store: &str) -> Result<JsValue, StoreProblem> {
+    async fn all(&self, store: &str) -> Result<JsValue, StoreError> {
         let store = reading(self.database(), store)?;
         let request = store.get_all().map_err(|error| problem(&error))?;
         answer(&request).await
@@ -208,7 +208,7 @@ impl Journal {
 /// After so many the transaction is waited for, so that a long file does not hold the page up.
 const PIECE: usize = 500;
 
-async fn put_new(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreProblem> {
+async fn put_new(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreError> {
     let store = object_store(transaction, ENTRIES)?;
     for (place, record) in (1..).zip(records) {
         let request = store
@@ -227,7 +227,7 @@ fn delete_both(
     transaction: &IdbTransaction,
     range: &IdbKeyRange,
     log: &str,
-) -> Result<(), StoreProblem> {
+) -> Result<(), StoreError> {
     let entries = object_store(transaction, ENTRIES)?;
     let summaries = object_store(transaction, SUMMARIES)?;
     entries.delete(range).map_err(|error| problem(&error))?;
@@ -237,13 +237,13 @@ fn delete_both(
     Ok(())
 }
 
-async fn put_missing(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreProblem> {
+async fn put_missing(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreError> {
     let store = object_store(transaction, ENTRIES)?;
     for record in records {
         match kept_text(&store, &record.log, &record.id).await? {
             Some(text) if text == record.text => {}
             Some(_) => {
-                return Err(StoreProblem::Differs {
+                return Err(StoreError::Differs {
                     log: record.log.clone(),
                     id: record.id.clone(),
                 });
@@ -262,7 +262,7 @@ async fn kept_text(
     store: &IdbObjectStore,
     log: &str,
     id: &str,
-) -> Result<Option<String>, StoreProblem> {
+) -> Result<Option<String>, StoreError> {
     let key = Array::of2(&log.into(), &id.into());
     let request = store.get(&key).map_err(|error| problem(&error))?;
     let found = answer(&request).await?;
@@ -294,7 +294,7 @@ fn record(found: &JsValue) -> Record {
 }
 
 /// Every key of one log: in IndexedDB an array sorts after every text.
-fn log_range(log: &str) -> Result<IdbKeyRange, StoreProblem> {
+fn log_range(log: &str) -> Result<IdbKeyRange, StoreError> {
     let first = Array::of1(&log.into());
     IdbKeyRange::bound(&first, &after_log(log)).map_err(|error| problem(&error))
 }

@@ -9,7 +9,7 @@ use gloo_storage::{LocalStorage, Storage as _};
 
 use super::js;
 use super::keys;
-use super::record::{Aside, Record, StoreProblem};
+use super::record::{Aside, Record, StoreError};
 use crate::sorted::Sorted;
 
 /// Id and text of each record of a tap.
@@ -25,29 +25,29 @@ impl Local {
     /// Opens the storage by writing, reading and removing a probe.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`] where it cannot be used, `Full` if not even the probe fits.
-    pub fn open() -> Result<Self, StoreProblem> {
+    /// [`StoreError::Denied`] where it cannot be used, `Full` if not even the probe fits.
+    pub fn open() -> Result<Self, StoreError> {
         let local = Self { _probed: () };
         let key = keys::setting("probe");
         local.write(&key, "probe")?;
         let read = local.read(&key)?;
         local.remove(&key)?;
-        read.map(|_| local).ok_or(StoreProblem::Denied)
+        read.map(|_| local).ok_or(StoreError::Denied)
     }
 
     /// The text of one setting; `None` if it was never set or could not be read.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`], or `Full` if an unreadable value could not be moved aside.
-    pub fn setting(&self, name: &str) -> Result<Option<String>, StoreProblem> {
+    /// [`StoreError::Denied`], or `Full` if an unreadable value could not be moved aside.
+    pub fn setting(&self, name: &str) -> Result<Option<String>, StoreError> {
         self.read(&keys::setting(name))
     }
 
     /// Sets one setting.
     ///
     /// # Errors
-    /// [`StoreProblem::Full`] or `Denied`; the old value stays then.
-    pub fn set_setting(&self, name: &str, text: &str) -> Result<(), StoreProblem> {
+    /// [`StoreError::Full`] or `Denied`; the old value stays then.
+    pub fn set_setting(&self, name: &str, text: &str) -> Result<(), StoreError> {
         self.write(&keys::setting(name), text)
     }
 
@@ -55,7 +55,7 @@ impl Local {
     ///
     /// # Errors
     /// As [`Local::setting`].
-    pub fn draft(&self, name: &str) -> Result<Option<String>, StoreProblem> {
+    pub fn draft(&self, name: &str) -> Result<Option<String>, StoreError> {
         self.read(&keys::draft(name))
     }
 
@@ -63,15 +63,15 @@ impl Local {
     ///
     /// # Errors
     /// As [`Local::set_setting`].
-    pub fn set_draft(&self, name: &str, text: &str) -> Result<(), StoreProblem> {
+    pub fn set_draft(&self, name: &str, text: &str) -> Result<(), StoreError> {
         self.write(&keys::draft(name), text)
     }
 
     /// Removes a draft whose field became an entry.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`].
-    pub fn remove_draft(&self, name: &str) -> Result<(), StoreProblem> {
+    /// [`StoreError::Denied`].
+    pub fn remove_draft(&self, name: &str) -> Result<(), StoreError> {
         self.remove(&keys::draft(name))
     }
 
@@ -80,7 +80,7 @@ impl Local {
     ///
     /// # Errors
     /// As [`Local::set_setting`].
-    pub fn write_tap(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    pub fn write_tap(&self, records: &[Record]) -> Result<(), StoreError> {
         let Some(first) = records.first() else {
             return Ok(());
         };
@@ -96,7 +96,7 @@ impl Local {
     ///
     /// # Errors
     /// As [`Local::set_setting`].
-    pub fn replace_entry(&self, new: &Record) -> Result<(), StoreProblem> {
+    pub fn replace_entry(&self, new: &Record) -> Result<(), StoreError> {
         for key in self.keys()? {
             if keys::entry_parts(&key).is_none_or(|(log, _)| log != new.log) {
                 continue;
@@ -114,7 +114,7 @@ impl Local {
     ///
     /// # Errors
     /// As [`Local::setting`].
-    pub fn entries(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+    pub fn entries(&self, log: &str) -> Result<Vec<Record>, StoreError> {
         let mut found = Vec::new();
         for key in self.keys()? {
             if keys::entry_parts(&key).is_none_or(|(of, _)| of != log) {
@@ -135,8 +135,8 @@ impl Local {
     /// Removes the second copies of a log that is closed and wholly in the journal.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`].
-    pub fn remove_log(&self, log: &str) -> Result<(), StoreProblem> {
+    /// [`StoreError::Denied`].
+    pub fn remove_log(&self, log: &str) -> Result<(), StoreError> {
         for key in self.keys()? {
             if keys::entry_parts(&key).is_some_and(|(of, _)| of == log) {
                 self.remove(&key)?;
@@ -148,8 +148,8 @@ impl Local {
     /// The ids of all logs that have second copies, each once.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`].
-    pub fn logs(&self) -> Result<Vec<String>, StoreProblem> {
+    /// [`StoreError::Denied`].
+    pub fn logs(&self) -> Result<Vec<String>, StoreError> {
         let keys = self.keys()?;
         let of = |key: &String| keys::entry_parts(key).map(|(log, _)| log.to_owned());
         let mut logs: Vec<String> = keys.iter().filter_map(of).collect();
@@ -161,8 +161,8 @@ impl Local {
     /// Everything that was moved aside: the key it had and the raw text.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`].
-    pub fn asides(&self) -> Result<Vec<Aside>, StoreProblem> {
+    /// [`StoreError::Denied`].
+    pub fn asides(&self) -> Result<Vec<Aside>, StoreError> {
         let storage = storage()?;
         let keys = self.keys()?;
         let aside = |key: &String| {
@@ -179,9 +179,9 @@ impl Local {
             .collect())
     }
 
-    fn keys(&self) -> Result<Vec<String>, StoreProblem> {
+    fn keys(&self) -> Result<Vec<String>, StoreError> {
         let storage = storage()?;
-        let count = storage.length().map_err(|_| StoreProblem::Denied)?;
+        let count = storage.length().map_err(|_| StoreError::Denied)?;
         let key = |at| storage.key(at).ok().flatten();
         Ok((0..count)
             .filter_map(key)
@@ -189,7 +189,7 @@ impl Local {
             .collect())
     }
 
-    fn read(&self, key: &str) -> Result<Option<String>, StoreProblem> {
+    fn read(&self, key: &str) -> Result<Option<String>, StoreError> {
         storage()?;
         match LocalStorage::get::<String>(key) {
             Ok(text) => Ok(Some(text)),
@@ -200,7 +200,7 @@ impl Local {
     }
 
     /// The ids and texts of one tap; none where it cannot be read.
-    fn tap(&self, key: &str) -> Result<Tap, StoreProblem> {
+    fn tap(&self, key: &str) -> Result<Tap, StoreError> {
         storage()?;
         match LocalStorage::get::<Tap>(key) {
             Ok(tap) => Ok(tap),
@@ -210,28 +210,28 @@ impl Local {
         }
     }
 
-    fn write(&self, key: &str, text: &str) -> Result<(), StoreProblem> {
+    fn write(&self, key: &str, text: &str) -> Result<(), StoreError> {
         storage()?;
         LocalStorage::set(key, text).map_err(|error| problem(&error))
     }
 
-    fn remove(&self, key: &str) -> Result<(), StoreProblem> {
+    fn remove(&self, key: &str) -> Result<(), StoreError> {
         storage()?;
         LocalStorage::delete(key);
         Ok(())
     }
 
     /// Copies the raw value first and removes it after, so that it is lost in no case.
-    fn move_aside(&self, key: &str) -> Result<(), StoreProblem> {
+    fn move_aside(&self, key: &str) -> Result<(), StoreError> {
         let storage = storage()?;
         let Ok(Some(raw)) = storage.get_item(key) else {
             return Ok(());
         };
-        let refused = |error| StoreProblem::from_error_name(&js::error_name(&error));
+        let refused = |error| StoreError::from_error_name(&js::error_name(&error));
         storage
             .set_item(&free_aside(&storage, key), &raw)
             .map_err(refused)?;
-        storage.remove_item(key).map_err(|_| StoreProblem::Denied)
+        storage.remove_item(key).map_err(|_| StoreError::Denied)
     }
 }
 
@@ -250,19 +250,19 @@ fn free_aside(storage: &web_sys::Storage, key: &str) -> String {
 }
 
 /// The storage, if the browser gives it to this page.
-fn storage() -> Result<web_sys::Storage, StoreProblem> {
-    let window = js::window().ok_or(StoreProblem::Denied)?;
+fn storage() -> Result<web_sys::Storage, StoreError> {
+    let window = js::window().ok_or(StoreError::Denied)?;
     window
         .local_storage()
         .ok()
         .flatten()
-        .ok_or(StoreProblem::Denied)
+        .ok_or(StoreError::Denied)
 }
 
-fn problem(error: &StorageError) -> StoreProblem {
+fn problem(error: &StorageError) -> StoreError {
     match error {
-        StorageError::JsError(error) => StoreProblem::from_error_name(&error.name),
-        StorageError::SerdeError(_) | StorageError::KeyNotFound(_) => StoreProblem::Refused {
+        StorageError::JsError(error) => StoreError::from_error_name(&error.name),
+        StorageError::SerdeError(_) | StorageError::KeyNotFound(_) => StoreError::Refused {
             name: "DataError".to_owned(),
         },
     }

@@ -5,7 +5,7 @@
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 
-use super::record::{Photo, Record, StoreProblem};
+use super::record::{Photo, Record, StoreError};
 
 /// Records and photos in memory.
 #[derive(Debug, Default)]
@@ -23,15 +23,15 @@ impl Memory {
     /// Keeps all records or none; one that is there with the same text counts as kept.
     ///
     /// # Errors
-    /// [`StoreProblem::Differs`] if a record is there with another text.
-    pub fn add(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    /// [`StoreError::Differs`] if a record is there with another text.
+    pub fn add(&self, records: &[Record]) -> Result<(), StoreError> {
         let mut kept = self.records.borrow_mut();
         let mut added = BTreeMap::new();
         for record in records {
             let key = (record.log.clone(), record.id.clone());
             let there = kept.get(&key).or_else(|| added.get(&key));
             if there.is_some_and(|text| *text != record.text) {
-                return Err(StoreProblem::Differs {
+                return Err(StoreError::Differs {
                     log: key.0,
                     id: key.1,
                 });
@@ -81,15 +81,15 @@ impl Memory {
     /// Replaces the text of one record; only for erasing a person.
     ///
     /// # Errors
-    /// [`StoreProblem::Missing`] if there is no such record.
-    pub fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreProblem> {
+    /// [`StoreError::Missing`] if there is no such record.
+    pub fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreError> {
         let mut kept = self.records.borrow_mut();
         match kept.get_mut(&(log.to_owned(), id.to_owned())) {
             Some(body) => {
                 text.clone_into(body);
                 Ok(())
             }
-            None => Err(StoreProblem::Missing {
+            None => Err(StoreError::Missing {
                 log: log.to_owned(),
                 id: id.to_owned(),
             }),
@@ -157,7 +157,7 @@ mod tests {
         let problem = memory.add(&[record("a", "2", "new"), record("a", "1", "other")]);
         assert_eq!(
             problem,
-            Err(StoreProblem::Differs {
+            Err(StoreError::Differs {
                 log: "a".to_owned(),
                 id: "1".to_owned()
             })
@@ -170,7 +170,7 @@ mod tests {
         let problem = Memory::new().add(&[record("a", "1", "x"), record("a", "1", "y")]);
         assert_eq!(
             problem,
-            Err(StoreProblem::Differs {
+            Err(StoreError::Differs {
                 log: "a".to_owned(),
                 id: "1".to_owned()
             })
@@ -183,7 +183,7 @@ mod tests {
         memory.add(&[record("a", "1", "x")]).unwrap();
         assert_eq!(memory.replace_body("a", "1", "erased"), Ok(()));
         assert_eq!(memory.read("a"), [record("a", "1", "erased")]);
-        let missing = StoreProblem::Missing {
+        let missing = StoreError::Missing {
             log: "a".to_owned(),
             id: "9".to_owned(),
         };

@@ -42,7 +42,7 @@ fn set_root(name: &str, value: &str) {
     }
 }
 
-/// Whether the glass is so low that a screen has room for one step only. The screen's own height
+/// Whether the screen is so low that a screen has room for one step only. The screen's own height
 /// is asked for: a keyboard that comes up takes nothing from it.
 pub fn is_low() -> bool {
     const LOW: i32 = 700;
@@ -99,7 +99,7 @@ pub fn focus(id: &str) -> bool {
     element.is_some_and(|element| element.focus().is_ok())
 }
 
-/// Whether the person wants things not to move on the glass.
+/// Whether the person wants things not to move on the screen.
 pub fn wants_no_motion() -> bool {
     holds("(prefers-reduced-motion: reduce)")
 }
@@ -130,14 +130,14 @@ pub fn scroll_top() {
 ///
 /// The next step's key stands where the finger still is, and a bounce must not press it. On a
 /// fieldset, because that disables every key in it without touching their own `disabled`.
-/// Called again it begins anew.
+/// Called again it begins again.
 pub fn disable_for(id: &'static str, ms: i32) {
     let Some(keys) = by_id(id) else {
         return;
     };
     let _ = keys.set_attribute("disabled", "");
     let timer = clock::after(ms, move || {
-        // Looked up again: the step may have been drawn anew meanwhile.
+        // Looked up again: the step may have been drawn again meanwhile.
         if let Some(keys) = by_id(id) {
             let _ = keys.remove_attribute("disabled");
         }

@@ -20,7 +20,7 @@ pub const MIME: &str = "image/jpeg";
 
 /// Why there is no picture.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PictureProblem {
+pub enum PictureError {
     /// The file is no picture that this browser can read.
     Unreadable,
     /// The browser could not draw or encode it, mostly for want of memory.
@@ -39,9 +39,9 @@ pub struct Picture {
 /// Reads a picture, turns it upright, scales it down and encodes it as JPEG.
 ///
 /// # Errors
-/// [`PictureProblem`].
-pub async fn scaled(file: &File) -> Result<Picture, PictureProblem> {
-    let bitmap = bitmap(file).await.ok_or(PictureProblem::Unreadable)?;
+/// [`PictureError`].
+pub async fn scaled(file: &File) -> Result<Picture, PictureError> {
+    let bitmap = bitmap(file).await.ok_or(PictureError::Unreadable)?;
     let size = PictureSize {
         width: bitmap.width(),
         height: bitmap.height(),
@@ -50,11 +50,11 @@ pub async fn scaled(file: &File) -> Result<Picture, PictureProblem> {
     let canvas = drawn(&bitmap, size);
     // A phone's picture is 50 MB unpacked; waiting for the collector can end the page.
     bitmap.close();
-    let canvas = canvas.ok_or(PictureProblem::NotDrawn)?;
-    let blob = encoded(&canvas).await.ok_or(PictureProblem::NotDrawn)?;
+    let canvas = canvas.ok_or(PictureError::NotDrawn)?;
+    let blob = encoded(&canvas).await.ok_or(PictureError::NotDrawn)?;
     let bytes = js::bytes_of(&blob)
         .await
-        .map_err(|_| PictureProblem::NotDrawn)?;
+        .map_err(|_| PictureError::NotDrawn)?;
     Ok(Picture { bytes, size })
 }
 
@@ -109,10 +109,10 @@ impl ObjectUrl {
     /// Makes an address for these bytes.
     ///
     /// # Errors
-    /// [`PictureProblem::NotDrawn`] if the browser has no room for them.
-    pub fn new(bytes: &[u8], mime: &str) -> Result<Self, PictureProblem> {
-        let blob = js::blob(bytes, mime).map_err(|_| PictureProblem::NotDrawn)?;
-        let url = Url::create_object_url_with_blob(&blob).map_err(|_| PictureProblem::NotDrawn)?;
+    /// [`PictureError::NotDrawn`] if the browser has no room for them.
+    pub fn new(bytes: &[u8], mime: &str) -> Result<Self, PictureError> {
+        let blob = js::blob(bytes, mime).map_err(|_| PictureError::NotDrawn)?;
+        let url = Url::create_object_url_with_blob(&blob).map_err(|_| PictureError::NotDrawn)?;
         Ok(Self { url })
     }
 

@@ -33,7 +33,7 @@ pub struct Photo {
 
 /// Why something could not be kept or read back.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum StoreProblem {
+pub enum StoreError {
     /// The browser denies this storage: private window, policy, or no such storage.
     Denied,
     /// The device or the quota is full.
@@ -65,7 +65,7 @@ pub enum StoreProblem {
     },
 }
 
-impl StoreProblem {
+impl StoreError {
     /// The problem behind a browser error of this name.
     ///
     /// # Source
@@ -84,7 +84,7 @@ impl StoreProblem {
     }
 }
 
-impl core::fmt::Display for StoreProblem {
+impl core::fmt::Display for StoreError {
     fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self {
             Self::Denied => write!(out, "storage is denied"),
@@ -117,9 +117,9 @@ pub enum Storage {
 impl Storage {
     /// Judges by which of the stores could be opened.
     pub const fn from_opened<J, L>(
-        journal: &Result<J, StoreProblem>,
+        journal: &Result<J, StoreError>,
         has_backup: bool,
-        local: &Result<L, StoreProblem>,
+        local: &Result<L, StoreError>,
     ) -> Self {
         match (journal, local) {
             (Ok(_), _) => Self::Safe,
@@ -135,19 +135,19 @@ mod tests {
     use super::*;
 
     #[track_caller]
-    fn check(name: &str, expected: StoreProblem) {
-        assert_eq!(StoreProblem::from_error_name(name), expected);
+    fn check(name: &str, expected: StoreError) {
+        assert_eq!(StoreError::from_error_name(name), expected);
     }
 
     #[test]
     fn browser_error_names_are_told_apart() {
-        check("QuotaExceededError", StoreProblem::Full);
-        check("SecurityError", StoreProblem::Denied);
-        check("VersionError", StoreProblem::Newer);
-        check("InvalidStateError", StoreProblem::Closed);
+        check("QuotaExceededError", StoreError::Full);
+        check("SecurityError", StoreError::Denied);
+        check("VersionError", StoreError::Newer);
+        check("InvalidStateError", StoreError::Closed);
         check(
             "UnknownError",
-            StoreProblem::Refused {
+            StoreError::Refused {
                 name: "UnknownError".to_owned(),
             },
         );
@@ -155,8 +155,8 @@ mod tests {
 
     #[test]
     fn the_journal_alone_is_safe_and_local_alone_is_not() {
-        let yes: Result<(), StoreProblem> = Ok(());
-        let no: Result<(), StoreProblem> = Err(StoreProblem::Denied);
+        let yes: Result<(), StoreError> = Ok(());
+        let no: Result<(), StoreError> = Err(StoreError::Denied);
         for backup in [true, false] {
             assert_eq!(Storage::from_opened(&yes, backup, &yes), Storage::Safe);
             assert_eq!(Storage::from_opened(&yes, backup, &no), Storage::Safe);

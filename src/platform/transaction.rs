@@ -11,7 +11,7 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::{IdbDatabase, IdbObjectStore, IdbRequest, IdbTransaction};
 
 use super::js;
-use super::record::StoreProblem;
+use super::record::StoreError;
 
 #[wasm_bindgen]
 extern "C" {
@@ -34,12 +34,12 @@ extern "C" {
 }
 
 /// The problem behind a thrown error.
-pub(super) fn problem(error: &JsValue) -> StoreProblem {
-    StoreProblem::from_error_name(&js::error_name(error))
+pub(super) fn problem(error: &JsValue) -> StoreError {
+    StoreError::from_error_name(&js::error_name(error))
 }
 
 /// Begins a transaction that only reads.
-pub(super) fn reading(database: &IdbDatabase, store: &str) -> Result<IdbObjectStore, StoreProblem> {
+pub(super) fn reading(database: &IdbDatabase, store: &str) -> Result<IdbObjectStore, StoreError> {
     let transaction = database
         .transaction_with_str(store)
         .map_err(|error| problem(&error))?;
@@ -50,7 +50,7 @@ pub(super) fn reading(database: &IdbDatabase, store: &str) -> Result<IdbObjectSt
 pub(super) fn strict(
     database: &IdbDatabase,
     stores: &[&str],
-) -> Result<IdbTransaction, StoreProblem> {
+) -> Result<IdbTransaction, StoreError> {
     writing(database, stores, "strict")
 }
 
@@ -58,7 +58,7 @@ pub(super) fn strict(
 pub(super) fn relaxed(
     database: &IdbDatabase,
     stores: &[&str],
-) -> Result<IdbTransaction, StoreProblem> {
+) -> Result<IdbTransaction, StoreError> {
     writing(database, stores, "relaxed")
 }
 
@@ -66,7 +66,7 @@ fn writing(
     database: &IdbDatabase,
     stores: &[&str],
     durability: &str,
-) -> Result<IdbTransaction, StoreProblem> {
+) -> Result<IdbTransaction, StoreError> {
     let names: Array = stores.iter().map(|name| JsValue::from_str(name)).collect();
     let options = js::object(&[("durability", JsValue::from_str(durability))]);
     let database: &Durable = database.unchecked_ref();
@@ -85,14 +85,14 @@ pub(super) fn commit(transaction: &IdbTransaction) {
 pub(super) fn object_store(
     transaction: &IdbTransaction,
     name: &str,
-) -> Result<IdbObjectStore, StoreProblem> {
+) -> Result<IdbObjectStore, StoreError> {
     transaction
         .object_store(name)
         .map_err(|error| problem(&error))
 }
 
 /// Waits until the transaction is complete or aborted.
-pub(super) async fn completed(transaction: &IdbTransaction) -> Result<(), StoreProblem> {
+pub(super) async fn completed(transaction: &IdbTransaction) -> Result<(), StoreError> {
     let promise = Promise::new(&mut |resolve, reject| {
         transaction.set_oncomplete(Some(&resolve));
         transaction.set_onabort(Some(&reject));
@@ -113,8 +113,8 @@ pub(super) async fn completed(transaction: &IdbTransaction) -> Result<(), StoreP
 /// Without the abort, what was asked before the refusal would be kept alone.
 pub(super) async fn finished(
     transaction: &IdbTransaction,
-    asked: Result<(), StoreProblem>,
-) -> Result<(), StoreProblem> {
+    asked: Result<(), StoreError>,
+) -> Result<(), StoreError> {
     if asked.is_err() {
         // It may have aborted by itself already; either way nothing of it is kept.
         let _ = transaction.abort();
@@ -124,7 +124,7 @@ pub(super) async fn finished(
 }
 
 /// Waits for the answer to a request inside a transaction that is still open.
-pub(super) async fn answer(request: &IdbRequest) -> Result<JsValue, StoreProblem> {
+pub(super) async fn answer(request: &IdbRequest) -> Result<JsValue, StoreError> {
     let promise = Promise::new(&mut |resolve, reject| {
         request.set_onsuccess(Some(&resolve));
         request.set_onerror(Some(&reject));
@@ -139,15 +139,15 @@ pub(super) async fn answer(request: &IdbRequest) -> Result<JsValue, StoreProblem
 }
 
 /// Why a finished request failed; an unfinished one throws `InvalidStateError` when asked.
-pub(super) fn request_problem(request: &IdbRequest) -> StoreProblem {
+pub(super) fn request_problem(request: &IdbRequest) -> StoreError {
     match request.error() {
         Ok(error) => error.map_or_else(aborted, |error| problem(&error)),
         Err(error) => problem(&error),
     }
 }
 
-fn aborted() -> StoreProblem {
-    StoreProblem::Refused {
+fn aborted() -> StoreError {
+    StoreError::Refused {
         name: "AbortError".to_owned(),
     }
 }

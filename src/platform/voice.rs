@@ -22,7 +22,7 @@ const BITS_A_SECOND: u32 = 24_000;
 
 /// Why there is no voice note.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum VoiceProblem {
+pub enum VoiceError {
     /// The person, or a policy, denies the microphone.
     Denied,
     /// There is no microphone, another program has it, or this browser records nothing.
@@ -46,8 +46,8 @@ pub struct Recording {
 /// Opens the microphone and begins. The browser may ask the person first.
 ///
 /// # Errors
-/// [`VoiceProblem`].
-pub async fn begin() -> Result<Recording, VoiceProblem> {
+/// [`VoiceError`].
+pub async fn begin() -> Result<Recording, VoiceError> {
     let stream = microphone().await?;
     let recorder = recorder(&stream).inspect_err(|_| let_go(&stream))?;
     let heard = Rc::new(RefCell::new(Vec::new()));
@@ -64,15 +64,12 @@ pub async fn begin() -> Result<Recording, VoiceProblem> {
         began_ms: clock::monotonic_ms(),
         _hears: hears,
     };
-    recording
-        .recorder
-        .start()
-        .map_err(|_| VoiceProblem::Failed)?;
+    recording.recorder.start().map_err(|_| VoiceError::Failed)?;
     Ok(recording)
 }
 
-async fn microphone() -> Result<MediaStream, VoiceProblem> {
-    let missing = VoiceProblem::NoMicrophone;
+async fn microphone() -> Result<MediaStream, VoiceError> {
+    let missing = VoiceError::NoMicrophone;
     let navigator = js::navigator().ok_or(missing)?;
     let devices = js::property(&navigator, "mediaDevices").ok_or(missing)?;
     let window = js::window().ok_or(missing)?;
@@ -89,18 +86,18 @@ async fn microphone() -> Result<MediaStream, VoiceProblem> {
 
 /// # Source
 /// Names of `DOMException` that `getUserMedia` raises (Media Capture and Streams, W3C).
-fn problem(error: &JsValue) -> VoiceProblem {
+fn problem(error: &JsValue) -> VoiceError {
     match js::error_name(error).as_str() {
-        "NotAllowedError" | "SecurityError" => VoiceProblem::Denied,
-        _ => VoiceProblem::NoMicrophone,
+        "NotAllowedError" | "SecurityError" => VoiceError::Denied,
+        _ => VoiceError::NoMicrophone,
     }
 }
 
-fn recorder(stream: &MediaStream) -> Result<MediaRecorder, VoiceProblem> {
+fn recorder(stream: &MediaStream) -> Result<MediaRecorder, VoiceError> {
     let options = MediaRecorderOptions::new();
     options.set_audio_bits_per_second(BITS_A_SECOND);
     MediaRecorder::new_with_media_stream_and_media_recorder_options(stream, &options)
-        .map_err(|_| VoiceProblem::Failed)
+        .map_err(|_| VoiceError::Failed)
 }
 
 fn let_go(stream: &MediaStream) {
@@ -113,9 +110,9 @@ impl Recording {
     /// Stops; gives the sound with its media type, and its length in seconds.
     ///
     /// # Errors
-    /// [`VoiceProblem::TooShort`] or [`VoiceProblem::Failed`].
-    pub async fn end(self) -> Result<(Photo, u8), VoiceProblem> {
-        let failed = VoiceProblem::Failed;
+    /// [`VoiceError::TooShort`] or [`VoiceError::Failed`].
+    pub async fn end(self) -> Result<(Photo, u8), VoiceError> {
+        let failed = VoiceError::Failed;
         let ms = clock::monotonic_ms() - self.began_ms;
         // A microphone that was pulled out has stopped it already.
         if self.recorder.state() != RecordingState::Inactive {
@@ -124,7 +121,7 @@ impl Recording {
             JsFuture::from(stopped).await.map_err(|_| failed)?;
             self.recorder.set_onstop(None);
         }
-        let seconds = spoken::seconds(ms).ok_or(VoiceProblem::TooShort)?;
+        let seconds = spoken::seconds(ms).ok_or(VoiceError::TooShort)?;
         let mime = self.recorder.mime_type();
         let parts: Array = self.heard.borrow().iter().collect();
         let options = BlobPropertyBag::new();

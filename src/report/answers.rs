@@ -3,10 +3,10 @@
 use std::collections::BTreeSet;
 
 use super::block::Block;
-use super::gist::reply;
+use super::entry_line::reply;
 use super::time::when;
-use super::{Told, standing};
-use crate::job::entry::{Entry, Reply, What};
+use super::{ReportContext, standing};
+use crate::job::entry::{Entry, Event, Reply};
 use crate::job::{Key, Status, status};
 use crate::sorted::set_of;
 use crate::text::{self, ReportWord, Say};
@@ -14,7 +14,7 @@ use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Form, Phase, StepKey, StepSpec};
 
 /// The answers, a table a phase, in the order of the work.
-pub(super) fn answers(told: &Told) -> Vec<Block> {
+pub(super) fn answers(told: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
     for phase in Phase::ALL {
         let keys = told
@@ -35,7 +35,7 @@ pub(super) fn answers(told: &Told) -> Vec<Block> {
 }
 
 fn push_table(
-    told: &Told,
+    told: &ReportContext,
     title: String,
     keys: impl Iterator<Item = StepKey>,
     blocks: &mut Vec<Block>,
@@ -54,14 +54,14 @@ fn push_table(
 }
 
 /// Every answer to a step that stands; more than one if two phones disagree.
-fn stated(told: &Told, key: StepKey) -> Vec<Vec<String>> {
+fn stated(told: &ReportContext, key: StepKey) -> Vec<Vec<String>> {
     let key = Key::Step(key);
     let entries = told.sheet.stated(&key);
     entries.flat_map(|entry| rows(told, entry)).collect()
 }
 
-fn rows(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
-    let What::Answered(step, answer) = &entry.what else {
+fn rows(told: &ReportContext, entry: &Entry) -> Vec<Vec<String>> {
+    let Event::Answered(step, answer) = &entry.what else {
         return Vec::new();
     };
     reply(told, answer)
@@ -71,12 +71,12 @@ fn rows(told: &Told, entry: &Entry) -> Vec<Vec<String>> {
 }
 
 /// Answered steps that the procedure no longer has, each once.
-fn left_over(told: &Told) -> Vec<StepKey> {
+fn left_over(told: &ReportContext) -> Vec<StepKey> {
     let asked: BTreeSet<StepKey> = set_of(told.steps.iter().map(|spec| spec.key));
     let mut known = BTreeSet::new();
     let mut keys: Vec<StepKey> = Vec::new();
     for entry in told.sheet.counting() {
-        if let What::Answered(key, _) = &entry.what
+        if let Event::Answered(key, _) = &entry.what
             && !asked.contains(key)
             && known.insert(*key)
         {
@@ -87,7 +87,7 @@ fn left_over(told: &Told) -> Vec<StepKey> {
 }
 
 /// What was not done, each with its reason: steps, rows of lists, and what nobody answered.
-pub(super) fn not_done(told: &Told) -> Vec<String> {
+pub(super) fn not_done(told: &ReportContext) -> Vec<String> {
     let asked = told.steps.iter().map(|spec| spec.key);
     let mut lines: Vec<String> = asked
         .chain(left_over(told))
@@ -106,7 +106,7 @@ pub(super) fn not_done(told: &Told) -> Vec<String> {
     lines
 }
 
-fn refused(told: &Told, key: StepKey) -> Vec<String> {
+fn refused(told: &ReportContext, key: StepKey) -> Vec<String> {
     let name = || told.step(key);
     match told.sheet.reply(key) {
         Some(Reply::NotDone(because)) => vec![text::not_done_because(
@@ -131,7 +131,7 @@ fn refused(told: &Told, key: StepKey) -> Vec<String> {
 
 /// A step that the ended job never answered. The report and the ending are told elsewhere, and
 /// what is asked afterwards is not late yet.
-fn is_left_open(told: &Told, spec: &StepSpec) -> bool {
+fn is_left_open(told: &ReportContext, spec: &StepSpec) -> bool {
     spec.phase != Phase::LookBack
         && !matches!(spec.form, Form::Report | Form::End | Form::Result)
         && matches!(

@@ -1,6 +1,6 @@
-//! The price on paper: what it is and what came in for the owner, its lines after it.
+//! The price on paper: what it is and what came in for the customer, its lines after it.
 
-use super::Told;
+use super::ReportContext;
 use super::block::Block;
 use super::money::money;
 use super::time::day;
@@ -13,7 +13,7 @@ use crate::trade::money::{Estimate, Line, line_amount, totals};
 use crate::trade::wheel_end::{Step, StepKey};
 
 /// What the customer pays, with what is in it; nothing where no price was given.
-pub(super) fn bill(told: &Told) -> Vec<Block> {
+pub(super) fn bill(told: &ReportContext) -> Vec<Block> {
     let mut rows = due(told);
     if !rows.is_empty() {
         rows.extend(included(told));
@@ -33,7 +33,7 @@ pub(super) fn bill(told: &Told) -> Vec<Block> {
 }
 
 /// Why nothing is to pay, where that is so, and of which part.
-fn nothing_due(told: &Told) -> Vec<Customer<'static>> {
+fn nothing_due(told: &ReportContext) -> Vec<Customer<'static>> {
     let ending = match standing::ending(told.sheet) {
         Some(Ending::LeftUnfinished) => Some(Customer::NotDueYet),
         Some(Ending::NotSafeHere) => Some(Customer::NothingToPay),
@@ -47,7 +47,7 @@ fn nothing_due(told: &Told) -> Vec<Customer<'static>> {
 
 /// The amount to pay by how the job ended; before its end what it would be. What was declined is
 /// named as such and never as an amount to pay.
-fn due(told: &Told) -> Vec<(String, String)> {
+fn due(told: &ReportContext) -> Vec<(String, String)> {
     let row = |say, amount: &Money| (told.customer(say), money(told.format, amount));
     let price = told.sheet.price();
     let mut rows = Vec::new();
@@ -82,12 +82,12 @@ fn due(told: &Told) -> Vec<(String, String)> {
 }
 
 /// Whether a repair was declined and none was agreed to.
-fn is_declined(told: &Told) -> bool {
+fn is_declined(told: &ReportContext) -> bool {
     agreed(told.sheet).is_none() && declined_amount(told).is_some()
 }
 
 /// The repair that was declined, by the amount that was asked for.
-fn declined_amount<'a>(told: &Told<'a>) -> Option<&'a Money> {
+fn declined_amount<'a>(told: &ReportContext<'a>) -> Option<&'a Money> {
     let mut corners = told.corners().iter();
     corners.find_map(|corner| {
         let consent = told.sheet.consent(StepKey::at(Step::Agree, *corner))?;
@@ -97,7 +97,7 @@ fn declined_amount<'a>(told: &Told<'a>) -> Option<&'a Money> {
 
 /// What is in the amount: the inspection where the repair was done, and the tax as it was reckoned;
 /// an amount that was typed as a whole is asked for with its tax.
-fn included(told: &Told) -> Option<(String, String)> {
+fn included(told: &ReportContext) -> Option<(String, String)> {
     let label = told.customer(Customer::Included);
     let ending = standing::ending(told.sheet);
     if ending.is_none() && is_declined(told) {
@@ -121,7 +121,7 @@ fn included(told: &Told) -> Option<(String, String)> {
 }
 
 /// The invoice's number and the payments, and what is still open after them.
-fn came_in(told: &Told) -> Vec<(String, String)> {
+fn came_in(told: &ReportContext) -> Vec<(String, String)> {
     let mut rows = Vec::new();
     if let Some(number) = told.sheet.invoice() {
         rows.push((told.word(ReportWord::InvoiceHead), number.to_owned()));
@@ -144,7 +144,7 @@ fn came_in(told: &Told) -> Vec<(String, String)> {
 }
 
 /// The repair in lines with their sums, where it was written out; page one has no room for it.
-pub(super) fn reckoned(told: &Told) -> Vec<Block> {
+pub(super) fn reckoned(told: &ReportContext) -> Vec<Block> {
     let price = told.sheet.price();
     let Some((price, estimate)) = price.and_then(|it| Some((it, it.estimate.as_ref()?))) else {
         return Vec::new();
@@ -169,12 +169,12 @@ pub(super) fn reckoned(told: &Told) -> Vec<Block> {
 }
 
 /// `420.00 USD, cash`.
-pub(super) fn paid_line(told: &Told, paid: &Paid) -> String {
+pub(super) fn paid_line(told: &ReportContext, paid: &Paid) -> String {
     let how = text::paid_how(told.lang, paid.how);
     format!("{}, {how}", money(told.format, &paid.amount))
 }
 
-fn lines(told: &Told, estimate: &Estimate, currency: &str) -> Block {
+fn lines(told: &ReportContext, estimate: &Estimate, currency: &str) -> Block {
     let amount = |minor| {
         let currency = currency.to_owned();
         money(told.format, &Money { minor, currency })

@@ -61,14 +61,14 @@ pub fn card_lines(lang: Lang, format: Format, card: &SpecCard) -> Vec<(String, S
 }
 
 /// What a page says beside the figure: conditions, fasteners, order; for the axle nut also that
-/// it does not say whether the running torque is in the figure.
+/// it does not say whether the prevailing torque is in the figure.
 pub fn torque_conditions(lang: Lang, item: CardItem, body: &TorqueBody) -> Vec<String> {
     let says = |condition| body.conditions.contains(&condition);
     let conditions = body.conditions.iter().map(|it| text::condition(lang, *it));
     let mut told: Vec<String> = conditions.map(str::to_owned).collect();
     let running = says(Condition::PrevailingIncluded) || says(Condition::PrevailingExtra);
     if item == CardItem::AxleNut && !running {
-        told.push(text::running_torque_unknown(lang).to_owned());
+        told.push(text::prevailing_torque_unknown(lang).to_owned());
     }
     let printed = &body.printed;
     let count = printed.count.map(|count| count.to_string());
@@ -150,7 +150,7 @@ pub fn limit_value(format: Format, limit: &Limit, card: Option<&SpecCard>) -> St
     // A recorded limit is rounded to a nanometre.
     let nanometre = Length::millimetres(1e-6);
     let is_of = |card: &&SpecCard| match card.limit() {
-        Some(Ok(of)) => limit.is_makers() && of.value.minus(limit.value).abs() <= nanometre,
+        Some(Ok(of)) => limit.is_manufacturers() && of.value.minus(limit.value).abs() <= nanometre,
         _ => false,
     };
     if let Some(CardBody::Play { most, .. }) = card.filter(is_of).map(|card| &card.body) {
@@ -161,7 +161,7 @@ pub fn limit_value(format: Format, limit: &Limit, card: Option<&SpecCard>) -> St
             format.length_in(limit.value, LengthUnit::Inch, 3).line()
         }
         (LimitSource::House, System::Metric) => format.length(limit.value, 2).line(),
-        (LimitSource::Maker, _) => format.length(limit.value, 3).line(),
+        (LimitSource::Manufacturer, _) => format.length(limit.value, 3).line(),
     }
 }
 

@@ -2,19 +2,19 @@
 
 use std::collections::BTreeMap;
 
-use super::Told;
+use super::ReportContext;
 use super::block::Block;
 use super::cards::card_value;
-use super::gist::{entry as gist, item_name, items};
+use super::entry_line::{entry as entry_line, item_name, items};
 use super::time::when;
-use crate::job::also::named;
 use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angles};
-use crate::job::entry::{Entry, EntryId, Moved, What};
+use crate::job::entry::{Entry, EntryId, Event, Moved};
 use crate::job::kit;
 use crate::job::loose::{Wrenches, wrenches};
+use crate::job::manual_item::named;
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::{CardItem, Stage};
-use crate::trade::wheel_end::{Group, Hold, Item};
+use crate::trade::wheel_end::{Item, ItemKind, ItemState};
 use crate::units::{TorqueUnit, Typed};
 
 /// With what everything was turned.
@@ -24,7 +24,7 @@ struct Used<'a> {
 }
 
 /// The fasteners brought to their card, then the loose list as it ran and as it stands.
-pub(super) fn fasteners(told: &Told) -> Vec<Block> {
+pub(super) fn fasteners(told: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
     let used = Used {
         wrenches: wrenches(told.sheet),
@@ -76,10 +76,10 @@ pub(super) fn fasteners(told: &Told) -> Vec<Block> {
 }
 
 /// What went wrong, with part and time, that it was mended, and with which adapter was turned.
-fn mishaps(told: &Told) -> Vec<Block> {
+fn mishaps(told: &ReportContext) -> Vec<Block> {
     let lines = told.sheet.counting().filter_map(|entry| match &entry.what {
-        What::Mishap(_) | What::Mended(_) | What::Lever(..) => {
-            let line = gist(told, &entry.what);
+        Event::Mishap(_) | Event::Mended(_) | Event::Lever(..) => {
+            let line = entry_line(told, &entry.what);
             Some(format!("{line} ({})", when(told.lang, &entry.at)))
         }
         _ => None,
@@ -92,7 +92,7 @@ fn mishaps(told: &Told) -> Vec<Block> {
 }
 
 /// What is off or loosened and not back, or that nothing is.
-pub(super) fn still_loose(told: &Told) -> Block {
+pub(super) fn still_loose(told: &ReportContext) -> Block {
     let loose = told.sheet.loose();
     if loose.is_empty() {
         return told.sentence(ReportWord::NothingLoose);
@@ -105,9 +105,9 @@ pub(super) fn still_loose(told: &Told) -> Block {
 }
 
 /// A fastener brought to its card is a row of its own; a pass that began is told between them.
-fn turned(told: &Told, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
+fn turned(told: &ReportContext, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
     match &entry.what {
-        What::Pass(step) => {
+        Event::Pass(step) => {
             let name = format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan));
             let empty = String::new;
             vec![vec![
@@ -118,7 +118,7 @@ fn turned(told: &Told, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
                 when(told.lang, &entry.at),
             ]]
         }
-        What::Moved(moved) if is_turn(moved) => moved
+        Event::Moved(moved) if is_turn(moved) => moved
             .items
             .iter()
             .map(|item| {
@@ -145,12 +145,12 @@ fn turned(told: &Told, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
 
 fn is_turn(moved: &Moved) -> bool {
     let fastener = |item: &Item| {
-        item.group.is_fastener() || (item.group == Group::Other && moved.wrench.is_some())
+        item.group.is_fastener() || (item.group == ItemKind::Other && moved.wrench.is_some())
     };
-    moved.to == Hold::Done && moved.items.iter().any(fastener)
+    moved.to == ItemState::Done && moved.items.iter().any(fastener)
 }
 
-fn wrench(told: &Told, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, String) {
+fn wrench(told: &ReportContext, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, String) {
     match used {
         Some((name, set)) => {
             let twin = told.format.typed_twin(set).line();
@@ -168,14 +168,14 @@ fn wrench(told: &Told, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, S
 }
 
 /// That a wrench was past its check on the day it was used.
-fn overdue(told: &Told, entry: &Entry, name: &str) -> Option<String> {
+fn overdue(told: &ReportContext, entry: &Entry, name: &str) -> Option<String> {
     let due = kit::overdue(told.sheet, name, entry.at.day()?)?;
     let due = text::check_due(told.lang, due);
     Some(told.customer(Customer::WrenchOverdue(&due)))
 }
 
 /// Whether the card of a fastener ends with an angle.
-fn has_angle(told: &Told, item: Item) -> bool {
+fn has_angle(told: &ReportContext, item: Item) -> bool {
     let card = card_of(item.group).and_then(|card| told.sheet.card(card));
     matches!(
         card.and_then(|card| card.stages().last()),
@@ -184,7 +184,7 @@ fn has_angle(told: &Told, item: Item) -> bool {
 }
 
 /// By what its angle was read, as the wrench is named; a gauge that was past its day is said to be.
-fn angled(told: &Told, used: &Used, entry: &Entry) -> String {
+fn angled(told: &ReportContext, used: &Used, entry: &Entry) -> String {
     let by = used.angles.get(&entry.id).copied();
     match (by, angle_gauge(told.sheet, entry.at.day())) {
         (Some(AngleBy::Gauge), AngleGauge::PastDue(day)) => {
@@ -195,8 +195,8 @@ fn angled(told: &Told, used: &Used, entry: &Entry) -> String {
     }
 }
 
-fn target(told: &Told, item: Item) -> String {
-    if item.group == Group::Other {
+fn target(told: &ReportContext, item: Item) -> String {
+    if item.group == ItemKind::Other {
         let cards = named(told.sheet, item).into_iter().filter_map(|also| {
             let (torque, document) = also.card.as_ref()?;
             Some(format!("{}, {document}", told.format.typed(torque).line()))
@@ -210,29 +210,29 @@ fn target(told: &Told, item: Item) -> String {
     )
 }
 
-const fn card_of(group: Group) -> Option<CardItem> {
+const fn card_of(group: ItemKind) -> Option<CardItem> {
     match group {
-        Group::AxleNut => Some(CardItem::AxleNut),
-        Group::HubBolts => Some(CardItem::HubBolts),
-        Group::BracketBolts => Some(CardItem::BracketBolts),
-        Group::CaliperPins => Some(CardItem::CaliperPins),
-        Group::WheelNuts => Some(CardItem::WheelNuts),
-        Group::Wheel
-        | Group::Caliper
-        | Group::Pads
-        | Group::Bracket
-        | Group::Rotor
-        | Group::SensorWire
-        | Group::Plate
-        | Group::Hub
-        | Group::Stake
-        | Group::Other => None,
+        ItemKind::AxleNut => Some(CardItem::AxleNut),
+        ItemKind::HubBolts => Some(CardItem::HubBolts),
+        ItemKind::BracketBolts => Some(CardItem::BracketBolts),
+        ItemKind::CaliperPins => Some(CardItem::CaliperPins),
+        ItemKind::LugNuts => Some(CardItem::LugNuts),
+        ItemKind::Wheel
+        | ItemKind::Caliper
+        | ItemKind::Pads
+        | ItemKind::Bracket
+        | ItemKind::Rotor
+        | ItemKind::SensorWire
+        | ItemKind::Plate
+        | ItemKind::Hub
+        | ItemKind::Stake
+        | ItemKind::Other => None,
     }
 }
 
-fn other_move(told: &Told, entry: &Entry) -> Option<Vec<String>> {
+fn other_move(told: &ReportContext, entry: &Entry) -> Option<Vec<String>> {
     match &entry.what {
-        What::Moved(moved) if !is_turn(moved) => Some(vec![
+        Event::Moved(moved) if !is_turn(moved) => Some(vec![
             told.step(moved.step),
             items(told, &moved.items),
             text::hold_state(told.lang, moved.to).to_owned(),

@@ -2,18 +2,18 @@
 
 use super::block::Block;
 use super::time::when;
-use super::{Told, front};
+use super::{ReportContext, front};
 use crate::job::caption::caption;
-use crate::job::entry::{Caption, Captioned, Photo, Voice, What};
+use crate::job::entry::{Caption, Captioned, Event, Photo, Voice};
 use crate::text::{self, Kept, ReportWord};
 
 /// How many characters of a digest stand beside what it belongs to.
 const SHORT: usize = 12;
 
 /// The pictures that count, each with its caption, or that there is none.
-pub(super) fn pictures(told: &Told) -> Vec<Block> {
+pub(super) fn pictures(told: &ReportContext) -> Vec<Block> {
     let photos = told.sheet.counting().filter_map(|entry| match &entry.what {
-        What::Photo(photo) => Some((photo, when(told.lang, &entry.at))),
+        Event::Photo(photo) => Some((photo, when(told.lang, &entry.at))),
         _ => None,
     });
     let shown = photos.map(|(photo, time)| Block::Photo {
@@ -29,7 +29,7 @@ pub(super) fn pictures(told: &Told) -> Vec<Block> {
 }
 
 /// What a picture shows, its step, its time and how its digest begins.
-fn line(told: &Told, photo: &Photo, time: &str) -> String {
+fn line(told: &ReportContext, photo: &Photo, time: &str) -> String {
     let place = text::photo_caption(told.lang, &told.step(photo.step), time);
     let place = format!("{place} ({})", front(&photo.sha256, SHORT));
     match words(told, caption(told.sheet, &photo.sha256)) {
@@ -39,7 +39,7 @@ fn line(told: &Told, photo: &Photo, time: &str) -> String {
 }
 
 /// The words of a caption; none where the step says it.
-fn words(told: &Told, caption: &Caption) -> Option<String> {
+fn words(told: &ReportContext, caption: &Caption) -> Option<String> {
     match caption {
         Caption::Step => None,
         Caption::Word(word) => Some(text::caption_word(told.lang, *word).to_owned()),
@@ -48,14 +48,14 @@ fn words(told: &Told, caption: &Caption) -> Option<String> {
 }
 
 /// The caption that an entry gives, with how its picture's digest begins.
-pub(super) fn said(told: &Told, said: &Captioned) -> String {
+pub(super) fn said(told: &ReportContext, said: &Captioned) -> String {
     let step = || text::kept(told.lang, Kept::AsTheStep).to_owned();
     let words = words(told, &said.caption).unwrap_or_else(step);
     format!("{words} ({})", front(&said.sha256, SHORT))
 }
 
 /// A voice note in one line.
-pub(super) fn voice_line(told: &Told, voice: &Voice) -> String {
+pub(super) fn voice_line(told: &ReportContext, voice: &Voice) -> String {
     let name = text::kept(told.lang, Kept::VoiceNote);
     let length = text::seconds(told.lang, voice.seconds);
     let digest = front(&voice.sha256, SHORT);
@@ -63,9 +63,9 @@ pub(super) fn voice_line(told: &Told, voice: &Voice) -> String {
 }
 
 /// The voice notes that count: where, when, how long, and the digest of the sound.
-pub(super) fn voices(told: &Told) -> Vec<Block> {
+pub(super) fn voices(told: &ReportContext) -> Vec<Block> {
     let rows = told.sheet.counting().filter_map(|entry| {
-        let What::Voice(voice) = &entry.what else {
+        let Event::Voice(voice) = &entry.what else {
             return None;
         };
         Some(vec![

@@ -3,7 +3,7 @@
 use super::block::{Block, Size};
 use super::cards::{limit_value, way_lines};
 use super::time::when;
-use super::{Told, budget, gist, reason};
+use super::{ReportContext, budget, entry_line, reason};
 use crate::job::Key;
 use crate::job::entry::{Reading, Side};
 use crate::job::judge::{self, Measured, round_play};
@@ -33,7 +33,7 @@ pub(super) const SETS: [SetName; 3] = [
 ];
 
 /// The readings of one corner.
-pub(super) fn readings(told: &Told, corner: Corner) -> Vec<Block> {
+pub(super) fn readings(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let mut blocks: Vec<Block> = SETS
         .iter()
         .flat_map(|name| set(told, corner, *name))
@@ -46,11 +46,11 @@ pub(super) fn readings(told: &Told, corner: Corner) -> Vec<Block> {
 }
 
 /// The proof of a corner where another version of the rules judged it than its decision.
-fn proof(told: &Told, corner: Corner) -> Option<Block> {
+fn proof(told: &ReportContext, corner: Corner) -> Option<Block> {
     let proved = proof::recorded(told.sheet, corner)?;
     let decided = told.sheet.decided(corner).map(|decided| decided.rules);
     (decided != Some(proved.rules)).then(|| {
-        let outcome = gist::proof(told, &proved.outcome);
+        let outcome = entry_line::proof(told, &proved.outcome);
         Block::Rows(vec![
             (told.word(ReportWord::SignAfter), outcome),
             (told.word(ReportWord::Rules), proved.rules.to_string()),
@@ -59,7 +59,7 @@ fn proof(told: &Told, corner: Corner) -> Option<Block> {
 }
 
 /// The set's name: "Before: Second set".
-fn title(told: &Told, name: SetName) -> String {
+fn title(told: &ReportContext, name: SetName) -> String {
     match name.when {
         When::After => told.word(ReportWord::SignAfter),
         When::Before => format!(
@@ -74,7 +74,7 @@ fn title(told: &Told, name: SetName) -> String {
     }
 }
 
-fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
+fn set(told: &ReportContext, corner: Corner, name: SetName) -> Vec<Block> {
     let rows: Vec<Vec<String>> = (1..=ROUNDS)
         .filter_map(|n| round(told, corner, name, n))
         .collect();
@@ -108,14 +108,19 @@ fn set(told: &Told, corner: Corner, name: SetName) -> Vec<Block> {
     blocks
 }
 
-fn any_side<'a>(told: &Told<'a>, corner: Corner, name: SetName, round: u8) -> Option<&'a Reading> {
+fn any_side<'a>(
+    told: &ReportContext<'a>,
+    corner: Corner,
+    name: SetName,
+    round: u8,
+) -> Option<&'a Reading> {
     [Side::Pull, Side::Push]
         .into_iter()
         .find_map(|side| told.sheet.reading(corner, name, round, side))
 }
 
 /// The dial and the way; where none was recorded, that stands in its place.
-fn taken(told: &Told, reading: &Reading, way: Option<&Way>) -> Vec<(String, String)> {
+fn taken(told: &ReportContext, reading: &Reading, way: Option<&Way>) -> Vec<(String, String)> {
     let mut rows = dial_rows(told, &reading.dial);
     match way {
         Some(way) => rows.extend(way_lines(told.lang, told.format, way)),
@@ -128,7 +133,7 @@ fn taken(told: &Told, reading: &Reading, way: Option<&Way>) -> Vec<(String, Stri
 }
 
 /// A dial, label by label.
-pub(super) fn dial_rows(told: &Told, dial: &Dial) -> Vec<(String, String)> {
+pub(super) fn dial_rows(told: &ReportContext, dial: &Dial) -> Vec<(String, String)> {
     let division = told.both(dial.graduation(), 3);
     vec![
         (
@@ -143,7 +148,7 @@ pub(super) fn dial_rows(told: &Told, dial: &Dial) -> Vec<(String, String)> {
     ]
 }
 
-fn round(told: &Told, corner: Corner, name: SetName, n: u8) -> Option<Vec<String>> {
+fn round(told: &ReportContext, corner: Corner, name: SetName, n: u8) -> Option<Vec<String>> {
     let at = |side| told.sheet.reading(corner, name, n, side);
     let (push, pull) = (at(Side::Push), at(Side::Pull));
     let entry = [Side::Pull, Side::Push]
@@ -171,7 +176,7 @@ fn round(told: &Told, corner: Corner, name: SetName, n: u8) -> Option<Vec<String
     ])
 }
 
-fn result(told: &Told, corner: Corner, name: SetName, measured: &Measured) -> Vec<Block> {
+fn result(told: &ReportContext, corner: Corner, name: SetName, measured: &Measured) -> Vec<Block> {
     let tip = measured.set.off_square().map(|angle| {
         let angle = told.format.angle(angle, 1).line();
         Block::Sentence(text::tip_line(told.lang, &angle))
@@ -180,7 +185,7 @@ fn result(told: &Told, corner: Corner, name: SetName, measured: &Measured) -> Ve
         let crept = told.format.marked(crept.as_typed());
         Block::Sentence(text::creep_line(told.lang, &crept))
     });
-    let seen = super::seen::lines(told.lang, told.format, told.sheet, measured);
+    let seen = super::tip_and_drift::lines(told.lang, told.format, told.sheet, measured);
     let mut blocks = vec![
         bars(told, measured),
         budget_table(told, measured),
@@ -193,7 +198,7 @@ fn result(told: &Told, corner: Corner, name: SetName, measured: &Measured) -> Ve
 }
 
 /// The same parts as the table below, and which to mend first.
-fn bars(told: &Told, measured: &Measured) -> Block {
+fn bars(told: &ReportContext, measured: &Measured) -> Block {
     let title = budget::mend_first(told.lang, measured).unwrap_or_default();
     Block::Drawing {
         size: Size::Wide,
@@ -201,7 +206,7 @@ fn bars(told: &Told, measured: &Measured) -> Block {
     }
 }
 
-fn budget_table(told: &Told, measured: &Measured) -> Block {
+fn budget_table(told: &ReportContext, measured: &Measured) -> Block {
     let rows = measured.budget.components.iter().map(|row| {
         vec![
             text::budget_source(told.lang, row.source).to_owned(),
@@ -221,7 +226,7 @@ fn budget_table(told: &Told, measured: &Measured) -> Block {
     }
 }
 
-fn freedom(told: &Told, dof: Option<f64>) -> String {
+fn freedom(told: &ReportContext, dof: Option<f64>) -> String {
     dof.map_or_else(
         || told.word(ReportWord::Unlimited),
         |dof| told.format.number(dof, 1),
@@ -229,7 +234,7 @@ fn freedom(told: &Told, dof: Option<f64>) -> String {
 }
 
 /// Mean, uncertainty, limit and what follows.
-fn figures(told: &Told, of: &Measured) -> Vec<(String, String)> {
+fn figures(told: &ReportContext, of: &Measured) -> Vec<(String, String)> {
     let budget = &of.budget;
     let k = coverage(budget.expanded95, budget.u_c);
     let expanded = told.format.length(budget.expanded95, 4).line();
@@ -258,7 +263,7 @@ fn figures(told: &Told, of: &Measured) -> Vec<(String, String)> {
     rows
 }
 
-fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
+fn against(told: &ReportContext, of: &Measured) -> Vec<(String, String)> {
     let card = told.sheet.card(CardItem::PlayLimit);
     let limit = format!(
         "{} ({})",
@@ -273,7 +278,7 @@ fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
         ));
         // A chance of being within the default limit would read as a clearance, and few cycles
         // prove nothing, however sure they seem.
-        if of.limit.is_makers() && comparison.cycles >= CYCLES_TO_PROVE {
+        if of.limit.is_manufacturers() && comparison.cycles >= CYCLES_TO_PROVE {
             let percent = told.format.number(100.0 * comparison.conformance, 1);
             rows.push((
                 told.word(ReportWord::Probability),
@@ -284,7 +289,7 @@ fn against(told: &Told, of: &Measured) -> Vec<(String, String)> {
     let mut word = text::conformity(told.lang, of.conformity).to_owned();
     if let Conformity::NoComparison(why) = of.conformity {
         word = format!("{word}: {}", reason::why_not(told.lang, why));
-    } else if !of.limit.is_makers() {
+    } else if !of.limit.is_manufacturers() {
         word = format!("{word}. {}", told.word(ReportWord::HouseLimitSay));
     }
     let few = of.conformity.comparison();

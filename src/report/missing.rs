@@ -1,17 +1,17 @@
 //! What keeps page one from calling a car with a new hub safe to drive.
 
-use super::lamps;
 use super::standing::{ending, is_replaced};
+use super::warning_lights;
 use crate::job::answers::{driven_after, not_tried, noticed_after, still_there};
 use crate::job::entry::{Ending, Reply};
 use crate::job::judge::after;
-use crate::job::nuts::nuts_are_loose;
-use crate::job::{Sheet, plan};
+use crate::job::loose_lug_nuts::nuts_are_loose;
+use crate::job::{JobState, plan};
 use crate::text::{self, Customer, Lang};
 use crate::trade::answer::Answer;
 use crate::trade::play::After;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Pick, Plan, Sign, Step, StepKey};
+use crate::trade::wheel_end::{Choice, Plan, Sign, Step, StepKey};
 
 /// One thing that the record does not show, or shows to be wrong.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -25,9 +25,9 @@ pub(super) enum Missing {
     /// Lug nuts at spec that were found loose.
     Nuts,
     /// A look at the warning lights after the work.
-    Lamps,
+    WarningLights,
     /// This warning light is on after the work.
-    Lit(Pick),
+    Lit(Choice),
     /// A road test after the work.
     Road,
     /// A road test after the work on which nothing was noticed.
@@ -47,8 +47,8 @@ impl Missing {
             Self::Proof => Customer::MissingProof,
             Self::Pedal => Customer::MissingPedal,
             Self::Nuts => Customer::MissingNuts,
-            Self::Lamps => Customer::MissingLamps,
-            Self::Lit(lamp) => Customer::MissingLit(*lamp),
+            Self::WarningLights => Customer::MissingWarningLights,
+            Self::Lit(warning_light) => Customer::MissingLit(*warning_light),
             Self::Road => Customer::MissingRoad,
             Self::RoadClean => Customer::MissingRoadClean,
             Self::Still(signs) => return text::customer(lang, Customer::StillThere(&names(signs))),
@@ -65,7 +65,7 @@ pub(super) fn names(lang: Lang, signs: &[Sign]) -> String {
 }
 
 /// All that is missing, of a car with a new hub.
-pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Missing> {
+pub(super) fn missing(sheet: &JobState, plan: &Plan) -> Vec<Missing> {
     let mut replaced = sheet
         .corners()
         .iter()
@@ -75,13 +75,13 @@ pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Missing> {
         (Missing::Proof, replaced.all(|at| is_proved(sheet, *at))),
         (Missing::Pedal, pedal_is_firm(sheet)),
         (Missing::Nuts, !nuts_are_loose(sheet)),
-        (Missing::Lamps, lamps::seen_after(sheet)),
+        (Missing::WarningLights, warning_lights::seen_after(sheet)),
         (Missing::Road, driven_after(sheet)),
         (Missing::RoadClean, !noticed_after(sheet)),
     ];
     let rows = rows.into_iter().filter(|(_, there)| !there);
     let mut missing: Vec<Missing> = rows.map(|(missing, _)| missing).collect();
-    missing.extend(lamps::keeps_from_driving(sheet).map(Missing::Lit));
+    missing.extend(warning_lights::keeps_from_driving(sheet).map(Missing::Lit));
     let signs = [
         (
             Missing::Still as fn(Vec<Sign>) -> Missing,
@@ -95,7 +95,7 @@ pub(super) fn missing(sheet: &Sheet, plan: &Plan) -> Vec<Missing> {
 }
 
 /// What keeps page one from calling a car with a new hub safe to drive, but for the end itself.
-pub fn not_proved(lang: Lang, sheet: &Sheet) -> Vec<String> {
+pub fn not_proved(lang: Lang, sheet: &JobState) -> Vec<String> {
     let plan = plan(sheet);
     let mut corners = sheet.corners().iter();
     if !corners.any(|corner| is_replaced(sheet, &plan, *corner)) {
@@ -106,12 +106,12 @@ pub fn not_proved(lang: Lang, sheet: &Sheet) -> Vec<String> {
     open.map(|missing| missing.say(lang)).collect()
 }
 
-fn is_proved(sheet: &Sheet, corner: Corner) -> bool {
+fn is_proved(sheet: &JobState, corner: Corner) -> bool {
     matches!(after(sheet, corner), After::Pass { not_done, .. } if not_done.is_empty())
 }
 
 /// Whether the last question about the brake pedal was answered with yes.
-fn pedal_is_firm(sheet: &Sheet) -> bool {
+fn pedal_is_firm(sheet: &JobState) -> bool {
     sheet.reply(StepKey::once(Step::ProvePedal)) == Some(&Reply::Said(Answer::Yes))
 }
 

@@ -1,7 +1,7 @@
-//! The report as a pure value: page one for the owner in plain words, then the technician's
+//! The report as a pure value: page one for the customer in plain words, then the technician's
 //! pages with every card, reading and answer.
 //!
-//! It is the fold of the entries it is given and nothing else: it judges nothing anew, reads no
+//! It is the fold of the entries it is given and nothing else: it judges nothing again, reads no
 //! clock and knows no browser. Screens and paper render the same [`Block`]s.
 
 mod answers;
@@ -9,16 +9,15 @@ mod bill;
 mod block;
 pub mod budget;
 pub mod cards;
-mod duty;
+mod customer;
+mod due_items;
+mod entry_line;
 mod fasteners;
-mod gist;
 mod kept;
-mod lamps;
 mod measured;
 mod missing;
 mod money;
 mod old_part;
-mod owner;
 pub mod paper;
 pub mod plain;
 pub mod reach;
@@ -28,7 +27,6 @@ pub mod runout;
 #[cfg(test)]
 mod sample;
 pub mod scale;
-pub mod seen;
 mod signature;
 mod standing;
 mod strip;
@@ -38,25 +36,27 @@ mod technician;
 mod tests;
 pub mod thickness;
 mod time;
+pub mod tip_and_drift;
+mod warning_lights;
 pub mod why;
 
 pub use block::{Block, Size, Slip};
-pub use duty::retorque_sentence;
-pub use gist::item_name;
-pub use lamps::lamp_lines;
+pub use due_items::retorque_sentence;
+pub use entry_line::item_name;
 pub use missing::not_proved;
 pub use money::money;
 pub use signature::signature_svg;
 pub use standing::{must_not_drive, nothing_wrong, retorque_to_do};
 pub use time::{stamp, when};
+pub use warning_lights::warning_light_lines;
 
 use std::collections::BTreeSet;
 
 use chrono::NaiveDate;
 
-use crate::job::entry::{PersonField, VehicleField, What};
+use crate::job::entry::{Event, PersonField, VehicleField};
 use crate::job::practice::is_practice;
-use crate::job::{Sheet, plan};
+use crate::job::{JobState, plan};
 use crate::text::{self, Customer, Lang, ReportWord, Say};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Plan, StepKey, StepSpec, procedure};
@@ -71,7 +71,7 @@ pub struct Reader {
     pub digest: String,
     /// Who made it: the technician or the shop; may be empty.
     pub made_by: String,
-    /// How the owner reaches them; may be empty.
+    /// How the customer reaches them; may be empty.
     pub contact: String,
     /// What the shop promises, word for word; may be empty.
     pub warranty: String,
@@ -92,7 +92,7 @@ pub struct Head {
     /// What stands at the foot of every page.
     pub foot: String,
     /// The heading of page one.
-    pub owner: String,
+    pub customer: String,
     /// The heading of the pages after it.
     pub technician: String,
 }
@@ -102,7 +102,7 @@ pub struct Head {
 pub struct Report {
     /// The head.
     pub head: Head,
-    /// For the owner.
+    /// For the customer.
     pub page_one: Vec<Block>,
     /// What is cut off page one and stays in the car, for whoever works on it next.
     pub tear_off: Option<Slip>,
@@ -112,11 +112,11 @@ pub struct Report {
 
 impl Report {
     /// The report of a sheet, in one language and number format.
-    pub fn of(sheet: &Sheet, lang: Lang, format: Format, reader: &Reader) -> Self {
-        let told = Told::new(sheet, lang, format, reader);
+    pub fn of(sheet: &JobState, lang: Lang, format: Format, reader: &Reader) -> Self {
+        let told = ReportContext::new(sheet, lang, format, reader);
         Self {
             head: head(&told),
-            page_one: owner::page(&told),
+            page_one: customer::page(&told),
             tear_off: tear_off::tear_off(&told),
             technician: technician::pages(&told),
         }
@@ -124,19 +124,19 @@ impl Report {
 }
 
 /// Everything a part of the report is told from.
-struct Told<'a> {
-    sheet: &'a Sheet,
+struct ReportContext<'a> {
+    sheet: &'a JobState,
     lang: Lang,
     format: Format,
     reader: &'a Reader,
     plan: Plan,
     steps: Vec<StepSpec>,
-    /// Where it was noted that the owner would not sign.
+    /// Where it was noted that the customer would not sign.
     unsigned: BTreeSet<StepKey>,
 }
 
-impl<'a> Told<'a> {
-    fn new(sheet: &'a Sheet, lang: Lang, format: Format, reader: &'a Reader) -> Self {
+impl<'a> ReportContext<'a> {
+    fn new(sheet: &'a JobState, lang: Lang, format: Format, reader: &'a Reader) -> Self {
         let plan = plan(sheet);
         let steps = procedure(&plan);
         Self {
@@ -146,7 +146,7 @@ impl<'a> Told<'a> {
             reader,
             plan,
             steps,
-            unsigned: duty::unsigned(sheet, lang),
+            unsigned: due_items::unsigned(sheet, lang),
         }
     }
 
@@ -222,7 +222,7 @@ impl<'a> Told<'a> {
         let opened = self
             .sheet
             .counting()
-            .find(|e| matches!(e.what, What::Opened(_)))?;
+            .find(|e| matches!(e.what, Event::Opened(_)))?;
         time::day(&opened.at)
     }
 
@@ -230,13 +230,13 @@ impl<'a> Told<'a> {
     fn last_day(&self) -> Option<NaiveDate> {
         self.sheet
             .counting()
-            .filter(|entry| !matches!(entry.what, What::Strike(_)) && !entry.what.is_gone())
+            .filter(|entry| !matches!(entry.what, Event::Strike(_)) && !entry.what.is_gone())
             .filter_map(|entry| time::day(&entry.at))
             .max()
     }
 }
 
-fn head(told: &Told) -> Head {
+fn head(told: &ReportContext) -> Head {
     let person = |field| told.sheet.person(field).unwrap_or_default().to_owned();
     let label = |field| text::person_field(told.lang, field).to_owned();
     let family = told.sheet.vehicle(VehicleField::Family).unwrap_or_default();
@@ -269,7 +269,7 @@ fn head(told: &Told) -> Head {
             tail(&told.reader.job, 8),
             front(&told.reader.digest, 12),
         ),
-        owner: told.word(ReportWord::ForOwner),
+        customer: told.word(ReportWord::ForCustomer),
         technician: told.word(ReportWord::ForTechnician),
     }
 }

@@ -1,12 +1,12 @@
 //! What was seen on the parts that came off, and why the job came back.
 
-use super::Told;
+use super::ReportContext;
 use super::block::Block;
-use super::gist::seen_damage;
+use super::entry_line::seen_damage;
 use crate::text::{self, Ledger};
 
 /// The old part of each corner, and the cause of a comeback; nothing where nothing was said.
-pub(super) fn old_parts(told: &Told) -> Vec<Block> {
+pub(super) fn old_parts(told: &ReportContext) -> Vec<Block> {
     let lang = told.lang;
     let seen = told.corners().iter();
     let seen = seen.filter_map(|at| Some(seen_damage(told, *at, told.sheet.damage(*at)?)));

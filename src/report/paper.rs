@@ -4,8 +4,8 @@
 use super::block::Block;
 use super::cards::way_lines;
 use super::runout::high_spot;
-use super::{Told, gist};
-use crate::job::entry::{Reading, RunoutReading, ShapeFound, Side, What};
+use super::{ReportContext, entry_line};
+use crate::job::entry::{Event, Reading, RunoutReading, ShapeFound, Side};
 use crate::job::runout::Run;
 use crate::job::slip::{Slip, slip};
 use crate::text::{self, FaceWord, Lang, Paper, ReportWord, paper};
@@ -15,7 +15,7 @@ use crate::trade::wheel_end::When;
 use crate::units::Format;
 
 /// All of it; nothing where the job did not come from paper.
-pub(super) fn from_paper(told: &Told) -> Vec<Block> {
+pub(super) fn from_paper(told: &ReportContext) -> Vec<Block> {
     let Some(slip) = slip(told.sheet) else {
         return Vec::new();
     };
@@ -37,14 +37,14 @@ pub fn lines(lang: Lang, format: Format, slip: &Slip) -> Vec<(String, String)> {
     let mut rest = slip.facts.as_slice();
     while let [first, after @ ..] = rest {
         rest = after;
-        if let What::Runout(reading) = first {
-            let same = |what: &What| matches!(what, What::Runout(next) if (next.corner, next.run) == (reading.corner, reading.run));
+        if let Event::Runout(reading) = first {
+            let same = |what: &Event| matches!(what, Event::Runout(next) if (next.corner, next.run) == (reading.corner, reading.run));
             let count = rest.iter().take_while(|what| same(what)).count();
             let (places, after) = rest.split_at(count);
             lines.push(run(lang, format, reading, places));
             rest = after;
-        } else if let What::Reading(reading) = first {
-            let same = |what: &What| matches!(what, What::Reading(next) if together(next, reading));
+        } else if let Event::Reading(reading) = first {
+            let same = |what: &Event| matches!(what, Event::Reading(next) if combined_steps(next, reading));
             let count = rest.iter().take_while(|what| same(what)).count();
             let (set, after) = rest.split_at(count);
             lines.push(rounds(lang, format, slip, (reading, set)));
@@ -59,19 +59,19 @@ pub fn lines(lang: Lang, format: Format, slip: &Slip) -> Vec<(String, String)> {
     lines
 }
 
-fn together(one: &Reading, other: &Reading) -> bool {
+fn combined_steps(one: &Reading, other: &Reading) -> bool {
     (one.corner, one.set, one.dial) == (other.corner, other.set, other.dial)
 }
 
-fn line(lang: Lang, format: Format, what: &What) -> Option<(String, String)> {
+fn line(lang: Lang, format: Format, what: &Event) -> Option<(String, String)> {
     let word = |word| text::report(lang, word).to_owned();
     let corner = |corner| text::corner_title(lang, corner).to_owned();
     Some(match what {
-        What::Decided(decided) => {
+        Event::Decided(decided) => {
             let word = text::decision(lang, decided.decision);
             (corner(decided.corner), word.to_owned())
         }
-        What::Consent(consent) => {
+        Event::Consent(consent) => {
             let said = if consent.yes {
                 Paper::Agreed
             } else {
@@ -79,11 +79,11 @@ fn line(lang: Lang, format: Format, what: &What) -> Option<(String, String)> {
             };
             (corner(consent.step.corner?), paper(lang, said))
         }
-        What::Part(part) => {
+        Event::Part(part) => {
             let label = format!("{}: {}", corner(part.corner), word(ReportWord::Parts));
             (label, format!("{} {}", part.number, part.lot))
         }
-        What::Due(due) => {
+        Event::Due(due) => {
             let far = due.distance.as_ref().map(|far| format.typed(far).line());
             let value = match far {
                 Some(far) => text::retorque_due(lang, &due.date, &far),
@@ -91,7 +91,7 @@ fn line(lang: Lang, format: Format, what: &What) -> Option<(String, String)> {
             };
             (text::due_kind(lang, due.kind).to_owned(), value)
         }
-        What::Ended(ended) => {
+        Event::Ended(ended) => {
             let title = text::ending(lang, ended.ending).0;
             (word(ReportWord::Ended), title.to_owned())
         }
@@ -104,10 +104,10 @@ fn rounds(
     lang: Lang,
     format: Format,
     slip: &Slip,
-    (first, set): (&Reading, &[What]),
+    (first, set): (&Reading, &[Event]),
 ) -> (String, String) {
     let readings = set.iter().filter_map(|what| match what {
-        What::Reading(reading) => Some(reading),
+        Event::Reading(reading) => Some(reading),
         _ => None,
     });
     let readings: Vec<&Reading> = std::iter::once(first).chain(readings).collect();
@@ -148,9 +148,9 @@ fn rounds(
 }
 
 /// The total reading of a run with its high spot, where its places tell them.
-fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[What]) -> (String, String) {
+fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[Event]) -> (String, String) {
     let places = places.iter().filter_map(|what| match what {
-        What::Runout(reading) => Some(reading),
+        Event::Runout(reading) => Some(reading),
         _ => None,
     });
     let run = Run {
@@ -178,8 +178,8 @@ fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[What]) -> (S
 }
 
 /// What was loose when the paper was printed.
-fn loose(told: &Told, slip: &Slip) -> Vec<String> {
-    let is = |what: &&What| matches!(what, What::Moved(_) | What::Also(_) | What::Mishap(_));
+fn loose(told: &ReportContext, slip: &Slip) -> Vec<String> {
+    let is = |what: &&Event| matches!(what, Event::Moved(_) | Event::Also(_) | Event::Mishap(_));
     let facts = slip.facts.iter().filter(is);
-    facts.map(|what| gist::entry(told, what)).collect()
+    facts.map(|what| entry_line::entry(told, what)).collect()
 }

@@ -3,7 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use super::time;
-use crate::job::entry::At;
+use crate::job::entry::Timestamp;
 use crate::text::{self, Lang};
 use crate::units::{Format, Length, LengthUnit, System};
 
@@ -64,7 +64,7 @@ pub fn date(lang: Lang, iso: &str) -> String {
 }
 
 /// When something was done, its day in words; that it was noted later if it was.
-pub(super) fn moment(lang: Lang, at: &At) -> String {
+pub(super) fn moment(lang: Lang, at: &Timestamp) -> String {
     let words = |stamp: &str| match stamp.split_once(' ') {
         Some((day, time)) => format!("{}, {time}", date(lang, day)),
         None => stamp.to_owned(),

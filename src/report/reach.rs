@@ -1,12 +1,12 @@
 //! A runout or a variation of thickness with its interval, in rows and in one line.
 
-use super::Told;
+use super::ReportContext;
 use crate::job::entry::ReachFound;
 use crate::text::{self, FaceWord, Lang, ReportWord};
 use crate::units::Format;
 
 /// The runout with its interval and what makes it unsure.
-pub(super) fn how_sure(told: &Told, reach: &ReachFound) -> Vec<(String, String)> {
+pub(super) fn how_sure(told: &ReportContext, reach: &ReachFound) -> Vec<(String, String)> {
     let face = |word| text::face(told.lang, word).to_owned();
     let (low, high) = (told.both(reach.low, 3), told.both(reach.high, 3));
     let interval = text::from_to(told.lang, &low, &high);

@@ -29,7 +29,7 @@ pub fn sentence(lang: Lang, format: Format, reason: &Reason) -> String {
         Reason::SetsDisagree => say(ReasonWord::SecondSetDiffers),
         Reason::UnderNotProven(comparison) => under(lang, format, &comparison, false),
         Reason::UnderProven(comparison) => under(lang, format, &comparison, true),
-        Reason::NoMakerLimit(comparison) => say(ReasonWord::HouseLimitUnder {
+        Reason::NoManufacturerLimit(comparison) => say(ReasonWord::HouseLimitUnder {
             play: &length(format, comparison.play),
             limit: &length(format, comparison.limit.value),
         }),
@@ -64,7 +64,7 @@ const fn stop_sign(sign: StopSign) -> ReasonWord<'static> {
         StopSign::GrindingWithHeat => ReasonWord::HeatSmokeGrinding,
         StopSign::LooseAxleNut => ReasonWord::NutFoundSlack,
         StopSign::CrackedPart => ReasonWord::SomethingCracked,
-        StopSign::LooseWheelFasteners => ReasonWord::WheelNutsLoose,
+        StopSign::LooseWheelFasteners => ReasonWord::LugNutsLoose,
         StopSign::BrakeFault => ReasonWord::BrakeFault,
         StopSign::LockUp => ReasonWord::LocksUp,
     }
@@ -86,7 +86,7 @@ fn over(lang: Lang, format: Format, of: &Comparison, proven: bool) -> String {
     let (play, limit) = (play.as_str(), limit.as_str());
     let uncertainty = &band(format, of);
     let source = text::limit_source(lang, of.limit.source);
-    let word = if !of.limit.is_makers() {
+    let word = if !of.limit.is_manufacturers() {
         ReasonWord::HouseLimitOver { play, limit }
     } else if proven {
         ReasonWord::PlayOverProven {

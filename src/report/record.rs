@@ -1,19 +1,19 @@
 //! The record itself: parts, yes and no, signatures, notes, pictures, what is due, what was
 //! taken back, what is wrong with it, and the digest it can be checked by.
 
-use super::Told;
+use super::ReportContext;
 use super::block::Block;
-use super::gist;
+use super::entry_line;
 use super::money::money;
 use super::signature::signature_svg;
 use super::time::when;
 use crate::job::Problem;
 use crate::job::agreed::{Extra, extras};
-use crate::job::entry::{At, Consent, Entry, How, PersonField, What};
+use crate::job::entry::{Consent, Entry, Event, How, PersonField, Timestamp};
 use crate::text::{self, Asking, Lang, ReportWord, Say};
 
 /// All of it.
-pub(super) fn record(told: &Told) -> Vec<Block> {
+pub(super) fn record(told: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
     let parts = parts(told);
     if !parts.is_empty() {
@@ -38,7 +38,7 @@ pub(super) fn record(told: &Told) -> Vec<Block> {
     blocks
 }
 
-fn part(told: &Told, head: ReportWord, lines: Vec<String>, blocks: &mut Vec<Block>) {
+fn part(told: &ReportContext, head: ReportWord, lines: Vec<String>, blocks: &mut Vec<Block>) {
     if !lines.is_empty() {
         blocks.push(told.heading(head));
         blocks.push(Block::List(lines));
@@ -46,7 +46,7 @@ fn part(told: &Told, head: ReportWord, lines: Vec<String>, blocks: &mut Vec<Bloc
 }
 
 /// The parts that were fitted, number and lot.
-pub(super) fn parts(told: &Told) -> Vec<(String, String)> {
+pub(super) fn parts(told: &ReportContext) -> Vec<(String, String)> {
     let parts = told
         .corners()
         .iter()
@@ -64,15 +64,15 @@ pub(super) fn parts(told: &Told) -> Vec<(String, String)> {
 }
 
 /// Every yes and no, in order.
-fn given<'a>(told: &Told<'a>) -> impl Iterator<Item = (&'a Entry, &'a Consent)> {
+fn given<'a>(told: &ReportContext<'a>) -> impl Iterator<Item = (&'a Entry, &'a Consent)> {
     told.sheet.counting().filter_map(|entry| match &entry.what {
-        What::Consent(consent) => Some((entry, consent)),
+        Event::Consent(consent) => Some((entry, consent)),
         _ => None,
     })
 }
 
 /// What a yes or no was for, with its corner.
-pub(super) fn scope(told: &Told, consent: &Consent) -> String {
+pub(super) fn scope(told: &ReportContext, consent: &Consent) -> String {
     let scope = text::scope(told.lang, consent.scope);
     consent.step.corner.map_or_else(
         || scope.to_owned(),
@@ -80,17 +80,17 @@ pub(super) fn scope(told: &Told, consent: &Consent) -> String {
     )
 }
 
-fn yes_or_no(told: &Told, consent: &Consent) -> String {
+fn yes_or_no(told: &ReportContext, consent: &Consent) -> String {
     told.say(if consent.yes { Say::Yes } else { Say::No })
 }
 
-fn amount(told: &Told, consent: &Consent) -> String {
+fn amount(told: &ReportContext, consent: &Consent) -> String {
     let amount = consent.amount.as_ref();
     amount.map(|m| money(told.format, m)).unwrap_or_default()
 }
 
-/// The owner's name, and where an answer by message came from.
-fn who(told: &Told, consent: &Consent) -> String {
+/// The customer's name, and where an answer by message came from.
+fn who(told: &ReportContext, consent: &Consent) -> String {
     let person = |field| told.sheet.person(field).unwrap_or_default();
     let (name, from) = (person(PersonField::Name), person(PersonField::Message));
     if consent.how == How::Electronic && !from.is_empty() {
@@ -100,8 +100,8 @@ fn who(told: &Told, consent: &Consent) -> String {
     }
 }
 
-/// Every yes and no in a line, for the owner.
-pub(super) fn consent_lines(told: &Told) -> Vec<String> {
+/// Every yes and no in a line, for the customer.
+pub(super) fn consent_lines(told: &ReportContext) -> Vec<String> {
     let extras = extras(told.sheet);
     given(told)
         .map(|(entry, consent)| {
@@ -129,10 +129,10 @@ pub(super) fn consent_lines(told: &Told) -> Vec<String> {
 }
 
 /// Why extra work was asked for, what it costs more, and what it comes to with it.
-fn extra_line(told: &Told, consent: &Consent, extra: &Extra) -> String {
+fn extra_line(told: &ReportContext, consent: &Consent, extra: &Extra) -> String {
     let lang = told.lang;
     let why = extra.reason.map(|mishap| {
-        let item = gist::item_name(told.lang, told.sheet, mishap.item);
+        let item = entry_line::item_name(told.lang, told.sheet, mishap.item);
         let what = text::mishap(told.lang, mishap.kind);
         text::mishap_line(told.lang, &item, what, &mishap.part, mishap.minutes)
     });
@@ -148,7 +148,7 @@ fn extra_line(told: &Told, consent: &Consent, extra: &Extra) -> String {
 }
 
 /// Every yes and no: for what, for how much, how and when.
-fn consents(told: &Told) -> Option<Block> {
+fn consents(told: &ReportContext) -> Option<Block> {
     let extras = extras(told.sheet);
     let rows: Vec<Vec<String>> = given(told)
         .map(|(entry, consent)| {
@@ -186,11 +186,11 @@ fn consents(told: &Told) -> Option<Block> {
 }
 
 /// Every signature with its step and time, the latter in words of the caller's.
-pub(super) fn signatures(told: &Told, when: fn(Lang, &At) -> String) -> Vec<Block> {
+pub(super) fn signatures(told: &ReportContext, when: fn(Lang, &Timestamp) -> String) -> Vec<Block> {
     told.sheet
         .counting()
         .filter_map(|entry| {
-            let What::Signed(signed) = &entry.what else {
+            let Event::Signed(signed) = &entry.what else {
                 return None;
             };
             let of = match told.sheet.extra(signed.step) {
@@ -204,16 +204,16 @@ pub(super) fn signatures(told: &Told, when: fn(Lang, &At) -> String) -> Vec<Bloc
         .collect()
 }
 
-fn dues(told: &Told) -> Vec<String> {
+fn dues(told: &ReportContext) -> Vec<String> {
     lines(told, |told, what| match what {
-        What::Due(due) => Some(gist::due_line(told, due)),
+        Event::Due(due) => Some(entry_line::due_line(told, due)),
         _ => None,
     })
 }
 
-fn kit(told: &Told) -> Vec<String> {
+fn kit(told: &ReportContext) -> Vec<String> {
     lines(told, |told, what| match what {
-        What::Missing(kit) if !kit.is_empty() => {
+        Event::Missing(kit) if !kit.is_empty() => {
             let kit = kit.iter().map(|item| text::kit_item(told.lang, *item));
             Some(kit.collect::<Vec<_>>().join(", "))
         }
@@ -221,27 +221,30 @@ fn kit(told: &Told) -> Vec<String> {
     })
 }
 
-fn notes(told: &Told) -> Vec<String> {
+fn notes(told: &ReportContext) -> Vec<String> {
     lines(told, |told, what| match what {
-        What::Note(Some(step), note) => Some(format!("{}: {note}", told.step(*step))),
-        What::Note(None, note) => Some(note.clone()),
+        Event::Note(Some(step), note) => Some(format!("{}: {note}", told.step(*step))),
+        Event::Note(None, note) => Some(note.clone()),
         _ => None,
     })
 }
 
 /// A line, with its time, for each counting entry that gives one.
-fn lines(told: &Told, line: impl Fn(&Told, &What) -> Option<String>) -> Vec<String> {
+fn lines(
+    told: &ReportContext,
+    line: impl Fn(&ReportContext, &Event) -> Option<String>,
+) -> Vec<String> {
     let entries = told.sheet.counting();
     entries
         .filter_map(|entry| Some(timed(told, entry, &line(told, &entry.what)?)))
         .collect()
 }
 
-fn timed(told: &Told, entry: &Entry, line: &str) -> String {
+fn timed(told: &ReportContext, entry: &Entry, line: &str) -> String {
     format!("{line} ({})", when(told.lang, &entry.at))
 }
 
-fn problems(told: &Told) -> Vec<String> {
+fn problems(told: &ReportContext) -> Vec<String> {
     told.sheet
         .problems()
         .iter()
@@ -257,7 +260,7 @@ fn problems(told: &Told) -> Vec<String> {
                 let said = told
                     .sheet
                     .stated(key)
-                    .map(|entry| timed(told, entry, &gist::entry(told, &entry.what)));
+                    .map(|entry| timed(told, entry, &entry_line::entry(told, &entry.what)));
                 format!(
                     "{} {}",
                     told.word(ReportWord::TwoAnswers),
@@ -269,21 +272,21 @@ fn problems(told: &Told) -> Vec<String> {
 }
 
 /// Struck entries, and those whose body was erased; strikes themselves are no news.
-fn taken_back(told: &Told) -> Vec<String> {
+fn taken_back(told: &ReportContext) -> Vec<String> {
     told.sheet
         .with_struck()
         .filter(|(entry, struck)| match entry.what {
-            What::Strike(_) => false,
+            Event::Strike(_) => false,
             _ => entry.what.is_gone() || *struck,
         })
-        .map(|(entry, _)| timed(told, entry, &gist::entry(told, &entry.what)))
+        .map(|(entry, _)| timed(told, entry, &entry_line::entry(told, &entry.what)))
         .collect()
 }
 
-fn identity(told: &Told) -> Vec<Block> {
+fn identity(told: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
     let handed_over = told.sheet.counting().filter_map(|entry| match &entry.what {
-        What::HandedOver(over) => Some((when(told.lang, &entry.at), over.digest.clone())),
+        Event::HandedOver(over) => Some((when(told.lang, &entry.at), over.digest.clone())),
         _ => None,
     });
     let mut rows = vec![

@@ -1,7 +1,7 @@
 //! The runs round a face: every reading, the waves in it, the limit with its source, and the
 //! rotor on every stud.
 
-use super::Told;
+use super::ReportContext;
 use super::block::{Block, Size};
 use super::cards::source_line;
 use super::measured::dial_rows;
@@ -22,7 +22,7 @@ use crate::units::{Angle, AngleUnit, Format, Length, LengthUnit, Unit};
 const CURVE: u8 = 36;
 
 /// Every run of every corner; nothing where nobody read one.
-pub(super) fn runs_round(told: &Told) -> Vec<Block> {
+pub(super) fn runs_round(told: &ReportContext) -> Vec<Block> {
     let corners = told.corners().iter();
     let blocks: Vec<Block> = corners
         .flat_map(|corner| at_corner(told, *corner))
@@ -34,18 +34,18 @@ pub(super) fn runs_round(told: &Told) -> Vec<Block> {
     std::iter::once(head).chain(blocks).collect()
 }
 
-fn face(told: &Told, word: FaceWord) -> String {
+fn face(told: &ReportContext, word: FaceWord) -> String {
     text::face(told.lang, word).to_owned()
 }
 
-fn at_corner(told: &Told, corner: Corner) -> Vec<Block> {
+fn at_corner(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let runs = runs(told.sheet, corner);
     runs.iter()
         .flat_map(|run| one(told, corner, &runs, run))
         .collect()
 }
 
-fn one(told: &Told, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
+fn one(told: &ReportContext, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
     let title = text::run_title(told.lang, run.nth, run.setup.surface);
     let corner_title = text::corner_title(told.lang, corner);
     let mut blocks = vec![
@@ -63,7 +63,7 @@ fn one(told: &Told, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
     blocks
 }
 
-fn taken(told: &Told, run: &Run) -> Vec<(String, String)> {
+fn taken(told: &ReportContext, run: &Run) -> Vec<(String, String)> {
     let cleaned = text::answer(told.lang, run.setup.cleaned).to_owned();
     let angles = text::angles(told.lang, run.angles()).to_owned();
     let mut rows = vec![
@@ -81,7 +81,7 @@ fn taken(told: &Told, run: &Run) -> Vec<(String, String)> {
 }
 
 /// Every place, in the needle's own divisions and from the first one on.
-fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
+fn readings(told: &ReportContext, corner: Corner, run: &Run) -> Block {
     let heights: Vec<Length> = run.series().map_or_else(
         |_| Vec::new(),
         |series| {
@@ -133,7 +133,7 @@ fn readings(told: &Told, corner: Corner, run: &Run) -> Block {
 }
 
 /// What was found, with the curve as it is drawn today.
-fn says(told: &Told, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<Block> {
+fn says(told: &ReportContext, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<Block> {
     let (lang, format) = (told.lang, told.format);
     let reach = found.reach.as_ref();
     let mut rows = reach.map_or_else(Vec::new, |reach| how_sure(told, reach));
@@ -159,14 +159,14 @@ fn says(told: &Told, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<
     blocks
 }
 
-fn closure(told: &Told, found: &FaceFound) -> String {
+fn closure(told: &ReportContext, found: &FaceFound) -> String {
     found
         .closure
         .map_or_else(|| face(told, FaceWord::NotClosed), |off| told.both(off, 3))
 }
 
 /// The waves: how far each moves the needle, how sure, and where it is high.
-fn waves(told: &Told, shape: &ShapeFound) -> Vec<(String, String)> {
+fn waves(told: &ReportContext, shape: &ShapeFound) -> Vec<(String, String)> {
     let wave = |wave: &WaveFound| {
         let sure = told.format.length(wave.u, 4).line();
         format!("{} (u {sure})", told.both(wave.reach, 3))
@@ -187,7 +187,7 @@ fn waves(told: &Told, shape: &ShapeFound) -> Vec<(String, String)> {
     rows
 }
 
-fn limit_rows(told: &Told, found: &FaceFound) -> Vec<(String, String)> {
+fn limit_rows(told: &ReportContext, found: &FaceFound) -> Vec<(String, String)> {
     let Some(against) = &found.against else {
         let none = face(told, FaceWord::NoLimit);
         return vec![(told.word(ReportWord::Limit), none)];
@@ -220,7 +220,7 @@ pub fn most(lang: Lang, format: Format, card: &RunoutCard) -> String {
     format!("{value} {}", text::also_value(lang, &twin))
 }
 
-fn positions(told: &Told, run: &Run, found: &FaceFound) -> Vec<Block> {
+fn positions(told: &ReportContext, run: &Run, found: &FaceFound) -> Vec<Block> {
     let Some((basis, positions)) = &found.positions else {
         return Vec::new();
     };
@@ -252,7 +252,7 @@ fn positions(told: &Told, run: &Run, found: &FaceFound) -> Vec<Block> {
 }
 
 /// One place in one line, for the list of what was taken back or told twice.
-pub(super) fn reading_line(told: &Told, reading: &RunoutReading) -> String {
+pub(super) fn reading_line(told: &ReportContext, reading: &RunoutReading) -> String {
     let run = text::run_title(told.lang, reading.run, reading.setup.surface);
     let place = place_angle(told.format, reading);
     let place = text::place_of(told.lang, reading.place, reading.setup.places, &place);
@@ -265,7 +265,7 @@ pub(super) fn reading_line(told: &Told, reading: &RunoutReading) -> String {
 }
 
 /// A limit in one line.
-pub(super) fn limit_line(told: &Told, card: &RunoutCard) -> String {
+pub(super) fn limit_line(told: &ReportContext, card: &RunoutCard) -> String {
     let of = text::surface(told.lang, card.surface);
     let most = most(told.lang, told.format, card);
     format!("{}, {of}: {most}", face(told, FaceWord::LimitTitle))
@@ -295,7 +295,7 @@ pub fn answer(lang: Lang, format: Format, found: &FaceFound) -> String {
 }
 
 /// What was found in one line, for the list of what was taken back or told twice.
-pub(super) fn found_line(told: &Told, found: &FaceFound) -> String {
+pub(super) fn found_line(told: &ReportContext, found: &FaceFound) -> String {
     let corner = text::corner_title(told.lang, found.corner);
     let run = text::run_title(told.lang, found.run, found.surface);
     let answer = answer(told.lang, told.format, found);
@@ -342,7 +342,7 @@ pub fn degrees(format: Format, angle: Angle) -> String {
     format!("{number}{}", degree.symbol())
 }
 
-/// A run as it is drawn, on glass and on paper.
+/// A run as it is drawn, on screen and on paper.
 pub fn polar(run: &Run, found: &Found, studs: Option<Studs>) -> Drawing {
     let height = |length: Length| length.in_unit(LengthUnit::Micrometre);
     let place = |angle: Angle| angle.in_unit(AngleUnit::Degree);

@@ -6,6 +6,9 @@
     clippy::indexing_slicing
 )]
 
+mod whole_jobs;
+pub use whole_jobs::*;
+
 use chrono::NaiveDate;
 
 use crate::job::dial_setup::recorded;
@@ -13,7 +16,7 @@ use crate::job::entry::*;
 use crate::job::evidence::decided;
 use crate::job::kit::MoreKit;
 use crate::job::proof::with_records;
-use crate::job::{Sheet, fold, group_items};
+use crate::job::{JobState, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{
@@ -23,7 +26,7 @@ use crate::trade::fastening::{
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, Check, Group, Hold, Pick, SetName, Start, Step, StepKey, When,
+    Check, Choice, ItemKind, ItemState, NotDoneReason, SetName, Start, Step, StepKey, When,
 };
 use crate::units::{
     AngleUnit, Decimal, DistanceUnit, LengthUnit, Torque, TorqueUnit, TypedAngle, TypedDistance,
@@ -49,17 +52,17 @@ impl Job {
         };
         let practice = practice.map(str::to_owned);
         let start = Start::AtHome;
-        job.tap(vec![What::Opened(Opened { start, practice })]);
+        job.tap(vec![Event::Opened(Opened { start, practice })]);
         job
     }
 
     /// One tap.
-    pub fn tap(&mut self, whats: Vec<What>) -> Vec<EntryId> {
+    pub fn tap(&mut self, whats: Vec<Event>) -> Vec<EntryId> {
         self.tap_told(None, whats)
     }
 
     /// One tap that tells another time, minutes before it is noted.
-    pub fn tap_told(&mut self, ago: Option<i64>, whats: Vec<What>) -> Vec<EntryId> {
+    pub fn tap_told(&mut self, ago: Option<i64>, whats: Vec<Event>) -> Vec<EntryId> {
         let utc_ms = START_MS + self.minute * MINUTE;
         self.minute += 1;
         let pen = Pen {
@@ -84,18 +87,18 @@ impl Job {
     }
 
     pub fn answer(&mut self, step: StepKey, reply: Reply) {
-        self.tap(vec![What::Answered(step, reply)]);
+        self.tap(vec![Event::Answered(step, reply)]);
     }
 
-    pub fn sheet(&self) -> Sheet {
+    pub fn sheet(&self) -> JobState {
         fold(self.entries.clone())
     }
 
-    pub fn moved(&mut self, step: Step, group: Group, to: Hold) {
+    pub fn moved(&mut self, step: Step, group: ItemKind, to: ItemState) {
         let items = group_items(&self.sheet(), AT, group);
         let step = StepKey::at(step, AT);
         let wrench = None;
-        self.tap(vec![What::Moved(Moved {
+        self.tap(vec![Event::Moved(Moved {
             step,
             items,
             to,
@@ -104,14 +107,14 @@ impl Job {
     }
 
     /// Each fastener of a group to its card, a tap each.
-    pub fn turned(&mut self, step: Step, group: Group, set: &str) {
+    pub fn turned(&mut self, step: Step, group: ItemKind, set: &str) {
         for item in group_items(&self.sheet(), AT, group) {
             let step = StepKey::at(step, AT);
             let set = TypedTorque::parse(set, TorqueUnit::NewtonMetre).unwrap();
-            self.tap(vec![What::Moved(Moved {
+            self.tap(vec![Event::Moved(Moved {
                 step,
                 items: vec![item],
-                to: Hold::Done,
+                to: ItemState::Done,
                 wrench: Some(("long wrench".to_owned(), set)),
             })]);
         }
@@ -122,7 +125,7 @@ impl Job {
         let set = SetName { when, nth: 1 };
         self.tap(vec![recorded(AT, set, Way::DEFAULT)]);
         for (round, pull) in (1..).zip(pulls) {
-            self.tap(vec![What::Reading(Reading {
+            self.tap(vec![Event::Reading(Reading {
                 corner: AT,
                 set,
                 round,
@@ -136,14 +139,14 @@ impl Job {
 
     pub fn decided(&mut self, decision: Decision) {
         let decided = decided(&self.sheet(), AT, 1);
-        self.tap(vec![What::Decided(Decided {
+        self.tap(vec![Event::Decided(Decided {
             decision,
             ..decided
         })]);
     }
 
     pub fn consent(&mut self, yes: bool) {
-        self.tap(vec![What::Consent(Consent {
+        self.tap(vec![Event::Consent(Consent {
             step: StepKey::at(Step::Agree, AT),
             scope: Scope::Repair,
             yes,
@@ -153,7 +156,7 @@ impl Job {
     }
 
     pub fn ended(&mut self, ending: Ending, charge: Option<Charge>) {
-        let ended = What::Ended(Ended { ending, charge });
+        let ended = Event::Ended(Ended { ending, charge });
         self.tap(with_records(&self.sheet(), vec![ended]));
     }
 }
@@ -173,13 +176,13 @@ pub fn source(day: u32) -> CardSource {
     }
 }
 
-fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> What {
+fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> Event {
     let mut stages = vec![Stage::Torque(
         TypedTorque::parse(torque, TorqueUnit::NewtonMetre).unwrap(),
     )];
     stages.extend(angle.map(|a| Stage::Angle(TypedAngle::parse(a, AngleUnit::Degree).unwrap())));
     let nut = item == CardItem::AxleNut;
-    What::Card(SpecCard {
+    Event::Card(SpecCard {
         item,
         body: CardBody::Torque(TorqueBody {
             stages,
@@ -195,8 +198,8 @@ fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> W
     })
 }
 
-pub fn play_card(most: &str) -> What {
-    What::Card(SpecCard {
+pub fn play_card(most: &str) -> Event {
+    Event::Card(SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::Play {
             most: TypedLength::parse(most, LengthUnit::Millimetre).unwrap(),
@@ -209,8 +212,8 @@ pub fn play_card(most: &str) -> What {
     })
 }
 
-pub fn no_play_card() -> What {
-    What::Card(SpecCard {
+pub fn no_play_card() -> Event {
+    Event::Card(SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::NotFound {
             reason: "no play figure in Workshop data 12".to_owned(),
@@ -219,34 +222,34 @@ pub fn no_play_card() -> What {
 }
 
 /// Pack, Meet and Listen; the hub bolts' card was looked up three days before.
-pub fn packed(practice: Option<&str>, play: What) -> Job {
+pub fn packed(practice: Option<&str>, play: Event) -> Job {
     let mut job = Job::begin(practice);
-    let person = |field, value: &str| What::Person(field, value.to_owned());
-    let vehicle = |field, value: &str| What::Vehicle(field, value.to_owned());
+    let person = |field, value: &str| Event::Person(field, value.to_owned());
+    let vehicle = |field, value: &str| Event::Vehicle(field, value.to_owned());
     job.tap(vec![
         person(PersonField::Name, "Noor Vale"),
         person(PersonField::Plate, "XR 204 K"),
-        What::Said("It hums, louder at speed; started after the big pothole.".to_owned()),
+        Event::Said("It hums, louder at speed; started after the big pothole.".to_owned()),
         vehicle(VehicleField::Family, "Invented hatchback"),
         vehicle(VehicleField::Vin, "11111111111111111"),
         vehicle(VehicleField::Kind, "bolted_driven"),
-        What::Corners(vec![AT]),
+        Event::Corners(vec![AT]),
     ]);
     job.tap(vec![
         torque_card(CardItem::AxleNut, "180,5", Some("45"), 4),
         torque_card(CardItem::HubBolts, "80", None, 1),
         torque_card(CardItem::BracketBolts, "110", None, 4),
         torque_card(CardItem::CaliperPins, "28", None, 4),
-        torque_card(CardItem::WheelNuts, "120", None, 4),
+        torque_card(CardItem::LugNuts, "120", None, 4),
         play,
     ]);
     job.tap(vec![
-        What::Price(Price {
+        Event::Price(Price {
             repair: euro(48_050),
             refit: Some(euro(9_000)),
             estimate: None,
         }),
-        What::Carried(Carried {
+        Event::Carried(Carried {
             wrenches: vec![Wrench {
                 name: "long wrench".to_owned(),
                 low: Torque::newton_metres(40.0),
@@ -272,129 +275,45 @@ pub fn packed(practice: Option<&str>, play: What) -> Job {
         StepKey::once(Step::Odometer),
         Reply::Number(Quantity::Distance(odometer)),
     );
-    job.answer(StepKey::once(Step::Drive), Reply::NotDone(Because::NotSafe));
+    job.answer(
+        StepKey::once(Step::Drive),
+        Reply::NotDone(NotDoneReason::NotSafe),
+    );
     job
 }
 
 /// Rocked, opened and measured: `pulls` in hundredths of a millimetre.
-pub fn measured(job: &mut Job, felt: Felt, spin: Pick, pulls: [&str; 3]) {
+pub fn measured(job: &mut Job, felt: Felt, spin: Choice, pulls: [&str; 3]) {
     for step in [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial] {
         job.answer(StepKey::at(step, AT), Reply::Felt(felt));
     }
     job.answer(StepKey::at(Step::SpinHand, AT), Reply::Picked(spin));
-    job.moved(Step::CrackWheelNuts, Group::WheelNuts, Hold::Loosened);
-    job.moved(Step::WheelOff, Group::WheelNuts, Hold::Off);
-    job.moved(Step::WheelOff, Group::Wheel, Hold::Off);
+    job.moved(Step::LoosenLugNuts, ItemKind::LugNuts, ItemState::Loosened);
+    job.moved(Step::WheelOff, ItemKind::LugNuts, ItemState::Off);
+    job.moved(Step::WheelOff, ItemKind::Wheel, ItemState::Off);
     job.answer(
         StepKey::at(Step::NutFound, AT),
-        Reply::Picked(Pick::NutTight),
+        Reply::Picked(Choice::NutTight),
     );
     job.answer(
         StepKey::at(Step::RigPush, AT),
-        Reply::Picked(Pick::FlexNone),
+        Reply::Picked(Choice::FlexNone),
     );
     job.rounds(When::Before, pulls);
 }
 
 pub fn closed(job: &mut Job) {
-    job.moved(Step::WheelOn, Group::Wheel, Hold::Done);
-    job.tap(vec![What::Pass(StepKey::at(Step::TurnWheelNuts, AT))]);
-    job.turned(Step::TurnWheelNuts, Group::WheelNuts, "120");
+    job.moved(Step::WheelOn, ItemKind::Wheel, ItemState::Done);
+    job.tap(vec![Event::Pass(StepKey::at(Step::TurnLugNuts, AT))]);
+    job.turned(Step::TurnLugNuts, ItemKind::LugNuts, "120");
     let distance = TypedDistance::parse("80", DistanceUnit::Kilometre).unwrap();
-    job.tap(vec![What::Due(Due {
+    job.tap(vec![Event::Due(Due {
         kind: DueKind::Retorque,
         date: "2025-03-09".to_owned(),
         distance: Some(distance),
     })]);
-    job.tap(vec![What::Signed(Signed {
+    job.tap(vec![Event::Signed(Signed {
         step: StepKey::once(Step::Sign),
         strokes: "M20 80 C60 20 80 20 100 80 C120 110 140 60 170 50 L260 44".to_owned(),
     })]);
-}
-
-/// A worn bearing replaced, proved and handed over; one tap was taken back.
-pub fn finished(practice: Option<&str>) -> Job {
-    let mut job = packed(practice, play_card("0.05"));
-    measured(
-        &mut job,
-        Felt::JustFelt,
-        Pick::RoughNoisy,
-        ["12", "12.5", "13"],
-    );
-    job.decided(Decision::Replace);
-    let wrong = job.tap(vec![What::Note(None, "the wrong corner".to_owned())]);
-    job.tap(vec![What::Strike(wrong)]);
-    job.consent(true);
-    job.tap_told(
-        Some(25),
-        vec![What::Answered(StepKey::at(Step::StripNut, AT), Reply::Done)],
-    );
-    job.moved(Step::StripNut, Group::AxleNut, Hold::Off);
-    job.moved(Step::StripHub, Group::Hub, Hold::Off);
-    job.tap(vec![What::Part(Part {
-        corner: AT,
-        number: "HB 4471".to_owned(),
-        lot: "25 W 07".to_owned(),
-    })]);
-    job.moved(Step::Offer, Group::Hub, Hold::Done);
-    job.turned(Step::TurnAxleNut, Group::AxleNut, "180.5");
-    let [rig, spin] = [Step::RigPush, Step::ProveSpin].map(|step| StepKey::at(step, AT));
-    job.answer(rig.nth(2), Reply::Picked(Pick::FlexNone));
-    job.rounds(When::After, ["1", "1", "1.5"]);
-    job.answer(spin, Reply::Picked(Pick::SmoothQuiet));
-    job.tap(vec![What::Photo(Photo {
-        step: StepKey::at(Step::StandPhoto, AT),
-        sha256: "ab12".repeat(16),
-        mime: "image/jpeg".to_owned(),
-        width: 1600,
-        height: 1200,
-    })]);
-    let seat = StepKey::at(Step::Seat, AT);
-    let note = "seat cleaned to bright metal".to_owned();
-    job.tap(vec![What::Note(Some(seat), note)]);
-    closed(&mut job);
-    job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::Yes));
-    let gone = vec![(Check::SpeedGone, Answer::Yes)];
-    let [lamps, road] = [Step::ProveLamps, Step::ProveRoad].map(StepKey::once);
-    job.answer(lamps, Reply::Picked(Pick::NoLamps));
-    job.answer(road, Reply::Checked(gone));
-    job.ended(Ending::Finished, None);
-    job
-}
-
-/// It knocks; the owner said no; all was put back.
-pub fn declined_stop() -> Job {
-    let mut job = packed(None, play_card("0.05"));
-    measured(&mut job, Felt::Knocks, Pick::GrindsHot, ["20", "21", "20"]);
-    job.decided(Decision::Stop);
-    job.consent(false);
-    closed(&mut job);
-    job.ended(Ending::Declined, None);
-    job
-}
-
-/// Nothing found, no maker limit.
-pub fn kept_by_house_limit() -> Job {
-    let mut job = packed(None, no_play_card());
-    measured(&mut job, Felt::Nothing, Pick::SmoothQuiet, ["2", "2", "2"]);
-    job.decided(Decision::Keep);
-    closed(&mut job);
-    job.ended(Ending::NothingWrong, None);
-    job
-}
-
-/// Stripped, and then the weather.
-pub fn left_unfinished() -> Job {
-    let mut job = packed(None, play_card("0.05"));
-    measured(
-        &mut job,
-        Felt::JustFelt,
-        Pick::RoughNoisy,
-        ["12", "12", "13"],
-    );
-    job.decided(Decision::Replace);
-    job.consent(true);
-    job.moved(Step::StripNut, Group::AxleNut, Hold::Off);
-    job.ended(Ending::LeftUnfinished, Some(Charge::Towed));
-    job
 }

@@ -24,9 +24,9 @@ mod tests {
 
     #[test]
     fn only_path_data_becomes_a_drawing() {
-        assert!(signature_svg("M10 20 L30.5 40 C1 2 3 4 5 6", "Owner").is_some());
+        assert!(signature_svg("M10 20 L30.5 40 C1 2 3 4 5 6", "Customer").is_some());
         for bad in ["", "L1 2", "M1 2\"/><script>", "M1 2<b>", "Mé"] {
-            assert_eq!(signature_svg(bad, "Owner"), None, "{bad}");
+            assert_eq!(signature_svg(bad, "Customer"), None, "{bad}");
         }
     }
 }

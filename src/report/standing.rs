@@ -1,37 +1,37 @@
 //! What the entries say of the vehicle as it is left: may it be driven, what was replaced.
 
-use super::lamps;
 use super::missing::missing;
-use crate::job::entry::{Consent, Due, DueKind, Ending, Reply, What};
+use super::warning_lights;
+use crate::job::entry::{Consent, Due, DueKind, Ending, Event, Reply};
 use crate::job::judge::after;
 use crate::job::slip::slip;
-use crate::job::{Key, Sheet, plan};
+use crate::job::{JobState, Key, plan};
 use crate::text::Now;
 use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Course, Group, Hold, Item, Plan, Step, StepKey};
+use crate::trade::wheel_end::{Course, Item, ItemKind, ItemState, Plan, Step, StepKey};
 
 /// Whether the vehicle must not be driven: a STOP that stands, work left open, something loose,
 /// a new part that does not pass, a brake pedal that is not firm, or a brake warning light that is
 /// on.
-pub fn must_not_drive(sheet: &Sheet) -> bool {
+pub fn must_not_drive(sheet: &JobState) -> bool {
     let plan = plan(sheet);
     is_unfinished(sheet)
         || has_soft_pedal(sheet)
-        || lamps::brake_is_on(sheet)
+        || warning_lights::brake_is_on(sheet)
         || has_stop(sheet, &plan)
         || sheet.corners().iter().any(|c| fails(sheet, &plan, *c))
 }
 
 /// The re-torque that is due; none for a car that must not be driven.
-pub fn retorque_to_do(sheet: &Sheet) -> Option<&Due> {
+pub fn retorque_to_do(sheet: &JobState) -> Option<&Due> {
     let due = sheet.due(DueKind::Retorque)?;
     (!must_not_drive(sheet)).then_some(due)
 }
 
 /// What is true of the car, as far as the record says; the gravest first.
-pub(super) fn now(sheet: &Sheet, plan: &Plan) -> Now {
+pub(super) fn now(sheet: &JobState, plan: &Plan) -> Now {
     let corners = sheet.corners();
     if is_unfinished(sheet) {
         return Now::Unfinished;
@@ -45,8 +45,8 @@ pub(super) fn now(sheet: &Sheet, plan: &Plan) -> Now {
     if has_soft_pedal(sheet) {
         return Now::PedalSoft;
     }
-    if lamps::brake_is_on(sheet) {
-        return Now::BrakeLamp;
+    if warning_lights::brake_is_on(sheet) {
+        return Now::BrakeWarningLight;
     }
     if sheet.is_incomplete() {
         return Now::Incomplete;
@@ -62,7 +62,7 @@ pub(super) fn now(sheet: &Sheet, plan: &Plan) -> Now {
     }
 }
 
-fn declined(sheet: &Sheet) -> Now {
+fn declined(sheet: &JobState) -> Now {
     match sheet.consent(StepKey::once(Step::TeardownYes)) {
         Some(Consent { yes: false, .. }) => Now::InspectionDeclined,
         _ => Now::Declined,
@@ -70,7 +70,7 @@ fn declined(sheet: &Sheet) -> Now {
 }
 
 /// What an end without a repair says: nothing was found where every corner was decided and none of them asks for more.
-pub fn nothing_wrong(sheet: &Sheet) -> Now {
+pub fn nothing_wrong(sheet: &JobState) -> Now {
     let decided = |corner: &Corner| sheet.decided(*corner).map(|decided| decided.decision);
     let worst = sheet
         .corners()
@@ -78,7 +78,7 @@ pub fn nothing_wrong(sheet: &Sheet) -> Now {
         .map(decided)
         .collect::<Option<Vec<_>>>();
     match worst.and_then(|all| all.into_iter().max()) {
-        Some(Decision::Keep) if lamps::lit(sheet).is_some() => Now::LampOn,
+        Some(Decision::Keep) if warning_lights::lit(sheet).is_some() => Now::WarningLightOn,
         Some(Decision::Keep) => Now::NothingFound,
         Some(Decision::Watch) => Now::Watch,
         Some(Decision::Replace | Decision::Stop) | None => Now::Open,
@@ -87,7 +87,7 @@ pub fn nothing_wrong(sheet: &Sheet) -> Now {
 
 /// Whether a STOP was decided, here or on the paper that the job came from, and that corner is not
 /// repaired since.
-pub(super) fn has_stop(sheet: &Sheet, plan: &Plan) -> bool {
+pub(super) fn has_stop(sheet: &JobState, plan: &Plan) -> bool {
     sheet.corners().iter().any(|corner| {
         let stop = match sheet.decided(*corner) {
             Some(decided) => decided.decision == Decision::Stop,
@@ -98,12 +98,12 @@ pub(super) fn has_stop(sheet: &Sheet, plan: &Plan) -> bool {
 }
 
 /// Whether the paper that the job came from left a corner at STOP.
-pub(super) fn stops_on_paper(sheet: &Sheet, corner: Corner) -> bool {
+pub(super) fn stops_on_paper(sheet: &JobState, corner: Corner) -> bool {
     slip(sheet).is_some_and(|slip| slip.leaves_stop(corner))
 }
 
 /// Whether the last answer about the brake pedal is that it is not firm.
-fn has_soft_pedal(sheet: &Sheet) -> bool {
+fn has_soft_pedal(sheet: &JobState) -> bool {
     let said = |key| match sheet.reply(key) {
         Some(Reply::Said(answer @ (Answer::Yes | Answer::No))) => Some(*answer),
         _ => None,
@@ -118,37 +118,37 @@ fn has_soft_pedal(sheet: &Sheet) -> bool {
 }
 
 /// Whether work was begun and not brought to its end.
-pub(super) fn is_unfinished(sheet: &Sheet) -> bool {
+pub(super) fn is_unfinished(sheet: &JobState) -> bool {
     let ended = sheet.ended().map(|ended| ended.ending);
     ended == Some(Ending::LeftUnfinished) || !sheet.loose().is_empty()
 }
 
 /// How the job ended, if it did; what paper says of it is not told as if it was seen here.
-pub(super) fn ending(sheet: &Sheet) -> Option<Ending> {
+pub(super) fn ending(sheet: &JobState) -> Option<Ending> {
     match sheet.holds(&Key::Ended).map(|entry| &entry.what) {
-        Some(What::Ended(ended)) if !sheet.is_open_again() => Some(ended.ending),
+        Some(Event::Ended(ended)) if !sheet.is_open_again() => Some(ended.ending),
         _ => None,
     }
 }
 
 /// Whether the new part at a corner measures out, runs rough or is noisy.
-pub(super) fn fails(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+pub(super) fn fails(sheet: &JobState, plan: &Plan, corner: Corner) -> bool {
     course(plan, corner) == Some(Course::Replace)
         && matches!(after(sheet, corner), After::Blocked { .. })
 }
 
 /// Whether the hub at a corner was taken off and another is in.
-pub(super) fn is_replaced(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+pub(super) fn is_replaced(sheet: &JobState, plan: &Plan, corner: Corner) -> bool {
     let hub = Item {
         corner,
-        group: Group::Hub,
+        group: ItemKind::Hub,
         number: 1,
     };
-    course(plan, corner) == Some(Course::Replace) && sheet.item(hub) == Some(Hold::Done)
+    course(plan, corner) == Some(Course::Replace) && sheet.item(hub) == Some(ItemState::Done)
 }
 
 /// Whether the repair of a corner is finished and passed.
-pub(super) fn is_repaired(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+pub(super) fn is_repaired(sheet: &JobState, plan: &Plan, corner: Corner) -> bool {
     // Before the end the proof alone speaks: the customer is shown what the end will say.
     let ended = match sheet.ended() {
         Some(ended) => ended.ending == Ending::Finished,
@@ -161,10 +161,10 @@ pub(super) fn is_repaired(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
 }
 
 /// Whether something at a corner was opened, nothing was replaced, and all of it is back.
-pub(super) fn is_put_back(sheet: &Sheet, plan: &Plan, corner: Corner) -> bool {
+pub(super) fn is_put_back(sheet: &JobState, plan: &Plan, corner: Corner) -> bool {
     let wheel = Item {
         corner,
-        group: Group::Wheel,
+        group: ItemKind::Wheel,
         number: 1,
     };
     !is_replaced(sheet, plan, corner)

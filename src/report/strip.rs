@@ -1,6 +1,6 @@
 //! Readings against their limit as a drawing, before and after on one scale.
 
-use super::Told;
+use super::ReportContext;
 use super::block::{Block, Size};
 use super::plain::{self, unit};
 use super::scale::band;
@@ -20,7 +20,7 @@ pub(super) struct Set<'a> {
 
 /// The sets over one scale with their uncertainty, and the limit's line where all of them were
 /// compared with it.
-pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
+pub(super) fn strip(told: &ReportContext, sets: &[Set]) -> Block {
     // The unit in which the sentences beside it say play and limit.
     let unit = unit(told.format.system);
     let at = |length: Length| length.in_unit(unit);
@@ -68,7 +68,7 @@ pub(super) fn strip(told: &Told, sets: &[Set]) -> Block {
 }
 
 /// The limit's value and name; none if a set may not be compared with it.
-fn limit_of(told: &Told, sets: &[Set]) -> Option<(Length, String)> {
+fn limit_of(told: &ReportContext, sets: &[Set]) -> Option<(Length, String)> {
     let compared = |set: &Set| !matches!(set.measured.conformity, Conformity::NoComparison(_));
     if !sets.iter().all(compared) {
         return None;
@@ -81,7 +81,7 @@ fn limit_of(told: &Told, sets: &[Set]) -> Option<(Length, String)> {
     ))
 }
 
-fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
+fn alt(told: &ReportContext, sets: &[Set], limit: Option<&(Length, String)>) -> String {
     let rows: Vec<String> = sets
         .iter()
         .map(|set| format!("{} {}", set.label, mean(told, set.measured)))
@@ -94,12 +94,12 @@ fn alt(told: &Told, sets: &[Set], limit: Option<&(Length, String)>) -> String {
 }
 
 /// A set's mean in the reader's unit.
-fn mean(told: &Told, measured: &Measured) -> String {
+fn mean(told: &ReportContext, measured: &Measured) -> String {
     plain::length(told.format, measured.mean())
 }
 
 /// The numerals of the scale; where they would touch, only every second or third is written.
-fn labels(told: &Told, places: &[f64]) -> Vec<String> {
+fn labels(told: &ReportContext, places: &[f64]) -> Vec<String> {
     let decimals = decimals(places);
     let all: Vec<String> = places
         .iter()

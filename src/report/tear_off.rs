@@ -1,18 +1,18 @@
-//! The part that is cut off and stays in the car: when the wheel nuts are due again, at what
+//! The part that is cut off and stays in the car: when the lug nuts are due again, at what
 //! torque, who to call, and the code that brings the job to another phone.
 
 use super::block::Slip;
 use super::cards::card_value;
-use super::duty::retorque_line;
+use super::due_items::retorque_line;
 use super::standing::must_not_drive;
-use super::{Told, tail};
+use super::{ReportContext, tail};
 use crate::drawing::code::code;
 use crate::job::entry::{PersonField, VehicleField};
 use crate::text::{self, Paper, ReportWord, paper};
 use crate::trade::fastening::CardItem;
 
 /// The tear-off; none where there is neither a code nor a date to keep.
-pub(super) fn tear_off(told: &Told) -> Option<Slip> {
+pub(super) fn tear_off(told: &ReportContext) -> Option<Slip> {
     let line = (!must_not_drive(told.sheet)).then(|| retorque_line(told));
     let line = line.flatten();
     if line.is_none() && told.reader.codes.is_none() {
@@ -28,12 +28,12 @@ pub(super) fn tear_off(told: &Told) -> Option<Slip> {
     })
 }
 
-fn rows(told: &Told) -> Vec<(String, String)> {
+fn rows(told: &ReportContext) -> Vec<(String, String)> {
     let plate = told.sheet.person(PersonField::Plate);
     let family = told.sheet.vehicle(VehicleField::Family);
     let vehicle: Vec<&str> = [plate, family].into_iter().flatten().collect();
     let corners = told.corners().iter().map(|c| text::corner(told.lang, *c));
-    let nuts = told.sheet.card(CardItem::WheelNuts);
+    let nuts = told.sheet.card(CardItem::LugNuts);
     let us = [&told.reader.made_by, &told.reader.contact].map(String::as_str);
     let us = us.into_iter().filter(|text| !text.is_empty());
     let nuts = nuts.map(|card| card_value(told.lang, told.format, card));
@@ -43,7 +43,7 @@ fn rows(told: &Told) -> Vec<(String, String)> {
             told.word(ReportWord::Corners),
             corners.collect::<Vec<_>>().join(", "),
         ),
-        (paper(told.lang, Paper::WheelNuts), nuts.unwrap_or_default()),
+        (paper(told.lang, Paper::LugNuts), nuts.unwrap_or_default()),
         (
             told.word(ReportWord::Contact),
             us.collect::<Vec<_>>().join(", "),
@@ -56,7 +56,7 @@ fn rows(told: &Told) -> Vec<(String, String)> {
 }
 
 /// What stands beside the codes; where the job does not fit into them, that.
-fn say(told: &Told, codes: usize) -> Option<String> {
+fn say(told: &ReportContext, codes: usize) -> Option<String> {
     told.reader.codes.as_ref().map(|_| {
         let say = match codes {
             0 => Paper::TooMuch,
@@ -68,7 +68,7 @@ fn say(told: &Told, codes: usize) -> Option<String> {
 }
 
 /// Each code with its caption; one alone needs none but the job's.
-fn drawn(told: &Told, codes: &[String]) -> Vec<(String, String)> {
+fn drawn(told: &ReportContext, codes: &[String]) -> Vec<(String, String)> {
     let of = codes.len();
     let drawn = (1..).zip(codes).filter_map(|(nth, text)| {
         let job = tail(&told.reader.job, 8);

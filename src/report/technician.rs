@@ -2,13 +2,13 @@
 
 use super::block::Block;
 use super::cards::{card_lines, limit_value, not_looked_up};
-use super::gist::{corners, ended_line, number, vehicle_value};
+use super::entry_line::{corners, ended_line, number, vehicle_value};
 use super::measured::{dial_rows, readings};
 use super::time::when;
-use super::{Told, answers, fasteners, reason, record};
+use super::{ReportContext, answers, fasteners, reason, record};
 use crate::job::Key;
 use crate::job::angled::{AngleGauge, angle_cards, angle_gauge};
-use crate::job::entry::{Decided, Entry, KitItem, PersonField, Reply, VehicleField, What};
+use crate::job::entry::{Decided, Entry, Event, KitItem, PersonField, Reply, VehicleField};
 use crate::job::evidence::as_recorded;
 use crate::job::judge::limit;
 use crate::text::{self, Desk, ReportWord, Say};
@@ -20,7 +20,7 @@ use crate::trade::wheel_end::{CARDS, Start, Step, StepKey};
 use crate::units::{LengthUnit, Unit};
 
 /// All of them, in the order in which they are looked for.
-pub(super) fn pages(told: &Told) -> Vec<Block> {
+pub(super) fn pages(told: &ReportContext) -> Vec<Block> {
     let mut blocks = job(told);
     blocks.extend(super::paper::from_paper(told));
     blocks.extend(cards(told));
@@ -48,7 +48,7 @@ pub(super) fn pages(told: &Told) -> Vec<Block> {
     blocks
 }
 
-fn job(told: &Told) -> Vec<Block> {
+fn job(told: &ReportContext) -> Vec<Block> {
     let mut rows = Vec::new();
     for field in PersonField::ALL {
         if let Some(value) = told.sheet.person(*field) {
@@ -69,7 +69,7 @@ fn job(told: &Told) -> Vec<Block> {
     blocks
 }
 
-fn vehicle(told: &Told) -> Vec<(String, String)> {
+fn vehicle(told: &ReportContext) -> Vec<(String, String)> {
     let mut rows = Vec::new();
     for field in VehicleField::ALL {
         let Some(value) = told.sheet.vehicle(*field) else {
@@ -89,7 +89,7 @@ fn vehicle(told: &Told) -> Vec<(String, String)> {
 }
 
 /// When an entry was written, and by whom where the phone's holder has given a name.
-fn noted(told: &Told, entry: &Entry) -> String {
+fn noted(told: &ReportContext, entry: &Entry) -> String {
     let time = when(told.lang, &entry.at);
     if entry.by.is_empty() {
         time
@@ -99,12 +99,12 @@ fn noted(told: &Told, entry: &Entry) -> String {
 }
 
 /// How the job began and ended, and by whom.
-fn course(told: &Told) -> Vec<(String, String)> {
+fn course(told: &ReportContext) -> Vec<(String, String)> {
     let mut rows = Vec::new();
     let opened = told
         .sheet
         .counting()
-        .find(|e| matches!(e.what, What::Opened(_)));
+        .find(|e| matches!(e.what, Event::Opened(_)));
     if let Some(opened) = opened {
         rows.push((told.word(ReportWord::Started), noted(told, opened)));
     }
@@ -125,7 +125,7 @@ fn course(told: &Told) -> Vec<(String, String)> {
     rows
 }
 
-fn instruments(told: &Told) -> Vec<Block> {
+fn instruments(told: &ReportContext) -> Vec<Block> {
     let Some(carried) = told.sheet.carried() else {
         return Vec::new();
     };
@@ -144,7 +144,7 @@ fn instruments(told: &Told) -> Vec<Block> {
 }
 
 /// The angle gauge, where a card asks for an angle and one is on board.
-fn angle_row(told: &Told) -> Option<(String, String)> {
+fn angle_row(told: &ReportContext) -> Option<(String, String)> {
     if angle_cards(told.sheet).is_empty() || angle_gauge(told.sheet, None) == AngleGauge::Missing {
         return None;
     }
@@ -159,7 +159,7 @@ fn angle_row(told: &Told) -> Option<(String, String)> {
     ))
 }
 
-fn range(told: &Told, wrench: &Wrench) -> String {
+fn range(told: &ReportContext, wrench: &Wrench) -> String {
     let at = |torque| told.format.torque_in(torque, wrench.unit, 0).number;
     let range = format!(
         "{} – {}\u{a0}{}",
@@ -176,10 +176,10 @@ fn range(told: &Told, wrench: &Wrench) -> String {
     }
 }
 
-fn cards(told: &Told) -> Vec<Block> {
+fn cards(told: &ReportContext) -> Vec<Block> {
     let mut blocks = vec![
         told.heading(ReportWord::SpecCards),
-        told.sentence(ReportWord::MakerWins),
+        told.sentence(ReportWord::ManufacturerWins),
     ];
     let day = told.opened_day();
     let mut stale = false;
@@ -199,7 +199,7 @@ fn cards(told: &Told) -> Vec<Block> {
         }
         blocks.push(Block::Rows(lines));
     }
-    if !limit(told.sheet).is_makers() {
+    if !limit(told.sheet).is_manufacturers() {
         blocks.push(Block::Sentence(house_limit(
             told,
             &default_limit(told),
@@ -214,17 +214,17 @@ fn cards(told: &Told) -> Vec<Block> {
 }
 
 /// The default limit that a decision of this job was made by; today's before there is one.
-fn default_limit(told: &Told) -> Limit {
+fn default_limit(told: &ReportContext) -> Limit {
     let decided = told.corners().iter().filter_map(|c| told.sheet.decided(*c));
     let sets = decided.flat_map(|decided| &decided.inputs.sets);
     let mut recorded = sets.map(|(_, set)| set.limit);
-    let recorded = recorded.find(|limit| !limit.is_makers());
+    let recorded = recorded.find(|limit| !limit.is_manufacturers());
     recorded.unwrap_or_else(|| limit(told.sheet))
 }
 
 /// Which default limit was used, in both units, and why: no manufacturer's limit was found, or it
 /// is for another method.
-pub(super) fn house_limit(told: &Told, limit: &Limit, apart: bool) -> String {
+pub(super) fn house_limit(told: &ReportContext, limit: &Limit, apart: bool) -> String {
     let thou = told
         .format
         .length_in(limit.value, LengthUnit::Inch, 3)
@@ -242,7 +242,7 @@ pub(super) fn house_limit(told: &Told, limit: &Limit, apart: bool) -> String {
     }
 }
 
-fn decisions(told: &Told, corner: Corner) -> Vec<Block> {
+fn decisions(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let last = told.sheet.decided(corner).map(|decided| decided.nth);
     let mut blocks = Vec::new();
     for nth in 1..=2 {
@@ -269,7 +269,7 @@ fn decisions(told: &Told, corner: Corner) -> Vec<Block> {
     blocks
 }
 
-fn recorded(told: &Told, decided: &Decided) -> Vec<(String, String)> {
+fn recorded(told: &ReportContext, decided: &Decided) -> Vec<(String, String)> {
     let mut rows = Vec::new();
     let key = Key::Decided(decided.corner, decided.nth);
     if let Some(entry) = told.sheet.holds(&key) {
@@ -291,7 +291,7 @@ fn recorded(told: &Told, decided: &Decided) -> Vec<(String, String)> {
 }
 
 /// The reasons with their figures, what it rests on and what was not done, as it was recorded.
-fn grounds(told: &Told, decided: &Decided) -> Vec<Block> {
+fn grounds(told: &ReportContext, decided: &Decided) -> Vec<Block> {
     let now = as_recorded(decided);
     let mut blocks = Vec::new();
     let reasons = now
@@ -318,9 +318,11 @@ fn grounds(told: &Told, decided: &Decided) -> Vec<Block> {
     blocks
 }
 
-/// The card of the play, if the limit is the maker's.
-pub(super) fn limit_card<'a>(told: &Told<'a>) -> Option<&'a crate::trade::fastening::SpecCard> {
+/// The card of the play, if the limit is the manufacturer's.
+pub(super) fn limit_card<'a>(
+    told: &ReportContext<'a>,
+) -> Option<&'a crate::trade::fastening::SpecCard> {
     told.sheet
         .card(CardItem::PlayLimit)
-        .filter(|_| limit(told.sheet).is_makers())
+        .filter(|_| limit(told.sheet).is_manufacturers())
 }

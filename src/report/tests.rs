@@ -9,7 +9,7 @@ use super::sample::{self, Job};
 use super::*;
 use crate::job::entry::Ending;
 use crate::trade::play::{Decision, Felt};
-use crate::trade::wheel_end::Pick;
+use crate::trade::wheel_end::Choice;
 use crate::units::{DecimalMark, System};
 
 const METRIC: Format = Format {
@@ -131,7 +131,12 @@ fn an_unfinished_job_names_what_is_loose_and_who_took_charge() {
 #[test]
 fn a_loose_item_forbids_driving_whatever_ending_was_recorded() {
     let mut job = sample::packed(None, sample::play_card("0.05"));
-    sample::measured(&mut job, Felt::Nothing, Pick::SmoothQuiet, ["1", "1", "1"]);
+    sample::measured(
+        &mut job,
+        Felt::Nothing,
+        Choice::SmoothQuiet,
+        ["1", "1", "1"],
+    );
     job.decided(Decision::Keep);
     job.ended(Ending::NothingWrong, None);
     assert!(must_not_drive(&job.sheet()));
@@ -188,11 +193,11 @@ fn a_soft_pedal_takes_it_away_until_it_is_firm() {
 #[test]
 fn a_new_part_that_nobody_spun_says_so() {
     use crate::job::entry::Reply;
-    use crate::trade::wheel_end::{Because, Step};
+    use crate::trade::wheel_end::{NotDoneReason, Step};
     let mut job = sample::finished(None);
     let spin = StepKey::at(Step::ProveSpin, sample::AT);
     never_says(&told(&report(&job).page_one), &["After: It was not"]);
-    job.answer(spin, Reply::NotDone(Because::NoTime));
+    job.answer(spin, Reply::NotDone(NotDoneReason::NoTime));
     says(
         &told(&report(&job).page_one),
         &["After: It was not turned by hand to feel for roughness."],
@@ -270,7 +275,7 @@ fn what_was_not_done_is_listed_with_its_reason() {
     let list = |job: &Job| {
         let sheet = job.sheet();
         let reader = reader();
-        answers::not_done(&Told::new(&sheet, Lang::English, METRIC, &reader))
+        answers::not_done(&ReportContext::new(&sheet, Lang::English, METRIC, &reader))
     };
     let lines = list(&sample::finished(None));
     assert!(
@@ -374,7 +379,7 @@ fn practice_is_marked_and_a_real_job_is_not() {
 #[test]
 fn a_recorded_decision_is_told_as_it_was_recorded() {
     let mut job = sample::packed(None, sample::play_card("0.05"));
-    sample::measured(&mut job, Felt::JustFelt, Pick::Rough, ["12", "12", "12"]);
+    sample::measured(&mut job, Felt::JustFelt, Choice::Rough, ["12", "12", "12"]);
     job.decided(Decision::Watch);
     let report = report(&job);
     says(&told(&report.page_one), &["Front left: WATCH"]);

@@ -1,7 +1,7 @@
 //! The thickness of rotors: every reading, the thinnest place and the variation with how sure
 //! they are, the limits with their sources.
 
-use super::Told;
+use super::ReportContext;
 use super::block::{Block, Size};
 use super::cards::source_line;
 use super::reach::reach_line;
@@ -9,8 +9,8 @@ use super::runout::{degrees, place_angle};
 use super::time::when;
 use crate::drawing::Drawing;
 use crate::drawing::strip::{self, Row, Strip, Tick};
+use crate::job::JobState;
 use crate::job::Key;
-use crate::job::Sheet;
 use crate::job::entry::{AgainstLimit, Gauging, RotorFound, ThicknessCard, ThicknessReading};
 use crate::job::found::rotor;
 use crate::job::thickness::{Measurement, angle_of, measurements, same_place};
@@ -20,7 +20,7 @@ use crate::trade::vehicle::{Axle, Corner};
 use crate::units::{Format, Length, LengthUnit, System, Unit};
 
 /// Every measurement of every corner; nothing where nobody took one.
-pub(super) fn measured_through(told: &Told) -> Vec<Block> {
+pub(super) fn measured_through(told: &ReportContext) -> Vec<Block> {
     let blocks: Vec<Block> = told
         .corners()
         .iter()
@@ -33,16 +33,16 @@ pub(super) fn measured_through(told: &Told) -> Vec<Block> {
     std::iter::once(head).chain(blocks).collect()
 }
 
-fn thick(told: &Told, word: ThickWord) -> String {
+fn thick(told: &ReportContext, word: ThickWord) -> String {
     text::thick(told.lang, word).to_owned()
 }
 
-fn at_corner(told: &Told, corner: Corner) -> Vec<Block> {
+fn at_corner(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let all = measurements(told.sheet, corner);
     all.iter().flat_map(|of| one(told, corner, of)).collect()
 }
 
-fn one(told: &Told, corner: Corner, of: &Measurement) -> Vec<Block> {
+fn one(told: &ReportContext, corner: Corner, of: &Measurement) -> Vec<Block> {
     let title = text::measurement_title(told.lang, of.nth);
     let corner_title = text::corner_title(told.lang, corner);
     let step = step(told.format, of.gauging.micrometer);
@@ -59,7 +59,7 @@ fn one(told: &Told, corner: Corner, of: &Measurement) -> Vec<Block> {
 }
 
 /// Every place, as typed with its twin, and over the thinnest.
-fn readings(told: &Told, corner: Corner, of: &Measurement) -> Block {
+fn readings(told: &ReportContext, corner: Corner, of: &Measurement) -> Block {
     let measured = || of.measured().map(|(_, thickness)| thickness);
     let thinnest = measured().reduce(Length::min);
     let rows = of.readings.iter().map(|reading| {
@@ -87,7 +87,7 @@ fn readings(told: &Told, corner: Corner, of: &Measurement) -> Block {
     Block::Table { head, rows }
 }
 
-fn says(told: &Told, of: &Measurement, found: &RotorFound) -> Vec<Block> {
+fn says(told: &ReportContext, of: &Measurement, found: &RotorFound) -> Vec<Block> {
     let (lang, format) = (told.lang, told.format);
     let row = |word, value| (thick(told, word), value);
     let mut rows = vec![
@@ -127,7 +127,7 @@ fn says(told: &Told, of: &Measurement, found: &RotorFound) -> Vec<Block> {
 }
 
 fn limit_rows(
-    told: &Told,
+    told: &ReportContext,
     bound: Bound,
     against: Option<&AgainstLimit<ThicknessCard>>,
 ) -> Vec<(String, String)> {
@@ -204,7 +204,13 @@ pub fn typed(lang: Lang, format: Format, reading: &ThicknessReading) -> String {
 }
 
 /// The angle of a place: that of the run-out where it has as many places, else its equal step.
-pub fn angle(format: Format, sheet: &Sheet, corner: Corner, gauging: Gauging, place: u8) -> String {
+pub fn angle(
+    format: Format,
+    sheet: &JobState,
+    corner: Corner,
+    gauging: Gauging,
+    place: u8,
+) -> String {
     match same_place(sheet, corner, gauging, place) {
         Some(reading) => place_angle(format, reading),
         None => degrees(format, angle_of(sheet, corner, gauging, place)),
@@ -246,7 +252,7 @@ pub fn drawing(lang: Lang, format: Format, of: &Measurement, found: &RotorFound)
     let limit = found.variation.as_ref().map(|against| {
         let card = &against.card.value;
         let value = format.typed(card).line();
-        let source = crate::trade::play::LimitSource::Maker;
+        let source = crate::trade::play::LimitSource::Manufacturer;
         (at(card.length()), text::limit_name(lang, &value, source))
     });
     let highest = limit.as_ref().map_or(reaches, |(at, _)| reaches.max(*at));
@@ -274,7 +280,7 @@ pub fn drawing(lang: Lang, format: Format, of: &Measurement, found: &RotorFound)
 }
 
 /// One place in one line, for the list of what was taken back or told twice.
-pub(super) fn reading_line(told: &Told, reading: &ThicknessReading) -> String {
+pub(super) fn reading_line(told: &ReportContext, reading: &ThicknessReading) -> String {
     let title = text::measurement_title(told.lang, reading.run);
     let corner = text::corner_title(told.lang, reading.corner);
     let place = text::face(told.lang, FaceWord::Place);
@@ -283,7 +289,7 @@ pub(super) fn reading_line(told: &Told, reading: &ThicknessReading) -> String {
 }
 
 /// What was found in one line, for the same list.
-pub(super) fn found_line(told: &Told, found: &RotorFound) -> String {
+pub(super) fn found_line(told: &ReportContext, found: &RotorFound) -> String {
     let corner = text::corner_title(told.lang, found.corner);
     let title = text::measurement_title(told.lang, found.run);
     let answers = answers(told.lang, told.format, found).join(" ");
@@ -291,7 +297,7 @@ pub(super) fn found_line(told: &Told, found: &RotorFound) -> String {
 }
 
 /// A limit in one line.
-pub(super) fn limit_line(told: &Told, card: &ThicknessCard) -> String {
+pub(super) fn limit_line(told: &ReportContext, card: &ThicknessCard) -> String {
     let name = limit_name(told.lang, (card.axle, card.bound));
     format!("{name}: {}", printed(told.lang, told.format, card))
 }

@@ -2,7 +2,7 @@
 
 use chrono::{DateTime, Datelike, NaiveDate, NaiveDateTime, TimeDelta, Timelike};
 
-use crate::job::entry::At;
+use crate::job::entry::Timestamp;
 use crate::text::{self, Lang};
 
 /// A told time closer than this to the clock's is the same moment.
@@ -14,7 +14,7 @@ fn local(utc_ms: i64, offset_min: i32) -> Option<NaiveDateTime> {
 }
 
 /// The local day on which something was done.
-pub(super) fn day(at: &At) -> Option<NaiveDate> {
+pub(super) fn day(at: &Timestamp) -> Option<NaiveDate> {
     local(at.told.unwrap_or(at.utc_ms), at.offset_min).map(|time| time.date())
 }
 
@@ -35,18 +35,18 @@ pub fn stamp(utc_ms: i64, offset_min: i32) -> String {
 }
 
 /// Whether another time was told than the one at which it was noted.
-fn is_noted_later(at: &At) -> bool {
+fn is_noted_later(at: &Timestamp) -> bool {
     at.told
         .is_some_and(|told| told.abs_diff(at.utc_ms) >= SAME_MS)
 }
 
 /// When it was done, and that it was noted later if it was.
-pub fn when(lang: Lang, at: &At) -> String {
+pub fn when(lang: Lang, at: &Timestamp) -> String {
     when_in(lang, at, str::to_owned)
 }
 
 /// The same, each stamp in words of the caller's.
-pub(super) fn when_in(lang: Lang, at: &At, words: impl Fn(&str) -> String) -> String {
+pub(super) fn when_in(lang: Lang, at: &Timestamp, words: impl Fn(&str) -> String) -> String {
     let noted = words(&stamp(at.utc_ms, at.offset_min));
     match at.told {
         Some(told) if is_noted_later(at) => {
@@ -72,7 +72,7 @@ mod tests {
 
     #[test]
     fn noted_later_only_when_another_time_was_told() {
-        let at = |told| At {
+        let at = |told| Timestamp {
             utc_ms: 3_600_000,
             offset_min: 0,
             told,

@@ -4,7 +4,7 @@
 use super::block::Block;
 use super::strip::{Set, strip};
 use super::technician::{house_limit, limit_card};
-use super::{Told, plain, standing};
+use super::{ReportContext, plain, standing};
 use crate::job::entry::Decided;
 use crate::job::judge::{self, Measured, before};
 use crate::job::reason::Rule;
@@ -16,12 +16,12 @@ use crate::trade::wheel_end::{SetName, When};
 use crate::units::Format;
 
 /// The reasons of the decision on a corner, and what was measured.
-pub(super) fn why(told: &Told, corner: Corner) -> Vec<Block> {
+pub(super) fn why(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let mut blocks = Vec::new();
     let decided = told.sheet.decided(corner);
     if let Some(decided) = decided {
         if standing::is_replaced(told.sheet, &told.plan, corner) {
-            let was = text::was_found_owner(told.lang, decided.decision);
+            let was = text::was_found_customer(told.lang, decided.decision);
             blocks.push(Block::Sentence(was.to_owned()));
         }
         let reasons = reasons(told, decided);
@@ -41,7 +41,7 @@ pub(super) fn why(told: &Told, corner: Corner) -> Vec<Block> {
     blocks
 }
 
-fn heading(told: &Told, corner: Corner, decided: bool) -> String {
+fn heading(told: &ReportContext, corner: Corner, decided: bool) -> String {
     let head = if decided {
         told.customer(Customer::Why)
     } else {
@@ -72,7 +72,7 @@ fn of(code: &str) -> (Option<Rule>, &str) {
 
 /// The recorded reasons in words, the gravest first. Of a bearing that failed only what speaks
 /// against it: "smooth" beside REPLACE would read as a doubt.
-fn reasons(told: &Told, decided: &Decided) -> Vec<String> {
+fn reasons(told: &ReportContext, decided: &Decided) -> Vec<String> {
     reason_lines(told.lang, decided, true)
 }
 
@@ -88,7 +88,7 @@ pub fn reason_lines(lang: text::Lang, decided: &Decided, play: bool) -> Vec<Stri
             return None;
         }
         let line = match (rule, Test::from_code(of)) {
-            (Rule::NotLookedAt, Some(test)) => text::test_owner(lang, test),
+            (Rule::NotLookedAt, Some(test)) => text::test_customer(lang, test),
             _ => text::why(lang, rule, of)?,
         };
         Some(line.to_owned())
@@ -114,7 +114,7 @@ const fn speaks_against(rule: Rule) -> bool {
         Rule::SetsDisagree
         | Rule::UnderNotProven
         | Rule::UnderProven
-        | Rule::NoMakerLimit
+        | Rule::NoManufacturerLimit
         | Rule::NoMovementSeen
         | Rule::NoComparison
         | Rule::NotLookedAt
@@ -124,7 +124,7 @@ const fn speaks_against(rule: Rule) -> bool {
 }
 
 /// The set that counts before the work, and the one after it.
-pub(super) fn sets(told: &Told, corner: Corner) -> (Option<Measured>, Option<Measured>) {
+pub(super) fn sets(told: &ReportContext, corner: Corner) -> (Option<Measured>, Option<Measured>) {
     let after = SetName {
         when: When::After,
         nth: 1,
@@ -133,12 +133,12 @@ pub(super) fn sets(told: &Told, corner: Corner) -> (Option<Measured>, Option<Mea
     (before(told.sheet, corner), after)
 }
 
-fn length(told: &Told, of: &Measured) -> String {
+fn length(told: &ReportContext, of: &Measured) -> String {
     plain::length(told.format, of.mean())
 }
 
 /// Play that was no reason: in words alone, since readings near zero beside REPLACE mislead.
-fn play_beside(told: &Told, corner: Corner) -> Vec<Block> {
+fn play_beside(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let (before, after) = sets(told, corner);
     let mut blocks = Vec::new();
     if let Some(before) = before {
@@ -166,7 +166,7 @@ pub fn play_beside_line(lang: text::Lang, format: Format, of: &Measured) -> Stri
 }
 
 /// The readings with their drawing, its legend and their limit.
-fn play(told: &Told, corner: Corner) -> Vec<Block> {
+fn play(told: &ReportContext, corner: Corner) -> Vec<Block> {
     let (before, after) = sets(told, corner);
     let one = |word, measured| Set {
         label: told.word(word),
@@ -181,7 +181,7 @@ fn play(told: &Told, corner: Corner) -> Vec<Block> {
                 one(ReportWord::SignAfter, after),
             ];
             vec![
-                Block::Sentence(text::before_after_owner(told.lang, &was, &is)),
+                Block::Sentence(text::before_after_customer(told.lang, &was, &is)),
                 strip(told, &sets),
                 legend(told, before),
                 limit(told, before),
@@ -195,7 +195,7 @@ fn play(told: &Told, corner: Corner) -> Vec<Block> {
             ] {
                 if let Some(set) = set {
                     let play = length(told, set);
-                    blocks.push(Block::Sentence(text::found_owner(told.lang, &play)));
+                    blocks.push(Block::Sentence(text::found_customer(told.lang, &play)));
                     blocks.push(strip(told, &[one(word, set)]));
                     blocks.push(legend(told, set));
                     blocks.push(limit(told, set));
@@ -220,7 +220,7 @@ fn alike(before: &Measured, after: &Measured) -> bool {
 }
 
 /// How the drawing is read, and what such a length can be compared with.
-fn legend(told: &Told, of: &Measured) -> Block {
+fn legend(told: &ReportContext, of: &Measured) -> Block {
     let legend = if of.conformity.is_compared() {
         Customer::Legend
     } else {
@@ -232,20 +232,20 @@ fn legend(told: &Told, of: &Measured) -> Block {
 }
 
 /// The limit with its source, or that there is none to compare with.
-fn limit(told: &Told, of: &Measured) -> Block {
+fn limit(told: &ReportContext, of: &Measured) -> Block {
     if !of.conformity.is_compared() {
         return told.sentence(ReportWord::NotComparedSay);
     }
-    let card = limit_card(told).filter(|_| of.limit.is_makers());
+    let card = limit_card(told).filter(|_| of.limit.is_manufacturers());
     let Some(card) = card else {
         return Block::Small(house_limit(told, &of.limit, of.apart.is_some()));
     };
     let value = plain::length(told.format, of.limit.value);
-    Block::Small(text::limit_owner(told.lang, &value, &source(told, card)))
+    Block::Small(text::limit_customer(told.lang, &value, &source(told, card)))
 }
 
 /// Document, page, day in words and who looked it up.
-fn source(told: &Told, card: &SpecCard) -> String {
+fn source(told: &ReportContext, card: &SpecCard) -> String {
     let Some(source) = super::cards::card_source(card) else {
         return String::new();
     };

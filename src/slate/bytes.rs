@@ -1,7 +1,7 @@
 //! Keeping a picture or a voice note: the bytes first, and an entry only for bytes that are kept.
 
 use crate::exchange::sha256_hex;
-use crate::platform::record::{Photo, StoreProblem};
+use crate::platform::record::{Photo, StoreError};
 
 /// Where bytes are kept under their digest.
 pub trait Bytes {
@@ -9,7 +9,7 @@ pub trait Bytes {
     ///
     /// # Errors
     /// What the storage refused; nothing of them was kept then.
-    fn put(&self, sha256: &str, kept: Photo) -> impl Future<Output = Result<(), StoreProblem>>;
+    fn put(&self, sha256: &str, kept: Photo) -> impl Future<Output = Result<(), StoreError>>;
 }
 
 /// Keeps bytes and gives the digest that an entry may name. Where they are refused there is no
@@ -17,7 +17,7 @@ pub trait Bytes {
 ///
 /// # Errors
 /// What the storage refused.
-pub async fn keep_bytes<B: Bytes>(place: &B, kept: Photo) -> Result<String, StoreProblem> {
+pub async fn keep_bytes<B: Bytes>(place: &B, kept: Photo) -> Result<String, StoreError> {
     let sha256 = sha256_hex(&kept.bytes);
     place.put(&sha256, kept).await?;
     Ok(sha256)

@@ -4,8 +4,8 @@ use uuid::Builder;
 
 use crate::exchange::digest;
 use crate::exchange::wire::encode;
-use crate::job::Sheet;
-use crate::job::entry::{At, Entry, EntryId, HandedOver, LogId, What};
+use crate::job::JobState;
+use crate::job::entry::{Entry, EntryId, Event, HandedOver, LogId, Timestamp};
 
 /// Everything about a tap that is not what happened.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -31,7 +31,7 @@ pub struct Pen {
 /// Ids are UUIDs of version 7 (RFC 9562): 48 bits of milliseconds, then chance. The entries of one
 /// tap share their time and their chance; the last two bytes are the place within the tap. Beyond
 /// 65 535 entries an id would stand twice, which a store refuses.
-pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> Vec<Entry> {
+pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<Event>) -> Vec<Entry> {
     let mut after = heads.to_vec();
     let mut entries = Vec::with_capacity(whats.len());
     for (place, what) in (0_u64..).zip(whats) {
@@ -39,7 +39,7 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> V
         entries.push(Entry {
             id: id.clone(),
             log: log.clone(),
-            at: At {
+            at: Timestamp {
                 utc_ms: pen.utc_ms,
                 offset_min: pen.offset_min,
                 told: pen.told,
@@ -57,12 +57,12 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<What>) -> V
 /// The same entries, a handing over among them with the digest of everything that it has seen:
 /// of the record as it stands and of what the tap wrote before it.
 pub fn sealed(record: &[Entry], mut tap: Vec<Entry>) -> Vec<Entry> {
-    let hands_over = |entry: &Entry| matches!(entry.what, What::HandedOver(_));
+    let hands_over = |entry: &Entry| matches!(entry.what, Event::HandedOver(_));
     if let Some(place) = tap.iter().position(hands_over)
         && let (before, [over, ..]) = tap.split_at_mut(place)
     {
         let digest = digest_of(record.iter().chain(before.iter()));
-        over.what = What::HandedOver(HandedOver { digest });
+        over.what = Event::HandedOver(HandedOver { digest });
     }
     tap
 }
@@ -97,9 +97,9 @@ fn id(pen: &Pen, place: u16) -> EntryId {
 /// A tap may have written several entries; they are struck together, and with them what the tap
 /// itself had struck: a picture that another one replaced is there again. The tap that opened the
 /// job stays: without it there is no job to go back to.
-pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
+pub fn undo(sheet: &JobState, device: &str) -> Option<Event> {
     let mine = |entry: &&Entry| entry.device == device;
-    let strikes = |entry: &&Entry| matches!(entry.what, What::Strike(_));
+    let strikes = |entry: &&Entry| matches!(entry.what, Event::Strike(_));
     let last = sheet
         .counting()
         .filter(mine)
@@ -110,10 +110,10 @@ pub fn undo(sheet: &Sheet, device: &str) -> Option<What> {
         .filter(mine)
         .filter(|entry| tap_of(entry) == tap_of(last))
         .collect();
-    if tap.iter().any(|e| matches!(e.what, What::Opened(_))) {
+    if tap.iter().any(|e| matches!(e.what, Event::Opened(_))) {
         return None;
     }
-    Some(What::Strike(tap.iter().map(|e| e.id.clone()).collect()))
+    Some(Event::Strike(tap.iter().map(|e| e.id.clone()).collect()))
 }
 
 /// What the entries of one tap share: the time alone would join two taps under a clock that

@@ -7,7 +7,7 @@ use crate::exchange::import::MAX_JOINS;
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
 use crate::job::is_tangled;
-use crate::platform::record::{Record, StoreProblem};
+use crate::platform::record::{Record, StoreError};
 use crate::sorted::set_of;
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
@@ -16,25 +16,25 @@ pub trait Store {
     ///
     /// # Errors
     /// What the storage refused.
-    fn second(&self, records: &[Record]) -> Result<(), StoreProblem>;
+    fn second(&self, records: &[Record]) -> Result<(), StoreError>;
 
     /// Writes the record; resolves only once it is durable.
     ///
     /// # Errors
     /// What the storage refused; nothing of it was kept then.
-    fn journal(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>>;
+    fn journal(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreError>>;
 
     /// Writes the backup journal; on its way when this returns, flushed when it resolves.
     ///
     /// # Errors
     /// What the storage refused; nothing of it was kept then.
-    fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>>;
+    fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreError>>;
 
     /// Everything the journal has of a log.
     ///
     /// # Errors
     /// What the storage refused.
-    fn read_journal(&self, log: &str) -> impl Future<Output = Result<Vec<Record>, StoreProblem>>;
+    fn read_journal(&self, log: &str) -> impl Future<Output = Result<Vec<Record>, StoreError>>;
 
     /// Everything that backup journal and second copy have of a log; nothing if there is none.
     fn read_second(&self, log: &str) -> Vec<Record>;
@@ -46,14 +46,14 @@ pub enum Kept {
     /// In the journal, durable.
     Safe,
     /// Only in the second copy, with why: it reads as kept, not yet safe.
-    NotYetSafe(StoreProblem),
+    NotYetSafe(StoreError),
 }
 
 /// Why a tap was not kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NotKept {
     /// Neither place took it.
-    Storage(StoreProblem),
+    Storage(StoreError),
     /// It could not be written down.
     Wire(WireError),
 }
@@ -123,7 +123,7 @@ pub fn is_too_long(entries: &[Entry]) -> bool {
 ///
 /// # Errors
 /// What the storage refused, if the second copy has nothing either.
-pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> {
+pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreError> {
     read_up_to(store, log, Some(MOST_ENTRIES)).await
 }
 
@@ -131,7 +131,7 @@ pub async fn read<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> 
 ///
 /// # Errors
 /// As [`read`].
-pub async fn read_all<S: Store>(store: &S, log: &str) -> Result<Read, StoreProblem> {
+pub async fn read_all<S: Store>(store: &S, log: &str) -> Result<Read, StoreError> {
     read_up_to(store, log, None).await
 }
 
@@ -139,7 +139,7 @@ async fn read_up_to<S: Store>(
     store: &S,
     log: &str,
     most: Option<usize>,
-) -> Result<Read, StoreProblem> {
+) -> Result<Read, StoreError> {
     let second = store.read_second(log);
     let journal = match store.read_journal(log).await {
         Ok(records) => records,

@@ -3,7 +3,7 @@
 
 use super::en;
 use super::table::told;
-use crate::trade::wheel_end::Pick;
+use crate::trade::wheel_end::Choice;
 
 /// What is true of the car, as far as the record says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,7 +17,7 @@ pub enum Now {
     /// The brake pedal is not firm.
     PedalSoft,
     /// The brake warning light is on.
-    BrakeLamp,
+    BrakeWarningLight,
     /// Replaced, nothing loose, pedal firm, proof passed, ended as finished.
     ReplacedSafe,
     /// Replaced, and one of these is missing.
@@ -25,7 +25,7 @@ pub enum Now {
     /// Inspected, and nothing was found.
     NothingFound,
     /// Inspected, nothing found at the bearing, and a warning light is on.
-    LampOn,
+    WarningLightOn,
     /// Inspected, and to be checked again by a date.
     Watch,
     /// The repair was declined.
@@ -47,11 +47,11 @@ impl Now {
         Self::Stop,
         Self::ProofFailed,
         Self::PedalSoft,
-        Self::BrakeLamp,
+        Self::BrakeWarningLight,
         Self::ReplacedSafe,
         Self::ReplacedOpen,
         Self::NothingFound,
-        Self::LampOn,
+        Self::WarningLightOn,
         Self::Watch,
         Self::Declined,
         Self::InspectionDeclined,
@@ -64,7 +64,11 @@ impl Now {
     pub const fn forbids_driving(self) -> bool {
         matches!(
             self,
-            Self::Unfinished | Self::Stop | Self::ProofFailed | Self::PedalSoft | Self::BrakeLamp
+            Self::Unfinished
+                | Self::Stop
+                | Self::ProofFailed
+                | Self::PedalSoft
+                | Self::BrakeWarningLight
         )
     }
 }
@@ -107,14 +111,14 @@ told! {
         MissingProof => "the checks of the new part are not complete",
         MissingPedal => "the brake pedal is not recorded as firm",
         MissingNuts => "lug nuts were found loose and not recorded as tight since",
-        MissingLamps => "the warning lights are not recorded as checked after the repair",
-        MissingLit(lamp: Pick) => format!("{} is on", en::customer::lamp_name(lamp)),
+        MissingWarningLights => "the warning lights are not recorded as checked after the repair",
+        MissingLit(warning_light: Choice) => format!("{} is on", en::customer::warning_light_name(warning_light)),
         MissingRoad => "no road test after the repair is recorded",
         MissingRoadClean => "something was noticed on the road test after the repair",
         StillThere(signs: &'a str) => format!("still there on the road after the repair: {signs}"),
         NotTried(signs: &'a str) =>
             format!("not tried again on the road after the repair: {signs}"),
-        LampsNotChecked => "The warning lights were not checked.",
+        WarningLightsNotChecked => "The warning lights were not checked.",
         NotProved =>
             "The repair is not proved. The cause must be found and the wheel bearing checked again before the car is driven.",
         AskBeforeDriving => "Ask us before you drive this car.",

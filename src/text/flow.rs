@@ -1,9 +1,9 @@
-//! What is said on the way between the yard and its vans.
+//! What is said on the way between the shop and its vans.
 
 use super::table::{phrases, sentences};
 
 sentences! {
-    /// A key label or a sentence about files between the yard and its vans.
+    /// A key label or a sentence about files between the shop and its vans.
     pub enum Flow, flow {
         DayTitle => "Day file",
         DaySay =>
@@ -22,16 +22,16 @@ sentences! {
         ChooseJobs => "Or choose jobs",
         ExportChosen => "Export the chosen jobs",
         ExportChosenWith => "The chosen jobs with photos",
-        InYard => "At the shop: yes",
-        NotInYard => "At the shop: no",
-        GiveReceipt => "At the shop: send confirmation",
-        ShowReceipt => "Show confirmation as codes",
-        CodesOfReceipt => "The van reads them one after the other, under Import, \"From paper\".",
+        InShop => "At the shop: yes",
+        NotInShop => "At the shop: no",
+        GiveConfirmation => "At the shop: send confirmation",
+        ShowConfirmation => "Show confirmation as codes",
+        CodesOfConfirmation => "The van reads them one after the other, under Import, \"From paper\".",
         TooLongForCodes => "This confirmation is too long for codes. Give it as a file.",
-        ReceiptSay =>
+        ConfirmationSay =>
             "The confirmation tells the van what has arrived. Opened there, each job shows that it is at the shop; the next file has only what is new.",
-        Receipt => "A shop confirmation",
-        ReceiptCame => "Shop confirmation imported.",
+        Confirmation => "A shop confirmation",
+        ConfirmationCame => "Shop confirmation imported.",
         EntryLetGo => "Personal data removed here; the shop has it",
         LetGo => "Customer data removed here; the shop has the job",
         GapsTitle => "Entries not received",

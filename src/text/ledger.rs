@@ -1,9 +1,9 @@
-//! What the lists and counts of the yard say, and what is asked for them.
+//! What the lists and counts of the shop say, and what is asked for them.
 
 use super::table::{phrases, sentences};
 
 sentences! {
-    /// A title, a head or a sentence of the yard's lists.
+    /// A title, a head or a sentence of the shop's lists.
     pub enum Ledger, ledger {
         OpenFiles => "Open files",
         DropHere => "Drop the files of the vans here, or tap and choose them.",

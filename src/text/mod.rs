@@ -27,35 +27,37 @@ mod table;
 #[cfg(test)]
 mod tests;
 mod thickness;
-mod yard;
+mod verified;
 
 pub use self::{
     book::*, consent::*, customer::*, desk::*, flow::*, kept::*, ledger::*, measure::*, mishap::*,
     paper::*, reading::*, reason::*, report::*, runout::*, say::*, screen::*, step::*,
-    thickness::*, yard::*,
+    thickness::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
+use crate::job::backdate::Ago;
 use crate::job::caption::CaptionWord;
 use crate::job::eased::Eased;
 use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
 };
-use crate::job::kit::KitSlip;
-use crate::job::late::Ago;
-use crate::job::news::BookNews;
+use crate::job::kit::KitError;
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::job::reason::Rule;
-use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
-use crate::job::seen::{CreepSlip, TipSlip};
+use crate::job::runout::{AngleError, Angles, Basis, RadiusError};
+use crate::job::spec_diff::BookNews;
 use crate::job::tally::Measure;
-use crate::job::thickness::ThicknessSlip;
-use crate::job::typed_card::CardSlip;
+use crate::job::thickness::ThicknessInputError;
+use crate::job::tip_and_drift::{DriftError, TipError};
+use crate::job::typed_card::CardInputError;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::calibration::CheckDue;
-use crate::trade::fastening::{CardItem, Condition, Misfit, MishapKind, Pattern, PropertyClass};
-use crate::trade::money::{AmountSlip, EstimateFault, LineKind, TaxRounding};
+use crate::trade::fastening::{
+    CardItem, Condition, MishapKind, Pattern, PropertyClass, WrenchError,
+};
+use crate::trade::money::{AmountError, EstimateError, LineKind, TaxRounding};
 use crate::trade::play;
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
@@ -66,14 +68,14 @@ use crate::trade::play::{
 };
 use crate::trade::practice::Named;
 use crate::trade::runout::{
-    Bound, Form, LeftOut, Next, RotorNext, SeriesFault, Surface, ThicknessFault, Undetermined,
+    Bound, Form, LeftOut, Next, RotorNext, SeriesError, Surface, ThicknessError, Undetermined,
 };
 use crate::trade::vehicle::{Axle, CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
 use crate::trade::wheel_end::{
-    Because, Check, Given, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign,
-    Step, StepKey,
+    Check, Choice, Given, HoldPoint, Item, ItemKind, ItemState, Kind, NotDoneReason, NutPosition,
+    Phase, Sign, Step, StepKey,
 };
-use crate::units::DecimalSlip;
+use crate::units::DecimalError;
 use crate::words;
 
 words! {
@@ -108,15 +110,15 @@ spoken! {
     steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
 
     /// How long ago something was done.
-    late::ago(ago: Ago) -> &'static str;
+    backdate::ago(ago: Ago) -> &'static str;
     /// The key for what is noted later than it was done.
-    late::done_earlier() -> &'static str;
+    backdate::done_earlier() -> &'static str;
     /// What it asks, and what it does.
-    late::earlier_say() -> &'static str;
+    backdate::earlier_say() -> &'static str;
     /// The key back to what is done now.
-    late::not_earlier() -> &'static str;
+    backdate::not_earlier() -> &'static str;
     /// When the next tap counts as done.
-    late::counts_as(ago: Ago) -> String;
+    backdate::counts_as(ago: Ago) -> String;
 
     /// What is seen on an old part, in a workshop's words.
     ledger::damage(damage: Damage) -> &'static str;
@@ -134,7 +136,7 @@ spoken! {
     flow::slot(slot: &Slot) -> String;
     /// The same from texts that may be empty.
     flow::slot_words(day: &str, time: &str, van: &str) -> String;
-    /// How much is new since the last receipt.
+    /// How much is new since the last confirmation.
     flow::new_since(entries: usize, logs: usize) -> String;
     /// Running numbers that are missing.
     flow::gap(device: &str, by: &str, from: u64, to: u64) -> String;
@@ -150,8 +152,8 @@ spoken! {
     flow::day_file_stem(day: &str, van: &str) -> String;
     /// The name of the file of a closed day, without its ending.
     flow::closed_file_stem(day: &str, van: &str) -> String;
-    /// The name of a receipt, without its ending.
-    flow::receipt_file_stem(day: &str) -> String;
+    /// The name of a confirmation, without its ending.
+    flow::confirmation_file_stem(day: &str) -> String;
 
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;
@@ -176,19 +178,19 @@ spoken! {
     /// The row of a sign that was there before the work.
     words::sign(sign: Sign) -> &'static str;
     /// One word out of a list, as a key label.
-    words::pick(pick: Pick) -> &'static str;
+    words::pick(pick: Choice) -> &'static str;
     /// Why something was not done.
-    words::because(because: Because) -> &'static str;
+    words::because(because: NotDoneReason) -> &'static str;
     /// A hold point: its title, and what has to be done first.
     words::hold_point(hold: HoldPoint) -> (&'static str, &'static str);
     /// The name of a group of items, in the plural where there are several.
-    words::group(group: Group) -> &'static str;
+    words::group(group: ItemKind) -> &'static str;
     /// The name of one item, without its corner.
     words::item(item: Item) -> String;
     /// The name of one item with its corner.
     words::item_at(item: Item) -> String;
     /// How far an item is from being back.
-    words::hold_state(hold: Hold) -> &'static str;
+    words::hold_state(hold: ItemState) -> &'static str;
     /// What went wrong with a fastener, as a key label.
     mishap::mishap(kind: MishapKind) -> &'static str;
     /// What to do about it.
@@ -251,11 +253,11 @@ spoken! {
 
     /// A decision as its one word in capitals.
     decide::decision(decision: Decision) -> &'static str;
-    /// A decision in the owner's words.
-    decide::decision_sentence_owner(decision: Decision) -> &'static str;
+    /// A decision in the customer's words.
+    decide::decision_sentence_customer(decision: Decision) -> &'static str;
     /// A decision in one line for the technician: what to do now.
     decide::decision_next(decision: Decision) -> &'static str;
-    /// What can happen when the owner says no.
+    /// What can happen when the customer says no.
     decide::declined_consequence(decision: Decision) -> &'static str;
     /// A corner with its decision: "Front left: REPLACE".
     decide::corner_decision(corner: Corner, decision: Decision) -> String;
@@ -265,13 +267,13 @@ spoken! {
     /// How the places of a run are found.
     runout::angles(angles: Angles) -> &'static str;
     /// Why a typed angle names no place.
-    runout::angle_slip(slip: AngleSlip) -> String;
+    runout::angle_slip(slip: AngleError) -> String;
     /// Why a reading does not count.
     runout::left_out(why: LeftOut) -> &'static str;
     /// What comes next at a face that turns.
     runout::next_at_face(next: Next) -> &'static str;
     /// Why readings are no series.
-    runout::series_fault(fault: SeriesFault) -> String;
+    runout::series_fault(fault: SeriesError) -> String;
     /// Why the places do not tell the waves.
     runout::undetermined(why: Undetermined) -> String;
     /// A run with its number and what turns.
@@ -286,11 +288,11 @@ spoken! {
     runout::polar_alt(runout: &str, form: Form) -> String;
 
     /// Why a typed number is no angle of a tip.
-    measure::tip_slip(slip: TipSlip) -> String;
+    measure::tip_slip(slip: TipError) -> String;
     /// Why a typed number is no creep of a needle.
-    measure::creep_slip(slip: CreepSlip) -> String;
+    measure::creep_slip(slip: DriftError) -> String;
     /// Why a typed number is no radius.
-    runout::radius_slip(slip: RadiusSlip) -> String;
+    runout::radius_slip(slip: RadiusError) -> String;
     /// What the rotor on every stud is told from.
     runout::basis(basis: Basis) -> &'static str;
     /// How the hub is moved in a method.
@@ -308,7 +310,7 @@ spoken! {
     /// That readings taken in this way are not compared, and why.
     reading::not_compared(difference: Difference) -> &'static str;
     /// Why rounds make no set.
-    reading::set_fault(fault: play::SeriesFault) -> String;
+    reading::set_fault(fault: play::SeriesError) -> String;
     /// The key that repeats the whole reading of the round before.
     reading::same_reading(push: Option<&str>, pull: &str) -> String;
     /// What the screen of a round says where the hub is rocked.
@@ -323,9 +325,9 @@ spoken! {
     /// What comes next at a rotor that was measured.
     thickness::next_of_rotor(next: RotorNext) -> &'static str;
     /// Why readings say nothing of a thickness.
-    thickness::thickness_fault(fault: ThicknessFault) -> String;
+    thickness::thickness_fault(fault: ThicknessError) -> String;
     /// Why a typed number is no thickness.
-    thickness::thickness_slip(slip: ThicknessSlip) -> String;
+    thickness::thickness_slip(slip: ThicknessInputError) -> String;
     /// What the thinnest place says against its limit.
     thickness::against_least(result: Guarded, limit: &str) -> String;
 
@@ -379,15 +381,15 @@ spoken! {
     /// Why a text is no VIN.
     desk::vin_error(error: VinError) -> String;
     /// Why a typed text is no number.
-    desk::decimal_slip(slip: DecimalSlip) -> String;
+    desk::decimal_slip(slip: DecimalError) -> String;
     /// Why a typed text is no amount.
-    desk::amount_slip(slip: AmountSlip) -> String;
+    desk::amount_slip(slip: AmountError) -> String;
     /// Why the lines have no sum.
-    desk::estimate_fault(fault: EstimateFault) -> String;
+    desk::estimate_fault(fault: EstimateError) -> String;
     /// Why the fields give no card.
-    desk::card_slip(slip: CardSlip) -> String;
+    desk::card_slip(slip: CardInputError) -> String;
     /// Why the fields give no instrument.
-    desk::kit_slip(slip: KitSlip) -> String;
+    desk::kit_slip(slip: KitError) -> String;
     /// A figure far from the usual, and the units in which it would not be.
     desk::doubted(value: &str, low: &str, high: &str, fits: &[String]) -> String;
     /// When a wrench was checked and how often it clicked since.
@@ -395,7 +397,7 @@ spoken! {
     /// Why a wrench is to be checked.
     desk::check_due(due: CheckDue) -> String;
     /// A torque that no wrench on board serves, and why.
-    desk::misfit(item: &str, value: &str, why: Misfit) -> String;
+    desk::misfit(item: &str, value: &str, why: WrenchError) -> String;
     /// Document, page and day of a card.
     desk::from_page(document: &str, page: &str, date: &str) -> String;
     /// The invented document of the practice car, and its page.
@@ -403,7 +405,7 @@ spoken! {
 
     /// The family of a practice car.
     practice::practice_name(named: Option<Named>) -> &'static str;
-    /// What the owner of a practice car says.
+    /// What the customer of a practice car says.
     practice::practice_said(named: Option<Named>) -> &'static str;
     /// What is met on a practice car at a step.
     practice::practice_met(met: Met, heat: &str) -> String;
@@ -419,25 +421,25 @@ spoken! {
     /// A reason of a decision in the customer's words.
     customer::why(rule: Rule, of: &str) -> Option<&'static str>;
     /// A warning light that is or was on, and what to do.
-    customer::lamp(lamp: Pick, lit: Lit) -> String;
+    customer::warning_light(warning_light: Choice, lit: Lit) -> String;
     /// Why a new part does not pass, in the customer's words.
     customer::against(against: play::Against) -> &'static str;
     /// A day in words, the month counted from 1.
     customer::day(year: i32, month: u32, day: u32) -> String;
-    /// What was replaced, in the owner's words.
-    report::replaced_owner(corner: Corner) -> String;
-    /// What was looked at and put back, in the owner's words.
-    report::put_back_owner(corner: Corner) -> String;
-    /// What the owner must do about a corner to watch.
-    report::recheck_owner(corner: Corner, date: &str) -> String;
+    /// What was replaced, in the customer's words.
+    report::replaced_customer(corner: Corner) -> String;
+    /// What was looked at and put back, in the customer's words.
+    report::put_back_customer(corner: Corner) -> String;
+    /// What the customer must do about a corner to watch.
+    report::recheck_customer(corner: Corner, date: &str) -> String;
     /// A yes with everything that the law of some places asks for.
     report::consent_line(scope: &str, how: &str, name: &str, time: &str) -> String;
     /// The source of a card.
     report::source_line(document: &str, page: &str, date: &str, who: &str) -> String;
-    /// What a corner that is repaired now was like before, in the owner's words.
-    report::was_found_owner(decision: Decision) -> &'static str;
+    /// What a corner that is repaired now was like before, in the customer's words.
+    report::was_found_customer(decision: Decision) -> &'static str;
     /// How many steps were not done, all named on the technician's pages.
-    report::steps_not_done_owner(n: usize) -> String;
+    report::steps_not_done_customer(n: usize) -> String;
     /// The foot of every page: the job's short name and the digest's first characters.
     report::foot(job: &str, digest: &str) -> String;
 
@@ -449,8 +451,8 @@ spoken! {
     measure::rig(rig: Rig) -> &'static str;
     /// What a card asks for beside its figure.
     measure::condition(condition: Condition) -> &'static str;
-    /// That the page does not say whether the running torque is in the figure.
-    measure::running_torque_unknown() -> &'static str;
+    /// That the page does not say whether the prevailing torque is in the figure.
+    measure::prevailing_torque_unknown() -> &'static str;
     /// A stage without a figure: until it sits.
     measure::until_it_sits() -> &'static str;
     measure::back_until_loose() -> &'static str;
@@ -482,6 +484,6 @@ spoken! {
     measure::ground(ground: Ground) -> &'static str;
     /// A look or test, in lower case.
     measure::test(test: Test) -> &'static str;
-    /// That a test was not done, in the owner's words.
-    measure::test_owner(test: Test) -> &'static str;
+    /// That a test was not done, in the customer's words.
+    measure::test_customer(test: Test) -> &'static str;
 }

@@ -32,7 +32,7 @@ told! {
         PlayFelt => "Play was felt by hand.",
         KnocksOrTilt => "It knocks, or the wheel visibly tilts.",
         NutFoundSlack => "The axle nut was found slack.",
-        WheelNutsLoose => "Lug nuts were found loose or missing.",
+        LugNutsLoose => "Lug nuts were found loose or missing.",
         SomethingCracked => "A flange, a knuckle or a stud is cracked.",
         RoadPointsHere =>
             "The noise rises with road speed and with load on this side: the road test points here.",

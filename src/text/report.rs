@@ -5,9 +5,9 @@ use super::table::{phrases, sentences};
 sentences! {
     /// A heading or a fixed sentence of the report.
     pub enum ReportWord, report {
-        // Page one, for the owner.
+        // Page one, for the customer.
         Title => "Wheel bearing report",
-        ForOwner => "For the customer",
+        ForCustomer => "For the customer",
         YourWords => "What you told us",
         WhatWeFound => "What we found",
         WhatWeDid => "What we did",
@@ -24,7 +24,7 @@ sentences! {
         StopForWobble => "the wheel or the steering wobbles",
         StopForSmell => "you smell heat or see smoke at a wheel",
         StopForPedal => "the brake pedal is soft or goes down",
-        StopForLamp => "a brake or ABS warning light comes on",
+        StopForWarningLight => "a brake or ABS warning light comes on",
         DoNotDrive => "Do not drive this car.",
         PriceHead => "Price",
         PriceRefit => "Inspection and reassembly",
@@ -52,7 +52,7 @@ sentences! {
         NotMeasured => "Not measured",
         NotLookedUpSay => "These specs were taken from an earlier job and not looked up again.",
         CardAge => "Age",
-        MakerWins =>
+        ManufacturerWins =>
             "The vehicle manufacturer's service information takes precedence over everything on these pages.",
         Disclaimer =>
             "This report says what was seen and measured on the day. It is no promise of how long a part will last.",
@@ -162,26 +162,26 @@ sentences! {
 }
 
 phrases! {
-    before_after_owner(before: &str, after: &str) =>
+    before_after_customer(before: &str, after: &str) =>
         "The hub moved {before} before the repair and {after} after it.",
-    found_owner(play: &str) => "The hub moved {play}.",
-    limit_owner(limit: &str, source: &str) => "The limit is {limit} ({source}).",
+    found_customer(play: &str) => "The hub moved {play}.",
+    limit_customer(limit: &str, source: &str) => "The limit is {limit} ({source}).",
     default_limit_used(limit: &str) =>
         "The manufacturer's limit is for another method. Default limit {limit} used (common practice, no source).",
     house_limit_used(limit: &str) =>
         "No manufacturer limit found. Default limit {limit} used (common practice, no source).",
-    retorque_owner(distance: &str, date: &str) =>
+    retorque_customer(distance: &str, date: &str) =>
         "Have the lug-nut torque checked after {distance}, no later than {date}.",
-    retorque_owner_at(distance: &str, odometer: &str, date: &str) =>
+    retorque_customer_at(distance: &str, odometer: &str, date: &str) =>
         "Have the lug-nut torque checked after {distance}, when the odometer shows {odometer}, no later than {date}.",
     due_at(what: &str, odometer: &str) => "{what} (at {odometer})",
-    declined_owner(what: &str, amount: &str, date: &str) =>
+    declined_customer(what: &str, amount: &str, date: &str) =>
         "{what} for {amount}: you declined it on {date}.",
     not_looked_up(date: &str) => "Not looked up since {date}",
     left_loose(items: &str) => "Still loose or off: {items}.",
     digest_line(digest: &str) => "Made from the entries with digest {digest}",
     uncertainty_k(k: &str) => "Expanded uncertainty, k = {k}",
-    declined_owner_open(what: &str, date: &str) => "{what}: you declined it on {date}.",
-    retorque_owner_by(date: &str) => "Have the lug-nut torque checked no later than {date}.",
+    declined_customer_open(what: &str, date: &str) => "{what}: you declined it on {date}.",
+    retorque_customer_by(date: &str) => "Have the lug-nut torque checked no later than {date}.",
     strip_alt(rows: &str, limit: &str) => "Play on a scale. {rows}. {limit}",
 }

@@ -36,10 +36,10 @@ sentences! {
             NotSafeHere => "Not safe here",
             TakePicture => "Take a photo",
             Clear => "Clear",
-            OwnerYes => "Customer approves",
+            CustomerYes => "Customer approves",
             YesSpoken => "Verbal approval",
-            OwnerNo => "Customer declines",
-            ShowOwner => "Show the customer",
+            CustomerNo => "Customer declines",
+            ShowCustomer => "Show the customer",
             BackToTech => "Back to technician",
             StartCount => "Start the count",
             WentWrong => "Something is wrong",
@@ -311,11 +311,11 @@ sentences! {
             AfterLabel => "After",
             SecondSetSay =>
                 "Too near the limit to call. Base off, set it elsewhere, take three more cycles.",
-            // Decision and the owner.
+            // Decision and the customer.
             RestsOn => "Based on",
             WasNotDone => "Not done",
-            OwnerAsk => "May we do this repair?",
-            OwnerAskInspect => "May we open and inspect it?",
+            CustomerAsk => "May we do this repair?",
+            CustomerAskInspect => "May we open and inspect it?",
             IncludesRefit =>
                 "If you decline the repair, you pay this amount for inspection and reassembly.",
             SignBox => "Sign in the box with a finger.",

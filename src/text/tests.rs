@@ -29,10 +29,10 @@ fn fixed(lang: Lang) -> Vec<Found> {
         phase(Phase),
         check(Check),
         sign(Sign),
-        pick(Pick),
-        because(Because),
-        group(Group),
-        hold_state(Hold),
+        pick(Choice),
+        because(NotDoneReason),
+        group(ItemKind),
+        hold_state(ItemState),
         corner(Corner),
         corner_title(Corner),
         kind(Kind),
@@ -48,7 +48,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         felt(Felt),
         card_item(CardItem),
         decision(Decision),
-        decision_sentence_owner(Decision),
+        decision_sentence_customer(Decision),
         decision_next(Decision),
         declined_consequence(Decision),
         now(Now),
@@ -63,7 +63,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         fixing(Fixing),
         power(Power),
         parking_brake(ParkingBrake),
-        was_found_owner(Decision),
+        was_found_customer(Decision),
         method(Method),
         place(Place),
         rig(Rig),
@@ -79,7 +79,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         limit_source(LimitSource),
         ground(Ground),
         test(Test),
-        test_owner(Test),
+        test_customer(Test),
         face(FaceWord),
         book(BookWord),
         surface(Surface),
@@ -192,7 +192,7 @@ fn reasons() -> Vec<ReasonWord<'static>> {
         ReasonWord::PlayFelt,
         ReasonWord::KnocksOrTilt,
         ReasonWord::NutFoundSlack,
-        ReasonWord::WheelNutsLoose,
+        ReasonWord::LugNutsLoose,
         ReasonWord::SomethingCracked,
         ReasonWord::RoadPointsHere,
         ReasonWord::RoadPointsElsewhere,
@@ -218,7 +218,7 @@ fn every(lang: Lang) -> Vec<Found> {
             .into_iter()
             .map(|it| Found(format!("{it:?}"), reason(lang, it))),
     );
-    for group in Group::ALL {
+    for group in ItemKind::ALL {
         for number in 1..=3 {
             let of = Item {
                 corner: Corner::RearLeft,
@@ -293,7 +293,7 @@ fn key_labels_fit_a_key_on_a_narrow_phone() {
             let label = say(*lang, *key);
             assert!(label.chars().count() <= 22, "{key:?}: {label}");
         }
-        for value in Pick::ALL {
+        for value in Choice::ALL {
             let label = pick(*lang, *value);
             assert!(label.chars().count() <= 24, "{value:?}: {label}");
         }
@@ -344,7 +344,7 @@ fn plan(nut: NutPosition) -> Plan {
         teardown_refused: false,
         nuts_loose: true,
         wrong_looks: LOOKS.to_vec(),
-        lamps: None,
+        warning_lights: None,
         driven: true,
         more_questions: true,
         signs: vec![Sign::Speed],
@@ -373,11 +373,11 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::Drive, "phone"),
         (Step::HeatHere, "burn"),
         (Step::BrakeHeld, "No one inside"),
-        (Step::CrackWheelNuts, "axle nut stays tight"),
+        (Step::LoosenLugNuts, "axle nut stays tight"),
         (Step::WheelOff, "dust"),
         (Step::CaliperUp, "Keep off the pedal"),
         (Step::CaliperUp, "by its hose"),
-        (Step::CrackAxleNut, "not be rolled"),
+        (Step::LoosenAxleNut, "not be rolled"),
         (Step::StripBrake, "No hammer"),
         (Step::StripBrake, "hose never"),
         (Step::StripSensor, "before the hub moves"),
@@ -391,7 +391,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
         (Step::CaliperUpAgain, "pedal is dead"),
         (Step::Stake, "Never turn the nut back"),
         (Step::Lower, "axle nut at spec"),
-        (Step::TurnWheelNuts, "starts again at 1"),
+        (Step::TurnLugNuts, "starts again at 1"),
         (Step::ProvePedal, "does not move"),
     ];
     for (of, word) in wanted {
@@ -403,7 +403,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
 #[test]
 fn stop_says_plainly_what_can_happen() {
     for text in [
-        decision_sentence_owner(Lang::English, Decision::Stop),
+        decision_sentence_customer(Lang::English, Decision::Stop),
         declined_consequence(Lang::English, Decision::Stop),
     ] {
         for word in ["steering", "wheel can come off", "hurt", "drive"] {
@@ -444,7 +444,7 @@ fn values_stand_in_their_sentences() {
     let lang = Lang::English;
     let nut = Item {
         corner: Corner::FrontLeft,
-        group: Group::WheelNuts,
+        group: ItemKind::LugNuts,
         number: 3,
     };
     assert_eq!(item(lang, nut), "Lug nut 3");
@@ -473,10 +473,10 @@ fn what_is_met_on_a_practice_car_is_told_and_never_by_sound_alone() {
         .map(str::to_owned)
         .collect();
     let spun = [
-        Pick::SmoothQuiet,
-        Pick::Rough,
-        Pick::Noisy,
-        Pick::RoughNoisy,
+        Choice::SmoothQuiet,
+        Choice::Rough,
+        Choice::Noisy,
+        Choice::RoughNoisy,
     ];
     told.extend(spun.map(|pick| practice_met(lang, Met::Found(pick), "")));
     told.extend(
@@ -492,6 +492,6 @@ fn what_is_met_on_a_practice_car_is_told_and_never_by_sound_alone() {
         told.iter()
             .all(|text| (5..=140).contains(&text.chars().count()))
     );
-    assert!(practice_met(lang, Met::Found(Pick::SmoothQuiet), "").contains("smooth and quiet"));
-    assert!(practice_met(lang, Met::Found(Pick::RoughNoisy), "").contains("grinds once a turn"));
+    assert!(practice_met(lang, Met::Found(Choice::SmoothQuiet), "").contains("smooth and quiet"));
+    assert!(practice_met(lang, Met::Found(Choice::RoughNoisy), "").contains("grinds once a turn"));
 }

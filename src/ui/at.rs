@@ -6,16 +6,16 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::job::entry::{Reply, What};
-use crate::job::together::{Line, lines, told, told_without};
+use crate::job::combined_steps::{Line, lines, told, told_without};
+use crate::job::entry::{Event, Reply};
 use crate::job::turn::Turning;
-use crate::job::{Sheet, done};
+use crate::job::{JobState, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::answer::Answer;
 use crate::trade::damage::Damage;
 use crate::trade::play::Method;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Because, Form, SetName, StepKey, StepSpec, sign_of};
+use crate::trade::wheel_end::{Form, NotDoneReason, SetName, StepKey, StepSpec, sign_of};
 use crate::ui::beside::beside;
 use crate::ui::parts::below::Below;
 use crate::ui::parts::draft::Drafts;
@@ -27,9 +27,9 @@ use crate::units::Format;
 
 /// A step of the open job, as it stands; one pointer, since every key keeps one.
 #[derive(Clone)]
-pub struct At(Rc<Here>);
+pub struct StepContext(Rc<Here>);
 
-impl Deref for At {
+impl Deref for StepContext {
     type Target = Here;
 
     fn deref(&self) -> &Here {
@@ -91,7 +91,7 @@ pub const fn is_question(form: &Form) -> bool {
 
 /// Whether keys wait until something has been on the screen: a question, rows, or the caution of
 /// work, which is read before the first fastener and not again before each.
-fn waits(sheet: &Sheet, spec: &StepSpec, rows: &[StepSpec]) -> bool {
+fn waits(sheet: &JobState, spec: &StepSpec, rows: &[StepSpec]) -> bool {
     let begins = match spec.form {
         Form::Do => true,
         Form::Turn(group) => Turning::of(sheet, spec, group).is_some_and(|it| !it.is_begun()),
@@ -100,7 +100,7 @@ fn waits(sheet: &Sheet, spec: &StepSpec, rows: &[StepSpec]) -> bool {
     begins || is_question(&spec.form) || !rows.is_empty()
 }
 
-impl At {
+impl StepContext {
     /// A step of the open job, alone.
     pub fn new(app: App, open: Arc<Open>, spec: StepSpec) -> Self {
         Self::after(app, open, Vec::new(), spec)
@@ -173,7 +173,7 @@ impl At {
     }
 
     /// The job's state.
-    pub fn sheet(&self) -> &Sheet {
+    pub fn sheet(&self) -> &JobState {
         &self.open.sheet
     }
 
@@ -220,12 +220,12 @@ impl At {
     }
 
     /// Writes entries and stays at the step.
-    pub fn write(&self, whats: Vec<What>) {
+    pub fn write(&self, whats: Vec<Event>) {
         self.app.append(whats);
     }
 
     /// What the rows above the step say; entries of the step itself follow these.
-    pub fn told(&self) -> Vec<What> {
+    pub fn told(&self) -> Vec<Event> {
         // A picture may come when its screen is gone: then the rows are asked for again.
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return Vec::new();
@@ -238,11 +238,11 @@ impl At {
     }
 
     /// What was picked of the old part, where that is news.
-    fn old_part(&self) -> Option<What> {
+    fn old_part(&self) -> Option<Event> {
         let corner = self.corner()?;
         let seen = self.seen.try_get_untracked().flatten()?;
         let news = self.sheet().damage(corner) != Some(seen);
-        news.then_some(What::Damage(corner, seen))
+        news.then_some(Event::Damage(corner, seen))
     }
 
     /// Whether something was picked of the old part that is news.
@@ -257,13 +257,13 @@ impl At {
     }
 
     /// Writes what the rows say and these entries, and stays at the step.
-    pub fn tell(&self, whats: Vec<What>) {
+    pub fn tell(&self, whats: Vec<Event>) {
         let whats = [self.told(), whats].concat();
         self.app.append_then(whats, self.forgetting_rows());
     }
 
     /// Writes these entries, and goes on once they are kept.
-    fn keep(&self, whats: Vec<What>, on: Route) {
+    fn keep(&self, whats: Vec<Event>, on: Route) {
         let (forget, go_on) = (self.forgetting_rows(), self.app.going_on(on));
         self.app.append_then(whats, move || {
             forget();
@@ -272,7 +272,7 @@ impl At {
     }
 
     /// Writes what the rows say and these entries, and goes on to the step that comes next.
-    pub fn write_and_go_on(&self, whats: Vec<What>) {
+    pub fn write_and_go_on(&self, whats: Vec<Event>) {
         // What rests on a row that is not done yet is not answered before it: that row comes alone.
         let (on, whats) = match self.not_yet() {
             Some(step) => (Route::Step(self.open.log.0.clone(), step), self.told()),
@@ -295,14 +295,14 @@ impl At {
     }
 
     /// Says that the step was not done, and why, and goes on.
-    pub fn not_done(&self, because: Because) {
+    pub fn not_done(&self, because: NotDoneReason) {
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return;
         };
         let (sheet, steps) = (self.sheet(), &self.rows.steps);
         let mut whats = told_without(sheet, steps, &lines, because, |spec| beside(self, spec));
         whats.extend(self.old_part());
-        whats.push(What::Answered(self.spec.key, Reply::NotDone(because)));
+        whats.push(Event::Answered(self.spec.key, Reply::NotDone(because)));
         self.keep(whats, self.way_on());
     }
 }

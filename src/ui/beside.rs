@@ -2,24 +2,24 @@
 //! the report as it is handed over.
 
 use crate::job::ending;
-use crate::job::entry::{Due, HandedOver, What};
+use crate::job::entry::{Due, Event, HandedOver};
 use crate::job::proof::with_records;
 use crate::trade::wheel_end::{Form, StepSpec};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::today;
 use crate::units::{DistanceUnit, System};
 
 /// The entries that stand before the answer of `spec`; none for most steps.
-pub fn beside(at: &At, spec: &StepSpec) -> Vec<What> {
+pub fn beside(at: &StepContext, spec: &StepSpec) -> Vec<Event> {
     match spec.form {
-        Form::Retorque => retorque(at).map(What::Due).into_iter().collect(),
-        Form::Report => with_records(at.sheet(), vec![What::HandedOver(HandedOver::NOW)]),
+        Form::Retorque => retorque(at).map(Event::Due).into_iter().collect(),
+        Form::Report => with_records(at.sheet(), vec![Event::HandedOver(HandedOver::NOW)]),
         _ => Vec::new(),
     }
 }
 
-/// When the wheel nuts are due again.
-pub fn retorque(at: &At) -> Option<Due> {
+/// When the lug nuts are due again.
+pub fn retorque(at: &StepContext) -> Option<Due> {
     let unit = match at.fmt.system {
         System::Metric => DistanceUnit::Kilometre,
         System::Us => DistanceUnit::Mile,

@@ -11,14 +11,14 @@ use crate::exchange::pieces::{CalledOff, Waits};
 use crate::exchange::wire::decode;
 use crate::exchange::{self, ExportError, KeptText, Rescue};
 use crate::job::entry::{Entry, LogId};
-use crate::job::news::BookNews;
+use crate::job::spec_diff::BookNews;
 use crate::platform::files;
 use crate::platform::lock::{Alone, Shared};
-use crate::platform::record::{Photo, StoreProblem};
+use crate::platform::record::{Photo, StoreError};
 use crate::slate;
 use crate::text::Say;
 use crate::trade::wheel_end::StepKey;
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::BrowserStore;
 
 mod eases;
 mod plan;
@@ -83,7 +83,11 @@ pub struct Came {
 ///
 /// # Errors
 /// [`ExportError`] if a kept text is no entry.
-pub async fn exported(shelf: &Shelf, logs: &[String], work: Work) -> Result<String, ExportError> {
+pub async fn exported(
+    shelf: &BrowserStore,
+    logs: &[String],
+    work: Work,
+) -> Result<String, ExportError> {
     let mut whole = Vec::new();
     for (place, log) in (1..).zip(logs) {
         let gone = |CalledOff| ExportError::CalledOff;
@@ -100,7 +104,7 @@ pub async fn exported(shelf: &Shelf, logs: &[String], work: Work) -> Result<Stri
 }
 
 /// The kept texts of a log, by id; nothing of a log that is not here.
-pub async fn kept_texts(shelf: &Shelf, log: &str) -> Vec<KeptText> {
+pub async fn kept_texts(shelf: &BrowserStore, log: &str) -> Vec<KeptText> {
     here(shelf, log).await.unwrap_or_default()
 }
 
@@ -110,7 +114,7 @@ pub async fn kept_texts(shelf: &Shelf, log: &str) -> Vec<KeptText> {
 /// # Errors
 /// [`ExportError`], also where there is no memory for the zip.
 pub async fn bundled(
-    shelf: &Shelf,
+    shelf: &BrowserStore,
     logs: &[String],
     name: &str,
     work: Work,
@@ -123,7 +127,11 @@ pub async fn bundled(
 ///
 /// # Errors
 /// [`ExportError::NotWritten`] where there is no memory for it.
-pub async fn with_bytes(shelf: &Shelf, text: &str, name: &str) -> Result<Vec<u8>, ExportError> {
+pub async fn with_bytes(
+    shelf: &BrowserStore,
+    text: &str,
+    name: &str,
+) -> Result<Vec<u8>, ExportError> {
     let mut kept = Vec::new();
     for wanted in bundle::wanted_in(text) {
         if let Some(found) = shelf.photo(&wanted.sha256).await {
@@ -137,7 +145,7 @@ pub async fn with_bytes(shelf: &Shelf, text: &str, name: &str) -> Result<Vec<u8>
 ///
 /// # Errors
 /// [`ExportError`] if a kept text is no entry.
-pub async fn exported_book(shelf: &Shelf) -> Result<String, ExportError> {
+pub async fn exported_book(shelf: &BrowserStore) -> Result<String, ExportError> {
     let mut logs = Vec::new();
     for log in shelf.logs().await {
         let read = slate::read(shelf, &log).await;
@@ -153,7 +161,12 @@ pub type Fresh = (LogId, Vec<Entry>);
 /// Reads a file and takes what it adds; a file with a fault changes nothing. Of a zip each picture
 /// is held against its digest: a wrong one is left out and named, the rest is kept.
 /// One that makes an open job read safer is taken only where that is `sure`.
-pub async fn take(shelf: &Shelf, file: &File, sure: bool, work: Work) -> (Outcome, Vec<Fresh>) {
+pub async fn take(
+    shelf: &BrowserStore,
+    file: &File,
+    sure: bool,
+    work: Work,
+) -> (Outcome, Vec<Fresh>) {
     if work.is_stopped() {
         return (Outcome::Refused(Say::ImportCalledOff), Vec::new());
     }
@@ -165,7 +178,7 @@ pub async fn take(shelf: &Shelf, file: &File, sure: bool, work: Work) -> (Outcom
 
 type Taken = Result<(Outcome, Vec<Fresh>), Vec<Eases>>;
 
-async fn taken(shelf: &Shelf, file: &File, sure: bool, work: Work) -> Taken {
+async fn taken(shelf: &BrowserStore, file: &File, sure: bool, work: Work) -> Taken {
     let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
     let Ok(bytes) = files::read_bytes(file).await else {
         return refused(Say::ImportNotOurs);
@@ -190,7 +203,7 @@ async fn taken(shelf: &Shelf, file: &File, sure: bool, work: Work) -> Taken {
 /// # Errors
 /// The open jobs that it would ease, where that is not `sure`; nothing was changed.
 pub async fn take_text(
-    shelf: &Shelf,
+    shelf: &BrowserStore,
     text: &str,
     pieces: &[(String, &[u8])],
     sure: bool,
@@ -227,7 +240,7 @@ pub async fn take_text(
 /// The bytes go first, as they do when a picture is taken; what finds no room is left out. Gives
 /// the digests of those that are kept too.
 async fn take_bytes(
-    shelf: &Shelf,
+    shelf: &BrowserStore,
     wanted: &[Wanted],
     pieces: &[(String, &[u8])],
 ) -> (Came, BTreeSet<String>) {
@@ -252,7 +265,7 @@ async fn take_bytes(
 
 /// What is left once the new entries are kept. Whatever fails now is said, since the file can no
 /// longer be refused; brought in again it changes the rest.
-async fn finish(shelf: &Shelf, plan: Plan, bytes: Came) -> (Outcome, Vec<Fresh>) {
+async fn finish(shelf: &BrowserStore, plan: Plan, bytes: Came) -> (Outcome, Vec<Fresh>) {
     let (mut emptied, mut unfinished) = (0, false);
     for kept in &plan.replace {
         match shelf.replace(slice::from_ref(kept)).await {
@@ -296,7 +309,7 @@ fn is_erased(kept: &KeptText) -> bool {
 ///
 /// # Errors
 /// What the storage refused.
-pub async fn here(shelf: &Shelf, log: &str) -> Result<Vec<KeptText>, StoreProblem> {
+pub async fn here(shelf: &BrowserStore, log: &str) -> Result<Vec<KeptText>, StoreError> {
     let read = slate::read(shelf, log).await?;
     let kept = |(id, text): (String, String)| KeptText {
         log: log.to_owned(),

@@ -34,7 +34,7 @@ pub enum Route {
     /// Opening files.
     Import,
     /// What a shop follows over all its jobs.
-    Yard,
+    ShopLists,
     /// What the shop counts.
     Counts,
     /// The card book of this phone.
@@ -43,11 +43,11 @@ pub enum Route {
     Settings,
     /// The file of one van's day.
     Day,
-    /// Files that a van takes to the yard.
+    /// Files that a van takes to the shop.
     Out,
     /// What the shop has set for its vans.
     Shop,
-    /// Letting go of the owner of a job.
+    /// Letting go of the customer of a job.
     Erase(String),
 }
 
@@ -61,8 +61,8 @@ impl Route {
             (Some("new"), None, _) => Self::New,
             (Some("practice"), None, _) => Self::Practice,
             (Some("import"), None, _) => Self::Import,
-            (Some("yard"), None, _) => Self::Yard,
-            (Some("yard"), Some("counts"), None) => Self::Counts,
+            (Some("shop-lists"), None, _) => Self::ShopLists,
+            (Some("shop-lists"), Some("counts"), None) => Self::Counts,
             (Some("book"), None, _) => Self::Book,
             (Some("settings"), None, _) => Self::Settings,
             (Some("day"), None, _) => Self::Day,
@@ -93,8 +93,8 @@ impl Route {
             Self::New => "#/new".to_owned(),
             Self::Practice => "#/practice".to_owned(),
             Self::Import => "#/import".to_owned(),
-            Self::Yard => "#/yard".to_owned(),
-            Self::Counts => "#/yard/counts".to_owned(),
+            Self::ShopLists => "#/shop-lists".to_owned(),
+            Self::Counts => "#/shop-lists/counts".to_owned(),
             Self::Book => "#/book".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Day => "#/day".to_owned(),
@@ -137,7 +137,7 @@ impl Route {
             | Self::New
             | Self::Practice
             | Self::Import
-            | Self::Yard
+            | Self::ShopLists
             | Self::Counts
             | Self::Book
             | Self::Day
@@ -169,7 +169,7 @@ mod tests {
             Route::New,
             Route::Practice,
             Route::Import,
-            Route::Yard,
+            Route::ShopLists,
             Route::Counts,
             Route::Book,
             Route::Settings,
@@ -208,7 +208,7 @@ mod tests {
     fn an_unknown_place_is_home_and_an_unknown_step_is_its_job() {
         for nowhere in [
             "#/elsewhere/1",
-            "#/yard/nothing",
+            "#/shop-lists/nothing",
             "#/new/1",
             "#job",
             "#/job//where",

@@ -2,7 +2,7 @@
 
 use crate::text::Lang;
 use crate::trade::money::TaxRounding;
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::BrowserStore;
 use crate::units::{DecimalMark, Format, System};
 use crate::words;
 
@@ -43,7 +43,7 @@ pub struct Settings {
     pub shop_name: String,
     /// Whether the questions of the first start were answered or put off.
     pub introduced: bool,
-    /// How owners reach the shop; empty if it is not told.
+    /// How customers reach the shop; empty if it is not told.
     pub contact: String,
     /// What the shop promises on a repair, word for word; empty for nothing.
     pub warranty: String,
@@ -51,7 +51,7 @@ pub struct Settings {
 
 impl Settings {
     /// The choices kept on this phone, the locale's where there are none.
-    pub fn read(shelf: &Shelf, locale: &str, locale_mark: char) -> Self {
+    pub fn read(shelf: &BrowserStore, locale: &str, locale_mark: char) -> Self {
         let word = |name: &str| shelf.setting(name).unwrap_or_default();
         let us = locale.ends_with("-US");
         Self {
@@ -84,7 +84,7 @@ impl Settings {
     }
 
     /// Keeps the choices on this phone.
-    pub fn write(&self, shelf: &Shelf) {
+    pub fn write(&self, shelf: &BrowserStore) {
         shelf.set_setting("system", self.system.code());
         shelf.set_setting("mark", self.mark.code());
         shelf.set_setting("theme", self.theme.code());

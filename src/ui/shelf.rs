@@ -8,7 +8,7 @@ use crate::exchange::KeptText;
 use crate::platform::journal::{Closed, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
-use crate::platform::record::{Photo, Record, Storage, StoreProblem};
+use crate::platform::record::{Photo, Record, Storage, StoreError};
 use crate::slate::{Bytes, Read, Store, orphans};
 use crate::sorted::Sorted;
 
@@ -23,11 +23,11 @@ use drafts::setting;
 
 /// The phone's storage, as far as it was granted.
 #[derive(Clone)]
-pub struct Shelf(Rc<Inner>);
+pub struct BrowserStore(Rc<Inner>);
 
 struct Inner {
-    journal: RefCell<Result<Journal, StoreProblem>>,
-    local: Result<Local, StoreProblem>,
+    journal: RefCell<Result<Journal, StoreError>>,
+    local: Result<Local, StoreError>,
     memory: Memory,
     backing: Backing,
     on_closed: Rc<dyn Fn(Closed)>,
@@ -38,7 +38,7 @@ struct Inner {
     drafts: RefCell<BTreeMap<String, String>>,
 }
 
-impl Shelf {
+impl BrowserStore {
     /// Opens what the browser grants; never fails, since memory is always there.
     pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Self {
         let on_closed: Rc<dyn Fn(Closed)> = Rc::new(on_closed);
@@ -90,7 +90,7 @@ impl Shelf {
     ///
     /// # Errors
     /// Why it could not be opened.
-    pub fn journal(&self) -> Result<Journal, StoreProblem> {
+    pub fn journal(&self) -> Result<Journal, StoreError> {
         self.0.journal.borrow().clone()
     }
 
@@ -228,7 +228,7 @@ impl Shelf {
         self.back_up_forgets().await.map_err(|_| records.len())
     }
 
-    async fn replace_one(&self, kept: &KeptText) -> Result<(), StoreProblem> {
+    async fn replace_one(&self, kept: &KeptText) -> Result<(), StoreError> {
         self.back_up_body(kept).await?;
         let second = self.second_of(&kept.log).iter().any(|it| it.id == kept.id);
         let journal = self.journal();
@@ -238,7 +238,7 @@ impl Shelf {
         };
         match (replaced, self.local()) {
             (Ok(()), _) if !second => Ok(()),
-            (Ok(()) | Err(StoreProblem::Missing { .. }), Some(local)) if second => {
+            (Ok(()) | Err(StoreError::Missing { .. }), Some(local)) if second => {
                 local.replace_entry(&record(kept.clone()))
             }
             // Without a journal the second copy is all there is.
@@ -263,7 +263,7 @@ impl Shelf {
     }
 }
 
-impl Shelf {
+impl BrowserStore {
     /// What localStorage has of a log.
     fn second_of(&self, log: &str) -> Vec<Record> {
         self.local()
@@ -272,8 +272,8 @@ impl Shelf {
     }
 }
 
-impl Bytes for Shelf {
-    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreProblem> {
+impl Bytes for BrowserStore {
+    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreError> {
         match self.journal() {
             Ok(journal) => journal.put_photo(sha256, &kept.mime, &kept.bytes).await,
             Err(_) => {
@@ -293,13 +293,13 @@ pub fn record(kept: KeptText) -> Record {
     }
 }
 
-impl Store for Shelf {
-    fn second(&self, records: &[Record]) -> Result<(), StoreProblem> {
+impl Store for BrowserStore {
+    fn second(&self, records: &[Record]) -> Result<(), StoreError> {
         let local = self.0.local.as_ref().map_err(Clone::clone)?;
         local.write_tap(records)
     }
 
-    async fn journal(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    async fn journal(&self, records: &[Record]) -> Result<(), StoreError> {
         let journal = self.0.journal.borrow().clone();
         match journal {
             Ok(journal) => journal.add(records).await,
@@ -311,14 +311,14 @@ impl Store for Shelf {
         }
     }
 
-    async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+    async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreError> {
         match self.journal() {
             Ok(journal) => journal.read(log).await,
             Err(_) => Ok(self.0.memory.read(log)),
         }
     }
 
-    fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreProblem>> {
+    fn backup(&self, records: &[Record]) -> impl Future<Output = Result<(), StoreError>> {
         self.back_up_tap(records)
     }
 

@@ -72,7 +72,7 @@ fn cell<T: 'static>(held: &Held) -> &RefCell<T> {
 }
 
 impl<T: 'static> RwSignal<T> {
-    /// A signal under the owner that is now.
+    /// A signal under the customer that is now.
     #[inline]
     pub fn new(value: T) -> Self {
         let inner = made(Rc::new(RefCell::new(value)));

@@ -14,7 +14,7 @@ use crate::platform::{clock, crash_panel, locale, page, tone};
 use crate::ui::route::Route;
 use crate::ui::screens;
 use crate::ui::settings::Settings;
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::BrowserStore;
 use crate::ui::state::{App, Shut};
 use crate::ui::sweep::sweep;
 
@@ -25,9 +25,10 @@ pub fn start() {
         let closed = ArcRwSignal::new(None);
         let closing = closed.clone();
         let language = locale::language();
-        let (shelf, mark) = beside(Shelf::open(move |why| closing.set(Some(why))), || {
-            locale::decimal_mark(&language)
-        })
+        let (shelf, mark) = beside(
+            BrowserStore::open(move |why| closing.set(Some(why))),
+            || locale::decimal_mark(&language),
+        )
         .await;
         let settings = Settings::read(&shelf, &language, mark);
         page::set_language("en");
@@ -48,7 +49,7 @@ async fn beside<S, W>(slow: impl Future<Output = S>, work: impl FnOnce() -> W) -
     }
 }
 
-fn mount(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) {
+fn mount(shelf: BrowserStore, settings: Settings, closed: ArcRwSignal<Option<Closed>>) {
     let Some(root) = page::element(crash_panel::APP) else {
         return;
     };
@@ -82,7 +83,7 @@ fn keep_level(app: App) {
     clock::later(CALM_MS, move || spawn_local(app.level()));
 }
 
-/// Reads the shop's settings and the receipts; once the start is long over, what the shop wants
+/// Reads the shop's settings and the confirmations; once the start is long over, what the shop wants
 /// gone from a van leaves it.
 fn flow(app: App) {
     const CALM_MS: i32 = 10_000;
@@ -96,7 +97,7 @@ fn flow(app: App) {
     });
 }
 
-/// Keeps the glass awake while a job is on it; a refusal is normal and nothing depends on it.
+/// Keeps the screen awake while a job is on it; a refusal is normal and nothing depends on it.
 fn stay_awake(app: App) {
     let lock = StoredValue::new_local(None::<WakeLock>);
     Effect::new(move |_| {

@@ -15,12 +15,12 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Entry, LogId, What};
-use crate::job::{Sheet, fold, next, plan};
+use crate::job::entry::{Entry, Event, LogId};
+use crate::job::{JobState, fold, next, plan};
 use crate::platform::clock;
 use crate::platform::journal::Closed;
 use crate::platform::page;
-use crate::platform::record::{Storage, StoreProblem};
+use crate::platform::record::{Storage, StoreError};
 use crate::platform::tabs::{Heard, Tabs};
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
@@ -28,7 +28,7 @@ use crate::slate::{self, Kept, NotKept};
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::BrowserStore;
 pub use reading::Shut;
 pub use shared::Shared;
 
@@ -40,7 +40,7 @@ pub enum Keeping {
     /// It is on its way to the disk.
     Busy,
     /// Only the second copy has it.
-    NotYetSafe(StoreProblem),
+    NotYetSafe(StoreError),
     /// It was not kept.
     NotKept(NotKept),
 }
@@ -51,7 +51,7 @@ pub struct Open {
     /// Its log.
     pub log: LogId,
     /// Its state.
-    pub sheet: Sheet,
+    pub sheet: JobState,
     /// What picks its steps.
     pub plan: Plan,
     /// Its steps, in order.
@@ -110,7 +110,11 @@ pub fn app() -> App {
 impl App {
     /// The state at the start, before anything was read; there is one in a page, and it lives as
     /// long as the page.
-    pub fn new(shelf: Shelf, settings: Settings, closed: ArcRwSignal<Option<Closed>>) -> Self {
+    pub fn new(
+        shelf: BrowserStore,
+        settings: Settings,
+        closed: ArcRwSignal<Option<Closed>>,
+    ) -> Self {
         Self(Box::leak(Box::new(Shared::new(shelf, settings, closed))))
     }
 
@@ -134,7 +138,7 @@ impl App {
     }
 
     /// The phone's storage.
-    pub fn shelf(self) -> Shelf {
+    pub fn shelf(self) -> BrowserStore {
         self.shelf.get_value()
     }
 
@@ -177,16 +181,16 @@ impl App {
     }
 
     /// Appends what happened to the open job. The screen changes once it is kept.
-    pub fn append(self, whats: Vec<What>) {
+    pub fn append(self, whats: Vec<Event>) {
         self.append_then(whats, || {});
     }
 
     /// Appends, and goes on once it is kept.
-    pub fn append_then(self, whats: Vec<What>, then: impl FnOnce() + 'static) {
+    pub fn append_then(self, whats: Vec<Event>, then: impl FnOnce() + 'static) {
         self.append_boxed(whats, Box::new(then));
     }
 
-    fn append_boxed(self, whats: Vec<What>, then: Box<dyn FnOnce()>) {
+    fn append_boxed(self, whats: Vec<Event>, then: Box<dyn FnOnce()>) {
         // A tap that is not taken takes no drafts with it, and the next one takes its own.
         let drops = self.drops.get_value();
         self.drops.set_value(Vec::new());
@@ -201,7 +205,7 @@ impl App {
             return;
         };
         // What is taken back is taken back now.
-        if !matches!(whats.as_slice(), [What::Strike(_)]) {
+        if !matches!(whats.as_slice(), [Event::Strike(_)]) {
             let ago = self.ago.get_untracked();
             pen.told = ago.map(|ago| ago.before(pen.utc_ms));
         }
@@ -286,7 +290,7 @@ impl App {
     }
 
     /// Starts a job with its first entries, opens it and goes to it.
-    pub fn start_job(self, whats: Vec<What>) {
+    pub fn start_job(self, whats: Vec<Event>) {
         let Some(pen) = self.pen(false) else { return };
         let log = slate::log_id(&pen);
         self.entries.set_value(Vec::new());

@@ -8,7 +8,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use crate::platform::clock;
 use crate::platform::lock::Alone;
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::BrowserStore;
 use crate::ui::state::App;
 
 /// Drops the pictures that no entry names, once the start is long over. They are looked for twice:
@@ -35,7 +35,7 @@ pub fn sweep(app: App) {
 
 /// Drops those of these pictures that no entry names; none without the lock that keeps files out in
 /// every tab. What is left is found at the next start.
-pub async fn drop_orphans(shelf: &Shelf, alone: Option<Alone>, of: &BTreeSet<String>) {
+pub async fn drop_orphans(shelf: &BrowserStore, alone: Option<Alone>, of: &BTreeSet<String>) {
     let Some((alone, found)) = orphans(shelf, alone).await else {
         return;
     };
@@ -49,7 +49,7 @@ pub async fn drop_orphans(shelf: &Shelf, alone: Option<Alone>, of: &BTreeSet<Str
 
 /// The pictures that no entry names, with the lock that keeps files out; nothing while a file comes
 /// in.
-async fn orphans(shelf: &Shelf, alone: Option<Alone>) -> Option<(Alone, BTreeSet<String>)> {
+async fn orphans(shelf: &BrowserStore, alone: Option<Alone>) -> Option<(Alone, BTreeSet<String>)> {
     let alone = alone?;
     let found = shelf.orphans().await;
     alone.holds().then(|| (alone, found.into_iter().collect()))

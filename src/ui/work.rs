@@ -1,4 +1,4 @@
-//! Long work on its way: the glass is let go of between its pieces, and it can be stopped.
+//! Long work on its way: the screen is let go of between its pieces, and it can be stopped.
 
 use crate::exchange::pieces::{CalledOff, Waits};
 use crate::platform::clock;
@@ -6,7 +6,7 @@ use crate::text::{self, Lang, Say};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::view::prelude::*;
 
-/// The glass is let go of so often; a frame takes 17 ms.
+/// The screen is let go of so often; a frame takes 17 ms.
 const SLICE_MS: i64 = 40;
 /// What takes no longer than this is not told of.
 const SHORT_MS: i64 = 400;

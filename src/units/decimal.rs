@@ -10,7 +10,7 @@ pub struct Decimal {
 
 /// Why a typed text is not a decimal number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum DecimalSlip {
+pub enum DecimalError {
     /// Nothing was typed, or only spaces.
     Empty,
     /// A sign or a separator without any digit.
@@ -42,22 +42,22 @@ impl Decimal {
     /// Reads a typed text; spaces around it do not count.
     ///
     /// # Errors
-    /// One [`DecimalSlip`] for each way in which it is no decimal number.
-    pub fn parse(typed: &str) -> Result<Self, DecimalSlip> {
+    /// One [`DecimalError`] for each way in which it is no decimal number.
+    pub fn parse(typed: &str) -> Result<Self, DecimalError> {
         let text = typed.trim();
         if text.is_empty() {
-            return Err(DecimalSlip::Empty);
+            return Err(DecimalError::Empty);
         }
         let unsigned = text.strip_prefix(is_sign).unwrap_or(text);
         if let Some(slip) = unsigned.chars().find_map(slip_of) {
             return Err(slip);
         }
         if unsigned.chars().filter(|c| is_separator(*c)).count() > 1 {
-            return Err(DecimalSlip::TwoSeparators);
+            return Err(DecimalError::TwoSeparators);
         }
         match unsigned.chars().filter(char::is_ascii_digit).count() {
-            0 => Err(DecimalSlip::NoDigit),
-            digits if digits > MOST_DIGITS => Err(DecimalSlip::TooLong { digits }),
+            0 => Err(DecimalError::NoDigit),
+            digits if digits > MOST_DIGITS => Err(DecimalError::TooLong { digits }),
             _ => Ok(Self {
                 text: text.to_owned(),
             }),
@@ -103,13 +103,13 @@ fn is_separator(c: char) -> bool {
     matches!(c, '.' | ',')
 }
 
-fn slip_of(c: char) -> Option<DecimalSlip> {
+fn slip_of(c: char) -> Option<DecimalError> {
     match c {
         '0'..='9' | '.' | ',' => None,
-        'e' | 'E' => Some(DecimalSlip::Exponent),
-        c if c.is_whitespace() => Some(DecimalSlip::SpaceInside),
-        c if is_sign(c) => Some(DecimalSlip::SignInside),
-        found => Some(DecimalSlip::NotADigit { found }),
+        'e' | 'E' => Some(DecimalError::Exponent),
+        c if c.is_whitespace() => Some(DecimalError::SpaceInside),
+        c if is_sign(c) => Some(DecimalError::SignInside),
+        found => Some(DecimalError::NotADigit { found }),
     }
 }
 
@@ -144,20 +144,20 @@ mod tests {
     #[test]
     fn each_slip_is_told_by_its_own_name() {
         let slips = [
-            ("", DecimalSlip::Empty),
-            ("   ", DecimalSlip::Empty),
-            ("-", DecimalSlip::NoDigit),
-            (",", DecimalSlip::NoDigit),
-            ("1,234.5", DecimalSlip::TwoSeparators),
-            ("1.2.3", DecimalSlip::TwoSeparators),
-            ("1e3", DecimalSlip::Exponent),
-            ("1 234", DecimalSlip::SpaceInside),
-            ("3-5", DecimalSlip::SignInside),
-            ("--5", DecimalSlip::SignInside),
-            ("0.05mm", DecimalSlip::NotADigit { found: 'm' }),
-            ("nan", DecimalSlip::NotADigit { found: 'n' }),
-            ("inf", DecimalSlip::NotADigit { found: 'i' }),
-            ("1234567890123456", DecimalSlip::TooLong { digits: 16 }),
+            ("", DecimalError::Empty),
+            ("   ", DecimalError::Empty),
+            ("-", DecimalError::NoDigit),
+            (",", DecimalError::NoDigit),
+            ("1,234.5", DecimalError::TwoSeparators),
+            ("1.2.3", DecimalError::TwoSeparators),
+            ("1e3", DecimalError::Exponent),
+            ("1 234", DecimalError::SpaceInside),
+            ("3-5", DecimalError::SignInside),
+            ("--5", DecimalError::SignInside),
+            ("0.05mm", DecimalError::NotADigit { found: 'm' }),
+            ("nan", DecimalError::NotADigit { found: 'n' }),
+            ("inf", DecimalError::NotADigit { found: 'i' }),
+            ("1234567890123456", DecimalError::TooLong { digits: 16 }),
         ];
         for (typed, slip) in slips {
             assert_eq!(Decimal::parse(typed), Err(slip), "{typed:?}");

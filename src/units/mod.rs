@@ -9,7 +9,7 @@ mod quantity;
 mod typed;
 mod unit;
 
-pub use decimal::{Decimal, DecimalSlip};
+pub use decimal::{Decimal, DecimalError};
 pub use format::{DecimalMark, Format, Shown, System};
 pub use quantity::{
     Angle, Area, Distance, Force, Length, Mass, NotFinite, Pressure, Speed, Temperature, Torque,

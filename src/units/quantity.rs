@@ -1,7 +1,7 @@
 //! The quantities, with exact factors written as products of exact definitions.
 //!
 //! Exact by definition: 1 in = 25.4 mm, 1 ft = 12 in, 1 mi = 5280 ft, 1 lb = 0.453 592 37 kg,
-//! g0 = 9.806 65 m/s² (international yard and pound agreement; CGPM 1901). Nothing is rounded.
+//! g0 = 9.806 65 m/s² (international shop and pound agreement; CGPM 1901). Nothing is rounded.
 
 use super::unit::{
     AngleUnit, AreaUnit, DistanceUnit, ForceUnit, LengthUnit, MassUnit, PressureUnit, SpeedUnit,

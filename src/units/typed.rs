@@ -1,7 +1,7 @@
 //! A typed number with its unit: what the record keeps of every measured value.
 
 use super::{
-    Angle, AngleUnit, Decimal, DecimalSlip, Distance, DistanceUnit, Length, LengthUnit, Mass,
+    Angle, AngleUnit, Decimal, DecimalError, Distance, DistanceUnit, Length, LengthUnit, Mass,
     MassUnit, Temperature, TemperatureUnit, Torque, TorqueUnit,
 };
 
@@ -31,8 +31,8 @@ impl<U> Typed<U> {
     /// Reads a typed text in `unit`.
     ///
     /// # Errors
-    /// The [`DecimalSlip`] that makes the text no number.
-    pub fn parse(text: &str, unit: U) -> Result<Self, DecimalSlip> {
+    /// The [`DecimalError`] that makes the text no number.
+    pub fn parse(text: &str, unit: U) -> Result<Self, DecimalError> {
         Decimal::parse(text).map(|number| Self { number, unit })
     }
 

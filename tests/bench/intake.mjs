@@ -135,7 +135,7 @@ async function throughTheApp(browser) {
   await host.stop();
 }
 
-/** From a letter typed to the rows on the glass, over ten thousand lines of jobs. */
+/** From a letter typed to the rows on the screen, over ten thousand lines of jobs. */
 async function find(page) {
   await page.evaluate(async (count) => {
     const database = await new Promise((resolve, reject) => {
@@ -159,7 +159,7 @@ async function find(page) {
     await new Promise((resolve) => { transaction.oncomplete = resolve; });
     database.close();
   }, LISTED);
-  await page.evaluate(() => { location.hash = "#/yard"; });
+  await page.evaluate(() => { location.hash = "#/shop-lists"; });
   await page.reload();
   await page.locator("html[data-ready]").waitFor({ state: "attached" });
   const box = page.getByRole("searchbox");
@@ -169,7 +169,7 @@ async function find(page) {
   for (const typed of ["P", "PL", "PLT", "PLT 0", "AXKP004217", "04217", "PLT 04217", "nowhere", "mx"]) {
     await box.fill("");
     times.push(await page.evaluate((text) => new Promise((resolve) => {
-      const input = document.querySelector(".yard__find input");
+      const input = document.querySelector(".shop-lists__find input");
       const begin = performance.now();
       input.value = text;
       input.dispatchEvent(new Event("input", { bubbles: true }));
@@ -177,7 +177,7 @@ async function find(page) {
       requestAnimationFrame(() => requestAnimationFrame(() => resolve(performance.now() - begin)));
     }), typed));
   }
-  console.log(`finding by plate, VIN, name, part or lot over ${LISTED} jobs, ${times.length} searches, from a letter to the glass:`);
+  console.log(`finding by plate, VIN, name, part or lot over ${LISTED} jobs, ${times.length} searches, from a letter to the screen:`);
   say("  the slowest", Math.max(...times), "ms", LIMITS.find);
 }
 

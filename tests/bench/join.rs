@@ -10,7 +10,7 @@ use std::time::Instant;
 use hubslate::exchange::gather::Gathered;
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{LogKind, export, read};
-use hubslate::job::entry::{Entry, EntryId, LogId, What};
+use hubslate::job::entry::{Entry, EntryId, Event, LogId};
 
 const ENTRIES: usize = 300;
 
@@ -61,7 +61,7 @@ fn template() -> Vec<Entry> {
             id: EntryId(format!("ffffffff-0000-7000-8000-{place:012x}")),
             n: last.n + 1,
             after: vec![last.id],
-            what: What::Note(
+            what: Event::Note(
                 None,
                 format!("What a technician says of this corner, note {place}."),
             ),

@@ -79,7 +79,7 @@ fn runout() {
     let shape = shape(&series).unwrap();
     assert_eq!(shape.form, Form::Wobble);
     let told = reach(&series, shape.moves, IndicatorError::OneDivision).unwrap();
-    let limit = RunoutLimit::maker(Surface::Rotor, mm(0.05)).unwrap();
+    let limit = RunoutLimit::manufacturer(Surface::Rotor, mm(0.05)).unwrap();
     black_box(compare_runout(Surface::Rotor, &told, &limit).unwrap());
     let other = Arrow::known(
         mm(0.03),
@@ -102,7 +102,7 @@ fn play() {
         temperature: Some(mm(0.002)),
     };
     let budget = Budget::of(&set, &rig);
-    let limit = Limit::maker(mm(0.05), Way::DEFAULT).unwrap();
+    let limit = Limit::manufacturer(mm(0.05), Way::DEFAULT).unwrap();
     black_box(compare(&set, &budget, &limit));
 }
 

@@ -18,7 +18,7 @@ async function begin(app) {
   return quick;
 }
 
-/** The step on the glass stays, says what to do, and goes on once it is answered as it should be. */
+/** The step on the screen stays, says what to do, and goes on once it is answered as it should be. */
 async function stays(quick, label, said) {
   await quick.isAt(label);
   await expect(quick.alert(said)).toBeVisible();
@@ -26,7 +26,7 @@ async function stays(quick, label, said) {
   await expect(quick.main).not.toHaveAttribute("aria-label", label);
 }
 
-/** The step on the glass is held: what is to be done is said, and its own key is not there. */
+/** The step on the screen is held: what is to be done is said, and its own key is not there. */
 async function held(quick, label, said, key) {
   await quick.isAt(label);
   await expect(quick.alert(said)).toBeVisible();
@@ -176,7 +176,7 @@ test("by its address nothing is loosened on a car that was lowered, and what is 
   await held(quick, "Measure: Wheel off", "Stand and shove first", "Wheel is off");
   await to("strip_hub@front_left");
   await held(quick, "Remove: Hub out", "Stand and shove first", "Hub is out");
-  await to("crack_wheel_nuts@front_left");
+  await to("loosen_lug_nuts@front_left");
   await quick.unfold();
   await quick.key("Loosened, on the stand").tap();
   await expect(quick.alert("it is open again: do not drive the car.")).toBeVisible();
@@ -199,7 +199,7 @@ test("a car that was left unfinished stands among the open jobs, at STOP and wit
   await expect(open).toContainText(/STOP · \d+ loose/);
 });
 
-test("no key answers what lies below the edge of a low glass", async ({ app }) => {
+test("no key answers what lies below the edge of a low screen", async ({ app }) => {
   await app.removeLocatorHandler(moreBelow(app));
   await app.setViewportSize({ width: 320, height: 568 });
   const quick = await begin(app);

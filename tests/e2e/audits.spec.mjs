@@ -4,7 +4,7 @@ import { serious } from "./support/audit.mjs";
 import { sampleText } from "./support/jobs.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
-/** CSS px of a primary key, of any other control, and between two of them, by the size of the glass. */
+/** CSS px of a primary key, of any other control, and between two of them, by the size of the screen. */
 const LARGE = { viewport: { width: 390, height: 844 }, primary: [125, 96], other: [96, 72], gap: 16 };
 const SMALL = { viewport: { width: 320, height: 568 }, primary: [112, 80], other: [80, 64], gap: 12 };
 
@@ -36,9 +36,9 @@ function measure(page, rules) {
     for (const { it, box } of controls) {
       const first = it.classList.contains("key--primary");
       const [width, height] = first ? primary : other;
-      // Half a device pixel is lost where a third of the glass is no whole number.
+      // Half a device pixel is lost where a third of the screen is no whole number.
       if (box.width < width - 0.5 || box.height < height - 0.5) wrong.push(`${named(it)} is ${size(box)}`);
-      if (box.left < -0.5 || box.right > innerWidth + 0.5) wrong.push(`${named(it)} reaches beyond the glass`);
+      if (box.left < -0.5 || box.right > innerWidth + 0.5) wrong.push(`${named(it)} reaches beyond the screen`);
     }
     for (const [place, one] of controls.entries()) {
       for (const two of controls.slice(place + 1)) {
@@ -122,11 +122,11 @@ test("at 320 × 568 every screen of a job is sound to axe, and nothing is cut of
   await walkThrough(app, SMALL);
 });
 
-/** What of these is cut off by the frame in which it scrolls, or by the glass. */
+/** What of these is cut off by the frame in which it scrolls, or by the screen. */
 function cutOff(page, selector) {
   return page.evaluate((wanted) => [...document.querySelectorAll(wanted)].filter((it) => {
     const box = it.getBoundingClientRect();
-    const frame = it.closest(".step__thing, .owner__say").getBoundingClientRect();
+    const frame = it.closest(".step__thing, .customer__say").getBoundingClientRect();
     return box.height === 0 || box.top < frame.top - 0.5 || box.bottom > frame.bottom + 0.5;
   }).map((it) => it.textContent), selector);
 }
@@ -162,7 +162,7 @@ test("the screens of the desk are sound to axe and do not scroll sideways", asyn
   await quick.take([file("job.json", sampleText("replaced-hub"))]);
   const job = await quick.main.getByRole("link", { name: "Open the job" }).getAttribute("href");
   const here = job.replace("/where", "");
-  for (const place of ["#/", "#/new", "#/yard", "#/book", "#/settings", "#/import", job, `${here}/loose`, `${here}/bill`, `${here}/report`, `${here}/notes`]) {
+  for (const place of ["#/", "#/new", "#/shop-lists", "#/book", "#/settings", "#/import", job, `${here}/loose`, `${here}/bill`, `${here}/report`, `${here}/notes`]) {
     await app.evaluate((hash) => { location.hash = hash; }, place);
     await expect(quick.main.getByRole("heading", { level: 1 })).toBeVisible();
     expect(await serious(app), place).toEqual([]);

@@ -104,7 +104,7 @@ test("what was declined is not to pay, and a car at STOP has no re-torque", asyn
   await expect(row("Total to pay")).toContainText("110.00 USD");
   await expect(row("Repair you declined, not charged")).toContainText("520.00 USD");
   const report = quick.page.getByRole("article");
-  await expect(report.locator(".report__part--owner, .report__tear-off").filter({ hasText: "lug-nut torque" })).toHaveCount(0);
+  await expect(report.locator(".report__part--customer, .report__tear-off").filter({ hasText: "lug-nut torque" })).toHaveCount(0);
   await expect(quick.key("Add to the calendar")).toHaveCount(0);
   await app.evaluate(() => { location.hash = "#/"; });
   await expect(quick.main).not.toContainText("Re-torque");

@@ -1,4 +1,4 @@
-// Every ending but "finished", each reached once on the glass, and what its report then says.
+// Every ending but "finished", each reached once on the screen, and what its report then says.
 import { test, expect } from "./support/fixtures.mjs";
 import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
 import { Quick } from "./pages/quick.mjs";
@@ -7,7 +7,7 @@ const MUST_NOT = "Do not drive this car.";
 const MAY = "The car may be driven.";
 const NEITHER = /The car may be driven|REPLACED, safe to drive/;
 
-async function owners(quick) {
+async function customers(quick) {
   return (await quick.report()).getByRole("region", { name: "For the customer" });
 }
 
@@ -20,7 +20,7 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await quick.finish("Nothing to repair today");
   for (const key of ["Undo", "Not done"]) await expect(quick.key(key)).toHaveCount(0);
   await expect(quick.key("Reopen the job")).toBeVisible();
-  const page = await owners(quick);
+  const page = await customers(quick);
   await expect(page).toContainText("We found nothing that must be repaired today.");
   await expect(page).toContainText(MAY);
   await expect(page).not.toContainText(MUST_NOT);
@@ -58,7 +58,7 @@ test("a STOP that is declined is put back, and its consequence is said and print
   await expect(quick.alert(`You chose not to have it repaired. ${consequence}`)).toBeVisible();
   await quick.goOn(() => quick.key("Refused to sign").tap());
   await quick.finish("Declined, put back");
-  const page = await owners(quick);
+  const page = await customers(quick);
   await expect(page).toContainText(MUST_NOT);
   await expect(page).toContainText("DO NOT DRIVE");
   await expect(page).toContainText("We advised this work, and you declined it.");
@@ -80,7 +80,7 @@ test("a REPLACE that is declined names what can follow from it", async ({ app })
   await expect(quick.alert(consequence)).toBeVisible();
   await quick.goOn(() => quick.sign("Save"));
   await quick.finish("Declined, put back");
-  await expect(await owners(quick)).toContainText(consequence);
+  await expect(await customers(quick)).toContainText(consequence);
 });
 
 test("a place that is not safe ends the job before the car is touched", async ({ app }) => {
@@ -88,7 +88,7 @@ test("a place that is not safe ends the job before the car is touched", async ({
   await quick.practice();
   await quick.walk("Hand over: Report and file", { "The ground": "Not safe here" });
   await quick.finish("Not safe here");
-  const page = await owners(quick);
+  const page = await customers(quick);
   await expect(page).toContainText("We did not open anything: the place was not safe for this work.");
 });
 
@@ -118,7 +118,7 @@ test("left unfinished in the middle of Strip: what is loose by name, STOP, and w
   await expect(report).not.toContainText(NEITHER);
 });
 
-/** The glass at "before and after" with a new part that does not pass, and how the job can end. */
+/** The screen at "before and after" with a new part that does not pass, and how the job can end. */
 async function isBlocked(quick) {
   await quick.isAt("Verify: Before and after");
   await expect(quick.main).toContainText("STOP");
@@ -205,7 +205,7 @@ test("a yes by message names where it came from", async ({ app }) => {
   const quick = new Quick(app);
   await quick.practice();
   await quick.walk("Check-in: Inspection approval");
-  // The page is locked for the owner: the technician holds the key until its ring is full.
+  // The page is locked for the customer: the technician holds the key until its ring is full.
   await quick.key(/^Back to technician/).hover();
   await app.mouse.down();
   await expect(app.getByLabel("Message from")).toBeVisible();

@@ -11,7 +11,7 @@ import { Quick, file } from "./pages/quick.mjs";
 // a dial of 0.001 in, against 2.0; 21, 22 and 21 divisions of 0.01 mm, and 2, 1.5 and 2. The twin of
 // each is by the inch of 25.4 mm exactly: the means 0.006333 in and 0.001067 in are 0.161 and
 // 0.027 mm, the limit 0.002 in is 0.051 mm.
-const REPLACED_OWNER = [
+const REPLACED_CUSTOMER = [
   "For the customer", "REPLACED, safe to drive", "Before the work, this wheel bearing failed our check.",
   "The hub moved 0.0063 in (0.16 mm) before the repair and 0.0011 in (0.03 mm) after it.",
   "The limit is 0.0020 in (0.05 mm)", "Each dot is one reading.",
@@ -58,16 +58,16 @@ async function exported(quick) {
 }
 
 /** The report of a sample has these words on page one and these on the pages after it. */
-async function says(quick, name, owner, technician) {
+async function says(quick, name, customer, technician) {
   await opened(quick, sampleText(name));
   const report = await quick.report();
   const part = (title) => report.getByRole("region", { name: title, exact: true });
-  for (const words of owner) await expect(part("For the customer"), words).toContainText(words);
+  for (const words of customer) await expect(part("For the customer"), words).toContainText(words);
   for (const words of technician) await expect(part("The technician's pages"), words).toContainText(words);
 }
 
 test("the sample of a replaced hub shows its readings before and after, and its limit", async ({ app }) => {
-  await says(new Quick(app), "replaced-hub", REPLACED_OWNER, REPLACED_TECHNICIAN);
+  await says(new Quick(app), "replaced-hub", REPLACED_CUSTOMER, REPLACED_TECHNICIAN);
 });
 
 test("the sample of a declined STOP shows its readings, its limit and what can follow", async ({ app }) => {
@@ -193,7 +193,7 @@ test("two changed entries of one name are said and the first one stays", async (
   expect((await everything(app)).entries).toEqual(kept.entries);
 });
 
-/** Printed on this paper: page one is the owner's and the readings and limits follow it. */
+/** Printed on this paper: page one is the customer's and the readings and limits follow it. */
 async function isOnPaper(page, format, [width, height]) {
   const all = await sheets(page, { format });
   expect(all.length).toBeGreaterThan(1);
@@ -203,7 +203,7 @@ async function isOnPaper(page, format, [width, height]) {
     expect(Math.abs(sheet.height - height)).toBeLessThan(1.5);
   }
   const [first, ...rest] = all.map(({ text }) => inline(text));
-  for (const words of REPLACED_OWNER) expect(first, words).toContain(words);
+  for (const words of REPLACED_CUSTOMER) expect(first, words).toContain(words);
   expect(first).toContain("It is no promise of how long a part will last.");
   expect(first).not.toContain("The technician's pages");
   expect(rest[0]).toContain("The technician's pages");
@@ -212,7 +212,7 @@ async function isOnPaper(page, format, [width, height]) {
   expect([first, technician].join(" ")).not.toContain("Export the job");
 }
 
-test("the report on paper has page one for the owner, then readings and limits, on A4 and Letter", async ({ app }) => {
+test("the report on paper has page one for the customer, then readings and limits, on A4 and Letter", async ({ app }) => {
   const quick = new Quick(app);
   await opened(quick, sampleText("replaced-hub"));
   await quick.report();

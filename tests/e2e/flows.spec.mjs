@@ -1,4 +1,4 @@
-// A day goes out to a van and comes back: order, settings, what is new, the receipt, and an owner
+// A day goes out to a van and comes back: order, settings, what is new, the confirmation, and a customer
 // who is let go of.
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
@@ -19,7 +19,7 @@ class Desk extends Quick {
     await this.page.evaluate((to) => { location.hash = to; }, hash);
   }
 
-  /** Begins a job at home with what the owner wrote. */
+  /** Begins a job at home with what the customer wrote. */
   async book({ name, plate, said }) {
     await this.go("#/");
     const pack = new Pack(this.page);
@@ -62,24 +62,24 @@ async function aVan(browser, host, faults, work) {
   }
 }
 
-/** The yard books two jobs, sets what the shop wants, and packs the day of van N. */
-async function packed(yard) {
-  await yard.book(LATE);
-  await yard.book(EARLY);
-  await yard.go("#/settings");
-  await yard.page.locator("#tax_percent").fill("8.25");
-  await yard.go("#/shop");
-  await yard.page.getByLabel(/^An hour of labor/).fill("95");
-  await yard.page.getByLabel("Days before customer data is removed").fill("30");
-  await yard.key("Save the shop's settings").tap();
-  await yard.go("#/yard");
-  await yard.way("Day file").tap();
-  await expect(yard.key("Make the day file")).toBeDisabled();
-  await expect(yard.main.getByText("Choose a job first.")).toBeVisible();
-  await yard.page.getByLabel(/^Van/).fill("n");
-  await yard.page.getByLabel(`Time: ${LATE.plate} · ${LATE.name}`).fill("14:00");
-  await yard.page.getByLabel(`Time: ${EARLY.plate} · ${EARLY.name}`).fill("09:30");
-  return yard.made(() => yard.key("Make the day file").tap());
+/** The shop books two jobs, sets what the shop wants, and packs the day of van N. */
+async function packed(shop) {
+  await shop.book(LATE);
+  await shop.book(EARLY);
+  await shop.go("#/settings");
+  await shop.page.locator("#tax_percent").fill("8.25");
+  await shop.go("#/shop");
+  await shop.page.getByLabel(/^An hour of labor/).fill("95");
+  await shop.page.getByLabel("Days before customer data is removed").fill("30");
+  await shop.key("Save the shop's settings").tap();
+  await shop.go("#/shop-lists");
+  await shop.way("Day file").tap();
+  await expect(shop.key("Make the day file")).toBeDisabled();
+  await expect(shop.main.getByText("Choose a job first.")).toBeVisible();
+  await shop.page.getByLabel(/^Van/).fill("n");
+  await shop.page.getByLabel(`Time: ${LATE.plate} · ${LATE.name}`).fill("14:00");
+  await shop.page.getByLabel(`Time: ${EARLY.plate} · ${EARLY.name}`).fill("09:30");
+  return shop.made(() => shop.key("Make the day file").tap());
 }
 
 /** Ends the open job where it stands: the place is not safe. */
@@ -91,10 +91,10 @@ async function notSafe(van) {
   await expect(van.main).toContainText("The job has ended.");
 }
 
-test("a day goes out, is worked, comes back, and the receipt says what is in the yard", async ({ app, host, browser, faults }) => {
+test("a day goes out, is worked, comes back, and the confirmation says what is in the shop", async ({ app, host, browser, faults }) => {
   test.slow();
-  const yard = new Desk(app);
-  const day = await packed(yard);
+  const shop = new Desk(app);
+  const day = await packed(shop);
   expect(day.name).toMatch(/^hubslate-day-\d{4}-\d\d-\d\d-N\.json$/);
   verified(day.path);
   expect(JSON.parse(day.text).logs.map(({ kind }) => kind)).toEqual(["job", "job", "shop"]);
@@ -116,7 +116,7 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     await expect(open.last()).toContainText(LATE.plate);
     await expect(van.main).not.toContainText("At the shop");
 
-    // Pack shows what the yard wrote: the message is answered, the vehicle comes next.
+    // Pack shows what the shop wrote: the message is answered, the vehicle comes next.
     await open.first().getByRole("link").tap();
     await van.isAt("Prep: Vehicle");
     await expect(van.page.getByLabel("Plate", { exact: true })).toHaveValue(EARLY.plate);
@@ -124,12 +124,12 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
 
     const first = await van.closeDay();
     verified(first.path);
-    const outcome = await yard.take([file(first.name, first.text)]);
+    const outcome = await shop.take([file(first.name, first.text)]);
     await expect(outcome).not.toContainText("0 of them new");
-    const receipt = await yard.made(() => yard.key("At the shop: send confirmation").tap());
-    expect(receipt.name).toMatch(/^hubslate-confirmation-/);
+    const confirmation = await shop.made(() => shop.key("At the shop: send confirmation").tap());
+    expect(confirmation.name).toMatch(/^hubslate-confirmation-/);
 
-    await van.take([file(receipt.name, receipt.text)]);
+    await van.take([file(confirmation.name, confirmation.text)]);
     await expect(van.main).toContainText("Shop confirmation imported.");
     await van.go("#/");
     for (const { plate } of [EARLY, LATE]) {
@@ -154,7 +154,7 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     expect(ids(second.text).length).toBeGreaterThan(0);
     expect(ids(second.text).filter((id) => known.has(id))).toEqual([]);
 
-    // The yard misses numbers of a file that it did not get, and names their holder.
+    // The shop misses numbers of a file that it did not get, and names their holder.
     await van.go("#/");
     await van.rows("Open jobs").first().getByRole("link").tap();
     await van.isAt("Prep: Corners");
@@ -164,16 +164,16 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     const late = JSON.parse(third.text);
     for (const log of late.logs) log.entries = log.entries.filter(({ id }) => !ids(second.text).includes(id));
     expect(ids(JSON.stringify(late))).toHaveLength(1);
-    await yard.take([file("late.json", sealed(late))]);
-    await yard.go("#/yard");
-    await expect(yard.rows("Entries not received").first()).toContainText(/entries \d+–\d+ missing/);
-    await yard.take([file(second.name, second.text)]);
+    await shop.take([file("late.json", sealed(late))]);
+    await shop.go("#/shop-lists");
+    await expect(shop.rows("Entries not received").first()).toContainText(/entries \d+–\d+ missing/);
+    await shop.take([file(second.name, second.text)]);
 
-    // The answer goes from glass to glass, where no file can be sent.
-    await yard.key("Show confirmation as codes").tap();
-    const figures = yard.main.getByRole("figure");
+    // The answer goes from screen to screen, where no file can be sent.
+    await shop.key("Show confirmation as codes").tap();
+    const figures = shop.main.getByRole("figure");
     await expect(figures).not.toHaveCount(0);
-    const codes = await symbolsRead(yard.page, figures);
+    const codes = await symbolsRead(shop.page, figures);
     await van.go("#/import");
     const takes = async (text) => {
       await van.main.getByRole("textbox").fill(text);
@@ -186,26 +186,26 @@ test("a day goes out, is worked, comes back, and the receipt says what is in the
     await van.go("#/");
     await expect(van.rows("Open jobs").first()).toContainText("At the shop: yes");
 
-    await yard.go("#/yard");
-    await expect(yard.main.getByRole("heading", { name: "Entries not received" })).toHaveCount(0);
+    await shop.go("#/shop-lists");
+    await expect(shop.main.getByRole("heading", { name: "Entries not received" })).toHaveCount(0);
 
-    // Forty days later the owner of the ended job has left the van, and no file takes that along.
+    // Forty days later the customer of the ended job has left the van, and no file takes that along.
     await van.page.clock.setFixedTime(Date.now() + 40 * 86_400_000);
-    await van.take([file(receipt.name, receipt.text)]);
+    await van.take([file(confirmation.name, confirmation.text)]);
     await van.go("#/");
     const left = van.main.getByRole("listitem").filter({ hasText: "Customer data removed here; the shop has the job" });
-    await expect(left).toContainText("owner-");
+    await expect(left).toContainText("customer-");
     const kept = JSON.stringify(await journal(van.page));
     for (const word of [EARLY.name, EARLY.plate, EARLY.said]) expect(kept, word).not.toContain(word);
     expect(kept).toContain(LATE.name);
     await van.go("#/out");
-    await van.key(/^owner-/).tap();
+    await van.key(/^customer-/).tap();
     const again = await van.made(() => van.key("Export the chosen jobs").tap());
     expect(again.text).not.toContain(EARLY.name);
     verified(again.path);
-    await expect(await yard.take([file(again.name, again.text)])).toContainText("0 of them new");
-    await yard.go("#/");
-    await expect(yard.main).toContainText(EARLY.name);
+    await expect(await shop.take([file(again.name, again.text)])).toContainText("0 of them new");
+    await shop.go("#/");
+    await expect(shop.main).toContainText(EARLY.name);
   });
 });
 
@@ -219,36 +219,36 @@ function sealed(whole) {
   return JSON.stringify(whole);
 }
 
-test("an owner is erased with what names them, and an old file does not bring them back", async ({ app }) => {
-  const yard = new Desk(app);
-  await yard.book(LATE);
-  await yard.go("#/out");
-  const old = await yard.closeDay();
+test("a customer is erased with what names them, and an old file does not bring them back", async ({ app }) => {
+  const shop = new Desk(app);
+  await shop.book(LATE);
+  await shop.go("#/out");
+  const old = await shop.closeDay();
   expect(old.text).toContain(LATE.name);
-  await yard.go("#/");
-  await yard.rows("Open jobs").first().getByRole("link").tap();
-  await yard.isAt("Prep: Vehicle");
-  await yard.key("More").tap();
-  await yard.way("All steps").tap();
-  await yard.way("Erase the customer").tap();
-  await expect(yard.main).toContainText(LATE.name);
-  const complaint = yard.key(/^Complaint: /);
+  await shop.go("#/");
+  await shop.rows("Open jobs").first().getByRole("link").tap();
+  await shop.isAt("Prep: Vehicle");
+  await shop.key("More").tap();
+  await shop.way("All steps").tap();
+  await shop.way("Erase the customer").tap();
+  await expect(shop.main).toContainText(LATE.name);
+  const complaint = shop.key(/^Complaint: /);
   await expect(complaint).toContainText("stays");
   await complaint.tap();
   await expect(complaint).toContainText("goes");
-  await hold(yard, "Erase for good");
-  await expect(yard.main).toContainText("Erased. The job is saved under another name:");
+  await hold(shop, "Erase for good");
+  await expect(shop.main).toContainText("Erased. The job is saved under another name:");
   const gone = async () => {
     const kept = JSON.stringify(await journal(app)) + await app.evaluate(() => JSON.stringify(localStorage));
     for (const word of [LATE.name, LATE.plate, LATE.said]) expect(kept, word).not.toContain(word);
   };
   await gone();
-  const outcome = await yard.take([file("old.json", old.text)]);
+  const outcome = await shop.take([file("old.json", old.text)]);
   await expect(outcome).toContainText("0 of them new");
   await gone();
-  await yard.go("#/");
-  await expect(yard.rows("Open jobs").first()).toContainText("owner-");
-  await expect(yard.main).not.toContainText(LATE.name);
+  await shop.go("#/");
+  await expect(shop.rows("Open jobs").first()).toContainText("customer-");
+  await expect(shop.main).not.toContainText(LATE.name);
 });
 
 async function hold(quick, name) {
@@ -263,18 +263,18 @@ async function hold(quick, name) {
 }
 
 test("the lines of an estimate are kept for the next one of that kind", async ({ app }) => {
-  const yard = new Desk(app);
+  const shop = new Desk(app);
   const bill = () => app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/bill"); });
-  await yard.book(LATE);
+  await shop.book(LATE);
   await bill();
-  await yard.main.getByRole("group", { name: "Next line" }).getByRole("button", { name: "Labor" }).tap();
+  await shop.main.getByRole("group", { name: "Next line" }).getByRole("button", { name: "Labor" }).tap();
   await app.getByLabel("For", { exact: true }).fill("Hub bearing, one corner");
   await app.getByLabel(/^Price of one/).fill("180");
-  await yard.key("Save the line").tap();
-  await yard.key("Save these lines for the next estimates").tap();
-  await expect(yard.key("Save these lines for the next estimates")).toHaveCount(0);
-  await yard.book(EARLY);
+  await shop.key("Save the line").tap();
+  await shop.key("Save these lines for the next estimates").tap();
+  await expect(shop.key("Save these lines for the next estimates")).toHaveCount(0);
+  await shop.book(EARLY);
   await bill();
-  await yard.key("Begin with the shop's lines").tap();
-  await expect(yard.main.getByRole("listitem").filter({ hasText: "Hub bearing, one corner" })).toContainText("180.00");
+  await shop.key("Begin with the shop's lines").tap();
+  await expect(shop.main.getByRole("listitem").filter({ hasText: "Hub bearing, one corner" })).toContainText("180.00");
 });

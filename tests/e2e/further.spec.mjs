@@ -1,13 +1,13 @@
-// Further work: the owner reads what it is and what it comes to, signs, and a car that waited for
+// Further work: the customer reads what it is and what it comes to, signs, and a car that waited for
 // the answer is shoved before anybody reaches under it.
 import { expect, test } from "./support/fixtures.mjs";
 import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
 import { Quick } from "./pages/quick.mjs";
 
-/** A sheared stud at the wheel nuts, on the record, with its picture refused. */
+/** A sheared stud at the lug nuts, on the record, with its picture refused. */
 async function broken(app) {
   const quick = new Quick(app);
-  const entries = before(sampleEntries("replaced-hub"), (what) => what.moved?.step === "turn_wheel_nuts@front_left");
+  const entries = before(sampleEntries("replaced-hub"), (what) => what.moved?.step === "turn_lug_nuts@front_left");
   await quick.open(fileOf(entries));
   await quick.isAt("Torque: Lug nuts");
   await quick.key("Something is wrong").tap();
@@ -19,7 +19,7 @@ async function broken(app) {
   return quick;
 }
 
-test("the owner signs for further work after the car waited, and it is shoved first", async ({ app }) => {
+test("the customer signs for further work after the car waited, and it is shoved first", async ({ app }) => {
   const quick = await broken(app);
   await quick.key("No answer yet").tap();
   await expect(quick.alert("the car waits as it is")).toBeVisible();

@@ -31,7 +31,7 @@ test("killed in the middle of Gauge, the phone comes back to round 3", async ({ 
   });
 });
 
-test("killed after the third wheel nut, the pass starts again at 1 and forgets no tap", async ({ host }) => {
+test("killed after the third lug nut, the pass starts again at 1 and forgets no tap", async ({ host }) => {
   test.setTimeout(150_000);
   await phone(host, async ({ profile, page }) => {
     const quick = new Quick(page);
@@ -47,12 +47,12 @@ test("killed after the third wheel nut, the pass starts again at 1 and forgets n
     await expect(again.quick.key("Lug nut 4 clicked")).toHaveCount(0);
     const after = await exported(again.page, again.quick);
     expect(after.slice(0, before.length)).toEqual(before);
-    expect(turned(after, "turn_wheel_nuts")).toEqual([1, 2, 3]);
+    expect(turned(after, "turn_lug_nuts")).toEqual([1, 2, 3]);
 
     await again.quick.key("Start again at 1").tap();
     for (const nut of [1, 2, 3, 4, 5]) await again.quick.key(`Lug nut ${nut} clicked`).tap();
     await again.quick.isAt("Verify: Pedal first");
-    expect(turned(await exported(again.page, again.quick), "turn_wheel_nuts")).toEqual([1, 2, 3, 1, 2, 3, 4, 5]);
+    expect(turned(await exported(again.page, again.quick), "turn_lug_nuts")).toEqual([1, 2, 3, 1, 2, 3, 4, 5]);
   });
 });
 

@@ -37,7 +37,7 @@ async function exported(quick) {
   return JSON.parse(readFileSync(await (await download).path(), "utf8")).logs[0].entries;
 }
 
-/** Writes a note at the step on the glass, up to the key that keeps it. */
+/** Writes a note at the step on the screen, up to the key that keeps it. */
 async function writeNote(quick, text) {
   await quick.key("More").tap();
   await quick.key("Note").tap();
@@ -54,11 +54,11 @@ test("two tabs tapped in turn show the same step and lose nothing", async ({ app
     await one.page.bringToFront();
     await one.step(WORN);
     const label = await one.label();
-    // The owner's page has nothing on it but what the owner needs.
+    // The customer's page has nothing on it but what the customer needs.
     if (label === "Approve: Customer's answer") await other.isAt(label);
     else most = Math.max(most, await agree(tabs, label));
   }
-  // 5 wheel nuts, wheel, 2 pins, caliper, pads, stake, axle nut, 2 bracket bolts, bracket, rotor,
+  // 5 lug nuts, wheel, 2 pins, caliper, pads, stake, axle nut, 2 bracket bolts, bracket, rotor,
   // sensor wire, 4 hub bolts, hub, plate.
   expect(most).toBe(23);
   const entries = await exported(tabs[0]);

@@ -65,10 +65,10 @@ test("from the card to the last nut, with a stud that breaks and two kills", asy
     await expect(loose).toHaveText(/^0/);
 
     const entries = await exported(page, quick);
-    expect(turned(entries, "turn_wheel_nuts")).toEqual([1, 2, 1, 2, 3, 4, 5]);
+    expect(turned(entries, "turn_lug_nuts")).toEqual([1, 2, 1, 2, 3, 4, 5]);
     const told = entries.map(({ what }) => what);
     expect(told.find(({ mishap }) => mishap).mishap).toMatchObject({
-      kind: "sheared", item: { corner: "front_left", group: "wheel_nuts", number: 3 }, minutes: 30,
+      kind: "sheared", item: { corner: "front_left", group: "lug_nuts", number: 3 }, minutes: 30,
     });
     expect(told.find(({ consent }) => consent?.scope === "extra").consent.yes).toBe(true);
     expect(told.filter(({ mended }) => mended)).toHaveLength(1);

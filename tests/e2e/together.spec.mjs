@@ -27,7 +27,7 @@ test("a row that was turned stays open and comes next alone", async ({ app }) =>
 });
 
 test("after the nuts were cracked no wheel comes off before the car was shoved", async ({ app }) => {
-  const quick = await at(app, "crack_wheel_nuts");
+  const quick = await at(app, "loosen_lug_nuts");
   await quick.isAt("Measure: Loosen lug nuts");
   await quick.unfold();
   await quick.key("It moved").tap();

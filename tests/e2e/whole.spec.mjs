@@ -1,6 +1,6 @@
 // One real job from the booking message to the file, on a phone without a signal, by touch.
 //
-// The glass counts every contact and every typed character; the limits are those of a person with
+// The screen counts every contact and every typed character; the limits are those of a person with
 // gloves in a driveway, and are not to be raised.
 import { readFileSync } from "node:fs";
 import Ajv2020 from "ajv/dist/2020.js";
@@ -13,13 +13,13 @@ import { Quick } from "./pages/quick.mjs";
 
 const MOST = { pack: 35, packKnown: 20, car: 95, carLetters: 0, carDigits: 12 };
 
-/** Off or loosened when the hub is out: 5 wheel nuts, wheel, 2 pins, caliper, pads, stake, axle nut,
+/** Off or loosened when the hub is out: 5 lug nuts, wheel, 2 pins, caliper, pads, stake, axle nut,
  * 2 bracket bolts, bracket, rotor, sensor wire, 4 hub bolts, hub, plate. */
 const ALL_LOOSE = 5 + 1 + 2 + 1 + 1 + 1 + 1 + 2 + 1 + 1 + 1 + 4 + 1 + 1;
 
 /** Fasteners that end at their card, each by a tap of its own. */
 const BY_CARD = {
-  hub_bolts: 4, bracket_bolts: 2, axle_nut: 1, caliper_pins: 2, wheel_nuts: 5,
+  hub_bolts: 4, bracket_bolts: 2, axle_nut: 1, caliper_pins: 2, lug_nuts: 5,
 };
 
 /** From the list of jobs to the car, with everything looked up for a new family. */
@@ -127,7 +127,7 @@ function entriesOf(path) {
   return file.logs[0].entries.map(({ what }) => what);
 }
 
-/** The exported entries hold each reading, each fastener, each picture and each answer of the owner. */
+/** The exported entries hold each reading, each fastener, each picture and each answer of the customer. */
 function holdsEverything(entries) {
   const of = (kind) => entries.flatMap((what) => (kind in what ? [what[kind]] : []));
   const pulls = (when) => of("reading")
@@ -153,7 +153,7 @@ function holdsEverything(entries) {
   // What one tap says of several steps is kept for each of them.
   const answered = of("answered").map(({ step }) => step.replace("@front_left", ""));
   for (const step of [
-    "lift_stand", "crack_wheel_nuts", "shove.3", "crack_axle_nut", "shove.7", "strip_nut", "strip_brake", "gauge_clean", "rig_push", "compare", "seat", "offer",
+    "lift_stand", "loosen_lug_nuts", "shove.3", "loosen_axle_nut", "shove.7", "strip_nut", "strip_brake", "gauge_clean", "rig_push", "compare", "seat", "offer",
     "route_sensor", "rotor_on", "bracket_on", "caliper_on", "pedal", "nut_on", "caliper_down", "stake", "pedal.2",
     "wheel_on", "lower", "clear", "tools", "retorque", "report", "sign_speed", "sign_swerve", "sign_coast", "sign_surface", "sign_brake",
   ]) expect(answered, step).toContain(step);

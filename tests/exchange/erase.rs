@@ -1,4 +1,4 @@
-//! A body that is gone: erased for good, or let go of by a van while the yard has it.
+//! A body that is gone: erased for good, or let go of by a van while the shop has it.
 
 use super::*;
 
@@ -8,7 +8,7 @@ fn erasing_a_person_keeps_the_digest_and_beats_the_original() {
     let gone: Vec<String> = texts
         .iter()
         .map(|text| match decode(text).unwrap().what {
-            What::Person(..) => erased(text),
+            Event::Person(..) => erased(text),
             _ => text.clone(),
         })
         .collect();
@@ -31,7 +31,7 @@ fn only_what_names_a_person_can_be_erased_a_forged_one_empties_no_finding() {
     let mut forged = 0;
     for record in &here {
         let what = decode(&record.text).unwrap().what;
-        if matches!(what, What::Person(..)) || what.is_gone() || Besides::of(&what).is_some() {
+        if matches!(what, Event::Person(..)) || what.is_gone() || Besides::of(&what).is_some() {
             continue;
         }
         let emptied = [kept(&erased(&record.text))];
@@ -50,22 +50,22 @@ fn only_what_names_a_person_can_be_erased_a_forged_one_empties_no_finding() {
 fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
     let whole: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
     let gone = let_go(&whole).unwrap();
-    let kinds: Vec<What> = gone
+    let kinds: Vec<Event> = gone
         .iter()
         .map(|g| decode(&original(&whole, g)).unwrap().what)
         .collect();
-    let is = |is: fn(&What) -> bool| kinds.iter().filter(|what| is(what)).count();
-    assert_eq!(is(|what| matches!(what, What::Person(..))), 1);
-    assert_eq!(is(|what| matches!(what, What::Said(_))), 1);
-    assert_eq!(is(|what| matches!(what, What::Note(..))), 1);
-    assert_eq!(is(|what| matches!(what, What::Signed(_))), 1);
-    assert_eq!(is(|what| matches!(what, What::Captioned(_))), 1);
+    let is = |is: fn(&Event) -> bool| kinds.iter().filter(|what| is(what)).count();
+    assert_eq!(is(|what| matches!(what, Event::Person(..))), 1);
+    assert_eq!(is(|what| matches!(what, Event::Said(_))), 1);
+    assert_eq!(is(|what| matches!(what, Event::Note(..))), 1);
+    assert_eq!(is(|what| matches!(what, Event::Signed(_))), 1);
+    assert_eq!(is(|what| matches!(what, Event::Captioned(_))), 1);
     assert_eq!(gone.len(), 5);
     let van: Vec<KeptText> = whole
         .iter()
         .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
         .collect();
-    // The yard opens the van's file: nothing is emptied, nothing is called edited.
+    // The shop opens the van's file: nothing is emptied, nothing is called edited.
     let van = records(&file(van.into_iter().map(|r| r.text).collect()));
     let change = merge(&whole, &van);
     let same = Merge {
@@ -73,17 +73,17 @@ fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
         ..Merge::default()
     };
     assert_eq!(change, same);
-    // The van opens the yard's file: all of it is back.
+    // The van opens the shop's file: all of it is back.
     let back: Vec<KeptText> = gone.iter().map(|g| kept(&original(&whole, g))).collect();
     assert_eq!(merge(&van, &whole).replace, back);
-    // What the yard erased meanwhile stays erased on both, and beats what was let go of.
+    // What the shop erased meanwhile stays erased on both, and beats what was let go of.
     let erased = erased_with(&whole, Besides::ALL).unwrap();
     assert_eq!(merge(&van, &erased).replace.len(), erased.len());
-    let yard = merge(&[], &[erased.clone(), whole.clone()].concat()).add;
-    assert_eq!(merge(&yard, &van).replace, []);
+    let shop = merge(&[], &[erased.clone(), whole.clone()].concat()).add;
+    assert_eq!(merge(&shop, &van).replace, []);
     let texts = |records: &[KeptText]| digest(records.iter().map(|r| r.text.clone()));
     assert_eq!(texts(&van), texts(&whole));
-    assert_eq!(texts(&yard), texts(&whole));
+    assert_eq!(texts(&shop), texts(&whole));
     // All three at once: the erased form, whatever the order.
     for at in 0..3 {
         let mut all = [
@@ -109,7 +109,7 @@ fn a_forged_letting_go_of_a_finding_empties_nothing() {
         if entry.what.is_gone() {
             continue;
         }
-        entry.what = What::LetGo(entry_digest(&record.text));
+        entry.what = Event::LetGo(entry_digest(&record.text));
         let forged = [kept(&encode(&entry).unwrap())];
         assert_eq!(merge(&here, &forged).replace, []);
         let whole = std::slice::from_ref(record);

@@ -27,7 +27,7 @@ fn the_file_of_version_1_is_still_read_and_written() {
     assert_eq!(sheet.ended().unwrap().charge, Some(Charge::Towed));
     let nut = sheet.card(CardItem::AxleNut).unwrap();
     assert_eq!((nut.fault(), nut.stages().len()), (None, 5));
-    let turn = StepKey::at(Step::TurnWheelNuts, front_left);
+    let turn = StepKey::at(Step::TurnLugNuts, front_left);
     assert!(sheet.lever(turn).is_some());
     assert!(hubslate::job::mishap::open_mishaps(&sheet).is_empty());
     let hose = sheet.loose().pop().unwrap().0;
@@ -40,7 +40,7 @@ fn the_file_of_version_1_is_still_read_and_written() {
         .entries()
         .iter()
         .filter(|entry| sheet.is_struck(&entry.id));
-    assert!(struck.map(|entry| &entry.what).eq([&What::Note(
+    assert!(struck.map(|entry| &entry.what).eq([&Event::Note(
         Some(StepKey::at(Step::Agree, front_left)),
         "line one\nline two".to_owned()
     )]));
@@ -88,7 +88,7 @@ fn as_first_written(kind: LogKind, log: LogId, texts: Vec<String>) -> String {
 }
 
 /// The sheet of a shipped file, which is read whole and written again as it was.
-fn fixture(name: &str) -> Sheet {
+fn fixture(name: &str) -> JobState {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("tests/fixtures/{name}.json"));
     let fixture = std::fs::read_to_string(path).unwrap();
     let log = read(&fixture).unwrap().logs.remove(0);
@@ -115,8 +115,8 @@ fn a_file_with_runs_round_a_face_is_still_read_and_written() {
 }
 
 #[test]
-fn a_file_with_what_the_yard_counts_is_still_read_and_written() {
-    let sheet = fixture("job-1-yard");
+fn a_file_with_what_the_shop_counts_is_still_read_and_written() {
+    let sheet = fixture("job-1-shop");
     assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
 }
@@ -150,7 +150,7 @@ fn a_file_with_a_rotor_under_the_micrometer_is_still_read_and_written() {
 }
 
 #[test]
-fn a_file_with_slot_settings_and_receipt_is_still_read_and_written() {
+fn a_file_with_slot_settings_and_confirmation_is_still_read_and_written() {
     let sheet = fixture("job-1-flow");
     let slot = flow::slot(&sheet).unwrap();
     let time = slot.time.map(|time| time.to_string());
@@ -186,7 +186,7 @@ fn a_file_with_angles_and_their_gauge_is_still_read_and_written() {
     assert_eq!(more.angle_gauge, Some(true));
     assert_eq!(more.angle_due, NaiveDate::from_ymd_opt(2027, 2, 1));
     let told = sheet.counting().filter_map(|entry| match entry.what {
-        What::Angled(step, by) => Some((step.step, by)),
+        Event::Angled(step, by) => Some((step.step, by)),
         _ => None,
     });
     let expected = [

@@ -2,7 +2,7 @@
 
 use super::*;
 use hubslate::exchange::verify::{Finding, verify};
-use hubslate::job::entry::{Carried, Receipt, Stock};
+use hubslate::job::entry::{Carried, Confirmation, Stock};
 use hubslate::job::kit::first_kit;
 use hubslate::units::System;
 
@@ -12,7 +12,7 @@ const IDS: [(LogKind, &str); 5] = [
     (LogKind::CardBook, "book:marlin-estate"),
     (LogKind::VanKit, "kit:van"),
     (LogKind::Shop, "shop:rules"),
-    (LogKind::Receipt, "yard:receipts"),
+    (LogKind::Confirmation, "confirmations:shop"),
 ];
 
 fn of(kind: LogKind, id: &str, texts: Vec<String>) -> Result<(), ImportError> {
@@ -46,15 +46,18 @@ fn a_log_with_an_entry_of_another_kind_is_refused() {
         least: 1,
         cores: 0,
     };
-    let family = What::Vehicle(VehicleField::Family, "Marlin estate".to_owned());
+    let family = Event::Vehicle(VehicleField::Family, "Marlin estate".to_owned());
     // What each kind of log beside jobs holds, by itself.
     let own = [
         (LogKind::CardBook, family),
-        (LogKind::VanKit, What::Carried(carried)),
-        (LogKind::VanKit, What::Stock(stock)),
-        (LogKind::Shop, What::Shop(Box::default())),
-        (LogKind::Receipt, What::Receipt(Receipt { held: vec![] })),
-        (LogKind::Job, What::Said("it hums".to_owned())),
+        (LogKind::VanKit, Event::Carried(carried)),
+        (LogKind::VanKit, Event::Stock(stock)),
+        (LogKind::Shop, Event::Shop(Box::default())),
+        (
+            LogKind::Confirmation,
+            Event::Confirmation(Confirmation { held: vec![] }),
+        ),
+        (LogKind::Job, Event::Said("it hums".to_owned())),
     ];
     for (home, what) in own {
         for (kind, id) in IDS {
@@ -62,7 +65,7 @@ fn a_log_with_an_entry_of_another_kind_is_refused() {
             let refused = Err(ImportError::BadEntry {
                 log: LogId(id.to_owned()),
                 place: 1,
-                fault: EntryFault::OtherKind,
+                fault: EntryError::OtherKind,
             });
             // A job takes a family and a kit of its own; what is not a job's says nothing of one.
             let fits = kind == home || kind == LogKind::Job;
@@ -78,7 +81,7 @@ fn a_known_kind_in_another_version_is_unknown_and_the_job_is_read_only() {
     for v in [0, 2, 7] {
         let text = raw(v, ID, body);
         let entry = decode(&text).unwrap();
-        assert_eq!(entry.what, What::Unknown(body.to_owned()), "{v}");
+        assert_eq!(entry.what, Event::Unknown(body.to_owned()), "{v}");
         assert!(fold([entry]).read_only());
         assert_eq!(records(&file(vec![text.clone()])), [kept(&text)]);
     }
@@ -109,7 +112,7 @@ fn verify_names_what_import_refuses() {
     assert_eq!(findings(LogKind::Job, LOG), []);
     let kind = Finding::Kind("card_book".to_owned());
     assert!(findings(LogKind::CardBook, LOG).contains(&kind));
-    let fault = EntryFault::OtherKind;
+    let fault = EntryError::OtherKind;
     let entry = [Finding::Entry { place: 1, fault }];
     assert_eq!(findings(LogKind::CardBook, "book:marlin-estate"), entry);
 }

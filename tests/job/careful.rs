@@ -24,7 +24,7 @@ fn the_same_value_twice_is_no_disagreement() {
 #[test]
 fn loose_beats_tight_until_it_is_settled() {
     for joined in either_clock(&Job::opened(), &off(), &tight()) {
-        assert_eq!(joined.sheet().item(pin()), Some(Hold::Off));
+        assert_eq!(joined.sheet().item(pin()), Some(ItemState::Off));
     }
 }
 
@@ -76,9 +76,9 @@ fn a_sign_on_the_road_that_was_there_beats_one_that_was_not() {
         }
     }
     let swerve = StepKey::once(Step::SignSwerve);
-    let picked = |pick| What::Answered(swerve, Reply::Picked(pick));
-    let louder = picked(Pick::LouderRight);
-    for joined in either_clock(&Job::opened(), &louder, &picked(Pick::NoChange)) {
+    let picked = |pick| Event::Answered(swerve, Reply::Picked(pick));
+    let louder = picked(Choice::LouderRight);
+    for joined in either_clock(&Job::opened(), &louder, &picked(Choice::NoChange)) {
         assert_eq!(joined.sheet().answered(swerve).unwrap().what, louder);
     }
 }
@@ -91,7 +91,7 @@ fn a_row_that_means_stop_is_not_lost_to_another_phones_list() {
             Check::NutsAsFound,
             Check::WheelUpright,
             Check::PedalFirm,
-            Check::Tyres,
+            Check::Tires,
         ];
         let rows = all.map(|row| {
             (
@@ -103,10 +103,10 @@ fn a_row_that_means_stop_is_not_lost_to_another_phones_list() {
                 },
             )
         });
-        What::Answered(step, Reply::Checked(rows.to_vec()))
+        Event::Answered(step, Reply::Checked(rows.to_vec()))
     };
     for stop in [Check::WheelUpright, Check::NutsAsFound] {
-        for other in [Check::PedalFirm, Check::Tyres] {
+        for other in [Check::PedalFirm, Check::Tires] {
             for joined in either_clock(&Job::opened(), &list(stop), &list(other)) {
                 let sheet = joined.sheet();
                 assert_eq!(sheet.answered(step).unwrap().what, list(stop));
@@ -119,10 +119,10 @@ fn a_row_that_means_stop_is_not_lost_to_another_phones_list() {
 #[test]
 fn not_done_beats_yes_until_it_is_settled() {
     let shove = StepKey::at(Step::Shove, HERE);
-    let skipped = What::Answered(shove, Reply::NotDone(Because::NoTime));
+    let skipped = Event::Answered(shove, Reply::NotDone(NotDoneReason::NoTime));
     for joined in either_clock(&Job::opened(), &skipped, &said(shove, Answer::Yes)) {
         let reply = joined.sheet().reply(shove).cloned();
-        assert_eq!(reply, Some(Reply::NotDone(Because::NoTime)));
+        assert_eq!(reply, Some(Reply::NotDone(NotDoneReason::NoTime)));
     }
 }
 
@@ -133,19 +133,19 @@ fn what_hands_and_ears_found_wrong_beats_what_they_found_well() {
     let cases = [
         (
             spin,
-            Reply::Picked(Pick::GrindsHot),
-            Reply::Picked(Pick::SmoothQuiet),
+            Reply::Picked(Choice::GrindsHot),
+            Reply::Picked(Choice::SmoothQuiet),
         ),
         (
             spin,
-            Reply::Picked(Pick::Rough),
-            Reply::NotDone(Because::NoTime),
+            Reply::Picked(Choice::Rough),
+            Reply::NotDone(NotDoneReason::NoTime),
         ),
         (rock, Reply::Felt(Felt::Knocks), Reply::Felt(Felt::Nothing)),
     ];
     for (step, wrong, well) in cases {
-        let safe = What::Answered(step, wrong.clone());
-        for joined in either_clock(&Job::opened(), &safe, &What::Answered(step, well)) {
+        let safe = Event::Answered(step, wrong.clone());
+        for joined in either_clock(&Job::opened(), &safe, &Event::Answered(step, well)) {
             assert_eq!(joined.sheet().reply(step), Some(&wrong));
         }
     }
@@ -157,7 +157,7 @@ fn a_later_entry_that_saw_both_settles_it() {
         joined.phone.clock = LONG_AGO;
         joined.tap(vec![tight()]);
         let sheet = joined.sheet();
-        assert_eq!(sheet.item(pin()), Some(Hold::Done));
+        assert_eq!(sheet.item(pin()), Some(ItemState::Done));
         assert_eq!(sheet.stated(&Key::Item(pin())).count(), 1);
         assert_eq!(sheet.problems(), []);
     }
@@ -171,5 +171,5 @@ fn a_later_entry_that_saw_only_one_settles_nothing() {
     two.tap(vec![off()]);
     two.tap(vec![tight()]);
     one.take(&two);
-    assert_eq!(one.sheet().item(pin()), Some(Hold::Off));
+    assert_eq!(one.sheet().item(pin()), Some(ItemState::Off));
 }

@@ -1,4 +1,4 @@
-//! What is measured or judged anew: after a failed proof, after loose nuts, by a later set.
+//! What is measured or judged again: after a failed proof, after loose nuts, by a later set.
 
 use super::*;
 
@@ -12,7 +12,7 @@ const STILL_PLAYS: Story = Story {
 fn rough_again() -> Job {
     let spin = at(Step::ProveSpin);
     let mut job = walk_to(STILL_PLAYS, spin);
-    job.tap(vec![What::Answered(spin, Reply::Picked(Pick::Rough))]);
+    job.tap(vec![Event::Answered(spin, Reply::Picked(Choice::Rough))]);
     job
 }
 
@@ -38,8 +38,8 @@ fn a_proof_that_fails_is_told_at_the_open_wheel_end_and_measured_again_from_its_
     assert_eq!(asked.len(), 6);
     // The walk's second spin is smooth, and its needle moves as far as before the work.
     assert!(is_blocked(&job.sheet(), HERE));
-    let pulls = |what: &What| match what {
-        What::Reading(Reading {
+    let pulls = |what: &Event| match what {
+        Event::Reading(Reading {
             set,
             round,
             side: Side::Pull,
@@ -56,7 +56,7 @@ fn a_proof_that_fails_is_told_at_the_open_wheel_end_and_measured_again_from_its_
 }
 
 /// From the last look back to it, and the steps that were asked on the way.
-fn measured_anew(job: &mut Job, story: Story) -> Vec<StepKey> {
+fn measured_again(job: &mut Job, story: Story) -> Vec<StepKey> {
     let last = StepKey::once(Step::ProveResult);
     let again = measure_again(&job.sheet(), &steps(&job.sheet()), HERE);
     job.tap(again);
@@ -78,9 +78,9 @@ fn measured_again_with_the_wheel_on_it_is_opened_first_and_closed_after_it() {
         let story = Story { nut, ..STILL_PLAYS };
         let mut job = walk_to(story, StepKey::once(Step::ProveResult));
         assert_eq!(job.sheet().loose(), []);
-        let asked = measured_anew(&mut job, story);
+        let asked = measured_again(&mut job, story);
         let opened = [
-            Step::CrackWheelNuts,
+            Step::LoosenLugNuts,
             Step::Shove,
             Step::WheelOffAgain,
             Step::CaliperUpAgain,
@@ -97,14 +97,14 @@ fn measured_again_with_the_wheel_on_it_is_opened_first_and_closed_after_it() {
             Step::Pedal,
             Step::WheelOn,
             Step::Lower,
-            Step::TurnWheelNuts,
+            Step::TurnLugNuts,
             Step::ProvePedal,
             Step::Clear,
         ];
         assert_eq!(closed, closes, "{nut:?}");
         assert_eq!(job.sheet().loose(), []);
         // And once more: it is opened and closed once more.
-        assert_eq!(measured_anew(&mut job, story), asked);
+        assert_eq!(measured_again(&mut job, story), asked);
     }
 }
 
@@ -119,10 +119,10 @@ fn measured_again_every_nut_is_loose_until_its_own_tap() {
     }
     let loose = job.sheet().loose().len();
     assert_eq!(loose, 5 + 1 + 2 + 2, "nuts, wheel, pins, caliper and pads");
-    while next_key(&job.sheet()) != Some(at(Step::TurnWheelNuts)) {
+    while next_key(&job.sheet()) != Some(at(Step::TurnLugNuts)) {
         step(&mut job, story);
     }
-    assert_eq!(far(&job, at(Step::TurnWheelNuts)), Status::Open);
+    assert_eq!(far(&job, at(Step::TurnLugNuts)), Status::Open);
     assert_eq!(job.sheet().loose().len(), 5);
 }
 
@@ -139,12 +139,12 @@ fn with_the_caliper_closed_and_the_wheel_off_it_is_shoved_and_only_the_caliper_i
 }
 
 /// A corner that is judged by its entries: nothing felt, smooth, nuts found loose or not.
-fn judged(job: &Job, nth: u8) -> What {
-    What::Decided(hubslate::job::evidence::decided(&job.sheet(), HERE, nth))
+fn judged(job: &Job, nth: u8) -> Event {
+    Event::Decided(hubslate::job::evidence::decided(&job.sheet(), HERE, nth))
 }
 
 #[test]
-fn a_stop_for_loose_wheel_nuts_is_judged_anew_once_they_are_at_their_card() {
+fn a_stop_for_loose_lug_nuts_is_judged_anew_once_they_are_at_their_card() {
     let look = StepKey::once(Step::BeforeDriving);
     let to_card = StepKey::once(Step::NutsToCard);
     let story = Story {
@@ -154,7 +154,7 @@ fn a_stop_for_loose_wheel_nuts_is_judged_anew_once_they_are_at_their_card() {
     };
     let mut job = walk_to(story, look);
     let loose = Reply::Checked(vec![(Check::NutsAsFound, Answer::No)]);
-    job.tap(vec![What::Answered(look, loose.clone())]);
+    job.tap(vec![Event::Answered(look, loose.clone())]);
     assert_eq!(next_key(&job.sheet()), Some(to_card));
     job.tap(vec![said(to_card, Answer::No)]);
     assert_eq!(next_key(&job.sheet()), Some(to_card));
@@ -176,14 +176,14 @@ fn a_stop_for_loose_wheel_nuts_is_judged_anew_once_they_are_at_their_card() {
     assert_ne!(decision(&job), Decision::Stop);
     assert_eq!(next_key(&job.sheet()), Some(at(Step::CaliperDown)));
     // Found loose once more, the old yes does not count.
-    job.tap(vec![What::Answered(look, loose)]);
-    assert!(hubslate::job::nuts::nuts_are_loose(&job.sheet()));
+    job.tap(vec![Event::Answered(look, loose)]);
+    assert!(hubslate::job::loose_lug_nuts::nuts_are_loose(&job.sheet()));
 }
 
 /// The new part does not move.
-fn no_play_after(what: What) -> What {
+fn no_play_after(what: Event) -> Event {
     match what {
-        What::Reading(read) if read.set.when == When::After => What::Reading(Reading {
+        Event::Reading(read) if read.set.when == When::After => Event::Reading(Reading {
             divisions: Decimal::parse("0").unwrap(),
             ..read
         }),
@@ -192,11 +192,11 @@ fn no_play_after(what: What) -> What {
 }
 
 #[test]
-fn what_the_owner_agreed_to_is_not_judged_anew() {
+fn what_the_customer_agreed_to_is_not_judged_again() {
     let look = StepKey::once(Step::BeforeDriving);
     let mut job = walk_to(Story::REPLACED, look);
     let loose = Reply::Checked(vec![(Check::NutsAsFound, Answer::No)]);
-    job.tap(vec![What::Answered(look, loose)]);
+    job.tap(vec![Event::Answered(look, loose)]);
     let to_card = StepKey::once(Step::NutsToCard);
     job.tap(vec![said(to_card, Answer::NotDone)]);
     while next_key(&job.sheet()) != Some(at(Step::Decide)) {
@@ -233,10 +233,10 @@ fn a_first_decision_made_anew_puts_the_second_aside() {
     let mut job = walk_to(story, at(Step::CaliperDown));
     assert_eq!(job.sheet().decided(HERE).unwrap().nth, 2);
     let anew = |again| {
-        What::Decided(Decided {
+        Event::Decided(Decided {
             again,
             ..match technician::decided(1, story) {
-                What::Decided(decided) => decided,
+                Event::Decided(decided) => decided,
                 other => panic!("{other:?}"),
             }
         })

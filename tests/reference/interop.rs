@@ -3,7 +3,7 @@
 use hubslate::exchange::calendar::{escaped, folded};
 use hubslate::exchange::canonical::{canonical, ecmascript};
 use hubslate::exchange::sha256_hex;
-use hubslate::job::entry::{LogId, What};
+use hubslate::job::entry::{Event, LogId};
 use hubslate::slate::{Pen, compose};
 use jsonschema::draft202012;
 use serde_json::{Value, json};
@@ -56,7 +56,7 @@ fn uuid(row: &Row) -> String {
         told: None,
         chance,
     };
-    let notes = vec![What::Said(String::new()); 1 + usize::from(u16::from_be_bytes([b[6], b[7]]))];
+    let notes = vec![Event::Said(String::new()); 1 + usize::from(u16::from_be_bytes([b[6], b[7]]))];
     let entries = compose(&LogId(String::new()), &[], &pen, notes);
     entries.last().unwrap().id.0.clone()
 }

@@ -2,12 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use hubslate::trade::wheel_end::{Form, Group, Hold, Item, StepSpec, items};
+use hubslate::trade::wheel_end::{Form, Item, ItemKind, ItemState, StepSpec, items};
 
 /// Where every item stands that was touched.
 #[derive(Default)]
 pub struct Bench {
-    holds: BTreeMap<Item, Hold>,
+    holds: BTreeMap<Item, ItemState>,
 }
 
 impl Bench {
@@ -27,9 +27,9 @@ impl Bench {
         }
         if let Form::Turn(group) = spec.form {
             for item in items(corner, group, count(group)) {
-                let before = self.holds.insert(item, Hold::Done);
+                let before = self.holds.insert(item, ItemState::Done);
                 assert!(
-                    matches!(before, Some(Hold::ByHand | Hold::Snug)),
+                    matches!(before, Some(ItemState::ByHand | ItemState::Snug)),
                     "{:?} turns {item:?}, which was {before:?}",
                     spec.key
                 );
@@ -44,23 +44,23 @@ impl Bench {
     }
 
     /// Whether no item of the group is loose at the corner of `spec`.
-    pub fn is_back(&self, spec: &StepSpec, group: Group) -> bool {
+    pub fn is_back(&self, spec: &StepSpec, group: ItemKind) -> bool {
         let here = |item: &Item| item.group == group && Some(item.corner) == spec.key.corner;
         !self.loose().iter().any(here)
     }
 
     /// Whether any item of the group was ever touched.
-    pub fn was_touched(&self, group: Group) -> bool {
+    pub fn was_touched(&self, group: ItemKind) -> bool {
         self.holds.keys().any(|item| item.group == group)
     }
 }
 
 /// How many items a group has on the paper wheel end.
-const fn count(group: Group) -> u8 {
+const fn count(group: ItemKind) -> u8 {
     match group {
-        Group::WheelNuts => 5,
-        Group::HubBolts => 4,
-        Group::BracketBolts | Group::CaliperPins => 2,
+        ItemKind::LugNuts => 5,
+        ItemKind::HubBolts => 4,
+        ItemKind::BracketBolts | ItemKind::CaliperPins => 2,
         _ => 1,
     }
 }

@@ -3,17 +3,17 @@
 
 use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
-use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    AgainstLimit, Caption, Captioned, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind,
-    Ended, Ending, Entry, EntryId, FaceFound, Gauging, HandedOver, Held, How, Inputs, KitItem,
-    LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Proved, ReachFound, Reading,
-    Receipt, Reply, RotorFound, RunoutCard, RunoutReading, Scope, Setup, ShapeFound, Shop,
-    ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
-    VehicleField, Voice, WaveFound, What,
+    AgainstLimit, Caption, Captioned, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
+    Due, DueKind, Ended, Ending, Entry, EntryId, Event, FaceFound, Gauging, HandedOver, Held, How,
+    Inputs, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Proved,
+    ReachFound, Reading, Reply, RotorFound, RunoutCard, RunoutReading, Scope, Setup, ShapeFound,
+    Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
+    VehicleField, Voice, WaveFound,
 };
+use hubslate::job::manual_item::Also;
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::job::runout::Basis;
@@ -35,7 +35,8 @@ use hubslate::trade::runout::{
 };
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Kind, Pick, SetName, Start, Step, StepKey, When, items,
+    Check, Choice, Item, ItemKind, ItemState, Kind, NotDoneReason, SetName, Start, Step, StepKey,
+    When, items,
 };
 use hubslate::units::{
     Angle, AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, TorqueUnit,
@@ -58,11 +59,13 @@ pub fn entries() -> Vec<Entry> {
     whats.extend(round_a_face());
     whats.extend(through_a_rotor());
     whats.extend(kept_as_bytes());
-    whats.extend(between_yard_and_van());
+    whats.extend(between_shop_and_van());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
-    let note = whats.iter().position(|what| matches!(what, What::Note(..)));
-    whats.push(What::Strike(vec![EntryId(id(note.unwrap()))]));
+    let note = whats
+        .iter()
+        .position(|what| matches!(what, Event::Note(..)));
+    whats.push(Event::Strike(vec![EntryId(id(note.unwrap()))]));
     let mut entries = Vec::new();
     for (place, what) in whats.into_iter().enumerate() {
         let before: Vec<String> = place.checked_sub(1).map(id).into_iter().collect();
@@ -84,18 +87,18 @@ pub fn texts() -> Vec<String> {
         .collect()
 }
 
-fn before_the_work() -> Vec<What> {
+fn before_the_work() -> Vec<Event> {
     let erased = entry_digest("the address that stood here");
     let mut whats = vec![
-        What::Opened(Opened {
+        Event::Opened(Opened {
             start: Start::AtHome,
             practice: Some("quiet_front".to_owned()),
         }),
-        What::Person(PersonField::Name, "Dana Quill".to_owned()),
-        What::Erased(erased),
-        What::Said("It \"hums\" at 40 mph; the seat \u{2014} a little \u{1f527}.".to_owned()),
-        What::Vehicle(VehicleField::Studs, "5".to_owned()),
-        What::Corners(vec![FRONT_LEFT, Corner::RearRight]),
+        Event::Person(PersonField::Name, "Dana Quill".to_owned()),
+        Event::Erased(erased),
+        Event::Said("It \"hums\" at 40 mph; the seat \u{2014} a little \u{1f527}.".to_owned()),
+        Event::Vehicle(VehicleField::Studs, "5".to_owned()),
+        Event::Corners(vec![FRONT_LEFT, Corner::RearRight]),
     ];
     let mut cards = parts::cards(
         "Marlin Estate service book, wheel ends (invented)",
@@ -110,24 +113,27 @@ fn before_the_work() -> Vec<What> {
             reason: "not in the wheel end chapter".to_owned(),
         },
     });
-    whats.extend(cards.into_iter().map(What::Card));
-    whats.push(What::Missing(vec![KitItem::SpareNut, KitItem::PedalProp]));
-    whats.push(What::Carried(parts::carried(Dial::HALF_THOU)));
+    whats.extend(cards.into_iter().map(Event::Card));
+    whats.push(Event::Missing(vec![
+        KitItem::SpareNut,
+        KitItem::PedalDepressor,
+    ]));
+    whats.push(Event::Carried(parts::carried(Dial::HALF_THOU)));
     let mut price = parts::price(48_600, 9_500);
     price.estimate = Some(parts::estimate());
-    whats.push(What::Price(price));
+    whats.push(Event::Price(price));
     whats
 }
 
-fn at_the_corner() -> Vec<What> {
+fn at_the_corner() -> Vec<Event> {
     let at = |step| StepKey::at(step, FRONT_LEFT);
     let once = StepKey::once;
     let answered = [
         (once(Step::Booking), Reply::Done),
-        (once(Step::Drive), Reply::NotDone(Because::NotSafe)),
+        (once(Step::Drive), Reply::NotDone(NotDoneReason::NotSafe)),
         (once(Step::SignSpeed), Reply::Said(Answer::NotDone)),
         (at(Step::RockAxial), Reply::Felt(Felt::JustFelt)),
-        (at(Step::RigPush).nth(2), Reply::Picked(Pick::FlexHalf)),
+        (at(Step::RigPush).nth(2), Reply::Picked(Choice::FlexHalf)),
         (once(Step::Odometer), parts::miles("81204")),
         (once(Step::HeatHere), parts::fahrenheit("97,5")),
         (
@@ -138,15 +144,15 @@ fn at_the_corner() -> Vec<What> {
             ]),
         ),
     ];
-    let mut whats: Vec<What> = answered
-        .map(|(step, reply)| What::Answered(step, reply))
+    let mut whats: Vec<Event> = answered
+        .map(|(step, reply)| Event::Answered(step, reply))
         .into();
-    let turn = at(Step::TurnWheelNuts);
-    whats.push(What::Pass(turn));
-    whats.push(What::Moved(Moved {
+    let turn = at(Step::TurnLugNuts);
+    whats.push(Event::Pass(turn));
+    whats.push(Event::Moved(Moved {
         step: turn,
-        items: items(FRONT_LEFT, Group::WheelNuts, 2),
-        to: Hold::Done,
+        items: items(FRONT_LEFT, ItemKind::LugNuts, 2),
+        to: ItemState::Done,
         wrench: Some((
             "half inch".to_owned(),
             Typed::parse("120", TorqueUnit::NewtonMetre).unwrap(),
@@ -154,15 +160,15 @@ fn at_the_corner() -> Vec<What> {
     }));
     let fourth = Item {
         corner: FRONT_LEFT,
-        group: Group::WheelNuts,
+        group: ItemKind::LugNuts,
         number: 4,
     };
     let millimetres = |text| Typed::parse(text, LengthUnit::Millimetre).unwrap();
     whats.extend([
-        What::Also(Also {
+        Event::Also(Also {
             item: Item {
                 corner: FRONT_LEFT,
-                group: Group::Other,
+                group: ItemKind::Other,
                 number: 1,
             },
             name: "brake hose bracket".to_owned(),
@@ -171,7 +177,7 @@ fn at_the_corner() -> Vec<What> {
                 "Marlin Estate service book, BR-9 (invented)".to_owned(),
             )),
         }),
-        What::Lever(
+        Event::Lever(
             turn,
             Some(TypedLever {
                 wrench: millimetres("420"),
@@ -179,21 +185,21 @@ fn at_the_corner() -> Vec<What> {
                 angle: Typed::parse("0", AngleUnit::Degree).unwrap(),
             }),
         ),
-        What::Mishap(Mishap {
+        Event::Mishap(Mishap {
             step: turn,
             item: fourth,
             kind: MishapKind::Sheared,
             part: "wheel stud, nut".to_owned(),
             minutes: 40,
         }),
-        What::Mended(fourth),
-        What::Answered(once(Step::RetorqueDone), Reply::FoundLoose(1)),
+        Event::Mended(fourth),
+        Event::Answered(once(Step::RetorqueDone), Reply::FoundLoose(1)),
     ]);
     let set = SetName {
         when: When::Before,
         nth: 1,
     };
-    whats.push(What::DialSetup(DialSetup {
+    whats.push(Event::DialSetup(DialSetup {
         corner: FRONT_LEFT,
         set,
         way: Way {
@@ -201,7 +207,7 @@ fn at_the_corner() -> Vec<What> {
             ..Way::DEFAULT
         },
     }));
-    whats.push(What::Reading(Reading {
+    whats.push(Event::Reading(Reading {
         corner: FRONT_LEFT,
         set,
         round: 1,
@@ -216,7 +222,7 @@ fn at_the_corner() -> Vec<What> {
             .iter()
             .all(|reason| reason::codes().contains(reason))
     );
-    whats.push(What::Decided(Decided {
+    whats.push(Event::Decided(Decided {
         corner: FRONT_LEFT,
         nth: 1,
         decision: Decision::Stop,
@@ -230,13 +236,13 @@ fn at_the_corner() -> Vec<What> {
     };
     let [set, _] = taken();
     let spun = (Answer::No, Answer::Yes);
-    whats.push(What::Proved(Proved::today(
+    whats.push(Event::Proved(Proved::today(
         FRONT_LEFT,
         Some(set.figures()),
         spun,
         outcome,
     )));
-    whats.push(What::Part(Part {
+    whats.push(Event::Part(Part {
         corner: FRONT_LEFT,
         number: "MX-4410-H".to_owned(),
         lot: String::new(),
@@ -272,7 +278,7 @@ fn rested_on() -> Box<Inputs> {
 }
 
 /// A place that was read, one that was skipped, and the limit.
-fn round_a_face() -> Vec<What> {
+fn round_a_face() -> Vec<Event> {
     let setup = Setup {
         surface: Surface::Rotor,
         places: 8,
@@ -312,13 +318,13 @@ fn round_a_face() -> Vec<What> {
         },
     };
     vec![
-        What::Runout(read),
-        What::Runout(skipped),
-        What::RunoutLimit(card.clone()),
-        What::FaceFound(Box::new(said_of_a_face(&card))),
-        What::Damage(FRONT_LEFT, Damage::Moisture),
-        What::CameBackFor(CameBackFor::Fitting),
-        What::Stock(Stock {
+        Event::Runout(read),
+        Event::Runout(skipped),
+        Event::RunoutLimit(card.clone()),
+        Event::FaceFound(Box::new(said_of_a_face(&card))),
+        Event::Damage(FRONT_LEFT, Damage::Moisture),
+        Event::CameBackFor(CameBackFor::Fitting),
+        Event::Stock(Stock {
             number: "MX-4410-H".to_owned(),
             have: 2,
             least: 1,
@@ -411,7 +417,7 @@ fn said_of_a_rotor(least: &ThicknessCard, variation: &ThicknessCard) -> RotorFou
 }
 
 /// A place of a rotor that was measured, one that was skipped, both limits; and where tips stood.
-fn through_a_rotor() -> Vec<What> {
+fn through_a_rotor() -> Vec<Event> {
     let measured = ThicknessReading {
         corner: FRONT_LEFT,
         run: 1,
@@ -451,26 +457,26 @@ fn through_a_rotor() -> Vec<What> {
     };
     let radius = Typed::parse("135", LengthUnit::Millimetre).unwrap();
     vec![
-        What::Thickness(measured),
-        What::Thickness(skipped),
-        What::ThicknessLimit(least),
-        What::ThicknessLimit(variation),
-        What::RotorFound(Box::new(said)),
-        What::TipRadius(Place::RotorFace, radius),
-        What::TipAngle(FRONT_LEFT, first, slant),
-        What::Crept(FRONT_LEFT, first, Decimal::parse("1.5").unwrap()),
+        Event::Thickness(measured),
+        Event::Thickness(skipped),
+        Event::ThicknessLimit(least),
+        Event::ThicknessLimit(variation),
+        Event::RotorFound(Box::new(said)),
+        Event::TipRadius(Place::RotorFace, radius),
+        Event::TipAngle(FRONT_LEFT, first, slant),
+        Event::Crept(FRONT_LEFT, first, Decimal::parse("1.5").unwrap()),
     ]
 }
 
-fn kept_as_bytes() -> Vec<What> {
+fn kept_as_bytes() -> Vec<Event> {
     let said = |caption| {
-        What::Captioned(Captioned {
+        Event::Captioned(Captioned {
             sha256: entry_digest("a picture"),
             caption,
         })
     };
     vec![
-        What::Voice(Voice {
+        Event::Voice(Voice {
             step: StepKey::at(Step::SpinHand, FRONT_LEFT),
             sha256: entry_digest("a voice"),
             mime: "audio/webm;codecs=opus".to_owned(),
@@ -482,8 +488,8 @@ fn kept_as_bytes() -> Vec<What> {
     ]
 }
 
-/// What the yard says to a van; each kind once, the shop's settings with all that can be set.
-pub fn between_yard_and_van() -> Vec<What> {
+/// What the shop says to a van; each kind once, the shop's settings with all that can be set.
+pub fn between_shop_and_van() -> Vec<Event> {
     let line = Line {
         kind: LineKind::Labour,
         text: "Hub bearing, one corner".to_owned(),
@@ -518,67 +524,67 @@ pub fn between_yard_and_van() -> Vec<What> {
         digest: entry_digest("what is held"),
     };
     vec![
-        What::Slot(Slot {
+        Event::Slot(Slot {
             day: parts::day(2026, 2, 17),
             time: DayTime::parse("09:30"),
             van: "N".to_owned(),
         }),
-        What::Shop(Box::new(shop)),
-        What::Receipt(Receipt { held: vec![held] }),
-        What::LetGo(entry_digest("the number that stood here")),
-        What::Angled(StepKey::at(Step::TurnAxleNut, FRONT_LEFT), AngleBy::Gauge),
+        Event::Shop(Box::new(shop)),
+        Event::Confirmation(Confirmation { held: vec![held] }),
+        Event::LetGo(entry_digest("the number that stood here")),
+        Event::Angled(StepKey::at(Step::TurnAxleNut, FRONT_LEFT), AngleBy::Gauge),
     ]
 }
 
-fn at_the_end() -> Vec<What> {
+fn at_the_end() -> Vec<Event> {
     let agree = StepKey::at(Step::Agree, FRONT_LEFT);
     vec![
-        What::Consent(Consent {
+        Event::Consent(Consent {
             step: agree,
             scope: Scope::Repair,
             yes: true,
             how: How::Written,
             amount: Some(parts::price(48_600, 9_500).repair),
         }),
-        What::Signed(Signed {
+        Event::Signed(Signed {
             step: agree,
             strokes: "M24 84C40 30 62 30 66 78".to_owned(),
         }),
-        What::Photo(Photo {
+        Event::Photo(Photo {
             step: StepKey::at(Step::StandPhoto, FRONT_LEFT),
             sha256: entry_digest("a picture"),
             mime: "image/jpeg".to_owned(),
             width: 1600,
             height: 1200,
         }),
-        What::Note(Some(agree), "line one\nline two".to_owned()),
-        What::Due(Due {
+        Event::Note(Some(agree), "line one\nline two".to_owned()),
+        Event::Due(Due {
             kind: DueKind::Retorque,
             date: "2026-02-22".to_owned(),
             distance: Some(Typed::parse("50", DistanceUnit::Mile).unwrap()),
         }),
-        What::FromPaper(Slip {
+        Event::FromPaper(Slip {
             job: LOG.to_owned(),
             digest: entry_digest("what was printed"),
             facts: vec![
-                What::Vehicle(VehicleField::Studs, "5".to_owned()),
-                What::Corners(vec![FRONT_LEFT]),
-                What::Part(Part {
+                Event::Vehicle(VehicleField::Studs, "5".to_owned()),
+                Event::Corners(vec![FRONT_LEFT]),
+                Event::Part(Part {
                     corner: FRONT_LEFT,
                     number: "MX-4410-H (invented)".to_owned(),
                     lot: "lot 25|48".to_owned(),
                 }),
             ],
         }),
-        What::Invoice("N0042".to_owned()),
-        What::Paid(Paid {
+        Event::Invoice("N0042".to_owned()),
+        Event::Paid(Paid {
             how: PaidHow::Transfer,
             amount: parts::price(48_600, 9_500).repair,
         }),
-        What::HandedOver(HandedOver {
+        Event::HandedOver(HandedOver {
             digest: entry_digest("what was handed over"),
         }),
-        What::Ended(Ended {
+        Event::Ended(Ended {
             ending: Ending::LeftUnfinished,
             charge: Some(Charge::Towed),
         }),

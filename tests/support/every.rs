@@ -18,17 +18,17 @@ use chrono::{Days, NaiveDate};
 use decisions::{inputs, proved};
 use flow::sent;
 use found::found;
-use hubslate::job::also::Also;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    At, Caption, Captioned, Carried, Charge, Consent, DayTime, Decided, DialSetup, Due, DueKind,
-    Ended, Ending, Entry, EntryId, Gauging, HandedOver, Held, How, Inputs, KitItem, LogId, Money,
-    Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading, Receipt,
+    Caption, Captioned, Carried, Charge, Confirmation, Consent, DayTime, Decided, DialSetup, Due,
+    DueKind, Ended, Ending, Entry, EntryId, Event, Gauging, HandedOver, Held, How, Inputs, KitItem,
+    LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading,
     Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock,
-    ThicknessCard, ThicknessReading, VehicleField, Voice, What,
+    ThicknessCard, ThicknessReading, Timestamp, VehicleField, Voice,
 };
 use hubslate::job::kit::{MoreKit, Stand};
+use hubslate::job::manual_item::Also;
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::job::slip::Slip;
@@ -43,7 +43,8 @@ use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, 
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Kind, Pick, SetName, Start, Step, StepKey, When,
+    Check, Choice, Item, ItemKind, ItemState, Kind, NotDoneReason, SetName, Start, Step, StepKey,
+    When,
 };
 use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, MassUnit,
@@ -99,10 +100,12 @@ pub fn step() -> impl Strategy<Value = StepKey> {
 }
 
 fn item() -> impl Strategy<Value = Item> {
-    (select(Corner::ALL), select(Group::ALL), 1_u8..=10).prop_map(|(corner, group, number)| Item {
-        corner,
-        group,
-        number,
+    (select(Corner::ALL), select(ItemKind::ALL), 1_u8..=10).prop_map(|(corner, group, number)| {
+        Item {
+            corner,
+            group,
+            number,
+        }
     })
 }
 
@@ -144,10 +147,10 @@ pub fn reply() -> impl Strategy<Value = Reply> {
     ];
     prop_oneof![
         Just(Reply::Done),
-        select(Because::ALL).prop_map(Reply::NotDone),
+        select(NotDoneReason::ALL).prop_map(Reply::NotDone),
         select(Answer::ALL).prop_map(Reply::Said),
         select(Felt::ALL).prop_map(Reply::Felt),
-        select(Pick::ALL).prop_map(Reply::Picked),
+        select(Choice::ALL).prop_map(Reply::Picked),
         number.prop_map(Reply::Number),
         any::<u8>().prop_map(Reply::FoundLoose),
         vec((select(Check::ALL), select(Answer::ALL)), 0..5).prop_map(Reply::Checked),
@@ -156,14 +159,14 @@ pub fn reply() -> impl Strategy<Value = Reply> {
 
 fn moved() -> impl Strategy<Value = Moved> {
     let wrench = option::of((text(), typed(TorqueUnit::ALL)));
-    (step(), vec(item(), 0..6), select(Hold::ALL), wrench).prop_map(|(step, items, to, wrench)| {
-        Moved {
+    (step(), vec(item(), 0..6), select(ItemState::ALL), wrench).prop_map(
+        |(step, items, to, wrench)| Moved {
             step,
             items,
             to,
             wrench,
-        }
-    })
+        },
+    )
 }
 
 fn also() -> impl Strategy<Value = Also> {
@@ -260,21 +263,21 @@ fn due() -> impl Strategy<Value = Due> {
     })
 }
 
-fn told() -> impl Strategy<Value = What> {
+fn told() -> impl Strategy<Value = Event> {
     let opened = (select(Start::ALL), option::of(text()));
     prop_oneof![
-        opened.prop_map(|(start, practice)| What::Opened(Opened { start, practice })),
-        (select(PersonField::ALL), text()).prop_map(|(field, text)| What::Person(field, text)),
-        hex().prop_map(What::Erased),
-        text().prop_map(What::Said),
-        (select(VehicleField::ALL), text()).prop_map(|(field, text)| What::Vehicle(field, text)),
-        vec(select(Corner::ALL), 0..5).prop_map(What::Corners),
-        card().prop_map(What::Card),
-        vec(select(KitItem::ALL), 0..5).prop_map(What::Missing),
-        carried().prop_map(What::Carried),
-        (option::of(step()), text()).prop_map(|(step, text)| What::Note(step, text)),
-        hex().prop_map(|digest| What::HandedOver(HandedOver { digest })),
-        vec(uuid().prop_map(EntryId), 0..4).prop_map(What::Strike),
+        opened.prop_map(|(start, practice)| Event::Opened(Opened { start, practice })),
+        (select(PersonField::ALL), text()).prop_map(|(field, text)| Event::Person(field, text)),
+        hex().prop_map(Event::Erased),
+        text().prop_map(Event::Said),
+        (select(VehicleField::ALL), text()).prop_map(|(field, text)| Event::Vehicle(field, text)),
+        vec(select(Corner::ALL), 0..5).prop_map(Event::Corners),
+        card().prop_map(Event::Card),
+        vec(select(KitItem::ALL), 0..5).prop_map(Event::Missing),
+        carried().prop_map(Event::Carried),
+        (option::of(step()), text()).prop_map(|(step, text)| Event::Note(step, text)),
+        hex().prop_map(|digest| Event::HandedOver(HandedOver { digest })),
+        vec(uuid().prop_map(EntryId), 0..4).prop_map(Event::Strike),
     ]
 }
 
@@ -303,40 +306,40 @@ fn caption() -> impl Strategy<Value = Caption> {
     ]
 }
 
-fn worked() -> impl Strategy<Value = What> {
+fn worked() -> impl Strategy<Value = Event> {
     let ended = (select(Ending::ALL), option::of(select(Charge::ALL)));
     let part = (select(Corner::ALL), text(), text());
     prop_oneof![
-        (step(), reply()).prop_map(|(step, reply)| What::Answered(step, reply)),
-        moved().prop_map(What::Moved),
-        also().prop_map(What::Also),
-        (step(), option::of(lever())).prop_map(|(step, lever)| What::Lever(step, lever)),
-        (step(), select(AngleBy::ALL)).prop_map(|(step, by)| What::Angled(step, by)),
-        mishap().prop_map(What::Mishap),
-        item().prop_map(What::Mended),
-        step().prop_map(What::Pass),
-        dial_setup().prop_map(What::DialSetup),
-        reading().prop_map(What::Reading),
+        (step(), reply()).prop_map(|(step, reply)| Event::Answered(step, reply)),
+        moved().prop_map(Event::Moved),
+        also().prop_map(Event::Also),
+        (step(), option::of(lever())).prop_map(|(step, lever)| Event::Lever(step, lever)),
+        (step(), select(AngleBy::ALL)).prop_map(|(step, by)| Event::Angled(step, by)),
+        mishap().prop_map(Event::Mishap),
+        item().prop_map(Event::Mended),
+        step().prop_map(Event::Pass),
+        dial_setup().prop_map(Event::DialSetup),
+        reading().prop_map(Event::Reading),
         (decided(), inputs())
-            .prop_map(|(decided, inputs)| { What::Decided(Decided { inputs, ..decided }) }),
-        proved().prop_map(What::Proved),
+            .prop_map(|(decided, inputs)| { Event::Decided(Decided { inputs, ..decided }) }),
+        proved().prop_map(Event::Proved),
         found(),
         benched(),
         (money(), option::of(money()), option::of(estimate())).prop_map(
             |(repair, refit, estimate)| {
-                What::Price(Price {
+                Event::Price(Price {
                     repair,
                     refit,
                     estimate,
                 })
             }
         ),
-        text().prop_map(What::Invoice),
-        (select(PaidHow::ALL), money()).prop_map(|(how, amount)| What::Paid(Paid { how, amount })),
-        consent().prop_map(What::Consent),
-        (step(), text()).prop_map(|(step, strokes)| What::Signed(Signed { step, strokes })),
+        text().prop_map(Event::Invoice),
+        (select(PaidHow::ALL), money()).prop_map(|(how, amount)| Event::Paid(Paid { how, amount })),
+        consent().prop_map(Event::Consent),
+        (step(), text()).prop_map(|(step, strokes)| Event::Signed(Signed { step, strokes })),
         (step(), hex(), 1_u32..1600, 1_u32..1600).prop_map(|(step, sha256, width, height)| {
-            What::Photo(Photo {
+            Event::Photo(Photo {
                 step,
                 sha256,
                 mime: "image/jpeg".to_owned(),
@@ -345,7 +348,7 @@ fn worked() -> impl Strategy<Value = What> {
             })
         }),
         (step(), hex(), 1_u8..=60).prop_map(|(step, sha256, seconds)| {
-            What::Voice(Voice {
+            Event::Voice(Voice {
                 step,
                 sha256,
                 mime: "audio/webm;codecs=opus".to_owned(),
@@ -353,17 +356,17 @@ fn worked() -> impl Strategy<Value = What> {
             })
         }),
         (hex(), caption())
-            .prop_map(|(sha256, caption)| What::Captioned(Captioned { sha256, caption })),
-        part.prop_map(|(corner, number, lot)| What::Part(Part {
+            .prop_map(|(sha256, caption)| Event::Captioned(Captioned { sha256, caption })),
+        part.prop_map(|(corner, number, lot)| Event::Part(Part {
             corner,
             number,
             lot
         })),
-        (select(Corner::ALL), select(Damage::ALL)).prop_map(|(at, seen)| What::Damage(at, seen)),
-        select(CameBackFor::ALL).prop_map(What::CameBackFor),
+        (select(Corner::ALL), select(Damage::ALL)).prop_map(|(at, seen)| Event::Damage(at, seen)),
+        select(CameBackFor::ALL).prop_map(Event::CameBackFor),
         (text(), any::<u16>(), any::<u16>(), any::<u16>()).prop_map(
             |(number, have, least, cores)| {
-                What::Stock(Stock {
+                Event::Stock(Stock {
                     number,
                     have,
                     least,
@@ -371,23 +374,23 @@ fn worked() -> impl Strategy<Value = What> {
                 })
             }
         ),
-        due().prop_map(What::Due),
-        slip().prop_map(What::FromPaper),
-        ended.prop_map(|(ending, charge)| What::Ended(Ended { ending, charge })),
+        due().prop_map(Event::Due),
+        slip().prop_map(Event::FromPaper),
+        ended.prop_map(|(ending, charge)| Event::Ended(Ended { ending, charge })),
     ]
 }
 
 /// Anything that can happen, of every kind that this version knows.
-pub fn what() -> impl Strategy<Value = What> {
+pub fn what() -> impl Strategy<Value = Event> {
     prop_oneof![told(), worked(), sent()]
 }
 
 /// An entry of the job `log` around something that happened.
-pub fn entry(log: &str, id: &str, after: &[&str], what: What) -> Entry {
+pub fn entry(log: &str, id: &str, after: &[&str], what: Event) -> Entry {
     Entry {
         id: EntryId(id.to_owned()),
         log: LogId(log.to_owned()),
-        at: At {
+        at: Timestamp {
             utc_ms: 1_771_335_000_000,
             offset_min: -300,
             told: None,

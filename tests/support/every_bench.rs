@@ -74,18 +74,18 @@ pub(super) fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
     })
 }
 
-pub(super) fn benched() -> impl Strategy<Value = What> {
+pub(super) fn benched() -> impl Strategy<Value = Event> {
     let radius = typed(LengthUnit::ALL);
     prop_oneof![
-        runout().prop_map(What::Runout),
-        runout_card().prop_map(What::RunoutLimit),
-        thickness().prop_map(What::Thickness),
-        thickness_card().prop_map(What::ThicknessLimit),
-        (select(Place::ALL), radius).prop_map(|(place, radius)| What::TipRadius(place, radius)),
+        runout().prop_map(Event::Runout),
+        runout_card().prop_map(Event::RunoutLimit),
+        thickness().prop_map(Event::Thickness),
+        thickness_card().prop_map(Event::ThicknessLimit),
+        (select(Place::ALL), radius).prop_map(|(place, radius)| Event::TipRadius(place, radius)),
         (select(Corner::ALL), set_name(), typed(AngleUnit::ALL))
-            .prop_map(|(corner, set, angle)| What::TipAngle(corner, set, angle)),
+            .prop_map(|(corner, set, angle)| Event::TipAngle(corner, set, angle)),
         (select(Corner::ALL), set_name(), typed_text()).prop_map(|(corner, set, crept)| {
-            What::Crept(corner, set, Decimal::parse(&crept).unwrap())
+            Event::Crept(corner, set, Decimal::parse(&crept).unwrap())
         }),
     ]
 }

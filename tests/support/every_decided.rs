@@ -19,7 +19,7 @@ use super::way;
 /// A result of any kind with the figures around it.
 fn figures() -> impl Strategy<Value = Figures> {
     let parts = (0_u32..90_000, 1_u32..90_000, 0_u32..90_000, 1_u32..90_000);
-    let source = select(vec![LimitSource::Maker, LimitSource::House]);
+    let source = select(vec![LimitSource::Manufacturer, LimitSource::House]);
     let told = (way(), source, 1_usize..7, 0_u8..8, option::of(1_u32..900));
     (parts, told).prop_map(|((play, u, limit, g), (way, source, cycles, kind, dof))| {
         let um = |um: u32| Length::new(f64::from(um) / 1000.0, LengthUnit::Micrometre).unwrap();

@@ -1,4 +1,4 @@
-//! Whatever goes between the yard and its vans.
+//! Whatever goes between the shop and its vans.
 
 use super::*;
 
@@ -40,7 +40,7 @@ fn shop() -> impl Strategy<Value = Shop> {
     )
 }
 
-fn receipt() -> impl Strategy<Value = Receipt> {
+fn confirmation() -> impl Strategy<Value = Confirmation> {
     let held = (uuid(), text(), any::<u32>(), any::<u32>(), hex()).prop_map(
         |(log, device, through, count, digest)| Held {
             log: LogId(log),
@@ -50,14 +50,14 @@ fn receipt() -> impl Strategy<Value = Receipt> {
             digest,
         },
     );
-    vec(held, 0..3).prop_map(|held| Receipt { held })
+    vec(held, 0..3).prop_map(|held| Confirmation { held })
 }
 
-pub(super) fn sent() -> impl Strategy<Value = What> {
+pub(super) fn sent() -> impl Strategy<Value = Event> {
     prop_oneof![
-        slot().prop_map(What::Slot),
-        shop().prop_map(|shop| What::Shop(Box::new(shop))),
-        receipt().prop_map(What::Receipt),
-        hex().prop_map(What::LetGo),
+        slot().prop_map(Event::Slot),
+        shop().prop_map(|shop| Event::Shop(Box::new(shop))),
+        confirmation().prop_map(Event::Confirmation),
+        hex().prop_map(Event::LetGo),
     ]
 }

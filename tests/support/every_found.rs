@@ -1,7 +1,7 @@
 //! What a run or a measurement can have said: any values at all, as they are stored.
 
 use hubslate::job::entry::{
-    AgainstLimit, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound, What,
+    AgainstLimit, Event, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound,
 };
 use hubslate::job::runout::Basis;
 use hubslate::trade::play::conformity::Judged;
@@ -136,9 +136,9 @@ fn rotor() -> impl Strategy<Value = RotorFound> {
     )
 }
 
-pub(super) fn found() -> impl Strategy<Value = What> {
+pub(super) fn found() -> impl Strategy<Value = Event> {
     prop_oneof![
-        face().prop_map(|found| What::FaceFound(Box::new(found))),
-        rotor().prop_map(|found| What::RotorFound(Box::new(found))),
+        face().prop_map(|found| Event::FaceFound(Box::new(found))),
+        rotor().prop_map(|found| Event::RotorFound(Box::new(found))),
     ]
 }

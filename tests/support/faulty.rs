@@ -6,7 +6,7 @@ use std::pin::pin;
 use std::task::{Context, Poll, Waker};
 
 use hubslate::platform::memory::Memory;
-use hubslate::platform::record::{Photo, Record, StoreProblem};
+use hubslate::platform::record::{Photo, Record, StoreError};
 use hubslate::slate::{Bytes, Store};
 
 /// Three places that keep records, each by the rules of the real journal.
@@ -15,27 +15,27 @@ pub struct Faulty {
     journal: Memory,
     second: Memory,
     backup: Memory,
-    backup_fault: RefCell<Option<StoreProblem>>,
-    journal_fault: RefCell<Option<StoreProblem>>,
-    second_fault: RefCell<Option<StoreProblem>>,
-    bytes_fault: RefCell<Option<StoreProblem>>,
+    backup_fault: RefCell<Option<StoreError>>,
+    journal_fault: RefCell<Option<StoreError>>,
+    second_fault: RefCell<Option<StoreError>>,
+    bytes_fault: RefCell<Option<StoreError>>,
     calls: RefCell<Vec<&'static str>>,
 }
 
 impl Faulty {
-    pub fn journal_fails(&self, with: Option<StoreProblem>) {
+    pub fn journal_fails(&self, with: Option<StoreError>) {
         *self.journal_fault.borrow_mut() = with;
     }
 
-    pub fn second_fails(&self, with: Option<StoreProblem>) {
+    pub fn second_fails(&self, with: Option<StoreError>) {
         *self.second_fault.borrow_mut() = with;
     }
 
-    pub fn backup_fails(&self, with: Option<StoreProblem>) {
+    pub fn backup_fails(&self, with: Option<StoreError>) {
         *self.backup_fault.borrow_mut() = with;
     }
 
-    pub fn bytes_fail(&self, with: Option<StoreProblem>) {
+    pub fn bytes_fail(&self, with: Option<StoreError>) {
         *self.bytes_fault.borrow_mut() = with;
     }
 
@@ -73,7 +73,7 @@ impl Faulty {
         self.calls.borrow().clone()
     }
 
-    fn fault(fault: &RefCell<Option<StoreProblem>>) -> Result<(), StoreProblem> {
+    fn fault(fault: &RefCell<Option<StoreError>>) -> Result<(), StoreError> {
         fault.borrow().clone().map_or(Ok(()), Err)
     }
 }
@@ -92,7 +92,7 @@ async fn a_moment() {
 }
 
 impl Bytes for Faulty {
-    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreProblem> {
+    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreError> {
         self.calls.borrow_mut().push("bytes begin");
         a_moment().await;
         Self::fault(&self.bytes_fault)?;
@@ -103,13 +103,13 @@ impl Bytes for Faulty {
 }
 
 impl Store for Faulty {
-    fn second(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    fn second(&self, records: &[Record]) -> Result<(), StoreError> {
         self.calls.borrow_mut().push("second");
         Self::fault(&self.second_fault)?;
         self.second.add(records)
     }
 
-    async fn journal(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    async fn journal(&self, records: &[Record]) -> Result<(), StoreError> {
         self.calls.borrow_mut().push("journal begins");
         a_moment().await;
         Self::fault(&self.journal_fault)?;
@@ -118,13 +118,13 @@ impl Store for Faulty {
         Ok(())
     }
 
-    async fn backup(&self, records: &[Record]) -> Result<(), StoreProblem> {
+    async fn backup(&self, records: &[Record]) -> Result<(), StoreError> {
         a_moment().await;
         Self::fault(&self.backup_fault)?;
         self.backup.add(records)
     }
 
-    async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreProblem> {
+    async fn read_journal(&self, log: &str) -> Result<Vec<Record>, StoreError> {
         a_moment().await;
         Self::fault(&self.journal_fault)?;
         Ok(self.journal.read(log))

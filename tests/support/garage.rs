@@ -15,7 +15,7 @@ pub fn mm(value: f64) -> Length {
 
 /// A gauge, with the budget of a set whose rounds agree, on a base that does not seem to give.
 ///
-/// The figures are those of `trade::play::budget` and `job::judge`, written out anew: one
+/// The figures are those of `trade::play::budget` and `job::judge`, written out again: one
 /// division either way but 5 µm at least for the dial, a quarter of a division for the base,
 /// 5 µm for a round, and two readings to the division.
 pub struct Gauge {
@@ -145,7 +145,7 @@ fn judge_from(
     swings: u8,
     rest: impl Fn(u8) -> f64,
 ) -> Judged {
-    let limit = Limit::maker(mm(limit_mm), Way::DEFAULT).unwrap();
+    let limit = Limit::manufacturer(mm(limit_mm), Way::DEFAULT).unwrap();
     let set = |place| {
         let set = read(gauge, car, place, swings, rest(place));
         Measured::of(set, &gauge.facts(), Some(&limit))

@@ -1,13 +1,13 @@
 //! What the keys of a step write.
 
-use hubslate::job::entry::{Moved, Quantity, Reply, Signed, What};
-use hubslate::job::{Sheet, group_items};
+use hubslate::job::entry::{Event, Moved, Quantity, Reply, Signed};
+use hubslate::job::{JobState, group_items};
 use hubslate::trade::fastening::CardItem;
-use hubslate::trade::wheel_end::{Form, Group, Hold, Item, Measured, StepKey, StepSpec};
+use hubslate::trade::wheel_end::{Form, Item, ItemKind, ItemState, Measured, StepKey, StepSpec};
 
 /// What a key of a step writes: the answer, and what it does to the loose list.
-pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
-    let mut whats = vec![What::Answered(spec.key, reply)];
+pub fn done(sheet: &JobState, spec: &StepSpec, reply: Reply) -> Vec<Event> {
+    let mut whats = vec![Event::Answered(spec.key, reply)];
     for change in &spec.changes {
         let all = group_items(sheet, spec.key.corner.unwrap(), change.group);
         let items = all
@@ -18,8 +18,8 @@ pub fn done(sheet: &Sheet, spec: &StepSpec, reply: Reply) -> Vec<What> {
     whats
 }
 
-pub fn moved(step: StepKey, items: Vec<Item>, to: Hold) -> What {
-    What::Moved(Moved {
+pub fn moved(step: StepKey, items: Vec<Item>, to: ItemState) -> Event {
+    Event::Moved(Moved {
         step,
         items,
         to,
@@ -27,8 +27,8 @@ pub fn moved(step: StepKey, items: Vec<Item>, to: Hold) -> What {
     })
 }
 
-pub fn signed(step: StepKey) -> What {
-    What::Signed(Signed {
+pub fn signed(step: StepKey) -> Event {
+    Event::Signed(Signed {
         step,
         strokes: "M24 84C40 30 62 30 66 78C70 108 92 46 118 60C140 72 150 96 176 70L232 62"
             .to_owned(),
@@ -47,13 +47,13 @@ pub fn fits(form: &Form, reply: &Reply) -> bool {
 }
 
 /// The card by which a group is tightened.
-pub fn card_of(group: Group) -> CardItem {
+pub fn card_of(group: ItemKind) -> CardItem {
     match group {
-        Group::AxleNut => CardItem::AxleNut,
-        Group::HubBolts => CardItem::HubBolts,
-        Group::BracketBolts => CardItem::BracketBolts,
-        Group::CaliperPins => CardItem::CaliperPins,
-        Group::WheelNuts => CardItem::WheelNuts,
+        ItemKind::AxleNut => CardItem::AxleNut,
+        ItemKind::HubBolts => CardItem::HubBolts,
+        ItemKind::BracketBolts => CardItem::BracketBolts,
+        ItemKind::CaliperPins => CardItem::CaliperPins,
+        ItemKind::LugNuts => CardItem::LugNuts,
         other => panic!("{} is no fastener", other.code()),
     }
 }

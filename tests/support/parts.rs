@@ -62,7 +62,7 @@ pub fn cards(
             "BR-6",
         ),
         torque(CardItem::CaliperPins, &["35"], None, &[], "BR-7"),
-        torque(CardItem::WheelNuts, &["120"], None, &[dry], "WH-2"),
+        torque(CardItem::LugNuts, &["120"], None, &[dry], "WH-2"),
         SpecCard {
             item: CardItem::PlayLimit,
             body: match limit {

@@ -3,7 +3,7 @@
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
-    CornerPlan, Course, Group, Kind, LOOKS, NutPosition, Plan, Sign, Start,
+    CornerPlan, Course, ItemKind, Kind, LOOKS, NutPosition, Plan, Sign, Start,
 };
 
 const YES_NO: [bool; 2] = [false, true];
@@ -65,7 +65,7 @@ pub fn each_plan(mut test: impl FnMut(&Plan)) {
                     teardown_refused: false,
                     nuts_loose: two,
                     wrong_looks: if two { LOOKS.to_vec() } else { Vec::new() },
-                    lamps: None,
+                    warning_lights: None,
                     driven: true,
                     more_questions: false,
                     signs: vec![Sign::Speed],
@@ -114,13 +114,13 @@ pub fn each_settled_plan(mut test: impl FnMut(&Plan)) {
 }
 
 /// The card that a group of fasteners is turned to.
-pub fn card_of(group: Group) -> CardItem {
+pub fn card_of(group: ItemKind) -> CardItem {
     match group {
-        Group::AxleNut => CardItem::AxleNut,
-        Group::HubBolts => CardItem::HubBolts,
-        Group::BracketBolts => CardItem::BracketBolts,
-        Group::CaliperPins => CardItem::CaliperPins,
-        Group::WheelNuts => CardItem::WheelNuts,
+        ItemKind::AxleNut => CardItem::AxleNut,
+        ItemKind::HubBolts => CardItem::HubBolts,
+        ItemKind::BracketBolts => CardItem::BracketBolts,
+        ItemKind::CaliperPins => CardItem::CaliperPins,
+        ItemKind::LugNuts => CardItem::LugNuts,
         other => panic!("{other:?} has no card"),
     }
 }

@@ -1,14 +1,14 @@
 //! Runs round a face and rotors under a micrometer, by chance: every surface, shape and limit.
 
 use hubslate::job::entry::{
-    Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading, VehicleField, What,
+    Event, Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading, VehicleField,
 };
 use hubslate::job::judge;
 use hubslate::job::{fold, runout};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardSource;
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
-use hubslate::trade::wheel_end::{Group, Step};
+use hubslate::trade::wheel_end::{ItemKind, Step};
 use hubslate::units::{AngleUnit, Decimal, LengthUnit, Typed};
 
 use super::{HERE, RandomJob};
@@ -27,12 +27,12 @@ impl RandomJob {
     pub(super) fn bench(&mut self) {
         if self.chance.often(80) {
             let studs = self.chance.of(&["4", "5", "5", "6"]);
-            self.tap(vec![What::Vehicle(VehicleField::Studs, studs.to_owned())]);
+            self.tap(vec![Event::Vehicle(VehicleField::Studs, studs.to_owned())]);
         }
         for surface in Surface::ALL {
             if self.chance.often(60) {
                 let text = self.chance.of(&["0.02", "0.05", "0.10", "0.15"]);
-                self.tap(vec![What::RunoutLimit(RunoutCard {
+                self.tap(vec![Event::RunoutLimit(RunoutCard {
                     surface: *surface,
                     most: Typed::parse(text, LengthUnit::Millimetre).unwrap(),
                     source: source(),
@@ -85,7 +85,7 @@ impl RandomJob {
             };
             self.run(u8::try_from(run).unwrap(), setup, &truth);
             if self.chance.often(8) {
-                self.loosen(Step::StripHub, Group::HubBolts);
+                self.loosen(Step::StripHub, ItemKind::HubBolts);
             }
         }
     }
@@ -136,7 +136,7 @@ impl RandomJob {
             let left_out = self.chance.often(4).then_some(LeftOut::StudHole);
             let angle = typed_angles
                 .then(|| Typed::parse(&format!("{degrees:.0}"), AngleUnit::Degree).unwrap());
-            self.tap(vec![What::Runout(RunoutReading {
+            self.tap(vec![Event::Runout(RunoutReading {
                 corner: HERE,
                 run,
                 setup,
@@ -170,7 +170,7 @@ impl RandomJob {
                 } else {
                     metric
                 };
-                self.tap(vec![What::ThicknessLimit(ThicknessCard {
+                self.tap(vec![Event::ThicknessLimit(ThicknessCard {
                     axle: HERE.axle(),
                     bound,
                     value: Typed::parse(text, unit).unwrap(),
@@ -185,7 +185,7 @@ impl RandomJob {
             let off = self.chance.below(uneven) as f64 / 10.0 * step;
             let text = format!("{:.*}", micrometer.decimals(), thick + off);
             let skipped = self.chance.often(4);
-            self.tap(vec![What::Thickness(ThicknessReading {
+            self.tap(vec![Event::Thickness(ThicknessReading {
                 corner: HERE,
                 run,
                 gauging: Gauging { micrometer, places },

@@ -12,8 +12,8 @@ use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{KeptText, LogKind, digest, export};
 use hubslate::job::dial_setup::{recorded, required};
 use hubslate::job::entry::{
-    Carried, Due, DueKind, Entry, HandedOver, Moved, Opened, PersonField, Quantity, Reading, Reply,
-    Side, What,
+    Carried, Due, DueKind, Entry, Event, HandedOver, Moved, Opened, PersonField, Quantity, Reading,
+    Reply, Side,
 };
 use hubslate::job::evidence::decided;
 use hubslate::job::kit::MoreKit;
@@ -25,7 +25,7 @@ use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
 use hubslate::trade::play::{Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Pick, SetName, Start, Step, StepKey, When,
+    Check, Choice, Item, ItemKind, ItemState, NotDoneReason, SetName, Start, Step, StepKey, When,
 };
 use hubslate::units::{
     AngleUnit, Decimal, Force, ForceUnit, Length, LengthUnit, TemperatureUnit, Typed,
@@ -94,7 +94,7 @@ impl RandomJob {
         job.prove();
         let texts = job.texts();
         let digest = digest(&texts);
-        job.tap(vec![What::HandedOver(HandedOver { digest })]);
+        job.tap(vec![Event::HandedOver(HandedOver { digest })]);
         job
     }
 
@@ -121,12 +121,12 @@ impl RandomJob {
         job.log = log_id(&job.pen);
         let corners = job.chance.of(&[&[HERE][..], &[HERE, Corner::RearRight]]);
         job.tap(vec![
-            What::Opened(Opened {
+            Event::Opened(Opened {
                 start: Start::AtHome,
                 practice: Some(format!("seed {seed}")),
             }),
-            What::Person(PersonField::Name, "Nobody At All".to_owned()),
-            What::Corners(corners.to_vec()),
+            Event::Person(PersonField::Name, "Nobody At All".to_owned()),
+            Event::Corners(corners.to_vec()),
         ]);
         job
     }
@@ -171,7 +171,7 @@ impl RandomJob {
         export(&[(LogKind::Job, self.log.clone(), self.texts())]).unwrap()
     }
 
-    pub fn tap(&mut self, whats: Vec<What>) {
+    pub fn tap(&mut self, whats: Vec<Event>) {
         self.shake();
         self.pen.utc_ms += 1_000;
         let heads = fold(self.entries.iter().cloned()).heads().to_vec();
@@ -187,7 +187,7 @@ impl RandomJob {
     }
 
     fn answer(&mut self, step: StepKey, reply: Reply) {
-        self.tap(vec![What::Answered(step, reply)]);
+        self.tap(vec![Event::Answered(step, reply)]);
     }
 
     /// An answer most of the time.
@@ -211,7 +211,8 @@ impl RandomJob {
     fn road(&mut self) {
         let said = [Answer::Yes, Answer::Yes, Answer::No, Answer::NotDone].map(Reply::Said);
         self.perhaps(70, StepKey::once(Step::SignSpeed), &said);
-        let swerves = [Pick::LouderRight, Pick::LouderLeft, Pick::NoChange].map(Reply::Picked);
+        let swerves =
+            [Choice::LouderRight, Choice::LouderLeft, Choice::NoChange].map(Reply::Picked);
         self.perhaps(70, StepKey::once(Step::SignSwerve), &swerves);
         let rarely = [Answer::Yes, Answer::No, Answer::NotDone, Answer::NotDone].map(Reply::Said);
         self.perhaps(50, StepKey::once(Step::SignCoast), &rarely);
@@ -232,13 +233,13 @@ impl RandomJob {
     fn before(&mut self) {
         if self.chance.often(85) {
             let card = self.card();
-            self.tap(vec![What::Card(card)]);
+            self.tap(vec![Event::Card(card)]);
         }
         if self.chance.often(95) {
             let dial = self.dial();
             let certified = self.pen.n.is_multiple_of(3);
             let dial_error = certified.then(|| Typed::parse("4", LengthUnit::Micrometre).unwrap());
-            self.tap(vec![What::Carried(Carried {
+            self.tap(vec![Event::Carried(Carried {
                 wrenches: vec![],
                 dial,
                 more: MoreKit {
@@ -262,7 +263,7 @@ impl RandomJob {
             StepKey::once(Step::BeforeDriving),
             &[Reply::Checked(checks.to_vec())],
         );
-        let not = Reply::NotDone(Because::NoTime);
+        let not = Reply::NotDone(NotDoneReason::NoTime);
         self.perhaps(70, StepKey::once(Step::Drive), &[Reply::Done, not.clone()]);
         self.aside(Self::road);
         for step in [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial] {
@@ -279,17 +280,17 @@ impl RandomJob {
             ];
             self.perhaps(85, at(step), &all);
         }
-        let picks = |all: &[Pick]| all.iter().map(|p| Reply::Picked(*p)).collect::<Vec<_>>();
-        let gone = picks(&[Pick::PlayGone, Pick::PlayGone, Pick::PlayStays]);
+        let picks = |all: &[Choice]| all.iter().map(|p| Reply::Picked(*p)).collect::<Vec<_>>();
+        let gone = picks(&[Choice::PlayGone, Choice::PlayGone, Choice::PlayStays]);
         self.perhaps(70, at(Step::BrakeHeld), &gone);
         let spins = picks(&SPINS);
         self.perhaps(90, at(Step::SpinHand), &spins);
         let nuts = [
-            Pick::NutTight,
-            Pick::NutTight,
-            Pick::NutTight,
-            Pick::NutRetorqued,
-            Pick::NutSlack,
+            Choice::NutTight,
+            Choice::NutTight,
+            Choice::NutTight,
+            Choice::NutRetorqued,
+            Choice::NutSlack,
         ];
         self.perhaps(90, at(Step::NutFound), &picks(&nuts));
         self.perhaps(90, at(Step::RigPush), &picks(&FLEXES));
@@ -300,32 +301,32 @@ impl RandomJob {
 
     fn decide(&mut self, nth: u8) {
         let sheet = fold(self.entries.iter().cloned());
-        self.tap(vec![What::Decided(decided(&sheet, HERE, nth))]);
+        self.tap(vec![Event::Decided(decided(&sheet, HERE, nth))]);
     }
 
     /// Records what is owed, one by one: proofs, and what runs and rotors said.
     fn prove(&mut self) {
         let sheet = fold(self.entries.iter().cloned());
-        let proofs = owed(&sheet).into_iter().map(What::Proved);
+        let proofs = owed(&sheet).into_iter().map(Event::Proved);
         for what in proofs.chain(found::owed(&sheet)) {
             self.tap(vec![what]);
         }
     }
 
     fn loosen_nut(&mut self) {
-        self.loosen(Step::NutFirst, Group::AxleNut);
+        self.loosen(Step::NutFirst, ItemKind::AxleNut);
     }
 
     /// The first of a group comes off.
-    fn loosen(&mut self, step: Step, group: Group) {
+    fn loosen(&mut self, step: Step, group: ItemKind) {
         let items = vec![Item {
             corner: HERE,
             group,
             number: 1,
         }];
-        let to = Hold::Off;
+        let to = ItemState::Off;
         let step = at(step);
-        self.tap(vec![What::Moved(Moved {
+        self.tap(vec![Event::Moved(Moved {
             step,
             items,
             to,
@@ -348,7 +349,7 @@ impl RandomJob {
         if self.entries.len() % 3 == 1 {
             self.aside(Self::prove);
         }
-        self.tap(vec![What::Due(Due {
+        self.tap(vec![Event::Due(Due {
             kind: DueKind::Retorque,
             date: "2026-03-01".to_owned(),
             distance: None,
@@ -364,7 +365,7 @@ impl RandomJob {
                     + usize::try_from(self.chance.below((self.entries.len() - from) as u64))
                         .unwrap();
                 let hit = self.entries[place].id.clone();
-                self.tap(vec![What::Strike(vec![hit])]);
+                self.tap(vec![Event::Strike(vec![hit])]);
             }
         }
     }
@@ -377,19 +378,19 @@ const fn at(step: Step) -> StepKey {
     StepKey::at(step, HERE)
 }
 
-const FLEXES: [Pick; 5] = [
-    Pick::FlexNone,
-    Pick::FlexNone,
-    Pick::FlexHalf,
-    Pick::FlexOne,
-    Pick::FlexMore,
+const FLEXES: [Choice; 5] = [
+    Choice::FlexNone,
+    Choice::FlexNone,
+    Choice::FlexHalf,
+    Choice::FlexOne,
+    Choice::FlexMore,
 ];
-const SPINS: [Pick; 7] = [
-    Pick::SmoothQuiet,
-    Pick::SmoothQuiet,
-    Pick::SmoothQuiet,
-    Pick::Rough,
-    Pick::Noisy,
-    Pick::RoughNoisy,
-    Pick::GrindsHot,
+const SPINS: [Choice; 7] = [
+    Choice::SmoothQuiet,
+    Choice::SmoothQuiet,
+    Choice::SmoothQuiet,
+    Choice::Rough,
+    Choice::Noisy,
+    Choice::RoughNoisy,
+    Choice::GrindsHot,
 ];

@@ -132,7 +132,7 @@ impl RandomJob {
             let typed = |divisions: f64| Decimal::parse(&format!("{divisions:.1}")).unwrap();
             let reading = |side, divisions| {
                 let turns = (side == Side::Pull && told).then_some(turns);
-                What::Reading(Reading {
+                Event::Reading(Reading {
                     corner: HERE,
                     set: name,
                     round,
@@ -151,10 +151,10 @@ impl RandomJob {
             let slant = slants.get(usize::try_from(self.pen.n % 23).unwrap());
             if let Some(slant) = slant.filter(|_| round == rounds) {
                 let angle = Typed::parse(slant, AngleUnit::Degree).unwrap();
-                whats.push(What::TipAngle(HERE, name, angle));
+                whats.push(Event::TipAngle(HERE, name, angle));
             }
             if round == rounds && self.pen.n.is_multiple_of(5) {
-                whats.push(What::Crept(HERE, name, typed(1.5)));
+                whats.push(Event::Crept(HERE, name, typed(1.5)));
             }
             self.tap(whats);
         }

@@ -2,12 +2,12 @@
 
 use std::collections::BTreeSet;
 
-use hubslate::job::entry::{Entry, EntryId, LogId, Moved, Opened, Reply, What};
-use hubslate::job::{Sheet, fold};
+use hubslate::job::entry::{Entry, EntryId, Event, LogId, Moved, Opened, Reply};
+use hubslate::job::{JobState, fold};
 use hubslate::slate::{Pen, compose};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Group, Hold, Item, Start, Step, StepKey};
+use hubslate::trade::wheel_end::{Item, ItemKind, ItemState, Start, Step, StepKey};
 
 /// The corner that most tests work at.
 pub const HERE: Corner = Corner::FrontLeft;
@@ -30,7 +30,7 @@ impl Phone {
     }
 
     /// One tap that saw `heads`. The clock stands still unless the test moves it.
-    pub fn tap(&mut self, heads: &[EntryId], whats: Vec<What>) -> Vec<Entry> {
+    pub fn tap(&mut self, heads: &[EntryId], whats: Vec<Event>) -> Vec<Entry> {
         let entries = compose(&log(), heads, &self.pen(), whats);
         self.n += entries.len() as u64;
         entries
@@ -81,7 +81,7 @@ impl Job {
     }
 
     /// One tap, after everything this phone has; a second later by its clock.
-    pub fn tap(&mut self, whats: Vec<What>) -> Vec<EntryId> {
+    pub fn tap(&mut self, whats: Vec<Event>) -> Vec<EntryId> {
         self.phone.clock += 1_000;
         let new = self.phone.tap(&self.heads(), whats);
         let ids = new.iter().map(|entry| entry.id.clone()).collect();
@@ -101,7 +101,7 @@ impl Job {
         self.entries.extend(other.entries.iter().cloned());
     }
 
-    pub fn sheet(&self) -> Sheet {
+    pub fn sheet(&self) -> JobState {
         fold(self.entries.iter().cloned())
     }
 }
@@ -110,14 +110,14 @@ pub fn log() -> LogId {
     LogId("job one".to_owned())
 }
 
-pub fn opened(start: Start) -> What {
-    What::Opened(Opened {
+pub fn opened(start: Start) -> Event {
+    Event::Opened(Opened {
         start,
         practice: None,
     })
 }
 
-pub fn item(group: Group, number: u8) -> Item {
+pub fn item(group: ItemKind, number: u8) -> Item {
     Item {
         corner: HERE,
         group,
@@ -125,8 +125,8 @@ pub fn item(group: Group, number: u8) -> Item {
     }
 }
 
-pub fn moved(step: Step, items: Vec<Item>, to: Hold) -> What {
-    What::Moved(Moved {
+pub fn moved(step: Step, items: Vec<Item>, to: ItemState) -> Event {
+    Event::Moved(Moved {
         step: StepKey::at(step, HERE),
         items,
         to,
@@ -134,10 +134,10 @@ pub fn moved(step: Step, items: Vec<Item>, to: Hold) -> What {
     })
 }
 
-pub fn said(step: StepKey, answer: Answer) -> What {
-    What::Answered(step, Reply::Said(answer))
+pub fn said(step: StepKey, answer: Answer) -> Event {
+    Event::Answered(step, Reply::Said(answer))
 }
 
-pub fn note(text: &str) -> What {
-    What::Note(None, text.to_owned())
+pub fn note(text: &str) -> Event {
+    Event::Note(None, text.to_owned())
 }

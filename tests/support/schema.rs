@@ -26,7 +26,9 @@ use hubslate::trade::play::{
 };
 use hubslate::trade::runout::{Bound, Form, LeftOut, Micrometer, Next, RotorNext, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
-use hubslate::trade::wheel_end::{Because, Check, Group, Hold, Kind, Pick, Start, Step, When};
+use hubslate::trade::wheel_end::{
+    Check, Choice, ItemKind, ItemState, Kind, NotDoneReason, Start, Step, When,
+};
 use hubslate::units::{AngleUnit, DistanceUnit, LengthUnit, MassUnit, TemperatureUnit, TorqueUnit};
 use hubslate::word::Word;
 use jsonschema::{Validator, draft202012};
@@ -85,7 +87,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("axle", codes(Axle::ALL)),
         ("brake_held", codes(BrakeHeld::ALL)),
         ("basis", codes(Basis::ALL)),
-        ("because", codes(Because::ALL)),
+        ("because", codes(NotDoneReason::ALL)),
         ("bound", codes(Bound::ALL)),
         ("caption_word", codes(CaptionWord::ALL)),
         ("card_item", codes(CardItem::ALL)),
@@ -102,10 +104,10 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("felt_grade", codes(Felt::ALL)),
         ("form", codes(Form::ALL)),
         ("ground", codes(Ground::ALL)),
-        ("group", codes(Group::ALL)),
+        ("group", codes(ItemKind::ALL)),
         ("guarded", codes(Guarded::ALL)),
         ("heat", codes(Heat::ALL)),
-        ("hold", codes(Hold::ALL)),
+        ("hold", codes(ItemState::ALL)),
         ("how", codes(How::ALL)),
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
@@ -123,7 +125,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("mishap_kind", codes(MishapKind::ALL)),
         ("pattern", codes(Pattern::ALL)),
         ("person_field", codes(PersonField::ALL)),
-        ("pick", codes(Pick::ALL)),
+        ("pick", codes(Choice::ALL)),
         ("place", codes(Place::ALL)),
         ("position", codes(Position::ALL)),
         ("property_class", codes(PropertyClass::ALL)),
@@ -239,7 +241,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1-proved",
         "job-1-runout",
         "job-1-thickness",
-        "job-1-yard",
+        "job-1-shop",
     ] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));
     }
@@ -260,7 +262,7 @@ proptest::proptest! {
 }
 
 #[test]
-fn jobs_by_chance_fit_the_schema_also_without_their_owner() {
+fn jobs_by_chance_fit_the_schema_also_without_their_customer() {
     for seed in 0..60 {
         let text = RandomJob::of(seed).file();
         let records = hubslate::exchange::read(&text)
@@ -314,7 +316,12 @@ const BREAKS: [Break; 40] = [
         "/version",
         "const",
     ),
-    ("no maker", |f| drop_field(f, "made_by"), "", "required"),
+    (
+        "no manufacturer",
+        |f| drop_field(f, "made_by"),
+        "",
+        "required",
+    ),
     (
         "logs that are no list",
         |f| f["logs"] = json!({}),
@@ -520,8 +527,8 @@ const BREAKS: [Break; 40] = [
         "pattern",
     ),
     (
-        "a receipt without its digest",
-        |f| drop_field(&mut body(f, "receipt")["held"][0], "digest"),
+        "a confirmation without its digest",
+        |f| drop_field(&mut body(f, "confirmation")["held"][0], "digest"),
         "/held/0",
         "required",
     ),

@@ -7,7 +7,7 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, Position};
 use hubslate::trade::play::{Dial, Felt};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Because, Pick, Start, When};
+use hubslate::trade::wheel_end::{Choice, NotDoneReason, Start, When};
 use hubslate::units::LengthUnit;
 
 use crate::parts::{cards, carried, day, estimate, fahrenheit, miles, play, price};
@@ -19,7 +19,7 @@ pub fn replaced_hub() -> Story {
     replies.extend([
         ("odometer", miles("81204")),
         ("sign_speed", said(Answer::Yes)),
-        ("sign_swerve", Reply::Picked(Pick::LouderRight)),
+        ("sign_swerve", Reply::Picked(Choice::LouderRight)),
         ("sign_coast", said(Answer::Yes)),
         ("sign_surface", said(Answer::No)),
         ("sign_brake", said(Answer::No)),
@@ -28,10 +28,10 @@ pub fn replaced_hub() -> Story {
         ("rock_twelve_six", Reply::Felt(Felt::JustFelt)),
         ("rock_nine_three", Reply::Felt(Felt::JustFelt)),
         ("rock_axial", Reply::Felt(Felt::JustFelt)),
-        ("brake_held", Reply::Picked(Pick::PlayGone)),
-        ("spin_hand", Reply::Picked(Pick::RoughNoisy)),
-        ("other_side", Reply::Picked(Pick::OtherTighter)),
-        ("prove_spin", Reply::Picked(Pick::SmoothQuiet)),
+        ("brake_held", Reply::Picked(Choice::PlayGone)),
+        ("spin_hand", Reply::Picked(Choice::RoughNoisy)),
+        ("other_side", Reply::Picked(Choice::OtherTighter)),
+        ("prove_spin", Reply::Picked(Choice::SmoothQuiet)),
     ]);
     Story {
         start: Start::AtHome,
@@ -65,7 +65,7 @@ pub fn replaced_hub() -> Story {
         slips: BTreeMap::from([("round@front_left.2", "64")]),
         notes: BTreeMap::from([(
             "strip_hub@front_left",
-            "Hub came with two turns of the pusher. Seat cleaned to bright metal.",
+            "Hub came with two turns of the puller. Seat cleaned to bright metal.",
         )]),
         yes: true,
         part: ("MX-4410-H (invented)", "lot 25-48"),
@@ -74,20 +74,20 @@ pub fn replaced_hub() -> Story {
     }
 }
 
-/// Front right knocks: STOP, the owner declines, it is put back.
+/// Front right knocks: STOP, the customer declines, it is put back.
 pub fn declined_stop() -> Story {
     let mut replies = common();
     replies.extend([
         ("odometer", miles("143880")),
-        ("drive", Reply::NotDone(Because::NotSafe)),
-        ("heat_here", Reply::NotDone(Because::NotNeeded)),
-        ("heat_other", Reply::NotDone(Because::NotNeeded)),
+        ("drive", Reply::NotDone(NotDoneReason::NotSafe)),
+        ("heat_here", Reply::NotDone(NotDoneReason::NotNeeded)),
+        ("heat_other", Reply::NotDone(NotDoneReason::NotNeeded)),
         ("rock_twelve_six", Reply::Felt(Felt::Knocks)),
         ("rock_nine_three", Reply::Felt(Felt::Knocks)),
         ("rock_axial", Reply::Felt(Felt::Seen)),
-        ("brake_held", Reply::Picked(Pick::PlayGone)),
-        ("spin_hand", Reply::Picked(Pick::RoughNoisy)),
-        ("other_side", Reply::Picked(Pick::OtherTighter)),
+        ("brake_held", Reply::Picked(Choice::PlayGone)),
+        ("spin_hand", Reply::Picked(Choice::RoughNoisy)),
+        ("other_side", Reply::Picked(Choice::OtherTighter)),
     ]);
     let not_found = CardBody::NotFound {
         reason: "No figure of play in the wheel end chapter; looked through it twice.".to_owned(),
@@ -118,7 +118,7 @@ pub fn declined_stop() -> Story {
         slips: BTreeMap::new(),
         notes: BTreeMap::from([(
             "agree@front_right",
-            "Told the owner: the wheel can come off. It must not be driven. Owner will have it towed.",
+            "Told the customer: the wheel can come off. It must not be driven. Customer will have it towed.",
         )]),
         yes: false,
         part: ("", ""),
@@ -127,13 +127,13 @@ pub fn declined_stop() -> Story {
     }
 }
 
-/// A hum that comes from saw-toothed tyres: nothing is wrong with the bearing.
+/// A hum that comes from saw-toothed tires: nothing is wrong with the bearing.
 pub fn nothing_wrong() -> Story {
     let mut replies = common();
     replies.extend([
         ("odometer", miles("38415")),
         ("sign_speed", said(Answer::Yes)),
-        ("sign_swerve", Reply::Picked(Pick::NoChange)),
+        ("sign_swerve", Reply::Picked(Choice::NoChange)),
         ("sign_coast", said(Answer::Yes)),
         ("sign_surface", said(Answer::Yes)),
         ("sign_brake", said(Answer::No)),
@@ -142,8 +142,8 @@ pub fn nothing_wrong() -> Story {
         ("rock_twelve_six", Reply::Felt(Felt::Nothing)),
         ("rock_nine_three", Reply::Felt(Felt::Nothing)),
         ("rock_axial", Reply::Felt(Felt::Nothing)),
-        ("spin_hand", Reply::Picked(Pick::SmoothQuiet)),
-        ("other_side", Reply::Picked(Pick::SameAsOther)),
+        ("spin_hand", Reply::Picked(Choice::SmoothQuiet)),
+        ("other_side", Reply::Picked(Choice::SameAsOther)),
     ]);
     Story {
         start: Start::AtCar,
@@ -173,7 +173,7 @@ pub fn nothing_wrong() -> Story {
         slips: BTreeMap::new(),
         notes: BTreeMap::from([(
             "before_driving",
-            "Inner shoulders of both front tyres are saw-toothed.",
+            "Inner shoulders of both front tires are saw-toothed.",
         )]),
         yes: false,
         part: ("", ""),
@@ -185,10 +185,13 @@ pub fn nothing_wrong() -> Story {
 /// What goes the same way in all three.
 pub fn common() -> BTreeMap<&'static str, Reply> {
     BTreeMap::from([
-        ("lamps", Reply::Picked(Pick::NoLamps)),
-        ("prove_lamps", Reply::Picked(Pick::NoLamps)),
-        ("nut_found", Reply::Picked(Pick::NutTight)),
-        ("rig_push", Reply::Picked(Pick::FlexNone)),
+        ("warning_lights", Reply::Picked(Choice::NoWarningLights)),
+        (
+            "prove_warning_lights",
+            Reply::Picked(Choice::NoWarningLights),
+        ),
+        ("nut_found", Reply::Picked(Choice::NutTight)),
+        ("rig_push", Reply::Picked(Choice::FlexNone)),
     ])
 }
 

@@ -41,7 +41,7 @@ pub struct Story {
     pub slips: BTreeMap<&'static str, &'static str>,
     /// Notes, by the code of the step at which they are spoken.
     pub notes: BTreeMap<&'static str, &'static str>,
-    /// Whether the owner says yes to the repair.
+    /// Whether the customer says yes to the repair.
     pub yes: bool,
     /// The number and the lot of the new part.
     pub part: (&'static str, &'static str),

@@ -2,17 +2,17 @@
 
 use hubslate::job::dial_setup::recorded;
 use hubslate::job::entry::{
-    Consent, Decided, Due, DueKind, Ended, Ending, How, Inputs, Money, Moved, Photo, Price,
-    Quantity, Reading, Reply, Scope, Side, Signed, VehicleField, What,
+    Consent, Decided, Due, DueKind, Ended, Ending, Event, How, Inputs, Money, Moved, Photo, Price,
+    Quantity, Reading, Reply, Scope, Side, Signed, VehicleField,
 };
-use hubslate::job::{Sheet, group_items, next, plan};
+use hubslate::job::{JobState, group_items, next, plan};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Printed, SpecCard, Stage, TorqueBody,
 };
 use hubslate::trade::play::{Decision, Dial, Felt, Way};
 use hubslate::trade::wheel_end::{
-    Change, Form, Group, Measured, NutPosition, Start, Step, StepKey, StepSpec, When, procedure,
+    Change, Form, ItemKind, Measured, NutPosition, Start, Step, StepKey, StepSpec, When, procedure,
 };
 use hubslate::units::{Decimal, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed};
 
@@ -24,7 +24,7 @@ pub struct Story {
     pub start: Start,
     pub nut: NutPosition,
     pub decision: Decision,
-    /// Whether the owner says yes to the repair.
+    /// Whether the customer says yes to the repair.
     pub yes: bool,
     /// Whether the first decision asks for a second set.
     pub again: bool,
@@ -53,12 +53,12 @@ pub fn begin(story: Story) -> Job {
 }
 
 /// The steps of the job as it stands.
-pub fn steps(sheet: &Sheet) -> Vec<StepSpec> {
+pub fn steps(sheet: &JobState) -> Vec<StepSpec> {
     procedure(&plan(sheet))
 }
 
 /// The key of the step that comes next.
-pub fn next_key(sheet: &Sheet) -> Option<StepKey> {
+pub fn next_key(sheet: &JobState) -> Option<StepKey> {
     next(sheet, &steps(sheet)).map(|spec| spec.key)
 }
 
@@ -91,13 +91,13 @@ pub fn walk_to(story: Story, stop: StepKey) -> Job {
 }
 
 /// What a good technician taps at a step.
-pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
-    let reply = |reply| What::Answered(spec.key, reply);
+pub fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
+    let reply = |reply| Event::Answered(spec.key, reply);
     let mut whats = match &spec.form {
-        Form::Corners => vec![What::Corners(vec![HERE])],
-        Form::Card(item) => vec![What::Card(card(*item, story.nut))],
+        Form::Corners => vec![Event::Corners(vec![HERE])],
+        Form::Card(item) => vec![Event::Card(card(*item, story.nut))],
         Form::Vehicle => vec![
-            What::Vehicle(VehicleField::Studs, "5".to_owned()),
+            Event::Vehicle(VehicleField::Studs, "5".to_owned()),
             reply(Reply::Done),
         ],
         Form::Price => vec![price()],
@@ -109,7 +109,7 @@ pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
         Form::Choice(picks) => vec![reply(Reply::Picked(picks[0]))],
         Form::Number(Measured::Odometer) => vec![reply(odometer())],
         Form::Number(Measured::HubHeat) => vec![reply(heat())],
-        Form::Photo => vec![What::Photo(photo(spec.key))],
+        Form::Photo => vec![Event::Photo(photo(spec.key))],
         Form::Swing => vec![reply(Reply::Felt(Felt::JustFelt))],
         Form::DialSetup(set) => vec![recorded(HERE, *set, Way::DEFAULT)],
         Form::Round(..) => readings(spec, story),
@@ -117,7 +117,7 @@ pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
         Form::Consent => vec![consent(spec.key, spec.key.step != Step::Agree || story.yes)],
         Form::Turn(group) => turn(sheet, spec.key, *group),
         Form::Retorque => vec![due(), reply(Reply::Done)],
-        Form::Sign => vec![What::Signed(Signed {
+        Form::Sign => vec![Event::Signed(Signed {
             step: spec.key,
             strokes: "M1 1L9 9".to_owned(),
         })],
@@ -130,10 +130,10 @@ pub fn answer(sheet: &Sheet, spec: &StepSpec, story: Story) -> Vec<What> {
     whats
 }
 
-fn change(sheet: &Sheet, step: StepKey, change: Change) -> What {
+fn change(sheet: &JobState, step: StepKey, change: Change) -> Event {
     let mut items = group_items(sheet, HERE, change.group);
     items.retain(|item| change.only.is_none_or(|only| only == item.number));
-    What::Moved(Moved {
+    Event::Moved(Moved {
         step,
         items,
         to: change.to,
@@ -142,13 +142,13 @@ fn change(sheet: &Sheet, step: StepKey, change: Change) -> What {
 }
 
 /// A whole final pass: the pass begins, then one entry a fastener.
-pub fn turn(sheet: &Sheet, step: StepKey, group: Group) -> Vec<What> {
-    let mut whats = vec![What::Pass(step)];
+pub fn turn(sheet: &JobState, step: StepKey, group: ItemKind) -> Vec<Event> {
+    let mut whats = vec![Event::Pass(step)];
     whats.extend(group_items(sheet, HERE, group).into_iter().map(|item| {
-        What::Moved(Moved {
+        Event::Moved(Moved {
             step,
             items: vec![item],
-            to: hubslate::trade::wheel_end::Hold::Done,
+            to: hubslate::trade::wheel_end::ItemState::Done,
             wrench: None,
         })
     }));
@@ -182,8 +182,8 @@ pub fn card(item: CardItem, nut: NutPosition) -> SpecCard {
     SpecCard { item, body }
 }
 
-pub fn consent(step: StepKey, yes: bool) -> What {
-    What::Consent(Consent {
+pub fn consent(step: StepKey, yes: bool) -> Event {
+    Event::Consent(Consent {
         step,
         scope: Scope::Repair,
         yes,
@@ -192,8 +192,8 @@ pub fn consent(step: StepKey, yes: bool) -> What {
     })
 }
 
-pub fn decided(nth: u8, story: Story) -> What {
-    What::Decided(Decided {
+pub fn decided(nth: u8, story: Story) -> Event {
+    Event::Decided(Decided {
         corner: HERE,
         nth,
         decision: story.decision,
@@ -204,12 +204,12 @@ pub fn decided(nth: u8, story: Story) -> What {
     })
 }
 
-fn readings(spec: &StepSpec, story: Story) -> Vec<What> {
+fn readings(spec: &StepSpec, story: Story) -> Vec<Event> {
     let Form::Round(set, round) = spec.form else {
         return Vec::new();
     };
     let read = |(side, divisions)| {
-        What::Reading(Reading {
+        Event::Reading(Reading {
             corner: HERE,
             set,
             round,
@@ -226,27 +226,27 @@ fn readings(spec: &StepSpec, story: Story) -> Vec<What> {
     [(Side::Push, "0"), (Side::Pull, pull)].map(read).to_vec()
 }
 
-fn ended() -> What {
-    What::Ended(Ended {
+fn ended() -> Event {
+    Event::Ended(Ended {
         ending: Ending::Finished,
         charge: None,
     })
 }
 
-fn price() -> What {
+fn price() -> Event {
     let usd = |minor| Money {
         minor,
         currency: "USD".to_owned(),
     };
-    What::Price(Price {
+    Event::Price(Price {
         repair: usd(48_000),
         refit: Some(usd(12_000)),
         estimate: None,
     })
 }
 
-fn due() -> What {
-    What::Due(Due {
+fn due() -> Event {
+    Event::Due(Due {
         kind: DueKind::Retorque,
         date: "2026-06-01".to_owned(),
         distance: None,

@@ -7,12 +7,12 @@ use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{LogKind, digest, export};
 use hubslate::job::dial_setup::{recorded, required};
 use hubslate::job::entry::{
-    Consent, Due, DueKind, Ended, Entry, HandedOver, How, LogId, Moved, Opened, Part, PersonField,
-    Photo, Quantity, Reading, Reply, Scope, Side, VehicleField, What,
+    Consent, Due, DueKind, Ended, Entry, Event, HandedOver, How, LogId, Moved, Opened, Part,
+    PersonField, Photo, Quantity, Reading, Reply, Scope, Side, VehicleField,
 };
 use hubslate::job::evidence::decided;
 use hubslate::job::proof::with_records;
-use hubslate::job::{Sheet, fold, group_items, held, judge, next, plan, status};
+use hubslate::job::{JobState, fold, group_items, held, judge, next, plan, status};
 use hubslate::slate::{Pen, compose, log_id, sealed, undo};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
@@ -20,7 +20,8 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::vehicle::{Odometer, read_booking};
 use hubslate::trade::wheel_end::{
-    Because, Form, Group, Hold, Phase, SetName, Start, Step, StepKey, StepSpec, procedure,
+    Form, ItemKind, ItemState, NotDoneReason, Phase, SetName, Start, Step, StepKey, StepSpec,
+    procedure,
 };
 use hubslate::units::{Decimal, DistanceUnit, TorqueUnit, Typed};
 
@@ -73,20 +74,20 @@ impl<'a> Walk<'a> {
         };
         walk.shake();
         walk.log = log_id(&walk.pen);
-        let mut whats = vec![What::Opened(Opened {
+        let mut whats = vec![Event::Opened(Opened {
             start: story.start,
             practice: None,
         })];
         if story.start == Start::AtCar {
             // Nobody is asked for the kit at the car: it is copied as it stands.
-            whats.push(What::Carried(story.carried.clone()));
+            whats.push(Event::Carried(story.carried.clone()));
         }
         walk.tap(whats);
         walk
     }
 
     /// The sheet as it stands.
-    pub fn sheet(&self) -> Sheet {
+    pub fn sheet(&self) -> JobState {
         fold(self.entries.clone())
     }
 
@@ -115,7 +116,7 @@ impl<'a> Walk<'a> {
         self.wait(60 + self.some(120));
         self.answer(&sheet, &spec);
         if let Some(note) = self.story.notes.get(code.as_str()) {
-            self.tap(vec![What::Note(Some(spec.key), (*note).to_owned())]);
+            self.tap(vec![Event::Note(Some(spec.key), (*note).to_owned())]);
         }
         let after = self.sheet();
         assert!(status(&after, &spec).is_settled(), "{code} is not settled");
@@ -123,21 +124,21 @@ impl<'a> Walk<'a> {
         true
     }
 
-    fn answer(&mut self, sheet: &Sheet, spec: &StepSpec) {
+    fn answer(&mut self, sheet: &JobState, spec: &StepSpec) {
         let reply = self.story.reply(spec.key);
         if let Some(reply @ Reply::NotDone(_)) = reply {
-            return self.tap(vec![What::Answered(spec.key, reply)]);
+            return self.tap(vec![Event::Answered(spec.key, reply)]);
         }
         match &spec.form {
             Form::Booking => self.booking(spec.key),
             Form::Vehicle => self.vehicle(spec.key),
-            Form::Corners => self.tap(vec![What::Corners(self.story.corners.clone())]),
-            Form::Card(item) => self.tap(vec![What::Card(self.story.card(*item))]),
-            Form::Price => self.tap(vec![What::Price(self.story.price.clone())]),
+            Form::Corners => self.tap(vec![Event::Corners(self.story.corners.clone())]),
+            Form::Card(item) => self.tap(vec![Event::Card(self.story.card(*item))]),
+            Form::Price => self.tap(vec![Event::Price(self.story.price.clone())]),
             Form::Kit => self.tap(vec![
-                What::Missing(Vec::new()),
-                What::Carried(self.story.carried.clone()),
-                What::Answered(spec.key, Reply::Done),
+                Event::Missing(Vec::new()),
+                Event::Carried(self.story.carried.clone()),
+                Event::Answered(spec.key, Reply::Done),
             ]),
             Form::Do | Form::Ready | Form::Result => self.tap(done(sheet, spec, Reply::Done)),
             Form::Ask => {
@@ -146,7 +147,7 @@ impl<'a> Walk<'a> {
             }
             Form::Checks(checks) => {
                 let yes = checks.iter().map(|check| (*check, Answer::Yes)).collect();
-                self.tap(vec![What::Answered(
+                self.tap(vec![Event::Answered(
                     spec.key,
                     reply.unwrap_or(Reply::Checked(yes)),
                 )]);
@@ -155,7 +156,7 @@ impl<'a> Walk<'a> {
             Form::Choice(_) | Form::Number(_) | Form::Swing => {
                 let reply = reply.unwrap_or_else(|| panic!("no reply to {}", spec.key.code()));
                 assert!(fits(&spec.form, &reply), "{} to {reply:?}", spec.key.code());
-                self.tap(vec![What::Answered(spec.key, reply)]);
+                self.tap(vec![Event::Answered(spec.key, reply)]);
             }
             Form::Photo => self.picture(spec.key),
             Form::DialSetup(set) => {
@@ -165,15 +166,15 @@ impl<'a> Walk<'a> {
             Form::Round(set, round) => self.round(spec, *set, *round),
             Form::Decide(nth) => {
                 let corner = spec.key.corner.unwrap();
-                self.tap(vec![What::Decided(decided(sheet, corner, *nth))]);
+                self.tap(vec![Event::Decided(decided(sheet, corner, *nth))]);
             }
             Form::Consent => self.consent(spec.key),
             Form::Turn(group) => self.turn(sheet, spec, *group),
             Form::Retorque => self.retorque(sheet, spec.key),
             Form::Sign => self.tap(vec![signed(spec.key)]),
             Form::Report => {
-                let over = What::HandedOver(HandedOver::NOW);
-                let done = What::Answered(spec.key, Reply::Done);
+                let over = Event::HandedOver(HandedOver::NOW);
+                let done = Event::Answered(spec.key, Reply::Done);
                 self.tap(with_records(sheet, vec![over, done]));
             }
             Form::End => {
@@ -181,16 +182,16 @@ impl<'a> Walk<'a> {
                     ending: self.story.ending,
                     charge: None,
                 };
-                self.tap(with_records(sheet, vec![What::Ended(ended)]));
+                self.tap(with_records(sheet, vec![Event::Ended(ended)]));
             }
         }
     }
 
     fn booking(&mut self, step: StepKey) {
         let read = read_booking(self.story.message);
-        let mut whats = vec![What::Said(read.complaint)];
+        let mut whats = vec![Event::Said(read.complaint)];
         let vin = read.vin.map(|found| found.value.as_str().to_owned());
-        whats.extend(vin.map(|vin| What::Vehicle(VehicleField::Vin, vin)));
+        whats.extend(vin.map(|vin| Event::Vehicle(VehicleField::Vin, vin)));
         let persons = [
             (PersonField::Name, read.name),
             (PersonField::Phone, read.phone),
@@ -198,27 +199,27 @@ impl<'a> Walk<'a> {
             (PersonField::Plate, read.plate),
         ];
         for (field, found) in persons {
-            whats.extend(found.map(|found| What::Person(field, found.value)));
+            whats.extend(found.map(|found| Event::Person(field, found.value)));
         }
-        whats.push(What::Answered(step, Reply::Done));
+        whats.push(Event::Answered(step, Reply::Done));
         self.tap(whats);
     }
 
     fn vehicle(&mut self, step: StepKey) {
         let facts = self.story.vehicle.iter();
-        let mut whats: Vec<What> = facts
-            .map(|(field, text)| What::Vehicle(*field, (*text).to_owned()))
+        let mut whats: Vec<Event> = facts
+            .map(|(field, text)| Event::Vehicle(*field, (*text).to_owned()))
             .collect();
         let persons = self.story.persons.iter();
-        whats.extend(persons.map(|(field, text)| What::Person(*field, (*text).to_owned())));
-        whats.push(What::Answered(step, Reply::Done));
+        whats.extend(persons.map(|(field, text)| Event::Person(*field, (*text).to_owned())));
+        whats.push(Event::Answered(step, Reply::Done));
         self.tap(whats);
     }
 
     fn part(&mut self, spec: &StepSpec) {
         if let (Step::Compare, Some(corner)) = (spec.key.step, spec.key.corner) {
             let (number, lot) = self.story.part;
-            self.tap(vec![What::Part(Part {
+            self.tap(vec![Event::Part(Part {
                 corner,
                 number: number.to_owned(),
                 lot: lot.to_owned(),
@@ -228,12 +229,12 @@ impl<'a> Walk<'a> {
 
     fn picture(&mut self, step: StepKey) {
         if !self.story.pictures {
-            let reply = Reply::NotDone(Because::NoLight);
-            return self.tap(vec![What::Answered(step, reply)]);
+            let reply = Reply::NotDone(NotDoneReason::NoLight);
+            return self.tap(vec![Event::Answered(step, reply)]);
         }
         // Pictures are not in the file; their digests are.
         let sha256 = digest([format!("{} {}", self.story.seed, step.code())]);
-        self.tap(vec![What::Photo(Photo {
+        self.tap(vec![Event::Photo(Photo {
             step,
             sha256,
             mime: "image/jpeg".to_owned(),
@@ -259,10 +260,10 @@ impl<'a> Walk<'a> {
     }
 
     /// The dial was zeroed while pushing; the needle was read while pulling.
-    fn pull(&self, spec: &StepSpec, set: SetName, round: u8, typed: &str) -> Vec<What> {
+    fn pull(&self, spec: &StepSpec, set: SetName, round: u8, typed: &str) -> Vec<Event> {
         let sheet = self.sheet();
         let reading = |side, text: &str| {
-            What::Reading(Reading {
+            Event::Reading(Reading {
                 corner: spec.key.corner.unwrap(),
                 set,
                 round,
@@ -278,7 +279,7 @@ impl<'a> Walk<'a> {
     fn consent(&mut self, step: StepKey) {
         let teardown = step.step == Step::TeardownYes;
         let price = &self.story.price;
-        let consent = What::Consent(Consent {
+        let consent = Event::Consent(Consent {
             step,
             scope: if teardown {
                 Scope::Teardown
@@ -301,32 +302,32 @@ impl<'a> Walk<'a> {
     }
 
     /// A snug pass as one tap, then one tap a fastener in its order.
-    fn turn(&mut self, sheet: &Sheet, spec: &StepSpec, group: Group) {
+    fn turn(&mut self, sheet: &JobState, spec: &StepSpec, group: ItemKind) {
         let items = group_items(sheet, spec.key.corner.unwrap(), group);
         let count = u8::try_from(items.len()).unwrap();
         let order: Vec<u8> = match group {
-            Group::WheelNuts => star_order(count).unwrap().to_vec(),
-            Group::HubBolts => cross_order(count).unwrap().to_vec(),
+            ItemKind::LugNuts => star_order(count).unwrap().to_vec(),
+            ItemKind::HubBolts => cross_order(count).unwrap().to_vec(),
             _ => (1..=count).collect(),
         };
         let wrench = self.wrench(group);
         if count > 1 {
-            let snug = moved(spec.key, items.clone(), Hold::Snug);
-            self.tap(vec![What::Pass(spec.key), snug]);
+            let snug = moved(spec.key, items.clone(), ItemState::Snug);
+            self.tap(vec![Event::Pass(spec.key), snug]);
         }
         for number in order {
             self.wait(8 + self.some(14));
             let items = items.iter().copied().filter(|item| item.number == number);
-            self.tap(vec![What::Moved(Moved {
+            self.tap(vec![Event::Moved(Moved {
                 step: spec.key,
                 items: items.collect(),
-                to: Hold::Done,
+                to: ItemState::Done,
                 wrench: Some(wrench.clone()),
             })]);
         }
     }
 
-    fn wrench(&self, group: Group) -> (String, Typed<TorqueUnit>) {
+    fn wrench(&self, group: ItemKind) -> (String, Typed<TorqueUnit>) {
         let item = card_of(group);
         let card = self.story.card(item);
         let kit = &self.story.carried.wrenches;
@@ -337,7 +338,7 @@ impl<'a> Walk<'a> {
         (wrench.name.clone(), card.final_torque().unwrap().clone())
     }
 
-    fn retorque(&mut self, sheet: &Sheet, step: StepKey) {
+    fn retorque(&mut self, sheet: &JobState, step: StepKey) {
         let unit = DistanceUnit::Mile;
         let odometer = match sheet.reply(StepKey::once(Step::Odometer)) {
             Some(Reply::Number(Quantity::Distance(read))) => Some(Odometer { read: read.clone() }),
@@ -348,17 +349,17 @@ impl<'a> Walk<'a> {
         let due = retorque_due(today.date_naive(), odometer.as_ref(), rule);
         let after = format!("{:.0}", rule.after.in_unit(unit));
         self.tap(vec![
-            What::Due(Due {
+            Event::Due(Due {
                 kind: DueKind::Retorque,
                 date: due.by.to_string(),
                 distance: Some(Typed::parse(&after, unit).unwrap()),
             }),
-            What::Answered(step, Reply::Done),
+            Event::Answered(step, Reply::Done),
         ]);
     }
 
     /// Keeps one tap: stamped, written down, read back.
-    fn tap(&mut self, whats: Vec<What>) {
+    fn tap(&mut self, whats: Vec<Event>) {
         self.shake();
         let heads = self.sheet().heads().to_vec();
         let tap = compose(&self.log, &heads, &self.pen, whats);

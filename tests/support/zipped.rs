@@ -2,7 +2,7 @@
 
 use hubslate::exchange::bundle::{Wanted, wanted_in};
 use hubslate::exchange::sha256_hex;
-use hubslate::job::entry::{Photo, Voice, What};
+use hubslate::job::entry::{Event, Photo, Voice};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Step, StepKey};
 
@@ -25,7 +25,7 @@ pub fn job() -> Zipped {
     let mut job = RandomJob::begin(11, "van-3");
     let steps = [Step::StandPhoto, Step::SensorPhoto];
     for (step, bytes) in steps.into_iter().zip(PICTURES) {
-        job.tap(vec![What::Photo(Photo {
+        job.tap(vec![Event::Photo(Photo {
             step: StepKey::at(step, Corner::FrontLeft),
             sha256: sha256_hex(bytes),
             mime: "image/jpeg".to_owned(),
@@ -33,7 +33,7 @@ pub fn job() -> Zipped {
             height: 3,
         })]);
     }
-    job.tap(vec![What::Voice(Voice {
+    job.tap(vec![Event::Voice(Voice {
         step: StepKey::at(Step::SpinHand, Corner::FrontLeft),
         sha256: sha256_hex(VOICE),
         mime: "audio/webm;codecs=opus".to_owned(),

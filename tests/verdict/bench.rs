@@ -1,7 +1,7 @@
 //! What a run round a face and a rotor under the micrometer are made of.
 
 use hubslate::job::entry::{
-    Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading, What,
+    Event, Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading,
 };
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardSource;
@@ -23,7 +23,12 @@ pub fn source() -> CardSource {
 }
 
 /// A run at equal steps on a dial in hundredths, from heights in these.
-pub fn run(nth: u8, surface: Surface, (stud, cleaned): (u8, Answer), heights: &[f64]) -> Vec<What> {
+pub fn run(
+    nth: u8,
+    surface: Surface,
+    (stud, cleaned): (u8, Answer),
+    heights: &[f64],
+) -> Vec<Event> {
     let places = u8::try_from(heights.len()).unwrap();
     let radius = if surface == Surface::Rotor {
         "140"
@@ -31,7 +36,7 @@ pub fn run(nth: u8, surface: Surface, (stud, cleaned): (u8, Answer), heights: &[
         "70"
     };
     let reading = |(place, height): (u8, &f64)| {
-        What::Runout(RunoutReading {
+        Event::Runout(RunoutReading {
             corner: HERE,
             run: nth,
             setup: Setup {
@@ -53,11 +58,11 @@ pub fn run(nth: u8, surface: Surface, (stud, cleaned): (u8, Answer), heights: &[
 }
 
 /// A rotor in hundredths of a millimetre over 22 mm.
-pub fn rotor(nth: u8, over: &[f64]) -> Vec<What> {
+pub fn rotor(nth: u8, over: &[f64]) -> Vec<Event> {
     let places = u8::try_from(over.len()).unwrap();
     let measured = |(place, over): (u8, &f64)| {
         let text = format!("{:.3}", 22.0 + over / 100.0);
-        What::Thickness(ThicknessReading {
+        Event::Thickness(ThicknessReading {
             corner: HERE,
             run: nth,
             gauging: Gauging {
@@ -71,16 +76,16 @@ pub fn rotor(nth: u8, over: &[f64]) -> Vec<What> {
     (1..).zip(over).map(measured).collect()
 }
 
-pub fn most(surface: Surface, text: &str) -> What {
-    What::RunoutLimit(RunoutCard {
+pub fn most(surface: Surface, text: &str) -> Event {
+    Event::RunoutLimit(RunoutCard {
         surface,
         most: Typed::parse(text, LengthUnit::Millimetre).unwrap(),
         source: source(),
     })
 }
 
-pub fn bound(bound: Bound, text: &str) -> What {
-    What::ThicknessLimit(ThicknessCard {
+pub fn bound(bound: Bound, text: &str) -> Event {
+    Event::ThicknessLimit(ThicknessCard {
         axle: Axle::Front,
         bound,
         value: Typed::parse(text, LengthUnit::Millimetre).unwrap(),

@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 
 use hubslate::exchange::verify::verify;
 use hubslate::job::entry::{
-    AgainstLimit, Entry, FaceFound, RotorFound, ShapeFound, VehicleField, What,
+    AgainstLimit, Entry, Event, FaceFound, RotorFound, ShapeFound, VehicleField,
 };
 use hubslate::job::runout::{Basis, runs};
 use hubslate::job::{fold, found};
@@ -34,7 +34,7 @@ fn made() -> Vec<Entry> {
     let mut entries = finished();
     let read = [
         vec![
-            What::Vehicle(VehicleField::Studs, "5".to_owned()),
+            Event::Vehicle(VehicleField::Studs, "5".to_owned()),
             most(Surface::Rotor, "0.05"),
             bound(Bound::Least, "21.9"),
             bound(Bound::Variation, "0.02"),
@@ -56,7 +56,7 @@ fn face(change: impl FnOnce(&mut FaceFound)) -> Vec<Entry> {
     let faces = entries
         .iter_mut()
         .filter_map(|entry| match &mut entry.what {
-            What::FaceFound(found) if found.run == 2 => Some(found),
+            Event::FaceFound(found) if found.run == 2 => Some(found),
             _ => None,
         });
     change(faces.last().unwrap());
@@ -69,7 +69,7 @@ fn thickness(change: impl FnOnce(&mut RotorFound)) -> Vec<Entry> {
     let rotors = entries
         .iter_mut()
         .filter_map(|entry| match &mut entry.what {
-            What::RotorFound(found) => Some(found),
+            Event::RotorFound(found) => Some(found),
             _ => None,
         });
     change(rotors.last().unwrap());
@@ -277,7 +277,7 @@ fn what_is_read_again_or_looked_up_again_makes_a_run_live_until_it_is_recorded_a
         told(&mut entries, vec![news]);
         assert!(!is_told(&entries));
         let owed = found::owed(&fold(entries.clone()));
-        let here = |what: &What| matches!(what, What::FaceFound(found) if found.run == 2);
+        let here = |what: &Event| matches!(what, Event::FaceFound(found) if found.run == 2);
         assert!(owed.iter().any(here));
         told(&mut entries, owed);
         let sheet = fold(entries.clone());

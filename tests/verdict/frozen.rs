@@ -7,10 +7,10 @@ use hubslate::exchange::verify::verify;
 use hubslate::exchange::wire::{decode, encode};
 use hubslate::exchange::{LogKind, export, read};
 use hubslate::job::ending::proposed;
-use hubslate::job::entry::{Decided, Ending, Entry, Proved, Reading, Side, What};
+use hubslate::job::entry::{Decided, Ending, Entry, Event, Proved, Reading, Side};
 use hubslate::job::evidence::decided;
 use hubslate::job::judge::after;
-use hubslate::job::{Sheet, fold, next, plan, proof};
+use hubslate::job::{JobState, fold, next, plan, proof};
 use hubslate::report::{Reader, Report};
 use hubslate::slate::{Pen, compose};
 use hubslate::text::Lang;
@@ -44,7 +44,7 @@ fn recorded(change: impl FnOnce(&mut Decided)) -> Vec<Entry> {
     let entry = entries
         .iter_mut()
         .find_map(|entry| match &mut entry.what {
-            What::Decided(decided) => Some(decided),
+            Event::Decided(decided) => Some(decided),
             _ => None,
         })
         .unwrap();
@@ -88,7 +88,7 @@ fn proved(change: impl FnOnce(&mut Proved)) -> Vec<Entry> {
     let mut recorded = entries
         .iter_mut()
         .filter_map(|entry| match &mut entry.what {
-            What::Proved(proved) => Some(proved),
+            Event::Proved(proved) => Some(proved),
             _ => None,
         });
     change(recorded.next().unwrap());
@@ -110,15 +110,15 @@ fn read_far_over(entries: &mut [Entry]) {
         if !is_pulled_after(&entry.what) {
             continue;
         }
-        if let What::Reading(reading) = &mut entry.what {
+        if let Event::Reading(reading) = &mut entry.what {
             reading.divisions = Decimal::parse("10").unwrap();
         }
     }
 }
 
-fn is_pulled_after(what: &What) -> bool {
+fn is_pulled_after(what: &Event) -> bool {
     let is = |of: &Reading| of.set.when == When::After && of.side == Side::Pull;
-    matches!(what, What::Reading(reading) if is(reading))
+    matches!(what, Event::Reading(reading) if is(reading))
 }
 
 pub(super) fn file(entries: &[Entry]) -> String {
@@ -126,7 +126,7 @@ pub(super) fn file(entries: &[Entry]) -> String {
     export(&[(LogKind::Job, entries[0].log.clone(), texts)]).unwrap()
 }
 
-pub(super) fn report(sheet: &Sheet) -> String {
+pub(super) fn report(sheet: &JobState) -> String {
     let reader = Reader {
         job: "job".to_owned(),
         digest: "d".repeat(64),
@@ -280,8 +280,8 @@ fn a_proof_of_other_rules_stays_as_it_was_on_every_page_and_for_the_ending() {
     assert!(told.contains("REPLACED, safe to drive") && !told.contains("DO NOT DRIVE"));
     // Without the record, today's rules speak.
     for entry in &mut over {
-        if let What::Proved(_) = entry.what {
-            entry.what = What::Note(None, String::new());
+        if let Event::Proved(_) = entry.what {
+            entry.what = Event::Note(None, String::new());
         }
     }
     let (end, told) = ending(&over);
@@ -312,7 +312,7 @@ fn a_round_that_is_read_again_makes_the_proof_live_until_it_is_recorded_again() 
     assert!(matches!(after(&sheet, HERE), After::Blocked { .. }));
     let owed = proof::owed(&sheet);
     assert_eq!(owed, [proof::proved(&sheet, HERE)]);
-    told(&mut entries, owed.into_iter().map(What::Proved).collect());
+    told(&mut entries, owed.into_iter().map(Event::Proved).collect());
     let sheet = fold(entries.clone());
     assert_eq!(sheet.problems(), []);
     assert_eq!(proof::recorded(&sheet, HERE), sheet.proved(HERE));
@@ -323,7 +323,7 @@ fn a_round_that_is_read_again_makes_the_proof_live_until_it_is_recorded_again() 
 }
 
 /// Written a minute after the last entry.
-pub(super) fn told(entries: &mut Vec<Entry>, whats: Vec<What>) {
+pub(super) fn told(entries: &mut Vec<Entry>, whats: Vec<Event>) {
     let last = entries.last().unwrap().clone();
     let pen = Pen {
         by: last.by,

@@ -1,15 +1,15 @@
 //! The same at a whole job: what was answered and read, from entries to the decision.
 
 use hubslate::job::entry::{
-    At, DialSetup, Entry, EntryId, LogId, Quantity, Reading, Reply, Side, What,
+    DialSetup, Entry, EntryId, Event, LogId, Quantity, Reading, Reply, Side, Timestamp,
 };
 use hubslate::job::evidence::{decided, evidence};
-use hubslate::job::{Sheet, fold};
+use hubslate::job::{JobState, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
 use hubslate::trade::play::{Decision, Dial, Felt, Heat, Road, Test, Way};
 use hubslate::trade::vehicle::Corner;
-use hubslate::trade::wheel_end::{Because, Pick, SetName, Step, StepKey, When};
+use hubslate::trade::wheel_end::{Choice, NotDoneReason, SetName, Step, StepKey, When};
 use hubslate::units::{Decimal, LengthUnit, TemperatureUnit, Typed};
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -18,12 +18,12 @@ use super::ROCKED;
 
 const HERE: Corner = Corner::FrontLeft;
 
-fn sheet(whats: &[What]) -> Sheet {
+fn sheet(whats: &[Event]) -> JobState {
     let id = |n: usize| EntryId(format!("{n:04}"));
     fold(whats.iter().enumerate().map(|(n, what)| Entry {
         id: id(n),
         log: LogId("log".to_owned()),
-        at: At {
+        at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
             told: None,
@@ -40,22 +40,22 @@ fn here(step: Step) -> StepKey {
     StepKey::at(step, HERE)
 }
 
-fn said(step: Step, answer: Answer) -> What {
-    What::Answered(StepKey::once(step), Reply::Said(answer))
+fn said(step: Step, answer: Answer) -> Event {
+    Event::Answered(StepKey::once(step), Reply::Said(answer))
 }
 
-fn swerve(pick: Pick) -> What {
-    What::Answered(StepKey::once(Step::SignSwerve), Reply::Picked(pick))
+fn swerve(pick: Choice) -> Event {
+    Event::Answered(StepKey::once(Step::SignSwerve), Reply::Picked(pick))
 }
 
-fn heat(step: Step, number: &str, unit: TemperatureUnit) -> What {
+fn heat(step: Step, number: &str, unit: TemperatureUnit) -> Event {
     let typed = Typed::parse(number, unit).unwrap();
     let reply = Reply::Number(Quantity::Temperature(typed));
-    What::Answered(StepKey::once(step), reply)
+    Event::Answered(StepKey::once(step), reply)
 }
 
 /// Three rounds of a set, the base pushed.
-fn set(nth: u8, pull: &str, way: Way) -> Vec<What> {
+fn set(nth: u8, pull: &str, way: Way) -> Vec<Event> {
     let step = if nth == 1 {
         Step::RigPush
     } else {
@@ -66,7 +66,7 @@ fn set(nth: u8, pull: &str, way: Way) -> Vec<What> {
         nth,
     };
     let read = |round| {
-        What::Reading(Reading {
+        Event::Reading(Reading {
             corner: HERE,
             set: name,
             round,
@@ -76,20 +76,20 @@ fn set(nth: u8, pull: &str, way: Way) -> Vec<What> {
             dial: Dial::HUNDREDTH_MM,
         })
     };
-    let stood = What::DialSetup(DialSetup {
+    let stood = Event::DialSetup(DialSetup {
         corner: HERE,
         set: name,
         way,
     });
-    let pushed = What::Answered(here(step), Reply::Picked(Pick::FlexNone));
+    let pushed = Event::Answered(here(step), Reply::Picked(Choice::FlexNone));
     [stood, pushed]
         .into_iter()
         .chain((1..=3).map(read))
         .collect()
 }
 
-fn card(most: &str, way: Way) -> What {
-    What::Card(SpecCard {
+fn card(most: &str, way: Way) -> Event {
+    Event::Card(SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::Play {
             most: Typed::parse(most, LengthUnit::Millimetre).unwrap(),
@@ -106,29 +106,29 @@ fn card(most: &str, way: Way) -> What {
 }
 
 /// A corner at which everything was looked at and nothing was found, but for the dial.
-fn clean() -> Vec<What> {
+fn clean() -> Vec<Event> {
     let mut whats = vec![
-        What::Corners(vec![HERE]),
-        What::Answered(StepKey::once(Step::Drive), Reply::Done),
+        Event::Corners(vec![HERE]),
+        Event::Answered(StepKey::once(Step::Drive), Reply::Done),
         said(Step::SignSpeed, Answer::No),
-        swerve(Pick::NoChange),
+        swerve(Choice::NoChange),
         heat(Step::HeatHere, "40", TemperatureUnit::Celsius),
         heat(Step::HeatOther, "40", TemperatureUnit::Celsius),
-        What::Answered(here(Step::SpinHand), Reply::Picked(Pick::SmoothQuiet)),
-        What::Answered(here(Step::OtherSide), Reply::Picked(Pick::SameAsOther)),
+        Event::Answered(here(Step::SpinHand), Reply::Picked(Choice::SmoothQuiet)),
+        Event::Answered(here(Step::OtherSide), Reply::Picked(Choice::SameAsOther)),
     ];
     for step in [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial] {
-        whats.push(What::Answered(here(step), Reply::Felt(Felt::Nothing)));
+        whats.push(Event::Answered(here(step), Reply::Felt(Felt::Nothing)));
     }
     whats
 }
 
-fn with(more: impl IntoIterator<Item = What>) -> Vec<What> {
+fn with(more: impl IntoIterator<Item = Event>) -> Vec<Event> {
     clean().into_iter().chain(more).collect()
 }
 
 #[track_caller]
-fn decides(whats: &[What], decision: Decision, reasons: &[&str]) {
+fn decides(whats: &[Event], decision: Decision, reasons: &[&str]) {
     let entry = decided(&sheet(whats), HERE, 1);
     assert_eq!(entry.decision, decision, "{:?}", entry.reasons);
     for reason in reasons {
@@ -155,21 +155,21 @@ fn a_noise_on_the_road_is_evidence_at_the_corner_that_it_loads() {
     );
     // Steering right loads the left side.
     decides(
-        &heard(Pick::LouderRight),
+        &heard(Choice::LouderRight),
         Decision::Watch,
         &["road_points_here"],
     );
     decides(
-        &heard(Pick::NoChange),
+        &heard(Choice::NoChange),
         Decision::Watch,
         &["road_not_located"],
     );
     decides(
-        &heard(Pick::LouderLeft),
+        &heard(Choice::LouderLeft),
         Decision::Keep,
         &["road_points_elsewhere"],
     );
-    let mut hot = heard(Pick::LouderRight);
+    let mut hot = heard(Choice::LouderRight);
     hot.push(heat(Step::HeatHere, "58", TemperatureUnit::Celsius));
     decides(&hot, Decision::Replace, &["road_points_here", "hotter"]);
 }
@@ -178,9 +178,9 @@ fn a_noise_on_the_road_is_evidence_at_the_corner_that_it_loads() {
 fn one_heat_and_one_swerve_say_something_else_at_each_corner_of_the_job() {
     let corners = vec![Corner::FrontRight, Corner::FrontLeft, Corner::RearLeft];
     let whats = [
-        What::Corners(corners),
+        Event::Corners(corners),
         said(Step::SignSpeed, Answer::Yes),
-        swerve(Pick::LouderRight),
+        swerve(Choice::LouderRight),
         heat(Step::HeatHere, "100", TemperatureUnit::Fahrenheit),
         heat(Step::HeatOther, "140", TemperatureUnit::Fahrenheit),
     ];
@@ -208,12 +208,12 @@ fn driven_and_not_listened_is_no_road_test() {
 #[test]
 fn a_direction_that_was_not_rocked_is_not_firm() {
     let mut whats = with(set(1, "2", Way::DEFAULT));
-    let because = Reply::NotDone(Because::NoTime);
-    whats.push(What::Answered(here(Step::RockAxial), because));
+    let because = Reply::NotDone(NotDoneReason::NoTime);
+    whats.push(Event::Answered(here(Step::RockAxial), because));
     decides(&whats, Decision::Watch, &["not_looked_at.rock"]);
     // What was felt in another direction stands.
     let felt = Reply::Felt(Felt::JustFelt);
-    whats.push(What::Answered(here(Step::RockNineThree), felt));
+    whats.push(Event::Answered(here(Step::RockNineThree), felt));
     decides(&whats, Decision::Watch, &["loose_not_located.just_felt"]);
     let not_done = decided(&sheet(&whats), HERE, 1).inputs.evidence.not_done;
     assert!(not_done.contains(&Test::Rock), "{not_done:?}");
@@ -241,8 +241,8 @@ fn a_second_set_that_cannot_be_compared_takes_nothing_away() {
     let first = decided(&sheet(&whats), HERE, 1);
     assert_eq!((first.decision, first.again), (Decision::Replace, true));
     whats.extend(set(2, "1", Way::DEFAULT));
-    let gave = Reply::Picked(Pick::FlexMore);
-    whats.push(What::Answered(here(Step::RigAgain), gave));
+    let gave = Reply::Picked(Choice::FlexMore);
+    whats.push(Event::Answered(here(Step::RigAgain), gave));
     let second = decided(&sheet(&whats), HERE, 2);
     assert_eq!((second.decision, second.again), (Decision::Replace, false));
     let not_done = &second.inputs.evidence.not_done;
@@ -264,7 +264,7 @@ fn two_sets_are_told_as_one_with_what_lies_between_them() {
 
 /// The answers to one step, each no better for the bearing than the one before.
 fn rising() -> Vec<(StepKey, Vec<Reply>)> {
-    let not = || Reply::NotDone(Because::NoTime);
+    let not = || Reply::NotDone(NotDoneReason::NoTime);
     let felt = Felt::ALL.iter().map(|felt| Reply::Felt(*felt));
     let yes = [
         Reply::Said(Answer::No),
@@ -276,7 +276,7 @@ fn rising() -> Vec<(StepKey, Vec<Reply>)> {
         Reply::Said(Answer::NotDone),
         Reply::Said(Answer::No),
     ];
-    let picked = |all: &[Pick]| all.iter().map(|pick| Reply::Picked(*pick)).collect();
+    let picked = |all: &[Choice]| all.iter().map(|pick| Reply::Picked(*pick)).collect();
     vec![
         (StepKey::once(Step::SignSpeed), yes.to_vec()),
         (
@@ -286,7 +286,7 @@ fn rising() -> Vec<(StepKey, Vec<Reply>)> {
         (StepKey::once(Step::SignSurface), no.to_vec()),
         (
             StepKey::once(Step::SignSwerve),
-            picked(&[Pick::LouderLeft, Pick::NoChange, Pick::LouderRight]),
+            picked(&[Choice::LouderLeft, Choice::NoChange, Choice::LouderRight]),
         ),
         (here(Step::RockAxial), {
             let mut all: Vec<Reply> = felt.collect();
@@ -296,31 +296,31 @@ fn rising() -> Vec<(StepKey, Vec<Reply>)> {
         (
             here(Step::SpinHand),
             picked(&[
-                Pick::SmoothQuiet,
-                Pick::Rough,
-                Pick::RoughNoisy,
-                Pick::GrindsHot,
+                Choice::SmoothQuiet,
+                Choice::Rough,
+                Choice::RoughNoisy,
+                Choice::GrindsHot,
             ]),
         ),
         (
             here(Step::SpinHand),
             vec![
-                Reply::Picked(Pick::SmoothQuiet),
+                Reply::Picked(Choice::SmoothQuiet),
                 not(),
-                Reply::Picked(Pick::Noisy),
+                Reply::Picked(Choice::Noisy),
             ],
         ),
         (
             here(Step::BrakeHeld),
             vec![
-                Reply::Picked(Pick::PlayStays),
+                Reply::Picked(Choice::PlayStays),
                 not(),
-                Reply::Picked(Pick::PlayGone),
+                Reply::Picked(Choice::PlayGone),
             ],
         ),
         (
             here(Step::NutFound),
-            picked(&[Pick::NutTight, Pick::NutSlack]),
+            picked(&[Choice::NutTight, Choice::NutSlack]),
         ),
     ]
 }
@@ -346,7 +346,7 @@ proptest! {
             whats.extend(set(2, pulls.1, Way::DEFAULT));
         }
         let answer = |(step, all): &(StepKey, Vec<Reply>), pick: usize| {
-            What::Answered(*step, all[pick % all.len()].clone())
+            Event::Answered(*step, all[pick % all.len()].clone())
         };
         // The one that is made worse comes last, and so holds.
         let others = steps.iter().zip(&picks).enumerate();
@@ -359,8 +359,8 @@ proptest! {
         let decisions: Vec<Decision> = all
             .iter()
             .map(|reply| {
-                let last = What::Answered(*step, reply.clone());
-                let told: Vec<What> = whats.iter().cloned().chain([last]).collect();
+                let last = Event::Answered(*step, reply.clone());
+                let told: Vec<Event> = whats.iter().cloned().chain([last]).collect();
                 decided(&sheet(&told), HERE, 1).decision
             })
             .collect();

@@ -1,7 +1,7 @@
 //! A proof is wrong in no more than 5 of 100 hubs at their limit, takes three cycles, and has no
 //! cliff; the chance beside it comes from the same distribution.
 //!
-//! The errors are drawn anew here: normal, with the standard uncertainties that the budget takes
+//! The errors are drawn again here: normal, with the standard uncertainties that the budget takes
 //! the dial and the base for, and a true scatter that the rounds alone must show.
 
 use hubslate::trade::play::conformity::compare;
@@ -40,7 +40,7 @@ fn judged(dial: Dial, pulls: &[f64], limit: f64) -> (Budget, Conformity) {
     let set = ReadingSet::read(dial, Way::DEFAULT, &rounds, vec![]).unwrap();
     let division = dial.graduation().mm();
     let budget = Budget::of(&set, &rig(division));
-    let limit = Limit::maker(mm(limit), Way::DEFAULT).unwrap();
+    let limit = Limit::manufacturer(mm(limit), Way::DEFAULT).unwrap();
     let conformity = compare(&set, &budget, &limit);
     (budget, conformity)
 }

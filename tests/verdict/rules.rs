@@ -29,7 +29,7 @@ hotter_by_k 15
 unseen_turn_mm 0.5
 share_of_a_turn 0.25
 unseen_flex 0.25
-decides 222dec2d2c13ac40
+decides af4f1f2e6d0807e3
 ";
 
 /// Sets of many kinds: each alone and with another, against each limit.
@@ -50,9 +50,9 @@ fn measured() -> Vec<Vec<Measured>> {
     ];
     let limits = [
         None,
-        Some(Limit::maker(mm(0.0), Way::DEFAULT).unwrap()),
-        Some(Limit::maker(mm(0.05), Way::DEFAULT).unwrap()),
-        Some(Limit::maker(mm(0.4), ROCKED).unwrap()),
+        Some(Limit::manufacturer(mm(0.0), Way::DEFAULT).unwrap()),
+        Some(Limit::manufacturer(mm(0.05), Way::DEFAULT).unwrap()),
+        Some(Limit::manufacturer(mm(0.4), ROCKED).unwrap()),
     ];
     let mut all = vec![vec![]];
     for limit in &limits {

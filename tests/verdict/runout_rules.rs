@@ -3,7 +3,7 @@
 
 use hubslate::exchange::entry_digest;
 use hubslate::exchange::wire::encode;
-use hubslate::job::entry::{LogId, VehicleField, What};
+use hubslate::job::entry::{Event, LogId, VehicleField};
 use hubslate::job::{fold, found};
 use hubslate::slate::{Pen, compose};
 use hubslate::trade::answer::Answer;
@@ -72,7 +72,7 @@ fn heights(face: (f64, f64, f64, f64), places: u8, from: f64) -> Vec<f64> {
 }
 
 /// Jobs of many kinds, each with every run and rotor that one corner can have.
-fn jobs() -> Vec<Vec<What>> {
+fn jobs() -> Vec<Vec<Event>> {
     let mut all = Vec::new();
     for (nth, face) in (0..).zip(FACES) {
         for places in [4, 5, 8, 24] {
@@ -98,8 +98,8 @@ fn jobs() -> Vec<Vec<What>> {
                         bound(Bound::Variation, most_),
                     ]
                 });
-                let studs = What::Vehicle(VehicleField::Studs, "5".to_owned());
-                let first = [What::Corners(vec![HERE]), studs];
+                let studs = Event::Vehicle(VehicleField::Studs, "5".to_owned());
+                let first = [Event::Corners(vec![HERE]), studs];
                 all.push(
                     first
                         .into_iter()

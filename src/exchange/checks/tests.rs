@@ -1,6 +1,6 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 use super::*;
-use crate::job::entry::{At, Entry, EntryId, LogId};
+use crate::job::entry::{Entry, EntryId, LogId, Timestamp};
 use crate::job::fold;
 use crate::job::kit::{first_kit, typed_wrench};
 use crate::units::{System, TorqueUnit};
@@ -9,7 +9,7 @@ fn kit(device: &str, n: u64, carried: Carried) -> Entry {
     Entry {
         id: EntryId(format!("{device}{n}")),
         log: LogId("kit:van".to_owned()),
-        at: At {
+        at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
             told: None,
@@ -18,7 +18,7 @@ fn kit(device: &str, n: u64, carried: Carried) -> Entry {
         device: device.to_owned(),
         n,
         after: Vec::new(),
-        what: What::Carried(carried),
+        what: Event::Carried(carried),
     }
 }
 

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
-use super::{EntryFault, ImportError, IncomingLog, MAX_JOINS, is_log_id, is_uuid};
+use super::{EntryError, ImportError, IncomingLog, MAX_JOINS, is_log_id, is_uuid};
 use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::{canonical_entry, canonical_sha};
 use crate::exchange::envelope::{KeptText, LogKind, StoredLog, digest_of, entry_digest, gone};
@@ -18,7 +18,7 @@ use crate::job::is_tangled;
 pub(in crate::exchange) enum Came {
     /// Byte for byte as they were exported.
     Same,
-    /// Laid out anew by another program and, as far as this version wrote them, brought back.
+    /// Laid out again by another program and, as far as this version wrote them, brought back.
     Reformatted,
     /// Not those that were exported.
     Edited,
@@ -119,11 +119,11 @@ pub(super) async fn log(
             if entry_digest(before) == entry_digest(text) {
                 continue;
             }
-            return Err(fault(EntryFault::Twice));
+            return Err(fault(EntryError::Twice));
         }
         seen.insert(record.id.clone(), at);
         match read {
-            Ok(entry) if !belongs(kind, &entry.what) => return Err(fault(EntryFault::OtherKind)),
+            Ok(entry) if !belongs(kind, &entry.what) => return Err(fault(EntryError::OtherKind)),
             Ok(entry) => {
                 log.records.push(record);
                 log.entries.push(entry);
@@ -141,7 +141,7 @@ pub(super) async fn log(
 type Recorded = (KeptText, Result<Entry, WireError>);
 
 /// The record of a text that is an entry of this log.
-pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, EntryFault> {
+pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, EntryError> {
     #[derive(Deserialize)]
     struct Named {
         id: String,
@@ -153,16 +153,16 @@ pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, Ent
             id: entry.id.0.clone(),
             log: entry.log.0.clone(),
         },
-        Err(_) => serde_json::from_str(text).map_err(|_| EntryFault::NotAnEntry)?,
+        Err(_) => serde_json::from_str(text).map_err(|_| EntryError::NotAnEntry)?,
     };
     if !is_uuid(&named.id) {
-        return Err(EntryFault::BadId);
+        return Err(EntryError::BadId);
     }
     if named.log != log {
-        return Err(EntryFault::OtherLog);
+        return Err(EntryError::OtherLog);
     }
     if let Err(WireError::NotJson | WireError::NotAnEntry) = read {
-        return Err(EntryFault::NotAnEntry);
+        return Err(EntryError::NotAnEntry);
     }
     let record = KeptText {
         log: named.log,

@@ -17,7 +17,7 @@
 //! R|corner|when|set|dial|method|place|rig|newtons|round=push>pull#turns|…
 //! O|corner|run|surface|places|stud|cleaned|dial|radius|place@angle=needle#turns!left out|…
 //! D|corner|which|decision|again|rules|reasons
-//! Y|step|yes|how                 the owner's answer to the repair
+//! Y|step|yes|how                 the customer's answer to the repair
 //! P|corner|number|lot            a part that was fitted
 //! T|kind|day|distance            what is due
 //! E|ending|who took charge
@@ -28,7 +28,7 @@
 //! stands for a byte that would be taken for something else. The check is the first 16 hex digits
 //! of SHA-256 (FIPS 180-4) over the lines after the first; of several symbols they are joined.
 //!
-//! A receipt of the yard goes the same way: its lines begin with `{` and are its entry's own text.
+//! A confirmation of the shop goes the same way: its lines begin with `{` and are its entry's own text.
 
 mod line;
 mod parts;
@@ -37,14 +37,14 @@ mod round;
 mod write;
 
 pub use parts::{
-    Gathered, MOST_BYTES, MOST_SYMBOLS, PaperError, Part, VERSION, gather, part, receipt_symbols,
-    symbols,
+    Gathered, MOST_BYTES, MOST_SYMBOLS, PaperError, Part, VERSION, confirmation_symbols, gather,
+    part, symbols,
 };
 pub use read::read;
 pub use write::write;
 
 use crate::exchange::envelope::sha256_hex;
-use crate::job::Sheet;
+use crate::job::JobState;
 use crate::job::entry::PersonField;
 use crate::job::practice::is_practice;
 use crate::job::slip::{Slip, facts};
@@ -59,7 +59,7 @@ pub struct Paper {
 }
 
 /// The paper of a job; none of practice, which must not be taken for a job.
-pub fn paper(job: &str, digest: &str, sheet: &Sheet) -> Option<Paper> {
+pub fn paper(job: &str, digest: &str, sheet: &JobState) -> Option<Paper> {
     if is_practice(sheet) {
         return None;
     }

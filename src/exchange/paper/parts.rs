@@ -2,8 +2,8 @@
 
 use super::{Paper, check, read, write};
 use crate::exchange::wire::decode;
-use crate::job::entry::{Entry, What};
-use crate::job::flow::YARD_LOG;
+use crate::job::entry::{Entry, Event};
+use crate::job::flow::CONFIRMATIONS_LOG;
 
 /// The most bytes of one symbol: version 25 of ISO/IEC 18004 at level M holds 997 in byte mode
 /// (its table 7), less the four bits and the byte that name the character set.
@@ -46,8 +46,8 @@ pub struct Part {
 pub enum Gathered {
     /// All of them, of a job.
     Whole(Box<Paper>),
-    /// All of them, of a receipt: its entry, byte for byte.
-    Receipt(String),
+    /// All of them, of a confirmation: its entry, byte for byte.
+    Confirmation(String),
     /// Which is still missing, and of how many.
     Missing(usize, usize),
 }
@@ -59,10 +59,10 @@ pub fn symbols(paper: &Paper) -> Option<Vec<String>> {
     cut(&write(paper))
 }
 
-/// The same of a receipt's entry, a line for each log and device that it holds.
+/// The same of a confirmation's entry, a line for each log and device that it holds.
 ///
 /// The lines are parted behind `},`; an entry's text has no line ends of its own.
-pub fn receipt_symbols(entry: &str) -> Option<Vec<String>> {
+pub fn confirmation_symbols(entry: &str) -> Option<Vec<String>> {
     cut(&entry.replace("},", "},\n"))
 }
 
@@ -151,8 +151,8 @@ pub fn gather(parts: &[Part]) -> Result<Gathered, PaperError> {
     }
     if body.starts_with('{') {
         let entry = body.replace('\n', "");
-        return match is_receipt(&entry) {
-            true => Ok(Gathered::Receipt(entry)),
+        return match is_confirmation(&entry) {
+            true => Ok(Gathered::Confirmation(entry)),
             false => Err(PaperError::Damaged),
         };
     }
@@ -160,7 +160,8 @@ pub fn gather(parts: &[Part]) -> Result<Gathered, PaperError> {
     Ok(Gathered::Whole(Box::new(paper)))
 }
 
-fn is_receipt(entry: &str) -> bool {
-    let receipt = |it: Entry| it.log.0 == YARD_LOG && matches!(it.what, What::Receipt(_));
-    decode(entry).is_ok_and(receipt)
+fn is_confirmation(entry: &str) -> bool {
+    let confirmation =
+        |it: Entry| it.log.0 == CONFIRMATIONS_LOG && matches!(it.what, Event::Confirmation(_));
+    decode(entry).is_ok_and(confirmation)
 }

@@ -5,11 +5,11 @@ use chrono::NaiveDate;
 use super::line::{read_stage, text, typed};
 use super::{Paper, round, write};
 use crate::exchange::import::is_uuid;
-use crate::job::also::Also;
 use crate::job::entry::{
-    Charge, Consent, Decided, DialSetup, Due, DueKind, Ended, Ending, How, Inputs, Moved, Part,
-    Reading, RunoutReading, Scope, Setup, Side, VehicleField, What,
+    Charge, Consent, Decided, DialSetup, Due, DueKind, Ended, Ending, Event, How, Inputs, Moved,
+    Part, Reading, RunoutReading, Scope, Setup, Side, VehicleField,
 };
+use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
 use crate::trade::fastening::{
@@ -18,7 +18,7 @@ use crate::trade::fastening::{
 };
 use crate::trade::play::{Decision, Dial, DialKind, Method, Place, Rig, Way};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Group, Hold, Item, SetName, StepKey, When};
+use crate::trade::wheel_end::{Item, ItemKind, ItemState, SetName, StepKey, When};
 use crate::units::{Decimal, Force, ForceUnit, Length, LengthUnit};
 use crate::word::Word;
 
@@ -46,7 +46,7 @@ struct Reader {
     plate: Option<String>,
     sources: Vec<CardSource>,
     dials: Vec<Dial>,
-    facts: Vec<What>,
+    facts: Vec<Event>,
 }
 
 /// The fields of a line; those that were left out are empty.
@@ -106,7 +106,7 @@ fn named(corner: Corner, name: &str) -> Option<Item> {
     let (group, number) = name.split_once('.')?;
     Some(Item {
         corner,
-        group: Group::from_code(group)?,
+        group: ItemKind::from_code(group)?,
         number: number.parse().ok()?,
     })
 }
@@ -129,7 +129,7 @@ impl Reader {
             "O" => self.run(&fields)?,
             "C" | "L" | "X" => {
                 let card = self.card(kind, &fields)?;
-                self.facts.push(What::Card(card));
+                self.facts.push(Event::Card(card));
             }
             kind => self.facts.push(fact(kind, &fields)?),
         }
@@ -140,7 +140,7 @@ impl Reader {
         for pair in (0..fields.0.len()).step_by(2) {
             let field = fields.word::<VehicleField>(pair)?;
             self.facts
-                .push(What::Vehicle(field, fields.text(pair + 1)?));
+                .push(Event::Vehicle(field, fields.text(pair + 1)?));
         }
         Some(())
     }
@@ -218,11 +218,11 @@ impl Reader {
 
     /// The setups of a slip stand before its readings; the lines of one set name it once each.
     fn dial_setup(&mut self, setup: DialSetup) {
-        let what = What::DialSetup(setup);
+        let what = Event::DialSetup(setup);
         if self.facts.contains(&what) {
             return;
         }
-        let is_reading = |what: &What| matches!(what, What::Reading(_));
+        let is_reading = |what: &Event| matches!(what, Event::Reading(_));
         let place = self.facts.iter().position(is_reading);
         self.facts.insert(place.unwrap_or(self.facts.len()), what);
     }
@@ -248,14 +248,14 @@ impl Reader {
         };
         for field in fields.0.get(8..)? {
             let place = round::read_place(&common, field)?;
-            self.facts.push(What::Runout(place));
+            self.facts.push(Event::Runout(place));
         }
         Some(())
     }
 }
 
 /// One or both sides of a round.
-fn sides(common: &Reading, field: &str) -> Option<Vec<What>> {
+fn sides(common: &Reading, field: &str) -> Option<Vec<Event>> {
     let (round, rest) = field.split_once('=')?;
     let round = round.parse().ok()?;
     let (push, pull) = match rest.split_once('>') {
@@ -269,7 +269,7 @@ fn sides(common: &Reading, field: &str) -> Option<Vec<What>> {
     let mut sides = Vec::new();
     for (side, place, turns) in [(Side::Push, push, None), (Side::Pull, pull, turns)] {
         if !place.is_empty() {
-            sides.push(What::Reading(Reading {
+            sides.push(Event::Reading(Reading {
                 round,
                 side,
                 divisions: Decimal::parse(place).ok()?,
@@ -298,14 +298,14 @@ fn dial(fields: &Fields) -> Option<Dial> {
 }
 
 /// The facts that need nothing said before them.
-fn fact(kind: &str, fields: &Fields) -> Option<What> {
+fn fact(kind: &str, fields: &Fields) -> Option<Event> {
     Some(match kind {
         "K" => {
             let corners = fields.0.iter().map(|code| Corner::from_code(code));
-            What::Corners(corners.collect::<Option<_>>()?)
+            Event::Corners(corners.collect::<Option<_>>()?)
         }
         "M" => moved(fields)?,
-        "A" => What::Also(Also {
+        "A" => Event::Also(Also {
             item: fields.item(0, 1)?,
             name: fields.text(2)?,
             card: match fields.raw(3) {
@@ -313,14 +313,14 @@ fn fact(kind: &str, fields: &Fields) -> Option<What> {
                 torque => Some((typed(torque)?, fields.text(4)?)),
             },
         }),
-        "B" => What::Mishap(Mishap {
+        "B" => Event::Mishap(Mishap {
             step: StepKey::from_code(fields.raw(0))?,
             item: fields.item(1, 2)?,
             kind: fields.word::<MishapKind>(3)?,
             part: fields.text(4)?,
             minutes: fields.raw(5).parse().ok()?,
         }),
-        "D" => What::Decided(Decided {
+        "D" => Event::Decided(Decided {
             corner: fields.word(0)?,
             nth: fields.raw(1).parse().ok()?,
             decision: fields.word::<Decision>(2)?,
@@ -329,24 +329,24 @@ fn fact(kind: &str, fields: &Fields) -> Option<What> {
             rules: fields.raw(4).parse().ok()?,
             inputs: Inputs::none(),
         }),
-        "Y" => What::Consent(Consent {
+        "Y" => Event::Consent(Consent {
             step: StepKey::from_code(fields.raw(0))?,
             scope: Scope::Repair,
             yes: fields.raw(1) == "yes",
             how: fields.word::<How>(2)?,
             amount: None,
         }),
-        "P" => What::Part(Part {
+        "P" => Event::Part(Part {
             corner: fields.word(0)?,
             number: fields.text(1)?,
             lot: fields.text(2)?,
         }),
-        "T" => What::Due(Due {
+        "T" => Event::Due(Due {
             kind: fields.word::<DueKind>(0)?,
             date: fields.text(1)?,
             distance: fields.maybe(2, typed)?,
         }),
-        "E" => What::Ended(Ended {
+        "E" => Event::Ended(Ended {
             ending: fields.word::<Ending>(0)?,
             charge: fields.maybe(1, Charge::from_code)?,
         }),
@@ -354,11 +354,11 @@ fn fact(kind: &str, fields: &Fields) -> Option<What> {
     })
 }
 
-fn moved(fields: &Fields) -> Option<What> {
+fn moved(fields: &Fields) -> Option<Event> {
     let corner = fields.word::<Corner>(2)?;
-    Some(What::Moved(Moved {
+    Some(Event::Moved(Moved {
         step: StepKey::from_code(fields.raw(0))?,
-        to: fields.word::<Hold>(1)?,
+        to: fields.word::<ItemState>(1)?,
         items: fields.list(3, |name| named(corner, name))?,
         wrench: None,
     }))

@@ -4,7 +4,7 @@ use serde_json::to_string;
 
 use super::line::{field, line, number, stage};
 use super::{Paper, round};
-use crate::job::entry::{Decided, Moved, Reading, RunoutReading, Side, What};
+use crate::job::entry::{Decided, Event, Moved, Reading, RunoutReading, Side};
 use crate::trade::fastening::{CardBody, CardSource, SpecCard, TorqueBody};
 use crate::trade::play::{Dial, Way};
 use crate::trade::vehicle::Corner;
@@ -23,9 +23,9 @@ pub fn write(paper: &Paper) -> String {
     let mut rest = slip.facts.iter().peekable();
     while let Some(what) = rest.next() {
         match what {
-            What::Reading(reading) => {
+            Event::Reading(reading) => {
                 let mut rounds = vec![reading];
-                while let Some(What::Reading(next)) = rest.peek() {
+                while let Some(Event::Reading(next)) = rest.peek() {
                     if frame(next) != frame(reading) {
                         break;
                     }
@@ -34,9 +34,9 @@ pub fn write(paper: &Paper) -> String {
                 }
                 pen.readings(&rounds, slip.dial_setup(reading.corner, reading.set));
             }
-            What::Runout(reading) => {
+            Event::Runout(reading) => {
                 let mut places = vec![reading];
-                while let Some(What::Runout(next)) = rest.peek() {
+                while let Some(Event::Runout(next)) = rest.peek() {
                     if round::frame(next) != round::frame(reading) {
                         break;
                     }
@@ -68,9 +68,9 @@ impl Pen {
         self.lines.push(line(kind, fields));
     }
 
-    fn vehicle(&mut self, facts: &[What]) {
+    fn vehicle(&mut self, facts: &[Event]) {
         let pairs = facts.iter().filter_map(|what| match what {
-            What::Vehicle(name, text) => Some([name.code().to_owned(), field(text)]),
+            Event::Vehicle(name, text) => Some([name.code().to_owned(), field(text)]),
             _ => None,
         });
         let fields: Vec<String> = pairs.flatten().collect();
@@ -79,15 +79,15 @@ impl Pen {
         }
     }
 
-    fn fact(&mut self, what: &What) {
+    fn fact(&mut self, what: &Event) {
         match what {
-            What::Corners(corners) => {
+            Event::Corners(corners) => {
                 let names: Vec<String> = corners.iter().map(|c| c.code().to_owned()).collect();
                 self.line('K', &names);
             }
-            What::Card(card) => self.card(card),
-            What::Moved(moved) => self.moved(moved),
-            What::Also(also) => {
+            Event::Card(card) => self.card(card),
+            Event::Moved(moved) => self.moved(moved),
+            Event::Also(also) => {
                 let (torque, document) = match &also.card {
                     Some((torque, document)) => (number(torque), field(document)),
                     None => Default::default(),
@@ -95,7 +95,7 @@ impl Pen {
                 let [corner, item] = named(also.item);
                 self.line('A', &[corner, item, field(&also.name), torque, document]);
             }
-            What::Mishap(mishap) => {
+            Event::Mishap(mishap) => {
                 let [corner, item] = named(mishap.item);
                 let (step, kind) = (mishap.step.code(), mishap.kind.code().to_owned());
                 let minutes = mishap.minutes.to_string();
@@ -104,24 +104,24 @@ impl Pen {
                     &[step, corner, item, kind, field(&mishap.part), minutes],
                 );
             }
-            What::Decided(decided) => self.decided(decided),
-            What::Consent(consent) => {
+            Event::Decided(decided) => self.decided(decided),
+            Event::Consent(consent) => {
                 let yes = if consent.yes { "yes" } else { "no" };
                 let how = consent.how.code().to_owned();
                 self.line('Y', &[consent.step.code(), yes.to_owned(), how]);
             }
-            What::Part(part) => {
+            Event::Part(part) => {
                 let corner = part.corner.code().to_owned();
                 self.line('P', &[corner, field(&part.number), field(&part.lot)]);
             }
-            What::Due(due) => {
+            Event::Due(due) => {
                 let distance = due.distance.as_ref().map(number).unwrap_or_default();
                 self.line(
                     'T',
                     &[due.kind.code().to_owned(), field(&due.date), distance],
                 );
             }
-            What::Ended(ended) => {
+            Event::Ended(ended) => {
                 let charge = ended.charge.map(|charge| charge.code().to_owned());
                 self.line(
                     'E',

@@ -1,14 +1,14 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 use super::*;
 use crate::exchange::summary::Fitted;
-use crate::job::entry::{At, EntryId, LogId};
+use crate::job::entry::{EntryId, LogId, Timestamp};
 use crate::job::fold;
 
 fn count(device: &str, n: u64, have: u16, cores: u16) -> Entry {
     Entry {
         id: EntryId(format!("{device}{n}")),
         log: LogId("kit:van".to_owned()),
-        at: At {
+        at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
             told: None,
@@ -17,7 +17,7 @@ fn count(device: &str, n: u64, have: u16, cores: u16) -> Entry {
         device: device.to_owned(),
         n,
         after: Vec::new(),
-        what: What::Stock(Stock {
+        what: Event::Stock(Stock {
             number: "MX-4410 H".to_owned(),
             have,
             least: 2,

@@ -5,14 +5,14 @@
 use serde_json::{Value, json};
 
 use super::numbers::mm;
-use crate::job::Sheet;
+use crate::job::JobState;
 use crate::job::runout::{Basis, Found, Run, found, runs};
-use crate::trade::runout::{Arrow, Position, Reach, Said, SeriesFault, Shape, Undetermined};
+use crate::trade::runout::{Arrow, Position, Reach, Said, SeriesError, Shape, Undetermined};
 use crate::trade::vehicle::Corner;
 use crate::units::{Angle, AngleUnit, Length};
 
 /// Every run of every corner, in order.
-pub(super) fn runs_round(sheet: &Sheet) -> Vec<Value> {
+pub(super) fn runs_round(sheet: &JobState) -> Vec<Value> {
     let at_corner = |corner: &Corner| {
         let runs = runs(sheet, *corner);
         let each = runs.iter().map(|run| one(sheet, *corner, &runs, run));
@@ -21,7 +21,7 @@ pub(super) fn runs_round(sheet: &Sheet) -> Vec<Value> {
     Corner::ALL.iter().flat_map(at_corner).collect()
 }
 
-pub(super) fn one(sheet: &Sheet, corner: Corner, runs: &[Run], run: &Run) -> Value {
+pub(super) fn one(sheet: &JobState, corner: Corner, runs: &[Run], run: &Run) -> Value {
     let (measured, fault) = match found(sheet, runs, run) {
         Ok(found) => (Some(says(&found)), None),
         Err(fault) => (None, Some(fault_code(fault))),
@@ -122,13 +122,13 @@ fn degrees(angle: Angle) -> f64 {
     angle.in_unit(AngleUnit::Degree)
 }
 
-const fn fault_code(fault: SeriesFault) -> &'static str {
+const fn fault_code(fault: SeriesError) -> &'static str {
     match fault {
-        SeriesFault::TooFew { .. } => "too_few",
-        SeriesFault::TooMany { .. } => "too_many",
-        SeriesFault::OffTheDial { .. } => "off_the_dial",
-        SeriesFault::MixedDials => "mixed_dials",
-        SeriesFault::AskTurns { .. } => "ask_turns",
+        SeriesError::TooFew { .. } => "too_few",
+        SeriesError::TooMany { .. } => "too_many",
+        SeriesError::OffTheDial { .. } => "off_the_dial",
+        SeriesError::MixedDials => "mixed_dials",
+        SeriesError::AskTurns { .. } => "ask_turns",
     }
 }
 

@@ -1,11 +1,11 @@
 //! What a second look at a file can find, and the sentence for each.
 
-use crate::exchange::import::EntryFault;
+use crate::exchange::import::EntryError;
 use crate::exchange::rescue::SetAside;
 use crate::exchange::wire::WireError;
 use crate::job::Problem;
 use crate::job::entry::{Decided, EntryId, FaceFound, Proved, RotorFound};
-use crate::text::{self, Lang, Yard};
+use crate::text::{self, Lang, Verified};
 
 /// Something in a file that is not what its entries give.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,7 +31,7 @@ pub enum Finding {
         /// Its place in the log, from 1.
         place: usize,
         /// What is wrong with it.
-        fault: EntryFault,
+        fault: EntryError,
     },
     /// An entry with a body that does not fit its kind.
     Unreadable {
@@ -99,7 +99,7 @@ pub enum Finding {
 /// Something to know about a file in which nothing differs for it.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Remark {
-    /// Another program laid it out anew.
+    /// Another program laid it out again.
     Reformatted,
     /// An entry of a kind that this version does not know.
     Unknown(EntryId),
@@ -142,25 +142,25 @@ impl Finding {
 
     /// The sentence that a person reads.
     pub fn say(&self, lang: Lang) -> String {
-        text::yard(
+        text::verified(
             lang,
             match self {
-                Self::Kind(kind) => Yard::LogKind(kind),
-                Self::Digest { .. } => Yard::Edited,
-                Self::Canonical { .. } => Yard::Canonical,
-                Self::Proof { recorded, .. } => Yard::Proof(recorded.corner),
+                Self::Kind(kind) => Verified::LogKind(kind),
+                Self::Digest { .. } => Verified::Edited,
+                Self::Canonical { .. } => Verified::Canonical,
+                Self::Proof { recorded, .. } => Verified::Proof(recorded.corner),
                 Self::Face { recorded, .. } => {
                     let run = text::run_title(lang, recorded.run, recorded.surface);
-                    return text::yard(lang, Yard::Measured(recorded.corner, &run));
+                    return text::verified(lang, Verified::Measured(recorded.corner, &run));
                 }
                 Self::Rotor { recorded, .. } => {
                     let of = text::measurement_title(lang, recorded.run);
-                    return text::yard(lang, Yard::Measured(recorded.corner, &of));
+                    return text::verified(lang, Verified::Measured(recorded.corner, &of));
                 }
                 Self::SetAside(aside) => return aside.say(lang),
-                Self::NotRescued(what) => Yard::NotRescued(what),
-                Self::HandedOver { .. } => Yard::HandedOver,
-                Self::TooMuch => Yard::TooMuch,
+                Self::NotRescued(what) => Verified::NotRescued(what),
+                Self::HandedOver { .. } => Verified::HandedOver,
+                Self::TooMuch => Verified::TooMuch,
                 Self::Record(problem) => return record(lang, problem),
                 Self::Entry { place, fault } => return bad(lang, *place, &format!("{fault:?}")),
                 Self::Unreadable { place, error } => {
@@ -189,30 +189,30 @@ impl Remark {
     /// The sentence that a person reads.
     pub fn say(&self, lang: Lang) -> String {
         let say = match self {
-            Self::Reformatted => Yard::Reformatted,
-            Self::Unknown(id) => Yard::EntryUnknown(&id.0),
-            Self::Disagree => Yard::ToldTwice,
-            Self::NotChecked(id) => Yard::NotChecked(&id.0),
-            Self::OtherRules { rules, .. } => Yard::OtherRules(*rules),
+            Self::Reformatted => Verified::Reformatted,
+            Self::Unknown(id) => Verified::EntryUnknown(&id.0),
+            Self::Disagree => Verified::ToldTwice,
+            Self::NotChecked(id) => Verified::NotChecked(&id.0),
+            Self::OtherRules { rules, .. } => Verified::OtherRules(*rules),
         };
-        text::yard(lang, say)
+        text::verified(lang, say)
     }
 }
 
 fn record(lang: Lang, problem: &Problem) -> String {
     let say = match problem {
-        Problem::Missing(id) => Yard::EntryMissing(&id.0),
-        Problem::Edited(id) => Yard::EntryTwice(&id.0),
-        Problem::Circle(id) => Yard::EntryCircle(&id.0),
-        Problem::Unknown(id) => Yard::EntryUnknown(&id.0),
-        Problem::Lost => Yard::EntriesLost,
-        Problem::Disagree(_) => Yard::ToldTwice,
+        Problem::Missing(id) => Verified::EntryMissing(&id.0),
+        Problem::Edited(id) => Verified::EntryTwice(&id.0),
+        Problem::Circle(id) => Verified::EntryCircle(&id.0),
+        Problem::Unknown(id) => Verified::EntryUnknown(&id.0),
+        Problem::Lost => Verified::EntriesLost,
+        Problem::Disagree(_) => Verified::ToldTwice,
     };
-    text::yard(lang, say)
+    text::verified(lang, say)
 }
 
 fn bad(lang: Lang, place: usize, why: &str) -> String {
-    text::yard(lang, Yard::EntryBad { place, why })
+    text::verified(lang, Verified::EntryBad { place, why })
 }
 
 /// Whether two decisions differ only in what they rest on.
@@ -223,14 +223,14 @@ fn concludes_alike(one: &Decided, other: &Decided) -> bool {
 
 fn decision(lang: Lang, recorded: &Decided, computed: &Decided) -> String {
     if concludes_alike(recorded, computed) {
-        return text::yard(lang, Yard::RestsOnOther(recorded.corner));
+        return text::verified(lang, Verified::RestsOnOther(recorded.corner));
     }
-    let say = Yard::Decision {
+    let say = Verified::Decision {
         corner: recorded.corner,
         recorded: recorded.decision,
         because: &recorded.reasons.join(", "),
         computed: computed.decision,
         rather: &computed.reasons.join(", "),
     };
-    text::yard(lang, say)
+    text::verified(lang, say)
 }

@@ -8,8 +8,8 @@ use super::{Again, faces, rotors};
 use crate::exchange::wire;
 use crate::job::entry::{Decided, DueKind, EntryId, Named, Proved};
 use crate::job::judge::{self, Measured};
-use crate::job::{Sheet, proof, reason};
-use crate::trade::play::{After, Conformity, SeriesFault, WhyNot};
+use crate::job::{JobState, proof, reason};
+use crate::trade::play::{After, Conformity, SeriesError, WhyNot};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
 use crate::units::{Length, LengthUnit};
@@ -26,7 +26,7 @@ pub(super) struct Read {
 
 impl Read {
     /// All of a sheet as it stands.
-    pub(super) fn of(sheet: &Sheet) -> Self {
+    pub(super) fn of(sheet: &JobState) -> Self {
         Self {
             sets: sets(sheet),
             faces: faces::runs_round(sheet),
@@ -36,7 +36,7 @@ impl Read {
 }
 
 /// Every set of readings of the sheet as it stands.
-pub(super) fn sets(sheet: &Sheet) -> Vec<Value> {
+pub(super) fn sets(sheet: &JobState) -> Vec<Value> {
     let names = Corner::ALL.iter().flat_map(|corner| {
         let names = When::ALL
             .iter()
@@ -63,7 +63,7 @@ pub(super) fn sets(sheet: &Sheet) -> Vec<Value> {
 
 /// The numbers of a job.
 pub(super) fn job(
-    sheet: &Sheet,
+    sheet: &JobState,
     read: Read,
     again: &[Again],
     proofs: &[(EntryId, Proved)],
@@ -141,7 +141,7 @@ fn proof((entry, proved): &(EntryId, Proved)) -> Value {
 }
 
 /// What the entries as they stand prove of a corner, whatever was recorded.
-fn proved(sheet: &Sheet, corner: Corner) -> Value {
+fn proved(sheet: &JobState, corner: Corner) -> Value {
     let after = proof::proved(sheet, corner).outcome;
     let against = match &after {
         After::Blocked { against } => against.as_slice(),
@@ -156,17 +156,17 @@ fn proved(sheet: &Sheet, corner: Corner) -> Value {
 }
 
 /// The pictures and voice notes that the job names, so that a script can look for them.
-fn photos(sheet: &Sheet) -> Vec<Value> {
+fn photos(sheet: &JobState) -> Vec<Value> {
     let named = sheet.counting().filter_map(|entry| entry.what.named());
     let value = |named: Named| json!({ "step": named.step.code(), "sha256": named.sha256 });
     named.map(value).collect()
 }
 
-const fn fault_code(fault: &SeriesFault) -> &'static str {
+const fn fault_code(fault: &SeriesError) -> &'static str {
     match fault {
-        SeriesFault::NoRound => "no_round",
-        SeriesFault::MixedDials => "mixed_dials",
-        SeriesFault::Round { .. } => "round",
+        SeriesError::NoRound => "no_round",
+        SeriesError::MixedDials => "mixed_dials",
+        SeriesError::Round { .. } => "round",
     }
 }
 

@@ -6,13 +6,13 @@ use serde_json::{Value, json};
 
 use super::faces::{against, reach, why_open};
 use super::numbers::mm;
-use crate::job::Sheet;
+use crate::job::JobState;
 use crate::job::thickness::{Against, Found, Measurement, found, measurements};
-use crate::trade::runout::ThicknessFault;
+use crate::trade::runout::ThicknessError;
 use crate::trade::vehicle::Corner;
 
 /// Every measurement of every corner, in order.
-pub(super) fn measured(sheet: &Sheet) -> Vec<Value> {
+pub(super) fn measured(sheet: &JobState) -> Vec<Value> {
     let at_corner = |corner: &Corner| {
         let all = measurements(sheet, *corner);
         let each = all.iter().map(|one| of(sheet, *corner, one));
@@ -21,7 +21,7 @@ pub(super) fn measured(sheet: &Sheet) -> Vec<Value> {
     Corner::ALL.iter().flat_map(at_corner).collect()
 }
 
-pub(super) fn of(sheet: &Sheet, corner: Corner, one: &Measurement) -> Value {
+pub(super) fn of(sheet: &JobState, corner: Corner, one: &Measurement) -> Value {
     let (measured, fault) = match found(sheet, corner, one) {
         Ok(found) => (Some(says(&found)), None),
         Err(fault) => (None, Some(fault_code(fault))),
@@ -54,11 +54,11 @@ fn says(found: &Found) -> Value {
     })
 }
 
-const fn fault_code(fault: ThicknessFault) -> &'static str {
+const fn fault_code(fault: ThicknessError) -> &'static str {
     match fault {
-        ThicknessFault::TooFew { .. } => "too_few",
-        ThicknessFault::TooMany { .. } => "too_many",
-        ThicknessFault::NoThickness { .. } => "no_thickness",
-        ThicknessFault::Division { .. } => "division",
+        ThicknessError::TooFew { .. } => "too_few",
+        ThicknessError::TooMany { .. } => "too_many",
+        ThicknessError::NoThickness { .. } => "no_thickness",
+        ThicknessError::Division { .. } => "division",
     }
 }

@@ -1,4 +1,4 @@
-//! Slots, receipts and the shop's settings as they are stored.
+//! Slots, confirmations and the shop's settings as they are stored.
 
 use serde::{Deserialize, Serialize};
 
@@ -6,7 +6,7 @@ use crate::exchange::wire::card::{TypedText, raise_typed, typed};
 use crate::exchange::wire::money::{
     LineText, TaxText, lower_line, lower_tax, raise_line, raise_tax,
 };
-use crate::job::entry::{DayTime, Held, LogId, Receipt, Shop, ShopRetorque, Slot, Template};
+use crate::job::entry::{Confirmation, DayTime, Held, LogId, Shop, ShopRetorque, Slot, Template};
 use crate::trade::wheel_end::Kind;
 
 /// When, and by which van.
@@ -18,7 +18,7 @@ pub(super) struct SlotText {
     van: String,
 }
 
-/// What the yard has of one device in one log.
+/// What the shop has of one device in one log.
 #[derive(Serialize, Deserialize)]
 pub(super) struct HeldText {
     log: String,
@@ -77,7 +77,7 @@ pub(super) fn raise_slot(stored: &SlotText) -> Option<Slot> {
     })
 }
 
-pub(super) fn lower_receipt(receipt: &Receipt) -> Vec<HeldText> {
+pub(super) fn lower_confirmation(confirmation: &Confirmation) -> Vec<HeldText> {
     let held = |held: &Held| HeldText {
         log: held.log.0.clone(),
         device: held.device.clone(),
@@ -85,10 +85,10 @@ pub(super) fn lower_receipt(receipt: &Receipt) -> Vec<HeldText> {
         count: held.count,
         digest: held.digest.clone(),
     };
-    receipt.held.iter().map(held).collect()
+    confirmation.held.iter().map(held).collect()
 }
 
-pub(super) fn raise_receipt(stored: Vec<HeldText>) -> Receipt {
+pub(super) fn raise_confirmation(stored: Vec<HeldText>) -> Confirmation {
     let held = |stored: HeldText| Held {
         log: LogId(stored.log),
         device: stored.device,
@@ -96,7 +96,7 @@ pub(super) fn raise_receipt(stored: Vec<HeldText>) -> Receipt {
         count: stored.count,
         digest: stored.digest,
     };
-    Receipt {
+    Confirmation {
         held: stored.into_iter().map(held).collect(),
     }
 }

@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use crate::exchange::wire::card::{Gauge, TypedText, lower_dial, raise_dial, raise_typed, typed};
-use crate::exchange::wire::what::{StandText, What};
+use crate::exchange::wire::what::{Event, StandText};
 use crate::job::entry::Carried;
 use crate::job::kit::MoreKit;
 use crate::trade::fastening::{Upkeep, Wrench};
@@ -26,7 +26,7 @@ pub(super) struct WrenchText {
 }
 
 /// The stored form of the instruments.
-pub(super) fn lower_carried(carried: &Carried) -> What {
+pub(super) fn lower_carried(carried: &Carried) -> Event {
     let wrench = |wrench: &Wrench| WrenchText {
         name: wrench.name.clone(),
         low: as_marked(wrench.low, wrench.unit),
@@ -37,7 +37,7 @@ pub(super) fn lower_carried(carried: &Carried) -> What {
         clicks: (wrench.upkeep.clicks > 0).then_some(wrench.upkeep.clicks),
     };
     let more = &carried.more;
-    What::Carried {
+    Event::Carried {
         wrenches: carried.wrenches.iter().map(wrench).collect(),
         dial: lower_dial(&carried.dial),
         dials: more.dials.iter().map(lower_dial).collect(),

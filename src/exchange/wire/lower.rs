@@ -2,7 +2,7 @@
 
 use crate::exchange::paper;
 use crate::exchange::wire::what::{
-    AlsoCard, CheckText, ItemText, LeverText, Reply, What, WrenchUse,
+    AlsoCard, CheckText, Event, ItemText, LeverText, Reply, WrenchUse,
 };
 use crate::exchange::wire::{card, decided, flow, found, kit, money, proved, runout, thickness};
 use crate::job::entry::{self, Caption, Captioned, Moved, Quantity};
@@ -11,41 +11,41 @@ use crate::trade::wheel_end::Item;
 /// The stored body; `None` for an unknown kind, which is stored as it came.
 ///
 /// One long match on purpose: a new kind must not compile until it is written here.
-pub(super) fn what(what: &entry::What) -> Option<What> {
+pub(super) fn what(what: &entry::Event) -> Option<Event> {
     Some(match what {
-        entry::What::Opened(opened) => What::Opened {
+        entry::Event::Opened(opened) => Event::Opened {
             start: opened.start.code().to_owned(),
             practice: opened.practice.clone(),
         },
-        entry::What::Person(field, text) => What::Person {
+        entry::Event::Person(field, text) => Event::Person {
             field: field.code().to_owned(),
             text: text.clone(),
         },
-        entry::What::Erased(sha256) => What::Erased {
+        entry::Event::Erased(sha256) => Event::Erased {
             sha256: sha256.clone(),
         },
-        entry::What::Said(text) => What::Said { text: text.clone() },
-        entry::What::Vehicle(field, text) => What::Vehicle {
+        entry::Event::Said(text) => Event::Said { text: text.clone() },
+        entry::Event::Vehicle(field, text) => Event::Vehicle {
             field: field.code().to_owned(),
             text: text.clone(),
         },
-        entry::What::Corners(corners) => What::Corners {
+        entry::Event::Corners(corners) => Event::Corners {
             corners: corners
                 .iter()
                 .map(|corner| corner.code().to_owned())
                 .collect(),
         },
-        entry::What::Card(spec) => What::Card(card::lower(spec)),
-        entry::What::Missing(kit) => What::Missing {
+        entry::Event::Card(spec) => Event::Card(card::lower(spec)),
+        entry::Event::Missing(kit) => Event::Missing {
             items: kit.iter().map(|item| item.code().to_owned()).collect(),
         },
-        entry::What::Carried(carried) => kit::lower_carried(carried),
-        entry::What::Answered(step, said) => What::Answered {
+        entry::Event::Carried(carried) => kit::lower_carried(carried),
+        entry::Event::Answered(step, said) => Event::Answered {
             step: step.code(),
             reply: reply(said),
         },
-        entry::What::Moved(change) => moved(change),
-        entry::What::Also(also) => What::Also {
+        entry::Event::Moved(change) => moved(change),
+        entry::Event::Also(also) => Event::Also {
             item: item(&also.item),
             name: also.name.clone(),
             card: also.card.as_ref().map(|(torque, document)| AlsoCard {
@@ -53,7 +53,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
                 document: document.clone(),
             }),
         },
-        entry::What::Lever(step, lever) => What::Lever {
+        entry::Event::Lever(step, lever) => Event::Lever {
             step: step.code(),
             lever: lever.as_ref().map(|lever| LeverText {
                 wrench: card::typed(&lever.wrench),
@@ -61,26 +61,26 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
                 angle: card::typed(&lever.angle),
             }),
         },
-        entry::What::Angled(step, by) => What::Angled {
+        entry::Event::Angled(step, by) => Event::Angled {
             step: step.code(),
             by: by.code().to_owned(),
         },
-        entry::What::Mishap(mishap) => What::Mishap {
+        entry::Event::Mishap(mishap) => Event::Mishap {
             step: mishap.step.code(),
             item: item(&mishap.item),
             kind: mishap.kind.code().to_owned(),
             part: mishap.part.clone(),
             minutes: mishap.minutes,
         },
-        entry::What::Mended(mended) => What::Mended { item: item(mended) },
-        entry::What::Pass(step) => What::Pass { step: step.code() },
-        entry::What::DialSetup(setup) => What::DialSetup {
+        entry::Event::Mended(mended) => Event::Mended { item: item(mended) },
+        entry::Event::Pass(step) => Event::Pass { step: step.code() },
+        entry::Event::DialSetup(setup) => Event::DialSetup {
             corner: setup.corner.code().to_owned(),
             when: setup.set.when.code().to_owned(),
             set: setup.set.nth,
             way: card::lower_way(&setup.way),
         },
-        entry::What::Reading(r) => What::Reading {
+        entry::Event::Reading(r) => Event::Reading {
             corner: r.corner.code().to_owned(),
             when: r.set.when.code().to_owned(),
             set: r.set.nth,
@@ -90,7 +90,7 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             turns: r.turns,
             dial: card::lower_dial(&r.dial),
         },
-        entry::What::Decided(d) => What::Decided {
+        entry::Event::Decided(d) => Event::Decided {
             corner: d.corner.code().to_owned(),
             nth: d.nth,
             decision: d.decision.code().to_owned(),
@@ -99,134 +99,134 @@ pub(super) fn what(what: &entry::What) -> Option<What> {
             rules: d.rules,
             inputs: Box::new(decided::lower(&d.inputs)),
         },
-        entry::What::Proved(p) => What::Proved(Box::new(proved::lower(p))),
-        entry::What::FaceFound(f) => What::FaceFound(Box::new(found::lower_face(f))),
-        entry::What::RotorFound(f) => What::RotorFound(Box::new(found::lower_rotor(f))),
-        entry::What::Price(p) => What::Price {
+        entry::Event::Proved(p) => Event::Proved(Box::new(proved::lower(p))),
+        entry::Event::FaceFound(f) => Event::FaceFound(Box::new(found::lower_face(f))),
+        entry::Event::RotorFound(f) => Event::RotorFound(Box::new(found::lower_rotor(f))),
+        entry::Event::Price(p) => Event::Price {
             repair: money::lower(&p.repair),
             refit: p.refit.as_ref().map(money::lower),
             estimate: p.estimate.as_ref().map(money::lower_estimate),
         },
-        entry::What::Invoice(number) => What::Invoice {
+        entry::Event::Invoice(number) => Event::Invoice {
             number: number.clone(),
         },
-        entry::What::Paid(p) => What::Paid {
+        entry::Event::Paid(p) => Event::Paid {
             how: p.how.code().to_owned(),
             amount: money::lower(&p.amount),
         },
-        entry::What::Consent(c) => What::Consent {
+        entry::Event::Consent(c) => Event::Consent {
             step: c.step.code(),
             scope: c.scope.code().to_owned(),
             yes: c.yes,
             how: c.how.code().to_owned(),
             amount: c.amount.as_ref().map(money::lower),
         },
-        entry::What::Signed(s) => What::Signed {
+        entry::Event::Signed(s) => Event::Signed {
             step: s.step.code(),
             strokes: s.strokes.clone(),
         },
-        entry::What::Photo(p) => What::Photo {
+        entry::Event::Photo(p) => Event::Photo {
             step: p.step.code(),
             sha256: p.sha256.clone(),
             mime: p.mime.clone(),
             width: p.width,
             height: p.height,
         },
-        entry::What::Note(step, text) => What::Note {
+        entry::Event::Note(step, text) => Event::Note {
             step: step.map(|step| step.code()),
             text: text.clone(),
         },
-        entry::What::Part(p) => What::Part {
+        entry::Event::Part(p) => Event::Part {
             corner: p.corner.code().to_owned(),
             number: p.number.clone(),
             lot: p.lot.clone(),
         },
-        entry::What::Due(d) => What::Due {
+        entry::Event::Due(d) => Event::Due {
             kind: d.kind.code().to_owned(),
             date: d.date.clone(),
             distance: d.distance.as_ref().map(card::typed),
         },
-        entry::What::HandedOver(h) => What::HandedOver {
+        entry::Event::HandedOver(h) => Event::HandedOver {
             digest: h.digest.clone(),
         },
-        entry::What::Ended(e) => What::Ended {
+        entry::Event::Ended(e) => Event::Ended {
             ending: e.ending.code().to_owned(),
             charge: e.charge.map(|charge| charge.code().to_owned()),
         },
-        entry::What::Strike(hits) => What::Strike {
+        entry::Event::Strike(hits) => Event::Strike {
             hits: hits.iter().map(|id| id.0.clone()).collect(),
         },
-        entry::What::Runout(reading) => What::Runout(runout::lower(reading)),
-        entry::What::RunoutLimit(card) => What::RunoutLimit(runout::lower_card(card)),
-        entry::What::Damage(corner, seen) => What::Damage {
+        entry::Event::Runout(reading) => Event::Runout(runout::lower(reading)),
+        entry::Event::RunoutLimit(card) => Event::RunoutLimit(runout::lower_card(card)),
+        entry::Event::Damage(corner, seen) => Event::Damage {
             corner: corner.code().to_owned(),
             seen: seen.code().to_owned(),
         },
-        entry::What::CameBackFor(cause) => What::CameBackFor {
+        entry::Event::CameBackFor(cause) => Event::CameBackFor {
             cause: cause.code().to_owned(),
         },
-        entry::What::Stock(stock) => What::Stock {
+        entry::Event::Stock(stock) => Event::Stock {
             number: stock.number.clone(),
             have: stock.have,
             least: stock.least,
             cores: stock.cores,
         },
-        entry::What::Thickness(reading) => What::Thickness(thickness::lower(reading)),
-        entry::What::ThicknessLimit(card) => What::ThicknessLimit(thickness::lower_card(card)),
-        entry::What::TipAngle(corner, set, angle) => What::TipAngle {
+        entry::Event::Thickness(reading) => Event::Thickness(thickness::lower(reading)),
+        entry::Event::ThicknessLimit(card) => Event::ThicknessLimit(thickness::lower_card(card)),
+        entry::Event::TipAngle(corner, set, angle) => Event::TipAngle {
             corner: corner.code().to_owned(),
             when: set.when.code().to_owned(),
             set: set.nth,
             angle: card::typed(angle),
         },
-        entry::What::Crept(corner, set, divisions) => What::Crept {
+        entry::Event::Crept(corner, set, divisions) => Event::Crept {
             corner: corner.code().to_owned(),
             when: set.when.code().to_owned(),
             set: set.nth,
             divisions: divisions.as_typed().to_owned(),
         },
-        entry::What::TipRadius(place, radius) => What::TipRadius {
+        entry::Event::TipRadius(place, radius) => Event::TipRadius {
             place: place.code().to_owned(),
             radius: card::typed(radius),
         },
-        entry::What::Voice(voice) => What::Voice {
+        entry::Event::Voice(voice) => Event::Voice {
             step: voice.step.code(),
             sha256: voice.sha256.clone(),
             mime: voice.mime.clone(),
             seconds: voice.seconds,
         },
-        entry::What::Captioned(said) => captioned(said),
-        entry::What::FromPaper(slip) => What::FromPaper {
+        entry::Event::Captioned(said) => captioned(said),
+        entry::Event::FromPaper(slip) => Event::FromPaper {
             version: paper::VERSION,
             lines: paper::lines(slip),
         },
-        entry::What::Slot(slot) => What::Slot(flow::lower_slot(slot)),
-        entry::What::Shop(shop) => What::Shop(flow::lower_shop(shop)),
-        entry::What::Receipt(receipt) => What::Receipt {
-            held: flow::lower_receipt(receipt),
+        entry::Event::Slot(slot) => Event::Slot(flow::lower_slot(slot)),
+        entry::Event::Shop(shop) => Event::Shop(flow::lower_shop(shop)),
+        entry::Event::Confirmation(confirmation) => Event::Confirmation {
+            held: flow::lower_confirmation(confirmation),
         },
-        entry::What::LetGo(sha256) => What::LetGo {
+        entry::Event::LetGo(sha256) => Event::LetGo {
             sha256: sha256.clone(),
         },
-        entry::What::Unknown(_) => return None,
+        entry::Event::Unknown(_) => return None,
     })
 }
 
-fn captioned(said: &Captioned) -> What {
+fn captioned(said: &Captioned) -> Event {
     let (word, text) = match &said.caption {
         Caption::Step => (None, None),
         Caption::Word(word) => (Some(word.code().to_owned()), None),
         Caption::Words(text) => (None, Some(text.clone())),
     };
-    What::Captioned {
+    Event::Captioned {
         sha256: said.sha256.clone(),
         word,
         text,
     }
 }
 
-fn moved(change: &Moved) -> What {
-    What::Moved {
+fn moved(change: &Moved) -> Event {
+    Event::Moved {
         step: change.step.code(),
         items: change.items.iter().map(item).collect(),
         to: change.to.code().to_owned(),

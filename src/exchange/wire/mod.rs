@@ -19,7 +19,7 @@ mod what;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
-use crate::job::entry::{At, Entry, EntryId, LogId, What};
+use crate::job::entry::{Entry, EntryId, Event, LogId, Timestamp};
 
 /// The version that this program writes.
 pub const VERSION: u32 = 1;
@@ -76,7 +76,7 @@ struct StoredAt {
 pub fn encode(entry: &Entry) -> Result<String, WireError> {
     let broken = |_| WireError::Malformed(entry.id.0.clone());
     let raw = match (&entry.what, lower::what(&entry.what)) {
-        (What::Unknown(text), _) => RawValue::from_string(text.clone()).map_err(broken)?,
+        (Event::Unknown(text), _) => RawValue::from_string(text.clone()).map_err(broken)?,
         (_, known) => serde_json::value::to_raw_value(&known).map_err(broken)?,
     };
     let stored = Stored {
@@ -98,7 +98,7 @@ pub fn encode(entry: &Entry) -> Result<String, WireError> {
 }
 
 /// The entry of a text. A kind that this version does not know, and any kind in another version, is
-/// kept as [`What::Unknown`].
+/// kept as [`Event::Unknown`].
 ///
 /// # Errors
 /// [`WireError`] says whether the text is not JSON, not an entry, or an entry with a bad body.
@@ -114,7 +114,7 @@ pub fn decode(text: &str) -> Result<Entry, WireError> {
     Ok(Entry {
         id: EntryId(stored.id),
         log: LogId(stored.log),
-        at: At {
+        at: Timestamp {
             utc_ms: stored.at.utc_ms,
             offset_min: stored.at.offset_min,
             told: stored.at.told,
@@ -127,17 +127,17 @@ pub fn decode(text: &str) -> Result<Entry, WireError> {
     })
 }
 
-fn body(v: u32, raw: &RawValue) -> Result<What, WireError> {
+fn body(v: u32, raw: &RawValue) -> Result<Event, WireError> {
     // Another version may mean something else by the same words.
     if !(1..=VERSION).contains(&v) {
-        return Ok(What::Unknown(raw.get().to_owned()));
+        return Ok(Event::Unknown(raw.get().to_owned()));
     }
-    let known = serde_json::from_str::<what::What>(raw.get())
+    let known = serde_json::from_str::<what::Event>(raw.get())
         .ok()
         .and_then(raise::what);
     match known {
         Some(what) => Ok(what),
-        None if !what::is_known_kind(raw.get()) => Ok(What::Unknown(raw.get().to_owned())),
+        None if !what::is_known_kind(raw.get()) => Ok(Event::Unknown(raw.get().to_owned())),
         None => Err(WireError::Malformed(what::kind_of(raw.get()))),
     }
 }

@@ -1,9 +1,8 @@
 //! From how it is stored to what happened; `None` if a word is not known.
 
 use crate::exchange::paper;
-use crate::exchange::wire::what::{ItemText, Reply, StandText, What};
+use crate::exchange::wire::what::{Event, ItemText, Reply, StandText};
 use crate::exchange::wire::{card, decided, flow, found, kit, money, proved, runout, thickness};
-use crate::job::also::Also;
 use crate::job::angled::AngleBy;
 use crate::job::caption::CaptionWord;
 use crate::job::entry::{
@@ -12,6 +11,7 @@ use crate::job::entry::{
     Price, Quantity, Reading, Scope, Side, Signed, Stock, VehicleField, Voice,
 };
 use crate::job::kit::{MoreKit, Stand};
+use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
@@ -19,29 +19,31 @@ use crate::trade::fastening::{MishapKind, TypedLever};
 use crate::trade::play::{Decision, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, Check, Group, Hold, Item, Pick, SetName, Start, StepKey, When,
+    Check, Choice, Item, ItemKind, ItemState, NotDoneReason, SetName, Start, StepKey, When,
 };
 use crate::units::Decimal;
 
 /// What happened, if every word of it is known.
 ///
 /// One long match on purpose, the mirror of `lower::what`.
-pub(super) fn what(what: What) -> Option<entry::What> {
+pub(super) fn what(what: Event) -> Option<entry::Event> {
     Some(match what {
-        What::Opened { start, practice } => entry::What::Opened(Opened {
+        Event::Opened { start, practice } => entry::Event::Opened(Opened {
             start: Start::from_code(&start)?,
             practice,
         }),
-        What::Person { field, text } => entry::What::Person(PersonField::from_code(&field)?, text),
-        What::Erased { sha256 } => entry::What::Erased(sha256),
-        What::Said { text } => entry::What::Said(text),
-        What::Vehicle { field, text } => {
-            entry::What::Vehicle(VehicleField::from_code(&field)?, text)
+        Event::Person { field, text } => {
+            entry::Event::Person(PersonField::from_code(&field)?, text)
         }
-        What::Corners { corners } => entry::What::Corners(all(corners, Corner::from_code)?),
-        What::Card(stored) => entry::What::Card(card::raise(stored)?),
-        What::Missing { items } => entry::What::Missing(all(items, KitItem::from_code)?),
-        What::Carried {
+        Event::Erased { sha256 } => entry::Event::Erased(sha256),
+        Event::Said { text } => entry::Event::Said(text),
+        Event::Vehicle { field, text } => {
+            entry::Event::Vehicle(VehicleField::from_code(&field)?, text)
+        }
+        Event::Corners { corners } => entry::Event::Corners(all(corners, Corner::from_code)?),
+        Event::Card(stored) => entry::Event::Card(card::raise(stored)?),
+        Event::Missing { items } => entry::Event::Missing(all(items, KitItem::from_code)?),
+        Event::Carried {
             wrenches,
             dial,
             dials,
@@ -73,30 +75,30 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                     None => None,
                 },
             };
-            entry::What::Carried(kit::raise_carried(wrenches, &dial, more, dial_due)?)
+            entry::Event::Carried(kit::raise_carried(wrenches, &dial, more, dial_due)?)
         }
-        What::Answered { step, reply: said } => {
-            entry::What::Answered(StepKey::from_code(&step)?, reply(said)?)
+        Event::Answered { step, reply: said } => {
+            entry::Event::Answered(StepKey::from_code(&step)?, reply(said)?)
         }
-        What::Moved {
+        Event::Moved {
             step,
             items,
             to,
             wrench,
-        } => entry::What::Moved(Moved {
+        } => entry::Event::Moved(Moved {
             step: StepKey::from_code(&step)?,
             items: items.iter().map(item).collect::<Option<_>>()?,
-            to: Hold::from_code(&to)?,
+            to: ItemState::from_code(&to)?,
             wrench: match wrench {
                 Some(used) => Some((used.name, card::raise_typed(used.set)?)),
                 None => None,
             },
         }),
-        What::Also {
+        Event::Also {
             item: at,
             name,
             card,
-        } => entry::What::Also(Also {
+        } => entry::Event::Also(Also {
             item: item(&at)?,
             name,
             card: match card {
@@ -104,7 +106,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
-        What::Lever { step, lever } => {
+        Event::Lever { step, lever } => {
             let lever = match lever {
                 Some(lever) => Some(TypedLever {
                     wrench: card::raise_typed(lever.wrench)?,
@@ -113,34 +115,34 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 }),
                 None => None,
             };
-            entry::What::Lever(StepKey::from_code(&step)?, lever)
+            entry::Event::Lever(StepKey::from_code(&step)?, lever)
         }
-        What::Mishap {
+        Event::Mishap {
             step,
             item: at,
             kind,
             part,
             minutes,
-        } => entry::What::Mishap(Mishap {
+        } => entry::Event::Mishap(Mishap {
             step: StepKey::from_code(&step)?,
             item: item(&at)?,
             kind: MishapKind::from_code(&kind)?,
             part,
             minutes,
         }),
-        What::Mended { item: at } => entry::What::Mended(item(&at)?),
-        What::Pass { step } => entry::What::Pass(StepKey::from_code(&step)?),
-        What::DialSetup {
+        Event::Mended { item: at } => entry::Event::Mended(item(&at)?),
+        Event::Pass { step } => entry::Event::Pass(StepKey::from_code(&step)?),
+        Event::DialSetup {
             corner,
             when,
             set,
             way,
-        } => entry::What::DialSetup(DialSetup {
+        } => entry::Event::DialSetup(DialSetup {
             corner: Corner::from_code(&corner)?,
             set: set_name(&when, set)?,
             way: card::raise_way(way)?,
         }),
-        What::Reading {
+        Event::Reading {
             corner,
             when,
             set,
@@ -149,7 +151,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             divisions,
             turns,
             dial,
-        } => entry::What::Reading(Reading {
+        } => entry::Event::Reading(Reading {
             corner: Corner::from_code(&corner)?,
             set: set_name(&when, set)?,
             round,
@@ -158,7 +160,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             turns,
             dial: card::raise_dial(&dial)?,
         }),
-        What::Decided {
+        Event::Decided {
             corner,
             nth,
             decision,
@@ -166,7 +168,7 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             reasons,
             rules,
             inputs,
-        } => entry::What::Decided(Decided {
+        } => entry::Event::Decided(Decided {
             corner: Corner::from_code(&corner)?,
             nth,
             decision: Decision::from_code(&decision)?,
@@ -175,14 +177,16 @@ pub(super) fn what(what: What) -> Option<entry::What> {
             rules,
             inputs: decided::raise(*inputs)?,
         }),
-        What::Proved(stored) => entry::What::Proved(proved::raise(*stored)?),
-        What::FaceFound(stored) => entry::What::FaceFound(Box::new(found::raise_face(*stored)?)),
-        What::RotorFound(stored) => entry::What::RotorFound(Box::new(found::raise_rotor(*stored)?)),
-        What::Price {
+        Event::Proved(stored) => entry::Event::Proved(proved::raise(*stored)?),
+        Event::FaceFound(stored) => entry::Event::FaceFound(Box::new(found::raise_face(*stored)?)),
+        Event::RotorFound(stored) => {
+            entry::Event::RotorFound(Box::new(found::raise_rotor(*stored)?))
+        }
+        Event::Price {
             repair,
             refit,
             estimate: lines,
-        } => entry::What::Price(Price {
+        } => entry::Event::Price(Price {
             repair: money::raise(repair),
             refit: refit.map(money::raise),
             estimate: match lines {
@@ -190,60 +194,60 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
-        What::Invoice { number } => entry::What::Invoice(number),
-        What::Paid { how, amount } => entry::What::Paid(Paid {
+        Event::Invoice { number } => entry::Event::Invoice(number),
+        Event::Paid { how, amount } => entry::Event::Paid(Paid {
             how: PaidHow::from_code(&how)?,
             amount: money::raise(amount),
         }),
-        What::Consent {
+        Event::Consent {
             step,
             scope,
             yes,
             how,
             amount,
-        } => entry::What::Consent(Consent {
+        } => entry::Event::Consent(Consent {
             step: StepKey::from_code(&step)?,
             scope: Scope::from_code(&scope)?,
             yes,
             how: How::from_code(&how)?,
             amount: amount.map(money::raise),
         }),
-        What::Signed { step, strokes } => entry::What::Signed(Signed {
+        Event::Signed { step, strokes } => entry::Event::Signed(Signed {
             step: StepKey::from_code(&step)?,
             strokes,
         }),
-        What::Photo {
+        Event::Photo {
             step,
             sha256,
             mime,
             width,
             height,
-        } => entry::What::Photo(Photo {
+        } => entry::Event::Photo(Photo {
             step: StepKey::from_code(&step)?,
             sha256,
             mime,
             width,
             height,
         }),
-        What::Note { step: None, text } => entry::What::Note(None, text),
-        What::Note {
+        Event::Note { step: None, text } => entry::Event::Note(None, text),
+        Event::Note {
             step: Some(step),
             text,
-        } => entry::What::Note(Some(StepKey::from_code(&step)?), text),
-        What::Part {
+        } => entry::Event::Note(Some(StepKey::from_code(&step)?), text),
+        Event::Part {
             corner,
             number,
             lot,
-        } => entry::What::Part(Part {
+        } => entry::Event::Part(Part {
             corner: Corner::from_code(&corner)?,
             number,
             lot,
         }),
-        What::Due {
+        Event::Due {
             kind,
             date,
             distance,
-        } => entry::What::Due(Due {
+        } => entry::Event::Due(Due {
             kind: DueKind::from_code(&kind)?,
             date,
             distance: match distance {
@@ -251,27 +255,27 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 None => None,
             },
         }),
-        What::HandedOver { digest } => entry::What::HandedOver(HandedOver { digest }),
-        What::Ended { ending, charge } => entry::What::Ended(Ended {
+        Event::HandedOver { digest } => entry::Event::HandedOver(HandedOver { digest }),
+        Event::Ended { ending, charge } => entry::Event::Ended(Ended {
             ending: Ending::from_code(&ending)?,
             charge: match charge {
                 Some(charge) => Some(Charge::from_code(&charge)?),
                 None => None,
             },
         }),
-        What::Runout(stored) => entry::What::Runout(runout::raise(stored)?),
-        What::Voice {
+        Event::Runout(stored) => entry::Event::Runout(runout::raise(stored)?),
+        Event::Voice {
             step,
             sha256,
             mime,
             seconds,
-        } => entry::What::Voice(Voice {
+        } => entry::Event::Voice(Voice {
             step: StepKey::from_code(&step)?,
             sha256,
             mime,
             seconds,
         }),
-        What::Captioned { sha256, word, text } => entry::What::Captioned(Captioned {
+        Event::Captioned { sha256, word, text } => entry::Event::Captioned(Captioned {
             sha256,
             caption: match (word, text) {
                 (Some(word), None) => Caption::Word(CaptionWord::from_code(&word)?),
@@ -280,25 +284,27 @@ pub(super) fn what(what: What) -> Option<entry::What> {
                 (Some(_), Some(_)) => return None,
             },
         }),
-        What::RunoutLimit(stored) => entry::What::RunoutLimit(runout::raise_card(stored)?),
-        What::Damage { corner, seen } => {
-            entry::What::Damage(Corner::from_code(&corner)?, Damage::from_code(&seen)?)
+        Event::RunoutLimit(stored) => entry::Event::RunoutLimit(runout::raise_card(stored)?),
+        Event::Damage { corner, seen } => {
+            entry::Event::Damage(Corner::from_code(&corner)?, Damage::from_code(&seen)?)
         }
-        What::CameBackFor { cause } => entry::What::CameBackFor(CameBackFor::from_code(&cause)?),
-        What::Stock {
+        Event::CameBackFor { cause } => entry::Event::CameBackFor(CameBackFor::from_code(&cause)?),
+        Event::Stock {
             number,
             have,
             least,
             cores,
-        } => entry::What::Stock(Stock {
+        } => entry::Event::Stock(Stock {
             number,
             have,
             least,
             cores,
         }),
-        What::Thickness(stored) => entry::What::Thickness(thickness::raise(stored)?),
-        What::ThicknessLimit(stored) => entry::What::ThicknessLimit(thickness::raise_card(stored)?),
-        What::TipAngle {
+        Event::Thickness(stored) => entry::Event::Thickness(thickness::raise(stored)?),
+        Event::ThicknessLimit(stored) => {
+            entry::Event::ThicknessLimit(thickness::raise_card(stored)?)
+        }
+        Event::TipAngle {
             corner,
             when,
             set,
@@ -306,9 +312,9 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         } => {
             let set = set_name(&when, set)?;
             let corner = Corner::from_code(&corner)?;
-            entry::What::TipAngle(corner, set, card::raise_typed(angle)?)
+            entry::Event::TipAngle(corner, set, card::raise_typed(angle)?)
         }
-        What::Crept {
+        Event::Crept {
             corner,
             when,
             set,
@@ -316,22 +322,22 @@ pub(super) fn what(what: What) -> Option<entry::What> {
         } => {
             let set = set_name(&when, set)?;
             let corner = Corner::from_code(&corner)?;
-            entry::What::Crept(corner, set, Decimal::parse(&divisions).ok()?)
+            entry::Event::Crept(corner, set, Decimal::parse(&divisions).ok()?)
         }
-        What::TipRadius { place, radius } => {
-            entry::What::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
+        Event::TipRadius { place, radius } => {
+            entry::Event::TipRadius(Place::from_code(&place)?, card::raise_typed(radius)?)
         }
-        What::FromPaper { version, lines } => {
-            entry::What::FromPaper(paper::of_lines(version, &lines)?)
+        Event::FromPaper { version, lines } => {
+            entry::Event::FromPaper(paper::of_lines(version, &lines)?)
         }
-        What::Slot(stored) => entry::What::Slot(flow::raise_slot(&stored)?),
-        What::Shop(stored) => entry::What::Shop(Box::new(flow::raise_shop(stored)?)),
-        What::Receipt { held } => entry::What::Receipt(flow::raise_receipt(held)),
-        What::Angled { step, by } => {
-            entry::What::Angled(StepKey::from_code(&step)?, AngleBy::from_code(&by)?)
+        Event::Slot(stored) => entry::Event::Slot(flow::raise_slot(&stored)?),
+        Event::Shop(stored) => entry::Event::Shop(Box::new(flow::raise_shop(stored)?)),
+        Event::Confirmation { held } => entry::Event::Confirmation(flow::raise_confirmation(held)),
+        Event::Angled { step, by } => {
+            entry::Event::Angled(StepKey::from_code(&step)?, AngleBy::from_code(&by)?)
         }
-        What::LetGo { sha256 } => entry::What::LetGo(sha256),
-        What::Strike { hits } => entry::What::Strike(hits.into_iter().map(EntryId).collect()),
+        Event::LetGo { sha256 } => entry::Event::LetGo(sha256),
+        Event::Strike { hits } => entry::Event::Strike(hits.into_iter().map(EntryId).collect()),
     })
 }
 
@@ -342,7 +348,7 @@ fn all<W>(codes: Vec<String>, from_code: impl Fn(&str) -> Option<W>) -> Option<V
 fn item(stored: &ItemText) -> Option<Item> {
     Some(Item {
         corner: Corner::from_code(&stored.corner)?,
-        group: Group::from_code(&stored.group)?,
+        group: ItemKind::from_code(&stored.group)?,
         number: stored.number,
     })
 }
@@ -350,10 +356,10 @@ fn item(stored: &ItemText) -> Option<Item> {
 fn reply(stored: Reply) -> Option<entry::Reply> {
     Some(match stored {
         Reply::Done {} => entry::Reply::Done,
-        Reply::NotDone { because } => entry::Reply::NotDone(Because::from_code(&because)?),
+        Reply::NotDone { because } => entry::Reply::NotDone(NotDoneReason::from_code(&because)?),
         Reply::Said { answer } => entry::Reply::Said(Answer::from_code(&answer)?),
         Reply::Felt { felt } => entry::Reply::Felt(Felt::from_code(&felt)?),
-        Reply::Picked { pick } => entry::Reply::Picked(Pick::from_code(&pick)?),
+        Reply::Picked { pick } => entry::Reply::Picked(Choice::from_code(&pick)?),
         Reply::Number { value } => entry::Reply::Number(match card::raise_typed(value.clone()) {
             Some(distance) => Quantity::Distance(distance),
             None => Quantity::Temperature(card::raise_typed(value)?),

@@ -13,7 +13,7 @@ use crate::exchange::wire::{flow, runout, thickness};
 /// The body of an entry.
 #[derive(Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub(super) enum What {
+pub(super) enum Event {
     Opened {
         start: String,
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -234,7 +234,7 @@ pub(super) enum What {
     },
     Slot(flow::SlotText),
     Shop(flow::ShopText),
-    Receipt {
+    Confirmation {
         held: Vec<flow::HeldText>,
     },
     Angled {
@@ -296,7 +296,7 @@ const KINDS: [&str; 51] = [
     "from_paper",
     "slot",
     "shop",
-    "receipt",
+    "confirmation",
     "let_go",
     "angled",
 ];

@@ -11,23 +11,23 @@ use crate::job::entry::Carried;
 use crate::job::told::sheet;
 use crate::job::turn::Turning;
 use crate::job::turn::tests::{angle, card, kit, spec, torque};
-use crate::trade::wheel_end::{Group, Step};
+use crate::trade::wheel_end::{ItemKind, Step};
 
-fn with(noted: Option<bool>, due: Option<&str>) -> What {
-    let What::Carried(mut carried) = kit() else {
+fn with(noted: Option<bool>, due: Option<&str>) -> Event {
+    let Event::Carried(mut carried) = kit() else {
         panic!("the kit is the instruments carried");
     };
     carried.more.angle_gauge = noted;
     carried.more.angle_due = due.map(|day| day.parse().unwrap());
-    What::Carried(Carried { ..carried })
+    Event::Carried(Carried { ..carried })
 }
 
 #[test]
 fn the_more_careful_word_about_the_angle_gauge_holds() {
     let today = || Some("2027-03-02".parse().unwrap());
-    let gauge = |whats: &[What]| angle_gauge(&sheet(whats), today());
-    let looked = What::Missing(Vec::new());
-    let lacks = What::Missing(vec![KitItem::AngleGauge]);
+    let gauge = |whats: &[Event]| angle_gauge(&sheet(whats), today());
+    let looked = Event::Missing(Vec::new());
+    let lacks = Event::Missing(vec![KitItem::AngleGauge]);
     assert_eq!(gauge(&[]), AngleGauge::Missing);
     assert_eq!(gauge(&[kit()]), AngleGauge::Missing);
     assert_eq!(gauge(&[kit(), looked.clone()]), AngleGauge::OnBoard);
@@ -49,7 +49,7 @@ fn the_more_careful_word_about_the_angle_gauge_holds() {
 fn only_cards_with_an_angle_ask_for_the_gauge() {
     let cards = [
         card(CardItem::AxleNut, vec![torque("180"), angle("60")]),
-        card(CardItem::WheelNuts, vec![torque("120")]),
+        card(CardItem::LugNuts, vec![torque("120")]),
     ];
     let sheet = sheet(&cards);
     let asked = angle_cards(&sheet);
@@ -62,11 +62,11 @@ fn only_cards_with_an_angle_ask_for_the_gauge() {
 
 #[test]
 fn each_bolt_is_told_by_what_its_angle_was_read_and_nothing_is_told_twice() {
-    let spec = spec(Step::TurnHubBolts, Group::HubBolts);
+    let spec = spec(Step::TurnHubBolts, ItemKind::HubBolts);
     let stages = vec![torque("60"), angle("90")];
     let mut whats = vec![with(Some(true), None), card(CardItem::HubBolts, stages)];
-    let turn = |whats: &[What]| {
-        let turning = Turning::of(&sheet(whats), &spec, Group::HubBolts).unwrap();
+    let turn = |whats: &[Event]| {
+        let turning = Turning::of(&sheet(whats), &spec, ItemKind::HubBolts).unwrap();
         turning.tap().unwrap()
     };
     for _ in 0..4 {
@@ -79,12 +79,12 @@ fn each_bolt_is_told_by_what_its_angle_was_read_and_nothing_is_told_twice() {
     let now = sheet(&whats);
     let noted = now
         .counting()
-        .filter(|entry| matches!(entry.what, What::Angled(..)));
+        .filter(|entry| matches!(entry.what, Event::Angled(..)));
     assert_eq!(noted.count(), 2);
     let angles = angles(&now);
     let turned = now
         .counting()
-        .filter(|entry| matches!(entry.what, What::Moved(_)));
+        .filter(|entry| matches!(entry.what, Event::Moved(_)));
     let by: Vec<Option<AngleBy>> = turned.map(|entry| angles.get(&entry.id).copied()).collect();
     let (gauge, swings) = (Some(AngleBy::Gauge), Some(AngleBy::Swings));
     assert_eq!(by[4..], [gauge, gauge, swings, swings]);

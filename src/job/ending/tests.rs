@@ -7,20 +7,20 @@
 )]
 
 use super::*;
-use crate::job::entry::{Consent, Decided, How, Inputs, Moved, Scope, What};
+use crate::job::entry::{Consent, Decided, Event, How, Inputs, Moved, Scope};
 use crate::job::plan;
 use crate::job::told::sheet;
-use crate::trade::wheel_end::{Check, Pick};
+use crate::trade::wheel_end::{Check, Choice};
 
 const CORNER: Corner = Corner::FrontLeft;
 
-fn ending(whats: &[What]) -> Ending {
+fn ending(whats: &[Event]) -> Ending {
     let sheet = sheet(whats);
     proposed(&sheet, &plan(&sheet))
 }
 
-fn decided(decision: Decision) -> What {
-    What::Decided(Decided {
+fn decided(decision: Decision) -> Event {
+    Event::Decided(Decided {
         corner: CORNER,
         nth: 1,
         decision,
@@ -31,12 +31,12 @@ fn decided(decision: Decision) -> What {
     })
 }
 
-fn said(step: StepKey, answer: Answer) -> What {
-    What::Answered(step, Reply::Said(answer))
+fn said(step: StepKey, answer: Answer) -> Event {
+    Event::Answered(step, Reply::Said(answer))
 }
 
-fn consent(step: StepKey, scope: Scope, yes: bool) -> What {
-    What::Consent(Consent {
+fn consent(step: StepKey, scope: Scope, yes: bool) -> Event {
+    Event::Consent(Consent {
         step,
         scope,
         yes,
@@ -45,12 +45,12 @@ fn consent(step: StepKey, scope: Scope, yes: bool) -> What {
     })
 }
 
-fn agree(yes: bool) -> What {
+fn agree(yes: bool) -> Event {
     consent(StepKey::at(Step::Agree, CORNER), Scope::Repair, yes)
 }
 
-fn moved(group: Group, to: Hold) -> What {
-    What::Moved(Moved {
+fn moved(group: ItemKind, to: ItemState) -> Event {
+    Event::Moved(Moved {
         step: StepKey::at(Step::WheelOff, CORNER),
         items: vec![one(CORNER, group)],
         to,
@@ -58,25 +58,25 @@ fn moved(group: Group, to: Hold) -> What {
     })
 }
 
-fn corners() -> What {
-    What::Corners(vec![CORNER])
+fn corners() -> Event {
+    Event::Corners(vec![CORNER])
 }
 
 /// The last look under the car, each row answered alike.
-fn clear(answer: Answer) -> What {
+fn clear(answer: Answer) -> Event {
     let rows = [Check::ToolsCounted, Check::ChocksOut].map(|check| (check, answer));
-    What::Answered(StepKey::once(Step::Clear), Reply::Checked(rows.to_vec()))
+    Event::Answered(StepKey::once(Step::Clear), Reply::Checked(rows.to_vec()))
 }
 
-fn lamps(pick: Pick) -> What {
-    What::Answered(StepKey::once(Step::ProveLamps), Reply::Picked(pick))
+fn warning_lights(pick: Choice) -> Event {
+    Event::Answered(StepKey::once(Step::ProveWarningLights), Reply::Picked(pick))
 }
 
 #[test]
 fn anything_loose_leaves_it_unfinished_whatever_else_is_told() {
     let refused = said(StepKey::once(Step::SiteLook), Answer::No);
     assert_eq!(ending(std::slice::from_ref(&refused)), Ending::NotSafeHere);
-    let loose = [refused, moved(Group::WheelNuts, Hold::Loosened)];
+    let loose = [refused, moved(ItemKind::LugNuts, ItemState::Loosened)];
     assert_eq!(ending(&loose), Ending::LeftUnfinished);
 }
 
@@ -97,7 +97,7 @@ fn a_no_to_the_inspection_ends_it_before_it_begins() {
 #[test]
 fn kept_and_watched_corners_end_with_nothing_wrong() {
     for decision in [Decision::Keep, Decision::Watch] {
-        let with = |last: &[What]| ending(&[&[corners(), decided(decision)], last].concat());
+        let with = |last: &[Event]| ending(&[&[corners(), decided(decision)], last].concat());
         assert_eq!(with(&[clear(Answer::Yes)]), Ending::NothingWrong);
         for unseen in [Answer::No, Answer::NotDone] {
             assert_eq!(with(&[clear(unseen)]), Ending::LeftUnfinished);
@@ -111,7 +111,7 @@ fn a_pedal_that_is_not_firm_leaves_it_unfinished() {
     let brake = [
         corners(),
         decided(Decision::Keep),
-        moved(Group::Caliper, Hold::Done),
+        moved(ItemKind::Caliper, ItemState::Done),
         clear(Answer::Yes),
     ];
     assert_eq!(ending(&brake), Ending::LeftUnfinished);
@@ -134,25 +134,29 @@ fn a_no_to_the_repair_is_declined() {
 
 #[test]
 fn a_repair_is_finished_only_when_its_result_was_looked_at_and_passed() {
-    let spin = |pick| What::Answered(StepKey::at(Step::ProveSpin, CORNER), Reply::Picked(pick));
-    let result = What::Answered(StepKey::once(Step::ProveResult), Reply::Done);
+    let spin = |pick| Event::Answered(StepKey::at(Step::ProveSpin, CORNER), Reply::Picked(pick));
+    let result = Event::Answered(StepKey::once(Step::ProveResult), Reply::Done);
     let mut whats = vec![
         corners(),
         decided(Decision::Replace),
         agree(true),
-        moved(Group::Hub, Hold::Done),
-        spin(Pick::SmoothQuiet),
+        moved(ItemKind::Hub, ItemState::Done),
+        spin(Choice::SmoothQuiet),
         clear(Answer::Yes),
-        lamps(Pick::NoLamps),
+        warning_lights(Choice::NoWarningLights),
     ];
     assert_eq!(ending(&whats), Ending::LeftUnfinished);
     whats.push(result);
     assert_eq!(ending(&whats), Ending::Finished);
-    for on in [Pick::AbsLamp, Pick::BrakeLamp, Pick::OtherLamp] {
-        let lit = [whats.as_slice(), &[lamps(on)]].concat();
+    for on in [
+        Choice::AbsWarningLight,
+        Choice::BrakeWarningLight,
+        Choice::OtherWarningLight,
+    ] {
+        let lit = [whats.as_slice(), &[warning_lights(on)]].concat();
         assert_eq!(ending(&lit), Ending::LeftUnfinished, "{on:?}");
     }
-    whats.push(spin(Pick::Rough));
+    whats.push(spin(Choice::Rough));
     assert!(is_blocked(&sheet(&whats), CORNER));
     assert_eq!(ending(&whats), Ending::LeftUnfinished);
 }
@@ -161,7 +165,7 @@ fn a_repair_is_finished_only_when_its_result_was_looked_at_and_passed() {
 fn the_odometer_is_told_as_it_is_and_as_it_will_stand() {
     let read = Typed::parse("81204", DistanceUnit::Mile).unwrap();
     let read = Reply::Number(Quantity::Distance(read));
-    let odometer = What::Answered(StepKey::once(Step::Odometer), read);
+    let odometer = Event::Answered(StepKey::once(Step::Odometer), read);
     let sheet = sheet(&[odometer]);
     let due = retorque(&sheet, "2026-03-30", DistanceUnit::Mile).unwrap();
     let (now, then) = retorque_odometer(&sheet, &due).unwrap();
@@ -175,9 +179,9 @@ fn the_retorque_is_due_in_the_unit_of_the_odometer() {
     let read = |unit| {
         let read = Typed::parse("81250", unit).unwrap();
         let reply = Reply::Number(Quantity::Distance(read));
-        sheet(&[What::Answered(StepKey::once(Step::Odometer), reply)])
+        sheet(&[Event::Answered(StepKey::once(Step::Odometer), reply)])
     };
-    let due = |sheet: &Sheet| retorque(sheet, "2026-03-30", DistanceUnit::Kilometre).unwrap();
+    let due = |sheet: &JobState| retorque(sheet, "2026-03-30", DistanceUnit::Kilometre).unwrap();
     let told = |due: &Due| {
         let distance = due.distance.clone().unwrap();
         (distance.number.as_typed().to_owned(), distance.unit)
@@ -192,7 +196,7 @@ fn the_retorque_is_due_in_the_unit_of_the_odometer() {
         after: Typed::parse("100", DistanceUnit::Kilometre).unwrap(),
         days: 7,
     };
-    let by_shop = |sheet: &Sheet| {
+    let by_shop = |sheet: &JobState| {
         retorque_by(sheet, "2026-03-30", DistanceUnit::Kilometre, Some(&shop)).unwrap()
     };
     let unread = by_shop(&sheet(&[]));
@@ -214,9 +218,9 @@ fn a_bearing_is_checked_again_only_while_it_is_watched() {
     );
     assert_eq!(recheck("soon"), None);
     let mut whats = vec![
-        What::Corners(vec![CORNER]),
+        Event::Corners(vec![CORNER]),
         decided(Decision::Watch),
-        What::Due(due.clone()),
+        Event::Due(due.clone()),
     ];
     assert_eq!(watched(&sheet(&whats)), Some(&due));
     whats.push(decided(Decision::Replace));

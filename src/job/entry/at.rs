@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 
 /// When something was noted, and when it was done if that was told.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct At {
+pub struct Timestamp {
     /// When it was noted: milliseconds since 1970 in UTC, by the device's clock.
     pub utc_ms: i64,
     /// The device's offset from UTC then, in minutes, east positive.
@@ -13,7 +13,7 @@ pub struct At {
     pub told: Option<i64>,
 }
 
-impl At {
+impl Timestamp {
     /// The day on the wall where it was noted; `None` for a time that no calendar has.
     pub fn day(&self) -> Option<NaiveDate> {
         const DAY_MS: i64 = 86_400_000;

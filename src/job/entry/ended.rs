@@ -22,6 +22,6 @@ pub struct Ended {
 words! {
     /// Who took charge of a vehicle that cannot be driven.
     pub enum Charge {
-        OwnerOnStands = "owner_on_stands", Towed = "towed", WeComeBack = "we_come_back",
+        CustomerOnStands = "customer_on_stands", Towed = "towed", WeComeBack = "we_come_back",
     }
 }

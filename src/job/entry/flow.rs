@@ -1,4 +1,4 @@
-//! What goes between the yard and its vans: when a job is done, and what the yard has of it.
+//! What goes between the shop and its vans: when a job is done, and what the shop has of it.
 
 use core::fmt;
 
@@ -46,14 +46,14 @@ impl fmt::Display for DayTime {
     }
 }
 
-/// What the yard has, as it answers a van.
+/// What the shop has, as it answers a van.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Receipt {
+pub struct Confirmation {
     /// One line a log and device.
     pub held: Vec<Held>,
 }
 
-/// The entries of one device in one log that the yard has.
+/// The entries of one device in one log that the shop has.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Held {
     /// The log.

@@ -1,7 +1,7 @@
 //! What is kept as bytes beside the entries: pictures and voice notes, and what is said of them.
 
 use crate::job::caption::CaptionWord;
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::trade::wheel_end::StepKey;
 
 /// A picture that was kept.
@@ -68,7 +68,7 @@ pub struct Named<'a> {
     pub mime: &'a str,
 }
 
-impl What {
+impl Event {
     /// The bytes that this entry names, if it is a picture or a voice note.
     pub fn named(&self) -> Option<Named<'_>> {
         let (step, sha256, mime) = match self {

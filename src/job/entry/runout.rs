@@ -45,7 +45,7 @@ pub struct RunoutReading {
     pub left_out: Option<LeftOut>,
 }
 
-/// The most run-out that the vehicle's maker allows on one surface.
+/// The most run-out that the vehicle's manufacturer allows on one surface.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct RunoutCard {
     /// Of what.

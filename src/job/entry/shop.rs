@@ -17,9 +17,9 @@ pub struct Shop {
     pub warranty: String,
     /// Which share of a wrench's range may be used, in percent: lowest and highest.
     pub share: Option<(u8, u8)>,
-    /// When wheel nuts are tightened again.
+    /// When lug nuts are tightened again.
     pub retorque: Option<ShopRetorque>,
-    /// After how many days an ended job's personal data leaves a van that has a receipt for it.
+    /// After how many days an ended job's personal data leaves a van that has a confirmation for it.
     pub keep_days: Option<u16>,
     /// The lines that an estimate begins with, by kind of wheel end.
     pub templates: Vec<Template>,

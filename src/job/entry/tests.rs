@@ -4,7 +4,7 @@ use super::*;
 fn the_day_is_the_one_on_the_wall() {
     let day = |utc_ms, offset_min| {
         let told = None;
-        let at = At {
+        let at = Timestamp {
             utc_ms,
             offset_min,
             told,

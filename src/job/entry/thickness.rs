@@ -29,7 +29,7 @@ pub struct ThicknessReading {
     pub thickness: Option<TypedLength>,
 }
 
-/// One limit that the maker gives for the rotors of an axle.
+/// One limit that the manufacturer gives for the rotors of an axle.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ThicknessCard {
     /// Front and rear rotors differ.

@@ -24,15 +24,15 @@ use crate::trade::play::Dial;
 use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 use crate::trade::runout::{Bound, Micrometer};
 use crate::trade::vehicle::Axle;
-use crate::trade::wheel_end::{Hold, Item, Pick, Step, StepKey};
+use crate::trade::wheel_end::{Choice, Item, ItemState, Step, StepKey};
 use crate::units::{Decimal, Length, LengthUnit, Typed};
 
 const HERE: Corner = Corner::FrontLeft;
 const PLACES: u8 = 8;
 const NEEDLES: [&str; 8] = ["0", "3", "5", "3", "0", "97", "95", "97"];
 
-fn place(run: u8, surface: Surface, place: u8, needle: &str) -> What {
-    What::Runout(RunoutReading {
+fn place(run: u8, surface: Surface, place: u8, needle: &str) -> Event {
+    Event::Runout(RunoutReading {
         corner: HERE,
         run,
         setup: Setup {
@@ -51,15 +51,15 @@ fn place(run: u8, surface: Surface, place: u8, needle: &str) -> What {
     })
 }
 
-fn run(nth: u8, surface: Surface) -> Vec<What> {
+fn run(nth: u8, surface: Surface) -> Vec<Event> {
     let needles = (1..).zip(NEEDLES);
     needles
         .map(|(at, needle)| place(nth, surface, at, needle))
         .collect()
 }
 
-fn measured(place: u8, text: &str) -> What {
-    What::Thickness(ThicknessReading {
+fn measured(place: u8, text: &str) -> Event {
+    Event::Thickness(ThicknessReading {
         corner: HERE,
         run: 1,
         gauging: Gauging {
@@ -81,16 +81,16 @@ fn source() -> CardSource {
     }
 }
 
-fn most(surface: Surface) -> What {
-    What::RunoutLimit(RunoutCard {
+fn most(surface: Surface) -> Event {
+    Event::RunoutLimit(RunoutCard {
         surface,
         most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
         source: source(),
     })
 }
 
-fn bound(axle: Axle, bound: Bound) -> What {
-    What::ThicknessLimit(ThicknessCard {
+fn bound(axle: Axle, bound: Bound) -> Event {
+    Event::ThicknessLimit(ThicknessCard {
         axle,
         bound,
         value: Typed::parse("20.4", LengthUnit::Millimetre).unwrap(),
@@ -99,7 +99,7 @@ fn bound(axle: Axle, bound: Bound) -> What {
 }
 
 /// The hub's face, the rotor on two studs, and the rotor under the micrometer.
-fn told() -> Vec<What> {
+fn told() -> Vec<Event> {
     let runs = [
         run(1, Surface::HubFace),
         run(2, Surface::Rotor),
@@ -108,9 +108,9 @@ fn told() -> Vec<What> {
     let thickness = [
         "22.01", "22.02", "22.00", "22.01", "22.03", "22.00", "22.02", "22.01",
     ];
-    let studs = What::Vehicle(VehicleField::Studs, "5".to_owned());
+    let studs = Event::Vehicle(VehicleField::Studs, "5".to_owned());
     let rotor = (1..).zip(thickness).map(|(at, text)| measured(at, text));
-    let first = [What::Corners(vec![HERE]), studs];
+    let first = [Event::Corners(vec![HERE]), studs];
     first
         .into_iter()
         .chain(runs.concat())
@@ -119,14 +119,14 @@ fn told() -> Vec<What> {
 }
 
 /// With everything recorded: the runs in order, then the rotor.
-fn kept() -> Vec<What> {
+fn kept() -> Vec<Event> {
     let mut whats = told();
     whats.extend(owed(&sheet(&whats)));
     whats
 }
 
 /// Which runs stand recorded, and whether the rotor does.
-fn stands(sheet: &Sheet) -> (Vec<u8>, bool) {
+fn stands(sheet: &JobState) -> (Vec<u8>, bool) {
     let runs = runs(sheet, HERE);
     let runs = runs
         .iter()
@@ -148,7 +148,7 @@ fn every_run_and_rotor_with_a_result_is_recorded_once() {
     assert_eq!(owed(&kept), []);
     assert_eq!(stands(&kept), (vec![1, 2, 3], true));
     // One reading is no run, and three places are no rotor.
-    let few = [What::Corners(vec![HERE]), place(1, Surface::Pilot, 1, "0")];
+    let few = [Event::Corners(vec![HERE]), place(1, Surface::Pilot, 1, "0")];
     let three = (1..=3).map(|at| measured(at, "22.01"));
     let whats: Vec<_> = few.into_iter().chain(three).collect();
     assert_eq!(owed(&sheet(whats)), []);
@@ -156,34 +156,34 @@ fn every_run_and_rotor_with_a_result_is_recorded_once() {
 
 #[test]
 fn what_is_told_or_taken_back_makes_live_what_rests_on_it_and_nothing_else() {
-    let carried = What::Carried(Carried {
+    let carried = Event::Carried(Carried {
         wrenches: vec![],
         dial: Dial::HUNDREDTH_MM,
         more: MoreKit::default(),
         dial_due: None,
     });
-    let paper = What::FromPaper(Slip {
+    let paper = Event::FromPaper(Slip {
         job: "an earlier visit".to_owned(),
         digest: String::new(),
         facts: vec![],
     });
-    let bolt = What::Moved(Moved {
+    let bolt = Event::Moved(Moved {
         step: StepKey::at(Step::StripHub, HERE),
         items: vec![Item {
             corner: HERE,
-            group: Group::HubBolts,
+            group: ItemKind::HubBolts,
             number: 1,
         }],
-        to: Hold::Off,
+        to: ItemState::Off,
         wrench: None,
     });
-    let strike = |what: &What| {
+    let strike = |what: &Event| {
         let at = told().iter().position(|one| one == what).unwrap();
-        What::Strike(vec![EntryId(format!("{at:04}"))])
+        Event::Strike(vec![EntryId(format!("{at:04}"))])
     };
-    let studs = What::Vehicle(VehicleField::Studs, "6".to_owned());
-    let vin = What::Vehicle(VehicleField::Vin, "unknown".to_owned());
-    let cases: [(What, &[u8], bool); 16] = [
+    let studs = Event::Vehicle(VehicleField::Studs, "6".to_owned());
+    let vin = Event::Vehicle(VehicleField::Vin, "unknown".to_owned());
+    let cases: [(Event, &[u8], bool); 16] = [
         // A rotor is measured where its runout was read.
         (place(1, Surface::HubFace, 2, "4"), &[], false),
         (place(2, Surface::Rotor, 2, "4"), &[1], false),
@@ -216,7 +216,7 @@ fn a_place_that_another_phone_read_beside_the_record_makes_it_live() {
     let whats = kept();
     let mut entries = sheet(&whats).entries().to_vec();
     let record = entries.last().unwrap().clone();
-    assert!(matches!(record.what, What::RotorFound(_)));
+    assert!(matches!(record.what, Event::RotorFound(_)));
     // By its id it comes before the record, which had not seen it.
     let beside = Entry {
         id: EntryId(format!("{:04}+", whats.len() - 2)),
@@ -238,13 +238,13 @@ fn what_was_recorded_is_said_until_a_place_is_read_again() {
     let mut whats = kept();
     for what in &mut whats {
         match what {
-            What::FaceFound(face) => (face.rules, face.tir) = (9, Length::millimetres(0.777)),
-            What::RotorFound(rotor) => (rotor.rules, rotor.place) = (9, 7),
+            Event::FaceFound(face) => (face.rules, face.tir) = (9, Length::millimetres(0.777)),
+            Event::RotorFound(rotor) => (rotor.rules, rotor.place) = (9, 7),
             _ => {}
         }
     }
-    let face_said = |sheet: &Sheet| face(sheet, HERE, &runs(sheet, HERE)[2]).unwrap();
-    let rotor_said = |sheet: &Sheet| rotor(sheet, HERE, &measurements(sheet, HERE)[0]).unwrap();
+    let face_said = |sheet: &JobState| face(sheet, HERE, &runs(sheet, HERE)[2]).unwrap();
+    let rotor_said = |sheet: &JobState| rotor(sheet, HERE, &measurements(sheet, HERE)[0]).unwrap();
     let then = sheet(&whats);
     assert_eq!(face_said(&then).tir.mm(), 0.777);
     assert_eq!(rotor_said(&then).place, 7);
@@ -261,8 +261,8 @@ fn what_was_recorded_is_said_until_a_place_is_read_again() {
 fn results_stand_before_what_hands_over_or_ends_and_only_once() {
     let sheet = sheet(told());
     let owed = owed(&sheet);
-    let over = What::HandedOver(HandedOver::NOW);
-    let ended = What::Ended(Ended {
+    let over = Event::HandedOver(HandedOver::NOW);
+    let ended = Event::Ended(Ended {
         ending: Ending::Finished,
         charge: None,
     });
@@ -273,9 +273,9 @@ fn results_stand_before_what_hands_over_or_ends_and_only_once() {
     let handed = with_records(&sheet, vec![over.clone()]);
     let both = with_records(&sheet, [handed, vec![ended.clone()]].concat());
     assert_eq!(both, [owed, vec![over, ended]].concat());
-    let answer = What::Answered(
+    let answer = Event::Answered(
         StepKey::at(Step::SpinHand, HERE),
-        Reply::Picked(Pick::SmoothQuiet),
+        Reply::Picked(Choice::SmoothQuiet),
     );
     assert_eq!(with_records(&sheet, vec![answer.clone()]), [answer]);
 }

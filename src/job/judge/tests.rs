@@ -8,13 +8,13 @@
 
 use super::*;
 use crate::job::dial_setup::recorded as set_up;
-use crate::job::entry::{Entry, EntryId, What};
+use crate::job::entry::{Entry, EntryId, Event};
 use crate::job::evidence::decided;
 use crate::job::fold;
 use crate::job::told::sheet;
 use crate::trade::fastening::{CardBody, SpecCard};
 use crate::trade::play::Way;
-use crate::trade::wheel_end::Because;
+use crate::trade::wheel_end::NotDoneReason;
 use crate::units::{AngleUnit, Decimal, Typed};
 
 const HERE: Corner = Corner::FrontLeft;
@@ -23,8 +23,8 @@ const SECOND: SetName = SetName {
     nth: 2,
 };
 
-fn pulled(round: u8, divisions: &str) -> What {
-    What::Reading(Reading {
+fn pulled(round: u8, divisions: &str) -> Event {
+    Event::Reading(Reading {
         corner: HERE,
         set: SECOND,
         round,
@@ -35,16 +35,16 @@ fn pulled(round: u8, divisions: &str) -> What {
     })
 }
 
-fn picked(pick: Pick) -> What {
-    What::Answered(flex_step(HERE, SECOND), Reply::Picked(pick))
+fn picked(pick: Choice) -> Event {
+    Event::Answered(flex_step(HERE, SECOND), Reply::Picked(pick))
 }
 
 /// A second set, and the decision on it whose limit other rules may have taken.
-fn told_once() -> Vec<What> {
+fn told_once() -> Vec<Event> {
     let mut whats = vec![
-        What::Corners(vec![HERE]),
+        Event::Corners(vec![HERE]),
         set_up(HERE, SECOND, Way::DEFAULT),
-        picked(Pick::FlexNone),
+        picked(Choice::FlexNone),
         pulled(1, "2"),
         pulled(2, "2"),
         pulled(3, "2"),
@@ -53,7 +53,7 @@ fn told_once() -> Vec<What> {
     let mut figures = decided.inputs.sets.remove(0);
     figures.1.limit.value = by_other_rules();
     decided.inputs.sets.push(figures);
-    whats.push(What::Decided(decided));
+    whats.push(Event::Decided(decided));
     whats
 }
 
@@ -62,7 +62,7 @@ fn by_other_rules() -> Length {
 }
 
 /// Whether the set is told with the figures that were recorded of it.
-fn stands(sheet: &Sheet) -> bool {
+fn stands(sheet: &JobState) -> bool {
     let set = told(sheet, HERE, SECOND).unwrap().unwrap();
     set.limit.value == by_other_rules()
 }
@@ -71,8 +71,8 @@ fn stands(sheet: &Sheet) -> bool {
 fn what_a_decision_recorded_of_a_set_stands_until_something_it_rests_on_is_told_or_taken_back() {
     let whats = told_once();
     assert!(stands(&sheet(&whats)));
-    let later = |what: What| sheet([whats.clone(), vec![what]].concat());
-    let strike = |place: usize| What::Strike(vec![EntryId(format!("{place:04}"))]);
+    let later = |what: Event| sheet([whats.clone(), vec![what]].concat());
+    let strike = |place: usize| Event::Strike(vec![EntryId(format!("{place:04}"))]);
     let card = SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::NotFound {
@@ -85,18 +85,18 @@ fn what_a_decision_recorded_of_a_set_stands_until_something_it_rests_on_is_told_
         strike(4),
         strike(2),
         set_up(HERE, SECOND, Way::DEFAULT),
-        picked(Pick::FlexNone),
-        What::TipAngle(HERE, SECOND, degree),
-        What::Crept(HERE, SECOND, Decimal::parse("1").unwrap()),
-        What::Card(card),
-        What::Answered(
+        picked(Choice::FlexNone),
+        Event::TipAngle(HERE, SECOND, degree),
+        Event::Crept(HERE, SECOND, Decimal::parse("1").unwrap()),
+        Event::Card(card),
+        Event::Answered(
             StepKey::at(Step::WheelOff, HERE),
-            Reply::NotDone(Because::Other),
+            Reply::NotDone(NotDoneReason::Other),
         ),
     ] {
         assert!(!stands(&later(new.clone())), "{new:?}");
     }
-    assert!(stands(&later(What::Note(None, "cleaned".to_owned()))));
+    assert!(stands(&later(Event::Note(None, "cleaned".to_owned()))));
     // Read again, and that taken back: nobody knows any more what the record had seen.
     let again = [whats.clone(), vec![pulled(2, "9"), strike(7)]].concat();
     assert!(!stands(&sheet(again)));

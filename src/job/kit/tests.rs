@@ -12,10 +12,10 @@ fn fields_of_a_wrench_become_one_or_say_why_not() {
     let wrench = typed_wrench(" D ", "30", "150", unit).unwrap();
     assert_eq!((wrench.name.as_str(), wrench.unit), ("D", unit));
     let slip = |name, low, high| typed_wrench(name, low, high, unit).unwrap_err();
-    assert_eq!(slip(" ", "30", "150"), KitSlip::NoName);
-    assert_eq!(slip("D", "", "150"), KitSlip::Number(DecimalSlip::Empty));
-    assert_eq!(slip("D", "150", "30"), KitSlip::Range);
-    assert_eq!(slip("D", "0", "30"), KitSlip::Range);
+    assert_eq!(slip(" ", "30", "150"), KitError::NoName);
+    assert_eq!(slip("D", "", "150"), KitError::Number(DecimalError::Empty));
+    assert_eq!(slip("D", "150", "30"), KitError::Range);
+    assert_eq!(slip("D", "0", "30"), KitError::Range);
 }
 
 #[test]
@@ -26,10 +26,10 @@ fn fields_of_a_dial_become_one_or_say_why_not() {
     let slip = |division: &str, turn: &str| {
         typed_dial(division, LengthUnit::Inch, turn, DialKind::Plunger).unwrap_err()
     };
-    assert!(matches!(slip("0", "100"), KitSlip::Dial(_)));
-    assert!(matches!(slip("0.001", "3"), KitSlip::Dial(_)));
-    assert!(matches!(slip("x", "100"), KitSlip::Number(_)));
-    assert!(matches!(slip("0.001", "many"), KitSlip::Number(_)));
+    assert!(matches!(slip("0", "100"), KitError::Dial(_)));
+    assert!(matches!(slip("0.001", "3"), KitError::Dial(_)));
+    assert!(matches!(slip("x", "100"), KitError::Number(_)));
+    assert!(matches!(slip("0.001", "many"), KitError::Number(_)));
 }
 
 #[test]
@@ -62,12 +62,12 @@ fn clicks_are_counted_by_name_since_the_last_check() {
     use crate::job::entry::Moved;
     use crate::job::told::sheet;
     use crate::job::turn::tests::CORNER;
-    use crate::trade::wheel_end::{Group, Hold, Step, StepKey, items};
+    use crate::trade::wheel_end::{ItemKind, ItemState, Step, StepKey, items};
     let click = |name: &str| {
-        What::Moved(Moved {
-            step: StepKey::at(Step::TurnWheelNuts, CORNER),
-            items: items(CORNER, Group::WheelNuts, 1),
-            to: Hold::Done,
+        Event::Moved(Moved {
+            step: StepKey::at(Step::TurnLugNuts, CORNER),
+            items: items(CORNER, ItemKind::LugNuts, 1),
+            to: ItemState::Done,
             wrench: Some((
                 name.to_owned(),
                 Typed::parse("120", TorqueUnit::NewtonMetre).unwrap(),
@@ -88,7 +88,10 @@ fn clicks_are_counted_by_name_since_the_last_check() {
     assert_eq!(wrench_due(&wrench, 0, today), None);
     wrench.upkeep = typed_upkeep("", wrench.unit, "1970-01-02", "").unwrap();
     assert_eq!(clicks(&now, &wrench), 0);
-    assert_eq!(typed_upkeep("", wrench.unit, "soon", ""), Err(KitSlip::Day));
+    assert_eq!(
+        typed_upkeep("", wrench.unit, "soon", ""),
+        Err(KitError::Day)
+    );
 }
 
 #[test]
@@ -96,18 +99,18 @@ fn practice_never_counts_a_click_on_a_wrench_of_any_name() {
     use crate::job::entry::{Moved, Opened};
     use crate::job::told::sheet;
     use crate::job::turn::tests::CORNER;
-    use crate::trade::wheel_end::{Group, Hold, Start, Step, StepKey, items};
+    use crate::trade::wheel_end::{ItemKind, ItemState, Start, Step, StepKey, items};
     let unit = TorqueUnit::NewtonMetre;
     let wrench = typed_wrench("A", "20", "200", unit).unwrap();
     let clicked = |practice: Option<&str>| {
-        let opened = What::Opened(Opened {
+        let opened = Event::Opened(Opened {
             start: Start::AtCar,
             practice: practice.map(str::to_owned),
         });
-        let moved = What::Moved(Moved {
-            step: StepKey::at(Step::TurnWheelNuts, CORNER),
-            items: items(CORNER, Group::WheelNuts, 1),
-            to: Hold::Done,
+        let moved = Event::Moved(Moved {
+            step: StepKey::at(Step::TurnLugNuts, CORNER),
+            items: items(CORNER, ItemKind::LugNuts, 1),
+            to: ItemState::Done,
             wrench: Some(("A".to_owned(), Typed::parse("120", unit).unwrap())),
         });
         clicks(&sheet([opened, moved]), &wrench)
@@ -137,7 +140,7 @@ fn a_job_knows_by_its_own_record_whether_a_wrench_was_due() {
             wrenches: vec![wrench(checked)],
             ..first_kit(System::Metric)
         };
-        sheet([What::Carried(copied(kit, &[("A".to_owned(), counted)]))])
+        sheet([Event::Carried(copied(kit, &[("A".to_owned(), counted)]))])
     };
     let on = |day: &str| day.parse().unwrap();
     let due = |checked, counted, day| overdue(&kit(checked, counted), "A", on(day));
@@ -159,8 +162,8 @@ fn a_share_is_what_the_shop_sets_or_what_is_common() {
     assert_eq!(kit.share(), UsableShare::DEFAULT);
     kit.more.share = Some(typed_share("25", "90").unwrap());
     assert_eq!(kit.share(), UsableShare::percent(25, 90).unwrap());
-    assert_eq!(typed_share("90", "25"), Err(KitSlip::Share));
-    assert_eq!(typed_share("", "100"), Err(KitSlip::Share));
+    assert_eq!(typed_share("90", "25"), Err(KitError::Share));
+    assert_eq!(typed_share("", "100"), Err(KitError::Share));
 }
 
 #[test]

@@ -13,10 +13,10 @@ use crate::job::turn::Turning;
 use crate::job::turn::tests::{CORNER, card, kit, spec, torque, walk};
 use crate::job::{Status, status};
 use crate::trade::fastening::CardItem;
-use crate::trade::wheel_end::{Group, Step, items};
+use crate::trade::wheel_end::{ItemKind, Step, items};
 
-fn broken(spec: &StepSpec, item: Item) -> What {
-    What::Mishap(Mishap {
+fn broken(spec: &StepSpec, item: Item) -> Event {
+    Event::Mishap(Mishap {
         step: spec.key,
         item,
         kind: MishapKind::Sheared,
@@ -25,8 +25,8 @@ fn broken(spec: &StepSpec, item: Item) -> What {
     })
 }
 
-fn extra(spec: &StepSpec, yes: bool) -> What {
-    What::Consent(Consent {
+fn extra(spec: &StepSpec, yes: bool) -> Event {
+    Event::Consent(Consent {
         step: spec.key,
         scope: Scope::Extra,
         yes,
@@ -37,20 +37,20 @@ fn extra(spec: &StepSpec, yes: bool) -> What {
 
 #[test]
 fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let third = items(CORNER, Group::WheelNuts, 5)[2];
-    let state = |whats: &[What]| {
+    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let third = items(CORNER, ItemKind::LugNuts, 5)[2];
+    let state = |whats: &[Event]| {
         let now = sheet(whats);
         mending(&now, in_the_way(&now, &spec).unwrap())
     };
     let mut whats = vec![broken(&spec, third)];
-    let What::Mishap(mishap) = whats[0].clone() else {
+    let Event::Mishap(mishap) = whats[0].clone() else {
         unreachable!()
     };
-    let shoved = |answer| What::Answered(shoving(&mishap), Reply::Said(answer));
+    let shoved = |answer| Event::Answered(shoving(&mishap), Reply::Said(answer));
     // A shove of an earlier day says nothing of today.
     whats.push(shoved(Answer::Yes));
-    whats.push(What::Answered(waiting(&mishap), Reply::Done));
+    whats.push(Event::Answered(waiting(&mishap), Reply::Done));
     assert_eq!(state(&whats), Mending::Waiting);
     whats.push(extra(&spec, true));
     assert_eq!(state(&whats), Mending::Shove);
@@ -58,24 +58,24 @@ fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
     assert_eq!(state(&whats), Mending::Shove);
     whats.push(shoved(Answer::Yes));
     assert_eq!(state(&whats), Mending::Agreed);
-    // Another one is asked for anew, and the car does not wait for it.
+    // Another one is asked for again, and the car does not wait for it.
     whats.push(broken(&spec, third));
     assert_eq!(state(&whats), Mending::Asking);
 }
 
 #[test]
 fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let third = items(CORNER, Group::WheelNuts, 5)[2];
-    let start = vec![kit(), card(CardItem::WheelNuts, vec![torque("120")])];
-    let (_, mut whats) = walk(&spec, Group::WheelNuts, start);
+    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let third = items(CORNER, ItemKind::LugNuts, 5)[2];
+    let start = vec![kit(), card(CardItem::LugNuts, vec![torque("120")])];
+    let (_, mut whats) = walk(&spec, ItemKind::LugNuts, start);
     assert_eq!(sheet(&whats).loose(), []);
     whats.push(broken(&spec, third));
     let now = sheet(&whats);
-    assert_eq!(now.loose(), [(third, Hold::Off)]);
+    assert_eq!(now.loose(), [(third, ItemState::Off)]);
     assert_eq!(status(&now, &spec), Status::Partly(4, 5));
     assert_eq!(
-        Turning::of(&now, &spec, Group::WheelNuts).unwrap().tap(),
+        Turning::of(&now, &spec, ItemKind::LugNuts).unwrap().tap(),
         None
     );
     let mishap = in_the_way(&now, &spec).unwrap();
@@ -95,10 +95,10 @@ fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
     whats.extend(mended(&spec, third));
     let now = sheet(&whats);
     assert_eq!(in_the_way(&now, &spec), None);
-    assert_eq!(now.loose(), [(third, Hold::ByHand)]);
-    let (taps, whats) = walk(&spec, Group::WheelNuts, whats);
+    assert_eq!(now.loose(), [(third, ItemState::ByHand)]);
+    let (taps, whats) = walk(&spec, ItemKind::LugNuts, whats);
     assert_eq!((taps, sheet(&whats).loose()), (5, Vec::new()));
-    // A second one at the same step is asked for anew.
+    // A second one at the same step is asked for again.
     let mut again = whats;
     again.push(broken(&spec, third));
     let now = sheet(&again);
@@ -110,13 +110,13 @@ fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
 
 #[test]
 fn without_its_key_a_nut_that_was_never_touched_is_not_called_loose() {
-    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let turn = spec(Step::TurnLugNuts, ItemKind::LugNuts);
     let crack = StepSpec {
         form: Form::Do,
-        ..spec(Step::CrackWheelNuts, Group::WheelNuts)
+        ..spec(Step::LoosenLugNuts, ItemKind::LugNuts)
     };
-    let first = items(CORNER, Group::WheelNuts, 5)[0];
-    let missing = What::Mishap(Mishap {
+    let first = items(CORNER, ItemKind::LugNuts, 5)[0];
+    let missing = Event::Mishap(Mishap {
         step: crack.key,
         item: first,
         kind: MishapKind::LockKeyMissing,

@@ -12,7 +12,7 @@ use crate::job::entry::{Consent, Decided, Ended, Ending, How, Inputs, Scope};
 use crate::job::told::sheet;
 use crate::job::turn::tests::{CORNER, spec};
 use crate::trade::fastening::MishapKind;
-use crate::trade::wheel_end::{Because, Check, Group, items};
+use crate::trade::wheel_end::{Check, ItemKind, NotDoneReason, items};
 
 fn photo(step: StepKey, sha256: &str) -> Photo {
     Photo {
@@ -28,19 +28,19 @@ fn at(step: Step, phase: Phase) -> StepSpec {
     StepSpec {
         phase,
         form: Form::Do,
-        ..spec(step, Group::WheelNuts)
+        ..spec(step, ItemKind::LugNuts)
     }
 }
 
 /// What was owed is settled by a picture, and as well by a reason why there is none.
 #[track_caller]
-fn is_settled(whats: &[What], spec: &StepSpec, key: StepKey) {
-    let with = |what: What| sheet([whats, &[what]].concat());
+fn is_settled(whats: &[Event], spec: &StepSpec, key: StepKey) {
+    let with = |what: Event| sheet([whats, &[what]].concat());
     assert_eq!(owed(&sheet(whats), spec), Some(key));
-    assert_eq!(owed(&with(What::Photo(photo(key, "a"))), spec), None);
-    let because = What::Answered(key, Reply::NotDone(Because::NoLight));
+    assert_eq!(owed(&with(Event::Photo(photo(key, "a"))), spec), None);
+    let because = Event::Answered(key, Reply::NotDone(NotDoneReason::NoLight));
     assert_eq!(owed(&with(because), spec), None);
-    let ended = What::Ended(Ended {
+    let ended = Event::Ended(Ended {
         ending: Ending::LeftUnfinished,
         charge: None,
     });
@@ -51,10 +51,10 @@ fn is_settled(whats: &[What], spec: &StepSpec, key: StepKey) {
     );
 }
 
-fn looked(tyres: Answer) -> What {
-    let looks = vec![(Check::NutsAsFound, Answer::Yes), (Check::Tyres, tyres)];
+fn looked(tires: Answer) -> Event {
+    let looks = vec![(Check::NutsAsFound, Answer::Yes), (Check::Tires, tires)];
     let key = StepKey::once(Step::BeforeDriving);
-    What::Answered(key, Reply::Checked(looks))
+    Event::Answered(key, Reply::Checked(looks))
 }
 
 #[test]
@@ -75,7 +75,7 @@ fn what_is_wrong_as_found_is_pictured_before_the_road() {
 fn broke(step: &StepSpec, number: usize) -> Mishap {
     Mishap {
         step: step.key,
-        item: items(CORNER, Group::WheelNuts, 5)[number - 1],
+        item: items(CORNER, ItemKind::LugNuts, 5)[number - 1],
         kind: MishapKind::Sheared,
         part: "stud".to_owned(),
         minutes: 30,
@@ -83,27 +83,27 @@ fn broke(step: &StepSpec, number: usize) -> Mishap {
 }
 
 #[test]
-fn what_broke_is_pictured_before_the_owner_is_asked() {
-    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
+fn what_broke_is_pictured_before_the_customer_is_asked() {
+    let turn = spec(Step::TurnLugNuts, ItemKind::LugNuts);
     let (first, second) = (broke(&turn, 3), broke(&turn, 5));
     let key = mishap_key(&first);
     assert_eq!(key.code(), format!("mishap_photo@{}.3", CORNER.code()));
-    is_settled(&[What::Mishap(first.clone())], &turn, key);
+    is_settled(&[Event::Mishap(first.clone())], &turn, key);
     // The same stud once more: the picture of the first time says nothing of the second.
     let again = [
-        What::Mishap(first.clone()),
-        What::Photo(photo(key, "a")),
-        What::Mended(first.item),
-        What::Mishap(first),
+        Event::Mishap(first.clone()),
+        Event::Photo(photo(key, "a")),
+        Event::Mended(first.item),
+        Event::Mishap(first),
     ];
     assert_eq!(owed(&sheet(&again), &turn), Some(key));
     assert_ne!(mishap_key(&second), key);
 }
 
 #[test]
-fn what_the_owner_leaves_dangerous_is_pictured_before_it_is_put_back() {
+fn what_the_customer_leaves_dangerous_is_pictured_before_it_is_put_back() {
     let said = |yes, decision| {
-        let decided = What::Decided(Decided {
+        let decided = Event::Decided(Decided {
             corner: CORNER,
             nth: 1,
             decision,
@@ -112,7 +112,7 @@ fn what_the_owner_leaves_dangerous_is_pictured_before_it_is_put_back() {
             rules: 1,
             inputs: Inputs::none(),
         });
-        let consent = What::Consent(Consent {
+        let consent = Event::Consent(Consent {
             step: StepKey::at(Step::Agree, CORNER),
             scope: Scope::Repair,
             yes,
@@ -134,8 +134,8 @@ fn a_job_is_left_with_a_picture_or_a_reason() {
     let key = StepKey::once(Step::LeftPhoto);
     assert_eq!(owed_when_left(&sheet([])), Some(key));
     for answer in [
-        What::Photo(photo(key, "a")),
-        What::Answered(key, Reply::NotDone(Because::NotSafe)),
+        Event::Photo(photo(key, "a")),
+        Event::Answered(key, Reply::NotDone(NotDoneReason::NotSafe)),
     ] {
         assert_eq!(owed_when_left(&sheet([answer])), None);
     }
@@ -146,8 +146,8 @@ fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
     let key = StepKey::at(Step::StandPhoto, CORNER);
     let shown = Caption::Word(CaptionWord::Chocks);
     let mut whats = vec![
-        What::Photo(photo(key, "a")),
-        What::Captioned(Captioned {
+        Event::Photo(photo(key, "a")),
+        Event::Captioned(Captioned {
             sha256: "a".to_owned(),
             caption: shown.clone(),
         }),
@@ -163,7 +163,7 @@ fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
     assert!(now.is_struck(&old), "it stays in the record");
     assert_eq!(*caption(&now, "b"), shown);
     // One without a caption needs none said of the next.
-    let plain = sheet([What::Photo(photo(key, "a"))]);
+    let plain = sheet([Event::Photo(photo(key, "a"))]);
     let old = pictures(&plain).next().unwrap().0.clone();
     assert_eq!(retaken(&plain, &old, photo(key, "b")).len(), 2);
 }
@@ -171,7 +171,7 @@ fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
 #[test]
 fn the_last_caption_holds_and_the_step_can_have_it_back() {
     let said = |caption| {
-        What::Captioned(Captioned {
+        Event::Captioned(Captioned {
             sha256: "a".to_owned(),
             caption,
         })

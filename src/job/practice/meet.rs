@@ -1,26 +1,26 @@
 //! What a practice car shows at a step, where hands, ears or the dial would meet it.
 
 use super::car;
-use crate::job::entry::{Reply, What};
+use crate::job::entry::{Event, Reply};
 use crate::job::judge;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::{Divisions, Felt};
 use crate::trade::practice::{Car, Hub, NoiseCause, Rig};
 use crate::trade::wheel_end::{
-    Form, Pick, SetName, Sign, Step, StepKey, StepSpec, When, sign_step,
+    Choice, Form, SetName, Sign, Step, StepKey, StepSpec, When, sign_step,
 };
 use crate::units::Temperature;
 
 /// What is met at one step.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Met {
-    /// So many wheel nuts that turn.
+    /// So many lug nuts that turn.
     Nuts(u8),
-    /// Movement felt at the tyre.
+    /// Movement felt at the tire.
     Felt(Felt),
     /// What was found, as the word that the step asks for.
-    Found(Pick),
+    Found(Choice),
     /// A sign of the road test.
     Sign(Answer),
     /// Which signs are still there after the work.
@@ -37,7 +37,7 @@ pub enum Met {
 }
 
 /// What the practice car of a job shows at a step; `None` where it has nothing to show.
-pub fn met(sheet: &Sheet, spec: &StepSpec) -> Option<(Car, Met)> {
+pub fn met(sheet: &JobState, spec: &StepSpec) -> Option<(Car, Met)> {
     let car = car(sheet)?;
     let tight = nuts_tight(sheet, spec.key);
     let rig = |set| rig(sheet, set);
@@ -51,12 +51,12 @@ pub fn met(sheet: &Sheet, spec: &StepSpec) -> Option<(Car, Met)> {
         (Step::SpinHand, _) => Met::Found(car.spun(Hub::Old)),
         (Step::ProveSpin, _) => Met::Found(car.spun(Hub::New)),
         (Step::OtherSide, _) => Met::Found(car.other_side(tight)),
-        (Step::NutFound, _) => Met::Found(Pick::NutTight),
+        (Step::NutFound, _) => Met::Found(Choice::NutTight),
         (Step::SignSwerve, _) => Met::Found(car.swerve()),
         (Step::HeatHere, _) => Met::Heat(car.heat(true)),
         (Step::HeatOther, _) => Met::Heat(car.heat(false)),
         (Step::ProveRoad, _) => Met::SignsAfter {
-            stayed: car.truth.noise == NoiseCause::Tyres,
+            stayed: car.truth.noise == NoiseCause::Tires,
         },
         (Step::RigPush | Step::RigAgain, _) => Met::Base(rig(set_of_base(spec.key))),
         (_, Form::Round(set, round)) => Met::Needle(rig(*set), *round),
@@ -75,7 +75,7 @@ fn set_of_base(key: StepKey) -> SetName {
     SetName { when, nth }
 }
 
-fn rig(sheet: &Sheet, set: SetName) -> Rig {
+fn rig(sheet: &JobState, set: SetName) -> Rig {
     Rig {
         dial: judge::dial(sheet),
         rests_at: Divisions::ZERO,
@@ -83,31 +83,31 @@ fn rig(sheet: &Sheet, set: SetName) -> Rig {
             When::Before => Hub::Old,
             When::After => Hub::New,
         },
-        place: set.nth.saturating_add(times_set_anew(sheet)),
+        place: set.nth.saturating_add(times_set_again(sheet)),
     }
 }
 
 /// How often a base gave so much that it was set on another place.
-fn times_set_anew(sheet: &Sheet) -> u8 {
+fn times_set_again(sheet: &JobState) -> u8 {
     let gave = sheet.counting().filter(|entry| gave(&entry.what));
     u8::try_from(gave.count()).unwrap_or(u8::MAX)
 }
 
 /// Whether an entry says that the base gave too much, or did not stand on the knuckle.
-pub(super) fn gave(what: &What) -> bool {
+pub(super) fn gave(what: &Event) -> bool {
     matches!(
         what,
-        What::Answered(key, Reply::Picked(Pick::FlexMore | Pick::BaseElsewhere))
+        Event::Answered(key, Reply::Picked(Choice::FlexMore | Choice::BaseElsewhere))
             if matches!(key.step, Step::RigPush | Step::RigAgain)
     )
 }
 
 /// Loose nuts are tightened as soon as they are found with the wrench.
-pub(super) fn nuts_tight(sheet: &Sheet, key: StepKey) -> bool {
-    let found = |what: &What| {
+pub(super) fn nuts_tight(sheet: &JobState, key: StepKey) -> bool {
+    let found = |what: &Event| {
         matches!(
             what,
-            What::Answered(tried, Reply::Said(Answer::No))
+            Event::Answered(tried, Reply::Said(Answer::No))
                 if tried.step == Step::RockNuts && tried.corner == key.corner
         )
     };

@@ -9,18 +9,18 @@ mod truth;
 pub use meet::{Met, met};
 pub use truth::{Finding, Hidden, Outcome, truth};
 
-use crate::job::entry::{Carried, Money, Opened, PersonField, Price, Reply, VehicleField, What};
-use crate::job::sheet::Sheet;
+use crate::job::entry::{Carried, Event, Money, Opened, PersonField, Price, Reply, VehicleField};
+use crate::job::sheet::JobState;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
 };
 use crate::trade::play::{Method, Place, Way};
-use crate::trade::practice::{Car, CardSlip, Code};
+use crate::trade::practice::{Car, CardTrap, Code};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Start, Step, StepKey};
 use crate::units::{LengthUnit, TorqueUnit, Typed};
 
-/// An invented number; its check digit agrees, and no maker has these first three.
+/// An invented number; its check digit agrees, and no manufacturer has these first three.
 const VIN: &str = "ZZ9PRACT5CE000001";
 
 /// How a practice car is spoken of, in the words of a language.
@@ -28,7 +28,7 @@ const VIN: &str = "ZZ9PRACT5CE000001";
 pub struct Told<'a> {
     /// Its family.
     pub family: &'a str,
-    /// What its owner says.
+    /// What its customer says.
     pub said: &'a str,
 }
 
@@ -37,14 +37,14 @@ pub struct Told<'a> {
 pub const OWN_COUNT: &str = "-practice";
 
 /// Whether a job is practice: it enters no statistic, no book, and is marked wherever it shows.
-pub fn is_practice(sheet: &Sheet) -> bool {
+pub fn is_practice(sheet: &JobState) -> bool {
     sheet
         .opened()
         .is_some_and(|opened| opened.practice.is_some())
 }
 
 /// The practice car of a job; none for a real job, or a car that this version does not know.
-pub fn car(sheet: &Sheet) -> Option<Car> {
+pub fn car(sheet: &JobState) -> Option<Car> {
     let code = sheet.opened()?.practice.as_deref()?;
     Code::from_code(code).map(Car::of)
 }
@@ -57,32 +57,32 @@ pub fn packed(
     told: Told<'_>,
     source: &CardSource,
     (carried, currency): (Carried, &str),
-) -> Vec<What> {
-    let mut whats = vec![What::Opened(Opened {
+) -> Vec<Event> {
+    let mut whats = vec![Event::Opened(Opened {
         start: Start::AtHome,
         practice: Some(code.code()),
     })];
-    whats.extend(owner_and_car(told));
-    whats.push(What::Corners(vec![Corner::FrontLeft]));
-    whats.extend(cards(source, Car::of(code).truth.slip).map(What::Card));
+    whats.extend(customer_and_car(told));
+    whats.push(Event::Corners(vec![Corner::FrontLeft]));
+    whats.extend(cards(source, Car::of(code).truth.slip).map(Event::Card));
     let money = |minor| Money {
         minor,
         currency: currency.to_owned(),
     };
-    whats.push(What::Price(Price {
+    whats.push(Event::Price(Price {
         repair: money(38_000),
         refit: Some(money(9_000)),
         estimate: None,
     }));
-    whats.push(What::Missing(Vec::new()));
-    whats.push(What::Carried(carried));
+    whats.push(Event::Missing(Vec::new()));
+    whats.push(Event::Carried(carried));
     for step in [Step::Booking, Step::Vehicle, Step::Kit, Step::Ready] {
-        whats.push(What::Answered(StepKey::once(step), Reply::Done));
+        whats.push(Event::Answered(StepKey::once(step), Reply::Done));
     }
     whats
 }
 
-fn owner_and_car(told: Told<'_>) -> impl Iterator<Item = What> {
+fn customer_and_car(told: Told<'_>) -> impl Iterator<Item = Event> {
     let person = [
         (PersonField::Name, "Pat Example"),
         (PersonField::Phone, "555 0100"),
@@ -97,18 +97,18 @@ fn owner_and_car(told: Told<'_>) -> impl Iterator<Item = What> {
         (VehicleField::Power, "combustion"),
         (VehicleField::ParkingBrake, "rear"),
     ];
-    let person = person.map(|(field, text)| What::Person(field, text.to_owned()));
-    let vehicle = vehicle.map(|(field, text)| What::Vehicle(field, text.to_owned()));
+    let person = person.map(|(field, text)| Event::Person(field, text.to_owned()));
+    let vehicle = vehicle.map(|(field, text)| Event::Vehicle(field, text.to_owned()));
     person
         .into_iter()
         .chain(vehicle)
-        .chain([What::Said(told.said.to_owned())])
+        .chain([Event::Said(told.said.to_owned())])
 }
 
-fn cards(source: &CardSource, slip: Option<CardSlip>) -> impl Iterator<Item = SpecCard> {
+fn cards(source: &CardSource, slip: Option<CardTrap>) -> impl Iterator<Item = SpecCard> {
     let torque = |item, number: &str, conditions: &[Condition]| {
         let unit = match (item, slip) {
-            (CardItem::WheelNuts, Some(CardSlip::WheelNutsInPoundFeet)) => TorqueUnit::PoundFoot,
+            (CardItem::LugNuts, Some(CardTrap::LugNutsInPoundFeet)) => TorqueUnit::PoundFoot,
             _ => TorqueUnit::NewtonMetre,
         };
         let stage = Typed::parse(number, unit).map(Stage::Torque);
@@ -147,7 +147,7 @@ fn cards(source: &CardSource, slip: Option<CardSlip>) -> impl Iterator<Item = Sp
         torque(CardItem::HubBolts, "90", new),
         torque(CardItem::BracketBolts, "110", &[Condition::Dry]),
         torque(CardItem::CaliperPins, "28", &[Condition::Dry]),
-        torque(CardItem::WheelNuts, "120", &[Condition::Dry]),
+        torque(CardItem::LugNuts, "120", &[Condition::Dry]),
     ]
     .into_iter()
     .chain(limit.ok())

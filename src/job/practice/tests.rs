@@ -20,7 +20,7 @@ use crate::trade::play::Dial;
 use crate::trade::practice::{Hands, Named};
 use crate::trade::vehicle::{CheckDigit, Vin};
 use crate::trade::wheel_end::{
-    Check, Form, Phase, Pick, SetName, StepSpec, When, procedure, round_number,
+    Check, Choice, Form, Phase, SetName, StepSpec, When, procedure, round_number,
 };
 use crate::units::{System, TemperatureUnit};
 
@@ -30,7 +30,7 @@ const TOLD: Told<'static> = Told {
 };
 const AT: Corner = Corner::FrontLeft;
 
-fn whats(named: Named) -> Vec<What> {
+fn whats(named: Named) -> Vec<Event> {
     let day = source().looked_up;
     let kit = practice_kit(Dial::HUNDREDTH_MM, System::Metric, day);
     let kit = (kit, "USD");
@@ -72,11 +72,11 @@ fn no_card_of_it_reaches_the_book() {
 fn a_real_job_and_an_unknown_car_show_nothing() {
     let opened = |practice: Option<&str>| {
         sheet(&[
-            What::Opened(Opened {
+            Event::Opened(Opened {
                 start: Start::AtHome,
                 practice: practice.map(str::to_owned),
             }),
-            What::Corners(vec![AT]),
+            Event::Corners(vec![AT]),
         ])
     };
     for (practice, marked) in [(None, false), (Some("grey estate"), true)] {
@@ -113,7 +113,7 @@ fn honest(spec: &StepSpec, met: Met) -> Option<Reply> {
     })
 }
 
-fn spec_car(rig: crate::trade::practice::Rig) -> Pick {
+fn spec_car(rig: crate::trade::practice::Rig) -> Choice {
     BASE.with(|car| car.get().unwrap().base_gives(&rig))
 }
 
@@ -121,7 +121,7 @@ thread_local! {
     static BASE: std::cell::Cell<Option<Car>> = const { std::cell::Cell::new(None) };
 }
 
-fn read(whats: &mut Vec<What>, set: SetName, swings: u8) {
+fn read(whats: &mut Vec<Event>, set: SetName, swings: u8) {
     let (way, _) = required(&sheet(&*whats));
     whats.push(recorded(AT, set, way));
     for round in 1..=3 {
@@ -149,12 +149,12 @@ fn read(whats: &mut Vec<What>, set: SetName, swings: u8) {
 }
 
 /// Walks what matters for the truth, by the procedure's own steps before and after the work.
-fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> Vec<What> {
+fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> Vec<Event> {
     BASE.set(Some(Car::named(named)));
     let mut whats = whats(named);
-    whats.push(What::Answered(StepKey::once(Step::Drive), Reply::Done));
+    whats.push(Event::Answered(StepKey::once(Step::Drive), Reply::Done));
     let set = |when, nth| SetName { when, nth };
-    // An answer can ask more questions, so the steps are looked up anew after each.
+    // An answer can ask more questions, so the steps are looked up again after each.
     for _ in 0..100 {
         let sheet = sheet(&whats);
         let steps = procedure(&plan(&sheet));
@@ -163,7 +163,7 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
             .filter(|spec| status(&sheet, spec) == Status::Open)
             .find_map(|spec| {
                 let (_, met) = met(&sheet, spec)?;
-                Some(What::Answered(spec.key, answer(spec, met)?))
+                Some(Event::Answered(spec.key, answer(spec, met)?))
             });
         let Some(answered) = answered else { break };
         whats.push(answered);
@@ -171,11 +171,11 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
     read(&mut whats, set(When::Before, 1), 6);
     let first = decided(&sheet(&whats), AT, 1);
     let again = first.again;
-    whats.push(What::Decided(first));
+    whats.push(Event::Decided(first));
     if again {
         read(&mut whats, set(When::Before, 2), 6);
         let second = decided(&sheet(&whats), AT, 2);
-        whats.push(What::Decided(second));
+        whats.push(Event::Decided(second));
     }
     for (step, form) in [
         (StepKey::at(Step::RigPush, AT).nth(2), Form::Do),
@@ -190,19 +190,19 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
             joins: false,
         };
         let (_, met) = met(&sheet(&whats), &spec).unwrap();
-        whats.extend(answer(&spec, met).map(|reply| What::Answered(spec.key, reply)));
+        whats.extend(answer(&spec, met).map(|reply| Event::Answered(spec.key, reply)));
     }
     read(&mut whats, set(When::After, 1), 6);
     whats
 }
 
-fn outcomes(whats: &[What]) -> Vec<(&'static str, Outcome)> {
+fn outcomes(whats: &[Event]) -> Vec<(&'static str, Outcome)> {
     let name = |hidden: &Hidden| match hidden {
         Hidden::Hub { bad: true } => "bad hub",
         Hidden::Hub { bad: false } => "sound hub",
         Hidden::Play { .. } => "play",
         Hidden::Rough => "rough",
-        Hidden::Tyres => "tyres",
+        Hidden::Tires => "tires",
         Hidden::LooseNuts(_) => "nuts",
         Hidden::Base => "base",
         Hidden::Card(_) => "card",
@@ -219,7 +219,7 @@ fn outcomes(whats: &[What]) -> Vec<(&'static str, Outcome)> {
 fn has(named: Named) -> &'static [&'static str] {
     match named {
         Named::Marten => &["bad hub", "play", "rough"],
-        Named::Curlew => &["sound hub", "play", "tyres"],
+        Named::Curlew => &["sound hub", "play", "tires"],
         Named::Dormouse => &["sound hub", "play", "nuts"],
         Named::Stoat => &["sound hub", "play", "base"],
         Named::Lapwing => &["bad hub", "play", "rough", "card"],
@@ -231,8 +231,8 @@ fn has(named: Named) -> &'static [&'static str] {
 fn who_believes_the_car_finds_what_it_has() {
     for named in Named::ALL {
         let mut whats = inspected(*named, honest);
-        // Who finds the slip types the card anew from its page.
-        whats.extend(cards(&source(), None).map(What::Card));
+        // Who finds the slip types the card again from its page.
+        whats.extend(cards(&source(), None).map(Event::Card));
         let found = outcomes(&whats);
         let names: Vec<_> = found.iter().map(|(name, _)| *name).collect();
         assert_eq!(names, has(*named), "{named:?}");
@@ -247,10 +247,10 @@ fn careless(spec: &StepSpec, met: Met) -> Option<Reply> {
     Some(match met {
         Met::Nuts(_) => honest(spec, Met::Nuts(0))?,
         Met::Found(_) => Reply::Picked(match spec.key.step {
-            Step::SignSwerve => Pick::LouderRight,
-            _ => Pick::SmoothQuiet,
+            Step::SignSwerve => Choice::LouderRight,
+            _ => Choice::SmoothQuiet,
         }),
-        Met::Base(_) => Reply::Picked(Pick::FlexNone),
+        Met::Base(_) => Reply::Picked(Choice::FlexNone),
         Met::Felt(_) => Reply::Felt(crate::trade::play::Felt::Nothing),
         Met::Sign(_) => Reply::Said(Answer::No),
         other => honest(spec, other)?,
@@ -263,7 +263,7 @@ fn who_calls_everything_in_order_misses_it() {
         let found = outcomes(&inspected(*named, careless));
         for (name, outcome) in &found {
             match *name {
-                "rough" | "tyres" | "nuts" | "base" | "card" => {
+                "rough" | "tires" | "nuts" | "base" | "card" => {
                     assert_eq!(*outcome, Outcome::Missed, "{named:?}: {name}");
                 }
                 // The dial cannot be talked out of it.

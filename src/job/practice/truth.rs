@@ -5,14 +5,14 @@ use super::meet::{gave, nuts_tight};
 use crate::job::entry::{Decided, Reply};
 use crate::job::judge::{self, Measured};
 use crate::job::reason::Rule;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{After, Decision};
 use crate::trade::practice::car::Finish;
-use crate::trade::practice::{Car, CardSlip, Hub, NoiseCause};
+use crate::trade::practice::{Car, CardTrap, Hub, NoiseCause};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Check, Pick, SetName, Step, StepKey, When};
+use crate::trade::wheel_end::{Check, Choice, SetName, Step, StepKey, When};
 use crate::units::{Length, TorqueUnit};
 use crate::words;
 
@@ -46,14 +46,14 @@ pub enum Hidden {
     },
     /// The bearing is rough or loud.
     Rough,
-    /// The noise comes from the tyres.
-    Tyres,
-    /// So many wheel nuts were loose.
+    /// The noise comes from the tires.
+    Tires,
+    /// So many lug nuts were loose.
     LooseNuts(u8),
     /// The first place of the base gave.
     Base,
     /// A card's figure was in the wrong unit.
-    Card(CardSlip),
+    Card(CardTrap),
     /// The new hub was bad.
     NewHub,
 }
@@ -62,7 +62,7 @@ pub enum Hidden {
 pub type Finding = (Hidden, Outcome);
 
 /// Everything the practice car of a job had, the verdict first; empty for a real job.
-pub fn truth(sheet: &Sheet) -> Vec<Finding> {
+pub fn truth(sheet: &JobState) -> Vec<Finding> {
     let (Some(car), Some(corner)) = (car(sheet), sheet.corners().first()) else {
         return Vec::new();
     };
@@ -77,11 +77,11 @@ pub fn truth(sheet: &Sheet) -> Vec<Finding> {
     ];
     let spun = |step| picked(sheet, StepKey::at(step, corner));
     if rough {
-        let outcome = outcome(spun(Step::SpinHand), |pick| *pick != Pick::SmoothQuiet);
+        let outcome = outcome(spun(Step::SpinHand), |pick| *pick != Choice::SmoothQuiet);
         findings.push((Hidden::Rough, outcome));
     }
-    if truth.noise == NoiseCause::Tyres {
-        findings.push((Hidden::Tyres, tyres(sheet)));
+    if truth.noise == NoiseCause::Tires {
+        findings.push((Hidden::Tires, tires(sheet)));
     }
     if truth.loose_nuts > 0 {
         let nuts = Hidden::LooseNuts(truth.loose_nuts);
@@ -89,9 +89,9 @@ pub fn truth(sheet: &Sheet) -> Vec<Finding> {
     }
     if truth.flex.is_some() {
         let pushed = picked(sheet, StepKey::at(Step::RigPush, corner));
-        // A base that gave is set anew, so its last answer may be that it stands still.
+        // A base that gave is set again, so its last answer may be that it stands still.
         let seen = sheet.counting().any(|entry| gave(&entry.what));
-        let found = outcome(pushed, |pick| seen || *pick == Pick::FlexOne);
+        let found = outcome(pushed, |pick| seen || *pick == Choice::FlexOne);
         findings.push((Hidden::Base, found));
     }
     if let Some(slip) = truth.slip {
@@ -118,11 +118,11 @@ fn spins_badly(car: &Car, hub: Hub) -> bool {
 
 /// Whether the decision was the one that the truth asks for. WATCH lets a bad hub drive on; a
 /// sound one may be watched.
-fn decision(sheet: &Sheet, corner: Corner, bad: bool) -> Outcome {
+fn decision(sheet: &JobState, corner: Corner, bad: bool) -> Outcome {
     outcome(sheet.decided(corner), |decided| condemns(decided) == bad)
 }
 
-/// Whether a decision is against the hub itself: a STOP for loose wheel nuts is not.
+/// Whether a decision is against the hub itself: a STOP for loose lug nuts is not.
 fn condemns(decided: &Decided) -> bool {
     let of_bearing = |code: &String| {
         let rule = code.split('.').next().and_then(Rule::from_code);
@@ -144,7 +144,7 @@ fn condemns(decided: &Decided) -> bool {
     }
 }
 
-fn play(sheet: &Sheet, corner: Corner, truth: Length) -> Finding {
+fn play(sheet: &JobState, corner: Corner, truth: Length) -> Finding {
     let set = |nth| {
         let when = When::Before;
         judge::measured(sheet, corner, SetName { when, nth })?.ok()
@@ -156,13 +156,13 @@ fn play(sheet: &Sheet, corner: Corner, truth: Length) -> Finding {
 }
 
 /// The road says it: the note changes with the surface, or no swerve changes it.
-fn tyres(sheet: &Sheet) -> Outcome {
+fn tires(sheet: &JobState) -> Outcome {
     let surface = sheet.reply(StepKey::once(Step::SignSurface));
     let swerve = picked(sheet, StepKey::once(Step::SignSwerve));
     let heard = |reply: &Reply| *reply == Reply::Said(Answer::Yes);
     match (
         outcome(surface, |reply| heard(reply)),
-        outcome(swerve, |pick| *pick == Pick::NoChange),
+        outcome(swerve, |pick| *pick == Choice::NoChange),
     ) {
         (Outcome::Found, _) | (_, Outcome::Found) => Outcome::Found,
         (Outcome::NotLooked, Outcome::NotLooked) => Outcome::NotLooked,
@@ -170,7 +170,7 @@ fn tyres(sheet: &Sheet) -> Outcome {
     }
 }
 
-fn loose_nuts(sheet: &Sheet, corner: Corner) -> Outcome {
+fn loose_nuts(sheet: &JobState, corner: Corner) -> Outcome {
     let looked = match sheet.reply(StepKey::once(Step::BeforeDriving)) {
         Some(Reply::Checked(checks)) => checks
             .iter()
@@ -194,15 +194,15 @@ fn loose_nuts(sheet: &Sheet, corner: Corner) -> Outcome {
     }
 }
 
-fn card(sheet: &Sheet, slip: CardSlip) -> Outcome {
+fn card(sheet: &JobState, slip: CardTrap) -> Outcome {
     let (item, right) = match slip {
-        CardSlip::WheelNutsInPoundFeet => (CardItem::WheelNuts, TorqueUnit::NewtonMetre),
+        CardTrap::LugNutsInPoundFeet => (CardItem::LugNuts, TorqueUnit::NewtonMetre),
     };
     let figure = sheet.card(item).and_then(|card| card.final_torque());
     outcome(figure, |typed| typed.unit == right)
 }
 
-fn picked(sheet: &Sheet, step: StepKey) -> Option<Pick> {
+fn picked(sheet: &JobState, step: StepKey) -> Option<Choice> {
     match sheet.reply(step) {
         Some(Reply::Picked(pick)) => Some(*pick),
         _ => None,

@@ -16,17 +16,17 @@ use crate::job::slip::Slip;
 use crate::job::told::sheet;
 use crate::trade::fastening::{CardBody, CardItem, SpecCard};
 use crate::trade::play::{Against, Dial, Way};
-use crate::trade::wheel_end::Pick;
+use crate::trade::wheel_end::Choice;
 use crate::units::{AngleUnit, Decimal, Typed};
 
 const HERE: Corner = Corner::FrontLeft;
 
-fn spun(pick: Pick) -> What {
-    What::Answered(spin(HERE), Reply::Picked(pick))
+fn spun(pick: Choice) -> Event {
+    Event::Answered(spin(HERE), Reply::Picked(pick))
 }
 
-fn pulled(divisions: &str) -> What {
-    What::Reading(Reading {
+fn pulled(divisions: &str) -> Event {
+    Event::Reading(Reading {
         corner: HERE,
         set: AFTER,
         round: 1,
@@ -38,29 +38,29 @@ fn pulled(divisions: &str) -> What {
 }
 
 /// One cycle read and the hub spun, and the proof as today's rules judge it.
-fn told() -> Vec<What> {
+fn told() -> Vec<Event> {
     vec![
-        What::Corners(vec![HERE]),
+        Event::Corners(vec![HERE]),
         set_up(HERE, AFTER, Way::DEFAULT),
-        What::Answered(flex_step(HERE, AFTER), Reply::Picked(Pick::FlexNone)),
+        Event::Answered(flex_step(HERE, AFTER), Reply::Picked(Choice::FlexNone)),
         pulled("2"),
-        spun(Pick::SmoothQuiet),
+        spun(Choice::SmoothQuiet),
     ]
 }
 
-fn kept(mut whats: Vec<What>) -> Vec<What> {
+fn kept(mut whats: Vec<Event>) -> Vec<Event> {
     let owed = owed(&sheet(&whats));
     assert_eq!(owed.len(), 1);
-    whats.extend(owed.into_iter().map(What::Proved));
+    whats.extend(owed.into_iter().map(Event::Proved));
     whats
 }
 
 #[test]
 fn a_corner_that_was_read_or_spun_after_the_work_owes_its_proof_once() {
-    let none = [What::Corners(vec![HERE])];
+    let none = [Event::Corners(vec![HERE])];
     assert_eq!(owed(&sheet(none)), []);
-    for one in [pulled("2"), spun(Pick::SmoothQuiet)] {
-        let whats = kept(vec![What::Corners(vec![HERE]), one]);
+    for one in [pulled("2"), spun(Choice::SmoothQuiet)] {
+        let whats = kept(vec![Event::Corners(vec![HERE]), one]);
         assert_eq!(owed(&sheet(whats)), []);
     }
 }
@@ -73,38 +73,38 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
     let news = [
         pulled("2"),
         set_up(HERE, AFTER, Way::DEFAULT),
-        What::Answered(flex_step(HERE, AFTER), Reply::Picked(Pick::FlexNone)),
-        What::TipAngle(HERE, AFTER, Typed::parse("0", AngleUnit::Degree).unwrap()),
-        What::Crept(HERE, AFTER, Decimal::parse("1").unwrap()),
-        spun(Pick::SmoothQuiet),
-        What::Card(SpecCard {
+        Event::Answered(flex_step(HERE, AFTER), Reply::Picked(Choice::FlexNone)),
+        Event::TipAngle(HERE, AFTER, Typed::parse("0", AngleUnit::Degree).unwrap()),
+        Event::Crept(HERE, AFTER, Decimal::parse("1").unwrap()),
+        spun(Choice::SmoothQuiet),
+        Event::Card(SpecCard {
             item: CardItem::PlayLimit,
             body: not_found,
         }),
-        What::Carried(Carried {
+        Event::Carried(Carried {
             wrenches: vec![],
             dial: Dial::HUNDREDTH_MM,
             more: MoreKit::default(),
             dial_due: None,
         }),
-        What::FromPaper(Slip {
+        Event::FromPaper(Slip {
             job: "an earlier visit".to_owned(),
             digest: String::new(),
             facts: vec![],
         }),
     ];
     let whats = kept(told());
-    let strike = |place: usize| What::Strike(vec![EntryId(format!("{place:04}"))]);
+    let strike = |place: usize| Event::Strike(vec![EntryId(format!("{place:04}"))]);
     let reading = told().iter().position(|what| *what == pulled("2")).unwrap();
     for new in news.into_iter().chain([strike(reading)]) {
         let changed = sheet([whats.clone(), vec![new.clone()]].concat());
         assert_eq!(recorded(&changed, HERE), None, "{new:?}");
         assert_eq!(owed(&changed), [proved(&changed, HERE)], "{new:?}");
     }
-    let note = vec![What::Note(None, "cleaned".to_owned())];
+    let note = vec![Event::Note(None, "cleaned".to_owned())];
     let noted = sheet([whats.clone(), note].concat());
     assert_eq!(Some(recorded(&noted, HERE).unwrap()), noted.proved(HERE));
-    // Read anew, and that taken back: nobody knows any more what the record had seen.
+    // Read again, and that taken back: nobody knows any more what the record had seen.
     let again = [whats, vec![pulled("9")]].concat();
     let taken_back = [again.clone(), vec![strike(again.len() - 1)]].concat();
     assert_eq!(recorded(&sheet(taken_back), HERE), None);
@@ -115,7 +115,7 @@ fn a_round_that_another_phone_read_beside_the_record_makes_it_live() {
     let whats = kept(told());
     let mut entries = sheet(&whats).entries().to_vec();
     let record = entries.last().unwrap().clone();
-    assert!(matches!(record.what, What::Proved(_)));
+    assert!(matches!(record.what, Event::Proved(_)));
     // By its id it comes before the record, which had not seen it.
     let beside = Entry {
         id: EntryId(format!("{:04}+", whats.len() - 2)),
@@ -140,14 +140,14 @@ fn a_round_that_another_phone_read_beside_the_record_makes_it_live() {
 #[test]
 fn a_recorded_outcome_is_told_and_a_part_that_is_spun_again_is_judged_again() {
     let mut whats = kept(told());
-    let Some(What::Proved(proved)) = whats.last_mut() else {
+    let Some(Event::Proved(proved)) = whats.last_mut() else {
         panic!("nothing was recorded");
     };
     // What rules of another version may have said.
     (proved.rules, proved.outcome) = (1, After::NotJudged { not_done: vec![] });
     let as_it_was = proved.outcome.clone();
     assert_eq!(after(&sheet(&whats), HERE), as_it_was);
-    whats.push(spun(Pick::Noisy));
+    whats.push(spun(Choice::Noisy));
     let blocked = After::Blocked {
         against: vec![Against::Noisy],
     };
@@ -158,15 +158,15 @@ fn a_recorded_outcome_is_told_and_a_part_that_is_spun_again_is_judged_again() {
 fn a_proof_stands_before_what_hands_over_or_ends_and_only_once() {
     let sheet = sheet(told());
     let (over, done) = (
-        What::HandedOver(HandedOver::NOW),
-        What::Answered(StepKey::once(Step::Report), Reply::Done),
+        Event::HandedOver(HandedOver::NOW),
+        Event::Answered(StepKey::once(Step::Report), Reply::Done),
     );
-    let ended = What::Ended(Ended {
+    let ended = Event::Ended(Ended {
         ending: Ending::Finished,
         charge: None,
     });
-    let proof = What::Proved(proved(&sheet, HERE));
-    let with = |whats: &[What]| with_records(&sheet, whats.to_vec());
+    let proof = Event::Proved(proved(&sheet, HERE));
+    let with = |whats: &[Event]| with_records(&sheet, whats.to_vec());
     assert_eq!(
         with(std::slice::from_ref(&ended)),
         [proof.clone(), ended.clone()]

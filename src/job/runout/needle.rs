@@ -3,16 +3,16 @@
 use super::{Run, angle};
 use crate::job::entry::RunoutReading;
 use crate::job::judge::dial;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::sorted::Sorted;
 use crate::trade::play::{Dial, Divisions};
 use crate::trade::runout::series::MOST_TURNS;
-use crate::trade::runout::{Series, SeriesFault, Spot};
+use crate::trade::runout::{Series, SeriesError, Spot};
 use crate::units::{Decimal, Length};
 
 impl Run<'_> {
     /// Whether its places were read on another dial than the one on board: a run is read on one.
-    pub fn is_on_other_dial(&self, sheet: &Sheet) -> bool {
+    pub fn is_on_other_dial(&self, sheet: &JobState) -> bool {
         let here = dial(sheet);
         let mut read = self.readings.iter().filter(|r| r.divisions.is_some());
         read.any(|reading| reading.dial != here)
@@ -72,20 +72,20 @@ impl Run<'_> {
     /// The readings as a series; a needle past zero is told on from the first.
     ///
     /// # Errors
-    /// [`SeriesFault`] where they are none: several dials, a short turn without its turns.
-    pub fn series(&self) -> Result<Series, SeriesFault> {
+    /// [`SeriesError`] where they are none: several dials, a short turn without its turns.
+    pub fn series(&self) -> Result<Series, SeriesError> {
         let read: Vec<(&RunoutReading, Divisions)> = self
             .readings
             .iter()
             .filter_map(|r| Some((*r, Divisions::typed(r.divisions.as_ref()?))))
             .collect();
         if !read.is_empty() && Dial::shared(read.iter().map(|(r, _)| r.dial)).is_none() {
-            return Err(SeriesFault::MixedDials);
+            return Err(SeriesError::MixedDials);
         }
         let face = f64::from(self.dial.divisions_per_turn());
         let off = |(_, needle): &(_, Divisions)| needle.count().abs() > face;
         if let Some(index) = read.iter().position(off) {
-            return Err(SeriesFault::OffTheDial { index });
+            return Err(SeriesError::OffTheDial { index });
         }
         // Within half a turn of zero, so that no place is told beyond the face.
         let zero = Divisions::ZERO;
@@ -94,15 +94,15 @@ impl Run<'_> {
         let spot = |(index, (reading, needle)): (usize, &(&RunoutReading, Divisions))| {
             let turns = if index == 0 { Some(0) } else { reading.turns };
             let gone = told_on(&self.dial, first, (*needle, turns));
-            let gone = gone.ok_or(SeriesFault::AskTurns { index })?;
+            let gone = gone.ok_or(SeriesError::AskTurns { index })?;
             let needle = Divisions::new(start.count() + gone.count() - first.count());
             Ok(Spot {
                 angle: angle(reading),
-                needle: needle.ok_or(SeriesFault::OffTheDial { index })?,
+                needle: needle.ok_or(SeriesError::OffTheDial { index })?,
                 left_out: reading.left_out,
             })
         };
-        let spots: Result<Vec<Spot>, SeriesFault> = read.iter().enumerate().map(spot).collect();
+        let spots: Result<Vec<Spot>, SeriesError> = read.iter().enumerate().map(spot).collect();
         Series::told_on(self.dial, spots?)
     }
 }

@@ -1,11 +1,11 @@
 //! What tells the rotor on every stud: two positions of it, or the hub's face and the rotor on it.
 
 use super::Run;
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
+use crate::job::sheet::JobState;
 use crate::trade::runout::{Shape, Surface, Told, Undetermined};
-use crate::trade::wheel_end::{Group, Item};
+use crate::trade::wheel_end::{Item, ItemKind};
 use crate::words;
 
 words! {
@@ -21,7 +21,7 @@ words! {
 /// What tells the rotor on every stud: this position and, from an earlier run in the same state,
 /// another; else the hub's face, where the radius of both is known.
 pub(super) fn told(
-    sheet: &Sheet,
+    sheet: &JobState,
     runs: &[Run],
     run: &Run,
     shape: &Result<Shape, Undetermined>,
@@ -62,15 +62,15 @@ pub(super) fn told(
 }
 
 /// Whether the hub was unbolted between two runs: then the earlier one was of another seat.
-fn hub_came_off(sheet: &Sheet, earlier: &Run, later: &Run) -> bool {
+fn hub_came_off(sheet: &JobState, earlier: &Run, later: &Run) -> bool {
     let begun = |run: &Run| {
         let first = run.readings.first()?;
         sheet.place(&Key::Runout(first.corner, run.nth, first.place))
     };
     let corner = later.readings.first().map(|reading| reading.corner);
-    let is_bolt = |item: &Item| Some(item.corner) == corner && item.group == Group::HubBolts;
+    let is_bolt = |item: &Item| Some(item.corner) == corner && item.group == ItemKind::HubBolts;
     let off = sheet
-        .first_place(|what| matches!(what, What::Moved(moved) if moved.items.iter().any(is_bolt)));
+        .first_place(|what| matches!(what, Event::Moved(moved) if moved.items.iter().any(is_bolt)));
     match (begun(earlier), off, begun(later)) {
         (Some(earlier), Some(off), Some(later)) => earlier < off && off < later,
         _ => false,

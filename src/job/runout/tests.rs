@@ -24,7 +24,7 @@ fn setup(surface: Surface, stud: u8) -> Setup {
 }
 
 /// The entries of a run; a place without a needle was skipped.
-fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<What> {
+fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<Event> {
     let before = sheet(before());
     let each = needles.iter().zip(1..).map(|(needle, place)| {
         let at = Spotted {
@@ -41,22 +41,22 @@ fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<What> {
 }
 
 /// A dial of 0.01 mm and five studs.
-fn before() -> Vec<What> {
+fn before() -> Vec<Event> {
     vec![
-        What::Carried(Carried {
+        Event::Carried(Carried {
             wrenches: Vec::new(),
             dial: Dial::HUNDREDTH_MM,
             more: MoreKit::default(),
             dial_due: None,
         }),
-        What::Vehicle(VehicleField::Studs, "5".to_owned()),
+        Event::Vehicle(VehicleField::Studs, "5".to_owned()),
     ]
 }
 
 /// A wobble of 0.06 mm, high at 90°, read on a face whose zero is at place 1.
 const WOBBLE: [&str; 8] = ["0", "2", "3", "2", "0", "98", "97", "98"];
 
-fn job(runs: Vec<Vec<What>>) -> Sheet {
+fn job(runs: Vec<Vec<Event>>) -> JobState {
     sheet(
         before()
             .into_iter()
@@ -121,9 +121,9 @@ fn source(document: &str) -> CardSource {
     }
 }
 
-fn limit(surface: Surface, value: &str) -> Vec<What> {
+fn limit(surface: Surface, value: &str) -> Vec<Event> {
     let card = limit_card(surface, value, LengthUnit::Millimetre, source("Book"));
-    vec![What::RunoutLimit(card.unwrap())]
+    vec![Event::RunoutLimit(card.unwrap())]
 }
 
 // Four needles that scatter two divisions: no verdict and no part, whatever the limit is.
@@ -182,7 +182,7 @@ fn a_rotor_read_in_two_positions_is_known_on_every_stud() {
 #[test]
 fn a_reading_can_be_left_out_and_counts_again() {
     let mut whats = run(1, setup(Surface::HubFace, 1), &WOBBLE);
-    let third = |sheet: &Sheet| runs(sheet, LEFT)[0].at(3).unwrap().clone();
+    let third = |sheet: &JobState| runs(sheet, LEFT)[0].at(3).unwrap().clone();
     let read = third(&job(vec![whats.clone()]));
     whats.push(marked(&read, Some(LeftOut::StudHole)));
     let out = job(vec![whats.clone()]);
@@ -198,16 +198,16 @@ fn each_slip_of_a_limit_is_named() {
     let card = |value, document| {
         limit_card(Surface::Rotor, value, LengthUnit::Thou, source(document)).unwrap_err()
     };
-    assert!(matches!(card("", "Book"), CardSlip::Value(_)));
+    assert!(matches!(card("", "Book"), CardInputError::Value(_)));
     assert_eq!(
         card("-1", "Book"),
-        CardSlip::Fault(CardFault::NegativeLimit)
+        CardInputError::Fault(CardError::NegativeLimit)
     );
-    assert_eq!(card("2", " "), CardSlip::Fault(CardFault::NoSource));
+    assert_eq!(card("2", " "), CardInputError::Fault(CardError::NoSource));
 }
 
 /// A run with typed angles.
-fn at_angles(places: &[(&str, &str)]) -> Vec<What> {
+fn at_angles(places: &[(&str, &str)]) -> Vec<Event> {
     let before = sheet(before());
     let each = places.iter().zip(1..).map(|((angle, needle), place)| {
         let at = Spotted {
@@ -250,12 +250,12 @@ fn an_angle_beyond_a_turn_or_of_another_place_is_refused() {
     let runs = runs(&sheet, LEFT);
     let typed = |place, text| runs[0].place_typed(place, text).map(|_| ());
     assert_eq!(typed(3, "47.6"), Ok(()));
-    assert_eq!(typed(3, "47.50"), Err(AngleSlip::Taken { place: 2 }));
-    assert_eq!(typed(3, "360"), Err(AngleSlip::Taken { place: 1 }));
+    assert_eq!(typed(3, "47.50"), Err(AngleError::Taken { place: 2 }));
+    assert_eq!(typed(3, "360"), Err(AngleError::Taken { place: 1 }));
     assert_eq!(typed(2, "47.5"), Ok(()), "the place itself, read again");
-    assert_eq!(typed(3, "360.1"), Err(AngleSlip::OffTheTurn));
-    assert_eq!(typed(3, "-1"), Err(AngleSlip::OffTheTurn));
-    assert_eq!(typed(3, ""), Err(AngleSlip::Number(DecimalSlip::Empty)));
+    assert_eq!(typed(3, "360.1"), Err(AngleError::OffTheTurn));
+    assert_eq!(typed(3, "-1"), Err(AngleError::OffTheTurn));
+    assert_eq!(typed(3, ""), Err(AngleError::Number(DecimalError::Empty)));
 }
 
 #[test]
@@ -270,10 +270,10 @@ fn lever() -> Dial {
     Dial::new(division, 100, crate::trade::play::DialKind::Lever).unwrap()
 }
 
-fn on(dial: Dial, needles: &[(&str, Option<i32>)]) -> Vec<What> {
+fn on(dial: Dial, needles: &[(&str, Option<i32>)]) -> Vec<Event> {
     let read = needles.iter().zip(1..).map(|((needle, turns), place)| {
         let divisions = Decimal::parse(needle).ok();
-        What::Runout(RunoutReading {
+        Event::Runout(RunoutReading {
             corner: LEFT,
             run: 1,
             setup: setup(Surface::HubFace, 1),
@@ -295,7 +295,7 @@ fn a_run_on_two_dials_is_refused() {
     whats.extend(on(Dial::THOU, &[("0", None), ("2", None), ("3", None)]).split_off(2));
     let sheet = job(vec![whats]);
     let runs = runs(&sheet, LEFT);
-    assert_eq!(runs[0].series(), Err(SeriesFault::MixedDials));
+    assert_eq!(runs[0].series(), Err(SeriesError::MixedDials));
     assert!(found(&sheet, &runs, &runs[0]).is_err());
     assert!(runs[0].is_on_other_dial(&sheet));
 }
@@ -304,7 +304,7 @@ fn a_run_on_two_dials_is_refused() {
 #[test]
 fn a_lever_dial_with_a_short_turn_asks_for_the_turns_of_a_run() {
     let untold = job(vec![on(lever(), &[("0", None), ("81", None)])]);
-    let fault = SeriesFault::AskTurns { index: 1 };
+    let fault = SeriesError::AskTurns { index: 1 };
     assert_eq!(runs(&untold, LEFT)[0].series(), Err(fault));
     for (turns, mm) in [(0, 0.162), (-1, 0.038), (1, 0.362), (2, 0.562)] {
         let told = job(vec![on(lever(), &[("0", None), ("81", Some(turns))])]);

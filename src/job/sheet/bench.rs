@@ -1,8 +1,8 @@
 //! What was read on the bench: runs round a face, and the thickness of rotors.
 
-use super::Sheet;
+use super::JobState;
 use crate::job::entry::{
-    DialSetup, RunoutCard, RunoutReading, ThicknessCard, ThicknessReading, What,
+    DialSetup, Event, RunoutCard, RunoutReading, ThicknessCard, ThicknessReading,
 };
 use crate::job::key::Key;
 use crate::trade::play::Place;
@@ -11,14 +11,14 @@ use crate::trade::vehicle::{Axle, Corner};
 use crate::trade::wheel_end::SetName;
 use crate::units::{Decimal, TypedAngle, TypedLength};
 
-impl Sheet {
+impl JobState {
     /// Every place that was read or skipped round a face of a corner, run by run.
     pub fn runout(&self, corner: Corner) -> impl Iterator<Item = &RunoutReading> {
         let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
         self.registers
             .range(places)
             .filter_map(|(key, _)| match self.fact(key) {
-                Some(What::Runout(reading)) => Some(reading),
+                Some(Event::Runout(reading)) => Some(reading),
                 _ => None,
             })
     }
@@ -29,7 +29,7 @@ impl Sheet {
         self.registers
             .range(places)
             .filter_map(|(key, _)| match self.fact(key) {
-                Some(What::Thickness(reading)) => Some(reading),
+                Some(Event::Thickness(reading)) => Some(reading),
                 _ => None,
             })
     }
@@ -37,7 +37,7 @@ impl Sheet {
     /// A limit of the thickness of an axle's rotors, if it was looked up.
     pub fn thickness_limit(&self, axle: Axle, bound: Bound) -> Option<&ThicknessCard> {
         match self.fact(&Key::ThicknessLimit(axle, bound)) {
-            Some(What::ThicknessLimit(card)) => Some(card),
+            Some(Event::ThicknessLimit(card)) => Some(card),
             _ => None,
         }
     }
@@ -45,7 +45,7 @@ impl Sheet {
     /// How the dial was set up for a set, if that was recorded.
     pub fn dial_setup(&self, corner: Corner, set: SetName) -> Option<&DialSetup> {
         match self.fact(&Key::DialSetup(corner, set)) {
-            Some(What::DialSetup(setup)) => Some(setup),
+            Some(Event::DialSetup(setup)) => Some(setup),
             _ => None,
         }
     }
@@ -53,7 +53,7 @@ impl Sheet {
     /// How far off square the tip stood while a set was taken, if anybody told.
     pub fn tip_angle(&self, corner: Corner, set: SetName) -> Option<&TypedAngle> {
         match self.fact(&Key::TipAngle(corner, set)) {
-            Some(What::TipAngle(_, _, angle)) => Some(angle),
+            Some(Event::TipAngle(_, _, angle)) => Some(angle),
             _ => None,
         }
     }
@@ -61,7 +61,7 @@ impl Sheet {
     /// By how many divisions the needle crept during a set, if anybody told.
     pub fn crept(&self, corner: Corner, set: SetName) -> Option<&Decimal> {
         match self.fact(&Key::Crept(corner, set)) {
-            Some(What::Crept(_, _, divisions)) => Some(divisions),
+            Some(Event::Crept(_, _, divisions)) => Some(divisions),
             _ => None,
         }
     }
@@ -69,15 +69,15 @@ impl Sheet {
     /// How far a place of the tip is from the axle's middle, if anybody told.
     pub fn tip_radius(&self, place: Place) -> Option<&TypedLength> {
         match self.fact(&Key::TipRadius(place)) {
-            Some(What::TipRadius(_, radius)) => Some(radius),
+            Some(Event::TipRadius(_, radius)) => Some(radius),
             _ => None,
         }
     }
 
-    /// The most run-out that the maker allows on a surface, if it was looked up.
+    /// The most run-out that the manufacturer allows on a surface, if it was looked up.
     pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutCard> {
         match self.fact(&Key::RunoutLimit(surface)) {
-            Some(What::RunoutLimit(card)) => Some(card),
+            Some(Event::RunoutLimit(card)) => Some(card),
             _ => None,
         }
     }

@@ -1,11 +1,11 @@
 //! Whether a job has ended, and whether it is open again.
 
-use crate::job::entry::{Ended, Ending, What};
+use crate::job::entry::{Ended, Ending, Event};
 use crate::job::key::Key;
-use crate::job::sheet::Sheet;
-use crate::trade::wheel_end::Hold;
+use crate::job::sheet::JobState;
+use crate::trade::wheel_end::ItemState;
 
-impl Sheet {
+impl JobState {
     /// How the job ended; nothing where it was loosened again since.
     pub fn ended(&self) -> Option<&Ended> {
         self.once_ended().filter(|_| !self.is_open_again())
@@ -21,9 +21,9 @@ impl Sheet {
 
     /// The place of the last entry that took something off or loosened it.
     pub(in crate::job) fn last_loosened(&self) -> Option<usize> {
-        let loosens = |what: &What| match what {
-            What::Moved(moved) => moved.to < Hold::ByHand,
-            What::Also(_) | What::Mishap(_) => true,
+        let loosens = |what: &Event| match what {
+            Event::Moved(moved) => moved.to < ItemState::ByHand,
+            Event::Also(_) | Event::Mishap(_) => true,
             _ => false,
         };
         let places = self.counting_places();
@@ -35,7 +35,7 @@ impl Sheet {
 
     fn once_ended(&self) -> Option<&Ended> {
         match self.fact(&Key::Ended) {
-            Some(What::Ended(ended)) => Some(ended),
+            Some(Event::Ended(ended)) => Some(ended),
             _ => None,
         }
     }

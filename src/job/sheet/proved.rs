@@ -2,17 +2,17 @@
 
 use std::collections::BTreeSet;
 
-use super::Sheet;
-use crate::job::entry::{Entry, EntryId, Proved, What};
+use super::JobState;
+use crate::job::entry::{Entry, EntryId, Event, Proved};
 use crate::job::key::{Key, keys};
 use crate::sorted::set_of;
 use crate::trade::vehicle::Corner;
 
-impl Sheet {
+impl JobState {
     /// The proof of a corner as it was recorded last.
     pub fn proved(&self, corner: Corner) -> Option<&Proved> {
         match self.fact(&Key::Proved(corner)) {
-            Some(What::Proved(proved)) => Some(proved),
+            Some(Event::Proved(proved)) => Some(proved),
             _ => None,
         }
     }
@@ -29,7 +29,7 @@ impl Sheet {
         let entries = self.entries.iter().zip(&self.effective);
         let mut unseen = entries.filter(|(one, counts)| {
             let is_about = match &one.what {
-                What::Strike(hits) => hits.iter().any(|hit| about.contains(hit)),
+                Event::Strike(hits) => hits.iter().any(|hit| about.contains(hit)),
                 what => keys(what).iter().any(&is_told),
             };
             is_about && about.insert(&one.id) && **counts && !seen.contains(&one.id)

@@ -5,7 +5,9 @@
     clippy::indexing_slicing
 )]
 use super::*;
-use crate::job::entry::{At, Consent, Ended, EntryId, How, LogId, Money, Moved, Price, Scope};
+use crate::job::entry::{
+    Consent, Ended, EntryId, How, LogId, Money, Moved, Price, Scope, Timestamp,
+};
 use crate::job::fold;
 use crate::trade::money::Estimate;
 use crate::trade::wheel_end::items;
@@ -14,12 +16,12 @@ use crate::units::Decimal;
 const CORNER: Corner = Corner::FrontLeft;
 
 /// Entries one after another, each noted so many milliseconds after the first day of 2026-03.
-fn told(whats: Vec<(i64, What)>) -> Sheet {
+fn told(whats: Vec<(i64, Event)>) -> JobState {
     let id = |n: usize| EntryId(format!("{n:04}"));
     fold(whats.into_iter().enumerate().map(|(n, (ms, what))| Entry {
         id: id(n),
         log: LogId("log".to_owned()),
-        at: At {
+        at: Timestamp {
             // 2026-03-04 10:00 UTC, by `date -u -d @1772618400`.
             utc_ms: 1_772_618_400_000 + ms,
             offset_min: 0,
@@ -33,13 +35,13 @@ fn told(whats: Vec<(i64, What)>) -> Sheet {
     }))
 }
 
-fn ended(ending: Ending) -> What {
+fn ended(ending: Ending) -> Event {
     let charge = None;
-    What::Ended(Ended { ending, charge })
+    Event::Ended(Ended { ending, charge })
 }
 
-fn site() -> What {
-    What::Answered(StepKey::once(Step::SiteLook), Reply::Checked(Vec::new()))
+fn site() -> Event {
+    Event::Answered(StepKey::once(Step::SiteLook), Reply::Checked(Vec::new()))
 }
 
 const HOUR: i64 = 3_600_000;
@@ -60,9 +62,9 @@ fn minutes_run_from_the_site_to_the_end_of_one_day() {
 #[test]
 fn a_car_that_waits_for_an_answer_takes_no_minutes() {
     let at = |step| StepKey::at(step, Corner::FrontLeft);
-    let wait = |key| What::Answered(key, Reply::Done);
+    let wait = |key| Event::Answered(key, Reply::Done);
     let yes = |step| {
-        What::Consent(Consent {
+        Event::Consent(Consent {
             step,
             scope: Scope::Repair,
             yes: true,
@@ -70,7 +72,7 @@ fn a_car_that_waits_for_an_answer_takes_no_minutes() {
             amount: None,
         })
     };
-    let minutes = |mut whats: Vec<(i64, What)>| {
+    let minutes = |mut whats: Vec<(i64, Event)>| {
         whats.insert(0, (0, site()));
         whats.push((4 * HOUR, ended(Ending::Finished)));
         real_minutes(&told(whats))
@@ -112,7 +114,7 @@ fn labour_lines_are_read_as_hours() {
             refit: Some(money),
             estimate: Some(Estimate { lines, tax: None }),
         };
-        sold_minutes(&told(vec![(0, What::Price(price))]))
+        sold_minutes(&told(vec![(0, Event::Price(price))]))
     };
     let part = || line(LineKind::Part, "1");
     assert_eq!(
@@ -127,13 +129,13 @@ fn labour_lines_are_read_as_hours() {
     assert_eq!(sold(vec![line(LineKind::Labour, "500")]), None);
 }
 
-fn click(nut: u8) -> What {
-    let step = StepKey::at(Step::TurnWheelNuts, CORNER);
-    let nuts = items(CORNER, Group::WheelNuts, 5);
-    What::Moved(Moved {
+fn click(nut: u8) -> Event {
+    let step = StepKey::at(Step::TurnLugNuts, CORNER);
+    let nuts = items(CORNER, ItemKind::LugNuts, 5);
+    Event::Moved(Moved {
         step,
         items: vec![nuts[usize::from(nut) - 1]],
-        to: Hold::Done,
+        to: ItemState::Done,
         wrench: None,
     })
 }
@@ -148,7 +150,7 @@ fn five_nuts_in_less_than_four_seconds_are_quick() {
     assert_eq!(wheel(1_000, 5), Part { of: 0, all: 1 });
     assert_eq!(wheel(10, 4), Part { of: 0, all: 0 });
     // A second pass, done properly, is the one that counts.
-    let mut twice: Vec<(i64, What)> = (1..=5).map(|nut| (i64::from(nut), click(nut))).collect();
+    let mut twice: Vec<(i64, Event)> = (1..=5).map(|nut| (i64::from(nut), click(nut))).collect();
     twice.extend((1..=5).map(|nut| (60_000 + i64::from(nut) * 5_000, click(nut))));
     assert_eq!(quick_nuts(&told(twice)), Part { of: 0, all: 1 });
 }
@@ -171,9 +173,9 @@ fn a_part_that_was_not_put_in_proves_nothing() {
 #[test]
 fn what_was_seen_and_why_it_came_back_are_told_once_and_can_change() {
     let sheet = told(vec![
-        (0, What::Damage(CORNER, Damage::Wear)),
-        (1, What::Damage(CORNER, Damage::Heat)),
-        (2, What::CameBackFor(CameBackFor::Fitting)),
+        (0, Event::Damage(CORNER, Damage::Wear)),
+        (1, Event::Damage(CORNER, Damage::Heat)),
+        (2, Event::CameBackFor(CameBackFor::Fitting)),
     ]);
     assert_eq!(sheet.damage(CORNER), Some(Damage::Heat));
     assert_eq!(sheet.damage(Corner::RearLeft), None);

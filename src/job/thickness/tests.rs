@@ -19,7 +19,7 @@ const FINE: Gauging = Gauging {
 };
 
 /// The entries of a measurement; a place without a number was skipped.
-fn measure(run: u8, gauging: Gauging, numbers: &[&str]) -> Vec<What> {
+fn measure(run: u8, gauging: Gauging, numbers: &[&str]) -> Vec<Event> {
     let each = numbers.iter().zip(1..).map(|(number, place)| {
         let at = Placed {
             corner: LEFT,
@@ -32,7 +32,7 @@ fn measure(run: u8, gauging: Gauging, numbers: &[&str]) -> Vec<What> {
     each.collect()
 }
 
-fn limit(axle: Axle, bound: Bound, value: &str) -> What {
+fn limit(axle: Axle, bound: Bound, value: &str) -> Event {
     let source = CardSource {
         document: "Book".to_owned(),
         page: "4-12".to_owned(),
@@ -41,7 +41,7 @@ fn limit(axle: Axle, bound: Bound, value: &str) -> What {
         kept_because: None,
     };
     let card = limit_card((axle, bound), value, LengthUnit::Millimetre, source);
-    What::ThicknessLimit(card.unwrap())
+    Event::ThicknessLimit(card.unwrap())
 }
 
 #[test]
@@ -51,7 +51,7 @@ fn the_next_place_is_the_first_that_was_neither_measured_nor_skipped() {
     assert_eq!(all[0].next_place(), Some(3));
     assert_eq!(all[0].at(2).unwrap().thickness, None);
     let fault = found(&sheet, LEFT, &all[0]).unwrap_err();
-    assert_eq!(fault, ThicknessFault::TooFew { given: 1 });
+    assert_eq!(fault, ThicknessError::TooFew { given: 1 });
     let more = all[0].from_first("22.015").unwrap();
     assert!((more.mm() - 0.005).abs() < 1e-12);
     assert_eq!(all[0].from_first("22."), all[0].from_first("22"));
@@ -64,7 +64,7 @@ fn both_limits_judge_and_only_those_of_the_axle() {
     let six = Gauging { places: 6, ..FINE };
     let wave = ["22.030", "22.025", "22.015", "22.010", "22.015", "22.025"];
     let mut whats = measure(1, six, &wave);
-    let sheet_of = |whats: &[What]| sheet(whats);
+    let sheet_of = |whats: &[Event]| sheet(whats);
     let none = sheet_of(&whats);
     let all = measurements(&none, LEFT);
     let bare = found(&none, LEFT, &all[0]).unwrap();
@@ -123,7 +123,7 @@ fn a_second_measurement_stands_beside_the_first() {
 }
 
 #[test]
-fn the_places_are_those_of_the_rotors_run_out() {
+fn the_places_are_those_of_the_rotors_runout() {
     let empty = sheet(Vec::new());
     assert_eq!(places_of(&empty, LEFT), USUAL_PLACES);
     assert_eq!(same_place(&empty, LEFT, FINE, 2), None);
@@ -159,9 +159,9 @@ fn the_places_are_those_of_the_rotors_run_out() {
 #[test]
 fn each_slip_is_named() {
     let slip = |text| typed(FINE, text).unwrap_err();
-    assert_eq!(slip(""), ThicknessSlip::Number(DecimalSlip::Empty));
-    assert_eq!(slip("0.000"), ThicknessSlip::NotAboveZero);
-    assert_eq!(slip("-22"), ThicknessSlip::NotAboveZero);
+    assert_eq!(slip(""), ThicknessInputError::Number(DecimalError::Empty));
+    assert_eq!(slip("0.000"), ThicknessInputError::NotAboveZero);
+    assert_eq!(slip("-22"), ThicknessInputError::NotAboveZero);
     let card = |value, document: &str| {
         let source = CardSource {
             document: document.to_owned(),
@@ -173,8 +173,8 @@ fn each_slip_is_named() {
         let of = (Axle::Front, Bound::Least);
         limit_card(of, value, LengthUnit::Millimetre, source).unwrap_err()
     };
-    assert!(matches!(card("", "Book"), CardSlip::Value(_)));
-    let zero = CardSlip::Fault(CardFault::NotAboveZero { stage: 0 });
+    assert!(matches!(card("", "Book"), CardInputError::Value(_)));
+    let zero = CardInputError::Fault(CardError::NotAboveZero { stage: 0 });
     assert_eq!(card("0", "Book"), zero);
-    assert_eq!(card("22", " "), CardSlip::Fault(CardFault::NoSource));
+    assert_eq!(card("22", " "), CardInputError::Fault(CardError::NoSource));
 }

@@ -19,7 +19,7 @@ use crate::units::{AngleUnit, LengthUnit, Torque, TorqueUnit};
 
 pub(crate) const CORNER: Corner = Corner::FrontLeft;
 
-pub(crate) fn spec(step: Step, group: Group) -> StepSpec {
+pub(crate) fn spec(step: Step, group: ItemKind) -> StepSpec {
     StepSpec {
         key: StepKey::at(step, CORNER),
         phase: Phase::Tighten,
@@ -38,8 +38,8 @@ pub(crate) fn angle(text: &str) -> Stage {
     Stage::Angle(Typed::parse(text, AngleUnit::Degree).unwrap())
 }
 
-pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> What {
-    What::Card(SpecCard {
+pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> Event {
+    Event::Card(SpecCard {
         item,
         body: CardBody::Torque(TorqueBody {
             stages,
@@ -57,8 +57,8 @@ pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> What {
     })
 }
 
-pub(crate) fn kit() -> What {
-    What::Carried(Carried {
+pub(crate) fn kit() -> Event {
+    Event::Carried(Carried {
         wrenches: vec![Wrench {
             name: "B".to_owned(),
             low: Torque::new(30.0, TorqueUnit::PoundFoot).unwrap(),
@@ -73,7 +73,7 @@ pub(crate) fn kit() -> What {
 }
 
 /// Taps until the step is done, and how many taps that took.
-pub(crate) fn walk(spec: &StepSpec, group: Group, mut whats: Vec<What>) -> (usize, Vec<What>) {
+pub(crate) fn walk(spec: &StepSpec, group: ItemKind, mut whats: Vec<Event>) -> (usize, Vec<Event>) {
     for taps in 0..100 {
         let now = sheet(&whats);
         let turning = Turning::of(&now, spec, group).unwrap();
@@ -92,43 +92,43 @@ pub(crate) fn walk(spec: &StepSpec, group: Group, mut whats: Vec<What>) -> (usiz
 }
 
 #[test]
-fn one_tap_a_wheel_nut_in_the_order_of_the_star() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let whats = vec![kit(), card(CardItem::WheelNuts, vec![torque("103")])];
-    let start = Turning::of(&sheet(&whats), &spec, Group::WheelNuts).unwrap();
+fn one_tap_a_lug_nut_in_the_order_of_the_star() {
+    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let whats = vec![kit(), card(CardItem::LugNuts, vec![torque("103")])];
+    let start = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
     assert_eq!(start.places, [0, 2, 4, 1, 3]);
     assert!(!start.is_begun() && !start.is_last());
     // 103 N·m are 75.969 lbf·ft; a newton metre is 0.74, so one decimal keeps what was typed.
     assert_eq!(start.set_to().unwrap().number.as_typed(), "76.0");
-    let (taps, whats) = walk(&spec, Group::WheelNuts, whats);
+    let (taps, whats) = walk(&spec, ItemKind::LugNuts, whats);
     assert_eq!(taps, 5);
     let last = whats.last().unwrap();
     assert!(
-        matches!(last, What::Moved(m) if m.items[0].number == 5 && m.to == Hold::Done
+        matches!(last, Event::Moved(m) if m.items[0].number == 5 && m.to == ItemState::Done
         && m.wrench.as_ref().unwrap().0 == "B")
     );
 }
 
 #[test]
 fn torque_goes_over_all_before_the_angle_begins() {
-    let spec = spec(Step::TurnHubBolts, Group::HubBolts);
+    let spec = spec(Step::TurnHubBolts, ItemKind::HubBolts);
     let stages = vec![torque("60"), angle("90")];
     let (taps, whats) = walk(
         &spec,
-        Group::HubBolts,
+        ItemKind::HubBolts,
         vec![kit(), card(CardItem::HubBolts, stages)],
     );
     assert_eq!(taps, 8);
-    let to: Vec<(u8, Hold)> = whats
+    let to: Vec<(u8, ItemState)> = whats
         .iter()
         .filter_map(|what| match what {
-            What::Moved(moved) => Some((moved.items[0].number, moved.to)),
+            Event::Moved(moved) => Some((moved.items[0].number, moved.to)),
             _ => None,
         })
         .collect();
-    assert_eq!(to[3], (4, Hold::Snug));
-    assert_eq!(to[4], (1, Hold::Done));
-    let angled = Turning::of(&sheet(&whats[..6]), &spec, Group::HubBolts).unwrap();
+    assert_eq!(to[3], (4, ItemState::Snug));
+    assert_eq!(to[4], (1, ItemState::Done));
+    let angled = Turning::of(&sheet(&whats[..6]), &spec, ItemKind::HubBolts).unwrap();
     assert_eq!(angled.asked(), Some(&angle("90")));
     assert_eq!(angled.torque().unwrap().number.as_typed(), "60");
     assert!(angled.is_begun());
@@ -136,75 +136,75 @@ fn torque_goes_over_all_before_the_angle_begins() {
 
 #[test]
 fn a_pass_starts_again_at_the_first() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let mut whats = vec![kit(), card(CardItem::WheelNuts, vec![torque("103")])];
+    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let mut whats = vec![kit(), card(CardItem::LugNuts, vec![torque("103")])];
     for _ in 0..3 {
-        let tap = Turning::of(&sheet(&whats), &spec, Group::WheelNuts)
+        let tap = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts)
             .unwrap()
             .tap();
         whats.push(tap.unwrap());
     }
-    let partly = Turning::of(&sheet(&whats), &spec, Group::WheelNuts).unwrap();
+    let partly = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
     assert_eq!((partly.done, partly.is_begun()), (3, true));
-    whats.push(What::Pass(spec.key));
-    let again = Turning::of(&sheet(&whats), &spec, Group::WheelNuts).unwrap();
+    whats.push(Event::Pass(spec.key));
+    let again = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
     assert_eq!((again.done, again.is_begun()), (0, false));
-    let (taps, _) = walk(&spec, Group::WheelNuts, whats);
+    let (taps, _) = walk(&spec, ItemKind::LugNuts, whats);
     assert_eq!(taps, 5);
 }
 
 #[test]
 fn nothing_is_closed_without_a_figure() {
-    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
-    let none = Turning::of(&sheet(&[]), &spec, Group::AxleNut).unwrap();
+    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
+    let none = Turning::of(&sheet(&[]), &spec, ItemKind::AxleNut).unwrap();
     assert_eq!(none.tap(), None);
-    let not_found = What::Card(SpecCard {
+    let not_found = Event::Card(SpecCard {
         item: CardItem::AxleNut,
         body: CardBody::NotFound {
             reason: "no signal".to_owned(),
         },
     });
-    let none = Turning::of(&sheet(&[not_found]), &spec, Group::AxleNut).unwrap();
+    let none = Turning::of(&sheet(&[not_found]), &spec, ItemKind::AxleNut).unwrap();
     assert_eq!((none.tap(), none.asked()), (None, None));
 }
 
 #[test]
 fn without_a_wrench_that_fits_the_tap_names_none() {
-    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
     let whats = [kit(), card(CardItem::AxleNut, vec![torque("300")])];
-    let turning = Turning::of(&sheet(&whats), &spec, Group::AxleNut).unwrap();
+    let turning = Turning::of(&sheet(&whats), &spec, ItemKind::AxleNut).unwrap();
     assert_eq!(turning.wrench(), None);
     assert!(turning.is_last());
-    assert!(matches!(turning.tap(), Some(What::Moved(m)) if m.wrench.is_none()));
+    assert!(matches!(turning.tap(), Some(Event::Moved(m)) if m.wrench.is_none()));
 }
 
 #[test]
 fn the_card_of_the_same_corner_is_asked_first() {
     let at = |corner: Option<Corner>| StepSpec {
         key: StepKey {
-            step: Step::CardWheelNuts,
+            step: Step::CardLugNuts,
             corner,
             nth: 1,
         },
-        form: Form::Card(CardItem::WheelNuts),
-        ..spec(Step::CardWheelNuts, Group::WheelNuts)
+        form: Form::Card(CardItem::LugNuts),
+        ..spec(Step::CardLugNuts, ItemKind::LugNuts)
     };
     let steps = [at(None), at(Some(Corner::RearLeft)), at(Some(CORNER))];
-    let turn = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let turn = spec(Step::TurnLugNuts, ItemKind::LugNuts);
     assert_eq!(
-        card_step(&steps, &turn, Group::WheelNuts),
+        card_step(&steps, &turn, ItemKind::LugNuts),
         Some(steps[2].key)
     );
     assert_eq!(
-        card_step(&steps[..1], &turn, Group::WheelNuts),
+        card_step(&steps[..1], &turn, ItemKind::LugNuts),
         Some(steps[0].key)
     );
-    assert_eq!(card_step(&steps, &turn, Group::HubBolts), None);
+    assert_eq!(card_step(&steps, &turn, ItemKind::HubBolts), None);
 }
 
-fn wheel_card(stages: Vec<Stage>, pattern: Pattern) -> What {
-    let mut what = card(CardItem::WheelNuts, stages);
-    if let What::Card(SpecCard {
+fn wheel_card(stages: Vec<Stage>, pattern: Pattern) -> Event {
+    let mut what = card(CardItem::LugNuts, stages);
+    if let Event::Card(SpecCard {
         body: CardBody::Torque(body),
         ..
     }) = &mut what
@@ -216,10 +216,12 @@ fn wheel_card(stages: Vec<Stage>, pattern: Pattern) -> What {
 
 #[test]
 fn the_page_goes_before_the_star() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
+    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
     let places = |pattern| {
         let sheet = sheet(&[wheel_card(vec![torque("120")], pattern)]);
-        Turning::of(&sheet, &spec, Group::WheelNuts).unwrap().places
+        Turning::of(&sheet, &spec, ItemKind::LugNuts)
+            .unwrap()
+            .places
     };
     assert_eq!(places(Pattern::Star), [0, 2, 4, 1, 3]);
     assert_eq!(places(Pattern::Round), [0, 1, 2, 3, 4]);
@@ -235,59 +237,59 @@ fn a_nut_is_seated_turned_back_and_tightened_again() {
         torque("60"),
         angle("30"),
     ];
-    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
     let start = vec![kit(), card(CardItem::AxleNut, stages)];
-    let (taps, whats) = walk(&spec, Group::AxleNut, start);
+    let (taps, whats) = walk(&spec, ItemKind::AxleNut, start);
     assert_eq!(taps, 5);
-    let told: Vec<(Hold, bool)> = whats
+    let told: Vec<(ItemState, bool)> = whats
         .iter()
         .filter_map(|what| match what {
-            What::Moved(moved) => Some((moved.to, moved.wrench.is_some())),
+            Event::Moved(moved) => Some((moved.to, moved.wrench.is_some())),
             _ => None,
         })
         .collect();
     let expected = [
-        (Hold::Snug, false),
-        (Hold::Snug, true),
-        (Hold::Loosened, false),
-        (Hold::Snug, true),
+        (ItemState::Snug, false),
+        (ItemState::Snug, true),
+        (ItemState::Loosened, false),
+        (ItemState::Snug, true),
         // An angle is turned on beyond the click.
-        (Hold::Done, false),
+        (ItemState::Done, false),
     ];
     assert_eq!(told, expected);
 }
 
 #[test]
 fn a_fastener_that_came_off_is_turned_from_its_first_stage() {
-    let spec = spec(Step::TurnWheelNuts, Group::WheelNuts);
-    let start = vec![card(CardItem::WheelNuts, vec![torque("60"), torque("120")])];
-    let (_, mut whats) = walk(&spec, Group::WheelNuts, start);
-    let third = crate::trade::wheel_end::items(CORNER, Group::WheelNuts, 5)[2];
+    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let start = vec![card(CardItem::LugNuts, vec![torque("60"), torque("120")])];
+    let (_, mut whats) = walk(&spec, ItemKind::LugNuts, start);
+    let third = crate::trade::wheel_end::items(CORNER, ItemKind::LugNuts, 5)[2];
     let moved = |to| {
-        What::Moved(Moved {
+        Event::Moved(Moved {
             step: spec.key,
             items: vec![third],
             to,
             wrench: None,
         })
     };
-    whats.push(moved(Hold::Off));
-    whats.push(moved(Hold::ByHand));
+    whats.push(moved(ItemState::Off));
+    whats.push(moved(ItemState::ByHand));
     let now = sheet(&whats);
     assert_ne!(status(&now, &spec), Status::Done);
-    let turning = Turning::of(&now, &spec, Group::WheelNuts).unwrap();
+    let turning = Turning::of(&now, &spec, ItemKind::LugNuts).unwrap();
     assert_eq!((turning.stage, turning.next()), (0, Some(third)));
-    let (taps, _) = walk(&spec, Group::WheelNuts, whats);
+    let (taps, _) = walk(&spec, ItemKind::LugNuts, whats);
     assert_eq!(taps, 2);
 }
 
 #[test]
 fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
     // US Army TM 5-3810-305-23: 300 lbf·ft with an 18 in wrench and a 6 in adapter: set 225.
-    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
     let inches = |text| Typed::parse(text, LengthUnit::Inch).unwrap();
     let at = |degrees: &str| {
-        What::Lever(
+        Event::Lever(
             spec.key,
             Some(TypedLever {
                 wrench: inches("18"),
@@ -297,7 +299,7 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
         )
     };
     let stage = Stage::Torque(Typed::parse("300", TorqueUnit::PoundFoot).unwrap());
-    let long = What::Carried(Carried {
+    let long = Event::Carried(Carried {
         wrenches: vec![Wrench {
             name: "long".to_owned(),
             low: Torque::new(60.0, TorqueUnit::PoundFoot).unwrap(),
@@ -310,11 +312,11 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
         dial_due: None,
     });
     let start = [long, card(CardItem::AxleNut, vec![stage])];
-    let set = |lever: Option<What>| {
-        let whats: Vec<What> = start.iter().cloned().chain(lever).collect();
-        let turning = Turning::of(&sheet(&whats), &spec, Group::AxleNut).unwrap();
+    let set = |lever: Option<Event>| {
+        let whats: Vec<Event> = start.iter().cloned().chain(lever).collect();
+        let turning = Turning::of(&sheet(&whats), &spec, ItemKind::AxleNut).unwrap();
         let written = match turning.tap().unwrap() {
-            What::Moved(moved) => moved.wrench.map(|(_, set)| set),
+            Event::Moved(moved) => moved.wrench.map(|(_, set)| set),
             other => panic!("{other:?}"),
         };
         assert_eq!(written, turning.set_to());
@@ -323,8 +325,8 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
     assert_eq!(set(None), (Some(300.0), None));
     assert_eq!(set(Some(at("0"))), (Some(225.0), None));
     assert_eq!(set(Some(at("90"))), (Some(300.0), None));
-    assert_eq!(set(Some(What::Lever(spec.key, None))), (Some(300.0), None));
-    let folded = What::Lever(
+    assert_eq!(set(Some(Event::Lever(spec.key, None))), (Some(300.0), None));
+    let folded = Event::Lever(
         spec.key,
         Some(TypedLever {
             wrench: inches("6"),
@@ -337,12 +339,12 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
 
 #[test]
 fn swings_are_counted_up_to_the_angle_and_no_further() {
-    let spec = spec(Step::TurnAxleNut, Group::AxleNut);
+    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
     let start = [card(CardItem::AxleNut, vec![torque("80"), angle("40")])];
-    let turning = Turning::of(&sheet(&start), &spec, Group::AxleNut).unwrap();
+    let turning = Turning::of(&sheet(&start), &spec, ItemKind::AxleNut).unwrap();
     assert_eq!(turning.swung(1), None);
     let tapped = [start[0].clone(), turning.tap().unwrap()];
-    let turning = Turning::of(&sheet(&tapped), &spec, Group::AxleNut).unwrap();
+    let turning = Turning::of(&sheet(&tapped), &spec, ItemKind::AxleNut).unwrap();
     let degrees = |swings| turning.swung(swings).unwrap().0.in_unit(AngleUnit::Degree);
     assert_eq!(
         [degrees(0), degrees(1), degrees(2), degrees(3)],

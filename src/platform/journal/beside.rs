@@ -7,7 +7,7 @@ use wasm_bindgen::{JsCast, JsValue};
 
 use super::{ASIDE, Journal, PHOTOS, SUMMARIES};
 use crate::platform::js;
-use crate::platform::record::{Aside, Photo, StoreProblem};
+use crate::platform::record::{Aside, Photo, StoreError};
 use crate::platform::transaction::{
     answer, completed, finished, object_store, problem, reading, relaxed, strict,
 };
@@ -18,7 +18,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn put_summary(&self, log: &str, text: &str) -> Result<(), StoreProblem> {
+    pub async fn put_summary(&self, log: &str, text: &str) -> Result<(), StoreError> {
         let transaction = relaxed(self.database(), &[SUMMARIES])?;
         let store = object_store(&transaction, SUMMARIES)?;
         let summary = js::object(&[("log", log.into()), ("text", text.into())]);
@@ -30,7 +30,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn summaries(&self) -> Result<Vec<(String, String)>, StoreProblem> {
+    pub async fn summaries(&self) -> Result<Vec<(String, String)>, StoreError> {
         let all = Array::from(&self.all(SUMMARIES).await?);
         Ok(all
             .iter()
@@ -41,8 +41,8 @@ impl Journal {
     /// Keeps a picture under its SHA-256 in hexadecimal, on the disk, before its entry is added.
     ///
     /// # Errors
-    /// [`StoreProblem::Full`], or whatever else the browser refuses with.
-    pub async fn put_photo(&self, sha: &str, mime: &str, bytes: &[u8]) -> Result<(), StoreProblem> {
+    /// [`StoreError::Full`], or whatever else the browser refuses with.
+    pub async fn put_photo(&self, sha: &str, mime: &str, bytes: &[u8]) -> Result<(), StoreError> {
         let transaction = strict(self.database(), &[PHOTOS])?;
         let store = object_store(&transaction, PHOTOS)?;
         // An array and not a blob: a blob's bytes are a second file, of whose durability nothing
@@ -61,7 +61,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn photo(&self, sha: &str) -> Result<Option<Photo>, StoreProblem> {
+    pub async fn photo(&self, sha: &str) -> Result<Option<Photo>, StoreError> {
         let store = reading(self.database(), PHOTOS)?;
         let request = store.get(&sha.into()).map_err(|error| problem(&error))?;
         Ok(photo(&answer(&request).await?))
@@ -71,7 +71,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn photo_keys(&self) -> Result<Vec<String>, StoreProblem> {
+    pub async fn photo_keys(&self) -> Result<Vec<String>, StoreError> {
         let store = reading(self.database(), PHOTOS)?;
         let request = store.get_all_keys().map_err(|error| problem(&error))?;
         let keys = Array::from(&answer(&request).await?);
@@ -82,7 +82,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn delete_photo(&self, sha: &str) -> Result<(), StoreProblem> {
+    pub async fn delete_photo(&self, sha: &str) -> Result<(), StoreError> {
         let transaction = strict(self.database(), &[PHOTOS])?;
         let store = object_store(&transaction, PHOTOS)?;
         store.delete(&sha.into()).map_err(|error| problem(&error))?;
@@ -93,7 +93,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with; none of them is kept then.
-    pub async fn set_aside(&self, asides: &[Aside]) -> Result<(), StoreProblem> {
+    pub async fn set_aside(&self, asides: &[Aside]) -> Result<(), StoreError> {
         if asides.is_empty() {
             return Ok(());
         }
@@ -114,7 +114,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn asides(&self) -> Result<Vec<Aside>, StoreProblem> {
+    pub async fn asides(&self) -> Result<Vec<Aside>, StoreError> {
         let all = Array::from(&self.all(ASIDE).await?);
         let aside = |one: JsValue| Aside {
             why: js::text(&one, "why").unwrap_or_default(),

@@ -7,7 +7,7 @@ use js_sys::Array;
 use wasm_bindgen::JsValue;
 
 use super::{DRAFTS, Journal};
-use crate::platform::record::StoreProblem;
+use crate::platform::record::StoreError;
 use crate::platform::transaction::{answer, commit, object_store, problem, reading, relaxed};
 
 impl Journal {
@@ -15,7 +15,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with at once.
-    pub fn put_drafts(&self, drafts: &[(&str, Option<&str>)]) -> Result<(), StoreProblem> {
+    pub fn put_drafts(&self, drafts: &[(&str, Option<&str>)]) -> Result<(), StoreError> {
         let transaction = relaxed(self.database(), &[DRAFTS])?;
         let store = object_store(&transaction, DRAFTS)?;
         for (name, text) in drafts {
@@ -34,7 +34,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn drafts(&self) -> Result<Vec<(String, String)>, StoreProblem> {
+    pub async fn drafts(&self) -> Result<Vec<(String, String)>, StoreError> {
         let store = reading(self.database(), DRAFTS)?;
         let names = store.get_all_keys().map_err(|error| problem(&error))?;
         let texts = store.get_all().map_err(|error| problem(&error))?;

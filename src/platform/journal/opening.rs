@@ -11,7 +11,7 @@ use web_sys::{Event, IdbDatabase, IdbFactory, IdbObjectStoreParameters, IdbOpenD
 use super::{ASIDE, DRAFTS, ENTRIES, Journal, Open, PHOTOS, SUMMARIES};
 use crate::platform::event::Listener;
 use crate::platform::js;
-use crate::platform::record::StoreProblem;
+use crate::platform::record::StoreError;
 use crate::platform::transaction::{problem, request_problem};
 
 const NAME: &str = "hubslate";
@@ -32,10 +32,10 @@ impl Journal {
     /// `on_closed` is called when the journal closed under the page.
     ///
     /// # Errors
-    /// [`StoreProblem::Denied`] where there is no IndexedDB for this page, `Newer` if a newer
+    /// [`StoreError::Denied`] where there is no IndexedDB for this page, `Newer` if a newer
     /// version made the database, `Blocked` if another tab does not let go, or what the browser
     /// refuses with.
-    pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Result<Self, StoreProblem> {
+    pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Result<Self, StoreError> {
         let request = factory()?
             .open_with_u32(NAME, VERSION)
             .map_err(|error| problem(&error))?;
@@ -55,17 +55,13 @@ impl Journal {
     }
 }
 
-fn factory() -> Result<IdbFactory, StoreProblem> {
-    let window = js::window().ok_or(StoreProblem::Denied)?;
-    window
-        .indexed_db()
-        .ok()
-        .flatten()
-        .ok_or(StoreProblem::Denied)
+fn factory() -> Result<IdbFactory, StoreError> {
+    let window = js::window().ok_or(StoreError::Denied)?;
+    window.indexed_db().ok().flatten().ok_or(StoreError::Denied)
 }
 
 /// Waits until the database is open, refused or blocked.
-async fn opened(request: &IdbOpenDbRequest) -> Result<IdbDatabase, StoreProblem> {
+async fn opened(request: &IdbOpenDbRequest) -> Result<IdbDatabase, StoreError> {
     let promise = Promise::new(&mut |resolve, reject| {
         request.set_onsuccess(Some(&resolve));
         request.set_onerror(Some(&reject));
@@ -73,16 +69,16 @@ async fn opened(request: &IdbOpenDbRequest) -> Result<IdbDatabase, StoreProblem>
     });
     if JsFuture::from(promise).await.is_ok() {
         let database = request.result().map_err(|error| problem(&error))?;
-        return database.dyn_into().map_err(|_| StoreProblem::Denied);
+        return database.dyn_into().map_err(|_| StoreError::Denied);
     }
     match request_problem(request) {
         // Asked too early: the request is still waiting for another tab.
-        StoreProblem::Closed if request.error().is_err() => {
+        StoreError::Closed if request.error().is_err() => {
             close_when_opened(request);
-            Err(StoreProblem::Blocked)
+            Err(StoreError::Blocked)
         }
         // So some browsers answer in a private window.
-        StoreProblem::Closed => Err(StoreProblem::Denied),
+        StoreError::Closed => Err(StoreError::Denied),
         other => Err(other),
     }
 }

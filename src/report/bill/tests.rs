@@ -8,12 +8,12 @@
 use super::super::tests::{never_says, report, says, told};
 use super::super::{Reader, Report, sample};
 use super::*;
-use crate::job::entry::{Charge, PaidHow, Price, Reply, What};
+use crate::job::entry::{Charge, Event, PaidHow, Price, Reply};
 use crate::text::Lang;
 use crate::trade::answer::Answer;
 use crate::trade::money::{LineKind, TaxRounding, TaxRule};
 use crate::trade::play::{Decision, Felt};
-use crate::trade::wheel_end::{Check, Group, Hold, Pick};
+use crate::trade::wheel_end::{Check, Choice, ItemKind, ItemState};
 use crate::units::{Decimal, DecimalMark, Format, System};
 
 const COMMA: Format = Format {
@@ -63,9 +63,9 @@ fn price() -> Price {
 fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
     let mut job = sample::finished(None);
     job.tap(vec![
-        What::Price(price()),
-        What::Invoice("N0042".to_owned()),
-        What::Paid(Paid {
+        Event::Price(price()),
+        Event::Invoice("N0042".to_owned()),
+        Event::Paid(Paid {
             how: PaidHow::Cash,
             amount: euro(36_295),
         }),
@@ -107,10 +107,10 @@ fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
 fn agreed_not_done() -> sample::Job {
     let mut job = sample::packed(None, sample::play_card("0.05"));
     let worn = ["12", "12", "13"];
-    sample::measured(&mut job, Felt::JustFelt, Pick::RoughNoisy, worn);
+    sample::measured(&mut job, Felt::JustFelt, Choice::RoughNoisy, worn);
     job.decided(Decision::Replace);
     job.consent(true);
-    job.moved(Step::StripHub, Group::Hub, Hold::Off);
+    job.moved(Step::StripHub, ItemKind::Hub, ItemState::Off);
     job
 }
 
@@ -135,7 +135,7 @@ fn nothing_is_to_pay_of_a_repair_that_is_not_finished() {
     // What came in before the end leaves no debt.
     let how = PaidHow::Cash;
     let amount = euro(10_000);
-    job.tap(vec![What::Paid(Paid { how, amount })]);
+    job.tap(vec![Event::Paid(Paid { how, amount })]);
     never_says(&page(&job), &["to pay"]);
     job.ended(Ending::LeftUnfinished, Some(Charge::Towed));
     says(&page(&job), &["No payment for it is due yet."]);
@@ -177,7 +177,7 @@ fn a_part_that_is_wrong_in_its_box_is_not_to_be_paid() {
     job.answer(look, rows(Answer::No, Answer::Yes));
     says(&page(&job), &[WRONG]);
     // The right one came and is in.
-    job.moved(Step::Offer, Group::Hub, Hold::Done);
+    job.moved(Step::Offer, ItemKind::Hub, ItemState::Done);
     never_says(&page(&job), &[WRONG]);
 }
 

@@ -1,4 +1,4 @@
-//! What went wrong, on the owner's page and on the technician's.
+//! What went wrong, on the customer's page and on the technician's.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -6,16 +6,16 @@
     clippy::indexing_slicing
 )]
 
-use crate::job::also::Also;
 use crate::job::angled::AngleBy;
-use crate::job::entry::{Consent, How, Scope, What};
+use crate::job::entry::{Consent, Event, How, Scope};
+use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
 use crate::job::turn::tests::{angle, card, torque};
 use crate::report::tests::{never_says, report, says, told};
 use crate::report::{Block, sample};
 use crate::trade::fastening::{CardItem, MishapKind};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Group, Item, Step, StepKey};
+use crate::trade::wheel_end::{Item, ItemKind, Step, StepKey};
 
 #[test]
 fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
@@ -24,24 +24,24 @@ fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
         group,
         number,
     };
-    let step = StepKey::at(Step::TurnWheelNuts, Corner::FrontLeft);
+    let step = StepKey::at(Step::TurnLugNuts, Corner::FrontLeft);
     let mut job = sample::left_unfinished();
-    job.tap(vec![What::Mishap(Mishap {
+    job.tap(vec![Event::Mishap(Mishap {
         step,
-        item: item(Group::WheelNuts, 3),
+        item: item(ItemKind::LugNuts, 3),
         kind: MishapKind::Sheared,
         part: "stud and nut".to_owned(),
         minutes: 40,
     })]);
-    job.tap(vec![What::Consent(Consent {
+    job.tap(vec![Event::Consent(Consent {
         step,
         scope: Scope::Extra,
         yes: false,
         how: How::Spoken,
         amount: None,
     })]);
-    job.tap(vec![What::Also(Also {
-        item: item(Group::Other, 1),
+    job.tap(vec![Event::Also(Also {
+        item: item(ItemKind::Other, 1),
         name: "hose bracket".to_owned(),
         card: None,
     })]);
@@ -72,11 +72,11 @@ fn an_angle_names_by_what_it_was_read_beside_the_wrench() {
         carried.more.angle_due = due.map(|day| day.parse().unwrap());
         let stages = vec![torque("180"), angle("60")];
         job.tap(vec![
-            What::Carried(carried),
+            Event::Carried(carried),
             card(CardItem::AxleNut, stages),
         ]);
-        job.tap(told.map(|by| What::Angled(step, by)).into_iter().collect());
-        job.turned(Step::TurnAxleNut, Group::AxleNut, "180");
+        job.tap(told.map(|by| Event::Angled(step, by)).into_iter().collect());
+        job.turned(Step::TurnAxleNut, ItemKind::AxleNut, "180");
         let report = report(&job);
         let table = report.technician.iter().find_map(|block| match block {
             Block::Table { head, rows } if head.len() == 5 && head[2] == "Wrench" => Some(rows),
@@ -100,8 +100,8 @@ fn a_wrench_past_its_check_is_told_beside_what_it_turned() {
         let mut job = sample::packed(None, sample::play_card("0.05"));
         let mut carried = job.sheet().carried().unwrap().clone();
         carried.wrenches[0].upkeep.checked = Some(checked.parse().unwrap());
-        job.tap(vec![What::Carried(carried)]);
-        job.turned(Step::TurnAxleNut, Group::AxleNut, "180.5");
+        job.tap(vec![Event::Carried(carried)]);
+        job.turned(Step::TurnAxleNut, ItemKind::AxleNut, "180.5");
         let report = report(&job);
         let table = report.technician.iter().find_map(|block| match block {
             Block::Table { head, rows } if head.len() == 5 && head[2] == "Wrench" => Some(rows),

@@ -7,18 +7,18 @@
 )]
 
 use super::not_proved;
-use crate::job::entry::{Reply, What};
+use crate::job::entry::{Event, Reply};
 use crate::report::sample::{self, Job};
 use crate::report::tests::{never_says, report, says, told};
 use crate::report::{Block, must_not_drive};
 use crate::text::Lang::English;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Because, Check, Pick, Step, StepKey};
+use crate::trade::wheel_end::{Check, Choice, NotDoneReason, Step, StepKey};
 
 const SAFE: &str = "REPLACED, safe to drive";
 const OPEN: &str = "REPLACED, not released yet";
 const ROAD: StepKey = StepKey::once(Step::ProveRoad);
-const LAMPS: StepKey = StepKey::once(Step::ProveLamps);
+const WARNING_LIGHTS: StepKey = StepKey::once(Step::ProveWarningLights);
 
 fn head(job: &Job) -> String {
     let first: Vec<Block> = report(job).page_one.into_iter().take(1).collect();
@@ -28,10 +28,10 @@ fn head(job: &Job) -> String {
 /// The finished job without the last answer to a step, as if it never came.
 fn without(step: StepKey) -> Job {
     let mut job = sample::finished(None);
-    let answers = |what: &What| matches!(what, What::Answered(of, _) if *of == step);
+    let answers = |what: &Event| matches!(what, Event::Answered(of, _) if *of == step);
     let answer = job.entries.iter().find(|entry| answers(&entry.what));
     let id = answer.unwrap().id.clone();
-    job.tap(vec![What::Strike(vec![id])]);
+    job.tap(vec![Event::Strike(vec![id])]);
     job
 }
 
@@ -60,7 +60,7 @@ fn a_repair_that_was_not_driven_after_it_is_not_called_safe() {
     assert!(not_proved(English, &sample::finished(None).sheet()).is_empty());
     let why = "no road test after the repair is recorded";
     not_released(&without(ROAD), why);
-    not_released(&with(ROAD, Reply::NotDone(Because::NotSafe)), why);
+    not_released(&with(ROAD, Reply::NotDone(NotDoneReason::NotSafe)), why);
     let nothing_tried = Reply::Checked(vec![(Check::SpeedGone, Answer::NotDone)]);
     not_released(&with(ROAD, nothing_tried), why);
     let driven = with(ROAD, Reply::Done);
@@ -100,14 +100,17 @@ fn a_sign_that_was_told_after_the_road_test_was_not_tried_in_it() {
 #[test]
 fn warning_lights_that_nobody_looked_at_or_that_are_on_keep_it_from_being_called_safe() {
     let why = "the warning lights are not recorded as checked after the repair";
-    not_released(&without(LAMPS), why);
-    not_released(&with(LAMPS, Reply::NotDone(Because::NoTime)), why);
-    let abs = with(LAMPS, Reply::Picked(Pick::AbsLamp));
+    not_released(&without(WARNING_LIGHTS), why);
+    not_released(
+        &with(WARNING_LIGHTS, Reply::NotDone(NotDoneReason::NoTime)),
+        why,
+    );
+    let abs = with(WARNING_LIGHTS, Reply::Picked(Choice::AbsWarningLight));
     not_released(&abs, "the ABS or stability warning light is on");
-    let other = with(LAMPS, Reply::Picked(Pick::OtherLamp));
+    let other = with(WARNING_LIGHTS, Reply::Picked(Choice::OtherWarningLight));
     not_released(&other, "a warning light other than brake and ABS is on");
     // With the brake light on the car must not be driven at all.
-    let brake = with(LAMPS, Reply::Picked(Pick::BrakeLamp));
+    let brake = with(WARNING_LIGHTS, Reply::Picked(Choice::BrakeWarningLight));
     says(
         &head(&brake),
         &[

@@ -5,7 +5,7 @@
     clippy::indexing_slicing
 )]
 use super::*;
-use crate::job::entry::{Setup, VehicleField, What};
+use crate::job::entry::{Event, Setup, VehicleField};
 use crate::job::runout::{Spotted, angle_typed, kept, limit_card, marked, skipped};
 use crate::report::sample::{self, Job};
 use crate::report::{Reader, Report};
@@ -59,7 +59,7 @@ fn says(text: &str, wanted: &[&str]) {
 }
 
 #[test]
-fn a_job_without_a_run_says_nothing_of_run_out() {
+fn a_job_without_a_run_says_nothing_of_runout() {
     assert!(!text(&sample::finished(None)).contains("Runout"));
 }
 
@@ -111,8 +111,8 @@ fn a_limit_stands_with_its_source_and_the_positions_best_first() {
         LengthUnit::Millimetre,
         sample::source(3),
     );
-    let studs = What::Vehicle(VehicleField::Studs, "5".to_owned());
-    job.tap(vec![studs, What::RunoutLimit(most.unwrap())]);
+    let studs = Event::Vehicle(VehicleField::Studs, "5".to_owned());
+    job.tap(vec![studs, Event::RunoutLimit(most.unwrap())]);
     run(&mut job, 1, 1, &WOBBLE);
     run(&mut job, 2, 2, &["0", "1", "1", "1", "0", "99", "99", "99"]);
     let text = text(&job);
@@ -140,7 +140,7 @@ fn too_few_places_ask_for_more_and_print_no_verdict() {
         LengthUnit::Millimetre,
         sample::source(3),
     );
-    job.tap(vec![What::RunoutLimit(most.unwrap())]);
+    job.tap(vec![Event::RunoutLimit(most.unwrap())]);
     run(&mut job, 1, 1, &["0", "5", "1", "96"]);
     let text = text(&job);
     says(

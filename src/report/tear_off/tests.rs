@@ -1,4 +1,4 @@
-//! What the owner tears off.
+//! What the customer tears off.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -9,7 +9,7 @@
 use crate::job::entry::{Quantity, Reply};
 use crate::report::sample::{self, Job};
 use crate::report::tests::report;
-use crate::trade::wheel_end::{Because, Step, StepKey};
+use crate::trade::wheel_end::{NotDoneReason, Step, StepKey};
 use crate::units::{DistanceUnit, TypedDistance};
 
 fn sentence(job: &Job) -> String {
@@ -34,7 +34,7 @@ fn where_nobody_read_the_odometer_it_names_distance_and_day_alone() {
     let mut job = sample::finished(None);
     job.answer(
         StepKey::once(Step::Odometer),
-        Reply::NotDone(Because::NoTime),
+        Reply::NotDone(NotDoneReason::NoTime),
     );
     let said = "Have the lug-nut torque checked after 80\u{a0}km, no later than Mar 9, 2025.";
     assert_eq!(sentence(&job), said);

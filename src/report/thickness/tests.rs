@@ -5,7 +5,7 @@
     clippy::indexing_slicing
 )]
 use super::*;
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::job::thickness::{Placed, limit_card};
 use crate::report::sample::{self, Job};
 use crate::report::{Reader, Report};
@@ -92,7 +92,7 @@ fn limits_stand_with_their_source_and_what_they_say() {
     for (bound, value) in [(Bound::Least, "22.2"), (Bound::Variation, "0.017")] {
         let of = (corner.axle(), bound);
         let card = limit_card(of, value, LengthUnit::Millimetre, sample::source(3));
-        job.tap(vec![What::ThicknessLimit(card.unwrap())]);
+        job.tap(vec![Event::ThicknessLimit(card.unwrap())]);
     }
     measure(&mut job, &WAVE);
     says(

@@ -7,12 +7,12 @@
 )]
 
 use crate::job::dial_setup::recorded;
-use crate::job::entry::{Charge, Ending, Reply, What};
+use crate::job::entry::{Charge, Ending, Event, Reply};
 use crate::report::sample::{self, AT, Job};
 use crate::report::tests::{never_says, report, says, told};
 use crate::trade::fastening::CardBody;
 use crate::trade::play::{Decision, Felt, Method, Way};
-use crate::trade::wheel_end::{Pick, SetName, Step, StepKey, When};
+use crate::trade::wheel_end::{Choice, SetName, Step, StepKey, When};
 
 fn page(job: &Job) -> String {
     told(&report(job).page_one)
@@ -37,10 +37,10 @@ fn a_rough_new_part_is_told_before_the_old_parts_reasons() {
     let noisy = "The new wheel bearing is noisy when it is turned by hand.";
     let old = "The bearing feels rough when the wheel is turned by hand.";
     for (pick, new) in [
-        (Pick::Rough, vec![rough]),
-        (Pick::Noisy, vec![noisy]),
-        (Pick::RoughNoisy, vec![rough, noisy]),
-        (Pick::GrindsHot, vec![rough, noisy]),
+        (Choice::Rough, vec![rough]),
+        (Choice::Noisy, vec![noisy]),
+        (Choice::RoughNoisy, vec![rough, noisy]),
+        (Choice::GrindsHot, vec![rough, noisy]),
     ] {
         let mut job = sample::finished(None);
         job.answer(spin, Reply::Picked(pick));
@@ -48,7 +48,7 @@ fn a_rough_new_part_is_told_before_the_old_parts_reasons() {
         let next = "The repair is not proved. The cause must be found";
         let all = [&["DO NOT DRIVE"][..], &new, &[next, "Why", before, old]].concat();
         in_order(&page(&job), &all);
-        if pick == Pick::Rough {
+        if pick == Choice::Rough {
             never_says(&page(&job), &[noisy]);
         }
         // Left as it stands, it is told all the same.
@@ -74,9 +74,9 @@ fn a_new_part_that_moves_too_far_says_so() {
 }
 
 /// The manufacturer's limit for this method.
-fn card(method: Method) -> What {
+fn card(method: Method) -> Event {
     let mut card = sample::play_card("0.05");
-    if let What::Card(card) = &mut card
+    if let Event::Card(card) = &mut card
         && let CardBody::Play { way, .. } = &mut card.body
     {
         way.method = method;
@@ -85,10 +85,10 @@ fn card(method: Method) -> What {
 }
 
 /// A noisy bearing without play, measured this way beside this limit.
-fn noisy(way: Way, card: What) -> Job {
+fn noisy(way: Way, card: Event) -> Job {
     let mut job = sample::packed(None, card);
     let still = ["0", "0", "0"];
-    sample::measured(&mut job, Felt::Nothing, Pick::RoughNoisy, still);
+    sample::measured(&mut job, Felt::Nothing, Choice::RoughNoisy, still);
     let set = SetName {
         when: When::Before,
         nth: 1,
@@ -114,7 +114,7 @@ fn movement_is_called_no_reason_only_where_it_was_compared() {
     // With a slack axle nut it is no reading of the bearing at all.
     let mut slack = noisy(Way::DEFAULT, card(Method::Axial));
     let nut = StepKey::at(Step::NutFound, AT);
-    slack.answer(nut, Reply::Picked(Pick::NutSlack));
+    slack.answer(nut, Reply::Picked(Choice::NutSlack));
     slack.decided(Decision::Stop);
     for job in [
         slack,

@@ -1,6 +1,6 @@
 //! The words of the card book, and of what belongs to its cards.
 
-use crate::job::news::BookNews;
+use crate::job::spec_diff::BookNews;
 
 /// A span of days in the unit that a person thinks of it in.
 pub(in crate::text) fn days_ago(days: i64) -> String {

@@ -14,12 +14,12 @@ pub(in crate::text) fn check(check: Check) -> &'static str {
         Check::NutsAsFound => "Every lug nut is there and tight",
         Check::WheelUpright => "The wheel stands upright",
         Check::PedalFirm => "The brake pedal is firm and stays up",
-        Check::Tyres => "Tires sound, pressures set",
+        Check::Tires => "Tires sound, pressures set",
         Check::JackPoint => "Jack at the manufacturer's point",
         Check::StandUnder => "Jack stand under a rated point; it carries the car",
-        Check::WheelUnderSill => "Spare wheel or block under the rocker panel",
+        Check::WheelUnderRocker => "Spare wheel or block under the rocker panel",
         Check::Pilot => "Hub pilot the same size",
-        Check::StudCircle => "Bolt circle and studs match",
+        Check::BoltCircle => "Bolt circle and studs match",
         Check::Splines => "Same spline count; slides onto the shaft",
         Check::Plug => "Same plug, same length of wire",
         Check::Depth => "Same depth from flange to seat",
@@ -58,13 +58,13 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
             "Do not drive: a wheel that leans is STOP. Raise it and find out what is loose or broken."
         }
         Check::PedalFirm => "Do not drive: find and fix the brake fault first.",
-        Check::Tyres => "Do not drive on a damaged tire. Set the pressures first.",
+        Check::Tires => "Do not drive on a damaged tire. Set the pressures first.",
         Check::JackPoint => "Lower the car and find the manufacturer's jacking point.",
         Check::StandUnder => {
             "Put the jack stand under a rated point; keep clear until it carries the car."
         }
-        Check::WheelUnderSill => "Put a spare wheel or a block under the rocker panel first.",
-        Check::Pilot | Check::StudCircle | Check::Splines | Check::Plug | Check::Depth => {
+        Check::WheelUnderRocker => "Put a spare wheel or a block under the rocker panel first.",
+        Check::Pilot | Check::BoltCircle | Check::Splines | Check::Plug | Check::Depth => {
             "Do not install it: leave the car on its jack stand, get the right part, then compare again."
         }
         Check::SpeedGone

@@ -3,18 +3,20 @@
 use crate::job::reason::Rule;
 use crate::text::customer::{Lit, Now};
 use crate::trade::play::Against;
-use crate::trade::wheel_end::Pick;
+use crate::trade::wheel_end::Choice;
 
 /// The large word.
 pub(in crate::text) fn now(now: Now) -> &'static str {
     match now {
-        Now::Unfinished | Now::Stop | Now::ProofFailed | Now::PedalSoft | Now::BrakeLamp => {
-            "DO NOT DRIVE"
-        }
+        Now::Unfinished
+        | Now::Stop
+        | Now::ProofFailed
+        | Now::PedalSoft
+        | Now::BrakeWarningLight => "DO NOT DRIVE",
         Now::ReplacedSafe => "REPLACED, safe to drive",
         Now::ReplacedOpen => "REPLACED, not released yet",
         Now::NothingFound => "Nothing found",
-        Now::LampOn => "WARNING LIGHT ON",
+        Now::WarningLightOn => "WARNING LIGHT ON",
         Now::Watch => "WATCH: check again",
         Now::Declined => "NOT REPAIRED: repair declined",
         Now::InspectionDeclined => "NOT INSPECTED: inspection declined",
@@ -42,7 +44,7 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
         Now::PedalSoft => {
             "The brake pedal is not firm. The brakes can fail, and people can be hurt or killed."
         }
-        Now::BrakeLamp => {
+        Now::BrakeWarningLight => {
             "The brake warning light was on when last seen. The brakes can fail, and people can be hurt or killed."
         }
         Now::ReplacedSafe => {
@@ -57,7 +59,7 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
             "We found nothing that must be repaired today. Everything is back in place. \
              The car may be driven. That is not a promise that the bearing will last."
         }
-        Now::LampOn => {
+        Now::WarningLightOn => {
             "We found nothing at the wheel bearing that must be repaired today. Everything is back \
              in place. A warning light was on, and its cause is not known."
         }
@@ -107,7 +109,7 @@ pub(in crate::text) fn why(rule: Rule, of: &str) -> Option<&'static str> {
             "The wheel hub moves less than the limit allows, but too close to it to be sure."
         }
         Rule::UnderProven => "The wheel hub moves less than the limit allows.",
-        Rule::NoMakerLimit => {
+        Rule::NoManufacturerLimit => {
             "The wheel hub moves less than a default limit (common practice, no source). That alone clears nothing."
         }
         Rule::NoMovementSeen => "The wheel hub did not move when it was pushed and pulled.",
@@ -154,19 +156,19 @@ pub(in crate::text) fn against(against: Against) -> &'static str {
     }
 }
 
-pub(in crate::text) const fn lamp_name(lamp: Pick) -> &'static str {
-    match lamp {
-        Pick::BrakeLamp => "the brake warning light",
-        Pick::AbsLamp => "the ABS or stability warning light",
+pub(in crate::text) const fn warning_light_name(warning_light: Choice) -> &'static str {
+    match warning_light {
+        Choice::BrakeWarningLight => "the brake warning light",
+        Choice::AbsWarningLight => "the ABS or stability warning light",
         _ => "a warning light other than brake and ABS",
     }
 }
 
 /// A warning light that is or was on, and what to do about one that may be on still.
-pub(in crate::text) fn lamp(lamp: Pick, lit: Lit) -> String {
-    let name = match lamp {
-        Pick::BrakeLamp => "The brake warning light",
-        Pick::AbsLamp => "The ABS or stability warning light",
+pub(in crate::text) fn warning_light(warning_light: Choice, lit: Lit) -> String {
+    let name = match warning_light {
+        Choice::BrakeWarningLight => "The brake warning light",
+        Choice::AbsWarningLight => "The ABS or stability warning light",
         _ => "A warning light other than brake and ABS",
     };
     let is = match lit {
@@ -179,9 +181,11 @@ pub(in crate::text) fn lamp(lamp: Pick, lit: Lit) -> String {
         Lit::SinceTheWork => "is on. It was off before the work",
         Lit::After => "is on",
     };
-    let todo = match lamp {
-        Pick::BrakeLamp => "Have the brakes checked before the car is driven.",
-        Pick::AbsLamp => "Have the cause found. Until then ABS and stability control may not work.",
+    let todo = match warning_light {
+        Choice::BrakeWarningLight => "Have the brakes checked before the car is driven.",
+        Choice::AbsWarningLight => {
+            "Have the cause found. Until then ABS and stability control may not work."
+        }
         _ => "Look it up in the owner's manual and have the cause found.",
     };
     format!("{name} {is}. {todo}")

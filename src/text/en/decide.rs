@@ -13,7 +13,7 @@ pub(in crate::text) fn decision(decision: Decision) -> &'static str {
     }
 }
 
-pub(in crate::text) fn decision_sentence_owner(decision: Decision) -> &'static str {
+pub(in crate::text) fn decision_sentence_customer(decision: Decision) -> &'static str {
     match decision {
         Decision::Keep => {
             "We found nothing today that says this wheel bearing must be replaced. \

@@ -1,14 +1,14 @@
 //! The words of Pack, the cards and the settings.
 
-use crate::job::kit::KitSlip;
-use crate::job::typed_card::CardSlip;
+use crate::job::kit::KitError;
+use crate::job::typed_card::CardInputError;
 use crate::text::{Desk, Lang, desk};
 use crate::trade::fastening::calibration::CheckDue;
-use crate::trade::fastening::card::CardFault;
-use crate::trade::fastening::{Misfit, ThreadSlip};
-use crate::trade::money::{AmountSlip, EstimateFault};
+use crate::trade::fastening::card::CardError;
+use crate::trade::fastening::{ThreadError, WrenchError};
+use crate::trade::money::{AmountError, EstimateError};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
-use crate::units::DecimalSlip;
+use crate::units::DecimalError;
 
 pub(in crate::text) fn fixing(fixing: Fixing) -> &'static str {
     match fixing {
@@ -53,87 +53,89 @@ pub(in crate::text) fn vin_error(error: VinError) -> String {
     }
 }
 
-pub(in crate::text) fn decimal_slip(slip: DecimalSlip) -> String {
+pub(in crate::text) fn decimal_slip(slip: DecimalError) -> String {
     match slip {
-        DecimalSlip::Empty => "Type the number.".to_owned(),
-        DecimalSlip::NoDigit => "There is no digit in it.".to_owned(),
-        DecimalSlip::TwoSeparators => {
+        DecimalError::Empty => "Type the number.".to_owned(),
+        DecimalError::NoDigit => "There is no digit in it.".to_owned(),
+        DecimalError::TwoSeparators => {
             "Two separators: leave out those between thousands.".to_owned()
         }
-        DecimalSlip::Exponent => "Write it without an exponent.".to_owned(),
-        DecimalSlip::SpaceInside => "There is a space between the digits.".to_owned(),
-        DecimalSlip::SignInside => "The sign belongs in front.".to_owned(),
-        DecimalSlip::NotADigit { found } => format!("\"{found}\" is no digit."),
-        DecimalSlip::TooLong { digits } => format!("{digits} digits are too many."),
+        DecimalError::Exponent => "Write it without an exponent.".to_owned(),
+        DecimalError::SpaceInside => "There is a space between the digits.".to_owned(),
+        DecimalError::SignInside => "The sign belongs in front.".to_owned(),
+        DecimalError::NotADigit { found } => format!("\"{found}\" is no digit."),
+        DecimalError::TooLong { digits } => format!("{digits} digits are too many."),
     }
 }
 
-pub(in crate::text) fn estimate_fault(fault: EstimateFault) -> String {
+pub(in crate::text) fn estimate_fault(fault: EstimateError) -> String {
     match fault {
-        EstimateFault::Empty => "There is no line yet.".to_owned(),
-        EstimateFault::Quantity { line } => {
+        EstimateError::Empty => "There is no line yet.".to_owned(),
+        EstimateError::Quantity { line } => {
             format!("Line {line}: the quantity must be above zero.")
         }
-        EstimateFault::Tax => "The tax lies between 0 and 100 percent.".to_owned(),
-        EstimateFault::BelowNothing => "The lines come to less than nothing.".to_owned(),
-        EstimateFault::TooLarge => "That is more than an amount can be.".to_owned(),
+        EstimateError::Tax => "The tax lies between 0 and 100 percent.".to_owned(),
+        EstimateError::BelowNothing => "The lines come to less than nothing.".to_owned(),
+        EstimateError::TooLarge => "That is more than an amount can be.".to_owned(),
     }
 }
 
-pub(in crate::text) fn amount_slip(slip: AmountSlip) -> String {
+pub(in crate::text) fn amount_slip(slip: AmountError) -> String {
     match slip {
-        AmountSlip::NoNumber(slip) => decimal_slip(slip),
-        AmountSlip::Negative => "An amount is not below zero.".to_owned(),
-        AmountSlip::TooFine { digits: 0 } => "This currency has no smaller unit.".to_owned(),
-        AmountSlip::TooFine { digits } => {
+        AmountError::NoNumber(slip) => decimal_slip(slip),
+        AmountError::Negative => "An amount is not below zero.".to_owned(),
+        AmountError::TooFine { digits: 0 } => "This currency has no smaller unit.".to_owned(),
+        AmountError::TooFine { digits } => {
             format!("This currency has {digits} digits behind the mark.")
         }
-        AmountSlip::TooLarge => "The amount is too large.".to_owned(),
+        AmountError::TooLarge => "The amount is too large.".to_owned(),
     }
 }
 
-pub(in crate::text) fn card_slip(slip: CardSlip) -> String {
+pub(in crate::text) fn card_slip(slip: CardInputError) -> String {
     match slip {
-        CardSlip::Value(slip) => decimal_slip(slip),
-        CardSlip::Angle(DecimalSlip::Empty) => {
+        CardInputError::Value(slip) => decimal_slip(slip),
+        CardInputError::Angle(DecimalError::Empty) => {
             "Type the angle, or say that there is none.".to_owned()
         }
-        CardSlip::Angle(slip) => decimal_slip(slip),
-        CardSlip::Further(nth, slip) => format!("Further stage {nth}: {}", decimal_slip(slip)),
-        CardSlip::Count => "How many: a whole number, or leave it empty.".to_owned(),
-        CardSlip::Thread(slip) => thread_slip(slip).to_owned(),
-        CardSlip::Fault(fault) => card_fault(fault).to_owned(),
+        CardInputError::Angle(slip) => decimal_slip(slip),
+        CardInputError::Further(nth, slip) => {
+            format!("Further stage {nth}: {}", decimal_slip(slip))
+        }
+        CardInputError::Count => "How many: a whole number, or leave it empty.".to_owned(),
+        CardInputError::Thread(slip) => thread_slip(slip).to_owned(),
+        CardInputError::Fault(fault) => card_fault(fault).to_owned(),
     }
 }
 
-fn thread_slip(slip: ThreadSlip) -> &'static str {
+fn thread_slip(slip: ThreadError) -> &'static str {
     match slip {
-        ThreadSlip::NotAThread => "Write the thread as M12x1.5 or 1/2-20, or leave it empty.",
-        ThreadSlip::NoPitch => "The thread lacks its pitch: M12x1.5, or 1/2-20.",
-        ThreadSlip::OutOfRange => "No fastener here has such a thread.",
+        ThreadError::NotAThread => "Write the thread as M12x1.5 or 1/2-20, or leave it empty.",
+        ThreadError::NoPitch => "The thread lacks its pitch: M12x1.5, or 1/2-20.",
+        ThreadError::OutOfRange => "No fastener here has such a thread.",
     }
 }
 
-fn card_fault(fault: CardFault) -> &'static str {
+fn card_fault(fault: CardError) -> &'static str {
     match fault {
-        CardFault::WrongKind => "This value belongs to another spec.",
-        CardFault::NoTorqueFirst => "A turn on or back needs a torque before it.",
-        CardFault::NotAboveZero { .. } => "The value must be above zero.",
-        CardFault::NegativeLimit => "A limit is not below zero.",
-        CardFault::NoPosition => "Say how the hub is held for the last torque.",
-        CardFault::NoSource => "Name the document and who looked it up.",
-        CardFault::NoReason => "Say why it was not found.",
+        CardError::WrongKind => "This value belongs to another spec.",
+        CardError::NoTorqueFirst => "A turn on or back needs a torque before it.",
+        CardError::NotAboveZero { .. } => "The value must be above zero.",
+        CardError::NegativeLimit => "A limit is not below zero.",
+        CardError::NoPosition => "Say how the hub is held for the last torque.",
+        CardError::NoSource => "Name the document and who looked it up.",
+        CardError::NoReason => "Say why it was not found.",
     }
 }
 
-pub(in crate::text) fn kit_slip(slip: KitSlip) -> String {
+pub(in crate::text) fn kit_slip(slip: KitError) -> String {
     match slip {
-        KitSlip::NoName => "Give the wrench a name.".to_owned(),
-        KitSlip::Number(slip) => decimal_slip(slip),
-        KitSlip::Range => "The lower mark must be above zero and below the upper one.".to_owned(),
-        KitSlip::Day => desk(Lang::English, Desk::DateHint).to_owned(),
-        KitSlip::Share => "Two whole numbers up to 100, the lower one first.".to_owned(),
-        KitSlip::Dial(_) => {
+        KitError::NoName => "Give the wrench a name.".to_owned(),
+        KitError::Number(slip) => decimal_slip(slip),
+        KitError::Range => "The lower mark must be above zero and below the upper one.".to_owned(),
+        KitError::Day => desk(Lang::English, Desk::DateHint).to_owned(),
+        KitError::Share => "Two whole numbers up to 100, the lower one first.".to_owned(),
+        KitError::Dial(_) => {
             "A division is at most 1 mm, and a turn has 10 to 1000 divisions.".to_owned()
         }
     }
@@ -170,12 +172,12 @@ pub(in crate::text) fn check_due(due: CheckDue) -> String {
     }
 }
 
-pub(in crate::text) fn misfit(item: &str, value: &str, why: Misfit) -> String {
+pub(in crate::text) fn misfit(item: &str, value: &str, why: WrenchError) -> String {
     let why = match why {
-        Misfit::NoWrench => "there is no wrench in the van kit",
-        Misfit::AllTooLarge { .. } => "every van wrench is too large",
-        Misfit::AllTooSmall { .. } => "every van wrench ends below it",
-        Misfit::BetweenWrenches { .. } => "it lies between the van's wrenches",
+        WrenchError::NoWrench => "there is no wrench in the van kit",
+        WrenchError::AllTooLarge { .. } => "every van wrench is too large",
+        WrenchError::AllTooSmall { .. } => "every van wrench ends below it",
+        WrenchError::BetweenWrenches { .. } => "it lies between the van's wrenches",
     };
     format!("{item}, {value}: {why}")
 }

@@ -1,4 +1,4 @@
-//! What is said on the way between the yard and its vans.
+//! What is said on the way between the shop and its vans.
 
 use crate::job::entry::Slot;
 
@@ -20,7 +20,7 @@ pub(in crate::text) fn slot_words(day: &str, time: &str, van: &str) -> String {
     told.join(" · ")
 }
 
-/// How much is new since the last receipt.
+/// How much is new since the last confirmation.
 pub(in crate::text) fn new_since(entries: usize, logs: usize) -> String {
     let entry = if entries == 1 { "entry" } else { "entries" };
     let log = if logs == 1 {
@@ -80,8 +80,8 @@ pub(in crate::text) fn closed_file_stem(day: &str, van: &str) -> String {
     named("hubslate-closed", day, van)
 }
 
-/// The name of a receipt, without its ending.
-pub(in crate::text) fn receipt_file_stem(day: &str) -> String {
+/// The name of a confirmation, without its ending.
+pub(in crate::text) fn confirmation_file_stem(day: &str) -> String {
     named("hubslate-confirmation", day, "")
 }
 

@@ -2,27 +2,27 @@
 
 use super::checks::check_no;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Given, Pick, Step};
+use crate::trade::wheel_end::{Choice, Given, Step};
 
 /// Every sentence says what is put right before the question is answered again.
 pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
     match (given, step) {
         // What was not looked at is not told as if it was wrong.
         (Given::Row(check, answer), _) if answer != Answer::NotDone => check_no(check),
-        (Given::Picked(Pick::FlexMore), _) => {
+        (Given::Picked(Choice::FlexMore), _) => {
             "Set the base again, stiffer or closer, then push the knuckle again."
         }
-        (Given::Picked(Pick::BrakeLamp), Step::ProveLamps) => {
+        (Given::Picked(Choice::BrakeWarningLight), Step::ProveWarningLights) => {
             "The car must not move: find out why the brake warning light is on."
         }
-        (Given::Picked(Pick::BrakeLamp), _) => {
+        (Given::Picked(Choice::BrakeWarningLight), _) => {
             "Do not drive: find out why the brake warning light is on."
         }
         (Given::Picked(_), _) => "A new warning light: check plug, wire and sensor first.",
         (_, Step::SiteLook) => "Look at the ground before you raise the car.",
         (_, Step::RightCar) => "Specs and parts are for another car. Find the right car first.",
         (_, Step::Corners) => "Choose a corner first.",
-        (_, Step::Lamps) => "Check the warning lights before you drive.",
+        (_, Step::WarningLights) => "Check the warning lights before you drive.",
         (_, Step::MeetLook) => "Check key and part before anything is loosened.",
         (_, Step::TeardownYes) => {
             "Ask the customer to approve the inspection before anything is loosened."
@@ -50,7 +50,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         }
         (_, Step::Decide) => "Make the decision first, or end the job as left unfinished.",
         (_, Step::Agree) => "Ask the customer, or leave the car and wait for the answer.",
-        (_, Step::CrackAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub) => {
+        (_, Step::LoosenAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub) => {
             "Take this off before the next part. Stuck for good: end as left unfinished."
         }
         (_, Step::Compare) => "Compare the new part with the old one before it is installed.",
@@ -59,7 +59,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
             "The car must not move. Pump again; still soft: look for a leak, then bleed the brake."
         }
         (_, Step::Lower) => "Lower the car before it is handed over.",
-        (_, Step::ProveLamps) => "Check the warning lights before the car moves.",
+        (_, Step::ProveWarningLights) => "Check the warning lights before the car moves.",
         (_, Step::Clear) => "Look under the car before it moves.",
         (_, Step::Tools) => "Check that the wheel-lock key is back in the car.",
         (_, Step::End) => "Say how the job ends: finished, or left unfinished.",
@@ -137,7 +137,7 @@ mod tests {
     fn every_answer_that_holds_says_what_to_do_now() {
         let plan = plan(&fold(Vec::new()));
         let mut answers = vec![Given::NotDone, Given::Said(Answer::No)];
-        answers.extend(Pick::ALL.iter().map(|pick| Given::Picked(*pick)));
+        answers.extend(Choice::ALL.iter().map(|pick| Given::Picked(*pick)));
         let rows = Check::ALL.iter().map(|row| Given::Row(*row, Answer::No));
         answers.extend(rows);
         let mut held = 0;
@@ -173,7 +173,7 @@ mod tests {
 
     #[test]
     fn a_part_that_does_not_match_is_sent_for_and_the_corner_waits_on_its_stand() {
-        for check in [Check::Pilot, Check::StudCircle, Check::Splines] {
+        for check in [Check::Pilot, Check::BoltCircle, Check::Splines] {
             let now = follows(Step::Compare, Given::Row(check, Answer::No));
             for word in ["Do not install", "on its jack stand", "get the right part"] {
                 assert!(now.contains(word), "{check:?}: {now}");

@@ -18,7 +18,7 @@ pub(in crate::text) fn caption_word(word: CaptionWord) -> &'static str {
         CaptionWord::WireRoute => "Wire routing",
         CaptionWord::PlateSeat => "Splash shield seat",
         CaptionWord::Seat => "Seat in the knuckle",
-        CaptionWord::LampsOn => "Warning lights",
+        CaptionWord::WarningLightsOn => "Warning lights",
         CaptionWord::Odometer => "Odometer",
         CaptionWord::DialReading => "Dial",
         CaptionWord::Finished => "Finished work",

@@ -1,4 +1,4 @@
-//! The words of the yard's lists and counts.
+//! The words of the shop's lists and counts.
 
 use crate::job::tally::Measure;
 use crate::trade::damage::{CameBackFor, Damage};

@@ -1,7 +1,7 @@
 //! The words of a measurement: how it was taken, what it is worth, what was not done.
 
 use super::desk::decimal_slip;
-use crate::job::seen::{CreepSlip, TipSlip};
+use crate::job::tip_and_drift::{DriftError, TipError};
 use crate::trade::fastening::{Condition, Pattern, PropertyClass};
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
@@ -46,7 +46,7 @@ pub(in crate::text) fn condition(condition: Condition) -> &'static str {
     }
 }
 
-pub(in crate::text) const fn running_torque_unknown() -> &'static str {
+pub(in crate::text) const fn prevailing_torque_unknown() -> &'static str {
     "Prevailing torque: the page does not say"
 }
 
@@ -138,19 +138,19 @@ pub(in crate::text) fn mend_first(source: Source) -> &'static str {
     }
 }
 
-pub(in crate::text) fn tip_slip(slip: TipSlip) -> String {
+pub(in crate::text) fn tip_slip(slip: TipError) -> String {
     match slip {
-        TipSlip::Number(slip) => decimal_slip(slip),
-        TipSlip::TooSteep => {
+        TipError::Number(slip) => decimal_slip(slip),
+        TipError::TooSteep => {
             "Beyond 60° a reading says little. Set the tip square and read again.".to_owned()
         }
     }
 }
 
-pub(in crate::text) fn creep_slip(slip: CreepSlip) -> String {
+pub(in crate::text) fn creep_slip(slip: DriftError) -> String {
     match slip {
-        CreepSlip::Number(slip) => decimal_slip(slip),
-        CreepSlip::TooFar => {
+        DriftError::Number(slip) => decimal_slip(slip),
+        DriftError::TooFar => {
             "No arm warms so far: the setup moved. Set it again and read again.".to_owned()
         }
     }
@@ -158,13 +158,15 @@ pub(in crate::text) fn creep_slip(slip: CreepSlip) -> String {
 
 pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
     match conformity {
-        Conformity::ProvenIn(of) | Conformity::InNotProven(of) if !of.limit.is_makers() => {
+        Conformity::ProvenIn(of) | Conformity::InNotProven(of) if !of.limit.is_manufacturers() => {
             "Under the default limit, which clears nothing"
         }
-        Conformity::OutNotProven(of) if !of.limit.is_makers() => {
+        Conformity::OutNotProven(of) if !of.limit.is_manufacturers() => {
             "Over the default limit, not proven"
         }
-        Conformity::ProvenOut(of) if !of.limit.is_makers() => "Over the default limit, proven",
+        Conformity::ProvenOut(of) if !of.limit.is_manufacturers() => {
+            "Over the default limit, proven"
+        }
         Conformity::ProvenIn(_) => "Within the limit, proven",
         Conformity::InNotProven(_) => "Within the limit, not proven",
         Conformity::OutNotProven(_) => "Over the limit, not proven",
@@ -184,14 +186,14 @@ pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
 
 pub(in crate::text) fn limit_source(source: LimitSource) -> &'static str {
     match source {
-        LimitSource::Maker => "the manufacturer's service information",
+        LimitSource::Manufacturer => "the manufacturer's service information",
         LimitSource::House => "default limit: common practice, no source",
     }
 }
 
 pub(in crate::text) fn limit_name(value: &str, source: LimitSource) -> String {
     match source {
-        LimitSource::Maker => format!("limit {value} (OEM)"),
+        LimitSource::Manufacturer => format!("limit {value} (OEM)"),
         LimitSource::House => format!("limit {value} (default)"),
     }
 }
@@ -231,7 +233,7 @@ pub(in crate::text) fn test(test: Test) -> &'static str {
     }
 }
 
-pub(in crate::text) fn test_owner(test: Test) -> &'static str {
+pub(in crate::text) fn test_customer(test: Test) -> &'static str {
     match test {
         Test::Dial => {
             "How far the wheel hub moves was not measured against the manufacturer's limit."

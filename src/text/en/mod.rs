@@ -1,6 +1,7 @@
-//! English, in US spelling: short, in the technician's order; plain words for the owner.
+//! English, in US spelling: short, in the technician's order; plain words for the customer.
 
 pub(super) mod angle;
+pub(super) mod backdate;
 pub(super) mod book;
 pub(super) mod checks;
 pub(super) mod customer;
@@ -9,7 +10,6 @@ pub(super) mod desk;
 pub(super) mod flow;
 pub(super) mod follows;
 pub(super) mod kept;
-pub(super) mod late;
 pub(super) mod ledger;
 pub(super) mod measure;
 pub(super) mod mishap;

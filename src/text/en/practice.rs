@@ -1,10 +1,10 @@
-//! Practice cars: what their owners say, what is met on them, and the truth at the end.
+//! Practice cars: what their customers say, what is met on them, and the truth at the end.
 
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::trade::answer::Answer;
 use crate::trade::play::Felt;
-use crate::trade::practice::{CardSlip, Named};
-use crate::trade::wheel_end::Pick;
+use crate::trade::practice::{CardTrap, Named};
+use crate::trade::wheel_end::Choice;
 
 /// The family of a practice car; a drawn one has no name of its own.
 pub(in crate::text) fn practice_name(named: Option<Named>) -> &'static str {
@@ -65,22 +65,22 @@ const fn felt_on(felt: Felt) -> &'static str {
     }
 }
 
-const fn found_on(pick: Pick) -> &'static str {
+const fn found_on(pick: Choice) -> &'static str {
     match pick {
-        Pick::SmoothQuiet => "It turns smooth and quiet.",
-        Pick::Rough => "It catches once a turn; you feel it in the spring.",
-        Pick::Noisy => "It hums while it turns.",
-        Pick::RoughNoisy => "It grinds once a turn; you feel it and hear it.",
-        Pick::GrindsHot => "It grinds, and the hub is hot.",
-        Pick::PlayGone => "With the brake held the movement is gone.",
-        Pick::PlayStays => "With the brake held the wheel moves as before.",
-        Pick::LouderRight => "Steering right it is louder, each time.",
-        Pick::LouderLeft => "Steering left it is louder, each time.",
-        Pick::NoChange => "No swerve changes it.",
-        Pick::SameAsOther => "The other side feels the same.",
-        Pick::OtherTighter => "The other side is firm.",
-        Pick::OtherLooser => "The other side is looser.",
-        Pick::NutTight => "The axle nut is tight, its stake untouched.",
+        Choice::SmoothQuiet => "It turns smooth and quiet.",
+        Choice::Rough => "It catches once a turn; you feel it in the spring.",
+        Choice::Noisy => "It hums while it turns.",
+        Choice::RoughNoisy => "It grinds once a turn; you feel it and hear it.",
+        Choice::GrindsHot => "It grinds, and the hub is hot.",
+        Choice::PlayGone => "With the brake held the movement is gone.",
+        Choice::PlayStays => "With the brake held the wheel moves as before.",
+        Choice::LouderRight => "Steering right it is louder, each time.",
+        Choice::LouderLeft => "Steering left it is louder, each time.",
+        Choice::NoChange => "No swerve changes it.",
+        Choice::SameAsOther => "The other side feels the same.",
+        Choice::OtherTighter => "The other side is firm.",
+        Choice::OtherLooser => "The other side is looser.",
+        Choice::NutTight => "The axle nut is tight, its stake untouched.",
         _ => "There is nothing to see.",
     }
 }
@@ -95,14 +95,14 @@ pub(in crate::text) fn practice_had(hidden: Hidden, truth: &str, read: Option<&s
             None => format!("Its true play was {truth}."),
         },
         Hidden::Rough => "The bearing was rough and loud.".to_owned(),
-        Hidden::Tyres => "The hum came from the tires, not from a bearing.".to_owned(),
+        Hidden::Tires => "The hum came from the tires, not from a bearing.".to_owned(),
         Hidden::LooseNuts(loose) => {
             format!("Lug nuts loose: {loose}. The wheel rocked like a worn bearing.")
         }
         Hidden::Base => {
             "The first place of the base gave: it showed play that was not there.".to_owned()
         }
-        Hidden::Card(CardSlip::WheelNutsInPoundFeet) => {
+        Hidden::Card(CardTrap::LugNutsInPoundFeet) => {
             "The lug nuts' spec had lbf·ft where its page has N·m.".to_owned()
         }
         Hidden::NewHub => "The new hub was bad out of its box.".to_owned(),

@@ -5,7 +5,7 @@
 use super::tell;
 use crate::text::step::StepText;
 use crate::trade::play::way::Difference;
-use crate::trade::play::{Method, Place, Rig, SeriesFault};
+use crate::trade::play::{Method, Place, Rig, SeriesError};
 
 pub(in crate::text) fn method_how(method: Method) -> &'static str {
     match method {
@@ -66,13 +66,13 @@ pub(in crate::text) fn not_compared(difference: Difference) -> &'static str {
     }
 }
 
-pub(in crate::text) fn set_fault(fault: SeriesFault) -> String {
+pub(in crate::text) fn set_fault(fault: SeriesError) -> String {
     match fault {
-        SeriesFault::NoRound => "No cycle was read.".to_owned(),
-        SeriesFault::MixedDials => {
+        SeriesError::NoRound => "No cycle was read.".to_owned(),
+        SeriesError::MixedDials => {
             "Not evaluated: the cycles were read on different dials. One set, one dial.".to_owned()
         }
-        SeriesFault::Round { index, fault } => {
+        SeriesError::Round { index, fault } => {
             let why = super::measure::round_error(fault);
             format!("Not evaluated: cycle {}. {why}.", index + 1)
         }

@@ -1,21 +1,21 @@
-//! The words of the report: plain for the owner on page one, exact on the pages after it.
+//! The words of the report: plain for the customer on page one, exact on the pages after it.
 
 use super::words;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 
-pub(in crate::text) fn replaced_owner(corner: Corner) -> String {
+pub(in crate::text) fn replaced_customer(corner: Corner) -> String {
     format!("We replaced the {} wheel bearing.", words::corner(corner))
 }
 
-pub(in crate::text) fn put_back_owner(corner: Corner) -> String {
+pub(in crate::text) fn put_back_customer(corner: Corner) -> String {
     format!(
         "We inspected the {} wheel bearing and put everything back.",
         words::corner(corner)
     )
 }
 
-pub(in crate::text) fn recheck_owner(corner: Corner, date: &str) -> String {
+pub(in crate::text) fn recheck_customer(corner: Corner, date: &str) -> String {
     format!(
         "Have the {} wheel bearing checked again no later than {date}.",
         words::corner(corner)
@@ -35,7 +35,7 @@ pub(in crate::text) fn source_line(document: &str, page: &str, date: &str, who: 
     format!("{document}, page {page}, looked up {date} by {who}")
 }
 
-pub(in crate::text) fn was_found_owner(decision: Decision) -> &'static str {
+pub(in crate::text) fn was_found_customer(decision: Decision) -> &'static str {
     match decision {
         Decision::Keep => "Before the work, no fault was found in this wheel bearing.",
         Decision::Watch => "Before the work, this wheel bearing had to be watched.",
@@ -44,7 +44,7 @@ pub(in crate::text) fn was_found_owner(decision: Decision) -> &'static str {
     }
 }
 
-pub(in crate::text) fn steps_not_done_owner(n: usize) -> String {
+pub(in crate::text) fn steps_not_done_customer(n: usize) -> String {
     match n {
         1 => "1 step of the work was not done. It is named on the technician's pages.".to_owned(),
         _ => format!(

@@ -1,9 +1,9 @@
 //! English for the run-out.
 
 use super::desk::decimal_slip;
-use crate::job::runout::{AngleSlip, Angles, Basis, RadiusSlip};
+use crate::job::runout::{AngleError, Angles, Basis, RadiusError};
 use crate::trade::play::uncertainty::Guarded;
-use crate::trade::runout::{Form, LeftOut, Next, SeriesFault, Surface, Undetermined};
+use crate::trade::runout::{Form, LeftOut, Next, SeriesError, Surface, Undetermined};
 
 pub(in crate::text) fn surface(surface: Surface) -> &'static str {
     match surface {
@@ -20,20 +20,20 @@ pub(in crate::text) fn angles(angles: Angles) -> &'static str {
     }
 }
 
-pub(in crate::text) fn angle_slip(slip: AngleSlip) -> String {
+pub(in crate::text) fn angle_slip(slip: AngleError) -> String {
     match slip {
-        AngleSlip::Number(slip) => decimal_slip(slip),
-        AngleSlip::OffTheTurn => "A place stands from 0° to 360° on from stud 1.".to_owned(),
-        AngleSlip::Taken { place } => {
+        AngleError::Number(slip) => decimal_slip(slip),
+        AngleError::OffTheTurn => "A place stands from 0° to 360° on from stud 1.".to_owned(),
+        AngleError::Taken { place } => {
             format!("Place {place} has this angle. Two places cannot stand at one.")
         }
     }
 }
 
-pub(in crate::text) fn radius_slip(slip: RadiusSlip) -> String {
+pub(in crate::text) fn radius_slip(slip: RadiusError) -> String {
     match slip {
-        RadiusSlip::Number(slip) => decimal_slip(slip),
-        RadiusSlip::NotAboveZero => "A distance from the axle's center is above zero.".to_owned(),
+        RadiusError::Number(slip) => decimal_slip(slip),
+        RadiusError::NotAboveZero => "A distance from the axle's center is above zero.".to_owned(),
     }
 }
 
@@ -88,21 +88,21 @@ pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
     }
 }
 
-pub(in crate::text) fn series_fault(fault: SeriesFault) -> String {
+pub(in crate::text) fn series_fault(fault: SeriesError) -> String {
     match fault {
-        SeriesFault::TooFew { kept, needed } => {
+        SeriesError::TooFew { kept, needed } => {
             format!("{kept} of the readings count. Runout needs at least {needed}.")
         }
-        SeriesFault::TooMany { given } => {
+        SeriesError::TooMany { given } => {
             format!("{given} readings are more than go around a face.")
         }
-        SeriesFault::OffTheDial { index } => {
+        SeriesError::OffTheDial { index } => {
             format!("Reading {} is not on the face of this dial.", index + 1)
         }
-        SeriesFault::MixedDials => {
+        SeriesError::MixedDials => {
             "Not evaluated: the places were read on different dials. One run, one dial.".to_owned()
         }
-        SeriesFault::AskTurns { index } => format!(
+        SeriesError::AskTurns { index } => format!(
             "Not evaluated: the turns of the needle at reading {} were not recorded, and this dial turns once within 0.5 mm (0.020 in).",
             index + 1
         ),

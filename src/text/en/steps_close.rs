@@ -17,7 +17,7 @@ pub(super) const PROVE_PEDAL: StepText = tell(
 )
 .no("Soft or sinks")
 .caution("The car does not move before this is answered with yes.");
-pub(super) const PROVE_LAMPS: StepText = tell(
+pub(super) const PROVE_WARNING_LIGHTS: StepText = tell(
     "Lights and sensor",
     "Key on: which lights stay on? Scan tool: all four wheel speeds at walking pace.",
     "Save the answer",

@@ -1,11 +1,11 @@
-//! Gauge, Decide and Agree: the reading, what it means, and the owner's answer.
+//! Gauge, Decide and Agree: the reading, what it means, and the customer's answer.
 
 use super::tell;
 use crate::text::step::StepText;
 
 const GIVES: &str = "A base that gives is the largest error of all.";
 
-pub(super) const CRACK_WHEEL_NUTS: StepText = tell(
+pub(super) const LOOSEN_LUG_NUTS: StepText = tell(
     "Loosen lug nuts",
     "Lower until the tire grips. Center cap off, each lug nut a quarter turn. Raise, back onto the stand.",
     "Loosened, on the stand",

@@ -46,7 +46,7 @@ pub(super) const CARD_CALIPER_PINS: StepText = tell(
     "Save the spec",
     "A guide pin bolt that backs out lets the caliper hit the wheel.",
 );
-pub(super) const CARD_WHEEL_NUTS: StepText = tell(
+pub(super) const CARD_LUG_NUTS: StepText = tell(
     "Spec: lug nuts",
     "Manufacturer's service information: torque for this wheel, threads dry unless it says otherwise.",
     "Save the spec",

@@ -24,7 +24,7 @@ pub(super) const ODOMETER: StepText = tell(
     "Save the odometer",
     "Re-torque and warranty are counted from this number.",
 );
-pub(super) const LAMPS: StepText = tell(
+pub(super) const WARNING_LIGHTS: StepText = tell(
     "Warning lights",
     "Key on, wait for the bulb check to end. Which lights stay on?",
     "Save the answer",

@@ -6,7 +6,7 @@ use crate::text::step::StepText;
 const NUT_WHY: &str =
     "With the nut loose the rings are no longer clamped. Weight or rolling ruins the bearing.";
 
-pub(super) const CRACK_NUT: StepText = tell(
+pub(super) const LOOSEN_NUT: StepText = tell(
     "Loosen axle nut",
     "Unstake. Wheel on, lug nuts snug, down until the tire grips. Break nut loose, raise, set the stand.",
     "Nut is loose",

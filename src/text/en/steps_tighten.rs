@@ -139,7 +139,7 @@ pub(super) const LOWER_FIRST_STAGE: StepText = StepText {
         "An axle nut that was loosened has only its first stage: chocks and brake on, the car must not be rolled.",
     )
 };
-pub(super) const TURN_WHEEL_NUTS: StepText = tell(
+pub(super) const TURN_LUG_NUTS: StepText = tell(
     "Lug nuts",
     "Star order, by wrench, each to spec. One tap for each, then a paint mark.",
     CLICKED,

@@ -1,9 +1,9 @@
 //! English for the rotor's thickness.
 
 use super::desk::decimal_slip;
-use crate::job::thickness::ThicknessSlip;
+use crate::job::thickness::ThicknessInputError;
 use crate::trade::play::uncertainty::Guarded;
-use crate::trade::runout::{Bound, RotorNext, ThicknessFault};
+use crate::trade::runout::{Bound, RotorNext, ThicknessError};
 use crate::trade::vehicle::Axle;
 
 pub(in crate::text) fn bound(bound: Bound) -> &'static str {
@@ -43,25 +43,25 @@ pub(in crate::text) fn next_of_rotor(next: RotorNext) -> &'static str {
     }
 }
 
-pub(in crate::text) fn thickness_fault(fault: ThicknessFault) -> String {
+pub(in crate::text) fn thickness_fault(fault: ThicknessError) -> String {
     match fault {
-        ThicknessFault::TooFew { given } => {
+        ThicknessError::TooFew { given } => {
             format!("{given} places were measured. At least 4 show the thinnest, 5 a variation.")
         }
-        ThicknessFault::TooMany { given } => {
+        ThicknessError::TooMany { given } => {
             format!("{given} readings are more than go around a rotor.")
         }
-        ThicknessFault::NoThickness { index } => {
+        ThicknessError::NoThickness { index } => {
             format!("Reading {} is no thickness.", index + 1)
         }
-        ThicknessFault::Division { .. } => "No micrometer has such a step.".to_owned(),
+        ThicknessError::Division { .. } => "No micrometer has such a step.".to_owned(),
     }
 }
 
-pub(in crate::text) fn thickness_slip(slip: ThicknessSlip) -> String {
+pub(in crate::text) fn thickness_slip(slip: ThicknessInputError) -> String {
     match slip {
-        ThicknessSlip::Number(slip) => decimal_slip(slip),
-        ThicknessSlip::NotAboveZero => "A thickness is above zero.".to_owned(),
+        ThicknessInputError::Number(slip) => decimal_slip(slip),
+        ThicknessInputError::NotAboveZero => "A thickness is above zero.".to_owned(),
     }
 }
 

@@ -9,7 +9,7 @@ use crate::trade::money::{LineKind, TaxRounding};
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Because, Group, Hold, HoldPoint, Item, Kind, NutPosition, Phase, Pick, Sign,
+    Choice, HoldPoint, Item, ItemKind, ItemState, Kind, NotDoneReason, NutPosition, Phase, Sign,
 };
 
 pub(in crate::text) fn phase(phase: Phase) -> &'static str {
@@ -45,54 +45,54 @@ pub(in crate::text) fn sign(sign: Sign) -> &'static str {
     }
 }
 
-pub(in crate::text) fn pick(pick: Pick) -> &'static str {
+pub(in crate::text) fn pick(pick: Choice) -> &'static str {
     match pick {
-        Pick::NoLamps => "No lights",
-        Pick::AbsLamp => "ABS or stability light",
-        Pick::BrakeLamp => "Brake warning light",
-        Pick::OtherLamp => "Another light",
-        Pick::LouderRight => "Steering right",
-        Pick::LouderLeft => "Steering left",
-        Pick::NoChange => "No change",
-        Pick::PlayGone => "The play is gone",
-        Pick::PlayStays => "The play stays",
-        Pick::SmoothQuiet => "Smooth and quiet",
-        Pick::Rough => "Rough",
-        Pick::Noisy => "Noisy",
-        Pick::RoughNoisy => "Rough and noisy",
-        Pick::GrindsHot => "Grinds, hot or smokes",
-        Pick::SameAsOther => "Both the same",
-        Pick::OtherTighter => "The other is tighter",
-        Pick::OtherLooser => "The other is looser",
-        Pick::NutTight => "Tight, not touched",
-        Pick::NutRetorqued => "Was loosened, re-torqued",
-        Pick::NutSlack => "Found slack",
-        Pick::FlexNone => "It does not move",
-        Pick::FlexHalf => "Half a division",
-        Pick::FlexOne => "One division",
-        Pick::BaseElsewhere => "Not on the knuckle",
-        Pick::FlexMore => "More than one",
-        Pick::NoneLoose => "None was loose",
-        Pick::SomeLoose => "At least one was loose",
-        Pick::RetorqueDeclined => "Customer declined",
-        Pick::NoComeback => "No",
-        Pick::SameCorner => "Yes, the same corner",
-        Pick::OtherCorner => "Yes, another corner",
+        Choice::NoWarningLights => "No lights",
+        Choice::AbsWarningLight => "ABS or stability light",
+        Choice::BrakeWarningLight => "Brake warning light",
+        Choice::OtherWarningLight => "Another light",
+        Choice::LouderRight => "Steering right",
+        Choice::LouderLeft => "Steering left",
+        Choice::NoChange => "No change",
+        Choice::PlayGone => "The play is gone",
+        Choice::PlayStays => "The play stays",
+        Choice::SmoothQuiet => "Smooth and quiet",
+        Choice::Rough => "Rough",
+        Choice::Noisy => "Noisy",
+        Choice::RoughNoisy => "Rough and noisy",
+        Choice::GrindsHot => "Grinds, hot or smokes",
+        Choice::SameAsOther => "Both the same",
+        Choice::OtherTighter => "The other is tighter",
+        Choice::OtherLooser => "The other is looser",
+        Choice::NutTight => "Tight, not touched",
+        Choice::NutRetorqued => "Was loosened, re-torqued",
+        Choice::NutSlack => "Found slack",
+        Choice::FlexNone => "It does not move",
+        Choice::FlexHalf => "Half a division",
+        Choice::FlexOne => "One division",
+        Choice::BaseElsewhere => "Not on the knuckle",
+        Choice::FlexMore => "More than one",
+        Choice::NoneLoose => "None was loose",
+        Choice::SomeLoose => "At least one was loose",
+        Choice::RetorqueDeclined => "Customer declined",
+        Choice::NoComeback => "No",
+        Choice::SameCorner => "Yes, the same corner",
+        Choice::OtherCorner => "Yes, another corner",
     }
 }
 
-pub(in crate::text) fn because(because: Because) -> &'static str {
+pub(in crate::text) fn because(because: NotDoneReason) -> &'static str {
     match because {
-        Because::NotNeeded => "Not needed",
-        Because::NoTool => "No tool for it",
-        Because::NoLight => "No light, no sight",
-        Because::NotSafe => "Not safe",
-        Because::WillNotGo => "It will not go",
-        Because::OwnerSaysNo => "Customer declines",
-        Because::NoTime => "No time",
-        Because::NotFitted => "This car has none",
-        Because::DoneEarlier => "Done earlier",
-        Because::Other => "Another reason",
+        NotDoneReason::NotNeeded => "Not needed",
+        NotDoneReason::NoTool => "No tool for it",
+        NotDoneReason::NoLight => "No light, no sight",
+        NotDoneReason::NotSafe => "Not safe",
+        NotDoneReason::WillNotGo => "It will not go",
+        NotDoneReason::CustomerSaysNo => "Customer declines",
+        NotDoneReason::NoTime => "No time",
+        NotDoneReason::NotFitted => "This car has none",
+        NotDoneReason::DoneEarlier => "Done earlier",
+        NotDoneReason::Other => "Another reason",
     }
 }
 
@@ -138,48 +138,48 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
     }
 }
 
-pub(in crate::text) fn group(group: Group) -> &'static str {
+pub(in crate::text) fn group(group: ItemKind) -> &'static str {
     match group {
-        Group::AxleNut => "Axle nut",
-        Group::HubBolts => "Hub bolts",
-        Group::BracketBolts => "Bracket bolts",
-        Group::CaliperPins => "Guide pin bolts",
-        Group::WheelNuts => "Lug nuts",
-        Group::Wheel => "Wheel",
-        Group::Caliper => "Caliper",
-        Group::Pads => "Brake pads",
-        Group::Bracket => "Caliper bracket",
-        Group::Rotor => "Rotor",
-        Group::SensorWire => "Sensor wire",
-        Group::Plate => "Splash shield",
-        Group::Hub => "Hub",
-        Group::Stake => "Stake of the axle nut",
-        Group::Other => "Also off",
+        ItemKind::AxleNut => "Axle nut",
+        ItemKind::HubBolts => "Hub bolts",
+        ItemKind::BracketBolts => "Bracket bolts",
+        ItemKind::CaliperPins => "Guide pin bolts",
+        ItemKind::LugNuts => "Lug nuts",
+        ItemKind::Wheel => "Wheel",
+        ItemKind::Caliper => "Caliper",
+        ItemKind::Pads => "Brake pads",
+        ItemKind::Bracket => "Caliper bracket",
+        ItemKind::Rotor => "Rotor",
+        ItemKind::SensorWire => "Sensor wire",
+        ItemKind::Plate => "Splash shield",
+        ItemKind::Hub => "Hub",
+        ItemKind::Stake => "Stake of the axle nut",
+        ItemKind::Other => "Also off",
     }
 }
 
 pub(in crate::text) fn item(item: Item) -> String {
     let number = item.number;
     match item.group {
-        Group::HubBolts => format!("Hub bolt {number}"),
-        Group::BracketBolts => format!("Bracket bolt {number}"),
-        Group::WheelNuts => format!("Lug nut {number}"),
-        Group::CaliperPins => match number {
+        ItemKind::HubBolts => format!("Hub bolt {number}"),
+        ItemKind::BracketBolts => format!("Bracket bolt {number}"),
+        ItemKind::LugNuts => format!("Lug nut {number}"),
+        ItemKind::CaliperPins => match number {
             1 => "Guide pin bolt, upper".to_owned(),
             2 => "Guide pin bolt, lower".to_owned(),
             _ => format!("Guide pin bolt {number}"),
         },
-        Group::AxleNut
-        | Group::Wheel
-        | Group::Caliper
-        | Group::Pads
-        | Group::Bracket
-        | Group::Rotor
-        | Group::SensorWire
-        | Group::Plate
-        | Group::Hub
-        | Group::Stake => group(item.group).to_owned(),
-        Group::Other => format!("{} {number}", group(item.group)),
+        ItemKind::AxleNut
+        | ItemKind::Wheel
+        | ItemKind::Caliper
+        | ItemKind::Pads
+        | ItemKind::Bracket
+        | ItemKind::Rotor
+        | ItemKind::SensorWire
+        | ItemKind::Plate
+        | ItemKind::Hub
+        | ItemKind::Stake => group(item.group).to_owned(),
+        ItemKind::Other => format!("{} {number}", group(item.group)),
     }
 }
 
@@ -187,13 +187,13 @@ pub(in crate::text) fn item_at(of: Item) -> String {
     format!("{}, {}", item(of), corner(of.corner))
 }
 
-pub(in crate::text) fn hold_state(hold: Hold) -> &'static str {
+pub(in crate::text) fn hold_state(hold: ItemState) -> &'static str {
     match hold {
-        Hold::Off => "off",
-        Hold::Loosened => "loosened",
-        Hold::ByHand => "in by hand",
-        Hold::Snug => "snug, not at spec",
-        Hold::Done => "done",
+        ItemState::Off => "off",
+        ItemState::Loosened => "loosened",
+        ItemState::ByHand => "in by hand",
+        ItemState::Snug => "snug, not at spec",
+        ItemState::Done => "done",
     }
 }
 
@@ -239,13 +239,13 @@ pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
         KitItem::AxleSocket => "Socket for the axle nut",
         KitItem::TorqueWrench => "Torque wrenches",
         KitItem::AngleGauge => "Angle gauge",
-        KitItem::Pusher => "Hub puller",
+        KitItem::Puller => "Hub puller",
         KitItem::DialGauge => "Dial indicator and base",
         KitItem::Stand => "Jack stand for this car",
         KitItem::Jack => "Jack",
         KitItem::Chocks => "Chocks",
         KitItem::Hook => "Caliper hanger",
-        KitItem::PedalProp => "Pedal depressor",
+        KitItem::PedalDepressor => "Pedal depressor",
         KitItem::Threadlocker => "Threadlocker",
         KitItem::Gloves => "Gloves and glasses",
         KitItem::Charged => "Phone charged over 80 %",
@@ -305,7 +305,7 @@ pub(in crate::text) fn ending(ending: Ending) -> (&'static str, &'static str) {
 
 pub(in crate::text) fn charge(charge: Charge) -> &'static str {
     match charge {
-        Charge::OwnerOnStands => "Customer, on jack stands",
+        Charge::CustomerOnStands => "Customer, on jack stands",
         Charge::Towed => "Towed away",
         Charge::WeComeBack => "We come back to finish",
     }
@@ -382,7 +382,7 @@ pub(in crate::text) fn card_item(item: CardItem) -> &'static str {
         CardItem::HubBolts => "Hub bolts",
         CardItem::BracketBolts => "Caliper bracket bolts",
         CardItem::CaliperPins => "Guide pin bolts",
-        CardItem::WheelNuts => "Lug nuts",
+        CardItem::LugNuts => "Lug nuts",
         CardItem::PlayLimit => "Play limit",
     }
 }

@@ -4,7 +4,7 @@ use chrono::{Months, NaiveDate};
 
 use crate::units::Torque;
 
-/// After so many clicks a wrench is checked, where its maker says nothing else.
+/// After so many clicks a wrench is checked, where its manufacturer says nothing else.
 ///
 /// # Source
 /// ISO 6789-1:2017, 5.3 (quoted by calibration services); checked against

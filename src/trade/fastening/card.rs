@@ -1,6 +1,6 @@
 //! The spec card: one value from service information, or the statement that none was found.
 //!
-//! It has no number without a unit and none without a source; the maker's value always wins.
+//! It has no number without a unit and none without a source; the manufacturer's value always wins.
 
 use chrono::NaiveDate;
 
@@ -22,8 +22,8 @@ words! {
         BracketBolts = "bracket_bolts",
         /// Caliper pins.
         CaliperPins = "caliper_pins",
-        /// Wheel nuts or bolts.
-        WheelNuts = "wheel_nuts",
+        /// Lug nuts or bolts.
+        LugNuts = "lug_nuts",
         /// The most play, with its way.
         PlayLimit = "play_limit",
     }
@@ -60,9 +60,9 @@ words! {
         Threadlocker = "threadlocker",
         /// A new fastener, every time.
         NewFastener = "new_fastener",
-        /// The running torque of a self-locking nut is in the figure.
+        /// The prevailing torque of a self-locking nut is in the figure.
         PrevailingIncluded = "prevailing_included",
-        /// The running torque is to be added.
+        /// The prevailing torque is to be added.
         PrevailingExtra = "prevailing_extra",
         /// To be staked or pinned afterwards.
         Stake = "stake",
@@ -186,7 +186,7 @@ pub struct SpecCard {
 
 /// What makes a card unusable.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum CardFault {
+pub enum CardError {
     /// A limit on a fastener's card, or a torque on the card of the play.
     WrongKind,
     /// No torque, or an angle or a turn back before any torque.
@@ -208,20 +208,20 @@ pub enum CardFault {
 
 impl SpecCard {
     /// What makes this card unusable, if anything does.
-    pub fn fault(&self) -> Option<CardFault> {
+    pub fn fault(&self) -> Option<CardError> {
         let plays = self.item == CardItem::PlayLimit;
         match &self.body {
-            CardBody::Torque(_) if plays => Some(CardFault::WrongKind),
-            CardBody::Play { .. } if !plays => Some(CardFault::WrongKind),
+            CardBody::Torque(_) if plays => Some(CardError::WrongKind),
+            CardBody::Play { .. } if !plays => Some(CardError::WrongKind),
             CardBody::Torque(body) => torque_fault(self.item, body),
             CardBody::Play { most, source, .. } => {
                 let negative = most.number.is_negative() && most.number.value() < 0.0;
                 negative
-                    .then_some(CardFault::NegativeLimit)
+                    .then_some(CardError::NegativeLimit)
                     .or_else(|| source_fault(source))
             }
             CardBody::NotFound { reason } => {
-                reason.trim().is_empty().then_some(CardFault::NoReason)
+                reason.trim().is_empty().then_some(CardError::NoReason)
             }
         }
     }
@@ -247,42 +247,42 @@ impl SpecCard {
         })
     }
 
-    /// The maker's limit of play, if the card gives one.
+    /// The manufacturer's limit of play, if the card gives one.
     ///
     /// # Errors
     /// [`NegativeLimit`] for a value below zero.
     pub fn limit(&self) -> Option<Result<Limit, NegativeLimit>> {
         match &self.body {
-            CardBody::Play { most, way, .. } => Some(Limit::maker(most.length(), *way)),
+            CardBody::Play { most, way, .. } => Some(Limit::manufacturer(most.length(), *way)),
             _ => None,
         }
     }
 }
 
-fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardFault> {
+fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardError> {
     let turns = body.stages.iter().find(|stage| **stage != Stage::Snug);
     if !matches!(turns, Some(Stage::Torque(_))) {
-        return Some(CardFault::NoTorqueFirst);
+        return Some(CardError::NoTorqueFirst);
     }
     if item == CardItem::AxleNut && body.position.is_none() {
-        return Some(CardFault::NoPosition);
+        return Some(CardError::NoPosition);
     }
     stage_fault(&body.stages).or_else(|| source_fault(&body.source))
 }
 
-fn stage_fault(stages: &[Stage]) -> Option<CardFault> {
+fn stage_fault(stages: &[Stage]) -> Option<CardError> {
     let above_zero = |stage: &Stage| match stage {
         Stage::Torque(torque) => torque.number.value() > 0.0,
         Stage::Angle(angle) | Stage::Back(Some(angle)) => angle.number.value() > 0.0,
         Stage::Snug | Stage::Back(None) => true,
     };
     let stage = stages.iter().position(|stage| !above_zero(stage))?;
-    Some(CardFault::NotAboveZero { stage })
+    Some(CardError::NotAboveZero { stage })
 }
 
-fn source_fault(source: &CardSource) -> Option<CardFault> {
+fn source_fault(source: &CardSource) -> Option<CardError> {
     let missing = source.document.trim().is_empty() || source.who.trim().is_empty();
-    missing.then_some(CardFault::NoSource)
+    missing.then_some(CardError::NoSource)
 }
 
 #[cfg(test)]

@@ -22,5 +22,5 @@ pub use order::{OrderError, cross_order, star_order};
 pub use plausible::{Doubt, doubts, other_count};
 pub use retorque::{RetorqueDue, RetorqueRule, retorque_due};
 pub use strength::PropertyClass;
-pub use thread::{Thread, ThreadSlip};
-pub use wrench::{Fit, Misfit, Upkeep, UsableShare, Wrench, fit};
+pub use thread::{Thread, ThreadError};
+pub use wrench::{Fit, Upkeep, UsableShare, Wrench, WrenchError, fit};

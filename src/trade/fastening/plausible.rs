@@ -70,7 +70,7 @@ pub enum Doubt {
 const fn common_torque(item: CardItem) -> Option<(Torque, Torque)> {
     let (low, high) = match item {
         CardItem::AxleNut => (100.0, 450.0),
-        CardItem::WheelNuts => (60.0, 250.0),
+        CardItem::LugNuts => (60.0, 250.0),
         CardItem::HubBolts => (40.0, 250.0),
         CardItem::BracketBolts => (50.0, 250.0),
         CardItem::CaliperPins => (15.0, 100.0),
@@ -161,7 +161,7 @@ fn past_proof(body: &TorqueBody, typed: &TypedTorque) -> Option<Doubt> {
     })
 }
 
-/// Common wheel torques by the stud's diameter, mm and N·m: makers' figures from memory, and
+/// Common wheel torques by the stud's diameter, mm and N·m: manufacturers' figures from memory, and
 /// tables of wheel sellers (12 mm 70 to 80, 14 mm 85 to 90, 1/2 in 75 to 85, 9/16 in 135 to
 /// 145 lbf·ft).
 const COMMON_FOR_STUD: [(f64, f64, f64); 4] = [
@@ -178,7 +178,7 @@ fn odd_for_stud(item: CardItem, body: &TorqueBody, typed: &TypedTorque) -> Optio
     let (_, low, high) = COMMON_FOR_STUD
         .iter()
         .find(fits)
-        .filter(|_| item == CardItem::WheelNuts)?;
+        .filter(|_| item == CardItem::LugNuts)?;
     let common = (Torque::newton_metres(*low), Torque::newton_metres(*high));
     let torque = typed.torque();
     let far = torque < common.0.times(0.75) || common.1.times(1.25) < torque;
@@ -255,7 +255,7 @@ mod tests {
 
     #[test]
     fn a_slip_of_the_unit_is_doubted_and_the_right_unit_named() {
-        let nuts = CardItem::WheelNuts;
+        let nuts = CardItem::LugNuts;
         assert_eq!(doubted(nuts, "80", PoundFoot), None);
         assert_eq!(doubted(nuts, "103", NewtonMetre), None);
         assert_eq!(doubted(nuts, "11", NewtonMetre), Some(vec![KilogramMetre]));
@@ -316,7 +316,7 @@ mod tests {
 
     #[test]
     fn a_wheel_torque_far_from_its_stud_is_doubted() {
-        let nuts = |text, thread| printed(CardItem::WheelNuts, text, thread, None).len();
+        let nuts = |text, thread| printed(CardItem::LugNuts, text, thread, None).len();
         assert_eq!(nuts("108", "M12x1.5"), 0);
         assert_eq!(nuts("190", "M12x1.5"), 1);
         assert_eq!(nuts("190", "M14x1.5"), 0);
@@ -327,7 +327,7 @@ mod tests {
 
     #[test]
     fn another_number_of_fasteners_than_the_vehicle_has_is_doubted() {
-        let mut nuts = card(CardItem::WheelNuts, vec![torque("110", NewtonMetre)]);
+        let mut nuts = card(CardItem::LugNuts, vec![torque("110", NewtonMetre)]);
         assert_eq!(other_count(&nuts, 5), None);
         if let CardBody::Torque(body) = &mut nuts.body {
             body.printed.count = Some(6);

@@ -21,7 +21,7 @@ pub struct RetorqueRule {
 pub struct RetorqueDue {
     /// The odometer at which it is due, if it was read.
     pub at: Option<Distance>,
-    /// From this day on the owner can be called and asked for the odometer.
+    /// From this day on the customer can be called and asked for the odometer.
     pub from: NaiveDate,
     /// Overdue after this day, whatever the odometer says.
     pub by: NaiveDate,

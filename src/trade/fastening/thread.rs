@@ -22,7 +22,7 @@ pub enum Series {
 
 /// Why a text is no thread.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ThreadSlip {
+pub enum ThreadError {
     /// It is neither `M12x1.5` nor `1/2-20`.
     NotAThread,
     /// The pitch is missing: M12 alone is cut with three of them.
@@ -35,8 +35,8 @@ impl Thread {
     /// Reads a printed thread: `M12x1.5`, `M14 × 1,5`, `1/2-20`, `.4375-20 UNF`, `1 1/8-12`.
     ///
     /// # Errors
-    /// The [`ThreadSlip`] that makes the text none.
-    pub fn parse(printed: &str) -> Result<Self, ThreadSlip> {
+    /// The [`ThreadError`] that makes the text none.
+    pub fn parse(printed: &str) -> Result<Self, ThreadError> {
         let plain = plain(printed);
         let (series, diameter, pitch) = match plain.strip_prefix('M') {
             Some(metric) => {
@@ -51,7 +51,7 @@ impl Thread {
         };
         let fits = (3.0..=64.0).contains(&diameter) && (0.25..=6.0).contains(&pitch);
         if !fits || pitch > diameter / 3.0 {
-            return Err(ThreadSlip::OutOfRange);
+            return Err(ThreadError::OutOfRange);
         }
         Ok(Self {
             text: printed.trim().to_owned(),
@@ -126,16 +126,16 @@ fn plain(printed: &str) -> String {
 fn pair<'a>(
     text: &str,
     halves: Option<(&'a str, &'a str)>,
-) -> Result<(&'a str, &'a str), ThreadSlip> {
+) -> Result<(&'a str, &'a str), ThreadError> {
     match halves {
         Some(halves) => Ok(halves),
-        None if fraction(text).is_ok() => Err(ThreadSlip::NoPitch),
-        None => Err(ThreadSlip::NotAThread),
+        None if fraction(text).is_ok() => Err(ThreadError::NoPitch),
+        None => Err(ThreadError::NotAThread),
     }
 }
 
 /// Inches as printed: `.5`, `1/2`, `1 1/8`, `1-1/8`.
-fn fraction(text: &str) -> Result<f64, ThreadSlip> {
+fn fraction(text: &str) -> Result<f64, ThreadError> {
     let Some((over, under)) = text.split_once('/') else {
         return number(text);
     };
@@ -145,16 +145,16 @@ fn fraction(text: &str) -> Result<f64, ThreadSlip> {
     };
     let part = number(over)? / number(under)?;
     if inches > 0.0 && part >= 1.0 {
-        return Err(ThreadSlip::NotAThread);
+        return Err(ThreadError::NotAThread);
     }
     Ok(inches + part)
 }
 
-fn number(text: &str) -> Result<f64, ThreadSlip> {
+fn number(text: &str) -> Result<f64, ThreadError> {
     let digits = text.chars().all(|c| c.is_ascii_digit() || c == '.');
     match text.parse::<f64>() {
         Ok(number) if digits && number > 0.0 => Ok(number),
-        _ => Err(ThreadSlip::NotAThread),
+        _ => Err(ThreadError::NotAThread),
     }
 }
 
@@ -195,9 +195,9 @@ mod tests {
         reads("1  1/8 – 12", 28.575, 25.4 / 12.0);
         reads("1 1/4-12", 31.75, 25.4 / 12.0);
         reads("1-14", 25.4, 25.4 / 14.0);
-        assert_eq!(Thread::parse("1 1/8"), Err(ThreadSlip::NoPitch));
+        assert_eq!(Thread::parse("1 1/8"), Err(ThreadError::NoPitch));
         for none in ["1 9/8-12", "1/2 1/8-12", "1 1/8 12", "1 1-12"] {
-            assert_eq!(Thread::parse(none), Err(ThreadSlip::NotAThread), "{none}");
+            assert_eq!(Thread::parse(none), Err(ThreadError::NotAThread), "{none}");
         }
     }
 
@@ -208,15 +208,15 @@ mod tests {
         ] {
             let slip = Thread::parse(printed).unwrap_err();
             assert!(
-                matches!(slip, ThreadSlip::NotAThread | ThreadSlip::OutOfRange),
+                matches!(slip, ThreadError::NotAThread | ThreadError::OutOfRange),
                 "{printed}"
             );
         }
-        assert_eq!(Thread::parse("M12"), Err(ThreadSlip::NoPitch));
-        assert_eq!(Thread::parse("1/2-"), Err(ThreadSlip::NoPitch));
-        assert_eq!(Thread::parse("1/2"), Err(ThreadSlip::NoPitch));
-        assert_eq!(Thread::parse("M120x1.5"), Err(ThreadSlip::OutOfRange));
-        assert_eq!(Thread::parse("M12x15"), Err(ThreadSlip::OutOfRange));
+        assert_eq!(Thread::parse("M12"), Err(ThreadError::NoPitch));
+        assert_eq!(Thread::parse("1/2-"), Err(ThreadError::NoPitch));
+        assert_eq!(Thread::parse("1/2"), Err(ThreadError::NoPitch));
+        assert_eq!(Thread::parse("M120x1.5"), Err(ThreadError::OutOfRange));
+        assert_eq!(Thread::parse("M12x15"), Err(ThreadError::OutOfRange));
     }
 
     #[test]

@@ -44,7 +44,7 @@ pub struct NoShare;
 
 /// Why no wrench fits.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Misfit {
+pub enum WrenchError {
     /// There is no wrench in the kit.
     NoWrench,
     /// Every wrench would be used below its usable range.
@@ -77,7 +77,7 @@ pub enum Fit {
         /// Which torque stage, from 0.
         stage: usize,
         /// Why.
-        why: Misfit,
+        why: WrenchError,
     },
     /// The card has no torque.
     NothingToSet,
@@ -152,8 +152,8 @@ pub fn fit(card: &SpecCard, kit: &[Wrench], share: UsableShare) -> Fit {
 /// The smallest wrench that holds a torque, by its place in the kit.
 ///
 /// # Errors
-/// The [`Misfit`] that leaves none.
-pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize, Misfit> {
+/// The [`WrenchError`] that leaves none.
+pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize, WrenchError> {
     let holding = kit
         .iter()
         .enumerate()
@@ -167,14 +167,14 @@ pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize,
         });
     match holding {
         Some((index, _)) => Ok(index),
-        None if kit.is_empty() => Err(Misfit::NoWrench),
+        None if kit.is_empty() => Err(WrenchError::NoWrench),
         None if kit.iter().all(|wrench| wrench.is_too_large(target, share)) => {
-            Err(Misfit::AllTooLarge { target })
+            Err(WrenchError::AllTooLarge { target })
         }
         None if kit.iter().all(|wrench| wrench.is_too_small(target, share)) => {
-            Err(Misfit::AllTooSmall { target })
+            Err(WrenchError::AllTooSmall { target })
         }
-        None => Err(Misfit::BetweenWrenches { target }),
+        None => Err(WrenchError::BetweenWrenches { target }),
     }
 }
 
@@ -219,7 +219,7 @@ mod tests {
     fn a_stage_below_a_fifth_of_the_range_does_not_fit() {
         let kit = [wrench(40.0, 340.0)];
         let target = Torque::newton_metres(50.0);
-        let why = Misfit::AllTooLarge { target };
+        let why = WrenchError::AllTooLarge { target };
         assert_eq!(fits(&["50"], &kit), Fit::Lacks { stage: 0, why });
         assert_eq!(fits(&["68"], &kit), Fit::Fits { wrenches: vec![0] });
         let whole = UsableShare::percent(0, 100).unwrap();
@@ -251,14 +251,14 @@ mod tests {
     fn each_misfit_has_its_name() {
         let target = Torque::newton_metres(300.0);
         let lacks = |why| Fit::Lacks { stage: 0, why };
-        assert_eq!(fits(&["300"], &[]), lacks(Misfit::NoWrench));
+        assert_eq!(fits(&["300"], &[]), lacks(WrenchError::NoWrench));
         assert_eq!(
             fits(&["300"], &[wrench(20.0, 200.0)]),
-            lacks(Misfit::AllTooSmall { target })
+            lacks(WrenchError::AllTooSmall { target })
         );
         assert_eq!(
             fits(&["300"], &[wrench(20.0, 200.0), wrench(350.0, 800.0)]),
-            lacks(Misfit::BetweenWrenches { target })
+            lacks(WrenchError::BetweenWrenches { target })
         );
         let missing = SpecCard {
             item: CardItem::HubBolts,

@@ -1,12 +1,12 @@
 //! Amounts: from what was typed to whole minor units and back, never through a float.
 
-use crate::units::{Decimal, DecimalSlip};
+use crate::units::{Decimal, DecimalError};
 
 /// Why a typed text is no amount.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum AmountSlip {
+pub enum AmountError {
     /// It is no decimal number.
-    NoNumber(DecimalSlip),
+    NoNumber(DecimalError),
     /// Less than nothing.
     Negative,
     /// More digits behind the separator than the currency has.
@@ -30,15 +30,15 @@ pub fn minor_digits(currency: &str) -> u8 {
 /// A typed amount in minor units of a currency with so many digits.
 ///
 /// # Errors
-/// The [`AmountSlip`] that makes the text no amount.
-pub fn parse_minor(typed: &str, digits: u8) -> Result<i64, AmountSlip> {
-    let decimal = Decimal::parse(typed).map_err(AmountSlip::NoNumber)?;
+/// The [`AmountError`] that makes the text no amount.
+pub fn parse_minor(typed: &str, digits: u8) -> Result<i64, AmountError> {
+    let decimal = Decimal::parse(typed).map_err(AmountError::NoNumber)?;
     if decimal.is_negative() {
-        return Err(AmountSlip::Negative);
+        return Err(AmountError::Negative);
     }
     let places = usize::from(digits);
     if decimal.decimals() > places {
-        return Err(AmountSlip::TooFine { digits });
+        return Err(AmountError::TooFine { digits });
     }
     let figures: String = decimal
         .as_typed()
@@ -46,7 +46,7 @@ pub fn parse_minor(typed: &str, digits: u8) -> Result<i64, AmountSlip> {
         .filter(char::is_ascii_digit)
         .chain(std::iter::repeat_n('0', places - decimal.decimals()))
         .collect();
-    figures.parse().map_err(|_| AmountSlip::TooLarge)
+    figures.parse().map_err(|_| AmountError::TooLarge)
 }
 
 /// Minor units as a plain decimal text with a point, as a field would hold it: no digits behind
@@ -102,18 +102,21 @@ mod tests {
     fn each_slip_is_told_by_its_own_name() {
         assert_eq!(
             parse_minor("", 2),
-            Err(AmountSlip::NoNumber(DecimalSlip::Empty))
+            Err(AmountError::NoNumber(DecimalError::Empty))
         );
-        assert_eq!(parse_minor("-5", 2), Err(AmountSlip::Negative));
+        assert_eq!(parse_minor("-5", 2), Err(AmountError::Negative));
         assert_eq!(
             parse_minor("1.005", 2),
-            Err(AmountSlip::TooFine { digits: 2 })
+            Err(AmountError::TooFine { digits: 2 })
         );
         assert_eq!(
             parse_minor("1.5", 0),
-            Err(AmountSlip::TooFine { digits: 0 })
+            Err(AmountError::TooFine { digits: 0 })
         );
-        assert_eq!(parse_minor("999999999999999", 9), Err(AmountSlip::TooLarge));
+        assert_eq!(
+            parse_minor("999999999999999", 9),
+            Err(AmountError::TooLarge)
+        );
     }
 
     #[test]

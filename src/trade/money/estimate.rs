@@ -69,7 +69,7 @@ pub struct Totals {
 
 /// Why an estimate has no sum.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum EstimateFault {
+pub enum EstimateError {
     /// There is no line.
     Empty,
     /// A quantity is not above zero.
@@ -107,21 +107,21 @@ impl Exact {
     }
 
     /// `amount` times this, over a further power of ten, a half away from zero.
-    fn share(&self, amount: i64, further: u32) -> Result<i64, EstimateFault> {
+    fn share(&self, amount: i64, further: u32) -> Result<i64, EstimateError> {
         let product = i128::from(amount)
             .checked_mul(self.figures)
-            .ok_or(EstimateFault::TooLarge)?;
+            .ok_or(EstimateError::TooLarge)?;
         let size = 10_i128.pow(self.places + further);
         let rounded = (product.abs() + size / 2) / size * product.signum();
-        i64::try_from(rounded).map_err(|_| EstimateFault::TooLarge)
+        i64::try_from(rounded).map_err(|_| EstimateError::TooLarge)
     }
 }
 
 /// What a line comes to before tax, in minor units: quantity times price.
 ///
 /// # Errors
-/// [`EstimateFault::TooLarge`] for more than an amount can be.
-pub fn line_amount(line: &Line) -> Result<i64, EstimateFault> {
+/// [`EstimateError::TooLarge`] for more than an amount can be.
+pub fn line_amount(line: &Line) -> Result<i64, EstimateError> {
     Exact::of(&line.quantity).share(line.each, 0)
 }
 
@@ -131,19 +131,19 @@ pub fn line_amount(line: &Line) -> Result<i64, EstimateFault> {
 /// `round(Σ line · percent / 100)` on the total, over the lines that are taxed.
 ///
 /// # Errors
-/// The [`EstimateFault`] for which there is no sum.
+/// The [`EstimateError`] for which there is no sum.
 ///
 /// # Source
 /// Commercial rounding, a half away from zero: common practice, no source; checked against
 /// Python's `decimal` in `tests/reference/13_money.json`.
-pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateFault> {
+pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateError> {
     if estimate.lines.is_empty() {
-        return Err(EstimateFault::Empty);
+        return Err(EstimateError::Empty);
     }
     let mut amounts = Vec::new();
     for (at, line) in estimate.lines.iter().enumerate() {
         if Exact::of(&line.quantity).figures <= 0 {
-            return Err(EstimateFault::Quantity { line: at + 1 });
+            return Err(EstimateError::Quantity { line: at + 1 });
         }
         amounts.push((line_amount(line)?, line.taxed));
     }
@@ -158,19 +158,19 @@ pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateFault> {
     };
     let gross = sum([net, tax].into_iter())?;
     if gross < 0 {
-        return Err(EstimateFault::BelowNothing);
+        return Err(EstimateError::BelowNothing);
     }
     Ok(Totals { net, tax, gross })
 }
 
-fn tax(rule: &TaxRule, taxed: impl Iterator<Item = i64>) -> Result<i64, EstimateFault> {
+fn tax(rule: &TaxRule, taxed: impl Iterator<Item = i64>) -> Result<i64, EstimateError> {
     let percent = Exact::of(&rule.percent);
     if percent.figures < 0 || percent.figures > 100 * 10_i128.pow(percent.places) {
-        return Err(EstimateFault::Tax);
+        return Err(EstimateError::Tax);
     }
     match rule.rounding {
         TaxRounding::Line => {
-            let each: Result<Vec<i64>, EstimateFault> =
+            let each: Result<Vec<i64>, EstimateError> =
                 taxed.map(|amount| percent.share(amount, 2)).collect();
             sum(each?.into_iter())
         }
@@ -178,10 +178,10 @@ fn tax(rule: &TaxRule, taxed: impl Iterator<Item = i64>) -> Result<i64, Estimate
     }
 }
 
-fn sum(mut amounts: impl Iterator<Item = i64>) -> Result<i64, EstimateFault> {
+fn sum(mut amounts: impl Iterator<Item = i64>) -> Result<i64, EstimateError> {
     amounts
         .try_fold(0_i64, i64::checked_add)
-        .ok_or(EstimateFault::TooLarge)
+        .ok_or(EstimateError::TooLarge)
 }
 
 #[cfg(test)]
@@ -217,21 +217,21 @@ mod tests {
     #[test]
     fn each_fault_is_told_by_its_own_name() {
         let of = |lines, percent| totals(&estimate(lines, percent, TaxRounding::Total));
-        assert_eq!(of(vec![], "0"), Err(EstimateFault::Empty));
+        assert_eq!(of(vec![], "0"), Err(EstimateError::Empty));
         let second = vec![line("1", 5), line("0", 5)];
-        assert_eq!(of(second, "0"), Err(EstimateFault::Quantity { line: 2 }));
+        assert_eq!(of(second, "0"), Err(EstimateError::Quantity { line: 2 }));
         let below = vec![line("-1", 5)];
-        assert_eq!(of(below, "0"), Err(EstimateFault::Quantity { line: 1 }));
-        assert_eq!(of(vec![line("1", 5)], "-1"), Err(EstimateFault::Tax));
-        assert_eq!(of(vec![line("1", 5)], "100.01"), Err(EstimateFault::Tax));
+        assert_eq!(of(below, "0"), Err(EstimateError::Quantity { line: 1 }));
+        assert_eq!(of(vec![line("1", 5)], "-1"), Err(EstimateError::Tax));
+        assert_eq!(of(vec![line("1", 5)], "100.01"), Err(EstimateError::Tax));
         assert_eq!(
             of(vec![line("1", -5)], "0"),
-            Err(EstimateFault::BelowNothing)
+            Err(EstimateError::BelowNothing)
         );
         let most = vec![line("1", i64::MAX), line("1", 1)];
-        assert_eq!(of(most, "0"), Err(EstimateFault::TooLarge));
+        assert_eq!(of(most, "0"), Err(EstimateError::TooLarge));
         let many = vec![line("999999999999999", i64::MAX)];
-        assert_eq!(of(many, "0"), Err(EstimateFault::TooLarge));
+        assert_eq!(of(many, "0"), Err(EstimateError::TooLarge));
     }
 
     #[test]

@@ -6,8 +6,8 @@ pub mod amount;
 pub mod estimate;
 pub mod invoice;
 
-pub use amount::{AmountSlip, minor_digits, parse_minor, plain, printed};
+pub use amount::{AmountError, minor_digits, parse_minor, plain, printed};
 pub use estimate::{
-    Estimate, EstimateFault, Line, LineKind, TaxRounding, TaxRule, Totals, line_amount, totals,
+    Estimate, EstimateError, Line, LineKind, TaxRounding, TaxRule, Totals, line_amount, totals,
 };
 pub use invoice::{is_van_mark, next_invoice};

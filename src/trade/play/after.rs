@@ -22,7 +22,7 @@ words! {
 pub enum After {
     /// Not over, smooth and quiet.
     Pass {
-        /// Within its maker's limit, proven; otherwise "within but not proven" is printed.
+        /// Within its manufacturer's limit, proven; otherwise "within but not proven" is printed.
         proven: bool,
         /// The dial was not used or could not be compared, and that is printed.
         not_done: Vec<Test>,
@@ -74,7 +74,7 @@ pub fn pass_after(set: Option<&Conformity>, roughness: Answer, noise: Answer) ->
     }
     let compared = set.is_some_and(|set| !matches!(set, Conformity::NoComparison(_)));
     After::Pass {
-        proven: matches!(set, Some(Conformity::ProvenIn(in_)) if in_.limit.is_makers()),
+        proven: matches!(set, Some(Conformity::ProvenIn(in_)) if in_.limit.is_manufacturers()),
         not_done: if compared { vec![] } else { vec![Test::Dial] },
     }
 }
@@ -106,8 +106,8 @@ mod tests {
         }
     }
 
-    fn maker() -> Comparison {
-        against(Limit::maker(Length::millimetres(0.05), Way::DEFAULT).unwrap())
+    fn manufacturer() -> Comparison {
+        against(Limit::manufacturer(Length::millimetres(0.05), Way::DEFAULT).unwrap())
     }
 
     #[test]
@@ -117,8 +117,8 @@ mod tests {
             proven,
             not_done: vec![],
         };
-        assert_eq!(pass(Conformity::ProvenIn(maker())), passed(true));
-        assert_eq!(pass(Conformity::InNotProven(maker())), passed(false));
+        assert_eq!(pass(Conformity::ProvenIn(manufacturer())), passed(true));
+        assert_eq!(pass(Conformity::InNotProven(manufacturer())), passed(false));
         let house = Conformity::ProvenIn(against(Limit::HOUSE));
         assert_eq!(pass(house), passed(false));
         assert_eq!(
@@ -132,7 +132,7 @@ mod tests {
 
     #[test]
     fn a_new_part_that_is_out_rough_or_noisy_is_blocked() {
-        let over = Conformity::OutNotProven(maker());
+        let over = Conformity::OutNotProven(manufacturer());
         let blocked = |against| After::Blocked { against };
         assert_eq!(
             pass_after(Some(&over), Answer::No, Answer::No),
@@ -150,7 +150,7 @@ mod tests {
 
     #[test]
     fn untouched_is_not_judged() {
-        let within = Conformity::ProvenIn(maker());
+        let within = Conformity::ProvenIn(manufacturer());
         assert_eq!(
             pass_after(Some(&within), Answer::NotDone, Answer::No),
             After::NotJudged {

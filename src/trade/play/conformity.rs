@@ -254,8 +254,8 @@ mod tests {
         compare(&set, &Budget::of(&set, &RIG), limit)
     }
 
-    fn maker(mm: f64) -> Limit {
-        Limit::maker(Length::millimetres(mm), Way::DEFAULT).unwrap()
+    fn manufacturer(mm: f64) -> Limit {
+        Limit::manufacturer(Length::millimetres(mm), Way::DEFAULT).unwrap()
     }
 
     // u is about 8.2 µm here (dial 5.8, two readings 4.1, repeat 2.9, flex 2.9), g·u 13.5 µm.
@@ -268,21 +268,21 @@ mod tests {
             (6.0, "out_not_proven"),
             (7.0, "proven_out"),
         ] {
-            let got = judged(divisions, Way::DEFAULT, vec![], &maker(0.05));
+            let got = judged(divisions, Way::DEFAULT, vec![], &manufacturer(0.05));
             assert_eq!(got.code(), code, "{divisions} divisions");
         }
     }
 
     #[test]
     fn a_zero_limit_is_never_proven_within() {
-        let got = judged(0.0, Way::DEFAULT, vec![], &maker(0.0));
+        let got = judged(0.0, Way::DEFAULT, vec![], &manufacturer(0.0));
         assert_eq!(
             got,
             Conformity::NoMovementSeen {
                 resolution: Length::millimetres(0.01)
             }
         );
-        let seen = |divisions| match judged(divisions, Way::DEFAULT, vec![], &maker(0.0)) {
+        let seen = |divisions| match judged(divisions, Way::DEFAULT, vec![], &manufacturer(0.0)) {
             Conformity::MovementSeen { proven, .. } => proven,
             other => panic!("{other:?}"),
         };
@@ -326,7 +326,7 @@ mod tests {
         ];
         for (way, difference) in cases {
             assert_eq!(
-                judged(3.0, way, vec![], &maker(0.05)),
+                judged(3.0, way, vec![], &manufacturer(0.05)),
                 Conformity::NoComparison(WhyNot::Way(difference))
             );
         }
@@ -334,7 +334,7 @@ mod tests {
             force: kilograms(10.0),
             ..base
         };
-        let limit = Limit::maker(Length::millimetres(0.05), forced).unwrap();
+        let limit = Limit::manufacturer(Length::millimetres(0.05), forced).unwrap();
         let near = Way {
             force: kilograms(10.5),
             ..base
@@ -355,14 +355,15 @@ mod tests {
     #[test]
     fn a_slack_nut_is_no_comparison() {
         assert_eq!(
-            judged(3.0, Way::DEFAULT, vec![Mark::NutSlack], &maker(0.05)),
+            judged(3.0, Way::DEFAULT, vec![Mark::NutSlack], &manufacturer(0.05)),
             Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack))
         );
     }
 
     #[test]
     fn the_probability_is_one_half_on_the_limit() {
-        let Conformity::InNotProven(on) = judged(5.0, Way::DEFAULT, vec![], &maker(0.05)) else {
+        let Conformity::InNotProven(on) = judged(5.0, Way::DEFAULT, vec![], &manufacturer(0.05))
+        else {
             panic!("not on the limit");
         };
         assert!((on.conformance - 0.5).abs() < 1e-12);
@@ -374,7 +375,7 @@ mod tests {
             let rounds = [Round::zeroed(Divisions::new(thou).unwrap()); 3];
             let set = ReadingSet::read(Dial::THOU, Way::DEFAULT, &rounds, vec![]).unwrap();
             let value = Length::new(thou / 1000.0, crate::units::LengthUnit::Inch).unwrap();
-            let limit = Limit::maker(value, Way::DEFAULT).unwrap();
+            let limit = Limit::manufacturer(value, Way::DEFAULT).unwrap();
             let got = compare(&set, &Budget::of(&set, &RIG), &limit);
             assert_eq!(got.code(), "in_not_proven", "{thou} thou");
         }

@@ -34,7 +34,7 @@ pub use super::rules::RULES_VERSION;
 words! {
     /// What a verdict rests on.
     pub enum Ground {
-        /// The dial against a maker's limit or the house limit.
+        /// The dial against a manufacturer's limit or the house limit.
         Dial = "dial",
         /// Roughness by hand.
         Hand = "hand",
@@ -85,13 +85,13 @@ pub enum Reason {
     },
     /// One set was over the limit, another was not.
     SetsDisagree,
-    /// Under the maker's limit by less than the uncertainty.
+    /// Under the manufacturer's limit by less than the uncertainty.
     UnderNotProven(Comparison),
-    /// Under the maker's limit, proven.
+    /// Under the manufacturer's limit, proven.
     UnderProven(Comparison),
-    /// Under the house limit, which clears nothing: no maker limit, it rests on hand and ear.
-    NoMakerLimit(Comparison),
-    /// The maker allows no movement and none was seen; that proves nothing.
+    /// Under the house limit, which clears nothing: no manufacturer limit, it rests on hand and ear.
+    NoManufacturerLimit(Comparison),
+    /// The manufacturer allows no movement and none was seen; that proves nothing.
     NoMovementSeen {
         /// What the dial can show.
         resolution: Length,
@@ -250,7 +250,7 @@ fn spoken(conformity: &Conformity, sets: usize) -> Finding {
         Conformity::ProvenIn(comparison) | Conformity::InNotProven(comparison)
             if comparison.limit.source == LimitSource::House =>
         {
-            (Decision::Keep, Reason::NoMakerLimit(comparison))
+            (Decision::Keep, Reason::NoManufacturerLimit(comparison))
         }
         Conformity::InNotProven(comparison) => {
             (Decision::Watch, Reason::UnderNotProven(comparison))

@@ -20,7 +20,7 @@ words! {
 }
 
 words! {
-    /// Movement felt by hand at the tyre, with the wheel nuts tight.
+    /// Movement felt by hand at the tire, with the lug nuts tight.
     pub enum Felt {
         /// Nothing.
         Nothing = "nothing",

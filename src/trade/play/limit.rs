@@ -7,8 +7,8 @@ use crate::words;
 words! {
     /// Who set the limit.
     pub enum LimitSource {
-        /// The vehicle maker's service information.
-        Maker = "maker",
+        /// The vehicle manufacturer's service information.
+        Manufacturer = "manufacturer",
         /// Common practice, no source: it can condemn and never clears.
         House = "house",
     }
@@ -48,24 +48,24 @@ impl Limit {
         source: LimitSource::House,
     };
 
-    /// The limit that a card of the maker gives.
+    /// The limit that a card of the manufacturer gives.
     ///
     /// # Errors
     /// [`NegativeLimit`] below zero.
-    pub fn maker(value: Length, way: Way) -> Result<Self, NegativeLimit> {
+    pub fn manufacturer(value: Length, way: Way) -> Result<Self, NegativeLimit> {
         if value < Length::ZERO {
             return Err(NegativeLimit { value });
         }
         Ok(Self {
             value,
             way,
-            source: LimitSource::Maker,
+            source: LimitSource::Manufacturer,
         })
     }
 
-    /// Whether the vehicle's maker says so.
-    pub fn is_makers(&self) -> bool {
-        self.source == LimitSource::Maker
+    /// Whether the vehicle's manufacturer says so.
+    pub fn is_manufacturers(&self) -> bool {
+        self.source == LimitSource::Manufacturer
     }
 
     /// Whether the limit is "no movement at all", which arithmetic can never prove.

@@ -170,8 +170,8 @@ mod tests {
         Measured::of(set, &RIG, card)
     }
 
-    fn maker(mm: f64, way: Way) -> Limit {
-        Limit::maker(Length::millimetres(mm), way).unwrap()
+    fn manufacturer(mm: f64, way: Way) -> Limit {
+        Limit::manufacturer(Length::millimetres(mm), way).unwrap()
     }
 
     const ROCKED: Way = Way {
@@ -182,7 +182,7 @@ mod tests {
 
     #[test]
     fn a_card_for_another_way_leaves_the_default_limit_in_force_where_that_fits() {
-        let rocked = maker(0.5, ROCKED);
+        let rocked = manufacturer(0.5, ROCKED);
         let pulled = set(Way::DEFAULT, &[20.0; 3], Some(&rocked));
         assert_eq!(pulled.limit, Limit::HOUSE);
         assert_eq!(pulled.conformity.code(), "proven_out");
@@ -194,7 +194,7 @@ mod tests {
         assert_eq!((by_card.limit, by_card.apart), (rocked, None));
         assert_eq!(card_apart(&[pulled, by_card]), None);
         // The default limit is axial at the pilot: a rock at the edge has no limit at all.
-        let pulled_card = maker(0.05, Way::DEFAULT);
+        let pulled_card = manufacturer(0.05, Way::DEFAULT);
         let rocked = set(ROCKED, &[20.0; 3], Some(&pulled_card));
         assert_eq!(rocked.conformity.code(), "no_comparison");
     }
@@ -203,7 +203,7 @@ mod tests {
     // and the mean of both has 20/√6; the means lie 40 µm apart: 20 µm with one.
     #[test]
     fn two_sets_are_joined_by_their_mean_with_what_lies_between_them() {
-        let card = maker(0.05, Way::DEFAULT);
+        let card = manufacturer(0.05, Way::DEFAULT);
         let sets = [[4.0, 6.0, 8.0], [8.0, 10.0, 12.0]];
         let sets = sets.map(|pulls| set(Way::DEFAULT, &pulls, Some(&card)));
         let joined = join(&sets).unwrap();
@@ -231,7 +231,7 @@ mod tests {
 
     #[test]
     fn a_set_that_cannot_be_compared_does_not_speak() {
-        let card = maker(0.05, Way::DEFAULT);
+        let card = manufacturer(0.05, Way::DEFAULT);
         let over = set(Way::DEFAULT, &[6.0; 3], Some(&card));
         let round = [Round::zeroed(Divisions::ZERO); 3];
         let marks = vec![Mark::FlexNotTested];

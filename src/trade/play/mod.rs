@@ -31,5 +31,5 @@ pub use limit::{Limit, LimitSource};
 pub use measured::{Figures, Measured, card_apart, in_force, join};
 pub use recheck::recheck_by;
 pub use road::{Heat, Road, RoadSigns, Swerve, heat, road};
-pub use series::{Mark, ReadingSet, SeriesFault, Settling};
+pub use series::{Mark, ReadingSet, SeriesError, Settling};
 pub use way::{Method, Place, Rig, Way};

@@ -92,7 +92,7 @@ pub struct ReadingSet {
 
 /// Why rounds make no set.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum SeriesFault {
+pub enum SeriesError {
     /// There is no round.
     NoRound,
     /// The rounds were read on more than one dial.
@@ -112,22 +112,22 @@ impl ReadingSet {
     /// A set without a recorded way is marked here, so that no caller can forget it.
     ///
     /// # Errors
-    /// [`SeriesFault`] if there is no round or one of them gives no play.
+    /// [`SeriesError`] if there is no round or one of them gives no play.
     pub fn read(
         dial: Dial,
         way: impl Into<Option<Way>>,
         rounds: &[Round],
         mut marks: Vec<Mark>,
-    ) -> Result<Self, SeriesFault> {
+    ) -> Result<Self, SeriesError> {
         if rounds.is_empty() {
-            return Err(SeriesFault::NoRound);
+            return Err(SeriesError::NoRound);
         }
         let plays = rounds
             .iter()
             .enumerate()
             .map(|(index, round)| {
                 dial.play(*round)
-                    .map_err(|fault| SeriesFault::Round { index, fault })
+                    .map_err(|fault| SeriesError::Round { index, fault })
             })
             .collect::<Result<_, _>>()?;
         let way = way.into();
@@ -374,13 +374,13 @@ mod tests {
     #[test]
     fn no_round_and_a_bad_round_are_named() {
         let read = |rounds: &[Round]| ReadingSet::read(Dial::THOU, Way::DEFAULT, rounds, vec![]);
-        assert_eq!(read(&[]), Err(SeriesFault::NoRound));
+        assert_eq!(read(&[]), Err(SeriesError::NoRound));
         let far = Round::zeroed(Divisions::new(40.0).unwrap());
         let near = Round::zeroed(Divisions::new(4.0).unwrap());
         let shortest = Divisions::new(40.0).unwrap();
         assert_eq!(
             read(&[near, far]),
-            Err(SeriesFault::Round {
+            Err(SeriesError::Round {
                 index: 1,
                 fault: RoundError::AskTurns { shortest }
             })

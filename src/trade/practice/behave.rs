@@ -4,7 +4,7 @@ use super::car::{Car, Finish, NoiseCause};
 use super::chance::Chance;
 use crate::trade::answer::Answer;
 use crate::trade::play::{Dial, Divisions, Felt};
-use crate::trade::wheel_end::{Pick, Sign};
+use crate::trade::wheel_end::{Choice, Sign};
 use crate::units::{Length, Temperature, TemperatureUnit};
 use crate::words;
 
@@ -41,9 +41,9 @@ pub struct Rig {
     pub place: u8,
 }
 
-/// A tyre rocks about five times as far as the hub's rim (radius ratio 310/65, geometry).
-const TYRE: f64 = 5.0;
-/// What hands just feel, what eyes see, what knocks, at the tyre: our bounds, no source.
+/// A tire rocks about five times as far as the hub's rim (radius ratio 310/65, geometry).
+const TIRE: f64 = 5.0;
+/// What hands just feel, what eyes see, what knocks, at the tire: our bounds, no source.
 const FEEL: [(Length, Felt); 3] = [
     (Length::millimetres(4.0), Felt::Knocks),
     (Length::millimetres(1.5), Felt::Seen),
@@ -113,32 +113,32 @@ impl Car {
     }
 
     /// What the base does when it is pushed, as the word that the step asks for.
-    pub fn base_gives(&self, rig: &Rig) -> Pick {
+    pub fn base_gives(&self, rig: &Rig) -> Choice {
         let divisions = self.flex(rig).abs().mm() / rig.dial.graduation().mm();
         match divisions {
-            ..0.25 => Pick::FlexNone,
-            ..0.75 => Pick::FlexHalf,
-            ..1.5 => Pick::FlexOne,
-            _ => Pick::FlexMore,
+            ..0.25 => Choice::FlexNone,
+            ..0.75 => Choice::FlexHalf,
+            ..1.5 => Choice::FlexOne,
+            _ => Choice::FlexMore,
         }
     }
 
-    /// What hands feel at the tyre.
+    /// What hands feel at the tire.
     pub fn rocked(&self, nuts_tight: bool) -> Felt {
         if self.wheel_is_loose(nuts_tight) {
             return Felt::Seen;
         }
-        let at_tyre = self.truth.play.times(TYRE);
-        let felt = FEEL.into_iter().find(|(least, _)| *least <= at_tyre);
+        let at_tire = self.truth.play.times(TIRE);
+        let felt = FEEL.into_iter().find(|(least, _)| *least <= at_tire);
         felt.map_or(Felt::Nothing, |(_, felt)| felt)
     }
 
     /// What the felt movement does with the brake held.
-    pub fn brake_held(&self, nuts_tight: bool) -> Pick {
+    pub fn brake_held(&self, nuts_tight: bool) -> Choice {
         if self.wheel_is_loose(nuts_tight) {
-            Pick::PlayStays
+            Choice::PlayStays
         } else {
-            Pick::PlayGone
+            Choice::PlayGone
         }
     }
 
@@ -147,25 +147,25 @@ impl Car {
     }
 
     /// What hand and ear find when it is spun: a bearing that hums here is rough and heard too.
-    pub fn spun(&self, hub: Hub) -> Pick {
+    pub fn spun(&self, hub: Hub) -> Choice {
         let (finish, noisy) = match hub {
             Hub::Old => (self.truth.finish, self.truth.noise == NoiseCause::Bearing),
             Hub::New => (self.truth.new_finish, false),
         };
         match (finish, noisy) {
-            (Finish::Smooth, false) => Pick::SmoothQuiet,
-            (Finish::Smooth, true) => Pick::Noisy,
-            (Finish::Rough, false) => Pick::Rough,
-            (Finish::Rough, true) => Pick::RoughNoisy,
+            (Finish::Smooth, false) => Choice::SmoothQuiet,
+            (Finish::Smooth, true) => Choice::Noisy,
+            (Finish::Rough, false) => Choice::Rough,
+            (Finish::Rough, true) => Choice::RoughNoisy,
         }
     }
 
     /// The other side of the axle, which is sound on every practice car.
-    pub fn other_side(&self, nuts_tight: bool) -> Pick {
+    pub fn other_side(&self, nuts_tight: bool) -> Choice {
         if self.rocked(nuts_tight) == Felt::Nothing {
-            Pick::SameAsOther
+            Choice::SameAsOther
         } else {
-            Pick::OtherTighter
+            Choice::OtherTighter
         }
     }
 
@@ -175,7 +175,7 @@ impl Car {
         let there = match sign {
             Sign::Speed | Sign::Coast => noise != NoiseCause::Nothing,
             Sign::Swerve => noise == NoiseCause::Bearing,
-            Sign::Surface => noise == NoiseCause::Tyres,
+            Sign::Surface => noise == NoiseCause::Tires,
             Sign::Shake => self.truth.loose_nuts > 0,
             Sign::Brake | Sign::FullLock | Sign::Pulse => false,
         };
@@ -183,11 +183,11 @@ impl Car {
     }
 
     /// Which swerve is louder: the corner is a left one, which steering right loads.
-    pub fn swerve(&self) -> Pick {
+    pub fn swerve(&self) -> Choice {
         if self.truth.noise == NoiseCause::Bearing {
-            Pick::LouderRight
+            Choice::LouderRight
         } else {
-            Pick::NoChange
+            Choice::NoChange
         }
     }
 
@@ -240,7 +240,7 @@ mod tests {
     fn a_loose_wheel_rocks_with_the_brake_held_until_its_nuts_are_tight() {
         let car = Car::named(Named::Dormouse);
         assert_eq!(car.rocked(false), Felt::Seen);
-        assert_eq!(car.brake_held(false), Pick::PlayStays);
+        assert_eq!(car.brake_held(false), Choice::PlayStays);
         assert_eq!(car.rocked(true), Felt::Nothing);
         assert!(read(&car, &FIRST, 6) < LIMIT);
     }
@@ -249,35 +249,35 @@ mod tests {
     fn the_first_place_of_a_base_that_gives_shows_play_that_is_not_there() {
         let car = Car::named(Named::Stoat);
         let again = Rig { place: 2, ..FIRST };
-        assert_eq!(car.base_gives(&FIRST), Pick::FlexMore);
+        assert_eq!(car.base_gives(&FIRST), Choice::FlexMore);
         assert!(LIMIT < read(&car, &FIRST, 6));
-        assert_ne!(car.base_gives(&again), Pick::FlexMore);
+        assert_ne!(car.base_gives(&again), Choice::FlexMore);
         assert!(read(&car, &again, 6) < LIMIT);
         assert!(car.needle_of_base(&FIRST).count() >= 3.0);
     }
 
     #[test]
     fn noise_has_its_signs_on_the_road_and_at_the_spring() {
-        let (bad, tyres) = (Car::named(Named::Marten), Car::named(Named::Curlew));
-        for car in [bad, tyres] {
+        let (bad, tires) = (Car::named(Named::Marten), Car::named(Named::Curlew));
+        for car in [bad, tires] {
             assert_eq!(car.sign(Sign::Speed), Answer::Yes);
             assert!(read(&car, &FIRST, 6) < LIMIT);
         }
         assert_eq!(
             (bad.swerve(), bad.spun(Hub::Old)),
-            (Pick::LouderRight, Pick::RoughNoisy)
+            (Choice::LouderRight, Choice::RoughNoisy)
         );
         assert_eq!(
-            (tyres.swerve(), tyres.spun(Hub::Old)),
-            (Pick::NoChange, Pick::SmoothQuiet)
+            (tires.swerve(), tires.spun(Hub::Old)),
+            (Choice::NoChange, Choice::SmoothQuiet)
         );
         assert_eq!(bad.sign(Sign::Surface), Answer::No);
-        assert_eq!(tyres.sign(Sign::Surface), Answer::Yes);
+        assert_eq!(tires.sign(Sign::Surface), Answer::Yes);
         let warmer = |car: &Car| {
             car.heat(true).in_unit(TemperatureUnit::Celsius)
                 - car.heat(false).in_unit(TemperatureUnit::Celsius)
         };
-        assert!(warmer(&bad) > 12.0 && warmer(&tyres) < 8.0);
+        assert!(warmer(&bad) > 12.0 && warmer(&tires) < 8.0);
     }
 
     #[test]
@@ -288,9 +288,9 @@ mod tests {
             ..FIRST
         };
         assert!(LIMIT < read(&car, &new, 6));
-        assert_eq!(car.spun(Hub::New), Pick::Rough);
+        assert_eq!(car.spun(Hub::New), Choice::Rough);
         let sound = Car::named(Named::Lapwing);
         assert!(read(&sound, &new, 6) < LIMIT);
-        assert_eq!(sound.spun(Hub::New), Pick::SmoothQuiet);
+        assert_eq!(sound.spun(Hub::New), Choice::SmoothQuiet);
     }
 }

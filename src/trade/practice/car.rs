@@ -9,7 +9,7 @@ words! {
     pub enum Named {
         /// A noisy bearing without play; the first, and the one that was there before the others.
         Marten = "first",
-        /// A healthy hub; its tyres hum.
+        /// A healthy hub; its tires hum.
         Curlew = "healthy",
         /// A loose wheel that rocks like a worn bearing.
         Dormouse = "loose_wheel",
@@ -69,16 +69,16 @@ words! {
         Nothing = "nothing",
         /// This corner's bearing.
         Bearing = "bearing",
-        /// The tyres.
-        Tyres = "tyres",
+        /// The tires.
+        Tires = "tires",
     }
 }
 
 words! {
     /// What is wrong on a card.
-    pub enum CardSlip {
+    pub enum CardTrap {
         /// The wheel torque was kept in lbf·ft; its page says the same number of N·m.
-        WheelNutsInPoundFeet = "wheel_nuts_in_pound_feet",
+        LugNutsInPoundFeet = "lug_nuts_in_pound_feet",
     }
 }
 
@@ -101,10 +101,10 @@ pub struct Truth {
     pub new_finish: Finish,
     /// Where the noise comes from.
     pub noise: NoiseCause,
-    /// Wheel nuts that are loose when the car comes.
+    /// Lug nuts that are loose when the car comes.
     pub loose_nuts: u8,
     /// What is wrong on a card.
-    pub slip: Option<CardSlip>,
+    pub slip: Option<CardTrap>,
 }
 
 /// An invented car.
@@ -158,7 +158,7 @@ impl Car {
                 ..SOUND
             },
             Named::Curlew => Truth {
-                noise: NoiseCause::Tyres,
+                noise: NoiseCause::Tires,
                 ..SOUND
             },
             Named::Dormouse => Truth {
@@ -175,7 +175,7 @@ impl Car {
                 unseated: mm(0.03),
                 noise: NoiseCause::Bearing,
                 finish: Finish::Rough,
-                slip: Some(CardSlip::WheelNutsInPoundFeet),
+                slip: Some(CardTrap::LugNutsInPoundFeet),
                 ..SOUND
             },
             Named::Newt => Truth {
@@ -231,7 +231,7 @@ mod tests {
         assert_eq!(has(&|car| car.play < Length::ZERO), 0);
         for count in [
             has(&|car| car.finish == Finish::Rough),
-            has(&|car| car.noise == NoiseCause::Tyres),
+            has(&|car| car.noise == NoiseCause::Tires),
             has(&|car| car.flex.is_some()),
             has(&|car| car.loose_nuts > 0),
             has(&|car| car.slip.is_some()),

@@ -1,6 +1,6 @@
 //! How the cars of a garage differ: what a seed draws from.
 
-use super::car::{CardSlip, Code, NoiseCause, Truth};
+use super::car::{CardTrap, Code, NoiseCause, Truth};
 use super::chance::Chance;
 use super::{Car, car::Finish};
 use crate::units::Length;
@@ -69,12 +69,12 @@ impl Population {
                 noise: if rough {
                     NoiseCause::Bearing
                 } else if between(0.3, 0.5) {
-                    NoiseCause::Tyres
+                    NoiseCause::Tires
                 } else {
                     NoiseCause::Nothing
                 },
                 loose_nuts: if between(0.65, 0.75) { 3 } else { 0 },
-                slip: between(0.75, 0.85).then_some(CardSlip::WheelNutsInPoundFeet),
+                slip: between(0.75, 0.85).then_some(CardTrap::LugNutsInPoundFeet),
             },
             population: *self,
             seed,

@@ -12,7 +12,7 @@ pub struct Studs(u8);
 
 /// Why no position can be told.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum IndexFault {
+pub enum IndexError {
     /// A hub has between 3 and 10 studs.
     Studs {
         /// What was given.
@@ -62,12 +62,12 @@ impl Studs {
     /// A count of studs.
     ///
     /// # Errors
-    /// [`IndexFault::Studs`] outside 3 to 10.
-    pub fn new(given: u8) -> Result<Self, IndexFault> {
+    /// [`IndexError::Studs`] outside 3 to 10.
+    pub fn new(given: u8) -> Result<Self, IndexError> {
         if (3..=10).contains(&given) {
             Ok(Self(given))
         } else {
-            Err(IndexFault::Studs { given })
+            Err(IndexError::Studs { given })
         }
     }
 
@@ -104,11 +104,11 @@ impl Studs {
 /// reading is counted once in its uncertainty.
 ///
 /// # Errors
-/// [`IndexFault::SamePosition`] if two assembled readings were not of two positions.
+/// [`IndexError::SamePosition`] if two assembled readings were not of two positions.
 ///
 /// # Source
 /// Two linear equations in two arrows; `tests/reference/03_runout.json` has it by brute force.
-pub fn positions(told: &Told, studs: Studs) -> Result<Vec<Position>, IndexFault> {
+pub fn positions(told: &Told, studs: Studs) -> Result<Vec<Position>, IndexError> {
     let mut positions = Vec::with_capacity(usize::from(studs.0));
     for stud in 0..studs.0 {
         let wobble = match told {
@@ -134,12 +134,12 @@ pub fn positions(told: &Told, studs: Studs) -> Result<Vec<Position>, IndexFault>
 /// The hub's own wobble and the rotor's, from the rotor on the hub in two positions.
 ///
 /// # Errors
-/// [`IndexFault::SamePosition`] if they are the same.
+/// [`IndexError::SamePosition`] if they are the same.
 pub fn separate(
     studs: Studs,
     one: (u8, Arrow),
     other: (u8, Arrow),
-) -> Result<(Arrow, Arrow), IndexFault> {
+) -> Result<(Arrow, Arrow), IndexError> {
     let whole = Turn::between(studs, one.0, other.0).inverse()?;
     let rotor = whole.of(&other.1.minus(&one.1));
     let hub = other.1.turned(studs.angle(one.0));
@@ -178,9 +178,9 @@ impl Turn {
         }
     }
 
-    fn inverse(self) -> Result<Self, IndexFault> {
+    fn inverse(self) -> Result<Self, IndexError> {
         if self.factor == 0.0 {
-            return Err(IndexFault::SamePosition);
+            return Err(IndexError::SamePosition);
         }
         Ok(Self {
             factor: 1.0 / self.factor,
@@ -233,8 +233,8 @@ mod tests {
 
     #[test]
     fn a_hub_has_three_to_ten_studs() {
-        assert_eq!(Studs::new(2), Err(IndexFault::Studs { given: 2 }));
-        assert_eq!(Studs::new(11), Err(IndexFault::Studs { given: 11 }));
+        assert_eq!(Studs::new(2), Err(IndexError::Studs { given: 2 }));
+        assert_eq!(Studs::new(11), Err(IndexError::Studs { given: 11 }));
         assert_eq!(Studs::new(5).map(Studs::count), Ok(5));
     }
 
@@ -242,9 +242,9 @@ mod tests {
     fn the_same_position_twice_says_nothing() {
         let studs = Studs::new(5).unwrap();
         let (one, other) = ((1, arrow(0.03, 10.0)), (6, arrow(0.02, 50.0)));
-        assert_eq!(separate(studs, one, other), Err(IndexFault::SamePosition));
+        assert_eq!(separate(studs, one, other), Err(IndexError::SamePosition));
         let told = Told::Assembled { one, other };
-        assert_eq!(positions(&told, studs), Err(IndexFault::SamePosition));
+        assert_eq!(positions(&told, studs), Err(IndexError::SamePosition));
     }
 
     #[test]

@@ -22,7 +22,7 @@ words! {
     }
 }
 
-/// The most run-out that the vehicle's maker allows on one surface. There is no house limit.
+/// The most run-out that the vehicle's manufacturer allows on one surface. There is no house limit.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RunoutLimit {
     surface: Surface,
@@ -37,11 +37,11 @@ pub struct OtherSurface {
 }
 
 impl RunoutLimit {
-    /// The limit that a card of the maker gives.
+    /// The limit that a card of the manufacturer gives.
     ///
     /// # Errors
     /// [`NegativeLimit`] below zero.
-    pub fn maker(surface: Surface, value: Length) -> Result<Self, NegativeLimit> {
+    pub fn manufacturer(surface: Surface, value: Length) -> Result<Self, NegativeLimit> {
         if value < Length::ZERO {
             return Err(NegativeLimit { value });
         }

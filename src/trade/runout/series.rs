@@ -37,7 +37,7 @@ pub struct Series {
 
 /// Why readings are no series.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum SeriesFault {
+pub enum SeriesError {
     /// One reading has nothing to be compared with.
     TooFew {
         /// How many count.
@@ -77,12 +77,12 @@ impl Series {
     /// Readings at their own angles, some places left free, the first perhaps read again at 360°.
     ///
     /// # Errors
-    /// [`SeriesFault`] for too few that count, too many, or one that is off the dial.
-    pub fn read(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesFault> {
+    /// [`SeriesError`] for too few that count, too many, or one that is off the dial.
+    pub fn read(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesError> {
         let face = f64::from(dial.divisions_per_turn());
         let off = |spot: &Spot| spot.needle.count().abs() > face;
         if let Some(index) = spots.iter().position(off) {
-            return Err(SeriesFault::OffTheDial { index });
+            return Err(SeriesError::OffTheDial { index });
         }
         Self::told_on(dial, spots)
     }
@@ -90,18 +90,18 @@ impl Series {
     /// The same for needles that are told on by whole turns from the first place.
     ///
     /// # Errors
-    /// [`SeriesFault`] for too few that count, or too many.
-    pub fn told_on(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesFault> {
+    /// [`SeriesError`] for too few that count, or too many.
+    pub fn told_on(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesError> {
         // One more than there are places: the first read again shows whether the rig held.
         if spots.len() > usize::from(MOST_PLACES) + 1 {
             let given = spots.len();
-            return Err(SeriesFault::TooMany { given });
+            return Err(SeriesError::TooMany { given });
         }
         let series = Self { dial, spots };
         let kept = series.kept().count();
         if kept < FEWEST_READINGS {
             let needed = FEWEST_READINGS;
-            return Err(SeriesFault::TooFew { kept, needed });
+            return Err(SeriesError::TooFew { kept, needed });
         }
         Ok(series)
     }
@@ -110,7 +110,7 @@ impl Series {
     ///
     /// # Errors
     /// As [`Series::read`].
-    pub fn equally_spaced(dial: Dial, needles: &[Option<Divisions>]) -> Result<Self, SeriesFault> {
+    pub fn equally_spaced(dial: Dial, needles: &[Option<Divisions>]) -> Result<Self, SeriesError> {
         let places = needles.len();
         let spots = needles.iter().enumerate().filter_map(|(place, needle)| {
             Some(Spot {

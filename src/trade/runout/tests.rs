@@ -54,7 +54,7 @@ fn no_reading_and_no_angle_is_anything_but_a_number() {
 #[test]
 fn one_reading_is_no_series() {
     let read = |spots: &[Spot]| Series::read(Dial::THOU, spots.to_vec());
-    let fault = |kept| Err(SeriesFault::TooFew { kept, needed: 2 });
+    let fault = |kept| Err(SeriesError::TooFew { kept, needed: 2 });
     assert_eq!(read(&[]), fault(0));
     let out = Spot {
         left_out: Some(LeftOut::StudHole),
@@ -67,14 +67,14 @@ fn one_reading_is_no_series() {
 fn twenty_four_places_and_the_first_again_are_the_most() {
     let spots = |n: u32| (0..n).map(|i| at(f64::from(i) * 15.0, 1.0)).collect();
     assert!(Series::read(Dial::THOU, spots(25)).is_ok());
-    let fault = SeriesFault::TooMany { given: 26 };
+    let fault = SeriesError::TooMany { given: 26 };
     assert_eq!(Series::read(Dial::THOU, spots(26)), Err(fault));
 }
 
 #[test]
 fn a_reading_beyond_the_face_is_refused() {
     let spots = vec![at(0.0, 1.0), at(90.0, -101.0), at(180.0, 2.0)];
-    let fault = SeriesFault::OffTheDial { index: 1 };
+    let fault = SeriesError::OffTheDial { index: 1 };
     assert_eq!(Series::read(Dial::THOU, spots), Err(fault));
 }
 

@@ -116,7 +116,7 @@ pub struct Thickness {
 
 /// Why readings say nothing of a rotor's thickness.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum ThicknessFault {
+pub enum ThicknessError {
     /// A variation is looked for at four places at least.
     TooFew {
         /// How many there are.
@@ -152,20 +152,20 @@ impl Thickness {
     /// Readings at four to twenty-four places.
     ///
     /// # Errors
-    /// [`ThicknessFault`] for too few or too many, or one that is no thickness.
-    pub fn read(division: Length, readings: Vec<(Angle, Length)>) -> Result<Self, ThicknessFault> {
+    /// [`ThicknessError`] for too few or too many, or one that is no thickness.
+    pub fn read(division: Length, readings: Vec<(Angle, Length)>) -> Result<Self, ThicknessError> {
         let given = readings.len();
         if !(Length::ZERO < division && division <= LARGEST_DIVISION) {
-            return Err(ThicknessFault::Division { division });
+            return Err(ThicknessError::Division { division });
         }
         if given < usize::from(FEWEST_PLACES) {
-            return Err(ThicknessFault::TooFew { given });
+            return Err(ThicknessError::TooFew { given });
         }
         if given > usize::from(MOST_PLACES) {
-            return Err(ThicknessFault::TooMany { given });
+            return Err(ThicknessError::TooMany { given });
         }
         if let Some(index) = readings.iter().position(|one| one.1 <= Length::ZERO) {
-            return Err(ThicknessFault::NoThickness { index });
+            return Err(ThicknessError::NoThickness { index });
         }
         let heights = Heights::new(readings, division);
         Ok(Self { heights })

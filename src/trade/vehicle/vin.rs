@@ -71,7 +71,7 @@ impl Vin {
         &self.text
     }
 
-    /// The last four, which tell the right car from its like on the plate under the glass.
+    /// The last four, which tell the right car from its like on the plate under the screen.
     pub fn last_four(&self) -> &str {
         self.text.get(13..).unwrap_or("")
     }

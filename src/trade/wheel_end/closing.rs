@@ -4,7 +4,7 @@
 
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::plan::{CornerPlan, NutPosition, Plan, Start};
 use crate::trade::wheel_end::procedure::{FLEX, SPIN, rounds};
 use crate::trade::wheel_end::reading::dial_setup;
@@ -23,7 +23,7 @@ pub(super) fn fit(corner: Corner) -> Vec<StepSpec> {
             Form::Checks(vec![
                 Check::Pilot,
                 Check::Depth,
-                Check::StudCircle,
+                Check::BoltCircle,
                 Check::Splines,
                 Check::Plug,
             ]),
@@ -32,18 +32,18 @@ pub(super) fn fit(corner: Corner) -> Vec<StepSpec> {
         step(Step::ComparePhoto, Form::Photo),
         step(Step::Seat, Form::Do).with_next(),
         step(Step::Offer, Form::Do)
-            .moves(Group::Plate, Hold::Done)
-            .moves(Group::Hub, Hold::Done)
-            .moves(Group::HubBolts, Hold::ByHand)
+            .moves(ItemKind::Plate, ItemState::Done)
+            .moves(ItemKind::Hub, ItemState::Done)
+            .moves(ItemKind::HubBolts, ItemState::ByHand)
             .with_next(),
-        step(Step::RouteSensor, Form::Do).moves(Group::SensorWire, Hold::Done),
+        step(Step::RouteSensor, Form::Do).moves(ItemKind::SensorWire, ItemState::Done),
     ]
 }
 
 /// The steps from the hub in its seat to the wheel at its card, the reading after among them.
 pub(super) fn refit(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut steps = card(plan, corner, Step::CardHubBolts, CardItem::HubBolts);
-    steps.push(turn(Step::TurnHubBolts, corner, Group::HubBolts));
+    steps.push(turn(Step::TurnHubBolts, corner, ItemKind::HubBolts));
     steps.extend(match plan.nut {
         NutPosition::AirBrakeHeld => brake_held(plan, corner),
         NutPosition::AirBar => bar(plan, corner),
@@ -65,7 +65,7 @@ pub(super) fn put_back(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
         Step::CardCaliperPins,
         CardItem::CaliperPins,
     ));
-    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(turn(Step::TurnCaliperPins, corner, ItemKind::CaliperPins));
     steps.push(pedal(corner));
     steps.extend(wheel(plan, corner));
     steps
@@ -74,11 +74,11 @@ pub(super) fn put_back(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 fn brake_held(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut steps = brake_on(plan, corner);
     steps.push(nut_on(corner));
-    steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
+    steps.push(turn(Step::TurnAxleNut, corner, ItemKind::AxleNut));
     steps.push(caliper_up(corner));
     steps.extend(after(plan, corner));
     steps.push(caliper_down(corner));
-    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(turn(Step::TurnCaliperPins, corner, ItemKind::CaliperPins));
     steps.push(stake(corner).with_next());
     steps.push(pedal_again(corner));
     steps.extend(wheel(plan, corner));
@@ -88,8 +88,9 @@ fn brake_held(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 fn bar(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut steps = vec![
         nut_on(corner),
-        turn(Step::TurnAxleNut, corner, Group::AxleNut),
-        at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do).moves(Group::Rotor, Hold::Done),
+        turn(Step::TurnAxleNut, corner, ItemKind::AxleNut),
+        at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do)
+            .moves(ItemKind::Rotor, ItemState::Done),
     ];
     steps.extend(after(plan, corner));
     steps.push(stake(corner));
@@ -101,7 +102,7 @@ fn bar(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
         Step::CardCaliperPins,
         CardItem::CaliperPins,
     ));
-    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(turn(Step::TurnCaliperPins, corner, ItemKind::CaliperPins));
     steps.push(pedal(corner));
     steps.extend(wheel(plan, corner));
     steps
@@ -112,15 +113,15 @@ fn on_ground(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(nut_on(corner));
     steps.push(
         at_corner(Phase::Tighten, Step::NutFirst, corner, Form::Do)
-            .moves(Group::AxleNut, Hold::Snug),
+            .moves(ItemKind::AxleNut, ItemState::Snug),
     );
     steps.extend(wheel_to_card(plan, corner, 1));
-    steps.push(turn(Step::TurnAxleNut, corner, Group::AxleNut));
+    steps.push(turn(Step::TurnAxleNut, corner, ItemKind::AxleNut));
     steps.extend(off_again(corner));
     steps.push(caliper_up(corner));
     steps.extend(after(plan, corner));
     steps.push(caliper_down(corner));
-    steps.push(turn(Step::TurnCaliperPins, corner, Group::CaliperPins));
+    steps.push(turn(Step::TurnCaliperPins, corner, ItemKind::CaliperPins));
     steps.push(stake(corner).with_next());
     steps.push(pedal_again(corner));
     steps.extend(wheel_to_card(plan, corner, 2));
@@ -156,14 +157,14 @@ fn reopen(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 fn wheel_off(phase: Phase, corner: Corner) -> Vec<StepSpec> {
     let step = |step, form| at_corner(phase, step, corner, form);
     vec![
-        step(Step::CrackWheelNuts, Form::Do)
-            .moves(Group::WheelNuts, Hold::Loosened)
+        step(Step::LoosenLugNuts, Form::Do)
+            .moves(ItemKind::LugNuts, ItemState::Loosened)
             .with_next(),
         step(Step::Shove, Form::Ask),
         step(Step::WheelOffAgain, Form::Do)
             .held_by(HoldPoint::Stand)
-            .moves(Group::WheelNuts, Hold::Off)
-            .moves(Group::Wheel, Hold::Off),
+            .moves(ItemKind::LugNuts, ItemState::Off)
+            .moves(ItemKind::Wheel, ItemState::Off),
     ]
 }
 
@@ -171,15 +172,15 @@ fn wheel_off(phase: Phase, corner: Corner) -> Vec<StepSpec> {
 fn brake_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut steps = vec![
         at_corner(Phase::Tighten, Step::RotorOn, corner, Form::Do)
-            .moves(Group::Rotor, Hold::Done)
+            .moves(ItemKind::Rotor, ItemState::Done)
             .with_next(),
     ];
     steps.extend(bracket_on(plan, corner));
     steps.push(
         at_corner(Phase::Tighten, Step::CaliperOn, corner, Form::Do)
-            .moves(Group::Pads, Hold::Done)
-            .moves(Group::Caliper, Hold::Done)
-            .moves(Group::CaliperPins, Hold::Snug)
+            .moves(ItemKind::Pads, ItemState::Done)
+            .moves(ItemKind::Caliper, ItemState::Done)
+            .moves(ItemKind::CaliperPins, ItemState::Snug)
             .with_next(),
     );
     steps.extend(card(
@@ -195,8 +196,8 @@ fn brake_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let mut steps = vec![
         at_corner(Phase::Tighten, Step::BracketOn, corner, Form::Do)
-            .moves(Group::Bracket, Hold::Done)
-            .moves(Group::BracketBolts, Hold::ByHand),
+            .moves(ItemKind::Bracket, ItemState::Done)
+            .moves(ItemKind::BracketBolts, ItemState::ByHand),
     ];
     steps.extend(card(
         plan,
@@ -204,7 +205,7 @@ fn bracket_on(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
         Step::CardBracketBolts,
         CardItem::BracketBolts,
     ));
-    steps.push(turn(Step::TurnBracketBolts, corner, Group::BracketBolts));
+    steps.push(turn(Step::TurnBracketBolts, corner, ItemKind::BracketBolts));
     steps
 }
 
@@ -243,28 +244,28 @@ fn after(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
 
 fn caliper_up(corner: Corner) -> StepSpec {
     at_corner(Phase::Prove, Step::CaliperUpAgain, corner, Form::Do)
-        .moves_one(Group::CaliperPins, 2, Hold::Off)
-        .moves_one(Group::CaliperPins, 1, Hold::Loosened)
-        .moves(Group::Caliper, Hold::Off)
-        .moves(Group::Pads, Hold::Off)
+        .moves_one(ItemKind::CaliperPins, 2, ItemState::Off)
+        .moves_one(ItemKind::CaliperPins, 1, ItemState::Loosened)
+        .moves(ItemKind::Caliper, ItemState::Off)
+        .moves(ItemKind::Pads, ItemState::Off)
 }
 
 fn caliper_down(corner: Corner) -> StepSpec {
     at_corner(Phase::Tighten, Step::CaliperDown, corner, Form::Do)
-        .moves(Group::Pads, Hold::Done)
-        .moves(Group::Caliper, Hold::Done)
-        .moves(Group::CaliperPins, Hold::Snug)
+        .moves(ItemKind::Pads, ItemState::Done)
+        .moves(ItemKind::Caliper, ItemState::Done)
+        .moves(ItemKind::CaliperPins, ItemState::Snug)
         .with_next()
 }
 
 fn nut_on(corner: Corner) -> StepSpec {
     at_corner(Phase::Tighten, Step::NutOn, corner, Form::Do)
-        .moves(Group::AxleNut, Hold::ByHand)
+        .moves(ItemKind::AxleNut, ItemState::ByHand)
         .with_next()
 }
 
 fn stake(corner: Corner) -> StepSpec {
-    at_corner(Phase::Tighten, Step::Stake, corner, Form::Do).moves(Group::Stake, Hold::Done)
+    at_corner(Phase::Tighten, Step::Stake, corner, Form::Do).moves(ItemKind::Stake, ItemState::Done)
 }
 
 fn pedal(corner: Corner) -> StepSpec {
@@ -289,22 +290,22 @@ fn wheel_to_card(plan: &Plan, corner: Corner, nth: u8) -> Vec<StepSpec> {
     }
     let mut steps = vec![
         at_corner(Phase::Tighten, Step::WheelOn, corner, Form::Do)
-            .moves(Group::Wheel, Hold::Done)
-            .moves(Group::WheelNuts, Hold::Snug)
+            .moves(ItemKind::Wheel, ItemState::Done)
+            .moves(ItemKind::LugNuts, ItemState::Snug)
             .with_next(),
         lower,
     ];
     if nth == 1 {
-        steps.extend(card(plan, corner, Step::CardWheelNuts, CardItem::WheelNuts));
+        steps.extend(card(plan, corner, Step::CardLugNuts, CardItem::LugNuts));
     }
-    steps.push(turn(Step::TurnWheelNuts, corner, Group::WheelNuts));
+    steps.push(turn(Step::TurnLugNuts, corner, ItemKind::LugNuts));
     for spec in &mut steps {
         spec.key = spec.key.nth(nth);
     }
     steps
 }
 
-fn turn(step: Step, corner: Corner, group: Group) -> StepSpec {
+fn turn(step: Step, corner: Corner, group: ItemKind) -> StepSpec {
     at_corner(Phase::Tighten, step, corner, Form::Turn(group))
 }
 

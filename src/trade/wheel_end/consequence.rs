@@ -6,10 +6,10 @@
 
 use crate::trade::answer::Answer;
 use crate::trade::play::{Felt, StopSign};
-use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::plan::Plan;
 use crate::trade::wheel_end::step::{
-    Change, Check, Form, Phase, Pick, Step, StepKey, StepSpec, When,
+    Change, Check, Choice, Form, Phase, Step, StepKey, StepSpec, When,
 };
 
 /// One answer to a question, or to one row of a list.
@@ -20,7 +20,7 @@ pub enum Given {
     /// Yes or no.
     Said(Answer),
     /// One word.
-    Picked(Pick),
+    Picked(Choice),
     /// What the hands felt.
     Felt(Felt),
     /// It is done: a number, a photo, a spec or a signature is there.
@@ -115,11 +115,11 @@ const NOT_DRIVEN: &[Consequence] = &[Holds(Scope::Drive), Asks];
 
 /// What follows from an answer at a step of this plan.
 pub fn consequences(step: StepKey, given: Given, plan: &Plan) -> &'static [Consequence] {
-    follows(step, given, plan.lamps)
+    follows(step, given, plan.warning_lights)
 }
 
-/// The same where `lamps` is the warning light that stayed on before the work.
-fn follows(step: StepKey, given: Given, lamps: Option<Pick>) -> &'static [Consequence] {
+/// The same where `warning_lights` is the warning light that stayed on before the work.
+fn follows(step: StepKey, given: Given, warning_lights: Option<Choice>) -> &'static [Consequence] {
     match given {
         Given::Done => GO_ON,
         Given::Row(_, Answer::Yes) => GO_ON,
@@ -127,7 +127,7 @@ fn follows(step: StepKey, given: Given, lamps: Option<Pick>) -> &'static [Conseq
         Given::Said(Answer::Yes) => said_yes(step.step),
         Given::Said(Answer::No) => said_no(step.step),
         Given::Said(Answer::NotDone) | Given::NotDone => not_done(step.step),
-        Given::Picked(pick) => picked(step.step, pick, lamps),
+        Given::Picked(pick) => picked(step.step, pick, warning_lights),
         Given::Felt(Felt::Nothing) => GO_ON,
         Given::Felt(_) => DECISION,
     }
@@ -152,7 +152,7 @@ pub fn hold(step: StepKey, given: Given, plan: &Plan) -> Option<Scope> {
 fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
     match check {
         // Before the car moves what was wrong on arrival is looked at again.
-        Check::NutsAsFound | Check::WheelUpright | Check::PedalFirm | Check::Tyres
+        Check::NutsAsFound | Check::WheelUpright | Check::PedalFirm | Check::Tires
             if step.step == Step::Clear =>
         {
             BEFORE_IT_MOVES
@@ -165,12 +165,12 @@ fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
         Check::WheelUpright if answer == Answer::No => {
             &[Stops(StopSign::VisibleTilt), Holds(Scope::Drive), Asks]
         }
-        Check::NutsAsFound | Check::WheelUpright | Check::PedalFirm | Check::Tyres => NOT_DRIVEN,
+        Check::NutsAsFound | Check::WheelUpright | Check::PedalFirm | Check::Tires => NOT_DRIVEN,
         Check::Slope | Check::Surface | Check::Traffic => HERE,
-        Check::JackPoint | Check::StandUnder | Check::WheelUnderSill => HERE,
+        Check::JackPoint | Check::StandUnder | Check::WheelUnderRocker => HERE,
         Check::LockKey => &[Holds(Scope::Loosen)],
         Check::BoxStuds | Check::BoxPlug | Check::BoxBolts => &[Holds(Scope::Repair)],
-        Check::Pilot | Check::StudCircle | Check::Splines | Check::Plug | Check::Depth => HERE,
+        Check::Pilot | Check::BoltCircle | Check::Splines | Check::Plug | Check::Depth => HERE,
         Check::SpeedGone
         | Check::SwerveGone
         | Check::CoastGone
@@ -215,35 +215,43 @@ fn said_no(step: Step) -> &'static [Consequence] {
     }
 }
 
-fn picked(step: Step, pick: Pick, lamps: Option<Pick>) -> &'static [Consequence] {
-    let after = step == Step::ProveLamps;
+fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static [Consequence] {
+    let after = step == Step::ProveWarningLights;
     match pick {
-        Pick::AbsLamp | Pick::OtherLamp if after && lamps == Some(pick) => {
+        Choice::AbsWarningLight | Choice::OtherWarningLight
+            if after && warning_lights == Some(pick) =>
+        {
             &[IsNoted(Noted::WasSoBefore)]
         }
-        Pick::AbsLamp | Pick::OtherLamp if after => &[Holds(Scope::HandOver)],
-        Pick::AbsLamp | Pick::OtherLamp => &[IsNoted(Noted::ComparedAfter)],
-        Pick::BrakeLamp if after => BEFORE_IT_MOVES,
-        Pick::BrakeLamp => &[Holds(Scope::Drive)],
-        Pick::LouderRight | Pick::LouderLeft => &[Asks],
-        Pick::GrindsHot if step == Step::ProveSpin => PROOF,
-        Pick::GrindsHot => &[Stops(StopSign::GrindingWithHeat)],
-        Pick::Rough | Pick::Noisy | Pick::RoughNoisy if step == Step::ProveSpin => PROOF,
-        Pick::PlayGone | Pick::PlayStays | Pick::Rough | Pick::Noisy | Pick::RoughNoisy => DECISION,
-        Pick::NutSlack => &[Stops(StopSign::LooseAxleNut)],
-        Pick::NutRetorqued | Pick::FlexHalf | Pick::FlexOne | Pick::BaseElsewhere => READING,
-        Pick::FlexMore => HERE,
-        Pick::OtherTighter | Pick::OtherLooser => &[IsNoted(Noted::NoLimitByHand)],
-        Pick::SomeLoose | Pick::SameCorner | Pick::OtherCorner => COUNTED,
-        Pick::RetorqueDeclined => ON_REPORT,
-        Pick::NoLamps
-        | Pick::NoChange
-        | Pick::SmoothQuiet
-        | Pick::SameAsOther
-        | Pick::NutTight
-        | Pick::FlexNone
-        | Pick::NoneLoose
-        | Pick::NoComeback => GO_ON,
+        Choice::AbsWarningLight | Choice::OtherWarningLight if after => &[Holds(Scope::HandOver)],
+        Choice::AbsWarningLight | Choice::OtherWarningLight => &[IsNoted(Noted::ComparedAfter)],
+        Choice::BrakeWarningLight if after => BEFORE_IT_MOVES,
+        Choice::BrakeWarningLight => &[Holds(Scope::Drive)],
+        Choice::LouderRight | Choice::LouderLeft => &[Asks],
+        Choice::GrindsHot if step == Step::ProveSpin => PROOF,
+        Choice::GrindsHot => &[Stops(StopSign::GrindingWithHeat)],
+        Choice::Rough | Choice::Noisy | Choice::RoughNoisy if step == Step::ProveSpin => PROOF,
+        Choice::PlayGone
+        | Choice::PlayStays
+        | Choice::Rough
+        | Choice::Noisy
+        | Choice::RoughNoisy => DECISION,
+        Choice::NutSlack => &[Stops(StopSign::LooseAxleNut)],
+        Choice::NutRetorqued | Choice::FlexHalf | Choice::FlexOne | Choice::BaseElsewhere => {
+            READING
+        }
+        Choice::FlexMore => HERE,
+        Choice::OtherTighter | Choice::OtherLooser => &[IsNoted(Noted::NoLimitByHand)],
+        Choice::SomeLoose | Choice::SameCorner | Choice::OtherCorner => COUNTED,
+        Choice::RetorqueDeclined => ON_REPORT,
+        Choice::NoWarningLights
+        | Choice::NoChange
+        | Choice::SmoothQuiet
+        | Choice::SameAsOther
+        | Choice::NutTight
+        | Choice::FlexNone
+        | Choice::NoneLoose
+        | Choice::NoComeback => GO_ON,
     }
 }
 
@@ -254,15 +262,15 @@ fn not_done(step: Step) -> &'static [Consequence] {
         Step::LiftHold | Step::LiftStand | Step::Shove | Step::RockNuts => HERE,
         Step::Decide | Step::Agree => HERE,
         // One cannot come before the other has been removed or installed.
-        Step::CrackAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub => HERE,
+        Step::LoosenAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub => HERE,
         Step::Compare | Step::Offer => HERE,
         Step::Pedal | Step::ProvePedal | Step::End => HERE,
-        Step::Lamps | Step::NutsToCard | Step::BeforeDriving => &[Holds(Scope::Drive)],
+        Step::WarningLights | Step::NutsToCard | Step::BeforeDriving => &[Holds(Scope::Drive)],
         Step::TeardownYes | Step::MeetLook => &[Holds(Scope::Loosen)],
         // Pads damp the movement that the dial must see, and a flange is behind its wheel.
         Step::NutFound | Step::CaliperUp | Step::CaliperUpAgain => &[Holds(Scope::Dial)],
         Step::WheelOff | Step::WheelOffAgain => &[Holds(Scope::Bare)],
-        Step::Lower | Step::ProveLamps | Step::Clear => BEFORE_IT_MOVES,
+        Step::Lower | Step::ProveWarningLights | Step::Clear => BEFORE_IT_MOVES,
         Step::Drive | Step::HeatHere | Step::HeatOther | Step::BrakeHeld => DECISION,
         Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial => DECISION,
         Step::SpinHand | Step::OtherSide => DECISION,
@@ -274,7 +282,7 @@ fn not_done(step: Step) -> &'static [Consequence] {
         | Step::CardHubBolts
         | Step::CardBracketBolts
         | Step::CardCaliperPins
-        | Step::CardWheelNuts
+        | Step::CardLugNuts
         | Step::RouteSensor
         | Step::TurnHubBolts
         | Step::RotorOn
@@ -288,7 +296,7 @@ fn not_done(step: Step) -> &'static [Consequence] {
         | Step::TurnCaliperPins
         | Step::Stake
         | Step::WheelOn
-        | Step::TurnWheelNuts => STAYS_LOOSE,
+        | Step::TurnLugNuts => STAYS_LOOSE,
         Step::RetorqueDone | Step::Comeback => COUNTED,
         Step::Tools => &[Holds(Scope::HandOver)],
         Step::Booking
@@ -306,7 +314,7 @@ fn not_done(step: Step) -> &'static [Consequence] {
         | Step::SignShake
         | Step::SignPulse
         | Step::StandPhoto
-        | Step::CrackWheelNuts
+        | Step::LoosenLugNuts
         | Step::GaugeClean
         | Step::DeclinedPhoto
         | Step::StripSensor
@@ -365,9 +373,9 @@ fn is_read(question: StepKey, spec: &StepSpec) -> bool {
 
 /// Whether a step is done at what its wheel covers.
 fn is_behind_the_wheel(spec: &StepSpec) -> bool {
-    use Group::{AxleNut, Stake, Wheel, WheelNuts};
-    let in_reach = |group| matches!(group, Wheel | WheelNuts | Stake | AxleNut);
-    let covered = |change: &Change| change.to < Hold::ByHand && !in_reach(change.group);
+    use ItemKind::{AxleNut, LugNuts, Stake, Wheel};
+    let in_reach = |group| matches!(group, Wheel | LugNuts | Stake | AxleNut);
+    let covered = |change: &Change| change.to < ItemState::ByHand && !in_reach(change.group);
     spec.key.step == Step::GaugeClean || spec.changes.iter().any(covered)
 }
 
@@ -386,7 +394,7 @@ impl Scope {
             Self::Move => {
                 let moves = matches!(
                     spec.key.step,
-                    Step::ProveLamps | Step::ProveRoad | Step::End
+                    Step::ProveWarningLights | Step::ProveRoad | Step::End
                 );
                 moves && spec.key != question
             }

@@ -5,7 +5,7 @@ use crate::words;
 
 words! {
     /// A family of like items at one wheel end.
-    pub enum Group {
+    pub enum ItemKind {
         /// The nut that clamps the hub to the driveshaft.
         AxleNut = "axle_nut",
         /// The bolts that hold the hub unit to the knuckle.
@@ -14,8 +14,8 @@ words! {
         BracketBolts = "bracket_bolts",
         /// The bolts of the caliper's guide pins; number 1 is the upper one.
         CaliperPins = "caliper_pins",
-        /// Wheel nuts or wheel bolts.
-        WheelNuts = "wheel_nuts",
+        /// Lug nuts or wheel bolts.
+        LugNuts = "lug_nuts",
         /// The wheel itself.
         Wheel = "wheel",
         /// The caliper, off its bracket or swung up.
@@ -39,16 +39,12 @@ words! {
     }
 }
 
-impl Group {
+impl ItemKind {
     /// Whether the item is a fastener with a spec card of its own.
     pub const fn is_fastener(self) -> bool {
         matches!(
             self,
-            Self::AxleNut
-                | Self::HubBolts
-                | Self::BracketBolts
-                | Self::CaliperPins
-                | Self::WheelNuts
+            Self::AxleNut | Self::HubBolts | Self::BracketBolts | Self::CaliperPins | Self::LugNuts
         )
     }
 }
@@ -59,14 +55,14 @@ pub struct Item {
     /// Where it is.
     pub corner: Corner,
     /// What it is.
-    pub group: Group,
+    pub group: ItemKind,
     /// Which of its group, counted from 1.
     pub number: u8,
 }
 
 words! {
     /// How far an item is from being back; the order runs from loose to tight.
-    pub enum Hold {
+    pub enum ItemState {
         /// Off the vehicle.
         Off = "off",
         /// Loosened, still in its thread.
@@ -80,7 +76,7 @@ words! {
     }
 }
 
-impl Hold {
+impl ItemState {
     /// Whether the item still stands on the loose list.
     pub const fn is_loose(self) -> bool {
         !matches!(self, Self::Done)
@@ -88,7 +84,7 @@ impl Hold {
 }
 
 /// Every item of `group` at `corner`, `count` of them.
-pub fn items(corner: Corner, group: Group, count: u8) -> Vec<Item> {
+pub fn items(corner: Corner, group: ItemKind, count: u8) -> Vec<Item> {
     (1..=count)
         .map(|number| Item {
             corner,

@@ -17,14 +17,14 @@ pub use closing::REOPENED;
 pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
-pub use item::{Group, Hold, Item, items};
+pub use item::{Item, ItemKind, ItemState, items};
 pub use mishap::can_happen;
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
 pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};
 pub use reading::setup_number;
 pub use road::{LOOKS, sign_gone, sign_of, sign_step};
 pub use step::{
-    Because, Change, Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepKey,
+    Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, SetName, Step, StepKey,
     StepSpec, When,
 };
 pub use waiting::{SHOVE_FURTHER, SHOVE_WAITED};

@@ -1,7 +1,7 @@
 //! What a procedure depends on: the facts of one job, already decided.
 
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::step::{Check, Pick};
+use crate::trade::wheel_end::step::{Check, Choice};
 use crate::words;
 
 /// Where the axle nut gets its last torque, as its card says.
@@ -22,11 +22,11 @@ words! {
         Open = "open",
         /// Nothing is replaced: put it back.
         PutBack = "put_back",
-        /// A decision that asks the owner stands, and the owner has not answered.
+        /// A decision that asks the customer stands, and the customer has not answered.
         Asking = "asking",
-        /// The owner said no: put it back.
+        /// The customer said no: put it back.
         Declined = "declined",
-        /// The owner said yes: replace it.
+        /// The customer said yes: replace it.
         Replace = "replace",
     }
 }
@@ -66,7 +66,7 @@ pub struct CornerPlan {
     pub blocked: bool,
     /// Whether the closed wheel end was opened again to measure the new part once more.
     pub reopened: bool,
-    /// Whether the car was left while the owner thought about the repair.
+    /// Whether the car was left while the customer thought about the repair.
     pub waited: bool,
 }
 
@@ -83,15 +83,15 @@ pub struct Plan {
     pub nut: NutPosition,
     /// Whether the site was refused.
     pub site_refused: bool,
-    /// Whether the owner refused to have it taken apart for the reading.
+    /// Whether the customer refused to have it taken apart for the reading.
     pub teardown_refused: bool,
-    /// Whether wheel nuts were found loose at the looks before driving.
+    /// Whether lug nuts were found loose at the looks before driving.
     pub nuts_loose: bool,
     /// The looks before driving that were not right or not done; they come again before the car
     /// moves after the work.
     pub wrong_looks: Vec<Check>,
     /// Which warning light stayed on before the work.
-    pub lamps: Option<Pick>,
+    pub warning_lights: Option<Choice>,
     /// Whether the road test was driven.
     pub driven: bool,
     /// Whether the first five questions left it open.

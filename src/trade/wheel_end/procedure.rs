@@ -1,23 +1,23 @@
 //! The steps of a bolted, driven hub, in the order in which they are done.
 //!
 //! Only this module orders steps. Source of the order: `common practice, no source`, with the
-//! makers' differences (where the nut is tightened) taken from the spec card.
+//! manufacturers' differences (where the nut is tightened) taken from the spec card.
 
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::closing::{fit, put_back, refit};
-use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Start};
 use crate::trade::wheel_end::reading::dial_setup;
 use crate::trade::wheel_end::road::{clear, listen, prove_on_the_road};
 use crate::trade::wheel_end::spec::{at_corner, once};
 use crate::trade::wheel_end::step::{
-    Check, Form, HoldPoint, Measured, Phase, Pick, SetName, Step, StepSpec, When,
+    Check, Choice, Form, HoldPoint, Measured, Phase, SetName, Step, StepSpec, When,
 };
 use crate::trade::wheel_end::strip::strip;
 use crate::trade::wheel_end::waiting::{lifted_again, wait};
 
-/// Which shove stands between the cracked wheel nuts and the wheel coming off.
+/// Which shove stands between the cracked lug nuts and the wheel coming off.
 pub const SHOVE_CRACKED: u8 = 3;
 
 /// How many rounds one set of readings has.
@@ -72,7 +72,7 @@ pub const CARDS: [(Step, CardItem); 6] = [
     (Step::CardHubBolts, CardItem::HubBolts),
     (Step::CardBracketBolts, CardItem::BracketBolts),
     (Step::CardCaliperPins, CardItem::CaliperPins),
-    (Step::CardWheelNuts, CardItem::WheelNuts),
+    (Step::CardLugNuts, CardItem::LugNuts),
     (Step::CardPlayLimit, CardItem::PlayLimit),
 ];
 
@@ -89,7 +89,11 @@ fn meet(plan: &Plan) -> Vec<StepSpec> {
         Step::Odometer,
         Form::Number(Measured::Odometer),
     ));
-    steps.push(once(Phase::Meet, Step::Lamps, Form::Choice(LAMPS)));
+    steps.push(once(
+        Phase::Meet,
+        Step::WarningLights,
+        Form::Choice(WARNING_LIGHTS),
+    ));
     steps.push(once(
         Phase::Meet,
         Step::MeetLook,
@@ -107,25 +111,25 @@ fn meet(plan: &Plan) -> Vec<StepSpec> {
     steps
 }
 
-pub(super) const LAMPS: &[Pick] = &[
-    Pick::NoLamps,
-    Pick::AbsLamp,
-    Pick::BrakeLamp,
-    Pick::OtherLamp,
+pub(super) const WARNING_LIGHTS: &[Choice] = &[
+    Choice::NoWarningLights,
+    Choice::AbsWarningLight,
+    Choice::BrakeWarningLight,
+    Choice::OtherWarningLight,
 ];
-pub(super) const SPIN: &[Pick] = &[
-    Pick::SmoothQuiet,
-    Pick::Rough,
-    Pick::Noisy,
-    Pick::RoughNoisy,
-    Pick::GrindsHot,
+pub(super) const SPIN: &[Choice] = &[
+    Choice::SmoothQuiet,
+    Choice::Rough,
+    Choice::Noisy,
+    Choice::RoughNoisy,
+    Choice::GrindsHot,
 ];
-pub(super) const FLEX: &[Pick] = &[
-    Pick::FlexNone,
-    Pick::FlexHalf,
-    Pick::FlexOne,
-    Pick::FlexMore,
-    Pick::BaseElsewhere,
+pub(super) const FLEX: &[Choice] = &[
+    Choice::FlexNone,
+    Choice::FlexHalf,
+    Choice::FlexOne,
+    Choice::FlexMore,
+    Choice::BaseElsewhere,
 ];
 
 fn corner_steps(plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
@@ -210,7 +214,7 @@ fn lift(corner: Corner) -> Vec<StepSpec> {
             Form::Checks(vec![
                 Check::JackPoint,
                 Check::StandUnder,
-                Check::WheelUnderSill,
+                Check::WheelUnderRocker,
             ]),
         )
         .with_next(),
@@ -232,7 +236,7 @@ fn rock(at: &CornerPlan) -> Vec<StepSpec> {
             Phase::Rock,
             Step::BrakeHeld,
             corner,
-            Form::Choice(&[Pick::PlayGone, Pick::PlayStays]),
+            Form::Choice(&[Choice::PlayGone, Choice::PlayStays]),
         ));
     }
     steps.push(at_corner(
@@ -245,7 +249,11 @@ fn rock(at: &CornerPlan) -> Vec<StepSpec> {
         Phase::Rock,
         Step::OtherSide,
         corner,
-        Form::Choice(&[Pick::SameAsOther, Pick::OtherTighter, Pick::OtherLooser]),
+        Form::Choice(&[
+            Choice::SameAsOther,
+            Choice::OtherTighter,
+            Choice::OtherLooser,
+        ]),
     ));
     steps
 }
@@ -264,23 +272,23 @@ fn gauge(corner: Corner) -> Vec<StepSpec> {
 fn open_for_gauge(corner: Corner, set: SetName) -> Vec<StepSpec> {
     let step = |step, form| at_corner(Phase::Gauge, step, corner, form);
     vec![
-        step(Step::CrackWheelNuts, Form::Do)
-            .moves(Group::WheelNuts, Hold::Loosened)
+        step(Step::LoosenLugNuts, Form::Do)
+            .moves(ItemKind::LugNuts, ItemState::Loosened)
             .with_next(),
         shove_cracked(corner),
         step(Step::WheelOff, Form::Do)
             .held_by(HoldPoint::Stand)
-            .moves(Group::WheelNuts, Hold::Off)
-            .moves(Group::Wheel, Hold::Off),
+            .moves(ItemKind::LugNuts, ItemState::Off)
+            .moves(ItemKind::Wheel, ItemState::Off),
         step(Step::CaliperUp, Form::Do)
-            .moves_one(Group::CaliperPins, 2, Hold::Off)
-            .moves_one(Group::CaliperPins, 1, Hold::Loosened)
-            .moves(Group::Caliper, Hold::Off)
-            .moves(Group::Pads, Hold::Off)
+            .moves_one(ItemKind::CaliperPins, 2, ItemState::Off)
+            .moves_one(ItemKind::CaliperPins, 1, ItemState::Loosened)
+            .moves(ItemKind::Caliper, ItemState::Off)
+            .moves(ItemKind::Pads, ItemState::Off)
             .with_next(),
         step(
             Step::NutFound,
-            Form::Choice(&[Pick::NutTight, Pick::NutRetorqued, Pick::NutSlack]),
+            Form::Choice(&[Choice::NutTight, Choice::NutRetorqued, Choice::NutSlack]),
         ),
         step(Step::GaugeClean, Form::Do).with_next(),
         dial_setup(corner, set, Phase::Gauge),
@@ -288,7 +296,7 @@ fn open_for_gauge(corner: Corner, set: SetName) -> Vec<StepSpec> {
     ]
 }
 
-/// The shove after the car was set down for its wheel nuts. Its number is 3: in files, 2 has
+/// The shove after the car was set down for its lug nuts. Its number is 3: in files, 2 has
 /// always been the shove before the wheel comes off for the reading after.
 fn shove_cracked(corner: Corner) -> StepSpec {
     let mut spec = at_corner(Phase::Gauge, Step::Shove, corner, Form::Ask);
@@ -345,14 +353,18 @@ fn hand_over(plan: &Plan) -> Vec<StepSpec> {
         steps.push(once(
             Phase::LookBack,
             Step::RetorqueDone,
-            Form::Choice(&[Pick::NoneLoose, Pick::SomeLoose, Pick::RetorqueDeclined]),
+            Form::Choice(&[
+                Choice::NoneLoose,
+                Choice::SomeLoose,
+                Choice::RetorqueDeclined,
+            ]),
         ));
     }
     if plan.ended {
         steps.push(once(
             Phase::LookBack,
             Step::Comeback,
-            Form::Choice(&[Pick::NoComeback, Pick::SameCorner, Pick::OtherCorner]),
+            Form::Choice(&[Choice::NoComeback, Choice::SameCorner, Choice::OtherCorner]),
         ));
     }
     steps

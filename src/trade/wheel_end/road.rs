@@ -1,10 +1,10 @@
 //! The road: the questions of the test before the work, and the same signs after it.
 
 use crate::trade::wheel_end::plan::{Course, Plan, Sign};
-use crate::trade::wheel_end::procedure::LAMPS;
+use crate::trade::wheel_end::procedure::WARNING_LIGHTS;
 use crate::trade::wheel_end::spec::once;
 use crate::trade::wheel_end::step::{
-    Check, Form, HoldPoint, Measured, Phase, Pick, Step, StepSpec,
+    Check, Choice, Form, HoldPoint, Measured, Phase, Step, StepSpec,
 };
 
 /// What is looked at before the car is driven.
@@ -12,7 +12,7 @@ pub const LOOKS: [Check; 4] = [
     Check::NutsAsFound,
     Check::WheelUpright,
     Check::PedalFirm,
-    Check::Tyres,
+    Check::Tires,
 ];
 
 pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
@@ -49,7 +49,7 @@ pub(super) fn listen(plan: &Plan) -> Vec<StepSpec> {
 
 fn question(sign: Sign) -> StepSpec {
     let form = match sign {
-        Sign::Swerve => Form::Choice(&[Pick::LouderRight, Pick::LouderLeft, Pick::NoChange]),
+        Sign::Swerve => Form::Choice(&[Choice::LouderRight, Choice::LouderLeft, Choice::NoChange]),
         _ => Form::Ask,
     };
     once(Phase::Listen, sign_step(sign), form)
@@ -100,9 +100,13 @@ pub(super) fn prove_on_the_road(plan: &Plan) -> Vec<StepSpec> {
     let mut steps = vec![
         once(Phase::Prove, Step::ProvePedal, Form::Ask),
         clear(plan),
-        once(Phase::Prove, Step::ProveLamps, Form::Choice(LAMPS))
-            .held_by(HoldPoint::Pedal)
-            .held_by(HoldPoint::Loose),
+        once(
+            Phase::Prove,
+            Step::ProveWarningLights,
+            Form::Choice(WARNING_LIGHTS),
+        )
+        .held_by(HoldPoint::Pedal)
+        .held_by(HoldPoint::Loose),
     ];
     let mut road: Vec<Check> = plan.signs.iter().map(|sign| sign_gone(*sign)).collect();
     road.push(Check::RoadClean);

@@ -1,7 +1,7 @@
 //! How the steps of a procedure are put together.
 
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::step::{Change, Form, HoldPoint, Phase, Step, StepKey, StepSpec};
 
 /// A step of the whole vehicle.
@@ -42,7 +42,7 @@ impl StepSpec {
         self
     }
 
-    pub(super) fn moves(mut self, group: Group, to: Hold) -> Self {
+    pub(super) fn moves(mut self, group: ItemKind, to: ItemState) -> Self {
         self.changes.push(Change {
             group,
             only: None,
@@ -51,7 +51,7 @@ impl StepSpec {
         self
     }
 
-    pub(super) fn moves_one(mut self, group: Group, number: u8, to: Hold) -> Self {
+    pub(super) fn moves_one(mut self, group: ItemKind, number: u8, to: ItemState) -> Self {
         self.changes.push(Change {
             group,
             only: Some(number),

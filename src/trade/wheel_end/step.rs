@@ -4,7 +4,7 @@
 
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::words;
 
 words! {
@@ -27,7 +27,7 @@ words! {
         CardHubBolts = "card_hub_bolts",
         CardBracketBolts = "card_bracket_bolts",
         CardCaliperPins = "card_caliper_pins",
-        CardWheelNuts = "card_wheel_nuts",
+        CardLugNuts = "card_lug_nuts",
         CardPlayLimit = "card_play_limit",
         Price = "price",
         Kit = "kit",
@@ -37,7 +37,7 @@ words! {
 
         RightCar = "right_car",
         Odometer = "odometer",
-        Lamps = "lamps",
+        WarningLights = "warning_lights",
         MeetLook = "meet_look",
         TeardownYes = "teardown_yes",
 
@@ -69,7 +69,7 @@ words! {
         SpinHand = "spin_hand",
         OtherSide = "other_side",
 
-        CrackWheelNuts = "crack_wheel_nuts",
+        LoosenLugNuts = "loosen_lug_nuts",
         WheelOff = "wheel_off",
         CaliperUp = "caliper_up",
         NutFound = "nut_found",
@@ -83,7 +83,7 @@ words! {
         Agree = "agree",
         DeclinedPhoto = "declined_photo",
 
-        CrackAxleNut = "crack_axle_nut",
+        LoosenAxleNut = "loosen_axle_nut",
         StripNut = "strip_nut",
         StripBrake = "strip_brake",
         StripSensor = "strip_sensor",
@@ -112,13 +112,13 @@ words! {
         Stake = "stake",
         WheelOn = "wheel_on",
         Lower = "lower",
-        TurnWheelNuts = "turn_wheel_nuts",
+        TurnLugNuts = "turn_lug_nuts",
         MishapPhoto = "mishap_photo",
 
         ProveSpin = "prove_spin",
         ProvePedal = "prove_pedal",
         Clear = "clear",
-        ProveLamps = "prove_lamps",
+        ProveWarningLights = "prove_warning_lights",
         ProveRoad = "prove_road",
         ProveResult = "prove_result",
 
@@ -209,9 +209,9 @@ words! {
         Slope = "slope", Surface = "surface", Traffic = "traffic",
         LockKey = "lock_key", BoxStuds = "box_studs", BoxPlug = "box_plug", BoxBolts = "box_bolts",
         NutsAsFound = "nuts_as_found", WheelUpright = "wheel_upright", PedalFirm = "pedal_firm",
-        Tyres = "tyres",
-        JackPoint = "jack_point", StandUnder = "stand_under", WheelUnderSill = "wheel_under_sill",
-        Pilot = "pilot", StudCircle = "stud_circle", Splines = "splines", Plug = "plug",
+        Tires = "tires",
+        JackPoint = "jack_point", StandUnder = "stand_under", WheelUnderRocker = "wheel_under_rocker",
+        Pilot = "pilot", BoltCircle = "bolt_circle", Splines = "splines", Plug = "plug",
         Depth = "depth",
         SpeedGone = "speed_gone", SwerveGone = "swerve_gone", CoastGone = "coast_gone",
         SurfaceGone = "surface_gone", BrakeGone = "brake_gone", FullLockGone = "full_lock_gone",
@@ -224,8 +224,8 @@ words! {
 
 words! {
     /// A word picked out of a short list.
-    pub enum Pick {
-        NoLamps = "no_lamps", AbsLamp = "abs_lamp", BrakeLamp = "brake_lamp", OtherLamp = "other_lamp",
+    pub enum Choice {
+        NoWarningLights = "no_warning_lights", AbsWarningLight = "abs_warning_light", BrakeWarningLight = "brake_warning_light", OtherWarningLight = "other_warning_light",
         LouderRight = "louder_right", LouderLeft = "louder_left", NoChange = "no_change",
         PlayGone = "play_gone", PlayStays = "play_stays",
         SmoothQuiet = "smooth_quiet", Rough = "rough", Noisy = "noisy", RoughNoisy = "rough_noisy",
@@ -241,9 +241,9 @@ words! {
 
 words! {
     /// Why something was not done.
-    pub enum Because {
+    pub enum NotDoneReason {
         NotNeeded = "not_needed", NoTool = "no_tool", NoLight = "no_light", NotSafe = "not_safe",
-        WillNotGo = "will_not_go", OwnerSaysNo = "owner_says_no", NoTime = "no_time",
+        WillNotGo = "will_not_go", CustomerSaysNo = "customer_says_no", NoTime = "no_time",
         NotFitted = "not_fitted", DoneEarlier = "done_earlier", Other = "other",
     }
 }
@@ -295,7 +295,7 @@ pub enum Form {
     /// A list looked at together, each with its own answer.
     Checks(Vec<Check>),
     /// One word out of a list.
-    Choice(&'static [Pick]),
+    Choice(&'static [Choice]),
     /// A number with its unit.
     Number(Measured),
     /// A picture, or why there is none.
@@ -308,13 +308,13 @@ pub enum Form {
     Round(SetName, u8),
     /// The decision on a corner.
     Decide(u8),
-    /// The owner's yes or no.
+    /// The customer's yes or no.
     Consent,
     /// One key a fastener, in order.
-    Turn(Group),
+    Turn(ItemKind),
     /// Before and after, side by side.
     Result,
-    /// When the wheel nuts are due again.
+    /// When the lug nuts are due again.
     Retorque,
     /// A signature.
     Sign,
@@ -354,11 +354,11 @@ words! {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Change {
     /// Which items.
-    pub group: Group,
+    pub group: ItemKind,
     /// The one item, counted from 1, or all of the group.
     pub only: Option<u8>,
     /// What they are afterwards.
-    pub to: Hold,
+    pub to: ItemState,
 }
 
 /// One step of a procedure.
@@ -375,6 +375,6 @@ pub struct StepSpec {
     /// What doing it does to the loose list.
     pub changes: Vec<Change>,
     /// Whether one screen may tell it together with the step after it: the same hands do both at
-    /// the same place, and the glass is touched after the second.
+    /// the same place, and the screen is touched after the second.
     pub joins: bool,
 }

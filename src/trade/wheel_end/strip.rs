@@ -4,7 +4,7 @@
 
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::item::{Group, Hold};
+use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::plan::{NutPosition, Plan, Start};
 use crate::trade::wheel_end::spec::at_corner;
 use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, Step, StepSpec};
@@ -23,25 +23,25 @@ pub(super) fn strip(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     steps.push(
         step(Step::StripBrake, Form::Do)
             .held_by(HoldPoint::Yes)
-            .moves(Group::CaliperPins, Hold::Off)
-            .moves(Group::BracketBolts, Hold::Off)
-            .moves(Group::Bracket, Hold::Off)
-            .moves(Group::Rotor, Hold::Off)
+            .moves(ItemKind::CaliperPins, ItemState::Off)
+            .moves(ItemKind::BracketBolts, ItemState::Off)
+            .moves(ItemKind::Bracket, ItemState::Off)
+            .moves(ItemKind::Rotor, ItemState::Off)
             .with_next(),
     );
     steps.push(step(Step::SensorPhoto, Form::Photo));
     steps.push(
         step(Step::StripSensor, Form::Do)
             .held_by(HoldPoint::Yes)
-            .moves(Group::SensorWire, Hold::Off)
+            .moves(ItemKind::SensorWire, ItemState::Off)
             .with_next(),
     );
     steps.push(
         step(Step::StripHub, Form::Do)
             .held_by(HoldPoint::Yes)
-            .moves(Group::HubBolts, Hold::Off)
-            .moves(Group::Hub, Hold::Off)
-            .moves(Group::Plate, Hold::Off),
+            .moves(ItemKind::HubBolts, ItemState::Off)
+            .moves(ItemKind::Hub, ItemState::Off)
+            .moves(ItemKind::Plate, ItemState::Off),
     );
     steps
 }
@@ -53,17 +53,17 @@ fn nut_off(plan: &Plan, corner: Corner) -> Vec<StepSpec> {
     let first = |spec: StepSpec| {
         spec.held_by(HoldPoint::Before)
             .held_by(HoldPoint::Yes)
-            .moves(Group::Stake, Hold::Off)
+            .moves(ItemKind::Stake, ItemState::Off)
     };
-    let off = |spec: StepSpec| spec.moves(Group::AxleNut, Hold::Off).with_next();
+    let off = |spec: StepSpec| spec.moves(ItemKind::AxleNut, ItemState::Off).with_next();
     if plan.nut == NutPosition::AirBar {
         return vec![off(first(step(Step::StripNut)))];
     }
     let mut shove = at_corner(Phase::Strip, Step::Shove, corner, Form::Ask);
     shove.key = shove.key.nth(SHOVE_AXLE_NUT);
     vec![
-        first(step(Step::CrackAxleNut))
-            .moves(Group::AxleNut, Hold::Loosened)
+        first(step(Step::LoosenAxleNut))
+            .moves(ItemKind::AxleNut, ItemState::Loosened)
             .with_next(),
         shove,
         off(step(Step::StripNut)

@@ -1,5 +1,5 @@
-//! The car waits while the owner thinks: what is left behind is told, and before the work goes on
-//! it is lifted and shoved anew, whatever it stood on meanwhile.
+//! The car waits while the customer thinks: what is left behind is told, and before the work goes on
+//! it is lifted and shoved again, whatever it stood on meanwhile.
 //!
 //! Source: `common practice, no source`.
 
@@ -13,7 +13,7 @@ pub const SHOVE_WAITED: u8 = 5;
 /// The shove of a car that waited for a yes to further work.
 pub const SHOVE_FURTHER: u8 = 6;
 
-/// Leaving the car without an answer; it can be told while the owner has not answered, and stays
+/// Leaving the car without an answer; it can be told while the customer has not answered, and stays
 /// among the steps once it was.
 pub(super) fn wait(at: &CornerPlan) -> Option<StepSpec> {
     let asked = at.waited || at.course == Course::Asking;
@@ -51,7 +51,7 @@ fn lift(corner: Corner) -> Vec<StepSpec> {
             Form::Checks(vec![
                 Check::JackPoint,
                 Check::StandUnder,
-                Check::WheelUnderSill,
+                Check::WheelUnderRocker,
             ]),
             2,
         ),

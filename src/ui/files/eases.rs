@@ -4,7 +4,7 @@ use crate::exchange::KeptText;
 use crate::exchange::wire::decode;
 use crate::job::eased::{Eased, eased};
 use crate::job::entry::{Entry, PersonField};
-use crate::job::{Sheet, fold};
+use crate::job::{JobState, fold};
 
 /// An open job that a file would ease.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -39,7 +39,7 @@ pub(super) fn eases(
     })
 }
 
-fn sheet<'a>(kept: impl Iterator<Item = &'a KeptText>) -> Sheet {
+fn sheet<'a>(kept: impl Iterator<Item = &'a KeptText>) -> JobState {
     let entries: Vec<Entry> = kept.filter_map(|kept| decode(&kept.text).ok()).collect();
     fold(entries)
 }

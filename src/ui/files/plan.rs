@@ -9,12 +9,12 @@ use crate::exchange::pieces::{CalledOff, Waits};
 use crate::exchange::rescue::SetAside;
 use crate::exchange::wire::{WireError, decode};
 use crate::exchange::{self, Incoming, IncomingLog, KeptText, LogKind, Rescue};
-use crate::job::news::BookNews;
+use crate::job::spec_diff::BookNews;
 use crate::job::{flow, fold};
-use crate::platform::record::{Aside, Record, StoreProblem};
+use crate::platform::record::{Aside, Record, StoreError};
 use crate::slate;
 use crate::text::Say;
-use crate::ui::shelf::{Shelf, record};
+use crate::ui::shelf::{BrowserStore, record};
 use crate::ui::work::Work;
 
 /// What a file changes on this phone.
@@ -37,7 +37,11 @@ pub(super) struct Plan {
 }
 
 /// Holds a file against what is here; nothing is written.
-pub(super) async fn plan(shelf: &Shelf, incoming: Incoming, work: Work) -> Result<Plan, Say> {
+pub(super) async fn plan(
+    shelf: &BrowserStore,
+    incoming: Incoming,
+    work: Work,
+) -> Result<Plan, Say> {
     let all = incoming.logs.len();
     let mut plan = Plan {
         wanted: bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries)),
@@ -82,16 +86,16 @@ pub(super) async fn plan(shelf: &Shelf, incoming: Incoming, work: Work) -> Resul
 }
 
 /// Why the storage's refusal refuses a file.
-pub(super) const fn not_kept(problem: &StoreProblem) -> Say {
+pub(super) const fn not_kept(problem: &StoreError) -> Say {
     match problem {
-        StoreProblem::Full => Say::ImportNotKept,
-        StoreProblem::Differs { .. } => Say::ImportDiffers,
+        StoreError::Full => Say::ImportNotKept,
+        StoreError::Differs { .. } => Say::ImportDiffers,
         _ => Say::ImportNotHere,
     }
 }
 
 /// What one book brings, beside the one that is here.
-async fn news(shelf: &Shelf, log: &IncomingLog) -> Result<BookNews, StoreProblem> {
+async fn news(shelf: &BrowserStore, log: &IncomingLog) -> Result<BookNews, StoreError> {
     let here = slate::read(shelf, &log.id.0).await?;
     Ok(BookNews::of(
         &fold(here.entries),

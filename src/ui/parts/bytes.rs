@@ -1,14 +1,14 @@
-//! Pictures and voice notes on the glass: their addresses, and the way to the one just kept.
+//! Pictures and voice notes on the screen: their addresses, and the way to the one just kept.
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use leptos::task::spawn_local;
 
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::platform::picture::ObjectUrl;
 use crate::text::{self, Kept};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
@@ -65,12 +65,12 @@ impl Addresses {
 
 /// The way to the picture or the voice note that the last tap kept: a look at it, a caption,
 /// another one instead. It goes with the next tap.
-pub fn latest(at: &At) -> Option<Node> {
+pub fn latest(at: &StepContext) -> Option<Node> {
     let app = at.app;
     let sha = app.latest.get_untracked()?;
-    let named = |what: &What| what.named().is_some_and(|named| named.sha256 == sha);
+    let named = |what: &Event| what.named().is_some_and(|named| named.sha256 == sha);
     let entry = at.sheet().counting().find(|entry| named(&entry.what))?;
-    let is_picture = matches!(entry.what, What::Photo(_));
+    let is_picture = matches!(entry.what, Event::Photo(_));
     let words = if is_picture {
         Kept::Shot
     } else {

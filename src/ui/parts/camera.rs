@@ -3,13 +3,13 @@
 use leptos::task::spawn_local;
 use web_sys::File;
 
-use crate::job::entry::{EntryId, LogId, Photo, What};
+use crate::job::entry::{EntryId, Event, LogId, Photo};
 use crate::job::picture::retaken;
 use crate::platform::picture::{self, MIME};
 use crate::platform::record;
 use crate::text::{self, Kept, Say};
 use crate::trade::wheel_end::StepKey;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::key::Look;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
@@ -26,12 +26,12 @@ pub struct Shot {
     /// The entry of the picture that this one replaces.
     instead: Option<EntryId>,
     /// What the rows above the step say, and the way on; nothing where it stays.
-    on: Option<At>,
+    on: Option<StepContext>,
 }
 
 impl Shot {
     /// A picture of a step that stays where it is.
-    pub fn beside(at: &At) -> Self {
+    pub fn beside(at: &StepContext) -> Self {
         Self {
             app: at.app,
             log: at.open.log.clone(),
@@ -53,7 +53,7 @@ impl Shot {
     }
 
     /// The picture that a step asks for: with it the step is left.
-    pub fn asked(at: &At) -> Self {
+    pub fn asked(at: &StepContext) -> Self {
         Self {
             on: Some(at.clone()),
             ..Self::beside(at)
@@ -144,8 +144,8 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
             let open = app.open.get_untracked();
             match (&shot.instead, &shot.on, open) {
                 (Some(old), _, Some(open)) => retaken(&open.sheet, old, new),
-                (_, Some(at), _) => [at.told(), vec![What::Photo(new)]].concat(),
-                _ => vec![What::Photo(new)],
+                (_, Some(at), _) => [at.told(), vec![Event::Photo(new)]].concat(),
+                _ => vec![Event::Photo(new)],
             }
         };
         let then = move || {

@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use crate::trade::answer::Answer;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::App;
 use crate::word::Word;
@@ -22,7 +22,7 @@ pub struct Drafts {
 
 impl Drafts {
     /// The drafts of this step of this job.
-    pub fn of(at: &At) -> Self {
+    pub fn of(at: &StepContext) -> Self {
         Self::named(at.app, format!("{}:{}", at.open.log.0, at.spec.key.code()))
     }
 

@@ -1,11 +1,11 @@
 //! The frame of a step: strip, one thing, keys in the thumb's band, and the plain keys under them.
 
 use crate::job::answers::holding;
-use crate::job::entry::What;
-use crate::job::together::open_rows;
+use crate::job::combined_steps::open_rows;
+use crate::job::entry::Event;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase, StepSpec};
-use crate::ui::at::{At, is_question};
+use crate::ui::at::{StepContext, is_question};
 use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
@@ -16,13 +16,17 @@ use crate::ui::parts::strip::{banners, of_record, strip};
 use crate::ui::view::prelude::*;
 
 /// A step on the screen: its sentence and caution, `body`, then `keys`.
-pub fn frame(at: &At, body: impl IntoNode + 'static, keys: impl IntoNode + 'static) -> Node {
+pub fn frame(
+    at: &StepContext,
+    body: impl IntoNode + 'static,
+    keys: impl IntoNode + 'static,
+) -> Node {
     frame_with(at, body, (), keys)
 }
 
 /// The same with what may be added to it, which need not be read before a key is touched.
 pub fn frame_with(
-    at: &At,
+    at: &StepContext,
     body: impl IntoNode + 'static,
     beyond: impl IntoNode + 'static,
     keys: impl IntoNode + 'static,
@@ -33,7 +37,11 @@ pub fn frame_with(
 }
 
 /// The same for what stands in the way of a step: what the step says waits until it is gone.
-pub fn instead(at: &At, body: impl IntoNode + 'static, keys: impl IntoNode + 'static) -> Node {
+pub fn instead(
+    at: &StepContext,
+    body: impl IntoNode + 'static,
+    keys: impl IntoNode + 'static,
+) -> Node {
     framed(
         &at.looked_at_again(),
         None,
@@ -42,7 +50,7 @@ pub fn instead(at: &At, body: impl IntoNode + 'static, keys: impl IntoNode + 'st
     )
 }
 
-fn framed(at: &At, words: Option<Node>, (body, beyond): (Node, Node), keys: Node) -> Node {
+fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), keys: Node) -> Node {
     let open_panel = at.panel;
     let body = StoredValue::new_local(Some(body));
     let beyond = StoredValue::new_local(Some(beyond));
@@ -99,7 +107,7 @@ fn framed(at: &At, words: Option<Node>, (body, beyond): (Node, Node), keys: Node
 }
 
 /// What to do now, where the answer at this step holds something.
-fn held(at: &At) -> Option<Node> {
+fn held(at: &StepContext) -> Option<Node> {
     let holding = holding(at.sheet(), &at.open.plan, &at.spec)?;
     let now = text::follows(at.lang, holding.question.step, holding.given);
     let shown = view! {
@@ -112,7 +120,7 @@ fn held(at: &At) -> Option<Node> {
 }
 
 /// What the keys here answer of the rows above that were not touched.
-pub fn also(at: &At) -> Node {
+pub fn also(at: &StepContext) -> Node {
     let (lang, steps) = (at.lang, at.rows.steps.clone());
     let (all, signs) = (at.rows.lines, at.asks_signs());
     (move || {
@@ -130,14 +138,14 @@ pub fn also(at: &At) -> Node {
 }
 
 /// When the next tap counts as done, where that is not now.
-fn earlier(at: &At) -> impl IntoNode + use<> {
+fn earlier(at: &StepContext) -> impl IntoNode + use<> {
     let (app, lang) = (at.app, at.lang);
     let line = move |ago| view! { <p class="told" role="status">{text::counts_as(lang, ago)}</p> };
     move || app.ago.get().map(line)
 }
 
 /// What to do, its picture and its caution.
-fn words(at: &At) -> Node {
+fn words(at: &StepContext) -> Node {
     if at.asks_signs() {
         return view! { <h1 class="step__say">{at.say(Say::SignsSay)}</h1> };
     }
@@ -165,7 +173,7 @@ const fn has_picture(form: &Form) -> bool {
     )
 }
 
-fn foot(at: &At, panel: RwSignal<Panel>) -> Node {
+fn foot(at: &StepContext, panel: RwSignal<Panel>) -> Node {
     let app = at.app;
     let toggle = move |to: Panel| {
         panel.update(|now| *now = if *now == to { Panel::None } else { to });
@@ -174,7 +182,7 @@ fn foot(at: &At, panel: RwSignal<Panel>) -> Node {
     let over = at.spec.form == Form::End && at.sheet().ended().is_some();
     let last = at.sheet().counting().last().map(|entry| &entry.what);
     let undo = match last {
-        Some(What::Ended(_)) if over => Some(Say::UndoEnd),
+        Some(Event::Ended(_)) if over => Some(Say::UndoEnd),
         _ => (!over).then_some(Say::Undo),
     };
     let not_done = (!over).then(|| {

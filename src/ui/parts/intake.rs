@@ -5,7 +5,7 @@ use leptos::task::spawn_local;
 use web_sys::{File, FileList};
 
 use crate::exchange::Rescue;
-use crate::job::flow::{SHOP_LOG, YARD_LOG};
+use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG};
 use crate::platform::clock;
 use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
 use crate::ui::files::{Came, Eases, Outcome, take};
@@ -19,7 +19,7 @@ use crate::ui::view::prelude::*;
 const MOST_ROWS: usize = 200;
 /// So many texts that are set aside are named one by one.
 const MOST_NAMED: usize = 20;
-/// The glass is drawn anew at most so often while files come in.
+/// The screen is drawn again at most so often while files come in.
 const CALM_MS: i64 = 200;
 
 /// How far the files are.
@@ -130,7 +130,7 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
                 if let Some(shop) = shop {
                     app.offer_shop(shop);
                 }
-                let flows = |log: &String| [SHOP_LOG, YARD_LOG].contains(&log.as_str());
+                let flows = |log: &String| [SHOP_LOG, CONFIRMATIONS_LOG].contains(&log.as_str());
                 if logs.iter().any(flows) {
                     app.read_flow().await;
                 }

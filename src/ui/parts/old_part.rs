@@ -3,12 +3,12 @@
 use crate::text::{self, Ledger, Say};
 use crate::trade::damage::Damage;
 use crate::trade::wheel_end::{Step, StepSpec};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::picks::toggle;
 use crate::ui::view::prelude::*;
 
 /// The words, folded away until they are asked for; nothing at other steps.
-pub fn old_part(at: &At, spec: &StepSpec) -> Option<Node> {
+pub fn old_part(at: &StepContext, spec: &StepSpec) -> Option<Node> {
     if spec.key.step != Step::Compare {
         return None;
     }

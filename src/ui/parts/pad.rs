@@ -1,14 +1,19 @@
 //! A number: the pad for gloves, the text as typed. Nothing is computed here.
 
 use crate::text::Say;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::view::prelude::*;
 use crate::units::DecimalMark;
 
 /// A number pad of three columns under the number it types.
 ///
 /// The typed text always has a point; it is shown with the chosen mark.
-pub fn pad(at: &At, text: RwSignal<String>, unit: impl IntoNode + 'static, decimal: bool) -> Node {
+pub fn pad(
+    at: &StepContext,
+    text: RwSignal<String>,
+    unit: impl IntoNode + 'static,
+    decimal: bool,
+) -> Node {
     let fmt = at.fmt;
     let digits = (1..=9).map(|digit| digit_key(text, digit)).collect_view();
     let mark = match fmt.decimal {

@@ -1,10 +1,10 @@
 //! What opens over a step without leaving it: not done, more, a note, why.
 
-use crate::job::entry::What;
-use crate::job::late::Ago;
+use crate::job::backdate::Ago;
+use crate::job::entry::Event;
 use crate::text::{self, FaceWord, Kept, Say};
-use crate::trade::wheel_end::Because;
-use crate::ui::at::At;
+use crate::trade::wheel_end::NotDoneReason;
+use crate::ui::at::StepContext;
 use crate::ui::parts::camera;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::drawn;
@@ -35,7 +35,7 @@ pub enum Panel {
 }
 
 /// The open panel of a step, if one is open.
-pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<Node> {
+pub fn panel(at: &StepContext, open: RwSignal<Panel>) -> Option<Node> {
     match open.get() {
         Panel::None => None,
         Panel::NotDone => Some(not_done(at, open)),
@@ -48,14 +48,14 @@ pub fn panel(at: &At, open: RwSignal<Panel>) -> Option<Node> {
     }
 }
 
-fn close(at: &At, open: RwSignal<Panel>) -> Node {
+fn close(at: &StepContext, open: RwSignal<Panel>) -> Node {
     key(Look::Plain, at.say(Say::Close), move || {
         open.set(Panel::None)
     })
 }
 
-fn not_done(at: &At, open: RwSignal<Panel>) -> Node {
-    let reasons = Because::ALL.iter().map(|because| {
+fn not_done(at: &StepContext, open: RwSignal<Panel>) -> Node {
+    let reasons = NotDoneReason::ALL.iter().map(|because| {
         let (at, because) = (at.clone(), *because);
         let label = text::because(at.lang, because);
         key(Look::Plain, label, move || {
@@ -75,7 +75,7 @@ fn not_done(at: &At, open: RwSignal<Panel>) -> Node {
     }
 }
 
-fn more(at: &At, open: RwSignal<Panel>) -> Node {
+fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
     let id = || at.open.log.0.clone();
     view! {
         <section class="panel">
@@ -98,7 +98,7 @@ fn more(at: &At, open: RwSignal<Panel>) -> Node {
 }
 
 /// How long ago the step was done, for hands that were not free then.
-fn earlier(at: &At, open: RwSignal<Panel>) -> Node {
+fn earlier(at: &StepContext, open: RwSignal<Panel>) -> Node {
     let app = at.app;
     let counts = move |ago: Option<Ago>| {
         app.ago.set(ago);
@@ -122,12 +122,12 @@ fn earlier(at: &At, open: RwSignal<Panel>) -> Node {
 }
 
 /// Where a job is ended from any step.
-fn end_here(at: &At) -> String {
+fn end_here(at: &StepContext) -> String {
     use crate::trade::wheel_end::{Step, StepKey};
     Route::Step(at.open.log.0.clone(), StepKey::once(Step::End)).to_hash()
 }
 
-fn note(at: &At, open: RwSignal<Panel>, say: Say) -> Node {
+fn note(at: &StepContext, open: RwSignal<Panel>, say: Say) -> Node {
     let text = RwSignal::new(String::new());
     let (here, stuck) = (at.clone(), say == Say::WillNotGoSay);
     let keep = move || {
@@ -141,7 +141,7 @@ fn note(at: &At, open: RwSignal<Panel>, say: Say) -> Node {
         } else {
             String::new()
         };
-        here.write(vec![What::Note(
+        here.write(vec![Event::Note(
             Some(here.spec.key),
             format!("{head}{note}"),
         )]);
@@ -163,7 +163,7 @@ fn note(at: &At, open: RwSignal<Panel>, say: Say) -> Node {
     }
 }
 
-fn practice_car(at: &At, open: RwSignal<Panel>) -> Node {
+fn practice_car(at: &StepContext, open: RwSignal<Panel>) -> Node {
     view! {
         <section class="panel">
             <h2>{at.text().name}</h2>
@@ -173,7 +173,7 @@ fn practice_car(at: &At, open: RwSignal<Panel>) -> Node {
     }
 }
 
-fn why(at: &At, open: RwSignal<Panel>) -> Node {
+fn why(at: &StepContext, open: RwSignal<Panel>) -> Node {
     let picture = crate::ui::parts::picture::of_step(at.spec.key.step);
     view! {
         <section class="panel">

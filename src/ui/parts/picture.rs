@@ -52,17 +52,17 @@ pub const fn of_step(step: Step) -> Option<Picture> {
             Picture::Hook
         }
         Step::GaugeClean | Step::RigPush | Step::RigTip | Step::RigAgain => Picture::DialRig,
-        Step::CrackAxleNut
+        Step::LoosenAxleNut
         | Step::StripNut
         | Step::NutFound
         | Step::NutOn
         | Step::NutFirst
         | Step::Stake => Picture::NutStake,
         Step::StripSensor | Step::SensorPhoto | Step::RouteSensor => Picture::SensorRoute,
-        Step::StripHub => Picture::Pusher,
+        Step::StripHub => Picture::Puller,
         Step::Offer | Step::Compare | Step::ComparePhoto => Picture::Splines,
         Step::Seat => Picture::HubBehind,
-        Step::CrackWheelNuts | Step::WheelOn | Step::Lower => Picture::StarOrder,
+        Step::LoosenLugNuts | Step::WheelOn | Step::Lower => Picture::StarOrder,
         _ => return None,
     })
 }

@@ -8,8 +8,8 @@ use crate::platform::tone::{self, Sound};
 use crate::text::{self, Say};
 use crate::trade::play::Divisions;
 use crate::trade::practice::{Hands, Rig};
-use crate::trade::wheel_end::Pick;
-use crate::ui::at::At;
+use crate::trade::wheel_end::Choice;
+use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::Panel;
 use crate::ui::parts::picture::drawn;
@@ -24,14 +24,14 @@ const TICKS_A_SWING: u8 = 20;
 type Needle = RwSignal<Option<Divisions>>;
 
 /// Whether this step has a practice car that shows something.
-pub fn shows(at: &At) -> bool {
+pub fn shows(at: &StepContext) -> bool {
     met(at.sheet(), &at.spec).is_some()
 }
 
 /// The way to the practice car of this step; nothing on a real job.
 ///
 /// A thermometer is read at once; a round has the key among its own.
-pub fn way(at: &At) -> Option<Node> {
+pub fn way(at: &StepContext) -> Option<Node> {
     let (_, met) = met(at.sheet(), &at.spec)?;
     match met {
         Met::Needle(..) => None,
@@ -45,7 +45,7 @@ pub fn way(at: &At) -> Option<Node> {
 }
 
 /// The key that opens the practice car over the step.
-pub fn try_it(at: &At) -> Node {
+pub fn try_it(at: &StepContext) -> Node {
     let here = at.clone();
     let sound = met(at.sheet(), &at.spec).and_then(|(_, met)| sound_of(met));
     key(Look::Plain, at.say(Say::TryIt), move || {
@@ -58,7 +58,7 @@ pub fn try_it(at: &At) -> Node {
 }
 
 /// What the practice car shows: words, or a dial with keys that are held.
-pub fn car(at: &At) -> Option<Node> {
+pub fn car(at: &StepContext) -> Option<Node> {
     let (car, met) = met(at.sheet(), &at.spec)?;
     let words = text::practice_met(at.lang, met, "");
     let needle = Needle::new(None);
@@ -94,7 +94,7 @@ pub fn car(at: &At) -> Option<Node> {
 }
 
 /// The dial of the practice car, with the needle where it stands.
-fn face(at: &At, rig: Rig, needle: Needle) -> Node {
+fn face(at: &StepContext, rig: Rig, needle: Needle) -> Node {
     let here = at.clone();
     (move || {
         let stands = needle.get().unwrap_or(rig.rests_at);
@@ -113,8 +113,8 @@ fn face(at: &At, rig: Rig, needle: Needle) -> Node {
 /// A hub that is spun is heard as well; the words say the same.
 const fn sound_of(met: Met) -> Option<Sound> {
     match met {
-        Met::Found(Pick::SmoothQuiet) => Some(Sound::Smooth),
-        Met::Found(Pick::Rough | Pick::Noisy | Pick::RoughNoisy) => Some(Sound::Grinds),
+        Met::Found(Choice::SmoothQuiet) => Some(Sound::Smooth),
+        Met::Found(Choice::Rough | Choice::Noisy | Choice::RoughNoisy) => Some(Sound::Grinds),
         _ => None,
     }
 }
@@ -145,7 +145,7 @@ fn held(
                 Some(from) if !still => from.towards(to),
                 _ => to,
             });
-            // A needle that stands is not drawn anew.
+            // A needle that stands is not drawn again.
             if from != next {
                 needle.set(next);
             }

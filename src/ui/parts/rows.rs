@@ -1,18 +1,18 @@
-//! The steps that are told together with the one whose keys are on the glass.
+//! The steps that are told together with the one whose keys are on the screen.
 
+use crate::job::combined_steps::Line;
 use crate::job::ending::retorque_odometer;
-use crate::job::together::Line;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Check, Form, Given, Step, StepSpec};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::old_part::old_part;
 use crate::ui::view::prelude::*;
 
 /// Every step above the last with its sentence, its caution and its rows; nothing if there is none.
-pub fn rows(at: &At) -> Option<Node> {
+pub fn rows(at: &StepContext) -> Option<Node> {
     as_they_stood(at);
     let steps = at.rows.steps.iter().enumerate();
     let shown = steps.map(|(step, spec)| of_step(at, step, spec));
@@ -20,7 +20,7 @@ pub fn rows(at: &At) -> Option<Node> {
 }
 
 /// Rows that were touched before the page was loaded again stand as they were.
-fn as_they_stood(at: &At) {
+fn as_they_stood(at: &StepContext) {
     let kept = Drafts::of(at).answers(&names(at));
     at.rows.lines.update_untracked(|all| {
         for (line, answer) in all.iter_mut().zip(kept) {
@@ -30,7 +30,7 @@ fn as_they_stood(at: &At) {
 }
 
 /// The name of each row: its step and, in a list, its check.
-fn names(at: &At) -> Vec<String> {
+fn names(at: &StepContext) -> Vec<String> {
     let name = |line: &Line| {
         let step = at.rows.steps.get(line.step).map(|spec| spec.key.code());
         let check = line.check.map_or("", Check::code);
@@ -41,7 +41,7 @@ fn names(at: &At) -> Vec<String> {
         .with_untracked(|all| all.iter().map(name).collect())
 }
 
-fn of_step(at: &At, step: usize, spec: &StepSpec) -> Node {
+fn of_step(at: &StepContext, step: usize, spec: &StepSpec) -> Node {
     let text = text::step_for(at.lang, spec.key, at.open.plan.nut);
     let lines = at.rows.lines.get_untracked();
     let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
@@ -65,7 +65,7 @@ fn of_step(at: &At, step: usize, spec: &StepSpec) -> Node {
 }
 
 /// One row: a tap turns it, and the word says how it stands.
-fn turned(at: &At, row: usize, step: Step, what: &'static str) -> Node {
+fn turned(at: &StepContext, row: usize, step: Step, what: &'static str) -> Node {
     let (all, lang, drafts, names) = (at.rows.lines, at.lang, Drafts::of(at), names(at));
     let line = move || all.with(|all| all.get(row).copied());
     let answer = move || line().and_then(|line| line.answer);
@@ -113,7 +113,7 @@ fn turned(at: &At, row: usize, step: Step, what: &'static str) -> Node {
 }
 
 /// The distance and the day of the re-torque, whichever comes first.
-pub fn due(at: &At) -> Option<Node> {
+pub fn due(at: &StepContext) -> Option<Node> {
     let due = retorque(at)?;
     // Beside a signature there is room for where the odometer stands then, and for no more.
     let odometer = retorque_odometer(at.sheet(), &due).map(|(now, then)| {

@@ -53,7 +53,7 @@ pub fn shares(
             <h2>{title}</h2>
             <p class="hint">{hint}</p>
             {drawn(&spans(&boxes, scale), &alt, "counts__picture")}
-            <table class="yard__parts">
+            <table class="shop-lists__parts">
                 <thead>
                     <tr>
                         <td></td>

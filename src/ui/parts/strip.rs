@@ -4,9 +4,9 @@
 use crate::drawing::corner;
 use crate::job::practice::is_practice;
 use crate::platform::journal::Closed;
-use crate::platform::record::{Storage, StoreProblem};
+use crate::platform::record::{Storage, StoreError};
 use crate::text::{self, Lang, Say};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
 use crate::ui::state::{App, Keeping, Open};
@@ -14,7 +14,7 @@ use crate::ui::view::prelude::*;
 use crate::ui::work::progress;
 
 /// The strip of a step.
-pub fn strip(at: &At) -> Node {
+pub fn strip(at: &StepContext) -> Node {
     let (app, lang) = (at.app, at.lang);
     let corner = at.corner();
     let outline = corner::small(&corner.map(place).into_iter().collect::<Vec<_>>());
@@ -91,8 +91,8 @@ pub fn banners(app: App) -> Node {
     let trouble = move || {
         let full = matches!(
             app.keeping.get(),
-            Keeping::NotYetSafe(StoreProblem::Full)
-                | Keeping::NotKept(crate::slate::NotKept::Storage(StoreProblem::Full))
+            Keeping::NotYetSafe(StoreError::Full)
+                | Keeping::NotKept(crate::slate::NotKept::Storage(StoreError::Full))
         );
         if app.closed.get() == Some(Closed::NewerVersion) {
             Some(Say::OldTab)

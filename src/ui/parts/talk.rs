@@ -3,11 +3,11 @@
 use leptos::ev::KeyboardEvent;
 use leptos::task::spawn_local;
 
-use crate::job::entry::{Voice, What};
+use crate::job::entry::{Event, Voice};
 use crate::platform::clock::{self, Timer};
-use crate::platform::voice::{self, Recording, VoiceProblem};
+use crate::platform::voice::{self, Recording, VoiceError};
 use crate::text::{self, Kept};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::view::prelude::*;
 
 /// How far the talking is.
@@ -26,7 +26,7 @@ enum Talk {
 /// The key with what it needs while it is held.
 #[derive(Clone, Copy)]
 struct Key {
-    at: StoredValue<At, LocalStorage>,
+    at: StoredValue<StepContext, LocalStorage>,
     talk: RwSignal<Talk>,
     /// Whether the finger is on it.
     held: StoredValue<bool>,
@@ -34,7 +34,7 @@ struct Key {
 }
 
 /// The key; typed notes stay beside it, whatever the microphone says.
-pub fn talk(at: &At) -> Node {
+pub fn talk(at: &StepContext) -> Node {
     let key = Key {
         at: StoredValue::new_local(at.clone()),
         talk: RwSignal::new(Talk::Quiet(None)),
@@ -136,10 +136,13 @@ impl Key {
     }
 }
 
-async fn keep(at: &At, (sound, seconds): (crate::platform::record::Photo, u8)) -> Result<(), Kept> {
+async fn keep(
+    at: &StepContext,
+    (sound, seconds): (crate::platform::record::Photo, u8),
+) -> Result<(), Kept> {
     let (step, mime) = (at.spec.key, sound.mime.clone());
     let whats = move |sha256| {
-        vec![What::Voice(Voice {
+        vec![Event::Voice(Voice {
             step,
             sha256,
             mime,
@@ -150,11 +153,11 @@ async fn keep(at: &At, (sound, seconds): (crate::platform::record::Photo, u8)) -
     kept.map_err(|_| Kept::VoiceFull)
 }
 
-const fn word(problem: VoiceProblem) -> Kept {
+const fn word(problem: VoiceError) -> Kept {
     match problem {
-        VoiceProblem::Denied => Kept::MicDenied,
-        VoiceProblem::NoMicrophone => Kept::MicNone,
-        VoiceProblem::TooShort => Kept::VoiceShort,
-        VoiceProblem::Failed => Kept::VoiceFailed,
+        VoiceError::Denied => Kept::MicDenied,
+        VoiceError::NoMicrophone => Kept::MicNone,
+        VoiceError::TooShort => Kept::VoiceShort,
+        VoiceError::Failed => Kept::VoiceFailed,
     }
 }

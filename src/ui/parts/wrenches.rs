@@ -3,12 +3,12 @@
 
 use leptos::task::spawn_local;
 
-use crate::job::entry::{Carried, What};
+use crate::job::entry::{Carried, Event};
 use crate::job::kit::{self, same_wrenches};
 use crate::job::practice::is_practice;
 use crate::job::turn::Turning;
 use crate::text::{self, Customer, Desk, Say};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
@@ -16,7 +16,7 @@ use crate::ui::view::prelude::*;
 
 /// The key that takes over the van's wrenches, where they are others than the job knows; else the
 /// way to the van kit.
-pub fn take_wrenches(at: &At) -> Node {
+pub fn take_wrenches(at: &StepContext) -> Node {
     let van = RwSignal::new(None::<Carried>);
     let (app, here) = (at.app, at.clone());
     spawn_local(async move {
@@ -33,7 +33,7 @@ pub fn take_wrenches(at: &At) -> Node {
         let here = here.clone();
         let label = text::desk(here.lang, Desk::TakeWrenches);
         Some(key(Look::Plain, label, move || {
-            here.write(vec![What::Carried(kit.clone())]);
+            here.write(vec![Event::Carried(kit.clone())]);
         }))
     };
     let kit = text::say(at.lang, Say::VanKit);
@@ -45,7 +45,7 @@ pub fn take_wrenches(at: &At) -> Node {
 }
 
 /// That the wrench in the hand is past its check.
-pub fn overdue(at: &At, turning: &Turning) -> Option<Node> {
+pub fn overdue(at: &StepContext, turning: &Turning) -> Option<Node> {
     let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
     let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
     let due = text::check_due(at.lang, due);
@@ -54,7 +54,7 @@ pub fn overdue(at: &At, turning: &Turning) -> Option<Node> {
 }
 
 /// Whether nobody has entered a wrench.
-pub fn has_no_wrench(at: &At) -> bool {
+pub fn has_no_wrench(at: &StepContext) -> bool {
     at.sheet()
         .carried()
         .is_none_or(|kit| kit.wrenches.is_empty())

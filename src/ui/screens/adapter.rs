@@ -1,9 +1,9 @@
 //! An extension or crowfoot on the wrench: its lengths and angle, then what to set.
 
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{LeverError, TypedLever, wrench_setting};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
@@ -22,7 +22,7 @@ struct Fields {
 }
 
 impl Fields {
-    fn new(at: &At) -> Self {
+    fn new(at: &StepContext) -> Self {
         let drafts = Drafts::of(at);
         let known = at.sheet().lever(at.spec.key);
         let typed = |text: Option<&str>, otherwise: &str| text.unwrap_or(otherwise).to_owned();
@@ -60,7 +60,7 @@ pub fn refusal(error: LeverError) -> Desk {
 }
 
 /// The fields and their keys.
-pub fn fields(at: &At, telling: RwSignal<Telling>) -> (Node, Node) {
+pub fn fields(at: &StepContext, telling: RwSignal<Telling>) -> (Node, Node) {
     let fields = Fields::new(at);
     let (lang, drafts) = (at.lang, fields.drafts);
     let field = |name, text, label| {
@@ -83,12 +83,12 @@ pub fn fields(at: &At, telling: RwSignal<Telling>) -> (Node, Node) {
         let lever = untrack(move || fields.lever().filter(|_| refused(fields).is_none()));
         if let Some(lever) = lever {
             fields.drafts.drop_with_tap();
-            here.write(vec![What::Lever(here.spec.key, Some(lever))]);
+            here.write(vec![Event::Lever(here.spec.key, Some(lever))]);
         }
     };
     let without = move || {
         fields.drafts.drop_with_tap();
-        plain.write(vec![What::Lever(plain.spec.key, None)]);
+        plain.write(vec![Event::Lever(plain.spec.key, None)]);
     };
     let keys = view! {
         {key(Look::Primary, at.say(Say::Keep), keep)}

@@ -1,10 +1,10 @@
-//! The owner's page: only what concerns the owner, and one yes or no.
+//! The customer's page: only what concerns the customer, and one yes or no.
 //!
 //! While it is shown nothing else can be reached but the work, and that only by holding a key.
 
 use crate::drawing::corner as vehicle;
 use crate::job::agreed::agreed_with;
-use crate::job::entry::{Consent, How, Money, PersonField, Scope, What};
+use crate::job::entry::{Consent, Event, How, Money, PersonField, Scope};
 use crate::platform::clock;
 use crate::platform::edge::page_end;
 use crate::report::{money, why};
@@ -12,7 +12,7 @@ use crate::text::{self, Asking, Say};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Step, StepKey};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::below::Below;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
@@ -27,21 +27,21 @@ use crate::ui::screens::inspection;
 use crate::ui::screens::sign::Signing;
 use crate::ui::view::prelude::*;
 
-/// How far the owner's page is.
+/// How far the customer's page is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Page {
     /// The technician has the phone.
     Work,
-    /// The owner reads.
-    Owner,
-    /// The owner has said no; how it is kept is open.
+    /// The customer reads.
+    Customer,
+    /// The customer has said no; how it is kept is open.
     Refused,
 }
 
 /// The question at one step: what for, and for how much.
 #[derive(Clone)]
 pub(super) struct Question {
-    pub(super) at: At,
+    pub(super) at: StepContext,
     /// The step that the answer is kept under.
     pub(super) step: StepKey,
     pub(super) scope: Scope,
@@ -52,8 +52,8 @@ pub(super) struct Question {
     pub(super) page: RwSignal<Page>,
 }
 
-/// The owner's answer, to the inspection or to the repair.
-pub fn consent(at: &At) -> Node {
+/// The customer's answer, to the inspection or to the repair.
+pub fn consent(at: &StepContext) -> Node {
     let price = at.sheet().price();
     if at.spec.key.step == Step::TeardownYes {
         let known = price.and_then(|price| price.refit.clone());
@@ -65,7 +65,7 @@ pub fn consent(at: &At) -> Node {
     asking(at, price.map(|price| price.repair.clone()))
 }
 
-fn asking(at: &At, amount: Option<Money>) -> Node {
+fn asking(at: &StepContext, amount: Option<Money>) -> Node {
     let teardown = at.spec.key.step == Step::TeardownYes;
     let question = Question {
         at: at.clone(),
@@ -81,23 +81,23 @@ fn asking(at: &At, amount: Option<Money>) -> Node {
             .corner()
             .and_then(|corner| at.sheet().decided(corner))
             .map(|decided| decided.decision),
-        page: RwSignal::new(Page::Owner),
+        page: RwSignal::new(Page::Customer),
     };
     (move || question.shown().unwrap_or_else(|| work(&question))).into_node()
 }
 
 impl Question {
-    /// The owner's page; nothing while the technician has the phone.
+    /// The customer's page; nothing while the technician has the phone.
     pub(super) fn shown(&self) -> Option<Node> {
         match self.page.get() {
             Page::Work => None,
-            Page::Owner => Some(owner(self)),
+            Page::Customer => Some(customer(self)),
             Page::Refused => Some(refused(self)),
         }
     }
 
-    fn said(&self, yes: bool, how: How) -> What {
-        What::Consent(Consent {
+    fn said(&self, yes: bool, how: How) -> Event {
+        Event::Consent(Consent {
             step: self.step,
             scope: self.scope,
             yes,
@@ -108,7 +108,7 @@ impl Question {
 
     /// Keeps the answer. A no to the inspection leads to the end: nothing is opened; an answer to
     /// further work leads back to where it is done.
-    fn keep(&self, whats: Vec<What>, yes: bool) {
+    fn keep(&self, whats: Vec<Event>, yes: bool) {
         if self.scope == Scope::Extra {
             self.at.write(whats);
             return;
@@ -124,8 +124,8 @@ impl Question {
 
     fn ask(&self) -> String {
         match self.scope {
-            Scope::Teardown => self.at.say(Say::OwnerAskInspect).to_owned(),
-            Scope::Repair => self.at.say(Say::OwnerAsk).to_owned(),
+            Scope::Teardown => self.at.say(Say::CustomerAskInspect).to_owned(),
+            Scope::Repair => self.at.say(Say::CustomerAsk).to_owned(),
             Scope::Extra => text::asking(self.at.lang, Asking::FurtherAsk),
         }
     }
@@ -169,7 +169,7 @@ impl Question {
     }
 }
 
-/// A page with nothing on it but what the owner needs.
+/// A page with nothing on it but what the customer needs.
 fn locked(question: &Question, body: Node, keys: Node) -> Node {
     let (app, page) = (question.at.app, question.page);
     let at = &question.at;
@@ -179,9 +179,9 @@ fn locked(question: &Question, body: Node, keys: Node) -> Node {
     // The box for a name stands whole once all was read.
     let end = below.end_then(|| clock::later(50, page_end));
     view! {
-        <main class="owner" aria-label=name>
+        <main class="customer" aria-label=name>
             {banners(app)}
-            <section class="owner__say" tabindex="0">
+            <section class="customer__say" tabindex="0">
                 {body} {end}
             </section>
             {below.key(at.lang, || false)}
@@ -191,7 +191,7 @@ fn locked(question: &Question, body: Node, keys: Node) -> Node {
             >
                 {keys}
             </fieldset>
-            <footer class="owner__foot">
+            <footer class="customer__foot">
                 <p>{at.say(Say::PageLocked)}</p>
                 {hold(back, at.say(Say::HoldToConfirm), move || page.set(Page::Work))}
             </footer>
@@ -200,7 +200,7 @@ fn locked(question: &Question, body: Node, keys: Node) -> Node {
 }
 
 /// The question with a box for a name under it: a yes is kept with the name, or by word.
-fn owner(question: &Question) -> Node {
+fn customer(question: &Question) -> Node {
     let at = &question.at;
     let signature = Signing::of(at);
     let found = at
@@ -211,9 +211,9 @@ fn owner(question: &Question) -> Node {
         .then(|| view! { <p>{at.say(Say::IncludesRefit)}</p> });
     let body = view! {
         {found}
-        {question.sentence.clone().map(|say| view! { <p class="owner__sentence">{say}</p> })}
-        <h1 class="owner__ask">{question.ask()}</h1>
-        {question.amount_line().map(|line| view! { <p class="owner__amount">{line}</p> })}
+        {question.sentence.clone().map(|say| view! { <p class="customer__sentence">{say}</p> })}
+        <h1 class="customer__ask">{question.ask()}</h1>
+        {question.amount_line().map(|line| view! { <p class="customer__amount">{line}</p> })}
         {refit}
         {signature.shown(at)}
     };
@@ -246,32 +246,32 @@ fn signing(question: &Question, yes: bool, label: String, signature: Signing) ->
     }
 }
 
-/// Where, what was decided, in the owner's words, and the bar with its limit.
-fn finding(at: &At, corner: Corner, decision: Decision) -> Node {
+/// Where, what was decided, in the customer's words, and the bar with its limit.
+fn finding(at: &StepContext, corner: Corner, decision: Decision) -> Node {
     view! {
-        <div class="owner__finding">
+        <div class="customer__finding">
             {drawn(
                 &vehicle::large(&[place(corner)]),
                 text::corner_title(at.lang, corner),
-                "owner__corner",
+                "customer__corner",
             )}
             {word(at.lang, corner, decision)}
         </div>
-        <p class="owner__sentence">{text::decision_sentence_owner(at.lang, decision)}</p>
+        <p class="customer__sentence">{text::decision_sentence_customer(at.lang, decision)}</p>
         {because(at, corner)}
     }
 }
 
 /// Why, in words; the readings are drawn only where the decision rests on them.
-fn because(at: &At, corner: Corner) -> Option<Node> {
+fn because(at: &StepContext, corner: Corner) -> Option<Node> {
     let decided = at.sheet().decided(corner)?;
     let play = why::rests_on_play(decided);
     let reasons = why::reason_lines(at.lang, decided, !play).join(" ");
     let bar = play.then(|| customer_bar(at, corner));
-    Some(view! { <p class="owner__why">{reasons}</p> {bar} })
+    Some(view! { <p class="customer__why">{reasons}</p> {bar} })
 }
 
-/// The owner said no: what comes of it, and a name in the box, or the spoken word.
+/// The customer said no: what comes of it, and a name in the box, or the spoken word.
 fn refused(question: &Question) -> Node {
     let at = &question.at;
     let signature = Signing::of(at);
@@ -284,8 +284,8 @@ fn refused(question: &Question) -> Node {
         Field::words("witness", witness).show(label, "", drafts, || {})
     });
     let body = view! {
-        <h1 class="owner__ask">{at.say(Say::No)}</h1>
-        {consequence.map(|say| view! { <p class="owner__sentence" role="alert">{say}</p> })}
+        <h1 class="customer__ask">{at.say(Say::No)}</h1>
+        {consequence.map(|say| view! { <p class="customer__sentence" role="alert">{say}</p> })}
         {signature.shown(at)}
         {seen}
     };
@@ -299,10 +299,10 @@ fn refused(question: &Question) -> Node {
         let mut whats = vec![spoken.said(false, How::Spoken)];
         if matters {
             let note = spoken.at.say(Say::SignRefused).to_owned();
-            whats.push(What::Note(Some(spoken.step), note));
+            whats.push(Event::Note(Some(spoken.step), note));
             let who = witness.get_untracked().trim().to_owned();
             if !who.is_empty() {
-                whats.push(What::Person(PersonField::Witness, who));
+                whats.push(Event::Person(PersonField::Witness, who));
             }
         }
         drafts.drop_with_tap();
@@ -311,7 +311,7 @@ fn refused(question: &Question) -> Node {
     let keys = view! {
         {signing(question, false, at.say(Say::Keep).to_owned(), signature)}
         {key(Look::Plain, unsigned, speak)}
-        {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Owner))}
+        {key(Look::Plain, at.say(Say::Back), move || back.set(Page::Customer))}
     };
     locked(question, body.into_node(), keys.into_node())
 }
@@ -329,7 +329,7 @@ fn waiting(question: &Question) -> Option<Node> {
     ))
 }
 
-/// What the technician sees: the owner's page, or an answer that came by message.
+/// What the technician sees: the customer's page, or an answer that came by message.
 fn work(question: &Question) -> Node {
     let at = &question.at;
     let (page, yes, no) = (question.page, question.clone(), question.clone());
@@ -354,7 +354,7 @@ fn work(question: &Question) -> Node {
             let mut whats = vec![question.said(answer, How::Electronic)];
             let from = from.get_untracked().trim().to_owned();
             if from != known {
-                whats.push(What::Person(PersonField::Message, from));
+                whats.push(Event::Person(PersonField::Message, from));
             }
             drafts.drop_with_tap();
             question.keep(whats, answer);
@@ -367,9 +367,9 @@ fn work(question: &Question) -> Node {
         || {},
     );
     let keys = view! {
-        {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
-        {key(Look::Plain, by_message(Say::OwnerYes), electronic(yes, true))}
-        {key(Look::Plain, by_message(Say::OwnerNo), electronic(no, false))}
+        {key(Look::Primary, at.say(Say::ShowCustomer), move || page.set(Page::Customer))}
+        {key(Look::Plain, by_message(Say::CustomerYes), electronic(yes, true))}
+        {key(Look::Plain, by_message(Say::CustomerNo), electronic(no, false))}
         {waiting(question)}
     };
     frame(at, view! { {question.amount_line()} {field} }, keys)

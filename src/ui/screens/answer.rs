@@ -1,14 +1,14 @@
 //! The plain answers: done, yes or no, a list looked at together, one word of a few.
 
-use crate::job::entry::{PersonField, Reply, VehicleField, What};
-use crate::job::together::{put_right, rows};
+use crate::job::combined_steps::{put_right, rows};
+use crate::job::entry::{Event, PersonField, Reply, VehicleField};
 use crate::job::{count, done};
 use crate::text::{self, Ledger, Say};
 use crate::trade::answer::Answer;
 use crate::trade::damage::CameBackFor;
 use crate::trade::vehicle::Vin;
-use crate::trade::wheel_end::{Check, Given, Group, Pick, Step};
-use crate::ui::at::At;
+use crate::trade::wheel_end::{Check, Choice, Given, ItemKind, Step};
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
@@ -17,13 +17,13 @@ use crate::ui::screens::mishap::or_wrong;
 use crate::ui::view::prelude::*;
 
 /// One key says that it is done.
-pub fn act(at: &At) -> Node {
+pub fn act(at: &StepContext) -> Node {
     or_wrong(at, |at, wrong| {
         frame(at, (), view! { {done_key(at)} {wrong} })
     })
 }
 
-fn done_key(at: &At) -> Node {
+fn done_key(at: &StepContext) -> Node {
     let here = at.clone();
     key(Look::Primary, at.text().primary, move || {
         here.answer(Reply::Done)
@@ -31,7 +31,7 @@ fn done_key(at: &At) -> Node {
 }
 
 /// Yes or no; "not done" stands at the foot of every step.
-pub fn ask(at: &At) -> Node {
+pub fn ask(at: &StepContext) -> Node {
     or_wrong(at, |at, wrong| {
         let (yes, no) = (at.clone(), at.clone());
         let text = at.text();
@@ -48,7 +48,7 @@ pub fn ask(at: &At) -> Node {
 }
 
 /// The last four characters of the VIN, large enough to be held against the windscreen.
-fn last_four(at: &At) -> Option<Node> {
+fn last_four(at: &StepContext) -> Option<Node> {
     if at.spec.key.step != Step::RightCar {
         return None;
     }
@@ -68,7 +68,7 @@ fn last_four(at: &At) -> Option<Node> {
 
 /// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
 /// not, and says for how many. A row that was not yes stays so until it is tapped itself.
-pub fn checks(at: &At, checks: &[Check]) -> Node {
+pub fn checks(at: &StepContext, checks: &[Check]) -> Node {
     let told = rows(at.sheet(), &at.spec, checks);
     let drafts = Drafts::of(at);
     let kept = drafts.answers(&names(checks)).into_iter();
@@ -114,7 +114,7 @@ fn names(checks: &[Check]) -> Vec<String> {
 /// One row: a tap turns it from empty to no, not looked at and yes; what is not yes says what it
 /// means for the work.
 fn check_row(
-    at: &At,
+    at: &StepContext,
     given: RwSignal<Vec<Option<Answer>>>,
     row: usize,
     checks: &[Check],
@@ -157,7 +157,7 @@ fn check_row(
 }
 
 /// The site can be refused as a whole, which ends the job before the car is touched.
-fn refuse_site(at: &At) -> Option<Node> {
+fn refuse_site(at: &StepContext) -> Option<Node> {
     (at.spec.key.step == Step::SiteLook).then(|| {
         let here = at.clone();
         key(Look::Plain, at.say(Say::NotSafeHere), move || {
@@ -167,12 +167,12 @@ fn refuse_site(at: &At) -> Option<Node> {
 }
 
 /// One word of a few; "some were loose" asks how many, and a comeback why.
-pub fn choice(at: &At, picks: &'static [Pick]) -> Node {
+pub fn choice(at: &StepContext, picks: &'static [Choice]) -> Node {
     or_wrong(at, |at, wrong| words(at, picks, wrong))
 }
 
-fn words(at: &At, picks: &[Pick], wrong: Option<Node>) -> Node {
-    let asking = RwSignal::new(None::<Pick>);
+fn words(at: &StepContext, picks: &[Choice], wrong: Option<Node>) -> Node {
+    let asking = RwSignal::new(None::<Choice>);
     let words = picks.iter().enumerate().map(|(place, pick)| {
         let (here, pick) = (at.clone(), *pick);
         let look = if place == 0 {
@@ -181,7 +181,7 @@ fn words(at: &At, picks: &[Pick], wrong: Option<Node>) -> Node {
             Look::Plain
         };
         key(look, text::pick(at.lang, pick), move || {
-            if matches!(pick, Pick::SomeLoose | Pick::SameCorner) {
+            if matches!(pick, Choice::SomeLoose | Choice::SameCorner) {
                 asking.set(Some(pick));
             } else {
                 here.answer(Reply::Picked(pick));
@@ -194,7 +194,7 @@ fn words(at: &At, picks: &[Pick], wrong: Option<Node>) -> Node {
         at,
         move || match asking.get() {
             None => None,
-            Some(Pick::SameCorner) => Some(why(&here)),
+            Some(Choice::SameCorner) => Some(why(&here)),
             Some(_) => Some(how_many(&here)),
         },
         view! {
@@ -206,15 +206,15 @@ fn words(at: &At, picks: &[Pick], wrong: Option<Node>) -> Node {
 }
 
 /// Why it came back with the same corner: one key a cause.
-fn why(at: &At) -> Node {
+fn why(at: &StepContext) -> Node {
     let keys = CameBackFor::ALL.iter().map(|cause| {
         let (here, cause) = (at.clone(), *cause);
         key(
             Look::Plain,
             text::came_back_for(at.lang, cause),
             move || {
-                let mut whats = vec![What::CameBackFor(cause)];
-                let reply = Reply::Picked(Pick::SameCorner);
+                let mut whats = vec![Event::CameBackFor(cause)];
+                let reply = Reply::Picked(Choice::SameCorner);
                 whats.extend(done(here.sheet(), &here.spec, reply));
                 here.write_and_go_on(whats);
             },
@@ -227,8 +227,8 @@ fn why(at: &At) -> Node {
 }
 
 /// How many of the wheel fasteners of this job were found loose: one key a number.
-fn how_many(at: &At) -> Node {
-    let wheel = count(at.sheet(), Group::WheelNuts);
+fn how_many(at: &StepContext) -> Node {
+    let wheel = count(at.sheet(), ItemKind::LugNuts);
     let wheels = u8::try_from(at.sheet().corners().len()).unwrap_or(1);
     let keys = (1..=wheel.saturating_mul(wheels.max(1))).map(|loose| {
         let here = at.clone();

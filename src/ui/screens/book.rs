@@ -4,7 +4,7 @@
 use leptos::task::spawn_local;
 
 use crate::job::book::{PREFIX, offers, source_of};
-use crate::job::entry::{LogId, VehicleField, What};
+use crate::job::entry::{Event, LogId, VehicleField};
 use crate::report::cards::{card_twin, card_value, source_line};
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Say};
@@ -15,7 +15,7 @@ use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::cards::{aged, looked_up_today};
-use crate::ui::screens::whole::offer;
+use crate::ui::screens::report_screen::offer;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
@@ -131,11 +131,11 @@ fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> Node {
     }
 }
 
-/// Keeps a card that was looked up again, and reads the book anew.
+/// Keeps a card that was looked up again, and reads the book again.
 fn keep(app: App, books: Books, log: LogId, card: Option<SpecCard>) {
     let Some(card) = card else { return };
     spawn_local(async move {
-        app.append_to(log, vec![What::Card(card)]).await;
+        app.append_to(log, vec![Event::Card(card)]).await;
         read(app, books);
     });
 }

@@ -4,15 +4,15 @@ use std::sync::Arc;
 
 use crate::job::end_holding;
 use crate::job::ending::{nothing_was_opened, proposed};
-use crate::job::entry::{Charge, Ended, Ending, Reply, What};
+use crate::job::entry::{Charge, Ended, Ending, Event, Reply};
 use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
-use crate::report::{item_name, lamp_lines, must_not_drive, not_proved, nothing_wrong};
+use crate::report::{item_name, must_not_drive, not_proved, nothing_wrong, warning_light_lines};
 use crate::text::{self, Now, Say};
 use crate::trade::play::Decision;
-use crate::trade::wheel_end::{Because, Form, Phase, Step, StepKey, StepSpec};
-use crate::ui::at::At;
+use crate::trade::wheel_end::{Form, NotDoneReason, Phase, Step, StepKey, StepSpec};
+use crate::ui::at::StepContext;
 use crate::ui::beside::beside;
 use crate::ui::parts::camera;
 use crate::ui::parts::frame::frame;
@@ -20,29 +20,29 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
-use crate::ui::screens::{practice, wherever, whole};
+use crate::ui::screens::{overview, practice, report_screen};
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
 /// How long a page takes at most to show the report.
 const PRINT_MS: i32 = 400;
 
-/// When the wheel nuts are due again; one key keeps it.
-pub fn retorque(at: &At) -> Node {
+/// When the lug nuts are due again; one key keeps it.
+pub fn retorque(at: &StepContext) -> Node {
     let here = at.clone();
     let keep = move || keep_beside(&here);
     frame(at, due(at), key(Look::Primary, at.text().primary, keep))
 }
 
 /// Keeps what the step writes and that it is done.
-fn keep_beside(at: &At) {
+fn keep_beside(at: &StepContext) {
     let mut whats = beside(at, &at.spec);
-    whats.push(What::Answered(at.spec.key, Reply::Done));
+    whats.push(Event::Answered(at.spec.key, Reply::Done));
     at.write_and_go_on(whats);
 }
 
 /// The report and the file; handing them over is one key.
-pub fn report(at: &At) -> Node {
+pub fn report(at: &StepContext) -> Node {
     let here = at.clone();
     frame(
         at,
@@ -67,8 +67,8 @@ fn ways_out(app: App, open: &Open) -> Node {
 fn exports(app: App, open: &Open) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
-        {key(Look::Plain, text::say(lang, Say::Export), move || whole::export(app))}
-        {whole::export_with_key(app, open)}
+        {key(Look::Plain, text::say(lang, Say::Export), move || report_screen::export(app))}
+        {report_screen::export_with_key(app, open)}
     }
 }
 
@@ -92,7 +92,7 @@ fn print(app: App, open: &Open) -> Node {
 }
 
 /// How the job ends: the one ending that fits, or left unfinished with who takes charge.
-pub fn end(at: &At) -> Node {
+pub fn end(at: &StepContext) -> Node {
     if let Some(ended) = at.sheet().ended() {
         return over(at, ended.ending);
     }
@@ -121,7 +121,7 @@ pub fn end(at: &At) -> Node {
     )
 }
 
-fn fitting(at: &At, ending: Ending) -> Node {
+fn fitting(at: &StepContext, ending: Ending) -> Node {
     let (title, _) = text::ending(at.lang, ending);
     view! {
         <h2 class="closing__ending">{title}</h2>
@@ -130,7 +130,7 @@ fn fitting(at: &At, ending: Ending) -> Node {
 }
 
 /// What an ending means for the car: it says no more than page one does.
-fn meaning(at: &At, ending: Ending) -> Node {
+fn meaning(at: &StepContext, ending: Ending) -> Node {
     let (sheet, lang) = (at.sheet(), at.lang);
     let (_, plain) = text::ending(lang, ending);
     let parked = ending != Ending::LeftUnfinished && must_not_drive(sheet);
@@ -147,10 +147,10 @@ fn meaning(at: &At, ending: Ending) -> Node {
         Ending::Finished => not_proved(lang, sheet),
         _ => Vec::new(),
     };
-    let lamps = lamp_lines(lang, sheet);
+    let warning_lights = warning_light_lines(lang, sheet);
     let plain = match ending {
         Ending::NothingWrong => match nothing_wrong(sheet) {
-            now @ (Now::LampOn | Now::Watch) => text::now_say(lang, now),
+            now @ (Now::WarningLightOn | Now::Watch) => text::now_say(lang, now),
             _ => plain,
         },
         Ending::Finished if !open.is_empty() => at.say(Say::FinishedNotProved),
@@ -158,16 +158,18 @@ fn meaning(at: &At, ending: Ending) -> Node {
         _ => plain,
     };
     let open = open.into_iter().map(|line| view! { <li>{line}</li> });
-    let lamps = lamps.into_iter().map(|line| view! { <p>{line}</p> });
+    let warning_lights = warning_lights
+        .into_iter()
+        .map(|line| view! { <p>{line}</p> });
     view! {
         {parked}
         <p>{plain}</p>
         <ul class="closing__open">{open.collect_view()}</ul>
-        {lamps.collect_view()}
+        {warning_lights.collect_view()}
     }
 }
 
-fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> Node {
+fn end_keys(at: &StepContext, ending: Ending, leave: RwSignal<bool>) -> Node {
     let here = at.clone();
     let (title, _) = text::ending(at.lang, ending);
     let (other, _) = text::ending(at.lang, Ending::LeftUnfinished);
@@ -183,7 +185,7 @@ fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> Node {
         {key(Look::Primary, format!("{}: {title}", at.say(end)), move || {
             finish(&here, Ended { ending, charge: None }, move |app| {
                 if !alone {
-                    whole::export(app);
+                    report_screen::export(app);
                 }
             });
         })}
@@ -193,7 +195,7 @@ fn end_keys(at: &At, ending: Ending, leave: RwSignal<bool>) -> Node {
 }
 
 /// The vehicle stays at STOP: mark, word and every loose item by its name.
-fn unfinished(at: &At) -> Node {
+fn unfinished(at: &StepContext) -> Node {
     let (title, meaning) = text::ending(at.lang, Ending::LeftUnfinished);
     let loose = at.sheet().loose();
     let rows = loose.iter().map(|(item, hold)| {
@@ -218,7 +220,7 @@ fn unfinished(at: &At) -> Node {
 }
 
 /// The answer that leaves no other ending, what to do about it, and the way to its question.
-fn what_holds(at: &At) -> Option<Node> {
+fn what_holds(at: &StepContext) -> Option<Node> {
     let open = &at.open;
     let holding = end_holding(&open.sheet, &open.plan, &open.steps)?;
     let now = text::follows(at.lang, holding.question.step, holding.given);
@@ -233,10 +235,10 @@ fn what_holds(at: &At) -> Option<Node> {
 }
 
 /// How it stands goes into the record before somebody takes charge, or why there is no picture.
-fn picture_first(at: &At, step: StepKey) -> Node {
+fn picture_first(at: &StepContext, step: StepKey) -> Node {
     let (asked, trouble) = (at.asked(step), RwSignal::new(None));
     let lang = at.lang;
-    let reasons = Because::ALL.iter().map(|because| {
+    let reasons = NotDoneReason::ALL.iter().map(|because| {
         let (here, because) = (asked.clone(), *because);
         key(Look::Plain, text::because(lang, because), move || {
             here.not_done(because);
@@ -254,7 +256,7 @@ fn picture_first(at: &At, step: StepKey) -> Node {
     }
 }
 
-fn charges(at: &At) -> Node {
+fn charges(at: &StepContext) -> Node {
     let keys = Charge::ALL.iter().map(|charge| {
         let (here, charge) = (at.clone(), *charge);
         key(Look::Plain, text::charge(at.lang, charge), move || {
@@ -275,10 +277,10 @@ fn charges(at: &At) -> Node {
 }
 
 /// Ends the job and stays, so that the file can be taken along.
-fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
+fn finish(at: &StepContext, ended: Ended, then: impl FnOnce(App) + 'static) {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     let app = at.app;
-    let whats = [at.told(), vec![What::Ended(ended)]].concat();
+    let whats = [at.told(), vec![Event::Ended(ended)]].concat();
     let whats = with_records(at.sheet(), whats);
     let (forget, go_on) = (at.forgetting_rows(), app.going_on(end));
     app.append_then(whats, move || {
@@ -288,13 +290,13 @@ fn finish(at: &At, ended: Ended, then: impl FnOnce(App) + 'static) {
     });
 }
 
-fn loose_count(at: &At) -> String {
+fn loose_count(at: &StepContext) -> String {
     let sheet = at.sheet();
     text::loose_count(at.lang, sheet.loose().len(), sheet.is_incomplete())
 }
 
 /// The job has ended.
-fn over(at: &At, ending: Ending) -> Node {
+fn over(at: &StepContext, ending: Ending) -> Node {
     let (title, _) = text::ending(at.lang, ending);
     let stop = (ending == Ending::LeftUnfinished).then(|| {
         drawn(
@@ -321,7 +323,7 @@ fn over(at: &At, ending: Ending) -> Node {
 /// The end, asked for from a step where the procedure does not have it yet.
 pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> Node {
     if key != StepKey::once(Step::End) {
-        return wherever::wherever(app);
+        return overview::wherever(app);
     }
     let spec = StepSpec {
         key,
@@ -332,5 +334,5 @@ pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> Node {
         joins: false,
     };
     app.lock();
-    end(&At::new(app, open, spec))
+    end(&StepContext::new(app, open, spec))
 }

@@ -2,7 +2,7 @@
 
 use crate::job::answers::{not_tried, still_there};
 use crate::job::ending::recheck;
-use crate::job::entry::{Reply, What};
+use crate::job::entry::{Event, Reply};
 use crate::job::evidence::{as_recorded, standing_or_new};
 use crate::job::judge::{self, Measured};
 use crate::job::{is_closed_again, measure_again};
@@ -13,17 +13,17 @@ use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Course, SetName, Sign, When};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame_with;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::screens::seen;
+use crate::ui::screens::tip_and_drift;
 use crate::ui::view::prelude::*;
 
-/// The decision after the `nth` set; keeping it is what asks the owner or puts it back.
-pub fn decide(at: &At, nth: u8) -> Node {
+/// The decision after the `nth` set; keeping it is what asks the customer or puts it back.
+pub fn decide(at: &StepContext, nth: u8) -> Node {
     let Some(corner) = at.corner() else {
         return ().into_node();
     };
@@ -33,7 +33,7 @@ pub fn decide(at: &At, nth: u8) -> Node {
     let label = match verdict.decision {
         _ if again => at.say(Say::SecondSet),
         Decision::Keep | Decision::Watch => at.text().primary,
-        Decision::Replace | Decision::Stop => at.say(Say::ShowOwner),
+        Decision::Replace | Decision::Stop => at.say(Say::ShowCustomer),
     };
     let watch = verdict.decision == Decision::Watch && !again;
     let due = watch.then(|| recheck(&today())).flatten();
@@ -43,9 +43,9 @@ pub fn decide(at: &At, nth: u8) -> Node {
         view! { <p class="verdict__next">{line} {". "} {at.say(Say::RecheckDefault)}</p> }
     });
     let keep = move || {
-        let due = due.clone().map(What::Due);
+        let due = due.clone().map(Event::Due);
         here.write_and_go_on(
-            [What::Decided(entry.clone())]
+            [Event::Decided(entry.clone())]
                 .into_iter()
                 .chain(due)
                 .collect(),
@@ -59,7 +59,7 @@ pub fn decide(at: &At, nth: u8) -> Node {
     )
 }
 
-fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Node {
+fn sheet_of(at: &StepContext, corner: Corner, nth: u8, verdict: &Verdict) -> Node {
     let lang = at.lang;
     let reasons = verdict.reasons.iter().map(|why| {
         let sentence = reason::sentence(lang, at.fmt, why);
@@ -71,7 +71,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Node {
         text::decision_next(lang, verdict.decision)
     };
     let stop = (verdict.decision == Decision::Stop).then(|| {
-        let sentence = text::decision_sentence_owner(lang, Decision::Stop);
+        let sentence = text::decision_sentence_customer(lang, Decision::Stop);
         view! { <p class="verdict__danger" role="alert">{sentence}</p> }
     });
     view! {
@@ -93,7 +93,7 @@ fn sheet_of(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Node {
 }
 
 /// That the readings drawn below are not what condemns the bearing.
-fn beside(at: &At, corner: Corner, nth: u8, verdict: &Verdict) -> Option<Node> {
+fn beside(at: &StepContext, corner: Corner, nth: u8, verdict: &Verdict) -> Option<Node> {
     let condemned = matches!(verdict.decision, Decision::Replace | Decision::Stop);
     let play = why::rests_on_play(&standing_or_new(at.sheet(), corner, nth));
     let last = (1..=nth)
@@ -117,12 +117,12 @@ pub fn word(lang: Lang, corner: Corner, decision: Decision) -> Node {
 }
 
 /// A set of readings as it stands, if there is one.
-pub fn set(at: &At, corner: Corner, when: When, nth: u8) -> Option<Measured> {
+pub fn set(at: &StepContext, corner: Corner, when: When, nth: u8) -> Option<Measured> {
     judge::told(at.sheet(), corner, SetName { when, nth })?.ok()
 }
 
 /// The readings before the work against their limit.
-fn bar(at: &At, corner: Corner, sets: u8) -> Option<Node> {
+fn bar(at: &StepContext, corner: Corner, sets: u8) -> Option<Node> {
     let measured: Vec<Measured> = (1..=sets)
         .filter_map(|nth| set(at, corner, When::Before, nth))
         .collect();
@@ -131,7 +131,7 @@ fn bar(at: &At, corner: Corner, sets: u8) -> Option<Node> {
 }
 
 /// The same as the customer reads them.
-pub fn customer_bar(at: &At, corner: Corner) -> Option<Node> {
+pub fn customer_bar(at: &StepContext, corner: Corner) -> Option<Node> {
     let measured: Vec<Measured> = (1..=2)
         .filter_map(|nth| set(at, corner, When::Before, nth))
         .collect();
@@ -140,22 +140,22 @@ pub fn customer_bar(at: &At, corner: Corner) -> Option<Node> {
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
-fn scale_of(at: &At, rows: &[(&str, &Measured)]) -> Option<Node> {
+fn scale_of(at: &StepContext, rows: &[(&str, &Measured)]) -> Option<Node> {
     let drawing = scale::scale(at.lang, at.fmt, rows)?;
     Some(drawn(&drawing, at.say(Say::AriaBar), "verdict__bar"))
 }
 
 /// How the rig of a set stood: its tip, a needle that crept, a rock seen elsewhere.
-fn stood(at: &At, corner: Corner, when: When, nth: u8) -> Option<Node> {
+fn stood(at: &StepContext, corner: Corner, when: When, nth: u8) -> Option<Node> {
     let measured = set(at, corner, when, nth)?;
     let name = SetName { when, nth };
-    let tip = seen::tip(at, corner, name);
-    let crept = seen::crept(at, corner, name, *measured.set.dial());
-    Some(view! { {tip} {crept} {seen::seen(at, &measured)} })
+    let tip = tip_and_drift::tip(at, corner, name);
+    let crept = tip_and_drift::crept(at, corner, name, *measured.set.dial());
+    Some(view! { {tip} {crept} {tip_and_drift::seen(at, &measured)} })
 }
 
 /// Rounds that make no set, with the reason.
-fn not_evaluated(at: &At, corner: Corner, nth: u8) -> Option<Node> {
+fn not_evaluated(at: &StepContext, corner: Corner, nth: u8) -> Option<Node> {
     let name = SetName {
         when: When::Before,
         nth,
@@ -166,7 +166,7 @@ fn not_evaluated(at: &At, corner: Corner, nth: u8) -> Option<Node> {
 }
 
 /// Rounds that lie too far apart, with what likely moves them.
-fn settling(at: &At, corner: Corner, nth: u8) -> Option<Node> {
+fn settling(at: &StepContext, corner: Corner, nth: u8) -> Option<Node> {
     let measured = set(at, corner, When::Before, nth)?;
     let settling = measured.set.settling(Some(measured.limit.value));
     settling.asks_to_rig_again().then(|| {
@@ -193,7 +193,7 @@ fn settling(at: &At, corner: Corner, nth: u8) -> Option<Node> {
 }
 
 /// What was not as it should be while the set was taken.
-fn warned(at: &At, corner: Corner, nth: u8) -> Option<Node> {
+fn warned(at: &StepContext, corner: Corner, nth: u8) -> Option<Node> {
     let measured = set(at, corner, When::Before, nth)?;
     let marks = measured.set.marks().iter();
     let marks: Vec<&str> = marks.map(|mark| text::mark(at.lang, *mark)).collect();
@@ -207,7 +207,7 @@ fn warned(at: &At, corner: Corner, nth: u8) -> Option<Node> {
 }
 
 /// Where a set proves nothing, what makes it unsure and what to mend first.
-fn unsure(at: &At, corner: Corner, nth: u8) -> Option<Node> {
+fn unsure(at: &StepContext, corner: Corner, nth: u8) -> Option<Node> {
     let measured = set(at, corner, When::Before, nth)?;
     let unproven = matches!(
         measured.conformity,
@@ -225,7 +225,7 @@ fn unsure(at: &At, corner: Corner, nth: u8) -> Option<Node> {
     })
 }
 
-fn not_done(at: &At, tests: &[Test]) -> Option<Node> {
+fn not_done(at: &StepContext, tests: &[Test]) -> Option<Node> {
     (!tests.is_empty()).then(|| {
         let names: Vec<&str> = tests.iter().map(|t| text::test(at.lang, *t)).collect();
         view! {
@@ -239,7 +239,7 @@ fn not_done(at: &At, tests: &[Test]) -> Option<Node> {
 
 /// Before and after on one scale: at its corner where the proof failed, else for every corner
 /// with a new hub.
-pub fn result(at: &At) -> Node {
+pub fn result(at: &StepContext) -> Node {
     let replaced = at.open.plan.corners.iter();
     let replaced = replaced.filter(|of| at.corner().is_none_or(|here| here == of.corner));
     let replaced: Vec<(Corner, After)> = replaced
@@ -267,7 +267,7 @@ pub fn result(at: &At) -> Node {
     frame_with(at, proofs, stood, result_keys(at, blocked))
 }
 
-fn result_keys(at: &At, blocked: Option<Corner>) -> Node {
+fn result_keys(at: &StepContext, blocked: Option<Corner>) -> Node {
     let Some(corner) = blocked else {
         let here = at.clone();
         return key(Look::Primary, at.text().primary, move || {
@@ -283,7 +283,7 @@ fn result_keys(at: &At, blocked: Option<Corner>) -> Node {
     }
 }
 
-fn proof(at: &At, corner: Corner, after: &After) -> Node {
+fn proof(at: &StepContext, corner: Corner, after: &After) -> Node {
     let before = set(at, corner, When::Before, 2).or_else(|| set(at, corner, When::Before, 1));
     let now = set(at, corner, When::After, 1);
     let rows: Vec<(&str, &Measured)> = [
@@ -309,7 +309,7 @@ fn proof(at: &At, corner: Corner, after: &After) -> Node {
     }
 }
 
-fn proved(at: &At, corner: Corner, after: &After) -> Node {
+fn proved(at: &StepContext, corner: Corner, after: &After) -> Node {
     match after {
         After::Blocked { .. } => {
             let closed = is_closed_again(at.sheet(), corner);
@@ -344,7 +344,7 @@ fn proved(at: &At, corner: Corner, after: &After) -> Node {
 }
 
 /// The signs of the road that the repair did not take away, and those that were not tried.
-fn on_the_road(at: &At) -> Node {
+fn on_the_road(at: &StepContext) -> Node {
     let (still, untried) = road_signs(at);
     view! {
         {still.map(|said| view! { <p class="verdict__danger" role="alert">{said}</p> })}
@@ -353,7 +353,7 @@ fn on_the_road(at: &At) -> Node {
 }
 
 /// The same as two sentences.
-fn road_signs(at: &At) -> (Option<String>, Option<String>) {
+fn road_signs(at: &StepContext) -> (Option<String>, Option<String>) {
     let list = |signs: Vec<Sign>| {
         let names: Vec<&str> = signs
             .iter()

@@ -6,7 +6,7 @@ use crate::text::{self, ReadingWord, ReportWord};
 use crate::trade::play::{LimitSource, Method, Place, Rig, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::picks;
@@ -14,7 +14,7 @@ use crate::ui::view::prelude::*;
 use crate::units::Force;
 
 /// The setup of one set.
-pub fn dial_setup(at: &At, set: SetName) -> Node {
+pub fn dial_setup(at: &StepContext, set: SetName) -> Node {
     let Some(corner) = at.corner() else {
         return ().into_node();
     };
@@ -34,14 +34,14 @@ pub fn dial_setup(at: &At, set: SetName) -> Node {
 
 /// What is required, how to measure so, and the key that says that it stands so.
 fn as_required(
-    at: &At,
+    at: &StepContext,
     (corner, set): (Corner, SetName),
     (way, source): (Way, LimitSource),
     otherwise: RwSignal<bool>,
 ) -> Node {
     let (lang, word) = (at.lang, |word| text::reading(at.lang, word));
     let by = match source {
-        LimitSource::Maker => ReadingWord::Required,
+        LimitSource::Manufacturer => ReadingWord::Required,
         LimitSource::House => ReadingWord::RequiredByDefault,
     };
     let label = |word| text::report(lang, word);
@@ -76,7 +76,7 @@ fn row(label: &'static str, how: String) -> Node {
     view! { <div><dt>{label}</dt><dd>{how}</dd></div> }
 }
 
-fn force_name(at: &At, force: Option<Force>) -> String {
+fn force_name(at: &StepContext, force: Option<Force>) -> String {
     let by_hand = || text::reading(at.lang, ReadingWord::ByHand).to_owned();
     force.map_or_else(by_hand, |force| at.fmt.force(force, 0).line())
 }
@@ -109,7 +109,12 @@ impl Picked {
         }
     }
 
-    fn shown(self, at: &At, (corner, set): (Corner, SetName), otherwise: RwSignal<bool>) -> Node {
+    fn shown(
+        self,
+        at: &StepContext,
+        (corner, set): (Corner, SetName),
+        otherwise: RwSignal<bool>,
+    ) -> Node {
         let word = |word| text::reading(at.lang, word);
         let (here, saving) = (at.clone(), at.clone());
         // Said before the base is set: a reading taken so will not be compared.
@@ -133,7 +138,7 @@ impl Picked {
         instead(at, body, keys)
     }
 
-    fn picks(self, at: &At) -> Node {
+    fn picks(self, at: &StepContext) -> Node {
         let lang = at.lang;
         let label = |word| text::report(lang, word);
         let methods = Method::ALL.iter();

@@ -2,7 +2,7 @@
 
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
-use crate::job::entry::{Ending, Opened, What};
+use crate::job::entry::{Ending, Event, Opened};
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::play::Decision;
@@ -42,7 +42,7 @@ pub fn home(app: App) -> Node {
                 let found = places.into_iter().filter_map(|place| jobs.get(place));
                 lists(app, found.collect(), &typed, lang)
             })}
-            {link(Look::Foot, text::desk(lang, Desk::YardTitle), Route::Yard.to_hash())}
+            {link(Look::Foot, text::desk(lang, Desk::ShopTitle), Route::ShopLists.to_hash())}
             {link(Look::Foot, text::book(lang, BookWord::Title), Route::Book.to_hash())}
             {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
             {link(Look::Foot, text::flow(lang, Flow::OutTitle), Route::Out.to_hash())}
@@ -149,7 +149,7 @@ fn row(app: App, job: &Summary, lang: Lang) -> Node {
                 {flow::slot_line(job, lang)}
                 <span class="job__next">{what_next(job, lang)}</span>
                 {stands(job, lang)}
-                {flow::in_yard_line(app, job, lang)}
+                {flow::in_shop_line(app, job, lang)}
                 {job.practice.then(|| {
                     view! { <span class="job__practice">{text::say(lang, Say::Practice)}</span> }
                 })}
@@ -216,7 +216,7 @@ fn what_next(job: &Summary, lang: Lang) -> String {
 pub fn new(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let start = move |start, practice: Option<String>| {
-        app.start_job(vec![What::Opened(Opened { start, practice })]);
+        app.start_job(vec![Event::Opened(Opened { start, practice })]);
     };
     view! {
         <main class="desk">

@@ -1,9 +1,9 @@
 //! The price of the inspection, asked before the customer is, where nobody has given it.
 
-use crate::job::entry::{Money, Price, What};
+use crate::job::entry::{Event, Money, Price};
 use crate::text::{self, Customer, Desk, Say};
-use crate::trade::money::{AmountSlip, minor_digits, parse_minor};
-use crate::ui::at::At;
+use crate::trade::money::{AmountError, minor_digits, parse_minor};
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::instead;
@@ -12,7 +12,7 @@ use crate::ui::view::prelude::*;
 
 /// The price of the inspection first, where nobody has given it: no amount is made up, and an
 /// inspection without a price is asked for without one.
-pub fn first(at: &At, asking: fn(&At, Option<Money>) -> Node) -> Node {
+pub fn first(at: &StepContext, asking: fn(&StepContext, Option<Money>) -> Node) -> Node {
     let given = RwSignal::new(None::<Option<Money>>);
     let here = at.clone();
     (move || match given.get() {
@@ -22,7 +22,7 @@ pub fn first(at: &At, asking: fn(&At, Option<Money>) -> Node) -> Node {
     .into_node()
 }
 
-fn price(at: &At, given: RwSignal<Option<Option<Money>>>) -> Node {
+fn price(at: &StepContext, given: RwSignal<Option<Option<Money>>>) -> Node {
     let known = at.sheet().price().cloned();
     let currency = known.as_ref().map_or_else(
         || at.app.settings.with_untracked(|it| it.currency.clone()),
@@ -30,7 +30,7 @@ fn price(at: &At, given: RwSignal<Option<Option<Money>>>) -> Node {
     );
     let (drafts, lang) = (Drafts::of(at), at.lang);
     let typed = drafts.text("refit", "");
-    let slip = RwSignal::new(None::<AmountSlip>);
+    let slip = RwSignal::new(None::<AmountError>);
     let label = text::amount_in(lang, at.say(Say::RefitPrice), &currency);
     let here = at.clone();
     let save = move || {
@@ -43,7 +43,7 @@ fn price(at: &At, given: RwSignal<Option<Option<Money>>>) -> Node {
                 drafts.dropping()();
                 match known.clone() {
                     // The step is shown again with the price that it now has.
-                    Some(known) => here.write(vec![What::Price(Price {
+                    Some(known) => here.write(vec![Event::Price(Price {
                         refit: amount,
                         ..known
                     })]),

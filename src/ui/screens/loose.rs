@@ -3,13 +3,13 @@
 
 use std::sync::Arc;
 
-use crate::job::also::{Also, named, next_place};
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::job::loose::{Row, put_back, rows, wrench_for};
+use crate::job::manual_item::{Also, named, next_place};
 use crate::report::{item_name, stamp};
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Group, Item, Step, StepKey};
+use crate::trade::wheel_end::{Item, ItemKind, Step, StepKey};
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key, link};
@@ -78,7 +78,7 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> Node {
         .map(|(name, set)| text::with_wrench(lang, name, &fmt.typed(set).line()));
     let angled = row.angled.map(|by| text::angled(lang, by).to_owned());
     let told: Vec<String> = who.into_iter().chain(wrench).chain(angled).collect();
-    let back = (row.item.group == Group::Other && row.hold.is_loose())
+    let back = (row.item.group == ItemKind::Other && row.hold.is_loose())
         .then(|| back(app, open, row.item, lang, fmt));
     view! {
         <li>
@@ -172,7 +172,7 @@ fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
         if let (false, Some(item)) = (name.is_empty(), place) {
             drafts.drop_with_tap();
             let card = torque.map(|torque| (torque, document));
-            app.append(vec![What::Also(Also { item, name, card })]);
+            app.append(vec![Event::Also(Also { item, name, card })]);
         }
     };
     view! {

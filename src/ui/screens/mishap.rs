@@ -1,7 +1,7 @@
-//! Something went wrong with a fastener: what to do, part and time, the owner's further yes, and
+//! Something went wrong with a fastener: what to do, part and time, the customer's further yes, and
 //! back to the step it came from.
 
-use crate::job::entry::{Consent, How, Money, Reply, Scope, What};
+use crate::job::entry::{Consent, Event, How, Money, Reply, Scope};
 use crate::job::mishap::{Mending, Mishap, mended, mending, possible, shoving, waiting};
 use crate::report::item_name;
 use crate::text::{self, Asking, Say, StepText};
@@ -9,7 +9,7 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::MishapKind;
 use crate::trade::money::{minor_digits, parse_minor};
 use crate::trade::wheel_end::{Form, Item, Step, StepKey};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::instead;
@@ -28,14 +28,17 @@ pub enum Telling {
     /// Which of them.
     Which,
     /// This one.
-    What(MishapKind),
+    Event(MishapKind),
     /// An adapter on the wrench.
     Adapter,
 }
 
 /// A step that shows itself, with the key that something went wrong where its screen has hands on
 /// fasteners, or what is told of that instead.
-pub fn or_wrong(at: &At, step: impl Fn(&At, Option<Node>) -> Node + Send + 'static) -> Node {
+pub fn or_wrong(
+    at: &StepContext,
+    step: impl Fn(&StepContext, Option<Node>) -> Node + Send + 'static,
+) -> Node {
     if possible(at.sheet(), &at.told_steps()).is_empty() {
         return step(at, None);
     }
@@ -43,7 +46,7 @@ pub fn or_wrong(at: &At, step: impl Fn(&At, Option<Node>) -> Node + Send + 'stat
     (move || match telling.get() {
         Telling::Nothing | Telling::Adapter => step(&here, Some(begin(&here, telling))),
         Telling::Which => which(&here, telling),
-        Telling::What(kind) => {
+        Telling::Event(kind) => {
             let (body, keys) = told(&here, kind, None, telling);
             instead(&here, body, keys)
         }
@@ -52,7 +55,7 @@ pub fn or_wrong(at: &At, step: impl Fn(&At, Option<Node>) -> Node + Send + 'stat
 }
 
 /// The key that begins it.
-pub fn begin(at: &At, telling: RwSignal<Telling>) -> Node {
+pub fn begin(at: &StepContext, telling: RwSignal<Telling>) -> Node {
     key(Look::Plain, at.say(Say::WentWrong), move || {
         telling.set(Telling::Which);
     })
@@ -70,7 +73,7 @@ struct Fields {
 }
 
 impl Fields {
-    fn new(at: &At, kind: MishapKind, likely: Option<Item>) -> Self {
+    fn new(at: &StepContext, kind: MishapKind, likely: Option<Item>) -> Self {
         let drafts = Drafts::of(at);
         let part = text::mishap_part(at.lang, kind);
         Self {
@@ -85,18 +88,18 @@ impl Fields {
 }
 
 /// The fasteners that this can have happened to, each with the step at which.
-fn at_which(at: &At, kind: MishapKind) -> Vec<(Item, StepKey)> {
+fn at_which(at: &StepContext, kind: MishapKind) -> Vec<(Item, StepKey)> {
     let mut all = possible(at.sheet(), &at.told_steps()).into_iter();
     all.find_map(|(of, items)| (of == kind).then_some(items))
         .unwrap_or_default()
 }
 
 /// Which of them: one key a kind that can have happened here.
-pub fn which(at: &At, telling: RwSignal<Telling>) -> Node {
+pub fn which(at: &StepContext, telling: RwSignal<Telling>) -> Node {
     let kinds = possible(at.sheet(), &at.told_steps()).into_iter();
     let keys = kinds.map(|(kind, _)| {
         key(Look::Plain, text::mishap(at.lang, kind), move || {
-            telling.set(Telling::What(kind));
+            telling.set(Telling::Event(kind));
         })
     });
     let body = view! { <h2 class="mishap">{at.say(Say::WentWrong)}</h2> };
@@ -110,7 +113,7 @@ pub fn which(at: &At, telling: RwSignal<Telling>) -> Node {
 /// What to do about one kind, and the fields that record it. `likely` is the fastener whose turn
 /// it is.
 pub fn told(
-    at: &At,
+    at: &StepContext,
     kind: MishapKind,
     likely: Option<Item>,
     telling: RwSignal<Telling>,
@@ -139,7 +142,7 @@ pub fn told(
     let record = move || {
         if let Some(mishap) = fields.mishap(&here, kind) {
             fields.drafts.drop_with_tap();
-            here.write(vec![What::Mishap(mishap)]);
+            here.write(vec![Event::Mishap(mishap)]);
         }
     };
     let keys = view! {
@@ -150,7 +153,7 @@ pub fn told(
 }
 
 /// What may still come right by hand: it is noted, and the pass begins again.
-fn again(at: &At, kind: MishapKind) -> Option<Node> {
+fn again(at: &StepContext, kind: MishapKind) -> Option<Node> {
     let by_hand = matches!(kind, MishapKind::ClickedEarly | MishapKind::WouldNotStart);
     (by_hand && matches!(at.spec.form, Form::Turn(_))).then(|| {
         let here = at.clone();
@@ -158,13 +161,16 @@ fn again(at: &At, kind: MishapKind) -> Option<Node> {
         key(Look::Plain, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
             let step = here.spec.key;
-            here.write(vec![What::Note(Some(step), note.clone()), What::Pass(step)]);
+            here.write(vec![
+                Event::Note(Some(step), note.clone()),
+                Event::Pass(step),
+            ]);
         })
     })
 }
 
 impl Fields {
-    fn mishap(self, at: &At, kind: MishapKind) -> Option<Mishap> {
+    fn mishap(self, at: &StepContext, kind: MishapKind) -> Option<Mishap> {
         let minutes = self.minutes.get_untracked();
         let item = self.item.get_untracked()?;
         let mut all = at_which(at, kind).into_iter();
@@ -180,20 +186,20 @@ impl Fields {
 }
 
 /// An open mishap in the way of a step: asked, refused, or agreed and to be mended.
-pub fn in_the_way(at: &At, mishap: &Mishap) -> Node {
+pub fn in_the_way(at: &StepContext, mishap: &Mishap) -> Node {
     let fields = Fields::new(at, mishap.kind, Some(mishap.item));
     let (here, mishap, page) = (at.clone(), mishap.clone(), RwSignal::new(Page::Work));
     (move || {
-        // The amount is the one that stands in the field when the owner's page is opened.
-        let owners = (page.get() != Page::Work).then(|| question(&here, &mishap, fields, page));
-        let shown = owners.and_then(|question| question.shown());
+        // The amount is the one that stands in the field when the customer's page is opened.
+        let customers = (page.get() != Page::Work).then(|| question(&here, &mishap, fields, page));
+        let shown = customers.and_then(|question| question.shown());
         shown.unwrap_or_else(|| work(&here, &mishap, fields, page))
     })
     .into_node()
 }
 
-/// The owner's page for further work.
-fn question(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Question {
+/// The customer's page for further work.
+fn question(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Question {
     Question {
         at: at.clone(),
         step: mishap.step,
@@ -205,14 +211,14 @@ fn question(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Q
     }
 }
 
-fn line(at: &At, mishap: &Mishap) -> String {
+fn line(at: &StepContext, mishap: &Mishap) -> String {
     let item = item_name(at.lang, at.sheet(), mishap.item);
     let what = text::mishap(at.lang, mishap.kind);
     text::mishap_line(at.lang, &item, what, &mishap.part, mishap.minutes)
 }
 
 /// What the technician sees.
-fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node {
+fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node {
     let state = mending(at.sheet(), mishap);
     let next = match state {
         Mending::Asking => at.say(Say::AskFurtherYes).to_owned(),
@@ -247,23 +253,23 @@ fn work(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node 
     instead(at, body, keys)
 }
 
-/// By word or by message: a name is written on the owner's page alone.
-fn how(at: &At, fields: Fields) -> Node {
+/// By word or by message: a name is written on the customer's page alone.
+fn how(at: &StepContext, fields: Fields) -> Node {
     let ways = [How::Spoken, How::Electronic].map(|how| (how, text::how(at.lang, how).to_owned()));
     let legend = text::asking(at.lang, Asking::HowGiven);
     picks(legend, ways.to_vec(), fields.how, |_| {})
 }
 
 /// What it costs more, as typed, in the currency of the price.
-fn amount(at: &At, fields: Fields) -> Option<Money> {
+fn amount(at: &StepContext, fields: Fields) -> Option<Money> {
     let currency = at.sheet().price()?.repair.currency.clone();
     let typed = fields.amount.get_untracked();
     let minor = parse_minor(&typed, minor_digits(&currency)).ok()?;
     Some(Money { minor, currency })
 }
 
-fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
-    What::Consent(Consent {
+fn consent(at: &StepContext, mishap: &Mishap, fields: Fields, yes: bool) -> Event {
+    Event::Consent(Consent {
         step: mishap.step,
         scope: Scope::Extra,
         yes,
@@ -272,7 +278,7 @@ fn consent(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> What {
     })
 }
 
-fn answer(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> impl Fn() + 'static {
+fn answer(at: &StepContext, mishap: &Mishap, fields: Fields, yes: bool) -> impl Fn() + 'static {
     let (here, mishap) = (at.clone(), mishap.clone());
     move || {
         let what = consent(&here, &mishap, fields, yes);
@@ -281,36 +287,36 @@ fn answer(at: &At, mishap: &Mishap, fields: Fields, yes: bool) -> impl Fn() + 's
     }
 }
 
-fn consent_keys(at: &At, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node {
+fn consent_keys(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>) -> Node {
     let waits = (mending(at.sheet(), mishap) == Mending::Asking).then(|| {
         let (here, wait) = (at.clone(), waiting(mishap));
         key(
             Look::Plain,
             text::asking(at.lang, Asking::NoAnswerYet),
             move || {
-                here.write(vec![What::Answered(wait, Reply::Done)]);
+                here.write(vec![Event::Answered(wait, Reply::Done)]);
             },
         )
     });
     view! {
-        {key(Look::Primary, at.say(Say::ShowOwner), move || page.set(Page::Owner))}
-        {key(Look::Plain, at.say(Say::OwnerYes), answer(at, mishap, fields, true))}
-        {key(Look::Plain, at.say(Say::OwnerNo), answer(at, mishap, fields, false))}
+        {key(Look::Primary, at.say(Say::ShowCustomer), move || page.set(Page::Customer))}
+        {key(Look::Plain, at.say(Say::CustomerYes), answer(at, mishap, fields, true))}
+        {key(Look::Plain, at.say(Say::CustomerNo), answer(at, mishap, fields, false))}
         {waits.map(|waits| view! { <div class="keys-grid">{waits}</div> })}
     }
 }
 
 /// The words of the shove after the car waited.
-fn shove_text(at: &At, mishap: &Mishap) -> StepText {
+fn shove_text(at: &StepContext, mishap: &Mishap) -> StepText {
     text::step_for(at.lang, shoving(mishap), at.open.plan.nut)
 }
 
 /// The car waited: it is shoved before anybody reaches under it.
-fn shove_keys(at: &At, mishap: &Mishap) -> Node {
+fn shove_keys(at: &StepContext, mishap: &Mishap) -> Node {
     let (words, shove) = (shove_text(at, mishap), shoving(mishap));
     let said = |answer| {
         let here = at.clone();
-        move || here.write(vec![What::Answered(shove, Reply::Said(answer))])
+        move || here.write(vec![Event::Answered(shove, Reply::Said(answer))])
     };
     view! {
         {key(Look::Primary, words.primary, said(Answer::Yes))}
@@ -318,16 +324,16 @@ fn shove_keys(at: &At, mishap: &Mishap) -> Node {
     }
 }
 
-/// Refused: the vehicle is not handed over; the owner may still agree.
-fn refused_keys(at: &At, mishap: &Mishap, fields: Fields) -> Node {
+/// Refused: the vehicle is not handed over; the customer may still agree.
+fn refused_keys(at: &StepContext, mishap: &Mishap, fields: Fields) -> Node {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     view! {
         {link(Look::Primary, at.say(Say::EndNow), end.to_hash())}
-        {key(Look::Plain, at.say(Say::OwnerYes), answer(at, mishap, fields, true))}
+        {key(Look::Plain, at.say(Say::CustomerYes), answer(at, mishap, fields, true))}
     }
 }
 
-fn mended_keys(at: &At, mishap: &Mishap) -> Node {
+fn mended_keys(at: &StepContext, mishap: &Mishap) -> Node {
     let (here, item) = (at.clone(), mishap.item);
     let part = if mishap.part.is_empty() {
         text::item(at.lang, item)

@@ -18,23 +18,23 @@ mod loose;
 mod mishap;
 mod notes;
 mod number;
+mod overview;
 mod pack;
 mod paper;
 mod photo;
 mod practice;
 mod report;
+mod report_screen;
 mod round;
 mod runout;
-mod seen;
 mod settings;
+mod shop_lists;
 mod sign;
 mod signs;
 mod step;
 mod swing;
+mod tip_and_drift;
 mod turn;
-mod wherever;
-mod whole;
-mod yard;
 
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
@@ -54,8 +54,8 @@ pub fn root() -> Node {
         Route::New => home::new(app),
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
-        Route::Yard => yard::yard(app),
-        Route::Counts => yard::counts(app),
+        Route::ShopLists => shop_lists::shop_lists(app),
+        Route::Counts => shop_lists::counts(app),
         Route::Book => book::book(app),
         Route::Settings => settings::settings(app),
         Route::Day => flow::day(app),
@@ -64,10 +64,10 @@ pub fn root() -> Node {
         Route::Erase(_) => flow::erase(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),
-        Route::Where(_) => wherever::wherever(app),
+        Route::Where(_) => overview::wherever(app),
         Route::Loose(_) => loose::loose(app),
         Route::Bill(_) => bill::bill(app),
-        Route::Report(_) => whole::report(app),
+        Route::Report(_) => report_screen::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
         Route::Notes(_) => notes::notes(app),

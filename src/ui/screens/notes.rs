@@ -2,7 +2,7 @@
 
 use crate::job::Problem;
 use crate::job::caption::{CaptionWord, caption, hands_are_clean, offered};
-use crate::job::entry::{Caption, Captioned, EntryId, Photo, Voice, What};
+use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Voice};
 use crate::job::picture::pictures;
 use crate::text::{self, Kept, Lang, Say};
 use crate::trade::wheel_end::StepKey;
@@ -31,8 +31,8 @@ pub fn notes(app: App) -> Node {
         });
         let (problems, any) = (problems.collect_view(), !open.sheet.problems().is_empty());
         let told = open.sheet.counting().filter_map(|entry| match &entry.what {
-            What::Note(step, note) => Some(typed(lang, *step, note.clone())),
-            What::Voice(voice) => Some(spoken(lang, voice, addresses)),
+            Event::Note(step, note) => Some(typed(lang, *step, note.clone())),
+            Event::Voice(voice) => Some(spoken(lang, voice, addresses)),
             _ => None,
         });
         let told: Vec<Node> = told.collect();
@@ -162,7 +162,7 @@ fn captions(app: App, open: &Open, photo: &Photo) -> Node {
             move || on,
             move || {
                 let (sha256, caption) = (sha256.clone(), caption.clone());
-                app.append(vec![What::Captioned(Captioned { sha256, caption })]);
+                app.append(vec![Event::Captioned(Captioned { sha256, caption })]);
             },
         )
     };
@@ -197,7 +197,7 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> Node {
         }
         drafts.drop_with_tap();
         let (sha256, caption) = (sha256.clone(), Caption::Words(words));
-        app.append(vec![What::Captioned(Captioned { sha256, caption })]);
+        app.append(vec![Event::Captioned(Captioned { sha256, caption })]);
     };
     let label = text::kept(lang, Kept::OwnWords);
     view! {

@@ -3,14 +3,14 @@
 use crate::job::entry::{Quantity, Reply};
 use crate::text::Say;
 use crate::trade::wheel_end::Measured;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::pad::pad;
 use crate::ui::view::prelude::*;
 use crate::units::{DistanceUnit, System, TemperatureUnit, Typed, Unit};
 
 /// The number of a step.
-pub fn number(at: &At, measured: Measured) -> Node {
+pub fn number(at: &StepContext, measured: Measured) -> Node {
     let metric = at.fmt.system == System::Metric;
     match measured {
         Measured::Odometer => {
@@ -32,7 +32,7 @@ pub fn number(at: &At, measured: Measured) -> Node {
     }
 }
 
-fn typed<U>(at: &At, first: U, wrap: fn(Typed<U>) -> Quantity) -> Node
+fn typed<U>(at: &StepContext, first: U, wrap: fn(Typed<U>) -> Quantity) -> Node
 where
     U: Unit + Send + Sync + 'static,
 {

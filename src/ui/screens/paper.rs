@@ -4,8 +4,8 @@ use leptos::task::spawn_local;
 
 use crate::exchange::paper::{self, Gathered, PaperError, Part};
 use crate::exchange::{self, LogKind};
-use crate::job::entry::{LogId, PersonField, What};
-use crate::job::flow::YARD_LOG;
+use crate::job::entry::{Event, LogId, PersonField};
+use crate::job::flow::CONFIRMATIONS_LOG;
 use crate::platform::barcode;
 use crate::report;
 use crate::text::{self, Lang, Paper};
@@ -122,10 +122,10 @@ impl Desk {
                 self.typed.set(String::new());
                 self.say(Paper::Next { nth, of });
             }
-            Ok(Gathered::Receipt(entry)) => {
+            Ok(Gathered::Confirmation(entry)) => {
                 self.parts.set(Vec::new());
                 self.typed.set(String::new());
-                spawn_local(async move { self.keep_receipt(entry).await });
+                spawn_local(async move { self.keep_confirmation(entry).await });
             }
             Ok(Gathered::Whole(paper)) => {
                 self.parts.set(Vec::new());
@@ -135,15 +135,19 @@ impl Desk {
         }
     }
 
-    /// Takes a receipt as if it had come in a file.
-    async fn keep_receipt(self, entry: String) {
-        let log = (LogKind::Receipt, LogId(YARD_LOG.to_owned()), vec![entry]);
+    /// Takes a confirmation as if it had come in a file.
+    async fn keep_confirmation(self, entry: String) {
+        let log = (
+            LogKind::Confirmation,
+            LogId(CONFIRMATIONS_LOG.to_owned()),
+            vec![entry],
+        );
         self.app.work.begin();
         let said = match exchange::export(&[log]) {
             Ok(file) => {
                 match take_text(&self.app.shelf(), &file, &[], false, self.app.work).await {
-                    Ok((Outcome::Taken { new: 0, .. }, _)) => Paper::ReceiptHere,
-                    Ok((Outcome::Taken { .. }, _)) => Paper::ReceiptTaken,
+                    Ok((Outcome::Taken { new: 0, .. }, _)) => Paper::ConfirmationHere,
+                    Ok((Outcome::Taken { .. }, _)) => Paper::ConfirmationTaken,
                     _ => Paper::NotKept,
                 }
             }
@@ -166,8 +170,8 @@ impl Desk {
         } else {
             let plate = paper
                 .plate
-                .map(|plate| What::Person(PersonField::Plate, plate));
-            let whats = [What::FromPaper(paper.slip)].into_iter().chain(plate);
+                .map(|plate| Event::Person(PersonField::Plate, plate));
+            let whats = [Event::FromPaper(paper.slip)].into_iter().chain(plate);
             let kept = self
                 .app
                 .append_to(LogId(job.clone()), whats.collect())

@@ -1,20 +1,20 @@
 //! The step that is a picture, or why there is none.
 
-use crate::job::entry::{Reply, What};
+use crate::job::entry::{Event, Reply};
 use crate::job::picture::pictures;
 use crate::text::{self, Kept, Say};
-use crate::trade::wheel_end::Because;
-use crate::ui::at::At;
+use crate::trade::wheel_end::NotDoneReason;
+use crate::ui::at::StepContext;
 use crate::ui::parts::camera::{Shot, camera, said};
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
 use crate::ui::screens::mishap::or_wrong;
-use crate::ui::screens::{notes, whole};
+use crate::ui::screens::{notes, report_screen};
 use crate::ui::view::prelude::*;
 
 /// The picture of a step; the camera opens from one key. One that is there can be taken again.
-pub fn photo(at: &At) -> Node {
+pub fn photo(at: &StepContext) -> Node {
     let there = pictures(at.sheet())
         .filter(|(_, photo)| photo.step == at.spec.key)
         .last()
@@ -27,7 +27,7 @@ pub fn photo(at: &At) -> Node {
     or_wrong(at, asked)
 }
 
-fn asked(at: &At, wrong: Option<Node>) -> Node {
+fn asked(at: &StepContext, wrong: Option<Node>) -> Node {
     let trouble = RwSignal::new(None);
     let (here, lang) = (at.clone(), at.lang);
     let ways_out = move || trouble.get().map(|_| no_room(&here));
@@ -40,18 +40,18 @@ fn asked(at: &At, wrong: Option<Node>) -> Node {
 
 /// What can be done where a picture does not fit: take the job along, or go on without one, which
 /// the record then says.
-fn no_room(at: &At) -> Node {
+fn no_room(at: &StepContext) -> Node {
     let (app, here) = (at.app, at.clone());
     let without = move || {
         let step = here.spec.key;
         let note = text::kept(here.lang, Kept::NoRoomNote).to_owned();
         here.write_and_go_on(vec![
-            What::Note(Some(step), note),
-            What::Answered(step, Reply::NotDone(Because::Other)),
+            Event::Note(Some(step), note),
+            Event::Answered(step, Reply::NotDone(NotDoneReason::Other)),
         ]);
     };
     view! {
-        {key(Look::Plain, text::kept(at.lang, Kept::ExportWith), move || whole::export_with(app))}
+        {key(Look::Plain, text::kept(at.lang, Kept::ExportWith), move || report_screen::export_with(app))}
         {key(Look::Plain, text::kept(at.lang, Kept::WithoutIt), without)}
     }
 }

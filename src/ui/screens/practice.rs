@@ -12,7 +12,7 @@ use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 use crate::units::Format;
 
-/// The named cars with what their owners say, and one that nobody has seen before.
+/// The named cars with what their customers say, and one that nobody has seen before.
 pub fn choose(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let row = |label, said, start: Box<dyn Fn()>| {

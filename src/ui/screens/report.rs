@@ -6,7 +6,7 @@ use crate::ui::parts::bytes::Addresses;
 use crate::ui::parts::picture::inserted;
 use crate::ui::view::prelude::*;
 
-/// The report as a document: page one for the owner, then the technician's pages.
+/// The report as a document: page one for the customer, then the technician's pages.
 pub fn document(report: Report, lang: Lang, photo: Addresses) -> Node {
     let Report {
         head,
@@ -14,15 +14,15 @@ pub fn document(report: Report, lang: Lang, photo: Addresses) -> Node {
         tear_off: slip,
         technician,
     } = report;
-    let (owner, pages) = (head.owner.clone(), head.technician.clone());
-    let (for_owner, for_technician) = (owner.clone(), pages.clone());
+    let (customer, pages) = (head.customer.clone(), head.technician.clone());
+    let (for_customer, for_technician) = (customer.clone(), pages.clone());
     let (top, again) = (banner(&head), practice(&head));
     let foot = foot(&head);
     view! {
         <article class="report">
             {top}
-            <section class="report__part report__part--owner" aria-label=for_owner>
-                <h2 class="report__audience">{owner}</h2>
+            <section class="report__part report__part--customer" aria-label=for_customer>
+                <h2 class="report__audience">{customer}</h2>
                 {blocks(page_one, lang, photo)}
             </section>
             {slip.map(tear_off)}

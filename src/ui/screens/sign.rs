@@ -2,10 +2,10 @@
 
 use web_sys::PointerEvent;
 
-use crate::job::entry::{PersonField, Signed, What};
+use crate::job::entry::{Event, PersonField, Signed};
 use crate::text::{self, Customer, Say};
 use crate::trade::wheel_end::StepKey;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
@@ -28,7 +28,7 @@ pub struct Signing {
 
 impl Signing {
     /// The signature of a step.
-    pub fn of(at: &At) -> Self {
+    pub fn of(at: &StepContext) -> Self {
         let known = at.sheet().person(PersonField::Name).unwrap_or_default();
         let drafts = Drafts::of(at);
         let asked = known.trim().is_empty();
@@ -44,7 +44,7 @@ impl Signing {
     }
 
     /// The field for the name, where it is asked, and the box.
-    pub fn shown(self, at: &At) -> Node {
+    pub fn shown(self, at: &StepContext) -> Node {
         let label = text::customer(at.lang, Customer::NameFirst);
         let name = Field::words("signer", self.name);
         let field = self.asked.then(|| name.show(label, "", self.drafts, || {}));
@@ -58,18 +58,18 @@ impl Signing {
     }
 
     /// The name, if it was asked here, and the signature.
-    pub fn whats(self, step: StepKey) -> Vec<What> {
+    pub fn whats(self, step: StepKey) -> Vec<Event> {
         let name = self.name.get_untracked().trim().to_owned();
-        let person = self.asked.then_some(What::Person(PersonField::Name, name));
+        let person = self.asked.then_some(Event::Person(PersonField::Name, name));
         self.drafts.drop_with_tap();
         let strokes = self.strokes.get_untracked();
-        let signed = What::Signed(Signed { step, strokes });
+        let signed = Event::Signed(Signed { step, strokes });
         person.into_iter().chain([signed]).collect()
     }
 }
 
-/// The owner signs for having seen the page.
-pub fn sign(at: &At) -> Node {
+/// The customer signs for having seen the page.
+pub fn sign(at: &StepContext) -> Node {
     let (here, signing) = (at.clone(), Signing::of(at));
     let keep = move |_| here.write_and_go_on(signing.whats(here.spec.key));
     frame(
@@ -89,7 +89,7 @@ pub fn sign(at: &At) -> Node {
 }
 
 /// A box to write a name in; `strokes` becomes SVG path data of whole units.
-fn pad(at: &At, strokes: RwSignal<String>) -> Node {
+fn pad(at: &StepContext, strokes: RwSignal<String>) -> Node {
     let drawing = RwSignal::new(false);
     let box_ref = NodeRef::<leptos::html::Div>::new();
     let place = move |event: &PointerEvent| {

@@ -2,17 +2,17 @@
 //!
 //! A row that was not tapped has no answer until that key, and the key says for how many it stands.
 
-use crate::job::entry::{Reply, What};
-use crate::job::together::{no_to, turns};
+use crate::job::combined_steps::{no_to, turns};
+use crate::job::entry::{Event, Reply};
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::StepSpec;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::view::prelude::*;
 
 /// The questions that are open, in their order.
-pub fn signs(at: &At) -> Node {
+pub fn signs(at: &StepContext) -> Node {
     let mut asked: Vec<StepSpec> = at.rows.steps.to_vec();
     asked.push(at.spec.clone());
     let given = RwSignal::new(vec![None::<Reply>; asked.len()]);
@@ -28,7 +28,7 @@ pub fn signs(at: &At) -> Node {
         let answered = asked
             .iter()
             .zip(replies)
-            .map(|(spec, reply)| What::Answered(spec.key, reply.unwrap_or_else(|| no_to(spec))));
+            .map(|(spec, reply)| Event::Answered(spec.key, reply.unwrap_or_else(|| no_to(spec))));
         here.write_and_go_on(answered.collect());
     };
     frame(
@@ -43,7 +43,12 @@ pub fn signs(at: &At) -> Node {
 }
 
 /// One sign: untouched it has no answer.
-fn sign_row(at: &At, given: RwSignal<Vec<Option<Reply>>>, row: usize, spec: &StepSpec) -> Node {
+fn sign_row(
+    at: &StepContext,
+    given: RwSignal<Vec<Option<Reply>>>,
+    row: usize,
+    spec: &StepSpec,
+) -> Node {
     let lang = at.lang;
     let turns = turns(spec);
     let reply = move || given.with(|all| all.get(row).cloned().flatten());

@@ -4,19 +4,19 @@ use std::sync::Arc;
 
 use crate::job::mishap::in_the_way_of;
 use crate::job::picture::owed;
-use crate::job::{Held, held, together};
+use crate::job::{Held, combined_steps, held};
 use crate::platform::page;
 use crate::text::{self, Lang, Say};
 use crate::trade::wheel_end::{Form, StepKey, StepSpec};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::instead;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::{
-    agree, answer, cards, closing, decide, dial_setup, mishap, number, pack, photo, round, sign,
-    signs, swing, turn, wherever, whole,
+    agree, answer, cards, closing, decide, dial_setup, mishap, number, overview, pack, photo,
+    report_screen, round, sign, signs, swing, turn,
 };
 use crate::ui::state::{App, Open, Shut};
 use crate::ui::view::prelude::*;
@@ -28,14 +28,14 @@ pub fn next(app: App) -> Node {
         Some(open) => match open.next().cloned() {
             Some(first) if page::is_low() => shown(app, open, Vec::new(), first),
             Some(first) => {
-                let mut told: Vec<StepSpec> = together(&open.sheet, &open.steps, &first)
+                let mut told: Vec<StepSpec> = combined_steps(&open.sheet, &open.steps, &first)
                     .into_iter()
                     .cloned()
                     .collect();
                 let last = told.pop().unwrap_or(first);
                 shown(app, open, told, last)
             }
-            None => wherever::wherever(app),
+            None => overview::wherever(app),
         },
     })
     .into_node()
@@ -81,7 +81,7 @@ fn too_long(app: App, lang: Lang) -> Option<Node> {
     let log = app.route.with(|route| route.job().map(str::to_owned))?;
     let stem = text::job_file_stem(lang, &today(), "");
     let again = log.clone();
-    let export = move || whole::save(app, vec![log.clone()], format!("{stem}.json"));
+    let export = move || report_screen::save(app, vec![log.clone()], format!("{stem}.json"));
     Some(view! {
         {key(Look::Plain, text::say(lang, Say::Export), export)}
         <p>{text::say(lang, Say::ReadTooLongSay)}</p>
@@ -95,7 +95,7 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Node
     app.lock();
     // What stands before the first of a screen stands before all of it.
     let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&spec));
-    let at = At::after(app, open, rows, spec);
+    let at = StepContext::after(app, open, rows, spec);
     let wrong = in_the_way_of(at.sheet(), &at.told_steps());
     // What stands on the same screen must not be told by a picture's key.
     let first = at.rows.steps.first().unwrap_or(&at.spec);
@@ -112,7 +112,7 @@ fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Node
     }
 }
 
-fn form(at: &At) -> Node {
+fn form(at: &StepContext) -> Node {
     if at.asks_signs() {
         return signs::signs(at);
     }
@@ -145,7 +145,7 @@ fn form(at: &At) -> Node {
 }
 
 /// A hold point that is not answered: what is missing, and the way to it.
-fn hold_point(at: &At, held: Held) -> Node {
+fn hold_point(at: &StepContext, held: Held) -> Node {
     let (title, sentence) = text::hold_point(at.lang, held.point);
     let now = held.answer_at.zip(held.given);
     let sentence = now.map_or(sentence, |(question, given)| {

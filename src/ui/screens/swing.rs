@@ -1,6 +1,6 @@
 //! Paced swings with nothing to touch, then what the hands felt.
 //!
-//! Both hands are on the tyre and the phone lies on the ground: one large number, a tone and a
+//! Both hands are on the tire and the phone lies on the ground: one large number, a tone and a
 //! vibration a swing; the answer is asked for afterwards. The count begins by itself.
 
 use crate::job::entry::Reply;
@@ -10,7 +10,7 @@ use crate::platform::clock;
 use crate::platform::tone::{self, Sound};
 use crate::text::{self, Say};
 use crate::trade::play::Felt;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::state::App;
@@ -22,7 +22,7 @@ const LEAD: i32 = 6;
 const PACE_MS: i32 = 1000;
 
 /// The counter of a rocking step, with the four grades under it.
-pub fn swing(at: &At) -> Node {
+pub fn swing(at: &StepContext) -> Node {
     let keys = Felt::ALL.iter().map(|felt| {
         let (here, felt) = (at.clone(), *felt);
         key(Look::Plain, text::felt(at.lang, felt), move || {
@@ -42,7 +42,7 @@ pub fn swing(at: &At) -> Node {
 /// How the count begins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Begin {
-    /// Once the step is on the glass, after some beats.
+    /// Once the step is on the screen, after some beats.
     ByItself,
     /// When its key is pressed, at once.
     ByKey,
@@ -50,7 +50,7 @@ pub enum Begin {
 
 /// The paced counter: nothing is touched from its start to its end, which is told to `ended`.
 pub fn pacer(
-    at: &At,
+    at: &StepContext,
     (pace, look): (Pace, Look),
     begin: Begin,
     ended: impl Fn() + Copy + Send + Sync + 'static,
@@ -88,7 +88,7 @@ pub fn pacer(
     view! {
         <div class="pacer" aria-live="off">
             {move || match beat.get() {
-                // What to do stands on the glass until the count takes its place.
+                // What to do stands on the screen until the count takes its place.
                 None | Some(..0) => key(look, text::say(lang, Say::StartCount), start).into_node(),
                 Some(beat) => pace.beat(beat).map_or_else(|| ().into_node(), |at| counted(at, lang)),
             }}

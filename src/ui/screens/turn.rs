@@ -1,19 +1,19 @@
 //! One tap a fastener, in the order of the trade, with the card's value and the wrench beside it.
 //!
-//! Eyes go from the wrench to the glass and back: the value is large, the next fastener ringed.
+//! Eyes go from the wrench to the screen and back: the value is large, the next fastener ringed.
 
 use std::cell::RefCell;
 
 use crate::drawing::star::{Pattern, single, star};
 use crate::drawing::{Drawing, angle};
 use crate::job::angled::{angle_gauge, told};
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
 use crate::text::{self, BookWord, Desk, Say};
 use crate::trade::fastening::Stage;
-use crate::trade::wheel_end::{Group, StepKey};
-use crate::ui::at::At;
+use crate::trade::wheel_end::{ItemKind, StepKey};
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::{frame, instead};
 use crate::ui::parts::key::{Look, key, link};
@@ -33,7 +33,7 @@ thread_local! {
 }
 
 /// The fasteners of a step.
-pub fn turn(at: &At, group: Group) -> Node {
+pub fn turn(at: &StepContext, group: ItemKind) -> Node {
     let Some(turning) = Turning::of(at.sheet(), &at.spec, group) else {
         return ().into_node();
     };
@@ -54,7 +54,7 @@ pub fn turn(at: &At, group: Group) -> Node {
             frame(&here, body, turn_keys(&here, &turning, telling, swings))
         }
         Telling::Which => mishap::which(&here, telling),
-        Telling::What(kind) => {
+        Telling::Event(kind) => {
             let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
             instead(&here, body, keys)
         }
@@ -78,7 +78,7 @@ struct Swings {
 }
 
 impl Swings {
-    fn of(at: &At, turning: &Turning) -> Self {
+    fn of(at: &StepContext, turning: &Turning) -> Self {
         let drafts = Drafts::of(at);
         let before = turning.before_angle(at.sheet());
         let name = before.map(|id| format!("swings {}", id.0));
@@ -107,8 +107,8 @@ impl Swings {
     }
 }
 
-/// A pass goes on only while its screen is shown; every tap shows it anew at the same place.
-fn forget_when_left(at: &At) {
+/// A pass goes on only while its screen is shown; every tap shows it again at the same place.
+fn forget_when_left(at: &StepContext) {
     let (app, shown_at) = (at.app, at.app.route.get_untracked());
     on_cleanup(move || {
         if app.route.try_get_untracked() != Some(shown_at) {
@@ -117,7 +117,7 @@ fn forget_when_left(at: &At) {
     });
 }
 
-fn is_in_pass(at: &At) -> bool {
+fn is_in_pass(at: &StepContext) -> bool {
     PASS.with_borrow(|pass| {
         pass.as_ref()
             .is_some_and(|(log, step)| *log == at.open.log.0 && *step == at.spec.key)
@@ -125,12 +125,12 @@ fn is_in_pass(at: &At) -> bool {
 }
 
 /// The page is in the middle of the pass of this step.
-pub fn begin_pass(at: &At) {
+pub fn begin_pass(at: &StepContext) {
     PASS.set(Some((at.open.log.0.clone(), at.spec.key)));
 }
 
 /// Without a figure nothing is closed: the way leads to its card.
-fn no_figure(at: &At, group: Group) -> Node {
+fn no_figure(at: &StepContext, group: ItemKind) -> Node {
     let id = at.open.log.0.clone();
     let name = card_item(group).map_or("", |item| text::card_item(at.lang, item));
     let looked_for = card_item(group).and_then(|item| at.sheet().card(item));
@@ -155,7 +155,7 @@ fn no_figure(at: &At, group: Group) -> Node {
     )
 }
 
-fn interrupted(at: &At, group: Group, turning: &Turning) -> Node {
+fn interrupted(at: &StepContext, group: ItemKind, turning: &Turning) -> Node {
     let here = at.clone();
     let body = view! {
         <aside class="hold" role="alert">
@@ -168,12 +168,12 @@ fn interrupted(at: &At, group: Group, turning: &Turning) -> Node {
         body,
         key(Look::Primary, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
-            here.write(vec![What::Pass(here.spec.key)]);
+            here.write(vec![Event::Pass(here.spec.key)]);
         }),
     )
 }
 
-fn drawing(group: Group, turning: &Turning, swings: u8) -> Drawing {
+fn drawing(group: ItemKind, turning: &Turning, swings: u8) -> Drawing {
     let done = if turning.next().is_none() {
         turning.items.len()
     } else {
@@ -184,9 +184,9 @@ fn drawing(group: Group, turning: &Turning, swings: u8) -> Drawing {
         return turn;
     }
     let pattern = match group {
-        Group::WheelNuts => Pattern::Wheel,
-        Group::HubBolts => Pattern::Hub,
-        Group::BracketBolts | Group::CaliperPins => Pattern::Row,
+        ItemKind::LugNuts => Pattern::Wheel,
+        ItemKind::HubBolts => Pattern::Hub,
+        ItemKind::BracketBolts | ItemKind::CaliperPins => Pattern::Row,
         _ => return single(turning.next().is_none()),
     };
     star(pattern, &turning.places, done)
@@ -206,12 +206,12 @@ fn angle_drawing(turning: &Turning, swings: u8) -> Option<Drawing> {
     }
 }
 
-fn picture(at: &At, group: Group, turning: &Turning, swings: u8) -> Node {
+fn picture(at: &StepContext, group: ItemKind, turning: &Turning, swings: u8) -> Node {
     let title = text::star_alt(at.lang, turning.done, turning.items.len());
     drawn(&drawing(group, turning, swings), &title, "turn__star")
 }
 
-fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> Node {
+fn next_fastener(at: &StepContext, group: ItemKind, turning: &Turning, swings: Swings) -> Node {
     let found = swings.found;
     let swings = swings.count.get();
     let kept = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsKept));
@@ -232,7 +232,7 @@ fn next_fastener(at: &At, group: Group, turning: &Turning, swings: Swings) -> No
 }
 
 /// How many degrees of the angle are behind, once a swing was counted.
-fn counted(at: &At, turning: &Turning, swings: u8) -> Option<Node> {
+fn counted(at: &StepContext, turning: &Turning, swings: u8) -> Option<Node> {
     let (behind, asked) = turning.swung(swings).filter(|_| swings != 0)?;
     let (behind, asked) = (at.fmt.angle(behind, 0), at.fmt.typed(asked));
     let line = text::angle_behind(at.lang, &behind.line(), &asked.line());
@@ -247,7 +247,7 @@ fn angle_beside(turning: &Turning, swings: u8) -> Option<Node> {
 }
 
 /// The figure of this stage: the torque, or the angle that follows it.
-fn value(at: &At, turning: &Turning) -> Node {
+fn value(at: &StepContext, turning: &Turning) -> Node {
     match turning.asked() {
         Some(Stage::Torque(torque)) => large(&at.fmt.typed(torque), &twin(at, torque)),
         Some(Stage::Angle(angle)) => {
@@ -277,12 +277,12 @@ fn large(shown: &Shown, beside: &str) -> Node {
     }
 }
 
-fn twin<U: Unit>(at: &At, typed: &Typed<U>) -> String {
+fn twin<U: Unit>(at: &StepContext, typed: &Typed<U>) -> String {
     text::also_value(at.lang, &at.fmt.typed_twin(typed).line())
 }
 
 /// The wrench with what it is set to, or that none on board fits.
-fn wrench(at: &At, turning: &Turning) -> Node {
+fn wrench(at: &StepContext, turning: &Turning) -> Node {
     if turning.uses_wrench() && has_no_wrench(at) {
         let say = text::desk(at.lang, Desk::NoWrenchKnownSay);
         return view! { <p class="turn__wrench">{say}</p> };
@@ -306,7 +306,7 @@ fn wrench(at: &At, turning: &Turning) -> Node {
     view! { <p class="turn__wrench">{line}</p> }
 }
 
-fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
+fn with_adapter(at: &StepContext, turning: &Turning, line: String) -> String {
     if turning.has_lever() {
         format!("{line} · {}", text::desk(at.lang, Desk::Adapter))
     } else {
@@ -315,7 +315,7 @@ fn with_adapter(at: &At, turning: &Turning, line: String) -> String {
 }
 
 /// What else the card asks for.
-fn conditions(at: &At, group: Group) -> Option<Node> {
+fn conditions(at: &StepContext, group: ItemKind) -> Option<Node> {
     use crate::trade::fastening::CardBody;
     let card = at.sheet().card(card_item(group)?)?;
     let CardBody::Torque(body) = &card.body else {
@@ -325,7 +325,12 @@ fn conditions(at: &At, group: Group) -> Option<Node> {
     (!said.is_empty()).then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> })
 }
 
-fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swings) -> Node {
+fn turn_keys(
+    at: &StepContext,
+    turning: &Turning,
+    telling: RwSignal<Telling>,
+    swings: Swings,
+) -> Node {
     let swing = turning.swung(1).map(|(one, _)| {
         let label = text::swing(at.lang, &at.fmt.angle(one, 0).line());
         key(Look::Plain, label, move || {
@@ -348,12 +353,12 @@ fn turn_keys(at: &At, turning: &Turning, telling: RwSignal<Telling>, swings: Swi
     }
 }
 
-fn primary(at: &At, turning: &Turning, swings: Swings) -> Node {
+fn primary(at: &StepContext, turning: &Turning, swings: Swings) -> Node {
     let here = at.clone();
     let (Some(item), Some(what)) = (turning.next(), turning.tap()) else {
         return key(Look::Primary, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
-            here.write(vec![What::Pass(here.spec.key)]);
+            here.write(vec![Event::Pass(here.spec.key)]);
         });
     };
     let name = text::item(at.lang, item);

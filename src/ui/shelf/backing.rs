@@ -3,7 +3,7 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 
-use super::Shelf;
+use super::BrowserStore;
 use crate::exchange::KeptText;
 use crate::exchange::backup::{
     Backup, HEADER_BYTES, body, closed, counted, doubted, gone, size, tap,
@@ -11,12 +11,12 @@ use crate::exchange::backup::{
 use crate::job::practice::OWN_COUNT;
 use crate::platform::backup::BackupFiles;
 use crate::platform::journal::Journal;
-use crate::platform::record::{Record, StoreProblem};
+use crate::platform::record::{Record, StoreError};
 use crate::slate::{Store, is_one_tap};
 
 /// The files and what they say.
 pub(super) struct Backing {
-    files: Result<BackupFiles, StoreProblem>,
+    files: Result<BackupFiles, StoreError>,
     says: RefCell<Backup>,
     /// How many bytes the file had when this page last wrote or read it.
     size: Cell<usize>,
@@ -42,7 +42,7 @@ impl Backing {
     }
 
     /// Writes lines; what the files say is taken in once they are flushed. On its way at once.
-    fn write(&self, lines: String) -> impl Future<Output = Result<(), StoreProblem>> {
+    fn write(&self, lines: String) -> impl Future<Output = Result<(), StoreError>> {
         let asked = self.files.as_ref().map(|files| files.append(&lines));
         let asked = asked.map_err(Clone::clone);
         async move {
@@ -63,7 +63,7 @@ impl Backing {
         }
     }
 
-    async fn read_again(&self) -> Result<(), StoreProblem> {
+    async fn read_again(&self) -> Result<(), StoreError> {
         let files = self.files.as_ref().map_err(Clone::clone)?;
         let texts = files.read().await?;
         self.size.set(size(&texts));
@@ -71,8 +71,8 @@ impl Backing {
         Ok(())
     }
 
-    /// Writes what counts anew; false where another tab wrote meanwhile.
-    async fn turn(&self, lines: &str) -> Result<bool, StoreProblem> {
+    /// Writes what counts again; false where another tab wrote meanwhile.
+    async fn turn(&self, lines: &str) -> Result<bool, StoreError> {
         let files = self.files.as_ref().map_err(Clone::clone)?;
         let turned = files.anew(lines, self.size.get()).await?;
         if turned {
@@ -83,7 +83,7 @@ impl Backing {
     }
 
     /// Nothing that does not count any more stays in the files.
-    async fn forget(&self) -> Result<(), StoreProblem> {
+    async fn forget(&self) -> Result<(), StoreError> {
         const TRIES: usize = 3;
         for _ in 0..TRIES {
             if self.says.borrow().is_lean() {
@@ -95,11 +95,11 @@ impl Backing {
             }
             self.read_again().await?;
         }
-        Err(StoreProblem::Blocked)
+        Err(StoreError::Blocked)
     }
 }
 
-impl Shelf {
+impl BrowserStore {
     /// Whether the browser grants the backup journal.
     pub fn has_backup(&self) -> bool {
         let files = self.0.backing.files.as_ref();
@@ -138,7 +138,7 @@ impl Shelf {
     pub(super) fn back_up_tap(
         &self,
         records: &[Record],
-    ) -> impl Future<Output = Result<(), StoreProblem>> {
+    ) -> impl Future<Output = Result<(), StoreError>> {
         // First the numbers: a line that is torn behind them takes none again.
         let numbers = counted(records.iter().map(|record| record.text.as_str()));
         self.back_up(records, numbers)
@@ -149,7 +149,7 @@ impl Shelf {
         &self,
         records: &[Record],
         first: String,
-    ) -> impl Future<Output = Result<(), StoreProblem>> {
+    ) -> impl Future<Output = Result<(), StoreError>> {
         let lines = self.says(|says| {
             let new = |record: &&Record| !says.has(&record.log, &record.id);
             let new: Vec<KeptText> = records.iter().filter(new).map(kept).collect();
@@ -275,7 +275,7 @@ impl Shelf {
     }
 
     /// A text in the place of another.
-    pub(super) async fn back_up_body(&self, new: &KeptText) -> Result<(), StoreProblem> {
+    pub(super) async fn back_up_body(&self, new: &KeptText) -> Result<(), StoreError> {
         if !self.has_backup() || !self.says(|says| says.has(&new.log, &new.id)) {
             return Ok(());
         }
@@ -283,7 +283,7 @@ impl Shelf {
     }
 
     /// What was replaced is gone from the files too, of closed logs as well.
-    pub(super) async fn back_up_forgets(&self) -> Result<(), StoreProblem> {
+    pub(super) async fn back_up_forgets(&self) -> Result<(), StoreError> {
         if !self.has_backup() {
             return Ok(());
         }

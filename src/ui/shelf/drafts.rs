@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::Shelf;
+use super::BrowserStore;
 use crate::sorted::map_of;
 
 /// The settings that hold the next running numbers: of work, and of practice.
@@ -13,7 +13,7 @@ pub(super) fn setting(name: &str) -> String {
     format!("setting:{name}")
 }
 
-impl Shelf {
+impl BrowserStore {
     /// Reads what is half typed, as the journal has it.
     pub async fn read_drafts(&self) {
         let Ok(journal) = self.journal() else { return };

@@ -1,16 +1,16 @@
-//! Between the yard and its vans: the shop's settings in force, receipts, and what leaves a van.
+//! Between the shop and its vans: the shop's settings in force, confirmations, and what leaves a van.
 
 use std::collections::BTreeSet;
 
+use crate::exchange::confirmation::{held_in, not_held};
 use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
 use crate::exchange::export::Log;
-use crate::exchange::receipt::{held_in, not_held};
 use crate::exchange::wire::decode;
 use crate::exchange::{KeptText, LogKind};
-use crate::job::entry::{LogId, Receipt, Shop, What};
-use crate::job::flow::{SHOP_LOG, YARD_LOG, held, last_by};
-use crate::job::{Sheet, kit};
+use crate::job::entry::{Confirmation, Event, LogId, Shop};
+use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG, held, last_by};
+use crate::job::{JobState, kit};
 use crate::platform::clock;
 use crate::sorted::set_of;
 use crate::trade::money::TaxRule;
@@ -24,25 +24,25 @@ const IN_FORCE: &str = "shop";
 const OFFERED: &str = "shop_offered";
 
 /// The shop's settings that an entry noted.
-fn noted(sheet: &Sheet, id: &str) -> Option<Shop> {
+fn noted(sheet: &JobState, id: &str) -> Option<Shop> {
     let mut entries = sheet.entries().iter();
     match &entries.find(|entry| entry.id.0 == id)?.what {
-        What::Shop(shop) => Some((**shop).clone()),
+        Event::Shop(shop) => Some((**shop).clone()),
         _ => None,
     }
 }
 
 impl App {
-    /// Reads the shop's settings in force and the yard's receipts.
+    /// Reads the shop's settings in force and the shop's confirmations.
     pub async fn read_flow(self) {
         let shelf = self.shelf();
         if let Some(id) = shelf.setting(IN_FORCE) {
             let sheet = self.read_log(SHOP_LOG).await;
             self.shop.set(noted(&sheet, &id).unwrap_or_default());
         }
-        let receipts = self.read_log(YARD_LOG).await;
+        let confirmations = self.read_log(CONFIRMATIONS_LOG).await;
         self.held
-            .set(held(&receipts, &self.device()).into_iter().collect());
+            .set(held(&confirmations, &self.device()).into_iter().collect());
     }
 
     /// What this device would send out as the shop's settings: those in force, with the currency,
@@ -65,7 +65,7 @@ impl App {
     /// Notes the shop's settings, which are in force here from now on; false if they were not kept.
     pub async fn keep_shop(self, shop: Shop) -> bool {
         let log = LogId(SHOP_LOG.to_owned());
-        let whats = vec![What::Shop(Box::new(shop.clone()))];
+        let whats = vec![Event::Shop(Box::new(shop.clone()))];
         if !self.append_to(log, whats).await {
             return false;
         }
@@ -114,7 +114,7 @@ impl App {
         if shop.share.is_some() && carried.more.share != shop.share {
             carried.more.share = shop.share;
             let log = LogId(kit::LOG.to_owned());
-            self.append_to(log, vec![What::Carried(carried)]).await;
+            self.append_to(log, vec![Event::Carried(carried)]).await;
         }
         shelf.set_setting(IN_FORCE, id);
         self.shop.set(shop);
@@ -145,9 +145,9 @@ impl App {
         whole
     }
 
-    /// Everything that no receipt holds, by log; practice is nobody's business, and of what came
-    /// from the yard only what this device added to it.
-    pub async fn since_receipt(self) -> Vec<Log> {
+    /// Everything that no confirmation holds, by log; practice is nobody's business, and of what came
+    /// from the shop only what this device added to it.
+    pub async fn since_confirmation(self) -> Vec<Log> {
         let shelf = self.shelf();
         let practice: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
             let practice = jobs.iter().filter(|job| job.practice);
@@ -161,7 +161,7 @@ impl App {
             }
             let texts = kept_texts(&shelf, &log).await;
             let mut new = not_held(&log, &texts, &held);
-            if [SHOP_LOG, YARD_LOG].contains(&log.as_str()) {
+            if [SHOP_LOG, CONFIRMATIONS_LOG].contains(&log.as_str()) {
                 let mine = |kept: &KeptText| decode(&kept.text).is_ok_and(|it| it.device == device);
                 new.retain(|kept| mine(kept));
             }
@@ -172,26 +172,29 @@ impl App {
         open
     }
 
-    /// Writes a receipt for these logs as they are here; gives the file's one log.
-    pub async fn receipt(self, logs: &[String]) -> Option<Log> {
+    /// Writes a confirmation for these logs as they are here; gives the file's one log.
+    pub async fn confirmation(self, logs: &[String]) -> Option<Log> {
         let shelf = self.shelf();
         let mut lines = Vec::new();
-        for log in logs.iter().filter(|log| *log != YARD_LOG) {
+        for log in logs.iter().filter(|log| *log != CONFIRMATIONS_LOG) {
             lines.extend(held_in(&LogId(log.clone()), &kept_texts(&shelf, log).await));
         }
-        let what = What::Receipt(Receipt { held: lines });
-        if !self.append_to(LogId(YARD_LOG.to_owned()), vec![what]).await {
+        let what = Event::Confirmation(Confirmation { held: lines });
+        if !self
+            .append_to(LogId(CONFIRMATIONS_LOG.to_owned()), vec![what])
+            .await
+        {
             return None;
         }
-        let sheet = self.read_log(YARD_LOG).await;
+        let sheet = self.read_log(CONFIRMATIONS_LOG).await;
         let id = &last_by(&sheet, &self.device())?.id;
-        let texts = kept_texts(&shelf, YARD_LOG).await;
+        let texts = kept_texts(&shelf, CONFIRMATIONS_LOG).await;
         let last = texts.iter().filter(|kept| kept.id == id.0);
-        Some(log_of(YARD_LOG, last))
+        Some(log_of(CONFIRMATIONS_LOG, last))
     }
 
-    /// Lets the persons of old jobs go that the yard has, if the shop wants that; gives how many
-    /// jobs that were. A device that gave a receipt is a yard and lets nothing go.
+    /// Lets the persons of old jobs go that the shop has, if the shop wants that; gives how many
+    /// jobs that were. A device that gave a confirmation is a shop and lets nothing go.
     pub async fn let_go_old(self) -> usize {
         let Some(days) = self.shop.with_untracked(|shop| shop.keep_days) else {
             return 0;
@@ -204,8 +207,8 @@ impl App {
             return 0;
         }
         let (shelf, lines, device) = (self.shelf(), self.held.get_untracked(), self.device());
-        let receipts = self.read_log(YARD_LOG).await;
-        if lines.is_empty() || last_by(&receipts, &device).is_some() {
+        let confirmations = self.read_log(CONFIRMATIONS_LOG).await;
+        if lines.is_empty() || last_by(&confirmations, &device).is_some() {
             return 0;
         }
         let (jobs, now) = (self.jobs.get_untracked(), clock::now().utc_ms);

@@ -8,13 +8,13 @@ use leptos::task::spawn_local;
 use super::{App, Open};
 use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
-use crate::job::{Sheet, kit};
+use crate::job::{JobState, kit};
 use crate::slate::{self, Read};
 use crate::sorted::set_of;
 use crate::ui::files::Fresh;
 
 impl App {
-    /// Makes the lines of jobs anew after a file added some: of those that were not here before
+    /// Makes the lines of jobs again after a file added some: of those that were not here before
     /// from what came, of the others from all their entries.
     pub async fn lines(self, jobs: &[String], fresh: Vec<Fresh>) {
         let mut known: BTreeSet<&str> = set_of(jobs.iter().map(String::as_str));
@@ -103,7 +103,7 @@ impl App {
     }
 
     /// The kits of all vans whose files came in, in one log.
-    pub async fn kits(self) -> Sheet {
+    pub async fn kits(self) -> JobState {
         self.read_log(kit::LOG).await
     }
 }

@@ -6,10 +6,10 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::exchange::wire::WireError;
-use crate::job::entry::{Carried, Ending, LogId, What};
+use crate::job::entry::{Carried, Ending, Event, LogId};
 use crate::job::practice::Told;
-use crate::job::{Sheet, book, fold, kit, practice};
-use crate::platform::record::{Aside, Photo, Record, StoreProblem};
+use crate::job::{JobState, book, fold, kit, practice};
+use crate::platform::record::{Aside, Photo, Record, StoreError};
 use crate::platform::room::Room;
 use crate::platform::{clock, keep};
 use crate::slate::{self, Kept, NotKept, Store};
@@ -36,15 +36,15 @@ impl App {
     /// Keeps a picture or a voice note, and then what `whats` says of it in its job. Where there
     /// is no room for the bytes there is no entry, and the storage's problem is given back.
     ///
-    /// It may come late, when another tap is on its way or another job is on the glass: then it
+    /// It may come late, when another tap is on its way or another job is on the screen: then it
     /// waits, or goes to its own job beside the open one.
     pub async fn keep_bytes(
         self,
         log: &LogId,
         kept: Photo,
-        whats: impl FnOnce(String) -> Vec<What>,
+        whats: impl FnOnce(String) -> Vec<Event>,
         then: impl FnOnce() + 'static,
-    ) -> Result<(), StoreProblem> {
+    ) -> Result<(), StoreError> {
         let sha256 = slate::keep_bytes(&self.shelf(), kept).await;
         self.look_at_room();
         let whats = whats(sha256?);
@@ -58,13 +58,13 @@ impl App {
             self.read_list();
             if !kept {
                 // Bytes that nothing names are dropped at a later start.
-                return Err(StoreProblem::Blocked);
+                return Err(StoreError::Blocked);
             }
         }
         Ok(())
     }
 
-    fn append_when_free(self, whats: Vec<What>, then: impl FnOnce() + 'static) {
+    fn append_when_free(self, whats: Vec<Event>, then: impl FnOnce() + 'static) {
         if self.keeping.get_untracked() == Keeping::Busy {
             clock::later(FREE_MS, move || self.append_when_free(whats, then));
         } else {
@@ -73,7 +73,7 @@ impl App {
     }
 
     /// The state of a log that is not the open job; empty if this phone does not have it.
-    pub async fn read_log(self, log: &str) -> Sheet {
+    pub async fn read_log(self, log: &str) -> JobState {
         let read = slate::read(&self.shelf(), log).await.unwrap_or_default();
         if read.too_long.is_some() {
             // What is counted over all logs is counted without it.
@@ -86,7 +86,7 @@ impl App {
     ///
     /// The second copy is for open jobs; here it is written only where the journal fails. Nothing
     /// is added to a log that was not read.
-    pub async fn append_to(self, log: LogId, whats: Vec<What>) -> bool {
+    pub async fn append_to(self, log: LogId, whats: Vec<Event>) -> bool {
         let read = slate::read(&self.shelf(), &log.0).await.unwrap_or_default();
         if read.too_long.is_some() {
             return false;

@@ -1,7 +1,7 @@
 //! Who writes, on which device, with which running number; and taking the last tap back.
 
-use crate::job::Sheet;
-use crate::job::entry::What;
+use crate::job::JobState;
+use crate::job::entry::Event;
 use crate::job::practice::{self, OWN_COUNT};
 use crate::platform::{chance, clock};
 use crate::slate::{self, Pen};
@@ -9,8 +9,8 @@ use crate::ui::shelf::COUNTERS;
 use crate::ui::state::App;
 
 /// Whether these entries are practice: they belong to such a job, or open one.
-pub(super) fn is_practice(sheet: &Sheet, whats: &[What]) -> bool {
-    let opens = |what: &What| matches!(what, What::Opened(opened) if opened.practice.is_some());
+pub(super) fn is_practice(sheet: &JobState, whats: &[Event]) -> bool {
+    let opens = |what: &Event| matches!(what, Event::Opened(opened) if opened.practice.is_some());
     practice::is_practice(sheet) || whats.iter().any(opens)
 }
 

@@ -38,7 +38,7 @@ impl App {
         const FRAME_MS: i32 = 50;
         self.shut.set(Shut::ReadingLong);
         spawn_local(async move {
-            // From here on the glass stands still: it says so first.
+            // From here on the screen stands still: it says so first.
             clock::pause(FRAME_MS).await;
             self.read_up_to(log, true).await;
         });

@@ -4,10 +4,10 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::exchange::receipt::Lines;
+use crate::exchange::confirmation::Lines;
 use crate::exchange::summary::Summary;
+use crate::job::backdate::Ago;
 use crate::job::entry::{Entry, Shop};
-use crate::job::late::Ago;
 use crate::platform::journal::Closed;
 use crate::platform::page;
 use crate::platform::record::Storage;
@@ -15,7 +15,7 @@ use crate::platform::tabs::Tabs;
 use crate::platform::update::Update as NewVersion;
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
-use crate::ui::shelf::Shelf;
+use crate::ui::shelf::BrowserStore;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::level::Leveled;
 use crate::ui::state::{Keeping, Open, Shut};
@@ -61,13 +61,13 @@ pub struct Shared {
     pub lost: RwSignal<Vec<String>>,
     /// The shop's settings that are in force here.
     pub shop: RwSignal<Shop>,
-    /// What the yard's receipts say it has.
+    /// What the shop's confirmations say it has.
     pub held: RwSignal<Lines>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
     pub locked: RwSignal<bool>,
     /// The drafts that go with the tap that comes next.
     pub drops: StoredValue<Vec<String>, LocalStorage>,
-    pub(super) shelf: StoredValue<Shelf, LocalStorage>,
+    pub(super) shelf: StoredValue<BrowserStore, LocalStorage>,
     pub(super) tabs: StoredValue<Option<Tabs>, LocalStorage>,
     pub(super) update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
@@ -78,7 +78,7 @@ pub struct Shared {
 impl Shared {
     /// The state at the start, before anything was read.
     pub(super) fn new(
-        shelf: Shelf,
+        shelf: BrowserStore,
         settings: Settings,
         closed: ArcRwSignal<Option<Closed>>,
     ) -> Self {

@@ -79,7 +79,7 @@ impl Attached {
         Self { element, name, how }
     }
 
-    /// The value anew, by the same plan.
+    /// The value again, by the same plan.
     pub fn patch(&mut self, slot: Slot) {
         let (door, value) = match (slot, &self.how) {
             (Slot::On(handler), How::On(listener)) => {

@@ -8,7 +8,7 @@
 //! A closure in a hole is live: it runs again when a signal that it read changes, and what it gives
 //! is patched over what it gave before. Where plan and plan are the same, elements stay (with their
 //! focus, their caret and how far they are scrolled) and only values change; else the new view
-//! takes the old one's place. A closure within a view that is patched begins anew.
+//! takes the old one's place. A closure within a view that is patched begins again.
 //!
 //! Listeners belong to the view: they run under its owner, a patch puts another handler in the same
 //! listener, and when the view goes they are silent.

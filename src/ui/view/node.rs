@@ -24,7 +24,7 @@ pub(super) enum Body {
     View(&'static str, Vec<Slot>),
     /// One after the other.
     Many(Vec<Node>),
-    /// What is shown anew whenever a signal in it changes.
+    /// What is shown again whenever a signal in it changes.
     Live(Box<dyn FnMut() -> Node>),
 }
 

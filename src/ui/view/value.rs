@@ -12,7 +12,7 @@ pub enum Value {
     Flag(bool),
     /// Words.
     Text(Cow<'static, str>),
-    /// What is set anew whenever a signal in it changes.
+    /// What is set again whenever a signal in it changes.
     Live(Box<dyn FnMut() -> Value>),
 }
 

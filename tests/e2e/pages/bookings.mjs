@@ -1,4 +1,4 @@
-// Two invented owners with cars of one invented family, and what service information says of it.
+// Two invented customers with cars of one invented family, and what service information says of it.
 
 /** The first car of the family: its cards have to be looked up. */
 export const FIRST = {

@@ -1,4 +1,4 @@
-// The technician's hands, as the glass feels them: every touch and every typed character is
+// The technician's hands, as the screen feels them: every touch and every typed character is
 // counted by the page itself, whichever page object moved the finger.
 import { expect } from "@playwright/test";
 
@@ -45,7 +45,7 @@ export class Hands {
     return hands;
   }
 
-  /** Begins to count anew. */
+  /** Begins to count again. */
   start() {
     this.contacts = 0;
     this.pushes = 0;
@@ -67,7 +67,7 @@ export class Hands {
     this.contacts += 2;
   }
 
-  /** One touch opens the camera. What it sees here is the glass itself, a picture as good as any. */
+  /** One touch opens the camera. What it sees here is the screen itself, a picture as good as any. */
   async camera() {
     const buffer = await this.#page.screenshot({ type: "jpeg", quality: 60 });
     const chosen = this.#page.waitForEvent("filechooser");
@@ -81,13 +81,13 @@ export class Hands {
     await pad.scrollIntoViewIfNeeded();
     const { x, y, width, height } = await pad.boundingBox();
     const at = (across, down) => [{ x: x + width * across, y: y + height * down }];
-    const glass = await this.#page.context().newCDPSession(this.#page);
-    const touch = (type, touchPoints) => glass.send("Input.dispatchTouchEvent", { type, touchPoints });
+    const screen = await this.#page.context().newCDPSession(this.#page);
+    const touch = (type, touchPoints) => screen.send("Input.dispatchTouchEvent", { type, touchPoints });
     await touch("touchStart", at(0.2, 0.7));
     // As quick as a flourish: the next tap must not be taken for the end of a throw.
     for (const place of [at(0.35, 0.3), at(0.5, 0.7), at(0.65, 0.3), at(0.8, 0.6)]) await touch("touchMove", place);
     await touch("touchEnd", []);
-    await glass.detach();
+    await screen.detach();
     await expect(pad.locator("path")).toHaveAttribute("d", /M [\d ]+(L [\d ]+){3,}/);
   }
 }

@@ -8,8 +8,8 @@ const ALL = (quick) => quick.all();
 /** The key of a list. */
 const LIST = /^(Yes to (all|the other) .*|Save the answers)$/;
 
-/** What an uneventful job answers at each screen, by its name on the glass. Where one screen tells
- * several steps together that is the name of the first; on a low glass each stands alone. */
+/** What an uneventful job answers at each screen, by its name on the screen. Where one screen tells
+ * several steps together that is the name of the first; on a low screen each stands alone. */
 const USUAL = {
   "The ground": ALL,
   "The right car": "Same car",
@@ -145,7 +145,7 @@ export class Quick {
     await expect(this.main).toHaveAttribute("aria-label", new RegExp(`: ${step}$`));
   }
 
-  /** The report of the open job, as it stands on the glass. */
+  /** The report of the open job, as it stands on the screen. */
   async report() {
     await this.page.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/report"); });
     const report = this.page.getByRole("article");
@@ -161,7 +161,7 @@ export class Quick {
     return (await this.main.getAttribute("aria-label")) ?? "";
   }
 
-  /** Walks on until a step of this label is on the glass. `answers` differ from the usual ones. */
+  /** Walks on until a step of this label is on the screen. `answers` differ from the usual ones. */
   async walk(until, answers = {}, look = async () => {}) {
     for (;;) {
       const label = await this.label();
@@ -171,7 +171,7 @@ export class Quick {
     }
   }
 
-  /** Answers what is on the glass and waits for the next thing to do. */
+  /** Answers what is on the screen and waits for the next thing to do. */
   async step(answers = {}) {
     const label = await this.label();
     const name = label.replace(/^[^:]*: /, "");
@@ -181,12 +181,12 @@ export class Quick {
     await this.goOn(() => (typeof answer === "function" ? answer(this) : this.key(answer).tap()));
   }
 
-  /** Brings on the glass what lies below its edge: until then no key answers. */
+  /** Brings on the screen what lies below its edge: until then no key answers. */
   async unfold() {
     await unfold(this.page);
   }
 
-  /** Does something and waits until the glass shows another thing to do. */
+  /** Does something and waits until the screen shows another thing to do. */
   async goOn(act) {
     const was = await this.#thing();
     await act();
@@ -240,7 +240,7 @@ export class Quick {
     await this.key(LIST).tap();
   }
 
-  /** The date of the re-torque, with the signature where both are on the glass. */
+  /** The date of the re-torque, with the signature where both are on the screen. */
   async due() {
     if (await this.key("Save the date").count()) await this.key("Save the date").tap();
     else await this.sign("Save the signature");

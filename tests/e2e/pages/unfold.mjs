@@ -1,7 +1,7 @@
-// What lies below the edge of the glass is brought on it: until then no key of a step answers.
+// What lies below the edge of the screen is brought on it: until then no key of a step answers.
 import { expect } from "@playwright/test";
 
-/** The key that brings on the glass what lies below its edge. */
+/** The key that brings on the screen what lies below its edge. */
 export const moreBelow = (page) => page.getByRole("button", { name: "More below ↓", exact: true });
 
 /** Taps "More below" once; what came on the screen is seen when it is drawn. */

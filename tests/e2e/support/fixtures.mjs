@@ -89,7 +89,7 @@ export async function started(page) {
   await page.addLocatorHandler(moreBelow(page), push, { noWaitAfter: true });
 }
 
-/** Pages on which what lies below the edge is brought on the glass before a key is touched, as a
+/** Pages on which what lies below the edge is brought on the screen before a key is touched, as a
  * person does it. */
 const pushed = new WeakSet();
 

@@ -68,7 +68,7 @@ export async function rendered(page, { dpi = 200, most = 2, ...options } = {}) {
   return sheets.map(({ png, ...sheet }) => ({ ...sheet, png: Buffer.from(png, "base64") }));
 }
 
-/** What a reader that is not ours finds in these symbols, as a camera would see them on a glass. */
+/** What a reader that is not ours finds in these symbols, as a camera would see them on a screen. */
 export async function symbolsRead(page, symbols) {
   const drawn = await symbols.locator("svg").evaluateAll((all) => all.map((svg) => new XMLSerializer().serializeToString(svg)));
   const table = await bench(page.context());

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use super::trouble::Trouble;
+use super::trouble::HostError;
 use super::{cache, root, step};
 
 /// The oldest Node that the browser tests and wasm-opt run on.
@@ -21,7 +21,7 @@ const CHROMIUMS: [&str; 4] = [
 ///
 /// # Errors
 /// The first thing that is missing or cannot be installed.
-pub fn ready() -> Result<(), Trouble> {
+pub fn ready() -> Result<(), HostError> {
     node()?;
     packages(&root().join("tests/e2e"))?;
     println!("Browser: {}", chromium()?.display());
@@ -31,15 +31,15 @@ pub fn ready() -> Result<(), Trouble> {
 /// Checks for Node and npm, installing them where that is allowed.
 ///
 /// # Errors
-/// [`Trouble::Missing`] if they are not here or too old.
-pub fn node() -> Result<(), Trouble> {
+/// [`HostError::Missing`] if they are not here or too old.
+pub fn node() -> Result<(), HostError> {
     if !node_is_here() && may_install() {
         apt_get("Installing Node", "1 minute, once", &["nodejs", "npm"])?;
     }
     if node_is_here() {
         return Ok(());
     }
-    Err(Trouble::Missing {
+    Err(HostError::Missing {
         what: format!("Node {NODE} or newer with npm"),
         mend: "install it (for example `brew install node`, or `sudo apt-get install nodejs npm` where \
                that gives Node 20), then run the same command again."
@@ -57,14 +57,14 @@ fn major(version: &str) -> Option<u32> {
 }
 
 /// Installs the packages of `folder` unless those that its lock names are already there.
-fn packages(folder: &Path) -> Result<(), Trouble> {
+fn packages(folder: &Path) -> Result<(), HostError> {
     let _alone = cache::lock(
         &root().join("target/npm.lock"),
         "installs the Node packages",
     )?;
     let lock = folder.join("package-lock.json");
     let mark = folder.join("node_modules/.installed-lock");
-    let wanted = fs::read(&lock).map_err(|why| Trouble::file("read", &lock, &why))?;
+    let wanted = fs::read(&lock).map_err(|why| HostError::file("read", &lock, &why))?;
     if fs::read(&mark).is_ok_and(|had| had == wanted) {
         return Ok(());
     }
@@ -78,11 +78,11 @@ fn packages(folder: &Path) -> Result<(), Trouble> {
         NETWORK,
         &mut install,
     )?;
-    fs::write(&mark, wanted).map_err(|why| Trouble::file("write", &mark, &why))
+    fs::write(&mark, wanted).map_err(|why| HostError::file("write", &mark, &why))
 }
 
 /// The Chromium to test in: `$HUBSLATE_CHROMIUM`, or the first one on PATH.
-fn chromium() -> Result<PathBuf, Trouble> {
+fn chromium() -> Result<PathBuf, HostError> {
     if let Some(named) = std::env::var_os("HUBSLATE_CHROMIUM").map(PathBuf::from) {
         return if named.is_file() {
             Ok(named)
@@ -93,7 +93,7 @@ fn chromium() -> Result<PathBuf, Trouble> {
     if find_chromium().is_none() && may_install() {
         apt_get("Installing Chromium", "2 minutes, once", &["chromium"])?;
     }
-    find_chromium().ok_or_else(|| Trouble::Missing {
+    find_chromium().ok_or_else(|| HostError::Missing {
         what: "Chromium".to_owned(),
         mend: "install it (for example `sudo apt-get install chromium`), or set HUBSLATE_CHROMIUM \
                to the path of a Chrome."
@@ -101,8 +101,8 @@ fn chromium() -> Result<PathBuf, Trouble> {
     })
 }
 
-fn no_chromium(named: &Path) -> Trouble {
-    Trouble::Missing {
+fn no_chromium(named: &Path) -> HostError {
+    HostError::Missing {
         what: format!("The browser {}", named.display()),
         mend: "set HUBSLATE_CHROMIUM to the path of a Chromium, or unset it.".to_owned(),
     }
@@ -126,8 +126,8 @@ pub fn may_install() -> bool {
 /// Installs packages of the system.
 ///
 /// # Errors
-/// [`Trouble::Failed`] if the system refuses.
-pub fn apt_get(step_name: &str, about: &str, names: &[&str]) -> Result<(), Trouble> {
+/// [`HostError::Failed`] if the system refuses.
+pub fn apt_get(step_name: &str, about: &str, names: &[&str]) -> Result<(), HostError> {
     let script = format!(
         "apt-get update && apt-get install -y --no-install-recommends {}",
         names.join(" ")

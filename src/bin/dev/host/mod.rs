@@ -18,7 +18,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use order::Order;
-use trouble::Trouble;
+use trouble::HostError;
 
 /// Reads the command line, carries it out, and ends with one plain sentence if it cannot.
 pub fn main() -> ExitCode {
@@ -31,7 +31,7 @@ pub fn main() -> ExitCode {
     }
 }
 
-fn carry_out(order: Order) -> Result<(), Trouble> {
+fn carry_out(order: Order) -> Result<(), HostError> {
     match order {
         Order::Help => {
             println!("{}", order::HELP);

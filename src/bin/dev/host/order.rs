@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::trouble::Trouble;
+use super::trouble::HostError;
 
 /// What `--help` prints.
 pub const HELP: &str = "\
@@ -47,8 +47,8 @@ pub enum Order {
 /// Reads the arguments that follow the program's name.
 ///
 /// # Errors
-/// [`Trouble::Usage`] names the first argument that is not understood.
-pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, Trouble> {
+/// [`HostError::Usage`] names the first argument that is not understood.
+pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, HostError> {
     let mut arguments = arguments.peekable();
     let word = match arguments.peek() {
         Some(first) if !first.starts_with("--") => arguments.next().unwrap_or_default(),
@@ -68,7 +68,7 @@ pub fn read(arguments: impl Iterator<Item = String>) -> Result<Order, Trouble> {
     }
 }
 
-fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, Trouble> {
+fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, HostError> {
     let (mut dir, mut port) = (None, PORT);
     while let Some(flag) = rest.next() {
         match (flag.as_str(), rest.next()) {
@@ -77,10 +77,10 @@ fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, T
             ("--port", Some(value)) => {
                 port = value
                     .parse()
-                    .map_err(|_| Trouble::Usage(format!("`{value}` is not a port number")))?;
+                    .map_err(|_| HostError::Usage(format!("`{value}` is not a port number")))?;
             }
             ("--dir" | "--port", None) => {
-                return Err(Trouble::Usage(format!("`{flag}` needs a value after it")));
+                return Err(HostError::Usage(format!("`{flag}` needs a value after it")));
             }
             (other, _) => return Err(unknown(other)),
         }
@@ -88,32 +88,32 @@ fn serve(mut rest: impl Iterator<Item = String>, build: bool) -> Result<Order, T
     Ok(Order::Serve { dir, port, build })
 }
 
-fn folder(mut rest: impl Iterator<Item = String>) -> Result<PathBuf, Trouble> {
+fn folder(mut rest: impl Iterator<Item = String>) -> Result<PathBuf, HostError> {
     match (rest.next(), rest.next()) {
         (Some(dir), None) => Ok(PathBuf::from(dir)),
-        (None, _) => Err(Trouble::Usage(
+        (None, _) => Err(HostError::Usage(
             "the folder to build into is not named".to_owned(),
         )),
         (_, Some(more)) => Err(unknown(&more)),
     }
 }
 
-fn nothing_more(mut rest: impl Iterator<Item = String>, order: Order) -> Result<Order, Trouble> {
+fn nothing_more(mut rest: impl Iterator<Item = String>, order: Order) -> Result<Order, HostError> {
     match rest.next() {
         Some(more) => Err(unknown(&more)),
         None => Ok(order),
     }
 }
 
-fn unknown(word: &str) -> Trouble {
-    Trouble::Usage(format!("`{word}` is not understood"))
+fn unknown(word: &str) -> HostError {
+    HostError::Usage(format!("`{word}` is not understood"))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    fn read_line(line: &str) -> Result<Order, Trouble> {
+    fn read_line(line: &str) -> Result<Order, HostError> {
         read(line.split_whitespace().map(str::to_owned))
     }
 
@@ -145,17 +145,20 @@ mod tests {
                 dir: PathBuf::from("out")
             })
         );
-        assert!(matches!(read_line("build"), Err(Trouble::Usage(_))));
+        assert!(matches!(read_line("build"), Err(HostError::Usage(_))));
         assert!(matches!(
             read_line("build out more"),
-            Err(Trouble::Usage(_))
+            Err(HostError::Usage(_))
         ));
     }
 
     #[test]
     fn what_is_not_understood_is_refused() {
         for line in ["frobnicate", "--port", "--port many", "serve --loud yes"] {
-            assert!(matches!(read_line(line), Err(Trouble::Usage(_))), "{line}");
+            assert!(
+                matches!(read_line(line), Err(HostError::Usage(_))),
+                "{line}"
+            );
         }
     }
 }

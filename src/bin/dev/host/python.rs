@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use super::trouble::Trouble;
+use super::trouble::HostError;
 use super::{browsers, cache, root, step};
 use hubslate::exchange::sha256_hex;
 
@@ -18,9 +18,9 @@ const NAMES: [&str; 2] = ["python3", "python"];
 ///
 /// # Errors
 /// The first thing that is missing or cannot be installed.
-pub fn ready() -> Result<PathBuf, Trouble> {
+pub fn ready() -> Result<PathBuf, HostError> {
     let list = root().join("tests/requirements.txt");
-    let wanted = fs::read(&list).map_err(|why| Trouble::file("read", &list, &why))?;
+    let wanted = fs::read(&list).map_err(|why| HostError::file("read", &list, &why))?;
     let version: String = sha256_hex(&wanted).chars().take(12).collect();
     let folder = cache::folder("python", &version)?;
     let _alone = cache::lock(&cache::home()?.join("python.lock"), "installs for Python")?;
@@ -55,7 +55,7 @@ pub fn ready() -> Result<PathBuf, Trouble> {
         NETWORK,
         &mut install,
     )?;
-    fs::write(&mark, wanted).map_err(|why| Trouble::file("write", &mark, &why))?;
+    fs::write(&mark, wanted).map_err(|why| HostError::file("write", &mark, &why))?;
     Ok(python)
 }
 
@@ -70,12 +70,12 @@ fn inside(folder: &Path) -> PathBuf {
     })
 }
 
-fn interpreter() -> Result<&'static str, Trouble> {
+fn interpreter() -> Result<&'static str, HostError> {
     if find().is_none() && browsers::may_install() {
         let names = ["python3", "python3-venv"];
         browsers::apt_get("Installing Python", "1 minute, once", &names)?;
     }
-    find().ok_or_else(|| Trouble::Missing {
+    find().ok_or_else(|| HostError::Missing {
         what: format!("Python {}.{} or newer with venv", OLDEST.0, OLDEST.1),
         mend: "install it (for example `sudo apt-get install python3-venv`), then run the same \
                command again."

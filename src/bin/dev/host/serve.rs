@@ -10,7 +10,7 @@ use std::time::Duration;
 
 use super::headers;
 use super::http::{self, Answer};
-use super::trouble::Trouble;
+use super::trouble::HostError;
 
 /// A browser that opens a connection and then says nothing must not hold a thread for ever.
 const PATIENCE: Duration = Duration::from_secs(30);
@@ -20,10 +20,10 @@ const LINES: usize = 200;
 /// Takes the port on both loopback addresses; "localhost" may mean either.
 ///
 /// # Errors
-/// [`Trouble::PortTaken`] if another program has it.
-pub fn open(port: u16) -> Result<Vec<TcpListener>, Trouble> {
+/// [`HostError::PortTaken`] if another program has it.
+pub fn open(port: u16) -> Result<Vec<TcpListener>, HostError> {
     let four = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
-    let first = TcpListener::bind(four).map_err(|_| Trouble::PortTaken { port })?;
+    let first = TcpListener::bind(four).map_err(|_| HostError::PortTaken { port })?;
     let six = SocketAddr::from((Ipv6Addr::LOCALHOST, port));
     // A computer without IPv6 has only the first.
     Ok(std::iter::once(first)
@@ -34,14 +34,14 @@ pub fn open(port: u16) -> Result<Vec<TcpListener>, Trouble> {
 /// Serves `dir` until the program is stopped.
 ///
 /// # Errors
-/// [`Trouble::File`] if there is no index.html in `dir`.
-pub fn run(doors: Vec<TcpListener>, dir: &Path, port: u16) -> Result<(), Trouble> {
+/// [`HostError::File`] if there is no index.html in `dir`.
+pub fn run(doors: Vec<TcpListener>, dir: &Path, port: u16) -> Result<(), HostError> {
     let dir = dir
         .canonicalize()
-        .map_err(|why| Trouble::file("serve", dir, &why))?;
+        .map_err(|why| HostError::file("serve", dir, &why))?;
     let index = dir.join("index.html");
     if let Err(why) = std::fs::metadata(&index) {
-        return Err(Trouble::file("serve", &index, &why));
+        return Err(HostError::file("serve", &index, &why));
     }
     print_how_to_use(&dir, port);
     std::thread::scope(|scope| {
@@ -182,7 +182,7 @@ mod tests {
     }
 
     #[test]
-    fn the_packed_copy_goes_to_whom_asks_for_it_and_the_next_request_is_asked_anew() {
+    fn the_packed_copy_goes_to_whom_asks_for_it_and_the_next_request_is_asked_again() {
         let head = "GET / HTTP/1.1\r\nACCEPT-ENCODING: br, GZIP\r\n\r\nGET / HTTP/1.1\r\n\r\n";
         let got = asked("packed", head);
         assert_eq!(got.matches("Content-Encoding: gzip\r\n").count(), 1);

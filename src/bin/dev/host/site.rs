@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::time::Instant;
 
-use super::trouble::Trouble;
+use super::trouble::HostError;
 use super::{cache, root, tools};
 
 /// The page of the app.
@@ -24,7 +24,7 @@ const FLAGS: &str = "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS";
 ///
 /// # Errors
 /// A missing tool, a folder that is not ours to replace, or a build that fails.
-pub fn build(page: &str, dir: &Path) -> Result<(), Trouble> {
+pub fn build(page: &str, dir: &Path) -> Result<(), HostError> {
     let dir = whole_path(dir)?;
     may_replace(&dir)?;
     let first = tools::ready()?;
@@ -50,7 +50,7 @@ pub fn build(page: &str, dir: &Path) -> Result<(), Trouble> {
             );
             Ok(())
         }
-        _ => Err(Trouble::Failed {
+        _ => Err(HostError::Failed {
             step: "Building the app".to_owned(),
             log: None,
             mend: "fix what the lines above name.".to_owned(),
@@ -74,19 +74,19 @@ fn flags() -> String {
     }
 }
 
-fn whole_path(dir: &Path) -> Result<PathBuf, Trouble> {
-    std::path::absolute(dir).map_err(|why| Trouble::file("find", dir, &why))
+fn whole_path(dir: &Path) -> Result<PathBuf, HostError> {
+    std::path::absolute(dir).map_err(|why| HostError::file("find", dir, &why))
 }
 
 /// Trunk empties the folder it builds into: only an empty one or an earlier build may be emptied.
-fn may_replace(dir: &Path) -> Result<(), Trouble> {
-    fs::create_dir_all(dir).map_err(|why| Trouble::file("make the folder", dir, &why))?;
-    let mut inside = fs::read_dir(dir).map_err(|why| Trouble::file("read", dir, &why))?;
+fn may_replace(dir: &Path) -> Result<(), HostError> {
+    fs::create_dir_all(dir).map_err(|why| HostError::file("make the folder", dir, &why))?;
+    let mut inside = fs::read_dir(dir).map_err(|why| HostError::file("read", dir, &why))?;
     let earlier_build = dir.join("index.html").is_file() && dir.join("sw.js").is_file();
     // Trunk's own working folder alone is what a build that was broken off leaves.
     let strange = inside.any(|entry| entry.is_ok_and(|entry| entry.file_name() != ".stage"));
     if strange && !earlier_build {
-        return Err(Trouble::NotOurs {
+        return Err(HostError::NotOurs {
             dir: dir.to_path_buf(),
         });
     }

@@ -6,7 +6,7 @@ use std::process::{Command, ExitStatus, Stdio};
 use std::time::{Duration, Instant};
 
 use super::cache;
-use super::trouble::Trouble;
+use super::trouble::HostError;
 
 const LOOK_AGAIN: Duration = Duration::from_millis(200);
 const SAY_AGAIN: Duration = Duration::from_secs(60);
@@ -14,16 +14,16 @@ const SAY_AGAIN: Duration = Duration::from_secs(60);
 /// Runs `command`, writing what it prints to a log in the cache.
 ///
 /// # Errors
-/// [`Trouble::Failed`] with the log and `mend` if it cannot start or ends badly.
-pub fn run(step: &str, about: &str, mend: &str, command: &mut Command) -> Result<(), Trouble> {
+/// [`HostError::Failed`] with the log and `mend` if it cannot start or ends badly.
+pub fn run(step: &str, about: &str, mend: &str, command: &mut Command) -> Result<(), HostError> {
     println!("{step} (about {about}) …");
     let logs = cache::home()?.join("logs");
-    fs::create_dir_all(&logs).map_err(|why| Trouble::file("make the folder", &logs, &why))?;
+    fs::create_dir_all(&logs).map_err(|why| HostError::file("make the folder", &logs, &why))?;
     let log = logs.join(format!("{}.log", file_name(step)));
-    let out = File::create(&log).map_err(|why| Trouble::file("write", &log, &why))?;
+    let out = File::create(&log).map_err(|why| HostError::file("write", &log, &why))?;
     let err = out
         .try_clone()
-        .map_err(|why| Trouble::file("write", &log, &why))?;
+        .map_err(|why| HostError::file("write", &log, &why))?;
     let begun = Instant::now();
     let child = command.stdin(Stdio::null()).stdout(out).stderr(err).spawn();
     match child.and_then(|mut child| wait(step, &mut child)) {
@@ -54,8 +54,8 @@ fn wait(step: &str, child: &mut std::process::Child) -> std::io::Result<ExitStat
     }
 }
 
-fn failed(step: &str, log: &Path, mend: &str) -> Trouble {
-    Trouble::Failed {
+fn failed(step: &str, log: &Path, mend: &str) -> HostError {
+    HostError::Failed {
         step: step.to_owned(),
         log: Some(log.to_path_buf()),
         mend: mend.to_owned(),

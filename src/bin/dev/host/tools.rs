@@ -5,7 +5,7 @@
 use std::path::PathBuf;
 use std::process::Command;
 
-use super::trouble::Trouble;
+use super::trouble::HostError;
 use super::{browsers, cache, root, step};
 
 const TRUNK: &str = "0.21.14";
@@ -17,7 +17,7 @@ const NETWORK: &str = "check the network, then run the same command again.";
 ///
 /// # Errors
 /// The first thing that is missing or cannot be installed.
-pub fn ready() -> Result<Vec<PathBuf>, Trouble> {
+pub fn ready() -> Result<Vec<PathBuf>, HostError> {
     let _alone = cache::lock(&cache::home()?.join("tools.lock"), "installs the tools")?;
     wasm_target()?;
     crates()?;
@@ -49,7 +49,7 @@ struct CargoTool<'a> {
     about: &'a str,
 }
 
-fn cargo_tool(tool: &CargoTool) -> Result<PathBuf, Trouble> {
+fn cargo_tool(tool: &CargoTool) -> Result<PathBuf, HostError> {
     let folder = cache::folder(tool.name, tool.version)?;
     let bin = folder.join("bin");
     let program = bin.join(format!("{}{}", tool.program, std::env::consts::EXE_SUFFIX));
@@ -74,7 +74,7 @@ fn cargo_tool(tool: &CargoTool) -> Result<PathBuf, Trouble> {
     Ok(bin)
 }
 
-fn wasm_target() -> Result<(), Trouble> {
+fn wasm_target() -> Result<(), HostError> {
     let sysroot = step::answer("rustc", &["--print", "sysroot"]).unwrap_or_default();
     if PathBuf::from(sysroot)
         .join("lib/rustlib")
@@ -84,7 +84,7 @@ fn wasm_target() -> Result<(), Trouble> {
         return Ok(());
     }
     if step::answer("rustup", &["--version"]).is_none() {
-        return Err(Trouble::Missing {
+        return Err(HostError::Missing {
             what: format!("The Rust target {WASM}"),
             mend: "install Rust with rustup, or this target from where your Rust came from."
                 .to_owned(),
@@ -101,7 +101,7 @@ fn wasm_target() -> Result<(), Trouble> {
 }
 
 /// The build itself runs without the network, so the crates must be here before.
-fn crates() -> Result<(), Trouble> {
+fn crates() -> Result<(), HostError> {
     let fetch = |offline: &[&str]| {
         let mut fetch = Command::new("cargo");
         fetch
@@ -124,7 +124,7 @@ fn crates() -> Result<(), Trouble> {
     )
 }
 
-fn wasm_opt() -> Result<PathBuf, Trouble> {
+fn wasm_opt() -> Result<PathBuf, HostError> {
     let folder = cache::folder("binaryen", BINARYEN)?;
     let bin = folder.join("node_modules/.bin");
     if bin.join("wasm-opt").is_file() {
@@ -147,10 +147,11 @@ fn wasm_opt() -> Result<PathBuf, Trouble> {
 }
 
 /// The version of `name` that Cargo.lock holds; the tool must be of exactly the same.
-fn locked_version(name: &str) -> Result<String, Trouble> {
+fn locked_version(name: &str) -> Result<String, HostError> {
     let path = root().join("Cargo.lock");
-    let text = std::fs::read_to_string(&path).map_err(|why| Trouble::file("read", &path, &why))?;
-    version_in(&text, name).ok_or_else(|| Trouble::Missing {
+    let text =
+        std::fs::read_to_string(&path).map_err(|why| HostError::file("read", &path, &why))?;
+    version_in(&text, name).ok_or_else(|| HostError::Missing {
         what: format!("`{name}` in Cargo.lock"),
         mend: "run `git checkout Cargo.lock`.".to_owned(),
     })

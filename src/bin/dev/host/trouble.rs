@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 /// Everything that stops the command.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Trouble {
+pub enum HostError {
     /// The command line was not understood.
     Usage(String),
     /// Something this computer lacks and the command may not install by itself.
@@ -28,7 +28,7 @@ pub enum Trouble {
     NotOurs { dir: PathBuf },
 }
 
-impl Trouble {
+impl HostError {
     /// A file system error with what was being done to which path.
     pub fn file(doing: &'static str, path: &Path, why: &std::io::Error) -> Self {
         Self::File {
@@ -39,7 +39,7 @@ impl Trouble {
     }
 }
 
-impl fmt::Display for Trouble {
+impl fmt::Display for HostError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Usage(what) => write!(f, "{what}.\n{}", super::order::HELP),

@@ -107,34 +107,31 @@ fn each_fault_has_its_name() {
     let rows = [
         (
             card(CardItem::PlayLimit, vec![torque("9", NM)]),
-            CardFault::WrongKind,
+            CardError::WrongKind,
         ),
-        (
-            limit_card(CardItem::WheelNuts, "0.002"),
-            CardFault::WrongKind,
-        ),
-        (card(item, vec![]), CardFault::NoTorqueFirst),
-        (card(item, vec![angle("90")]), CardFault::NoTorqueFirst),
+        (limit_card(CardItem::LugNuts, "0.002"), CardError::WrongKind),
+        (card(item, vec![]), CardError::NoTorqueFirst),
+        (card(item, vec![angle("90")]), CardError::NoTorqueFirst),
         (
             card(item, vec![torque("0", NM)]),
-            CardFault::NotAboveZero { stage: 0 },
+            CardError::NotAboveZero { stage: 0 },
         ),
         (
             card(item, vec![torque("9", NM), angle("-5")]),
-            CardFault::NotAboveZero { stage: 1 },
+            CardError::NotAboveZero { stage: 1 },
         ),
-        (card(item, vec![Stage::Snug]), CardFault::NoTorqueFirst),
+        (card(item, vec![Stage::Snug]), CardError::NoTorqueFirst),
         (
             card(item, vec![Stage::Back(None), torque("9", NM)]),
-            CardFault::NoTorqueFirst,
+            CardError::NoTorqueFirst,
         ),
         (
             card(item, vec![torque("9", NM), Stage::Back(back("0"))]),
-            CardFault::NotAboveZero { stage: 1 },
+            CardError::NotAboveZero { stage: 1 },
         ),
         (
             limit_card(CardItem::PlayLimit, "-0.002"),
-            CardFault::NegativeLimit,
+            CardError::NegativeLimit,
         ),
         (
             SpecCard {
@@ -143,7 +140,7 @@ fn each_fault_has_its_name() {
                     reason: "  ".to_owned(),
                 },
             },
-            CardFault::NoReason,
+            CardError::NoReason,
         ),
     ];
     for (card, fault) in rows {
@@ -163,15 +160,15 @@ fn a_nut_without_position_and_a_card_without_source_are_faulty() {
     assert_eq!(with(|_| {}), None);
     assert_eq!(
         with(|body| body.position = None),
-        Some(CardFault::NoPosition)
+        Some(CardError::NoPosition)
     );
     assert_eq!(
         with(|body| body.source.document.clear()),
-        Some(CardFault::NoSource)
+        Some(CardError::NoSource)
     );
     assert_eq!(
         with(|body| body.source.who.clear()),
-        Some(CardFault::NoSource)
+        Some(CardError::NoSource)
     );
 }
 

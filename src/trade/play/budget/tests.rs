@@ -90,10 +90,10 @@ fn rounds_that_scatter_count_with_their_few_degrees_of_freedom() {
 
 #[test]
 fn a_coarse_dial_cannot_prove_a_small_limit_within() {
-    let limit = Limit::maker(Length::millimetres(0.05), Way::DEFAULT).unwrap();
+    let limit = Limit::manufacturer(Length::millimetres(0.05), Way::DEFAULT).unwrap();
     let fine = can_prove(&Dial::HUNDREDTH_MM, &rig(0.005), 3, &limit);
     assert!(fine.within_to.is_some_and(|to| to.mm() > 0.03));
-    let zero = Limit::maker(Length::ZERO, Way::DEFAULT).unwrap();
+    let zero = Limit::manufacturer(Length::ZERO, Way::DEFAULT).unwrap();
     assert_eq!(
         can_prove(&Dial::THOU, &rig(0.0254), 3, &zero).within_to,
         None
@@ -102,7 +102,7 @@ fn a_coarse_dial_cannot_prove_a_small_limit_within() {
         &Dial::THOU,
         &rig(0.0254),
         3,
-        &Limit::maker(Length::millimetres(0.03), Way::DEFAULT).unwrap(),
+        &Limit::manufacturer(Length::millimetres(0.03), Way::DEFAULT).unwrap(),
     );
     assert_eq!(coarse.within_to, None);
     assert!(coarse.over_from.mm() > 0.06);
@@ -117,7 +117,7 @@ fn a_coarse_dial_cannot_prove_a_small_limit_within() {
 // inch is not: 0.05 mm less 1.65 · 18.5 µm is 0.0195 mm.
 #[test]
 fn a_dial_in_thousandths_of_an_inch_does_not_settle_five_hundredths() {
-    let limit = |mm| Limit::maker(Length::millimetres(mm), Way::DEFAULT).unwrap();
+    let limit = |mm| Limit::manufacturer(Length::millimetres(mm), Way::DEFAULT).unwrap();
     let settles = |dial: &Dial, limit: &Limit| {
         let still = rig(dial.graduation().mm() / 4.0);
         can_prove(dial, &still, 3, limit).settles

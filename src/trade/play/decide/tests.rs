@@ -16,7 +16,9 @@ use crate::trade::play::way::{Difference, Way};
 fn comparison(source: LimitSource) -> Comparison {
     let limit = match source {
         LimitSource::House => Limit::HOUSE,
-        LimitSource::Maker => Limit::maker(Length::millimetres(0.05), Way::DEFAULT).unwrap(),
+        LimitSource::Manufacturer => {
+            Limit::manufacturer(Length::millimetres(0.05), Way::DEFAULT).unwrap()
+        }
     };
     Comparison {
         play: Length::millimetres(0.05),
@@ -30,8 +32,8 @@ fn comparison(source: LimitSource) -> Comparison {
     }
 }
 
-fn maker() -> Comparison {
-    comparison(LimitSource::Maker)
+fn manufacturer() -> Comparison {
+    comparison(LimitSource::Manufacturer)
 }
 
 fn house() -> Comparison {
@@ -75,29 +77,29 @@ fn decides(evidence: &Evidence, decision: Decision, first: Reason) -> Verdict {
 #[test]
 fn the_dial_alone_gives_each_decision_of_its_own() {
     let over = |sets| Reason::OverNotProven {
-        comparison: maker(),
+        comparison: manufacturer(),
         sets,
     };
     let rows = [
         (
-            vec![Conformity::ProvenIn(maker())],
+            vec![Conformity::ProvenIn(manufacturer())],
             Decision::Keep,
-            Reason::UnderProven(maker()),
+            Reason::UnderProven(manufacturer()),
         ),
         (
-            vec![Conformity::InNotProven(maker())],
+            vec![Conformity::InNotProven(manufacturer())],
             Decision::Watch,
-            Reason::UnderNotProven(maker()),
+            Reason::UnderNotProven(manufacturer()),
         ),
         (
-            vec![Conformity::OutNotProven(maker())],
+            vec![Conformity::OutNotProven(manufacturer())],
             Decision::Replace,
             over(1),
         ),
         (
-            vec![Conformity::ProvenOut(maker())],
+            vec![Conformity::ProvenOut(manufacturer())],
             Decision::Replace,
-            Reason::OverProven(maker()),
+            Reason::OverProven(manufacturer()),
         ),
     ];
     for (sets, decision, reason) in rows {
@@ -148,7 +150,7 @@ fn road_and_heat_decide_by_their_table() {
         ),
     ];
     for (road, heat, decision, reason) in rows {
-        let mut evidence = clean(vec![Conformity::ProvenIn(maker())]);
+        let mut evidence = clean(vec![Conformity::ProvenIn(manufacturer())]);
         (evidence.road, evidence.heat) = (road, heat);
         let verdict = decides(&evidence, decision, reason);
         assert!(
@@ -169,14 +171,14 @@ fn road_and_heat_decide_by_their_table() {
 #[test]
 fn over_by_less_than_the_uncertainty_asks_for_one_more_set() {
     let asked = |sets| decide(&clean(sets)).second_set_asked;
-    let over = Conformity::OutNotProven(maker());
+    let over = Conformity::OutNotProven(manufacturer());
     assert!(asked(vec![over]));
     let both = twice(over, over, over);
     assert!(!decide(&both).second_set_asked);
-    assert!(!asked(vec![Conformity::ProvenOut(maker())]));
-    assert!(!asked(vec![Conformity::InNotProven(maker())]));
+    assert!(!asked(vec![Conformity::ProvenOut(manufacturer())]));
+    assert!(!asked(vec![Conformity::InNotProven(manufacturer())]));
     assert!(asked(vec![Conformity::MovementSeen {
-        comparison: maker(),
+        comparison: manufacturer(),
         proven: false
     }]));
     assert_eq!(decide(&clean(vec![over])).not_done, [Test::SecondSet]);
@@ -191,7 +193,7 @@ fn the_house_limit_condemns_and_never_clears() {
         decides(
             &clean(vec![under]),
             Decision::Keep,
-            Reason::NoMakerLimit(house()),
+            Reason::NoManufacturerLimit(house()),
         );
         let mut unheard = clean(vec![under]);
         unheard.noise = Answer::NotDone;
@@ -226,19 +228,19 @@ fn a_zero_limit_speaks_of_movement_only() {
         Reason::NoMovementSeen { resolution },
     );
     let moved = |proven| Conformity::MovementSeen {
-        comparison: maker(),
+        comparison: manufacturer(),
         proven,
     };
     decides(
         &clean(vec![moved(true)]),
         Decision::Replace,
-        Reason::OverProven(maker()),
+        Reason::OverProven(manufacturer()),
     );
     decides(
         &clean(vec![moved(false)]),
         Decision::Replace,
         Reason::OverNotProven {
-            comparison: maker(),
+            comparison: manufacturer(),
             sets: 1,
         },
     );
@@ -248,7 +250,7 @@ fn a_zero_limit_speaks_of_movement_only() {
 fn hand_ear_and_looseness_condemn_whatever_the_dial_says() {
     let dials = [
         vec![],
-        vec![Conformity::ProvenIn(maker())],
+        vec![Conformity::ProvenIn(manufacturer())],
         vec![Conformity::ProvenIn(house())],
         vec![Conformity::NoMovementSeen {
             resolution: Length::millimetres(0.01),
@@ -286,7 +288,7 @@ fn what_is_felt_is_judged_by_where_it_sits() {
         (Felt::Knocks, BrakeHeld::NotDone, Decision::Stop),
     ];
     for (felt, brake_held, decision) in rows {
-        let mut evidence = clean(vec![Conformity::ProvenIn(maker())]);
+        let mut evidence = clean(vec![Conformity::ProvenIn(manufacturer())]);
         evidence.felt = Some(felt);
         evidence.brake_held = brake_held;
         let reason = match brake_held {
@@ -303,7 +305,7 @@ fn what_is_felt_is_judged_by_where_it_sits() {
 #[test]
 fn every_stop_sign_stops_whatever_else_is_known() {
     for sign in StopSign::ALL {
-        let mut evidence = clean(vec![Conformity::ProvenIn(maker())]);
+        let mut evidence = clean(vec![Conformity::ProvenIn(manufacturer())]);
         evidence.stop_signs = vec![*sign];
         decides(&evidence, Decision::Stop, Reason::MustNotDrive(*sign));
     }
@@ -325,7 +327,7 @@ fn not_done_is_never_counted_as_no() {
 
 #[test]
 fn absence_of_play_never_clears() {
-    let mut evidence = clean(vec![Conformity::ProvenIn(maker())]);
+    let mut evidence = clean(vec![Conformity::ProvenIn(manufacturer())]);
     evidence.roughness = Answer::NotDone;
     decides(&evidence, Decision::Watch, Reason::NotLookedAt(Test::Hand));
 }

@@ -16,12 +16,12 @@ use crate::units::LengthUnit;
 use crate::units::{Angle, Length};
 
 fn limit(value: f64) -> RunoutLimit {
-    RunoutLimit::maker(Surface::Rotor, mm(value)).unwrap()
+    RunoutLimit::manufacturer(Surface::Rotor, mm(value)).unwrap()
 }
 
 #[test]
 fn a_limit_is_not_negative_and_only_for_its_surface() {
-    let negative = RunoutLimit::maker(Surface::Rotor, mm(-0.01));
+    let negative = RunoutLimit::manufacturer(Surface::Rotor, mm(-0.01));
     assert_eq!(negative, Err(NegativeLimit { value: mm(-0.01) }));
     let series = equal(&wave(8, 1.0, 6.0));
     let refused = compare(Surface::HubFace, &told(&series), &limit(0.05));
@@ -203,7 +203,7 @@ fn at_steps(readings: &[f64]) -> Vec<(Angle, Length)> {
     places.map(place).collect()
 }
 
-fn thickness(readings: &[f64]) -> Result<Thickness, ThicknessFault> {
+fn thickness(readings: &[f64]) -> Result<Thickness, ThicknessError> {
     Thickness::read(mm(0.001), at_steps(readings))
 }
 
@@ -235,14 +235,14 @@ fn a_rotor_that_varies_and_is_thin_is_judged_by_the_same_rule() {
 #[test]
 fn each_slip_with_the_micrometer_is_named() {
     let three = thickness(&[22.0; 3]).unwrap_err();
-    assert_eq!(three, ThicknessFault::TooFew { given: 3 });
+    assert_eq!(three, ThicknessError::TooFew { given: 3 });
     let many = thickness(&[22.0; 25]).unwrap_err();
-    assert_eq!(many, ThicknessFault::TooMany { given: 25 });
+    assert_eq!(many, ThicknessError::TooMany { given: 25 });
     let none = thickness(&[22.0, 22.0, 0.0, 22.0]).unwrap_err();
-    assert_eq!(none, ThicknessFault::NoThickness { index: 2 });
+    assert_eq!(none, ThicknessError::NoThickness { index: 2 });
     let division = mm(0.5);
     let coarse = Thickness::read(division, at_steps(&[22.0; 4])).unwrap_err();
-    assert_eq!(coarse, ThicknessFault::Division { division });
+    assert_eq!(coarse, ThicknessError::Division { division });
 }
 
 #[test]

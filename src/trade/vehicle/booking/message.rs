@@ -151,7 +151,7 @@ impl<'a> Message<'a> {
     }
 
     /// Where the label of token `index` begins: the word before it, past "is", "no" and their
-    /// like, if it is one of the labels; with it go other labels and owners before it, as in
+    /// like, if it is one of the labels; with it go other labels and customers before it, as in
     /// "my phone number is".
     pub fn label_before(
         &self,
@@ -169,7 +169,7 @@ impl<'a> Message<'a> {
         for token in before.iter().take(at).rev() {
             let bracketed = self.text.get(start..)?.starts_with(['(', '[']);
             let word = token.word();
-            if bracketed || token.ends_clause() || !(is_label(&word) || is_owner(&word)) {
+            if bracketed || token.ends_clause() || !(is_label(&word) || is_customer(&word)) {
                 break;
             }
             start = token.start;
@@ -232,7 +232,7 @@ fn is_filler(word: &str) -> bool {
     )
 }
 
-fn is_owner(word: &str) -> bool {
+fn is_customer(word: &str) -> bool {
     matches!(
         word,
         "my" | "the" | "our" | "its" | "her" | "his" | "car" | "vehicle"

@@ -241,8 +241,8 @@ fn announced_name(tokens: &[Token]) -> Option<Hit> {
         if word(at) == "from" && !is_two_words(tokens.get(first..)?, &span) {
             return None;
         }
-        let owner = label.checked_sub(1).filter(|before| word(*before) == "my");
-        let start = tokens.get(owner.unwrap_or(label))?.start;
+        let customer = label.checked_sub(1).filter(|before| word(*before) == "my");
+        let start = tokens.get(customer.unwrap_or(label))?.start;
         Some(Hit::labelled(Some(start), span))
     })
 }

@@ -107,7 +107,7 @@ fn a_number_that_fails_its_check_is_taken_only_when_it_is_announced() {
 #[test]
 fn a_complaint_alone_is_kept_to_the_letter() {
     for text in [
-        "Humming at 45 mph, goes away over 60. Done 80000 miles, 225/45R17 tyres fitted 2 weeks ago",
+        "Humming at 45 mph, goes away over 60. Done 80000 miles, 225/45R17 tires fitted 2 weeks ago",
         "It hums  at 40 mph on the way   to work;\n\nquiet when I turn left.",
         "My call got cut. Noise from the rear, 3 times worse when on the motorway",
         "Wobble over 50 km/h. Hub was replaced in 2021 at 61,000 km",

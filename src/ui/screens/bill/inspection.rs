@@ -2,9 +2,9 @@
 //! nothing of it.
 
 use super::Bill;
-use crate::job::entry::{Price, What};
+use crate::job::entry::{Event, Price};
 use crate::text::{self, Desk, ReportWord, Say};
-use crate::trade::money::{AmountSlip, parse_minor};
+use crate::trade::money::{AmountError, parse_minor};
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::view::prelude::*;
@@ -24,7 +24,7 @@ pub(super) fn inspection(bill: &Bill) -> Option<Node> {
     }
     let (lang, drafts) = (bill.lang, bill.drafts);
     let typed = drafts.text("refit", "");
-    let slip = RwSignal::new(None::<AmountSlip>);
+    let slip = RwSignal::new(None::<AmountError>);
     let label = text::amount_in(lang, text::say(lang, Say::RefitPrice), &bill.currency);
     let here = bill.clone();
     let save = move || match parse_minor(&typed.get_untracked(), here.digits()) {
@@ -36,7 +36,7 @@ pub(super) fn inspection(bill: &Bill) -> Option<Node> {
                 refit,
                 ..price.clone()
             };
-            here.app.append(vec![What::Price(price)]);
+            here.app.append(vec![Event::Price(price)]);
         }
     };
     let refused = move || slip.get().map(|slip| text::amount_slip(lang, slip));

@@ -4,25 +4,25 @@ use leptos::task::spawn_local;
 
 use super::{Bill, template};
 use crate::job::bill::priced;
-use crate::job::entry::{Price, What};
+use crate::job::entry::{Event, Price};
 use crate::sorted::Sorted;
 use crate::text::{self, Desk, ReportWord};
 use crate::trade::money::{
-    AmountSlip, Estimate, EstimateFault, Line, LineKind, TaxRule, Totals, line_amount, parse_minor,
-    plain, totals,
+    AmountError, Estimate, EstimateError, Line, LineKind, TaxRule, Totals, line_amount,
+    parse_minor, plain, totals,
 };
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::view::prelude::*;
-use crate::units::{Decimal, DecimalSlip};
+use crate::units::{Decimal, DecimalError};
 
 /// Why a line was not taken.
 #[derive(Clone, Copy)]
 enum Slip {
-    Quantity(DecimalSlip),
-    Each(AmountSlip),
-    Sum(EstimateFault),
+    Quantity(DecimalError),
+    Each(AmountError),
+    Sum(EstimateError),
 }
 
 /// The lines and their sums.
@@ -257,7 +257,7 @@ pub(super) fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
 }
 
 /// Writes the price that the lines come to; the last line taken away leaves the amount as it is.
-pub(super) fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateFault> {
+pub(super) fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateError> {
     let known = bill.open.sheet.price();
     let refit = known.and_then(|price| price.refit.clone());
     let price = match (estimate.lines.is_empty(), known) {
@@ -267,6 +267,6 @@ pub(super) fn write(bill: &Bill, estimate: Estimate) -> Result<(), EstimateFault
         },
         _ => priced(estimate, &bill.currency, refit)?,
     };
-    bill.app.append(vec![What::Price(price)]);
+    bill.app.append(vec![Event::Price(price)]);
     Ok(())
 }

@@ -98,7 +98,7 @@ pub fn bill(app: App) -> Node {
     .into_node()
 }
 
-/// A price above what the owner said yes to.
+/// A price above what the customer said yes to.
 fn warning(bill: &Bill) -> Option<Node> {
     let agreed = above_what_was_agreed(&bill.open.sheet)?;
     let say = text::above_agreed(bill.lang, &money(bill.fmt, &agreed));

@@ -1,7 +1,7 @@
-//! The part that was fitted at each corner: its number and the maker's lot.
+//! The part that was fitted at each corner: its number and the manufacturer's lot.
 
 use super::Bill;
-use crate::job::entry::{Part, What};
+use crate::job::entry::{Event, Part};
 use crate::text::{self, Desk, ReportWord};
 use crate::trade::vehicle::Corner;
 use crate::ui::parts::draft::Drafts;
@@ -39,7 +39,7 @@ fn form(bill: &Bill, corner: Corner) -> Node {
             lot: typed(lot),
         };
         drafts.drop_with_tap();
-        app.append(vec![What::Part(part)]);
+        app.append(vec![Event::Part(part)]);
     };
     let label = |desk| format!("{}, {}", bill.desk(desk), text::corner(bill.lang, corner));
     view! {

@@ -2,10 +2,10 @@
 
 use super::Bill;
 use crate::job::bill::still_to_pay;
-use crate::job::entry::{Paid, PaidHow, What};
+use crate::job::entry::{Event, Paid, PaidHow};
 use crate::report::money;
 use crate::text::{self, Desk, ReportWord};
-use crate::trade::money::{AmountSlip, is_van_mark, next_invoice, parse_minor, plain};
+use crate::trade::money::{AmountError, is_van_mark, next_invoice, parse_minor, plain};
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::view::prelude::*;
@@ -71,7 +71,7 @@ fn invoice(bill: &Bill) -> Node {
             next_invoice(&mark, known.chain([kept.as_str()]))
         });
         shelf.set_setting(LAST, &number);
-        app.append(vec![What::Invoice(number)]);
+        app.append(vec![Event::Invoice(number)]);
     };
     key(Look::Plain, bill.desk(Desk::GiveInvoice), give)
 }
@@ -80,7 +80,7 @@ fn invoice(bill: &Bill) -> Node {
 fn pay(bill: &Bill, open: i64) -> Node {
     let drafts = bill.drafts;
     let text = drafts.text("paid", bill.fmt.marked(&plain(open, bill.digits())));
-    let slip = RwSignal::new(None::<AmountSlip>);
+    let slip = RwSignal::new(None::<AmountError>);
     let label = text::amount_in(bill.lang, bill.word(ReportWord::PaidHead), &bill.currency);
     let keys = PaidHow::ALL.iter().map(|how| {
         let (here, how) = (bill.clone(), *how);
@@ -92,7 +92,7 @@ fn pay(bill: &Bill, open: i64) -> Node {
                 Ok(minor) => {
                     let amount = here.money(minor);
                     drafts.drop_with_tap();
-                    here.app.append(vec![What::Paid(Paid { how, amount })]);
+                    here.app.append(vec![Event::Paid(Paid { how, amount })]);
                 }
             },
         )

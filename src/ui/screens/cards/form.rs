@@ -1,11 +1,11 @@
 //! The fields of a card, whichever it is, and what is said of them before they are kept.
 
 use crate::job::book::doubts_in;
-use crate::job::typed_card::{CardSlip, kept_because};
+use crate::job::typed_card::{CardInputError, kept_because};
 use crate::text::{self, Desk, Lang, Say};
-use crate::trade::fastening::card::CardFault;
+use crate::trade::fastening::card::CardError;
 use crate::trade::fastening::{CardItem, Doubt, SpecCard};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::camera::{Shot, Trouble, camera, said};
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::focus;
@@ -41,7 +41,7 @@ pub struct CardForm {
 
 impl CardForm {
     /// The form as the job has it, as it was half typed, or with what the last card carries over.
-    pub fn new(at: &At, item: CardItem) -> Self {
+    pub fn new(at: &StepContext, item: CardItem) -> Self {
         let drafts = Drafts::of(at);
         let figures = match item {
             CardItem::PlayLimit => Figures::Play(PlayFields::new(at, drafts)),
@@ -61,7 +61,7 @@ impl CardForm {
     }
 
     /// The card as the fields stand.
-    fn card(self) -> Result<SpecCard, CardSlip> {
+    fn card(self) -> Result<SpecCard, CardInputError> {
         let source = self.source.source();
         match self.figures {
             Figures::Torque(fields) => fields.card(source),
@@ -70,17 +70,17 @@ impl CardForm {
     }
 
     /// Keeps the card if nothing is doubted; else says what is, and a second key appears.
-    fn keep(self, at: &At) {
+    fn keep(self, at: &StepContext) {
         self.tried.set(true);
         match self.card() {
             Ok(card) if doubts_in(at.sheet(), &card).is_empty() => keep_card(at, self, card, true),
-            Err(CardSlip::Fault(CardFault::NoSource)) => self.source.open.set(true),
+            Err(CardInputError::Fault(CardError::NoSource)) => self.source.open.set(true),
             Ok(_) | Err(_) => {}
         }
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, trouble: Trouble) -> Node {
+    pub fn body(self, at: &StepContext, trouble: Trouble) -> Node {
         let here = at.clone();
         let enter = move || self.keep(&here);
         let fields = match self.figures {
@@ -105,7 +105,7 @@ impl CardForm {
     }
 
     /// The keys: keep, the reasons to keep it once it was doubted, and "not found".
-    pub fn keys(self, at: &At, mode: RwSignal<Mode>) -> Node {
+    pub fn keys(self, at: &StepContext, mode: RwSignal<Mode>) -> Node {
         let (here, for_doubted) = (at.clone(), at.clone());
         let reasons = move || {
             let card = self.card().ok().filter(|_| self.tried.get())?;
@@ -121,7 +121,7 @@ impl CardForm {
     }
 
     /// What is wrong with the fields or odd about them, once it was tried to keep them.
-    fn says(self, at: &At) -> Option<Node> {
+    fn says(self, at: &StepContext) -> Option<Node> {
         if !self.tried.get() {
             return None;
         }
@@ -137,8 +137,13 @@ impl CardForm {
 }
 
 /// One key a reason for which a doubted card is kept all the same; it stands on the card.
-pub fn reasons(at: &At, form: CardForm, card: &SpecCard) -> Node {
-    let keys = [Desk::ReadTwice, Desk::SecondDocument, Desk::AskedMaker].map(|reason| {
+pub fn reasons(at: &StepContext, form: CardForm, card: &SpecCard) -> Node {
+    let keys = [
+        Desk::ReadTwice,
+        Desk::SecondDocument,
+        Desk::AskedManufacturer,
+    ]
+    .map(|reason| {
         let (at, reason) = (at.clone(), text::desk(at.lang, reason));
         let card = kept_because(card.clone(), reason);
         key(Look::Plain, reason, move || {
@@ -149,7 +154,7 @@ pub fn reasons(at: &At, form: CardForm, card: &SpecCard) -> Node {
 }
 
 /// Everything that is odd about a card in this job, a sentence each.
-pub fn doubts_said(at: &At, card: &SpecCard) -> Vec<String> {
+pub fn doubts_said(at: &StepContext, card: &SpecCard) -> Vec<String> {
     let doubts = doubts_in(at.sheet(), card);
     let said = doubts.iter().map(|it| doubt_says(at.lang, at.fmt, it));
     said.collect()

@@ -3,7 +3,7 @@
 use crate::job::typed_card::{Further, TypedPrinted, typed_stages};
 use crate::text::{self, Desk};
 use crate::trade::fastening::{Condition, Pattern, PropertyClass, TorqueBody};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
@@ -79,7 +79,12 @@ impl FurtherFields {
     }
 
     /// The fields on the screen, folded away until they are asked for.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    pub fn body(
+        self,
+        at: &StepContext,
+        drafts: Drafts,
+        enter: impl Fn() + Clone + 'static,
+    ) -> Node {
         let open = self.seated.get_untracked()
             || !self.kinds.with_untracked(String::is_empty)
             || self.printed_untracked() != TypedPrinted::default();
@@ -116,7 +121,7 @@ impl FurtherFields {
         untrack(move || self.printed())
     }
 
-    fn rows(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    fn rows(self, at: &StepContext, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let rows = self.kinds().into_iter().zip(STAGES).zip(self.values);
         let rows = rows.map(|((kind, name), value)| {
             let label = match kind {
@@ -131,7 +136,7 @@ impl FurtherFields {
     }
 
     /// One key a kind of stage, and one that takes the last stage out again.
-    fn stage_keys(self, at: &At, drafts: Drafts) -> Node {
+    fn stage_keys(self, at: &StepContext, drafts: Drafts) -> Node {
         let set = move |kinds: &[Further]| {
             let codes: Vec<&str> = kinds.iter().map(|kind| kind.code()).collect();
             self.kinds.set(codes.join(" "));
@@ -166,7 +171,12 @@ impl FurtherFields {
         }
     }
 
-    fn fasteners(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    fn fasteners(
+        self,
+        at: &StepContext,
+        drafts: Drafts,
+        enter: impl Fn() + Clone + 'static,
+    ) -> Node {
         let lang = at.lang;
         let field =
             |field: Field, label| field.show(text::desk(lang, label), "", drafts, enter.clone());

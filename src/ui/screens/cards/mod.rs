@@ -11,9 +11,9 @@ mod torque;
 use leptos::task::spawn_local;
 
 use crate::job::book;
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::trade::fastening::{CardItem, SpecCard};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::screens::cards::form::CardForm;
 use crate::ui::screens::pack::keep;
@@ -36,7 +36,7 @@ enum Mode {
 }
 
 /// The card of a fastener or of the play limit.
-pub fn card(at: &At, item: CardItem) -> Node {
+pub fn card(at: &StepContext, item: CardItem) -> Node {
     let mode = RwSignal::new(Mode::Reading);
     let offered = RwSignal::new(Vec::<SpecCard>::new());
     let form = CardForm::new(at, item);
@@ -66,7 +66,12 @@ pub fn card(at: &At, item: CardItem) -> Node {
 }
 
 /// Looks into the book of the family, unless this job has the card already or it is half typed.
-fn look_up(at: &At, item: CardItem, offered: RwSignal<Vec<SpecCard>>, mode: RwSignal<Mode>) {
+fn look_up(
+    at: &StepContext,
+    item: CardItem,
+    offered: RwSignal<Vec<SpecCard>>,
+    mode: RwSignal<Mode>,
+) {
     let log = book::log_of_job(at.sheet());
     let known = at.sheet().card(item).is_some();
     let (Some(log), false) = (log, known) else {
@@ -88,7 +93,7 @@ fn look_up(at: &At, item: CardItem, offered: RwSignal<Vec<SpecCard>>, mode: RwSi
 }
 
 /// Keeps a card in the job and, if it was looked up for this job, in the book of its family.
-fn keep_card(at: &At, form: CardForm, card: SpecCard, looked_up: bool) {
+fn keep_card(at: &StepContext, form: CardForm, card: SpecCard, looked_up: bool) {
     let (app, log) = (at.app, book::log_of_job(at.sheet()));
     let additions = book::additions(at.sheet(), &card);
     let into_book = move || {
@@ -99,5 +104,5 @@ fn keep_card(at: &At, form: CardForm, card: SpecCard, looked_up: bool) {
             app.append_to(log, additions).await;
         });
     };
-    keep(at, form.drafts, vec![What::Card(card)], into_book);
+    keep(at, form.drafts, vec![Event::Card(card)], into_book);
 }

@@ -3,7 +3,7 @@
 use crate::job::typed_card::not_found;
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::CardItem;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::cards::form::CardForm;
 use crate::ui::screens::cards::{Mode, keep_card};
@@ -13,7 +13,7 @@ use crate::ui::view::prelude::*;
 const REASONS: [Desk; 3] = [Desk::NotInDocument, Desk::NoAccess, Desk::NotListed];
 
 /// What "not found" means.
-pub fn body(at: &At) -> Node {
+pub fn body(at: &StepContext) -> Node {
     view! {
         <h2>{at.say(Say::CardNotFound)}</h2>
         <p>{at.say(Say::NotFoundSay)}</p>
@@ -22,7 +22,7 @@ pub fn body(at: &At) -> Node {
 }
 
 /// One key a reason, and the way back.
-pub fn keys(at: &At, item: CardItem, mode: RwSignal<Mode>, form: CardForm) -> Node {
+pub fn keys(at: &StepContext, item: CardItem, mode: RwSignal<Mode>, form: CardForm) -> Node {
     let keys = REASONS.map(|reason| {
         let (at, reason) = (at.clone(), text::desk(at.lang, reason));
         key(Look::Plain, reason, move || {

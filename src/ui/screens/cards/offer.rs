@@ -5,7 +5,7 @@ use crate::job::book::{age, doubts_in, resourced, source_of};
 use crate::report::cards::{card_value, source_line, torque_conditions};
 use crate::text::{self, BookWord, Desk, Lang, Say};
 use crate::trade::fastening::{CardBody, Doubt, SpecCard};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::today;
 use crate::ui::screens::cards::form::{CardForm, doubts_said, reasons};
@@ -14,7 +14,7 @@ use crate::ui::view::prelude::*;
 use crate::units::Shown;
 
 /// The card.
-pub fn body(at: &At, offered: RwSignal<Vec<SpecCard>>) -> Node {
+pub fn body(at: &StepContext, offered: RwSignal<Vec<SpecCard>>) -> Node {
     let cards = offered.get();
     let Some((card, others)) = cards.split_first() else {
         return ().into_node();
@@ -53,14 +53,14 @@ pub fn aged(lang: Lang, card: &SpecCard) -> Option<String> {
 }
 
 /// What another phone kept, in a sentence.
-fn told_beside(at: &At, other: &SpecCard) -> String {
+fn told_beside(at: &StepContext, other: &SpecCard) -> String {
     let source = source_of(other).map(|source| source_line(at.lang, source));
     let value = card_value(at.lang, at.fmt, other);
     text::other_phone_says(at.lang, &value, &source.unwrap_or_default())
 }
 
 /// The value in its own unit, and in the other one.
-fn figures(at: &At, card: &SpecCard) -> (Shown, String) {
+fn figures(at: &StepContext, card: &SpecCard) -> (Shown, String) {
     if let CardBody::Play { most, .. } = &card.body {
         return (at.fmt.typed(most), at.fmt.typed_twin(most).line());
     }
@@ -77,7 +77,7 @@ fn figures(at: &At, card: &SpecCard) -> (Shown, String) {
 }
 
 /// How the hub is held, the conditions, or the way it is measured.
-fn rest(at: &At, card: &SpecCard) -> Vec<String> {
+fn rest(at: &StepContext, card: &SpecCard) -> Vec<String> {
     match &card.body {
         CardBody::Torque(body) => {
             let position = body.position.map(|it| text::nut_position(at.lang, it));
@@ -112,7 +112,7 @@ pub fn looked_up_today(card: &SpecCard, by: &str) -> Option<SpecCard> {
 
 /// The answers; a card that does not fit this vehicle is looked up and kept with its reason.
 pub fn keys(
-    at: &At,
+    at: &StepContext,
     offered: RwSignal<Vec<SpecCard>>,
     mode: RwSignal<Mode>,
     form: CardForm,
@@ -147,7 +147,7 @@ const fn is_of_the_figure(doubt: &Doubt) -> bool {
     !matches!(doubt, Doubt::Count { .. })
 }
 
-fn usual(at: &At, card: &SpecCard, fresh: SpecCard, form: CardForm) -> Node {
+fn usual(at: &StepContext, card: &SpecCard, fresh: SpecCard, form: CardForm) -> Node {
     let (again, as_it_was, card) = (at.clone(), at.clone(), card.clone());
     view! {
         {key(Look::Primary, at.say(Say::LookedUpAgain), move || {

@@ -1,10 +1,10 @@
 //! The fields of the play limit: number, unit, and the way it is measured.
 
-use crate::job::typed_card::{CardSlip, play_card};
+use crate::job::typed_card::{CardInputError, play_card};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
 use crate::trade::play::{Method, Place, Rig, Way};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::picks::picks;
@@ -27,7 +27,7 @@ pub struct PlayFields {
 
 impl PlayFields {
     /// The fields as the job has them, or empty with axial, at the pilot, by hand.
-    pub fn new(at: &At, drafts: Drafts) -> Self {
+    pub fn new(at: &StepContext, drafts: Drafts) -> Self {
         let known = at.sheet().card(CardItem::PlayLimit);
         let (most, way) = match known.map(|card| &card.body) {
             Some(CardBody::Play { most, way, .. }) => (Some(most), *way),
@@ -54,7 +54,7 @@ impl PlayFields {
     }
 
     /// The card as the fields stand.
-    pub fn card(self, source: CardSource) -> Result<SpecCard, CardSlip> {
+    pub fn card(self, source: CardSource) -> Result<SpecCard, CardInputError> {
         let way = Way {
             method: self.method.get(),
             place: self.place.get(),
@@ -65,7 +65,12 @@ impl PlayFields {
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    pub fn body(
+        self,
+        at: &StepContext,
+        drafts: Drafts,
+        enter: impl Fn() + Clone + 'static,
+    ) -> Node {
         let units = PRINTED.map(|unit| (unit, unit.symbol().to_owned()));
         let (lang, fmt) = (at.lang, at.fmt);
         let twin = move || {
@@ -85,7 +90,7 @@ impl PlayFields {
     }
 
     /// The way in one line, folded open to change it.
-    fn way(self, at: &At, drafts: Drafts) -> Node {
+    fn way(self, at: &StepContext, drafts: Drafts) -> Node {
         let lang = at.lang;
         let line = move || {
             let rig = self.rig.get().map(|rig| text::rig(lang, rig));

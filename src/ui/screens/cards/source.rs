@@ -3,7 +3,7 @@
 use crate::job::book::{last_source, source_of};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{CardItem, CardSource};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
@@ -23,7 +23,7 @@ pub struct SourceFields {
 
 impl SourceFields {
     /// The card's own source, else that of the last card, looked up today.
-    pub fn new(at: &At, drafts: Drafts, item: CardItem) -> Self {
+    pub fn new(at: &StepContext, drafts: Drafts, item: CardItem) -> Self {
         let own = at.sheet().card(item).and_then(source_of);
         let last = own.or_else(|| last_source(at.sheet()));
         let by = at.app.settings.with_untracked(|it| it.by.clone());
@@ -60,7 +60,12 @@ impl SourceFields {
     }
 
     /// The fields, or the line with its key.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    pub fn body(
+        self,
+        at: &StepContext,
+        drafts: Drafts,
+        enter: impl Fn() + Clone + 'static,
+    ) -> Node {
         let (at, enter) = (at.clone(), StoredValue::new_local(enter));
         let enter = move || {
             let _ = enter.try_with_value(|enter| enter());
@@ -75,7 +80,7 @@ impl SourceFields {
         view! { <div class="source">{body}</div> }
     }
 
-    fn line(self, at: &At) -> Node {
+    fn line(self, at: &StepContext) -> Node {
         let (document, page) = (self.document.get(), self.page.get());
         let from = text::from_page(at.lang, &document, &page, &self.date.get());
         let open = self.open;
@@ -88,7 +93,7 @@ impl SourceFields {
         }
     }
 
-    fn fields(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    fn fields(self, at: &StepContext, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let field = |field: Field, label| field.show(at.say(label), "", drafts, enter.clone());
         view! {
             {field(Field::words("document", self.document), Say::CardDocument)}

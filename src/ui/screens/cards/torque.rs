@@ -1,12 +1,12 @@
 //! The fields of a torque: number, unit, the angle after it, how the hub is held, conditions.
 
 use crate::job::book::{angle_of, last_torque_unit, may_have_angle};
-use crate::job::typed_card::{CardSlip, TypedTorqueCard};
+use crate::job::typed_card::{CardInputError, TypedTorqueCard};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, Position, SpecCard, TorqueBody,
 };
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::picks::{picks, toggle};
@@ -33,7 +33,7 @@ pub struct TorqueFields {
 
 impl TorqueFields {
     /// The fields as the job has them, or empty in the unit of the last card.
-    pub fn new(at: &At, drafts: Drafts, item: CardItem) -> Self {
+    pub fn new(at: &StepContext, drafts: Drafts, item: CardItem) -> Self {
         let known = at.sheet().card(item);
         let body = known.and_then(|card| match &card.body {
             CardBody::Torque(body) => Some(body),
@@ -60,7 +60,7 @@ impl TorqueFields {
     }
 
     /// The card as the fields stand.
-    pub fn card(self, source: CardSource) -> Result<SpecCard, CardSlip> {
+    pub fn card(self, source: CardSource) -> Result<SpecCard, CardInputError> {
         TypedTorqueCard {
             item: self.item,
             seated_first: self.further.seated_first(),
@@ -86,7 +86,12 @@ impl TorqueFields {
     }
 
     /// The fields on the screen.
-    pub fn body(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    pub fn body(
+        self,
+        at: &StepContext,
+        drafts: Drafts,
+        enter: impl Fn() + Clone + 'static,
+    ) -> Node {
         let units = TorqueUnit::ALL
             .iter()
             .map(|unit| (*unit, unit.symbol().to_owned()));
@@ -115,7 +120,7 @@ impl TorqueFields {
         }
     }
 
-    fn positions(self, at: &At, drafts: Drafts) -> Node {
+    fn positions(self, at: &StepContext, drafts: Drafts) -> Node {
         let lang = at.lang;
         let positions = Position::ALL
             .iter()
@@ -129,7 +134,12 @@ impl TorqueFields {
     }
 
     /// One key opens the angle and puts the cursor into it.
-    fn angle_field(self, at: &At, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
+    fn angle_field(
+        self,
+        at: &StepContext,
+        drafts: Drafts,
+        enter: impl Fn() + Clone + 'static,
+    ) -> Node {
         let lang = at.lang;
         let turn = move || {
             let has = !self.has_angle.get_untracked();
@@ -160,7 +170,7 @@ impl TorqueFields {
     }
 
     /// The conditions, folded away until they are asked for; open where one is chosen.
-    fn more(self, at: &At, drafts: Drafts) -> Node {
+    fn more(self, at: &StepContext, drafts: Drafts) -> Node {
         let lang = at.lang;
         let open = self.conditions.with_untracked(|all| !all.is_empty());
         let keys = Condition::ALL.iter().map(|condition| {

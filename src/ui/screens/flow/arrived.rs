@@ -1,10 +1,10 @@
-//! What follows from the files that came in: settings to take over, a receipt taken or to give.
+//! What follows from the files that came in: settings to take over, a confirmation taken or to give.
 
 use leptos::task::spawn_local;
 
 use crate::drawing::code::code;
 use crate::exchange::paper;
-use crate::job::flow::{SHOP_LOG, YARD_LOG};
+use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG};
 use crate::text::{self, Flow, Lang, Paper};
 use crate::ui::files::Outcome;
 use crate::ui::parts::key::{Look, key};
@@ -26,48 +26,52 @@ pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> Node {
         .collect();
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let has = |log: &str| logs.iter().any(|it| it == log);
-    let receipt = has(YARD_LOG);
-    let (from_yard, empty) = (receipt || has(SHOP_LOG), logs.is_empty());
+    let confirmation = has(CONFIRMATIONS_LOG);
+    let (from_shop, empty) = (confirmation || has(SHOP_LOG), logs.is_empty());
     view! {
-        {receipt.then(|| view! { <p role="status">{text::flow(lang, Flow::ReceiptCame)}</p> })}
+        {confirmation.then(|| view! { <p role="status">{text::flow(lang, Flow::ConfirmationCame)}</p> })}
         {has(SHOP_LOG).then(|| shop::offer(app))}
-        {(!from_yard && !empty).then(|| give(app, logs))}
+        {(!from_shop && !empty).then(|| give(app, logs))}
     }
 }
 
-/// The keys that answer a van: a file, or codes on this glass.
+/// The keys that answer a van: a file, or codes on this screen.
 fn give(app: App, logs: Vec<String>) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let codes = RwSignal::new(None::<Vec<String>>);
     let logs = StoredValue::new(logs);
     let file = move || {
         spawn_local(async move {
-            let log: Vec<_> = app.receipt(&logs.get_value()).await.into_iter().collect();
-            save(app, &log, &text::receipt_file_stem(lang, &today()));
+            let log: Vec<_> = app
+                .confirmation(&logs.get_value())
+                .await
+                .into_iter()
+                .collect();
+            save(app, &log, &text::confirmation_file_stem(lang, &today()));
         });
     };
     let show = move || {
         spawn_local(async move {
-            let log = app.receipt(&logs.get_value()).await;
+            let log = app.confirmation(&logs.get_value()).await;
             let entry = log.and_then(|(_, _, mut texts)| texts.pop());
-            let made = entry.and_then(|entry| paper::receipt_symbols(&entry));
+            let made = entry.and_then(|entry| paper::confirmation_symbols(&entry));
             let _ = codes.try_set(Some(made.unwrap_or_default()));
         });
     };
     view! {
-        {key(Look::Plain, text::flow(lang, Flow::GiveReceipt), file)}
-        {key(Look::Plain, text::flow(lang, Flow::ShowReceipt), show)}
-        <p class="hint">{text::flow(lang, Flow::ReceiptSay)}</p>
+        {key(Look::Plain, text::flow(lang, Flow::GiveConfirmation), file)}
+        {key(Look::Plain, text::flow(lang, Flow::ShowConfirmation), show)}
+        <p class="hint">{text::flow(lang, Flow::ConfirmationSay)}</p>
         {move || codes.with(|codes| codes.as_deref().map(|codes| shown(lang, codes)))}
     }
 }
 
-/// The codes of a receipt, one under the other.
+/// The codes of a confirmation, one under the other.
 fn shown(lang: Lang, codes: &[String]) -> Node {
     let of = codes.len();
     let say = match of {
         0 => Flow::TooLongForCodes,
-        _ => Flow::CodesOfReceipt,
+        _ => Flow::CodesOfConfirmation,
     };
     let drawn = (1..).zip(codes).filter_map(|(nth, text)| {
         let caption = text::paper(lang, Paper::CodeOf { nth, of });

@@ -1,4 +1,4 @@
-//! The yard packs one van's day: which jobs, when, and the file.
+//! The shop packs one van's day: which jobs, when, and the file.
 
 use std::collections::BTreeMap;
 
@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
-use crate::job::entry::{DayTime, LogId, Slot, What};
+use crate::job::entry::{DayTime, Event, LogId, Slot};
 use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
 use crate::trade::money::is_van_mark;
@@ -65,7 +65,7 @@ pub fn day(app: App) -> Node {
             <p class="hint">{move || to_choose().then(|| flow(Flow::ChooseFirst))}</p>
             {link(Look::Plain, text::say(lang, Say::NewJob), Route::New.to_hash())}
             {link(Look::Plain, flow(Flow::ShopTitle), Route::Shop.to_hash())}
-            {link(Look::Foot, text::say(lang, Say::Back), Route::Yard.to_hash())}
+            {link(Look::Foot, text::say(lang, Say::Back), Route::ShopLists.to_hash())}
         </main>
     }
 }
@@ -129,7 +129,7 @@ fn row(packing: Packing, job: &Summary) -> Node {
     }
 }
 
-/// Plate and owner of a job, as far as they are known.
+/// Plate and customer of a job, as far as they are known.
 pub(super) fn name(lang: Lang, job: &Summary) -> String {
     let title = match job.title() {
         title if title.is_empty() => text::say(lang, Say::NoPlate).to_owned(),
@@ -162,7 +162,7 @@ fn make(packing: Packing) {
             };
             let known = app.read_log(&log).await;
             if crate::job::flow::slot(&known) != Some(&slot) {
-                app.append_to(LogId(log), vec![What::Slot(slot)]).await;
+                app.append_to(LogId(log), vec![Event::Slot(slot)]).await;
             }
         }
         app.lines(&logs, Vec::new()).await;

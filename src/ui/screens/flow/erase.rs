@@ -25,7 +25,7 @@ struct Erasing {
     done: RwSignal<Option<Flow>>,
 }
 
-/// The screen that erases the owner of the open job.
+/// The screen that erases the customer of the open job.
 pub fn erase(app: App) -> Node {
     let erasing = Erasing {
         app,

@@ -1,4 +1,4 @@
-//! What the yard has not got: running numbers of its vans that are in none of their files.
+//! What the shop has not got: running numbers of its vans that are in none of their files.
 
 use leptos::task::spawn_local;
 
@@ -9,7 +9,7 @@ use crate::ui::route::Route;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
-/// The yard's ways to a day's file and to the shop's settings.
+/// The shop's ways to a day's file and to the shop's settings.
 pub fn ways(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     view! {
@@ -20,7 +20,7 @@ pub fn ways(app: App) -> Node {
     }
 }
 
-/// What is missing, by device and holder; nothing on a van, which never has all of the yard's.
+/// What is missing, by device and holder; nothing on a van, which never has all of the shop's.
 pub fn missing(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let beside = RwSignal::new(None::<Vec<Run>>);

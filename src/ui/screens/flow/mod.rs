@@ -1,4 +1,4 @@
-//! Files between the yard and its vans: the day out, the day back, the receipt, and what the yard
+//! Files between the shop and its vans: the day out, the day back, the confirmation, and what the shop
 //! lets go of.
 
 mod arrived;
@@ -18,14 +18,14 @@ pub use shop::{keep_it as keep_shop, shop};
 use leptos::task::spawn_local;
 
 use crate::exchange::bundle;
-use crate::exchange::receipt::{is_named, not_held};
+use crate::exchange::confirmation::{is_named, not_held};
 use crate::exchange::summary::Summary;
 use crate::exchange::{self, KeptText};
 use crate::job::practice::is_practice;
 use crate::slate;
 use crate::text::{self, Flow, Lang};
 use crate::ui::files::with_bytes;
-use crate::ui::screens::whole;
+use crate::ui::screens::report_screen;
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
@@ -36,8 +36,8 @@ pub fn slot_line(job: &Summary, lang: Lang) -> Option<Node> {
     open.then(|| view! { <span class="job__slot">{says}</span> })
 }
 
-/// Whether the yard has a job, on its row; nothing before the first receipt.
-pub fn in_yard_line(app: App, job: &Summary, lang: Lang) -> Option<Node> {
+/// Whether the shop has a job, on its row; nothing before the first confirmation.
+pub fn in_shop_line(app: App, job: &Summary, lang: Lang) -> Option<Node> {
     let (log, runs, let_go) = (job.log.clone(), job.runs.clone(), job.let_go);
     let practice = job.practice;
     let says = move || {
@@ -51,8 +51,8 @@ pub fn in_yard_line(app: App, job: &Summary, lang: Lang) -> Option<Node> {
     Some(says.into_node())
 }
 
-/// Whether the yard has the open job, by the digests of its receipts.
-pub fn in_yard(app: App, open: &Open) -> Option<Node> {
+/// Whether the shop has the open job, by the digests of its confirmations.
+pub fn in_shop(app: App, open: &Open) -> Option<Node> {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let held = app.held.get();
     if held.is_empty() || is_practice(&open.sheet) {
@@ -71,11 +71,11 @@ pub fn in_yard(app: App, open: &Open) -> Option<Node> {
     Some(view! { <p class="hint">{text::flow(lang, word)}</p> })
 }
 
-const fn word(in_yard: bool) -> Flow {
-    if in_yard {
-        Flow::InYard
+const fn word(in_shop: bool) -> Flow {
+    if in_shop {
+        Flow::InShop
     } else {
-        Flow::NotInYard
+        Flow::NotInShop
     }
 }
 
@@ -83,7 +83,7 @@ const fn word(in_yard: bool) -> Flow {
 fn save(app: App, logs: &[exchange::export::Log], stem: &str) {
     let made = exchange::export(logs).ok().map(String::into_bytes);
     let name = format!("{stem}.json");
-    spawn_local(whole::offer(app, name, "application/json", made));
+    spawn_local(report_screen::offer(app, name, "application/json", made));
 }
 
 /// Offers them as one zip with the pictures and voice notes that they name.
@@ -96,6 +96,6 @@ fn save_with(app: App, logs: &[exchange::export::Log], stem: &str) {
                 .ok(),
             None => None,
         };
-        whole::offer(app, format!("{stem}.zip"), bundle::MIME, made).await;
+        report_screen::offer(app, format!("{stem}.zip"), bundle::MIME, made).await;
     });
 }

@@ -1,4 +1,4 @@
-//! What a van takes to the yard: everything since the last receipt, or the jobs that are chosen.
+//! What a van takes to the shop: everything since the last confirmation, or the jobs that are chosen.
 
 use std::collections::BTreeSet;
 
@@ -13,24 +13,24 @@ use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::flow::day::name;
 use crate::ui::screens::flow::{save, save_with};
-use crate::ui::screens::whole;
+use crate::ui::screens::report_screen;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
 /// How many jobs are shown; an older one is exported from its own screen.
 const MOST_ROWS: usize = 60;
 
-/// The screen of files for the yard.
+/// The screen of files for the shop.
 pub fn out(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let open = RwSignal::new(None::<Vec<Log>>);
     let chosen = RwSignal::new(BTreeSet::<String>::new());
     Effect::new(move |_| {
-        // The list of jobs says which are practice, the receipts what is new.
+        // The list of jobs says which are practice, the confirmations what is new.
         app.jobs.track();
         app.held.track();
         spawn_local(async move {
-            let _ = open.try_set(Some(app.since_receipt().await));
+            let _ = open.try_set(Some(app.since_confirmation().await));
         });
     });
     let flow = move |word| text::flow(lang, word);
@@ -105,5 +105,5 @@ fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> Node {
 
 fn export(app: App, chosen: RwSignal<BTreeSet<String>>, pictures: bool) {
     let logs = chosen.get_untracked().into_iter().collect();
-    whole::export_logs(app, logs, pictures);
+    report_screen::export_logs(app, logs, pictures);
 }

@@ -1,4 +1,4 @@
-//! The shop's settings: kept in the yard, taken over on a van.
+//! The shop's settings: kept in the shop, taken over on a van.
 
 use leptos::task::spawn_local;
 
@@ -26,7 +26,7 @@ pub fn shop(app: App) -> Node {
             {offer(app)}
             <p>{flow(Flow::ShopSay)}</p>
             {move || form(app, lang, &app.shop.get())}
-            {link(Look::Foot, text::say(lang, Say::Back), Route::Yard.to_hash())}
+            {link(Look::Foot, text::say(lang, Say::Back), Route::ShopLists.to_hash())}
         </main>
     }
 }

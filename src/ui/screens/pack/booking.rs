@@ -1,10 +1,10 @@
 //! The booking message: pasted whole, read while it stands there.
 
-use crate::job::entry::{PersonField, Reply, VehicleField, What};
+use crate::job::entry::{Event, PersonField, Reply, VehicleField};
 use crate::job::facts::booked;
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::vehicle::{Booking, read_booking};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::focus;
 use crate::ui::parts::frame::frame;
@@ -15,14 +15,14 @@ use crate::ui::view::prelude::*;
 const MESSAGE: &str = "message";
 
 /// The message, and what is found in it.
-pub fn booking(at: &At) -> Node {
+pub fn booking(at: &StepContext) -> Node {
     let drafts = Drafts::of(at);
     let message = drafts.text(MESSAGE, "");
     let found = Memo::new(move |_| message.with(|message| read_booking(message)));
     let (here, lang) = (at.clone(), at.lang);
     let keep_it = move || {
         let mut whats = booked(&found.get_untracked());
-        whats.push(What::Answered(here.spec.key, Reply::Done));
+        whats.push(Event::Answered(here.spec.key, Reply::Done));
         keep(&here, drafts, whats, || {});
     };
     let typed = move |event| {

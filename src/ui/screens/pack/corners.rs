@@ -1,10 +1,10 @@
 //! The corners: tapped on the drawing of the vehicle itself, in the order of work.
 
 use crate::drawing::corner::large;
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::text::{self, Lang, Say};
 use crate::trade::vehicle::Corner;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::picture::{drawn, place};
@@ -12,13 +12,13 @@ use crate::ui::screens::pack::keep;
 use crate::ui::view::prelude::*;
 
 /// The vehicle with a key over each wheel.
-pub fn corners(at: &At) -> Node {
+pub fn corners(at: &StepContext) -> Node {
     let chosen = RwSignal::new(at.sheet().corners().to_vec());
     let (here, drafts) = (at.clone(), Drafts::of(at));
     let keep_them = move |_| {
         let corners = chosen.get_untracked();
         if !corners.is_empty() {
-            keep(&here, drafts, vec![What::Corners(corners)], || {});
+            keep(&here, drafts, vec![Event::Corners(corners)], || {});
         }
     };
     let title = at.say(Say::AriaCorner);

@@ -2,10 +2,10 @@
 
 use leptos::task::spawn_local;
 
-use crate::job::entry::{Carried, KitItem, Reply, What};
+use crate::job::entry::{Carried, Event, KitItem, Reply};
 use crate::job::ready::missing;
 use crate::text::{self, Desk, Lang};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
@@ -13,14 +13,14 @@ use crate::ui::screens::pack::keep;
 use crate::ui::view::prelude::*;
 
 /// The list; one key says that the rest is on board.
-pub fn kit(at: &At) -> Node {
+pub fn kit(at: &StepContext) -> Node {
     let lacks = RwSignal::new(missing(at.sheet()).to_vec());
     let carried = van_kit(at);
     let (here, drafts, lang) = (at.clone(), Drafts::of(at), at.lang);
     let keep_it = move || {
-        let mut whats = vec![What::Missing(lacks.get_untracked())];
-        whats.extend(carried.get_value().map(What::Carried));
-        whats.push(What::Answered(here.spec.key, Reply::Done));
+        let mut whats = vec![Event::Missing(lacks.get_untracked())];
+        whats.extend(carried.get_value().map(Event::Carried));
+        whats.push(Event::Answered(here.spec.key, Reply::Done));
         keep(&here, drafts, whats, || {});
     };
     let rows = KitItem::ALL.iter().map(|item| row(lang, lacks, *item));
@@ -36,7 +36,7 @@ pub fn kit(at: &At) -> Node {
 }
 
 /// The instruments of the van; read within the moment in which keys are held.
-fn van_kit(at: &At) -> StoredValue<Option<Carried>> {
+fn van_kit(at: &StepContext) -> StoredValue<Option<Carried>> {
     let (app, carried) = (at.app, StoredValue::new(None));
     spawn_local(async move {
         // Counting goes through every job: the kit itself must not wait for it.

@@ -14,15 +14,15 @@ pub use price::price;
 pub use ready::ready;
 pub use vehicle::vehicle;
 
-use crate::job::entry::What;
-use crate::ui::at::At;
+use crate::job::entry::Event;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::route::Route;
 
 /// Writes the entries of a form, drops its drafts and goes on; deaf while keys are held.
 ///
 /// Enter comes past the disabled keys, so that it is asked here again.
-pub fn keep(at: &At, drafts: Drafts, whats: Vec<What>, then: impl FnOnce() + 'static) {
+pub fn keep(at: &StepContext, drafts: Drafts, whats: Vec<Event>, then: impl FnOnce() + 'static) {
     if at.app.locked.get_untracked() {
         return;
     }

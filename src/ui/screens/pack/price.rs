@@ -1,10 +1,10 @@
 //! Two amounts: the whole repair, and inspection with putting it back.
 
-use crate::job::entry::{Money, Price, What};
+use crate::job::entry::{Event, Money, Price};
 use crate::job::practice::is_practice;
 use crate::text::{self, Desk, Say};
-use crate::trade::money::{AmountSlip, minor_digits, parse_minor, plain};
-use crate::ui::at::At;
+use crate::trade::money::{AmountError, minor_digits, parse_minor, plain};
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::frame::frame;
@@ -19,11 +19,11 @@ struct Form {
     drafts: Drafts,
     repair: RwSignal<String>,
     refit: RwSignal<String>,
-    slip: RwSignal<Option<AmountSlip>>,
+    slip: RwSignal<Option<AmountError>>,
 }
 
 /// The price; the last job's amounts stand there already.
-pub fn price(at: &At) -> Node {
+pub fn price(at: &StepContext) -> Node {
     let currency = at.app.settings.with_untracked(|it| it.currency.clone());
     let form = form(at, &currency);
     let (here, code, lang) = (at.clone(), currency.clone(), at.lang);
@@ -31,7 +31,7 @@ pub fn price(at: &At) -> Node {
         Err(slip) => form.slip.set(Some(slip)),
         Ok(price) => {
             carry(&here, &price);
-            keep(&here, form.drafts, vec![What::Price(price)], || {});
+            keep(&here, form.drafts, vec![Event::Price(price)], || {});
         }
     };
     let label = |say| text::amount_in(lang, at.say(say), &currency);
@@ -55,7 +55,7 @@ pub fn price(at: &At) -> Node {
     )
 }
 
-fn form(at: &At, currency: &str) -> Form {
+fn form(at: &StepContext, currency: &str) -> Form {
     let drafts = Drafts::of(at);
     let shelf = at.app.shelf();
     let known = at.sheet().price();
@@ -77,7 +77,7 @@ fn form(at: &At, currency: &str) -> Form {
     }
 }
 
-fn amounts(form: Form, currency: &str) -> Result<Price, AmountSlip> {
+fn amounts(form: Form, currency: &str) -> Result<Price, AmountError> {
     let money = |text: RwSignal<String>| {
         let minor = parse_minor(&text.get_untracked(), minor_digits(currency))?;
         Ok(Money {
@@ -93,7 +93,7 @@ fn amounts(form: Form, currency: &str) -> Result<Price, AmountSlip> {
 }
 
 /// Keeps the amounts for the next job; practice has no price of its own.
-fn carry(at: &At, price: &Price) {
+fn carry(at: &StepContext, price: &Price) {
     if is_practice(at.sheet()) {
         return;
     }

@@ -10,8 +10,8 @@ use crate::job::ready::{ReadyCard, missing, ready_cards};
 use crate::platform::keep as storage;
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::Fit;
-use crate::trade::wheel_end::Because;
-use crate::ui::at::At;
+use crate::trade::wheel_end::NotDoneReason;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
@@ -21,7 +21,7 @@ use crate::ui::view::prelude::*;
 
 /// The last look. Where a card has no wrench it is not left for: the van kit is mended first, or
 /// the step is left undone with its reason.
-pub fn ready(at: &At) -> Node {
+pub fn ready(at: &StepContext) -> Node {
     let cards = ready_cards(at.sheet());
     let lacks = cards
         .iter()
@@ -32,7 +32,7 @@ pub fn ready(at: &At) -> Node {
             <p class="slip" role="alert">{text::desk(at.lang, refusal(at))}</p>
             {take_wrenches(at)}
             {key(Look::Plain, text::desk(at.lang, Desk::LeaveWithout), move || {
-                without.not_done(Because::NoTool);
+                without.not_done(NotDoneReason::NoTool);
             })}
         }
     } else {
@@ -53,7 +53,7 @@ pub fn ready(at: &At) -> Node {
 }
 
 /// That no wrench is known says nothing of any; otherwise that none fits.
-fn refusal(at: &At) -> Desk {
+fn refusal(at: &StepContext) -> Desk {
     if has_no_wrench(at) {
         Desk::NoWrenchKnown
     } else {
@@ -75,7 +75,7 @@ fn list(lines: Vec<String>) -> Node {
     view! { <ul>{lines.collect_view()}</ul> }
 }
 
-fn lacking(at: &At) -> Node {
+fn lacking(at: &StepContext) -> Node {
     let lines: Vec<String> = missing(at.sheet())
         .iter()
         .map(|item| text::kit_item(at.lang, *item).to_owned())
@@ -89,7 +89,7 @@ fn lacking(at: &At) -> Node {
 }
 
 /// Cards that are open or were not found, each with the way to its step.
-fn open_cards(at: &At, cards: &[ReadyCard]) -> Node {
+fn open_cards(at: &StepContext, cards: &[ReadyCard]) -> Node {
     let way = |card: &&ReadyCard| {
         let route = Route::Step(at.open.log.0.clone(), card.step);
         let label = text::card_item(at.lang, card.item);
@@ -115,7 +115,7 @@ fn open_cards(at: &At, cards: &[ReadyCard]) -> Node {
     }
 }
 
-fn wrenches(at: &At, cards: &[ReadyCard]) -> Node {
+fn wrenches(at: &StepContext, cards: &[ReadyCard]) -> Node {
     let known = refusal(at) == Desk::NoWrenchNoLeaving;
     let misfits = cards.iter().filter(|_| known);
     let misfits = misfits.filter_map(|card| misfit(at, card));
@@ -129,7 +129,7 @@ fn wrenches(at: &At, cards: &[ReadyCard]) -> Node {
     section(at.say(Say::ReadyWrench), body)
 }
 
-fn misfit(at: &At, ready: &ReadyCard) -> Option<String> {
+fn misfit(at: &StepContext, ready: &ReadyCard) -> Option<String> {
     let Fit::Lacks { stage, why } = &ready.fit else {
         return None;
     };
@@ -142,7 +142,7 @@ fn misfit(at: &At, ready: &ReadyCard) -> Option<String> {
 }
 
 /// Cards with an angle for which the van has no gauge, or one that is past its check.
-fn angles(at: &At) -> Vec<String> {
+fn angles(at: &StepContext) -> Vec<String> {
     let gauge = angle_gauge(at.sheet(), today().parse().ok());
     let cards = angle_cards(at.sheet()).into_iter();
     let lines = cards.filter_map(|(item, angle)| {
@@ -153,7 +153,7 @@ fn angles(at: &At) -> Vec<String> {
 }
 
 /// Wrenches that are to be checked: by the day, or by what clicked in the jobs on this phone.
-fn checks(at: &At) -> Node {
+fn checks(at: &StepContext) -> Node {
     let Some(carried) = at.sheet().carried().cloned() else {
         return ().into_node();
     };
@@ -174,7 +174,7 @@ fn checks(at: &At) -> Node {
 }
 
 /// Stands that are marked for less than the vehicle's axle may weigh.
-fn stands(at: &At) -> Option<Node> {
+fn stands(at: &StepContext) -> Option<Node> {
     let mass = mass_of(at.sheet().vehicle(VehicleField::Mass)?)?;
     let (weak, axle) = weak_stands(at.sheet().carried()?, mass)?;
     let unit = weak.first().map(|stand| stand.rating.unit)?;
@@ -190,7 +190,7 @@ fn stands(at: &At) -> Option<Node> {
     ))
 }
 
-fn gauge(at: &At) -> Node {
+fn gauge(at: &StepContext) -> Node {
     let proof = judge::proof(at.sheet());
     let shown = |length| at.fmt.length(length, 3).line();
     let over = shown(proof.over_from);
@@ -199,7 +199,8 @@ fn gauge(at: &At) -> Node {
         None => text::cannot_prove_within(at.lang, &over),
     };
     let limit = judge::limit(at.sheet());
-    let house = (!limit.is_makers()).then(|| text::house_limit(at.lang, &shown(limit.value)));
+    let house =
+        (!limit.is_manufacturers()).then(|| text::house_limit(at.lang, &shown(limit.value)));
     let coarse = (!proof.settles).then(|| {
         view! { <p class="slip" role="note">{at.say(Say::DialTooCoarse)}</p> }
     });
@@ -211,7 +212,7 @@ fn gauge(at: &At) -> Node {
     section(at.say(Say::ReadyGauge), body.into_node())
 }
 
-fn pages(at: &At, cards: &[ReadyCard]) -> Node {
+fn pages(at: &StepContext, cards: &[ReadyCard]) -> Node {
     let lines: Vec<String> = cards
         .iter()
         .filter(|card| card.is_given() && !card.pictured)
@@ -224,7 +225,7 @@ fn pages(at: &At, cards: &[ReadyCard]) -> Node {
     section(text::desk(at.lang, Desk::PagesNotPictured), line)
 }
 
-fn kept(at: &At) -> Node {
+fn kept(at: &StepContext) -> Node {
     let (lang, promised) = (at.lang, RwSignal::new(None::<bool>));
     spawn_local(async move {
         let persisted = storage::persisted().await;

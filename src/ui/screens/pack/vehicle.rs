@@ -2,12 +2,12 @@
 
 use leptos::task::spawn_local;
 
-use crate::job::entry::{PersonField, Reply, VehicleField, What};
+use crate::job::entry::{Event, PersonField, Reply, VehicleField};
 use crate::job::facts::Facts;
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::vehicle::{Fixing, ParkingBrake, Power, Vin};
 use crate::trade::wheel_end::Start;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::frame::frame;
@@ -36,7 +36,7 @@ struct Form {
 }
 
 impl Form {
-    fn new(at: &At) -> Self {
+    fn new(at: &StepContext) -> Self {
         let facts = Facts::of(at.sheet());
         let drafts = Drafts::of(at);
         Self {
@@ -69,7 +69,7 @@ impl Form {
 }
 
 /// The form; one key keeps it as it stands.
-pub fn vehicle(at: &At) -> Node {
+pub fn vehicle(at: &StepContext) -> Node {
     let form = Form::new(at);
     let here = at.clone();
     let keep_it = move || write(&here, form);
@@ -86,9 +86,9 @@ pub fn vehicle(at: &At) -> Node {
     )
 }
 
-fn write(at: &At, form: Form) {
+fn write(at: &StepContext, form: Form) {
     let mut whats = form.facts().whats(at.sheet());
-    whats.push(What::Answered(at.spec.key, Reply::Done));
+    whats.push(Event::Answered(at.spec.key, Reply::Done));
     let (here, drafts) = (at.clone(), form.drafts);
     // At the car nobody asks for the kit, and a reading needs its dial.
     let at_car = at.open.plan.start == Start::AtCar && at.sheet().carried().is_none();
@@ -97,12 +97,12 @@ fn write(at: &At, form: Form) {
         return;
     }
     spawn_local(async move {
-        whats.push(What::Carried(here.app.kit_for_job().await));
+        whats.push(Event::Carried(here.app.kit_for_job().await));
         keep(&here, drafts, whats, || {});
     });
 }
 
-fn known_families(at: &At) -> RwSignal<Vec<String>> {
+fn known_families(at: &StepContext) -> RwSignal<Vec<String>> {
     let (app, known) = (at.app, RwSignal::new(Vec::new()));
     spawn_local(async move {
         let families = app.families().await;
@@ -112,7 +112,7 @@ fn known_families(at: &At) -> RwSignal<Vec<String>> {
 }
 
 fn fields(
-    at: &At,
+    at: &StepContext,
     form: Form,
     families: RwSignal<Vec<String>>,
     keep: impl Fn() + Clone + 'static,
@@ -168,7 +168,7 @@ fn vin_says(lang: Lang, typed: &str) -> String {
     }
 }
 
-fn choices(at: &At, form: Form) -> Node {
+fn choices(at: &StepContext, form: Form) -> Node {
     let (lang, drafts) = (at.lang, form.drafts);
     let label = |field| text::vehicle_field(lang, field);
     let fixings = Fixing::ALL.iter().map(|it| (*it, text::fixing(lang, *it)));

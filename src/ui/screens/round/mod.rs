@@ -1,4 +1,4 @@
-//! One round on the dial: the eye is on the needle, one thumb on the glass.
+//! One round on the dial: the eye is on the needle, one thumb on the screen.
 //!
 //! Each round begins empty. The needle is brought to where it stands with a few large keys; the
 //! number pad is the second way, and there the two readings of a dial that was not at zero are
@@ -16,7 +16,7 @@ use crate::report::scale;
 use crate::text::{self, ReadingWord, Say};
 use crate::trade::play::RoundError;
 use crate::trade::wheel_end::{ROUNDS, SetName, When};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::needle::{half, needle_key, unit};
@@ -28,7 +28,7 @@ use crate::ui::view::prelude::*;
 use crate::units::Decimal;
 
 /// One round of a set.
-pub fn round(at: &At, set: SetName, nth: u8) -> Node {
+pub fn round(at: &StepContext, set: SetName, nth: u8) -> Node {
     let Some(corner) = at.corner() else {
         return ().into_node();
     };
@@ -42,7 +42,7 @@ pub fn round(at: &At, set: SetName, nth: u8) -> Node {
 }
 
 /// The other rounds were read on another dial: one set, one dial.
-fn refused(at: &At, (corner, set, _): Place) -> Node {
+fn refused(at: &StepContext, (corner, set, _): Place) -> Node {
     let (here, lang) = (at.clone(), at.lang);
     let again = key(
         Look::Primary,

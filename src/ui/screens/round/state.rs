@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::job::entry::{Side, What};
+use crate::job::entry::{Event, Side};
 use crate::job::judge;
 use crate::job::round::{Last, Place, Typing, begun, kept, pushed};
 use crate::text::{self, Say};
 use crate::trade::play::{Dial, RoundError};
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::signal::RwSignal;
 use crate::units::{Decimal, Format, Length};
@@ -16,10 +16,10 @@ use crate::units::{Decimal, Format, Length};
 /// open. The pull has one of its own, so that no push is ever taken for it.
 const DRAFTS: [&str; 4] = ["side", "push", "pull", "pad"];
 
-/// What is on the glass of one round.
+/// What is on the screen of one round.
 #[derive(Clone)]
 pub(super) struct Reading {
-    pub(super) at: At,
+    pub(super) at: StepContext,
     pub(super) place: Place,
     pub(super) dial: Dial,
     /// The number being set, in divisions, as text.
@@ -43,7 +43,7 @@ pub(super) struct Reading {
 
 impl Reading {
     /// The round as it stands in the record and in its drafts.
-    pub(super) fn begin(at: &At, place: Place) -> Self {
+    pub(super) fn begin(at: &StepContext, place: Place) -> Self {
         let drafts = Drafts::of(at);
         let push = begun(at.sheet(), place).map(|push| push.divisions.as_typed().to_owned());
         let side = match push {
@@ -89,7 +89,7 @@ impl Reading {
     }
 
     /// Writes the entries of the round, drops its drafts and goes on.
-    pub(super) fn write(&self, whats: Option<Vec<What>>) {
+    pub(super) fn write(&self, whats: Option<Vec<Event>>) {
         let Some(whats) = whats else { return };
         let app = self.at.app;
         let go_on = app.going_on(self.at.way_on());
@@ -105,7 +105,7 @@ impl Reading {
         self.typed(|typing| typing.play(&self.dial))
     }
 
-    /// What is on the glass; the turns hold for the number they were told of alone.
+    /// What is on the screen; the turns hold for the number they were told of alone.
     pub(super) fn typed<T>(&self, then: impl FnOnce(Typing<'_>) -> T) -> T {
         let (push, pull) = (self.push.get(), self.text.get());
         let turns = self.turns.get().filter(|(of, _)| *of == pull);
@@ -141,7 +141,7 @@ impl Reading {
         matches!(self.play(), Some(Ok(_)))
     }
 
-    /// Keeps the push, which shows the round anew at its pull, or the whole round.
+    /// Keeps the push, which shows the round again at its pull, or the whole round.
     pub(super) fn keep(&self) {
         if self.side.get_untracked() == Side::Push {
             let text = self.text.get_untracked();
@@ -179,7 +179,7 @@ impl Reading {
         fmt.marked(&text)
     }
 
-    /// The second way; the number begins anew.
+    /// The second way; the number begins again.
     pub(super) fn show_pad(&self) {
         self.text.set(String::new());
         self.typing.set(true);

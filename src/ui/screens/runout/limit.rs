@@ -1,9 +1,9 @@
-//! The maker's limits of the bench, typed with their source: run-out, least thickness, variation.
+//! The manufacturer's limits of the bench, typed with their source: run-out, least thickness, variation.
 
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::job::runout::{Run, limit_card};
 use crate::job::thickness;
-use crate::job::typed_card::CardSlip;
+use crate::job::typed_card::CardInputError;
 use crate::report::thickness::limit_name;
 use crate::text::{self, FaceWord, Say};
 use crate::trade::fastening::{CardItem, CardSource};
@@ -28,7 +28,7 @@ pub(super) fn limit(bench: &Bench, run: &Run) -> Node {
     let name = format!("limit:{}", surface.code());
     let known = known.map(|card| card.most.clone());
     form(bench, &name, title, known, move |value, unit, source| {
-        limit_card(surface, value, unit, source).map(What::RunoutLimit)
+        limit_card(surface, value, unit, source).map(Event::RunoutLimit)
     })
 }
 
@@ -41,7 +41,7 @@ pub(super) fn bound(bench: &Bench, bound: Bound) -> Node {
     let known = known.map(|card| card.value.clone());
     form(bench, &name, title, known, move |value, unit, source| {
         let card = thickness::limit_card((axle, bound), value, unit, source);
-        card.map(What::ThicknessLimit)
+        card.map(Event::ThicknessLimit)
     })
 }
 
@@ -51,7 +51,11 @@ fn form(
     name: &str,
     title: String,
     known: Option<TypedLength>,
-    made: impl Fn(&str, LengthUnit, CardSource) -> Result<What, CardSlip> + Copy + Send + Sync + 'static,
+    made: impl Fn(&str, LengthUnit, CardSource) -> Result<Event, CardInputError>
+    + Copy
+    + Send
+    + Sync
+    + 'static,
 ) -> Node {
     let (at, mode) = (&bench.at, bench.mode);
     let drafts = bench.drafts(name);

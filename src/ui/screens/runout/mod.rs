@@ -9,12 +9,12 @@ mod result;
 mod setup;
 mod thickness;
 
-use crate::job::entry::{Gauging, Setup, What};
+use crate::job::entry::{Event, Gauging, Setup};
 use crate::job::runout::{Angles, Run, Spotted, runs};
 use crate::text::{self, FaceWord, ReadingWord, Say, ThickWord};
 use crate::trade::runout::Bound;
 use crate::trade::vehicle::Corner;
-use crate::ui::at::At;
+use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::{banners, strip};
@@ -23,7 +23,7 @@ use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 use crate::units::TypedLength;
 
-/// What is on the glass, where the record alone does not say it.
+/// What is on the screen, where the record alone does not say it.
 #[derive(Clone, Debug, PartialEq)]
 enum Mode {
     /// What the record says: the next place, or the result.
@@ -36,7 +36,7 @@ enum Mode {
     Measure(Gauging),
     /// One place of the last run, once more.
     Place(u8),
-    /// The maker's limit is typed.
+    /// The manufacturer's limit is typed.
     Limit,
     /// A limit of the rotor's thickness is typed.
     Bound(Bound),
@@ -48,7 +48,7 @@ type Rig = (Setup, Option<TypedLength>);
 /// The bench at one corner.
 #[derive(Clone)]
 struct Bench {
-    at: At,
+    at: StepContext,
     corner: Corner,
     mode: RwSignal<Mode>,
     chosen: RwSignal<Option<Corner>>,
@@ -79,7 +79,7 @@ fn bench(app: App, thickness: bool) -> Node {
         // The parts of a step need one: the bench stands beside the step that is next.
         let spec = open.next().or(open.steps.last()).cloned()?;
         let bench = Bench {
-            at: At::new(app, open, spec),
+            at: StepContext::new(app, open, spec),
             corner,
             mode,
             chosen,
@@ -194,7 +194,7 @@ impl Bench {
     }
 
     /// Keeps something, drops what was half typed for it, and shows what the record says then.
-    fn keep(&self, what: What, drop: impl FnOnce() + 'static) {
+    fn keep(&self, what: Event, drop: impl FnOnce() + 'static) {
         let (mode, marked) = (self.mode, self.marked);
         self.at.app.append_then(vec![what], move || {
             drop();

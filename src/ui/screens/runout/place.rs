@@ -1,8 +1,8 @@
 //! One place of a run: its angle is typed where it is no equal step, then its needle is read.
 
-use crate::job::entry::What;
+use crate::job::entry::Event;
 use crate::job::judge;
-use crate::job::runout::{AngleSlip, Angles, Run, Spotted, angle_typed, runs, skipped};
+use crate::job::runout::{AngleError, Angles, Run, Spotted, angle_typed, runs, skipped};
 use crate::text::{self, FaceWord};
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::key::{Look, key};
@@ -79,7 +79,7 @@ fn asked(
     bench: &Bench,
     spotted: Spotted,
     begin: &str,
-    typed: impl Fn(&str) -> Result<TypedAngle, AngleSlip> + Clone + Send + Sync + 'static,
+    typed: impl Fn(&str) -> Result<TypedAngle, AngleError> + Clone + Send + Sync + 'static,
     needle: impl Fn(&Bench, Spotted) -> Node + Send + 'static,
 ) -> Node {
     let known: RwSignal<Option<TypedAngle>> = RwSignal::new(None);
@@ -115,7 +115,7 @@ pub(super) fn skip(bench: &Bench, spotted: &Spotted) {
 const ANGLE: &str = "angle";
 
 /// The entry of a place, and the end of what was half typed for it.
-pub(super) fn keep(bench: &Bench, spotted: &Spotted, what: What) {
+pub(super) fn keep(bench: &Bench, spotted: &Spotted, what: Event) {
     let angle = of_place(bench, spotted).dropping_of(&[ANGLE]);
     let setup = bench.drafts("setup").dropping_of(&SETUP);
     bench.keep(what, move || {
@@ -129,10 +129,10 @@ fn angle(
     spotted: &Spotted,
     text: RwSignal<String>,
     known: RwSignal<Option<TypedAngle>>,
-    typed: impl Fn(&str) -> Result<TypedAngle, AngleSlip> + 'static,
+    typed: impl Fn(&str) -> Result<TypedAngle, AngleError> + 'static,
 ) -> Node {
     let lang = bench.at.lang;
-    let slip: RwSignal<Option<AngleSlip>> = RwSignal::new(None);
+    let slip: RwSignal<Option<AngleError>> = RwSignal::new(None);
     let keep = move || match text.with_untracked(|text| typed(text)) {
         Ok(angle) => known.set(Some(angle)),
         Err(why) => slip.set(Some(why)),

@@ -2,7 +2,7 @@
 
 use crate::job::entry::Gauging;
 use crate::job::runout::PLACES;
-use crate::job::thickness::{Measurement, Placed, ThicknessSlip, measurements, places_of};
+use crate::job::thickness::{Measurement, Placed, ThicknessInputError, measurements, places_of};
 use crate::report::thickness::{angle, step};
 use crate::text::{self, FaceWord, Say, ThickWord};
 use crate::trade::runout::Micrometer;
@@ -98,7 +98,7 @@ fn place(bench: &Bench, at: Placed) -> Node {
     let Gauging { micrometer, places } = at.gauging;
     let drafts = bench.drafts(&format!("rotor:{}:{}", at.run, at.place));
     let text = drafts.followed("number", "");
-    let slip: RwSignal<Option<ThicknessSlip>> = RwSignal::new(None);
+    let slip: RwSignal<Option<ThicknessInputError>> = RwSignal::new(None);
     let keep = {
         let here = bench.clone();
         move || match text.with_untracked(|text| at.kept(text)) {

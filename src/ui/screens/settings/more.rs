@@ -2,7 +2,7 @@
 //! angle gauge and further dials.
 
 use crate::job::kit::{typed_share, typed_stand, wrench_due};
-use crate::job::runout::{RadiusSlip, radius_typed};
+use crate::job::runout::{RadiusError, radius_typed};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::Wrench;
 use crate::ui::parts::field::Field;
@@ -76,7 +76,7 @@ pub(super) fn certificate(van: Van) -> Node {
     let known = now.more.dial_error.filter(|known| known.unit == unit);
     let known = known.map(|known| known.number.as_typed().to_owned());
     let error = drafts.text("dial_error", known.unwrap_or_default());
-    let slip: RwSignal<Option<RadiusSlip>> = RwSignal::new(None);
+    let slip: RwSignal<Option<RadiusError>> = RwSignal::new(None);
     let keep = move || match error.with_untracked(|text| radius_typed(text, unit)) {
         Ok(error) => van.change(|kit| kit.more.dial_error = error),
         Err(why) => slip.set(Some(why)),

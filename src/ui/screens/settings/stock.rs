@@ -3,7 +3,7 @@
 use leptos::task::spawn_local;
 
 use crate::exchange::stock::{OnBoard, on_board};
-use crate::job::entry::{LogId, Stock, What};
+use crate::job::entry::{Event, LogId, Stock};
 use crate::job::kit::{self, typed_stock};
 use crate::text::{self, Lang, Ledger, Say};
 use crate::ui::parts::draft::Drafts;
@@ -51,7 +51,7 @@ fn line(lang: Lang, it: &OnBoard) -> Option<Node> {
     let order = text::ledger(lang, Ledger::ToOrder);
     let order = it
         .is_to_order()
-        .then(|| view! { <b class="yard__out">{order}</b> });
+        .then(|| view! { <b class="shop-lists__out">{order}</b> });
     Some(view! { <li><span>{says} {" "} {order}</span></li> })
 }
 
@@ -90,7 +90,7 @@ fn count(app: App, lang: Lang, rows: RwSignal<Vec<OnBoard>>) -> Node {
 
 fn write(app: App, stock: Stock, rows: RwSignal<Vec<OnBoard>>) {
     spawn_local(async move {
-        app.append_to(LogId(kit::LOG.to_owned()), vec![What::Stock(stock)])
+        app.append_to(LogId(kit::LOG.to_owned()), vec![Event::Stock(stock)])
             .await;
         read(app, rows);
     });

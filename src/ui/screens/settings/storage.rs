@@ -5,7 +5,7 @@ use leptos::task::spawn_local;
 use crate::platform::keep;
 use crate::text::{self, Desk, Kept, Say};
 use crate::ui::parts::key::{Look, key};
-use crate::ui::screens::whole;
+use crate::ui::screens::report_screen;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
@@ -48,8 +48,8 @@ pub fn storage(app: App) -> Node {
         <p>{move || room.get()}</p>
         <p aria-live="polite">{promise}</p>
         {key(Look::Plain, say(Say::KeepStorage), ask)}
-        {key(Look::Plain, say(Say::ExportAll), move || whole::export_all(app, false))}
-        {key(Look::Plain, all_with, move || whole::export_all(app, true))}
+        {key(Look::Plain, say(Say::ExportAll), move || report_screen::export_all(app, false))}
+        {key(Look::Plain, all_with, move || report_screen::export_all(app, true))}
         <p class="hint">{say(Say::VersionLabel)} {" "} {env!("CARGO_PKG_VERSION")}</p>
     }
 }

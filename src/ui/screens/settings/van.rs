@@ -3,8 +3,8 @@
 use chrono::NaiveDate;
 use leptos::task::spawn_local;
 
-use crate::job::entry::{Carried, LogId, What};
-use crate::job::kit::{self, KitSlip, typed_dial, typed_upkeep, typed_wrench};
+use crate::job::entry::{Carried, Event, LogId};
+use crate::job::kit::{self, KitError, typed_dial, typed_upkeep, typed_wrench};
 use crate::text::{self, BookWord, Desk, Lang, Say};
 use crate::trade::fastening::Wrench;
 use crate::trade::play::{Dial, DialKind};
@@ -45,7 +45,7 @@ impl Van {
         };
         let app = self.app;
         spawn_local(async move {
-            app.append_to(LogId(kit::LOG.to_owned()), vec![What::Carried(kit)])
+            app.append_to(LogId(kit::LOG.to_owned()), vec![Event::Carried(kit)])
                 .await;
         });
     }
@@ -142,7 +142,7 @@ fn range(van: Van) -> Node {
     view! { <p class="hint">{line}</p> }
 }
 
-pub(super) fn slip_line(lang: Lang, slip: RwSignal<Option<KitSlip>>) -> Node {
+pub(super) fn slip_line(lang: Lang, slip: RwSignal<Option<KitError>>) -> Node {
     let line = move || slip.get().map(|slip| text::kit_slip(lang, slip));
     view! { <p class="slip" role="alert">{line}</p> }
 }

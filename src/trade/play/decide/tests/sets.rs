@@ -5,15 +5,15 @@ use super::*;
 #[test]
 fn two_sets_speak_by_their_mean_and_never_cancel_each_other() {
     let (within, under) = (
-        Conformity::ProvenIn(maker()),
-        Conformity::InNotProven(maker()),
+        Conformity::ProvenIn(manufacturer()),
+        Conformity::InNotProven(manufacturer()),
     );
     let (over, proven) = (
-        Conformity::OutNotProven(maker()),
-        Conformity::ProvenOut(maker()),
+        Conformity::OutNotProven(manufacturer()),
+        Conformity::ProvenOut(manufacturer()),
     );
     let not_proven = |sets| Reason::OverNotProven {
-        comparison: maker(),
+        comparison: manufacturer(),
         sets,
     };
     decides(&twice(over, over, over), Decision::Replace, not_proven(2));
@@ -24,13 +24,13 @@ fn two_sets_speak_by_their_mean_and_never_cancel_each_other() {
     let verdict = decides(
         &twice(over, within, under),
         Decision::Watch,
-        Reason::UnderNotProven(maker()),
+        Reason::UnderNotProven(manufacturer()),
     );
     assert!(verdict.reasons.contains(&Reason::SetsDisagree));
     // Over by more than its rig can be wrong: the other set does not cancel it.
     let far = Conformity::OutNotProven(Comparison {
         beyond_rig: true,
-        ..maker()
+        ..manufacturer()
     });
     let verdict = decide(&twice(within, far, under));
     assert_eq!(verdict.decision, Decision::Replace);
@@ -41,25 +41,25 @@ fn two_sets_speak_by_their_mean_and_never_cancel_each_other() {
         (over, over, proven),
     ] {
         let all = twice(first, second, joined);
-        decides(&all, Decision::Replace, Reason::OverProven(maker()));
+        decides(&all, Decision::Replace, Reason::OverProven(manufacturer()));
     }
     decides(
         &twice(within, within, within),
         Decision::Keep,
-        Reason::UnderProven(maker()),
+        Reason::UnderProven(manufacturer()),
     );
 }
 
 #[test]
 fn a_set_that_cannot_be_compared_does_not_speak() {
-    let over = Conformity::OutNotProven(maker());
+    let over = Conformity::OutNotProven(manufacturer());
     let bad = Conformity::NoComparison(WhyNot::Mark(Mark::FlexNotTested));
     for sets in [vec![over, bad], vec![bad, over]] {
         let verdict = decides(
             &clean(sets),
             Decision::Replace,
             Reason::OverNotProven {
-                comparison: maker(),
+                comparison: manufacturer(),
                 sets: 1,
             },
         );

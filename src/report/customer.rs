@@ -1,0 +1,192 @@
+//! Page one: what is true of the car now, why, what was done, what it costs, what to do.
+
+use super::block::{Block, Size};
+use super::missing::{missing, names};
+use super::record::parts;
+use super::standing;
+use super::warning_lights::warning_light_lines;
+use super::why::why;
+use super::{ReportContext, due_items};
+use crate::drawing::corner::{self, Place};
+use crate::drawing::mark::Mark;
+use crate::job::answers::{not_tried, still_there};
+use crate::job::judge::after;
+use crate::text::{self, Customer, Now, ReportWord};
+use crate::trade::play::{After, Decision};
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::Sign;
+
+/// The page.
+pub(super) fn page(told: &ReportContext) -> Vec<Block> {
+    let now = standing::now(told.sheet, &told.plan);
+    let mut blocks = vec![head(told, now), drawing(told)];
+    blocks.extend(due_items::left(told));
+    for corner in told.corners() {
+        blocks.extend(why(told, *corner));
+    }
+    blocks.extend(done(told));
+    blocks.extend(due_items::declined(told));
+    blocks.extend(due_items::price(told));
+    blocks.extend(due_items::must_do(told));
+    blocks.extend(due_items::not_checked(told));
+    blocks.extend(due_items::cautions(told));
+    blocks.extend(due_items::signed(told));
+    blocks
+}
+
+/// What is true now, in a large word, with what it means and how each corner is.
+fn head(told: &ReportContext, now: Now) -> Block {
+    let mut lines = vec![text::now_say(told.lang, now).to_owned()];
+    if now == Now::ReplacedOpen {
+        let open = missing(told.sheet, &told.plan);
+        let open: Vec<String> = open.iter().map(|it| it.say(told.lang)).collect();
+        let first = lines.pop().unwrap_or_default();
+        lines.push(format!("{first} {}.", open.join("; ")));
+        lines.push(told.customer(Customer::AskBeforeDriving));
+    }
+    if now.forbids_driving() {
+        lines.push(told.word(ReportWord::TowIt));
+    }
+    lines.extend(
+        told.corners()
+            .iter()
+            .filter_map(|c| corner_line(told, *c, now)),
+    );
+    lines.extend(warning_light_lines(told.lang, told.sheet));
+    // What is missing already names the signs.
+    if now != Now::ReplacedOpen {
+        lines.extend(on_the_road(told));
+    }
+    Block::Standing {
+        stop: now.forbids_driving(),
+        title: text::now(told.lang, now).to_owned(),
+        mark: mark(now)
+            .map(|(mark, decision)| mark.drawing().to_svg(text::decision(told.lang, decision))),
+        lines,
+    }
+}
+
+/// The signs of the road that the repair did not take away, and those that were not tried.
+fn on_the_road(told: &ReportContext) -> Vec<String> {
+    let names = |signs: Vec<Sign>| names(told.lang, &signs);
+    let still = Some(names(still_there(told.sheet))).filter(|names| !names.is_empty());
+    let untried = Some(names(not_tried(told.sheet))).filter(|names| !names.is_empty());
+    let still = still.map(|names| text::still_there(told.lang, &names));
+    let untried = untried.map(|names| text::not_tried(told.lang, &names));
+    still.into_iter().chain(untried).collect()
+}
+
+/// The ring of a decision, drawn where the word beside it says the same.
+const fn mark(now: Now) -> Option<(Mark, Decision)> {
+    match now {
+        Now::Unfinished
+        | Now::Stop
+        | Now::ProofFailed
+        | Now::PedalSoft
+        | Now::BrakeWarningLight => Some((Mark::Stop, Decision::Stop)),
+        Now::ReplacedSafe | Now::NothingFound => Some((Mark::Keep, Decision::Keep)),
+        Now::Watch => Some((Mark::Watch, Decision::Watch)),
+        Now::Declined => Some((Mark::Replace, Decision::Replace)),
+        Now::ReplacedOpen
+        | Now::InspectionDeclined
+        | Now::NotSafeHere
+        | Now::WarningLightOn
+        | Now::Incomplete
+        | Now::Open => None,
+    }
+}
+
+/// How one corner is; a decision stands here only where it is not repaired since.
+fn corner_line(told: &ReportContext, corner: Corner, now: Now) -> Option<String> {
+    let name = text::corner_title(told.lang, corner);
+    let plain = |say| Some(format!("{name}: {}.", told.customer(say)));
+    if standing::fails(told.sheet, &told.plan, corner) {
+        return plain(Customer::CornerFails).map(|line| fails_because(told, corner, line));
+    }
+    if standing::is_replaced(told.sheet, &told.plan, corner) {
+        return plain(Customer::CornerReplaced);
+    }
+    let decided = told.sheet.decided(corner).map(|decided| decided.decision);
+    let unjudged = matches!(now, Now::InspectionDeclined | Now::NotSafeHere);
+    match decided {
+        Some(Decision::Keep) => plain(Customer::CornerNothing),
+        Some(Decision::Replace) => {
+            let title = text::corner_decision(told.lang, corner, Decision::Replace);
+            let say = text::decision_sentence_customer(told.lang, Decision::Replace);
+            Some(format!("{title}. {say}"))
+        }
+        Some(decision) => Some(format!(
+            "{}.",
+            text::corner_decision(told.lang, corner, decision)
+        )),
+        None if unjudged => None,
+        None if standing::stops_on_paper(told.sheet, corner) => {
+            let title = text::corner_decision(told.lang, corner, Decision::Stop);
+            Some(format!("{title}."))
+        }
+        None => plain(Customer::CornerOpen),
+    }
+}
+
+/// That the new part of a corner does not pass, why, and what follows from that.
+fn fails_because(told: &ReportContext, corner: Corner, line: String) -> String {
+    let against = match after(told.sheet, corner) {
+        After::Blocked { against } => against,
+        After::Pass { .. } | After::NotJudged { .. } => Vec::new(),
+    };
+    let why = against.iter().map(|it| text::against(told.lang, *it));
+    let why = why.map(str::to_owned).collect::<Vec<_>>();
+    let next = told.customer(Customer::NotProved);
+    [vec![line], why, vec![next]].concat().join(" ")
+}
+
+fn drawing(told: &ReportContext) -> Block {
+    let places: Vec<Place> = told.corners().iter().map(|c| place(*c)).collect();
+    let names: Vec<&str> = told
+        .corners()
+        .iter()
+        .map(|c| text::corner(told.lang, *c))
+        .collect();
+    Block::Drawing {
+        size: Size::Beside,
+        svg: corner::large(&places).to_svg(&names.join(", ")),
+    }
+}
+
+const fn place(corner: Corner) -> Place {
+    match corner {
+        Corner::FrontLeft => Place::FrontLeft,
+        Corner::FrontRight => Place::FrontRight,
+        Corner::RearLeft => Place::RearLeft,
+        Corner::RearRight => Place::RearRight,
+    }
+}
+
+fn done(told: &ReportContext) -> Vec<Block> {
+    let lines: Vec<String> = told
+        .corners()
+        .iter()
+        .filter_map(|corner| {
+            if standing::is_replaced(told.sheet, &told.plan, *corner) {
+                Some(text::replaced_customer(told.lang, *corner))
+            } else if standing::is_put_back(told.sheet, &told.plan, *corner) {
+                Some(text::put_back_customer(told.lang, *corner))
+            } else {
+                None
+            }
+        })
+        .collect();
+    let mut blocks = Vec::new();
+    if !lines.is_empty() {
+        blocks.push(told.heading(ReportWord::WhatWeDid));
+        blocks.extend(lines.into_iter().map(Block::Sentence));
+    }
+    let parts = parts(told);
+    if !parts.is_empty() {
+        blocks.push(Block::Rows(parts));
+    }
+    blocks
+}
+
+#[cfg(test)]
+mod tests;

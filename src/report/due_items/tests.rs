@@ -1,0 +1,28 @@
+use super::*;
+use crate::report::sample;
+use crate::report::tests::{never_says, report, says, told};
+use crate::text::Lang;
+
+/// Further work is asked by word too, where nobody was to sign.
+#[test]
+fn who_would_not_sign_for_further_work_is_told_with_the_witness_and_only_then() {
+    let step = StepKey::at(Step::TurnLugNuts, sample::AT);
+    let refused = Event::Consent(Consent {
+        step,
+        scope: Scope::Extra,
+        yes: false,
+        how: How::Spoken,
+        amount: None,
+    });
+    let mut job = sample::finished(None);
+    job.tap(vec![refused]);
+    never_says(&told(&report(&job).page_one), &["Refused to sign"]);
+    let note = text::say(Lang::English, Say::SignRefused).to_owned();
+    let witness = "N. Bystander".to_owned();
+    job.tap(vec![
+        Event::Note(Some(step), note),
+        Event::Person(PersonField::Witness, witness),
+    ]);
+    let page = told(&report(&job).page_one);
+    says(&page, &["Refused to sign, witnessed by N. Bystander."]);
+}

@@ -1,0 +1,116 @@
+//! Where the job is: every step by phase, with its state; any of them can be opened.
+
+use crate::job::practice::is_practice;
+use crate::job::{Status, status};
+use crate::text::{self, Desk, FaceWord, Flow, Lang, Say};
+use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
+use crate::ui::parts::hold::hold;
+use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::strip::{banners, of_record};
+use crate::ui::route::Route;
+use crate::ui::screens::{flow, practice};
+use crate::ui::state::{App, Open};
+use crate::ui::view::prelude::*;
+
+/// All steps of the open job.
+pub fn wherever(app: App) -> Node {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    (move || {
+        let Some(open) = app.open.get() else { return ().into_node() };
+        let id = || open.log.0.clone();
+        let next = open.next().map(|spec| spec.key);
+        let mut phase = None;
+        let rows = open.steps.iter().map(|spec| {
+            let first = phase != Some(spec.phase);
+            phase = Some(spec.phase);
+            row(&open, spec, first, next == Some(spec.key), lang)
+        });
+        let rows = rows.collect_view();
+        view! {
+            <main class="desk where">
+                <h1>{text::say(lang, Say::Where)}</h1>
+                {banners(app)}
+                {of_record(&open, lang)}
+                {flow::in_shop(app, &open)}
+                {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(id()).to_hash())}
+                <nav class="where__ways">
+                    {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
+                    {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
+                    {link(Look::Plain, text::face(lang, FaceWord::Title), Route::Runout(id()).to_hash())}
+                    {link(
+                        Look::Plain,
+                        text::desk(lang, Desk::BillTitle),
+                        Route::Bill(id()).to_hash(),
+                    )}
+                    {link(Look::Plain, text::say(lang, Say::Note), Route::Notes(id()).to_hash())}
+                    {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
+                    {link(
+                        Look::Plain,
+                        text::flow(lang, Flow::EraseTitle),
+                        Route::Erase(id()).to_hash(),
+                    )}
+                    {practice::way(&open, Look::Plain, text::say(lang, Say::ShowTruth))}
+                </nav>
+                <ol class="where__steps">{rows}</ol>
+                {throw_away(app, &open, lang)}
+            </main>
+        }
+    })
+    .into_node()
+}
+
+/// Only practice can be thrown away.
+fn throw_away(app: App, open: &Open, lang: Lang) -> Option<Node> {
+    let log = open.log.0.clone();
+    is_practice(&open.sheet).then(|| {
+        let (label, hint) = (
+            text::say(lang, Say::ThrowAway),
+            text::say(lang, Say::HoldToConfirm),
+        );
+        view! {
+            <p>{text::say(lang, Say::ThrowAwaySay)}</p>
+            {hold(label, hint, move || app.throw_away(log.clone()))}
+        }
+    })
+}
+
+fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Node {
+    let state = match status(&open.sheet, spec) {
+        Status::Done => text::say(lang, Say::StepsDone).to_owned(),
+        Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
+        Status::Held => text::held_title(lang).to_owned(),
+        Status::Partly(done, of) => text::step_of(lang, done.into(), of.into()),
+        Status::NotDone(because) => text::not_done_because(
+            lang,
+            text::say(lang, Say::StepsSkipped),
+            text::because(lang, because),
+        ),
+    };
+    let text = text::step_for(lang, spec.key, open.plan.nut);
+    let name = match spec.key.corner {
+        Some(corner) => text::step_at(lang, text.name, corner),
+        None => text.name.to_owned(),
+    };
+    let name = match spec.form {
+        Form::Round(_, round) => format!("{name} · {}", text::round_of(lang, round, ROUNDS)),
+        _ => name,
+    };
+    let current = if here { "step" } else { "false" };
+    view! {
+        {first.then(|| heading(spec.phase, lang))}
+        <li>
+            <a
+                class="where__step"
+                aria-current=current
+                href={Route::Step(open.log.0.clone(), spec.key).to_hash()}
+            >
+                <b>{name}</b>
+                <span>{state}</span>
+            </a>
+        </li>
+    }
+}
+
+fn heading(phase: Phase, lang: Lang) -> Node {
+    view! { <li class="where__phase">{text::phase(lang, phase)}</li> }
+}

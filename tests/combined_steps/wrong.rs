@@ -1,0 +1,174 @@
+//! What can have gone wrong with a fastener on a screen: what its steps have hands on, and no more.
+
+use std::collections::BTreeSet;
+
+use hubslate::job::entry::Event;
+use hubslate::job::mishap::{Mishap, in_the_way_of, possible};
+use hubslate::trade::fastening::MishapKind;
+use hubslate::trade::wheel_end::{Form, Item, ItemKind, Step, StepKey, StepSpec, procedure};
+
+use super::plans;
+use super::record::Job;
+use super::technician::{Story, walk_to};
+use super::{at, screen};
+
+/// What can have gone wrong on the screen at which a plain job meets `first`: each kind with what
+/// it can have happened to, and at which step.
+fn wrong_at(story: Story, first: StepKey) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
+    let sheet = walk_to(story, first).sheet();
+    let screen = screen(&sheet);
+    possible(&sheet, &screen.iter().collect::<Vec<_>>())
+}
+
+fn kinds(wrong: &[(MishapKind, Vec<(Item, StepKey)>)]) -> Vec<MishapKind> {
+    wrong.iter().map(|(kind, _)| *kind).collect()
+}
+
+#[test]
+fn only_what_the_hands_of_a_screen_are_on_can_have_gone_wrong() {
+    use MishapKind::*;
+    let at_step = |step| kinds(&wrong_at(Story::REPLACED, at(step)));
+    let loosened = [
+        Sheared,
+        ThreadCrossed,
+        TurnsOn,
+        LockKeyMissing,
+        WrongSeat,
+        BoltTooLong,
+    ];
+    // The second step of its screen is a question; the hands were on the nuts before it.
+    assert_eq!(at_step(Step::LoosenLugNuts), loosened);
+    assert_eq!(at_step(Step::WheelOff), loosened);
+    let no_key_and_no_seat = [Sheared, ThreadCrossed, TurnsOn, BoltTooLong];
+    assert_eq!(at_step(Step::CaliperUp), no_key_and_no_seat);
+    assert_eq!(at_step(Step::StripNut), no_key_and_no_seat);
+    let by_hand = [Sheared, ThreadCrossed, WouldNotStart, BoltTooLong];
+    assert_eq!(at_step(Step::Seat), by_hand);
+    let nut = [Sheared, ThreadCrossed, TurnsOn, WouldNotStart, ClickedEarly];
+    assert_eq!(at_step(Step::NutOn), nut);
+    assert_eq!(at_step(Step::TurnLugNuts), MishapKind::ALL);
+    for untouched in [
+        Step::RockNuts,
+        Step::GaugeClean,
+        Step::RigPush,
+        Step::Round,
+        Step::SensorPhoto,
+        Step::Compare,
+        Step::ProveSpin,
+    ] {
+        let nth = match untouched {
+            Step::Round => 1,
+            _ => StepKey::once(untouched).nth,
+        };
+        let key = at(untouched).nth(nth);
+        assert_eq!(wrong_at(Story::REPLACED, key), [], "{untouched:?}");
+    }
+}
+
+#[test]
+fn what_went_wrong_is_of_the_step_whose_hands_were_on_it() {
+    let of = |first, kind| {
+        let all = wrong_at(Story::REPLACED, at(first));
+        let found = all.into_iter().find(|(of, _)| *of == kind);
+        let found = found.map(|(_, items)| items).unwrap_or_default();
+        let told: BTreeSet<_> = found.iter().map(|(i, at)| (i.group, at.step)).collect();
+        told.into_iter().collect::<Vec<_>>()
+    };
+    let broke = MishapKind::Sheared;
+    assert_eq!(
+        of(Step::StripNut, broke),
+        [
+            (ItemKind::AxleNut, Step::StripNut),
+            (ItemKind::BracketBolts, Step::StripBrake),
+            (ItemKind::CaliperPins, Step::StripBrake),
+        ]
+    );
+    assert_eq!(
+        of(Step::CaliperUp, broke),
+        [(ItemKind::CaliperPins, Step::CaliperUp)]
+    );
+    // Put on by hand and turned: it is the turning that waits for it.
+    assert_eq!(
+        of(Step::NutOn, broke),
+        [(ItemKind::AxleNut, Step::TurnAxleNut)]
+    );
+    assert_eq!(of(Step::StripNut, MishapKind::LockKeyMissing), []);
+}
+
+#[test]
+fn what_broke_at_a_row_stands_in_the_way_of_its_whole_screen() {
+    let mut job = walk_to(Story::REPLACED, at(Step::CaliperUp));
+    let (item, step) = wrong_at(Story::REPLACED, at(Step::CaliperUp))[0].1[0];
+    job.tap(vec![Event::Mishap(Mishap {
+        step,
+        item,
+        kind: MishapKind::Sheared,
+        part: "bolt".to_owned(),
+        minutes: 30,
+    })]);
+    let sheet = job.sheet();
+    let screen = screen(&sheet);
+    assert_eq!(screen.len(), 2);
+    let told: Vec<&StepSpec> = screen.iter().collect();
+    let (spec, mishap) = in_the_way_of(&sheet, &told).unwrap();
+    assert_eq!((spec.key, mishap.item), (at(Step::CaliperUp), item));
+}
+
+/// The forms whose screens have the key.
+const fn can_tell(form: &Form) -> bool {
+    matches!(
+        form,
+        Form::Do | Form::Ask | Form::Choice(_) | Form::Photo | Form::Turn(_)
+    )
+}
+
+#[test]
+fn every_screen_with_hands_on_a_fastener_ends_with_a_form_that_has_the_key() {
+    let mut screens = 0;
+    plans::each_plan(|plan| {
+        let mut hands = false;
+        for spec in procedure(plan) {
+            // A card that is not known ends the screen before it.
+            if matches!(spec.form, Form::Card(_)) {
+                hands = false;
+                continue;
+            }
+            let here = matches!(spec.form, Form::Turn(_))
+                || spec.changes.iter().any(|it| it.group.is_fastener());
+            hands |= here;
+            assert!(!hands || can_tell(&spec.form), "{:?}", spec.key);
+            screens += usize::from(hands && !spec.joins);
+            hands &= spec.joins;
+        }
+    });
+    assert!(screens > 100);
+}
+
+#[test]
+fn a_fastener_can_break_wherever_hands_are_on_it() {
+    let mut touched = 0;
+    let mut known: Vec<StepSpec> = Vec::new();
+    let mut seen = BTreeSet::new();
+    let empty = Job::opened().sheet();
+    plans::each_plan(|plan| {
+        for spec in procedure(plan) {
+            if known.contains(&spec) {
+                continue;
+            }
+            let turns = matches!(spec.form, Form::Turn(_));
+            let fastens = spec.changes.iter().any(|it| it.group.is_fastener());
+            let kinds = kinds(&possible(&empty, &[&spec]));
+            assert_eq!(!kinds.is_empty(), turns || fastens, "{:?}", spec.key);
+            if turns || fastens {
+                touched += 1;
+                for kind in [MishapKind::Sheared, MishapKind::ThreadCrossed] {
+                    assert!(kinds.contains(&kind), "{kind:?} {:?}", spec.key);
+                }
+            }
+            seen.extend(kinds.iter().map(|kind| kind.code()));
+            known.push(spec);
+        }
+    });
+    assert!(touched > 30, "{touched}");
+    assert_eq!(seen.len(), MishapKind::ALL.len());
+}
