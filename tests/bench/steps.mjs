@@ -10,20 +10,121 @@ const SAMPLES = ["replaced-hub", "declined-stop", "nothing-wrong"];
 /** How many jobs are tapped through, from Lift to Gauge. */
 const WALKS = 3;
 
+/** Jobs in one file. */
+const A_FILE = 100;
+
+/** How often opening and home are measured. */
+const ROUNDS = 7;
+
+/** Each job of `count` has an identity of its own, up to 4,000. */
+const jobs = (count) => Array.from({ length: count }, (_, place) =>
+  another(sampleEntries(SAMPLES[place % SAMPLES.length]), place + 1));
+
 /** Stores `count` jobs through the app on `page`; gives how many are stored. */
 export async function storeJobs(page, count) {
-  const files = Array.from({ length: count }, (_, place) => {
-    const entries = sampleEntries(SAMPLES[place % SAMPLES.length]);
-    return file(`job-${place}.json`, fileOf(another(entries, place + 1)));
-  });
+  const all = jobs(count);
+  const files = [];
+  for (let at = 0; at < count; at += A_FILE) files.push(file(`jobs-${at}.json`, fileOf(...all.slice(at, at + A_FILE))));
   const quick = new Quick(page);
   await quick.take(files);
   await page.evaluate(() => { location.hash = "#/"; });
-  // A job that is overdue stands in two lists.
-  const stored = () => quick.main.getByRole("listitem").getByRole("link")
-    .evaluateAll((links) => new Set(links.map(({ hash }) => hash)).size);
-  await expect.poll(stored).toBe(count);
+  const stored = () => page.evaluate(() => new Promise((resolve, reject) => {
+    const opening = indexedDB.open("hubslate");
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const counting = opening.result.transaction("summaries").objectStore("summaries").count();
+      counting.onerror = () => reject(counting.error);
+      counting.onsuccess = () => { opening.result.close(); resolve(counting.result); };
+    };
+  }));
+  await expect.poll(stored, { timeout: 600_000 }).toBe(count);
   return stored();
+}
+
+/** Milliseconds of strict writes of one record of an entry's size on the page at `host.url`, each
+ * from the call to the second frame after the transaction was complete. */
+export async function measureWrites(context, host, slower, count) {
+  const page = await context.newPage();
+  const client = await context.newCDPSession(page);
+  await page.goto(host.url);
+  await client.send("Emulation.setCPUThrottlingRate", { rate: slower });
+  const times = await page.evaluate(async (writes) => {
+    const opening = indexedDB.open("bench", 1);
+    opening.onupgradeneeded = () => opening.result.createObjectStore("records", { autoIncrement: true });
+    const database = await new Promise((resolve, reject) => {
+      opening.onsuccess = () => resolve(opening.result);
+      opening.onerror = () => reject(opening.error);
+    });
+    const taken = [];
+    for (let write = 0; write < writes; write += 1) {
+      const begun = performance.now();
+      await new Promise((resolve, reject) => {
+        const transaction = database.transaction("records", "readwrite", { durability: "strict" });
+        transaction.oncomplete = resolve;
+        transaction.onabort = () => reject(transaction.error);
+        transaction.objectStore("records").add("x".repeat(600));
+      });
+      await new Promise((next) => requestAnimationFrame(() => requestAnimationFrame(next)));
+      taken.push(performance.now() - begun);
+    }
+    database.close();
+    return taken;
+  }, count);
+  await page.close();
+  return times;
+}
+
+/** Milliseconds from a link of the list to the painted job, of a job that is done. */
+export async function measureOpening(context, host, slower) {
+  const entries = another(sampleEntries("replaced-hub"), 4_001);
+  const page = await context.newPage();
+  await page.goto(host.url);
+  await page.locator("html[data-ready]").waitFor({ state: "attached" });
+  await new Quick(page).take([file("job.json", fileOf(entries))]);
+  const client = await context.newCDPSession(page);
+  await client.send("Emulation.setCPUThrottlingRate", { rate: slower });
+  const times = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    await page.evaluate(() => { location.hash = "#/"; });
+    await page.locator("main.desk").waitFor();
+    times.push(await page.evaluate((log) => new Promise((resolve) => {
+      const begun = performance.now();
+      const there = () => document.querySelector("main")?.getAttribute("aria-label")?.includes(": ");
+      const watch = new MutationObserver(() => {
+        if (!there()) return;
+        watch.disconnect();
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve(performance.now() - begun)));
+      });
+      watch.observe(document.body, { childList: true, subtree: true, attributes: true });
+      location.hash = `#/job/${log}`;
+    }), entries[0].log));
+  }
+  await page.close();
+  return { entries: entries.length, times };
+}
+
+/** Milliseconds from the navigation to the frame after a job stood in the list. */
+export async function measureHome(context, host, slower) {
+  const times = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const page = await context.newPage();
+    const client = await context.newCDPSession(page);
+    await client.send("Emulation.setCPUThrottlingRate", { rate: slower });
+    await page.addInitScript(() => {
+      window.listed = new Promise((resolve) => {
+        const watch = new MutationObserver(() => {
+          if (!document.querySelector("main li a")) return;
+          watch.disconnect();
+          requestAnimationFrame(() => requestAnimationFrame(() => resolve(performance.now())));
+        });
+        watch.observe(document, { childList: true, subtree: true });
+      });
+    });
+    await page.goto(host.url);
+    times.push(await page.evaluate(() => window.listed));
+    await page.close();
+  }
+  return times;
 }
 
 /**

@@ -163,6 +163,8 @@ export class Quick {
 
   /** Walks on until a step of this label is on the screen. `answers` differ from the usual ones. */
   async walk(until, answers = {}, look = async () => {}) {
+    // A job that was just opened is being read.
+    await expect(this.main).toHaveAttribute("aria-label", /: /);
     for (;;) {
       const label = await this.label();
       await look(label);

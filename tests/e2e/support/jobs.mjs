@@ -28,11 +28,13 @@ export function before(entries, ends) {
   return entries.slice(0, at);
 }
 
-/** A whole file of these entries, with the digest that an export would give it. */
-export function fileOf(entries) {
-  const digests = entries.map((entry) => sha256(JSON.stringify(entry))).sort();
-  const log = { kind: "job", id: entries[0].log, digest: sha256(digests.join("\n")), entries };
-  return JSON.stringify({ format: "hubslate", version: 1, made_by: "a test", logs: [log] });
+/** A whole file of these jobs, each given by its entries, with the digests that an export gives. */
+export function fileOf(...jobs) {
+  const logs = jobs.map((entries) => {
+    const digests = entries.map((entry) => sha256(JSON.stringify(entry))).sort();
+    return { kind: "job", id: entries[0].log, digest: sha256(digests.join("\n")), entries };
+  });
+  return JSON.stringify({ format: "hubslate", version: 1, made_by: "a test", logs });
 }
 
 /** The same entries as another job: its identity and those of all its entries are new. */
