@@ -9,9 +9,10 @@
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-
+use super::confirmation::numbered as device_number;
 use super::envelope::{KeptText, digest, sha256_hex};
+use super::json::{form, read, written};
+use crate::sorted::Sorted;
 
 /// What stands before the number of a file; the number has six digits, and zero is no file.
 pub const HEADER: &str = "hubslate backup ";
@@ -48,11 +49,12 @@ struct Copy {
     doubted: bool,
 }
 
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+/// Entries as (log, id, text), and how many entries each log has with them.
+type Tap = (Vec<(String, String, String)>, Vec<(String, usize)>);
+
 enum Line {
-    /// Entries as (log, id, text), and how many entries each log has with them.
-    Tap(Vec<(String, String, String)>, Vec<(String, usize)>),
+    /// What was tapped.
+    Tap(Tap),
     /// Closed logs: how many entries each has, and their digest.
     Held(Vec<(String, usize, String)>),
     /// Logs of which entries are lost; nothing that comes in later makes them whole.
@@ -60,17 +62,28 @@ enum Line {
     /// Logs that were thrown away.
     Gone(Vec<String>),
     /// A text in the place of the one that was there: log, id, text.
-    Body(String, String, String),
+    Body((String, String, String)),
     /// The last running numbers of this phone, by device. They stay when their log is closed.
     Counted(Vec<(String, u64)>),
 }
+
+form!(
+    enum Line {
+        Tap = "tap"(it),
+        Held = "held"(it),
+        Doubt = "doubt"(it),
+        Gone = "gone"(it),
+        Body = "body"(it),
+        Counted = "counted"(it),
+    }
+);
 
 impl Backup {
     /// What the files say. Their order does not matter; a file without a number is none.
     pub fn read(files: &[String]) -> Self {
         let mut in_order: Vec<(u32, &str)> =
             files.iter().filter_map(|file| numbered(file)).collect();
-        in_order.sort_unstable();
+        in_order.order();
         let mut backup = Self::default();
         for (_, text) in in_order {
             backup.read = backup.read.saturating_add(text.len());
@@ -98,7 +111,7 @@ impl Backup {
 
     fn take(&mut self, line: Line) {
         match line {
-            Line::Tap(entries, must) => {
+            Line::Tap((entries, must)) => {
                 for (log, id, text) in entries {
                     self.log(log).texts.insert(id, text);
                 }
@@ -128,7 +141,7 @@ impl Backup {
                     self.logs.remove(&log);
                 }
             }
-            Line::Body(log, id, text) => {
+            Line::Body((log, id, text)) => {
                 if let Some(kept) = self.log(log).texts.get_mut(&id) {
                     *kept = text;
                 }
@@ -262,7 +275,8 @@ impl Backup {
         for (log, copy) in self.logs.iter().filter(|(_, copy)| !copy.texts.is_empty()) {
             let entry = |(id, text): (&String, &String)| (log.clone(), id.clone(), text.clone());
             let entries = copy.texts.iter().map(entry).collect();
-            lines.push_str(&line(&Line::Tap(entries, vec![(log.clone(), copy.must)])));
+            let must = vec![(log.clone(), copy.must)];
+            lines.push_str(&line(&Line::Tap((entries, must))));
         }
         let doubted = self.logs.iter().filter(|(_, copy)| copy.doubted);
         let doubted = doubted.map(|(log, _)| log.clone()).collect();
@@ -280,19 +294,14 @@ pub fn tap(entries: &[KeptText], must: usize) -> String {
             logs.push((kept.log.clone(), must));
         }
     }
-    line(&Line::Tap(entries.iter().map(entry).collect(), logs))
+    line(&Line::Tap((entries.iter().map(entry).collect(), logs)))
 }
 
 /// The line of the running numbers that a tap of this phone takes; nothing where it has none.
 pub fn counted<'a>(texts: impl IntoIterator<Item = &'a str>) -> String {
-    #[derive(Deserialize)]
-    struct Numbered {
-        device: String,
-        n: u64,
-    }
     let mut numbers: BTreeMap<String, u64> = BTreeMap::new();
     for text in texts {
-        if let Ok(Numbered { device, n }) = serde_json::from_str(text) {
+        if let Some((device, n)) = device_number(text) {
             let last = numbers.entry(device).or_default();
             *last = n.max(*last);
         }
@@ -333,12 +342,11 @@ pub fn gone(log: &str) -> String {
 /// The line of a text that took the place of another.
 pub fn body(kept: &KeptText) -> String {
     let KeptText { log, id, text } = kept.clone();
-    line(&Line::Body(log, id, text))
+    line(&Line::Body((log, id, text)))
 }
 
 fn line(line: &Line) -> String {
-    // Texts and numbers have a JSON.
-    let json = serde_json::to_string(line).unwrap_or_default();
+    let json = written(line);
     format!("{} {json}\n", sum(&json))
 }
 
@@ -351,7 +359,7 @@ fn sum(json: &str) -> String {
 fn checked(text: &str) -> Option<Line> {
     let (kept, json) = text.split_once(' ')?;
     let same = kept == sum(json);
-    serde_json::from_str(json).ok().filter(|_| same)
+    read(json).filter(|_| same)
 }
 
 /// The number of a file and what stands after its first line. A first line that a disk made

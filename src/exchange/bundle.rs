@@ -12,6 +12,7 @@ use crate::exchange::envelope::sha256_hex;
 use crate::exchange::import::open as open_file;
 use crate::exchange::wire::decode;
 use crate::job::entry::{Entry, Event};
+use crate::sorted::map_of;
 use crate::trade::wheel_end::StepKey;
 
 /// The media type of such a file.
@@ -79,7 +80,7 @@ pub fn wanted_in(text: &str) -> Vec<Wanted> {
     let logs = open_file(text).map(|(envelope, _)| envelope.logs);
     let logs = logs.unwrap_or_default();
     let texts = logs.iter().flat_map(|log| &log.entries);
-    let entries: Vec<Entry> = texts.filter_map(|raw| decode(raw.get()).ok()).collect();
+    let entries: Vec<Entry> = texts.filter_map(|raw| decode(&raw.0).ok()).collect();
     wanted(&entries)
 }
 
@@ -183,10 +184,8 @@ pub fn held<'a>(wanted: &[Wanted], pieces: &[(String, &'a [u8])]) -> Held<'a> {
     let mut held = Held::default();
     let mut seen = BTreeSet::new();
     let mut named = BTreeSet::new();
-    let by_digest: BTreeMap<&[u8], &Wanted> = wanted
-        .iter()
-        .map(|one| (one.sha256.as_bytes(), one))
-        .collect();
+    let by_digest: BTreeMap<&[u8], &Wanted> =
+        map_of(wanted.iter().map(|one| (one.sha256.as_bytes(), one)));
     for (name, bytes) in pieces {
         let digest = sha256_hex(bytes);
         let mut digests_in_name = name.as_bytes().windows(digest.len());

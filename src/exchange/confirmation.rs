@@ -6,25 +6,19 @@
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet};
 
-use serde::Deserialize;
-
 use crate::exchange::envelope::{KeptText, digest};
 use crate::exchange::gaps::Run;
+use crate::exchange::json::parse;
 use crate::job::entry::{Held, LogId};
-
-#[derive(Deserialize)]
-struct Numbered {
-    device: String,
-    n: u64,
-}
+use crate::sorted::{Sorted, map_of, set_of};
 
 /// What one device noted in a log, by running number.
 type Noted<'a> = BTreeMap<String, Vec<(u64, &'a str)>>;
 
 /// Device and running number of a kept text.
-fn numbered(text: &str) -> Option<(String, u64)> {
-    let numbered: Numbered = serde_json::from_str(text).ok()?;
-    Some((numbered.device, numbered.n))
+pub(super) fn numbered(text: &str) -> Option<(String, u64)> {
+    let json = parse(text).ok()?;
+    Some((json.field("device")?, json.field("n")?))
 }
 
 /// The texts of a log by device, each device's by number.
@@ -36,7 +30,7 @@ fn noted(records: &[KeptText]) -> Noted<'_> {
         }
     }
     for texts in all.values_mut() {
-        texts.sort_by_key(|(n, _)| *n);
+        texts.order_by_key(|(n, _)| *n);
     }
     all
 }
@@ -97,7 +91,7 @@ const MOST_TRIED: usize = 5;
 
 /// Up to which number lines of one device are about the very entries that are here.
 fn held_through(texts: &[(u64, &str)], mut lines: Vec<&Held>) -> Option<u64> {
-    lines.sort_by_key(|line| Reverse(line.through));
+    lines.order_by_key(|line| Reverse(line.through));
     lines.dedup();
     let upto = |line: &Held| {
         texts
@@ -119,13 +113,11 @@ pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &Lines) -> Vec<&'
         by_device.entry(&line.device).or_default().push(line);
     }
     let noted = noted(records);
-    let through: BTreeMap<&str, u64> = by_device
-        .into_iter()
-        .filter_map(|(device, lines)| {
+    let through: BTreeMap<&str, u64> =
+        map_of(by_device.into_iter().filter_map(|(device, lines)| {
             let texts = noted.get(device).map_or(&[][..], Vec::as_slice);
             Some((device, held_through(texts, lines)?))
-        })
-        .collect();
+        }));
     let is_held = |text: &str| {
         let Some((device, n)) = numbered(text) else {
             return false;
@@ -146,15 +138,11 @@ pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
         *last = (*last).max(run.to);
         *count = count.saturating_add(run.count);
     }
-    let named: BTreeSet<&str> = lines
-        .of(log)
-        .iter()
-        .filter(|line| {
-            let here = here.get(line.device.as_str());
-            here.is_some_and(|(last, count)| line.through >= *last && line.count == *count)
-        })
-        .map(|line| line.device.as_str())
-        .collect();
+    let all = lines.of(log).iter().filter(|line| {
+        let here = here.get(line.device.as_str());
+        here.is_some_and(|(last, count)| line.through >= *last && line.count == *count)
+    });
+    let named: BTreeSet<&str> = set_of(all.map(|line| line.device.as_str()));
     !here.is_empty() && here.keys().all(|device| named.contains(device))
 }
 

@@ -2,10 +2,10 @@
 //!
 //! The texts of the entries are carried byte for byte; nothing here interprets a body.
 
-use serde::{Deserialize, Serialize};
-use serde_json::value::RawValue;
 use sha2::{Digest, Sha256};
 
+use crate::exchange::json::{Form, Json, Out, form, parse};
+use crate::sorted::Sorted;
 use crate::words;
 
 /// The name of the format, in every file.
@@ -55,8 +55,7 @@ pub struct KeptText {
     pub text: String,
 }
 
-/// The file as it is written.
-#[derive(Serialize, Deserialize)]
+/// The file as it is exported.
 pub(super) struct Envelope {
     pub(super) format: String,
     pub(super) version: u32,
@@ -64,15 +63,44 @@ pub(super) struct Envelope {
     pub(super) logs: Vec<StoredLog>,
 }
 
-#[derive(Serialize, Deserialize)]
+/// One log of it.
 pub(super) struct StoredLog {
     pub(super) kind: String,
     pub(super) id: String,
     pub(super) digest: String,
     /// By RFC 8785, so that any program can check it; the first files of version 1 lack it.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) canonical: Option<String>,
-    pub(super) entries: Vec<Box<RawValue>>,
+    pub(super) entries: Vec<Raw>,
+}
+
+/// How deep an envelope is taken apart: file, logs, log, entries.
+pub(super) const LEVELS: u8 = 4;
+
+form!(Envelope {
+    format,
+    version,
+    made_by,
+    logs
+});
+form!(StoredLog {
+    kind,
+    id,
+    digest,
+    canonical,
+    entries
+});
+
+/// JSON that is carried byte for byte.
+pub(super) struct Raw(pub(super) String);
+
+impl Form for Raw {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        Some(Self(json.raw().to_owned()))
+    }
+
+    fn write(&self, out: &mut Out) {
+        out.0.push_str(&self.0);
+    }
 }
 
 /// The digest of one entry: SHA-256 of its text in lower-case hex.
@@ -93,7 +121,7 @@ pub fn digest<T: AsRef<str>>(texts: impl IntoIterator<Item = T>) -> String {
 
 /// The same of the digests of its entries.
 pub(super) fn digest_of(mut digests: Vec<String>) -> String {
-    digests.sort_unstable();
+    digests.order();
     digests.dedup();
     sha256(&digests.join("\n"))
 }
@@ -116,26 +144,15 @@ pub(super) fn gone(text: &str) -> Option<(Gone, String)> {
     {
         return None;
     }
-    #[derive(Deserialize)]
-    struct Outer {
-        what: Inner,
-    }
-    #[derive(Deserialize)]
-    #[serde(rename_all = "snake_case")]
-    enum Inner {
-        Erased(Original),
-        LetGo(Original),
-    }
-    #[derive(Deserialize)]
-    struct Original {
-        sha256: String,
-    }
-    let outer: Outer = serde_json::from_str(text).ok()?;
-    let (gone, original) = match outer.what {
-        Inner::Erased(original) => (Gone::Erased, original),
-        Inner::LetGo(original) => (Gone::LetGo, original),
+    let json = parse(text).ok()?;
+    let (tag, body) = json.find("what").ok()??.tagged()?;
+    let gone = match &*tag {
+        "erased" => Gone::Erased,
+        "let_go" => Gone::LetGo,
+        _ => return None,
     };
-    is_sha256(&original.sha256).then_some((gone, original.sha256))
+    let original: String = body.field("sha256")?;
+    is_sha256(&original).then_some((gone, original))
 }
 
 fn is_sha256(text: &str) -> bool {

@@ -1,14 +1,13 @@
 //! One file a job, with the card book or the van kit beside it where that is asked for.
 
-use serde::Deserialize;
-use serde_json::value::RawValue;
-
 use crate::exchange::canonical::canonical_sha;
 use crate::exchange::envelope::{
-    Envelope, FORMAT, LogKind, MADE_BY, StoredLog, VERSION, digest_of, entry_digest,
+    FORMAT, LogKind, MADE_BY, Raw, StoredLog, VERSION, digest_of, entry_digest,
 };
+use crate::exchange::json::{parse, quoted};
 use crate::exchange::pieces::{CalledOff, InOneGo, Pieces, Waits, in_one_go};
 use crate::job::entry::LogId;
+use crate::sorted::Sorted;
 
 /// Why a file cannot be made.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -22,7 +21,7 @@ pub enum ExportError {
     },
     /// Somebody called it off.
     CalledOff,
-    /// The file could not be written down, which no text that is JSON causes.
+    /// What goes beside it could not be read or packed.
     NotWritten,
 }
 
@@ -65,17 +64,51 @@ pub async fn export_in_pieces(logs: &[Log], waits: &impl Waits) -> Result<String
     for (kind, id, texts) in logs {
         all.push(stored(*kind, id, texts, &mut pieces).await?);
     }
-    let envelope = Envelope {
-        format: FORMAT.to_owned(),
-        version: VERSION,
-        made_by: MADE_BY.to_owned(),
-        logs: all,
-    };
-    // Lines of one entry each, so that a person who opens the file can read it; a raw value is
-    // written as it came.
-    let mut text = serde_json::to_string_pretty(&envelope).map_err(|_| ExportError::NotWritten)?;
-    text.push('\n');
-    Ok(text)
+    Ok(text(&all))
+}
+
+/// The text of a file: lines of one entry each, so that a person who opens it can read it.
+fn text(logs: &[StoredLog]) -> String {
+    let mut text = format!(
+        "{{\n  \"format\": {},\n  \"version\": {VERSION},\n  \"made_by\": {},\n  \"logs\": ",
+        quoted(FORMAT),
+        quoted(MADE_BY)
+    );
+    lines(&mut text, "  ", logs, |text, log| {
+        text.push('{');
+        let canonical = log.canonical.as_ref().map(|it| ("canonical", it));
+        let fields = [
+            ("kind", &log.kind),
+            ("id", &log.id),
+            ("digest", &log.digest),
+        ];
+        for (name, value) in fields.into_iter().chain(canonical) {
+            text.push_str(&format!("\n      \"{name}\": {},", quoted(value)));
+        }
+        text.push_str("\n      \"entries\": ");
+        lines(text, "      ", &log.entries, |text, Raw(entry)| {
+            text.push_str(entry);
+        });
+        text.push_str("\n    }");
+    });
+    text.push_str("\n}\n");
+    text
+}
+
+/// A list, each of it on a line of its own.
+fn lines<T>(text: &mut String, indent: &str, all: &[T], write: impl Fn(&mut String, &T)) {
+    text.push('[');
+    for (place, one) in all.iter().enumerate() {
+        text.push_str(if place > 0 { ",\n" } else { "\n" });
+        text.push_str(indent);
+        text.push_str("  ");
+        write(text, one);
+    }
+    if !all.is_empty() {
+        text.push('\n');
+        text.push_str(indent);
+    }
+    text.push(']');
 }
 
 /// A log as it stands in a file, its entries in the order of their ids.
@@ -88,16 +121,23 @@ pub(super) async fn stored(
     texts: &[String],
     pieces: &mut Pieces<'_, impl Waits>,
 ) -> Result<StoredLog, ExportError> {
-    let mut entries: Vec<(String, Box<RawValue>)> = texts
-        .iter()
-        .map(|text| raw(id, text))
-        .collect::<Result<_, _>>()?;
-    entries.sort_by(|(a, left), (b, right)| (a, left.get()).cmp(&(b, right.get())));
-    entries.dedup_by(|(_, left), (_, right)| left.get() == right.get());
+    let mut entries: Vec<(String, &str)> = Vec::with_capacity(texts.len());
+    for text in texts {
+        let named = || {
+            let json = parse(text).ok()?;
+            Some((json.field("id")?, json.raw()))
+        };
+        entries.push(named().ok_or_else(|| ExportError::NotAnEntry {
+            log: id.clone(),
+            text: text.clone(),
+        })?);
+    }
+    entries.order();
+    entries.dedup_by(|(_, left), (_, right)| left == right);
     let (mut digests, mut canonical) = (Vec::with_capacity(entries.len()), Some(Vec::new()));
-    for (_, raw) in &entries {
-        digests.push(entry_digest(raw.get()));
-        canonical = canonical.zip(canonical_sha(raw)).map(|(mut all, one)| {
+    for (_, text) in &entries {
+        digests.push(entry_digest(text));
+        canonical = canonical.zip(canonical_sha(text)).map(|(mut all, one)| {
             all.push(one);
             all
         });
@@ -108,20 +148,9 @@ pub(super) async fn stored(
         id: id.0.clone(),
         digest: digest_of(digests),
         canonical: canonical.map(digest_of),
-        entries: entries.into_iter().map(|(_, raw)| raw).collect(),
+        entries: entries
+            .into_iter()
+            .map(|(_, text)| Raw(text.to_owned()))
+            .collect(),
     })
-}
-
-fn raw(log: &LogId, text: &str) -> Result<(String, Box<RawValue>), ExportError> {
-    #[derive(Deserialize)]
-    struct Named {
-        id: String,
-    }
-    let broken = |_| ExportError::NotAnEntry {
-        log: log.clone(),
-        text: text.to_owned(),
-    };
-    let named: Named = serde_json::from_str(text).map_err(broken)?;
-    let raw = RawValue::from_string(text.to_owned()).map_err(broken)?;
-    Ok((named.id, raw))
 }

@@ -2,13 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-
+use crate::exchange::json::form;
 use crate::job::entry::Entry;
 use crate::job::practice::OWN_COUNT;
+use crate::sorted::{Sorted, map_of};
 
 /// Running numbers of one device that follow on one another.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Run {
     /// The device.
     pub device: String,
@@ -21,6 +21,14 @@ pub struct Run {
     /// Who held the device at the last one.
     pub by: String,
 }
+
+form!(Run {
+    device,
+    from,
+    to,
+    count,
+    by
+});
 
 /// Running numbers of a device that are in no file.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,7 +55,7 @@ pub fn runs<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Vec<Run> {
 
 /// Runs that touch or overlap become one.
 fn joined(mut all: Vec<Run>) -> Vec<Run> {
-    all.sort();
+    all.order();
     let mut joined: Vec<Run> = Vec::new();
     for run in all {
         match joined.last_mut() {
@@ -94,7 +102,7 @@ pub fn holders<'a>(runs: impl IntoIterator<Item = &'a Run>) -> BTreeMap<&'a str,
         }
     }
     let holder = |(device, run): (&'a str, &'a Run)| (device, run.by.as_str());
-    last.into_iter().map(holder).collect()
+    map_of(last.into_iter().map(holder))
 }
 
 #[cfg(test)]

@@ -1,10 +1,8 @@
 //! Reading a file of another phone: it is taken whole or refused, and nothing is changed here.
 
-use serde::Deserialize;
-use serde_json::error::Category;
-
 use crate::exchange::belongs::conflict;
-use crate::exchange::envelope::{Envelope, FORMAT, KeptText, LogKind, VERSION};
+use crate::exchange::envelope::{Envelope, FORMAT, KeptText, LEVELS, LogKind, VERSION};
+use crate::exchange::json::{Form, NotJson, parse_to};
 use crate::exchange::pieces::{CalledOff, InOneGo, Pieces, Waits, in_one_go};
 use crate::exchange::rescue::{self, Rescue};
 use crate::exchange::wire::WireError;
@@ -212,33 +210,21 @@ fn plain(text: &str) -> &str {
 
 /// The envelope alone, nothing in it looked at.
 fn envelope(text: &str) -> Result<Envelope, ImportError> {
-    match serde_json::from_str::<Envelope>(text) {
-        Ok(envelope) => {
-            known(&envelope.format, u64::from(envelope.version))?;
-            Ok(envelope)
-        }
-        // Format and version come first: a newer file may look otherwise in all else.
-        Err(error) => Err(head(text).err().unwrap_or_else(|| damaged(&error))),
-    }
+    let json = parse_to(text, LEVELS).map_err(|error| refused(text, error))?;
+    let unfit = || refused(text, NotJson::of_whole(text));
+    // Format and version come first: a newer file may look otherwise in all else.
+    let (format, version): (Option<String>, _) = (json.field("format"), json.field("version"));
+    known(&format.ok_or_else(unfit)?, version.ok_or_else(unfit)?)?;
+    Envelope::read(&json).ok_or_else(unfit)
 }
 
-/// What format and version alone say of a file.
-fn head(text: &str) -> Result<(), ImportError> {
-    #[derive(Deserialize)]
-    struct Head {
-        format: String,
-        version: u64,
+/// Why a text with such a fault is no file.
+fn refused(text: &str, error: NotJson) -> ImportError {
+    match error {
+        NotJson { cut_off: true, .. } => ImportError::CutOff,
+        NotJson { line, .. } if looks_like(text, FORMAT) => ImportError::Damaged { line },
+        NotJson { .. } => ImportError::NotOurs,
     }
-    let head: Head = serde_json::from_str(text).map_err(|error| {
-        if error.classify() == Category::Eof || ends_in_a_number(text) {
-            ImportError::CutOff
-        } else if looks_like(text, FORMAT) {
-            damaged(&error)
-        } else {
-            ImportError::NotOurs
-        }
-    })?;
-    known(&head.format, head.version)
 }
 
 fn known(format: &str, version: u64) -> Result<(), ImportError> {
@@ -248,17 +234,6 @@ fn known(format: &str, version: u64) -> Result<(), ImportError> {
         0 => Err(ImportError::NotOurs),
         _ => Ok(()),
     }
-}
-
-/// Whether the text is cut within a number, such as after its sign or its point: with one more
-/// digit nothing but the end is missing.
-fn ends_in_a_number(text: &str) -> bool {
-    let longer = serde_json::from_str::<serde::de::IgnoredAny>(&format!("{text}0"));
-    longer.is_err_and(|error| error.classify() == Category::Eof)
-}
-
-fn damaged(error: &serde_json::Error) -> ImportError {
-    ImportError::Damaged { line: error.line() }
 }
 
 /// Whether the text begins as this program writes this format, spaces aside.

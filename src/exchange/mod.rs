@@ -1,4 +1,4 @@
-//! Files in and out: the only serde types, schema, export, import, merge, verification.
+//! Files in and out: JSON and its forms, schema, export, import, merge, verification.
 
 pub mod backup;
 mod belongs;
@@ -18,6 +18,7 @@ pub mod gaps;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
 pub mod import;
+pub(crate) mod json;
 pub mod merge;
 pub mod paper;
 pub mod pieces;

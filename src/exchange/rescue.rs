@@ -5,18 +5,17 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use serde::Deserialize;
-use serde_json::value::RawValue;
-
 use crate::exchange::backup::Backup;
 use crate::exchange::belongs::belongs;
 use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
 use crate::exchange::export::stored;
 use crate::exchange::import::{EntryError, ImportError, MAX_JOINS, is_log_id, looks_like, record};
+use crate::exchange::json::{Form, Json, NotJson, parse_to, read, unquoted};
 use crate::exchange::merge::merge;
 use crate::exchange::pieces::{InOneGo, Pieces, in_one_go};
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
+use crate::sorted::{Sorted, map_of, set_of};
 use crate::text::{self, Lang, Verified};
 
 /// The name of the format, in every rescue file.
@@ -91,48 +90,29 @@ impl SetAside {
     }
 }
 
-/// The file as `public/crash.js` writes it.
-#[derive(Deserialize)]
-struct Saved {
-    format: String,
-    version: u64,
-    entries: Option<Vec<Box<RawValue>>>,
-    aside: Option<Vec<Box<RawValue>>>,
-    local: Option<BTreeMap<String, Box<RawValue>>>,
-    backup: Option<Box<RawValue>>,
-    #[serde(default)]
-    problems: Vec<String>,
-}
+/// How deep the file is taken apart: file, records, record.
+const LEVELS: u8 = 3;
 
-/// The logs of a rescue file as those of an ordinary one, and the rest of it.
+/// The logs of a rescue file as those of an ordinary one, and the rest of it. It is the file that
+/// `public/crash.js` writes.
 ///
 /// # Errors
 /// [`ImportError`] for a text that is no rescue file, or no whole one.
 pub(super) fn open(text: &str) -> Result<(Envelope, Rescue), ImportError> {
-    let saved: Saved =
-        serde_json::from_str(text).map_err(|error| match looks_like(text, FORMAT) {
-            true => ImportError::Damaged { line: error.line() },
-            false => ImportError::NotOurs,
-        })?;
-    match saved.version {
-        _ if saved.format != FORMAT => return Err(ImportError::NotOurs),
+    let damaged = |NotJson { line, .. }| match looks_like(text, FORMAT) {
+        true => ImportError::Damaged { line },
+        false => ImportError::NotOurs,
+    };
+    let unfit = || damaged(NotJson::of_whole(text));
+    let json = parse_to(text, LEVELS).map_err(damaged)?;
+    let mut parts = parts(&json).ok_or_else(unfit)?;
+    let (format, version): (Option<String>, _) = (json.field("format"), json.field("version"));
+    let format = format.ok_or_else(unfit)?;
+    match version.ok_or_else(unfit)? {
+        _ if format != FORMAT => return Err(ImportError::NotOurs),
         0 => return Err(ImportError::NotOurs),
         version if version > VERSION => return Err(ImportError::Newer { version }),
         _ => {}
-    }
-    let mut parts = Parts::default();
-    parts.rescue.problems = saved.problems;
-    for (place, raw) in (1..).zip(saved.entries.unwrap_or_default()) {
-        parts.entry(place, &raw);
-    }
-    for (place, raw) in (1..).zip(saved.aside.unwrap_or_default()) {
-        parts.set_aside_before(place, &raw);
-    }
-    for (key, raw) in saved.local.unwrap_or_default() {
-        parts.local(&key, &raw);
-    }
-    if let Some(raw) = saved.backup {
-        parts.backup(&raw);
     }
     let mut logs = Vec::new();
     for (id, found) in parts.logs {
@@ -145,6 +125,34 @@ pub(super) fn open(text: &str) -> Result<(Envelope, Rescue), ImportError> {
         logs,
     };
     Ok((envelope, parts.rescue))
+}
+
+/// What the file holds; what is not there or `null` is nothing.
+fn parts(json: &Json<'_>) -> Option<Parts> {
+    let mut parts = Parts::default();
+    let problems: Option<Vec<String>> = json.field("problems")?;
+    parts.rescue.problems = problems.unwrap_or_default();
+    let given = |name| Some(json.find(name).ok()?.filter(|it| it.raw() != "null"));
+    let list = |name| match given(name)? {
+        Some(all) => all.list(),
+        None => Some(&[][..]),
+    };
+    for (place, record) in (1..).zip(list("entries")?) {
+        parts.entry(place, record);
+    }
+    for (place, aside) in (1..).zip(list("aside")?) {
+        parts.set_aside_before(place, aside);
+    }
+    let local = given("local")?.map(|it| it.map().ok_or(())).transpose();
+    let mut local: Vec<_> = local.ok()?.unwrap_or_default().iter().collect();
+    local.order_by(|(a, _), (b, _)| a.cmp(b));
+    for (key, value) in local {
+        parts.local(&unquoted(key)?, value);
+    }
+    if let Some(backup) = given("backup")? {
+        parts.backup(backup);
+    }
+    Some(parts)
 }
 
 /// A record with the place it was found at.
@@ -167,41 +175,36 @@ struct Parts {
 }
 
 impl Parts {
-    fn entry(&mut self, place: usize, raw: &RawValue) {
-        #[derive(Deserialize)]
-        struct Record {
-            log: String,
-            id: String,
-            text: String,
-        }
+    fn entry(&mut self, place: usize, json: &Json<'_>) {
         let key = format!("entries {place}");
-        let Ok(Record { log, id, text }) = serde_json::from_str(raw.get()) else {
-            return self.aside(None, key, RescueError::NotARecord, raw.get());
+        let kept = || {
+            Some(KeptText {
+                log: json.field("log")?,
+                id: json.field("id")?,
+                text: json.field("text")?,
+            })
         };
-        let places = self.logs.entry(log.clone()).or_default();
-        let kept = KeptText { log, id, text };
+        let Some(kept) = kept() else {
+            return self.aside(None, key, RescueError::NotARecord, json.raw());
+        };
+        let places = self.logs.entry(kept.log.clone()).or_default();
         places.journal.push(Found { key, kept });
     }
 
-    fn set_aside_before(&mut self, place: usize, raw: &RawValue) {
-        #[derive(Deserialize)]
-        struct Aside {
-            why: String,
-            text: String,
-        }
+    fn set_aside_before(&mut self, place: usize, json: &Json<'_>) {
         let key = format!("aside {place}");
-        match serde_json::from_str(raw.get()) {
-            Ok(Aside { why, text }) => {
+        let (why, text): (Option<String>, Option<String>) = (json.field("why"), json.field("text"));
+        match why.zip(text) {
+            Some((why, text)) => {
                 self.aside(None, key, RescueError::SetAsideBefore(why), &text);
             }
-            Err(_) => self.aside(None, key, RescueError::NotARecord, raw.get()),
+            None => self.aside(None, key, RescueError::NotARecord, json.raw()),
         }
     }
 
     /// A value of localStorage: the second copy of one tap, as (id, text), or of one entry alone.
-    fn local(&mut self, key: &str, raw: &RawValue) {
-        let value = serde_json::from_str::<String>(raw.get());
-        let value = value.unwrap_or_else(|_| raw.get().to_owned());
+    fn local(&mut self, key: &str, json: &Json<'_>) {
+        let value = json.text().unwrap_or_else(|| json.raw().into());
         if let Some(before) = key.strip_prefix(UNREADABLE) {
             let error = RescueError::SetAsideBefore(before.to_owned());
             return self.aside(None, key.to_owned(), error, &value);
@@ -213,9 +216,8 @@ impl Parts {
             return self.aside(None, key.to_owned(), RescueError::NotARecord, &value);
         };
         let one = |text| vec![(id.to_owned(), text)];
-        let tap = serde_json::from_str::<Vec<(String, String)>>(&value)
-            .or_else(|_| serde_json::from_str(&value).map(one));
-        let Ok(tap) = tap else {
+        let tap: Option<Vec<(String, String)>> = read(&value).or_else(|| read(&value).map(one));
+        let Some(tap) = tap else {
             let log = Some(log.to_owned());
             return self.aside(log, key.to_owned(), RescueError::NotARecord, &value);
         };
@@ -232,14 +234,10 @@ impl Parts {
     }
 
     /// The texts of the backup journal's files.
-    fn backup(&mut self, raw: &RawValue) {
-        let Ok(files) = serde_json::from_str::<Vec<String>>(raw.get()) else {
-            return self.aside(
-                None,
-                "backup".to_owned(),
-                RescueError::NotARecord,
-                raw.get(),
-            );
+    fn backup(&mut self, json: &Json<'_>) {
+        let Some(files) = Vec::read(json) else {
+            let key = "backup".to_owned();
+            return self.aside(None, key, RescueError::NotARecord, json.raw());
         };
         let backup = Backup::read(&files);
         for log in backup.open_logs() {
@@ -333,14 +331,10 @@ fn union(rescue: &mut Rescue, journal: Vec<Found>, second: Vec<Found>) -> BTreeM
     let kept = |all: &[Found]| -> Vec<KeptText> { all.iter().map(|it| it.kept.clone()).collect() };
     let first = merge(&[], &kept(&journal));
     let then = merge(&first.add, &kept(&second));
-    let edited: BTreeSet<String> = first
-        .edited
-        .into_iter()
-        .chain(then.edited)
-        .map(|id| id.0)
-        .collect();
+    let edited = first.edited.into_iter().chain(then.edited);
+    let edited: BTreeSet<String> = set_of(edited.map(|id| id.0));
     let whole = first.add.into_iter().chain(then.add).chain(then.replace);
-    let union: BTreeMap<String, String> = whole.map(|kept| (kept.id, kept.text)).collect();
+    let union: BTreeMap<String, String> = map_of(whole.map(|kept| (kept.id, kept.text)));
     for found in journal.into_iter().chain(second) {
         let id = &found.kept.id;
         if edited.contains(id) && union.get(id) != Some(&found.kept.text) {

@@ -1,9 +1,8 @@
 //! What the list of jobs shows of one job: derived from its sheet, disposable, made again at will.
 
-use serde::{Deserialize, Serialize};
-
 use crate::exchange::erase::pseudonym;
 use crate::exchange::gaps::{Run, runs};
+use crate::exchange::json::{form, read, written};
 use crate::exchange::tally::Tally;
 use crate::job::bill::still_to_pay;
 use crate::job::ending::watched;
@@ -20,7 +19,7 @@ use crate::trade::wheel_end::{Choice, Step, StepKey, StepSpec};
 const VERSION: u32 = 8;
 
 /// A part that was fitted.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Fitted {
     /// Its number.
     pub number: String,
@@ -29,7 +28,7 @@ pub struct Fitted {
 }
 
 /// One line of the list.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Summary {
     pub(super) v: u32,
     /// The job.
@@ -91,6 +90,40 @@ pub struct Summary {
     /// How many entries it has, where it is too long and was not read; else 0.
     pub too_long: usize,
 }
+
+form!(Fitted { number, lot });
+form!(Summary {
+    v,
+    log,
+    plate,
+    name,
+    phone,
+    family,
+    vin,
+    next,
+    phase,
+    loose,
+    incomplete,
+    ending,
+    due,
+    waiting,
+    declined_stop,
+    unpaid,
+    parts,
+    came_back,
+    invoice,
+    recheck,
+    practice,
+    tally,
+    touched,
+    day,
+    time,
+    van,
+    let_go,
+    erased,
+    runs,
+    too_long,
+});
 
 impl Summary {
     /// The line of a job; `steps` are those of its plan, `next` the one that comes next.
@@ -154,14 +187,12 @@ impl Summary {
 
     /// The text it is kept as.
     pub fn to_text(&self) -> String {
-        serde_json::to_string(self).unwrap_or_default()
+        written(self)
     }
 
     /// The line of a text, unless it is of another form.
     pub fn from_text(text: &str) -> Option<Self> {
-        serde_json::from_str::<Self>(text)
-            .ok()
-            .filter(|summary| summary.v == VERSION)
+        read(text).filter(|summary: &Self| summary.v == VERSION)
     }
 
     /// The name it is shown under: its plate, or a pseudonym where its person is gone.

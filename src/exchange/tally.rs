@@ -1,7 +1,6 @@
 //! What one job adds to the counts of a shop, as it is kept beside its line in the list.
 
-use serde::{Deserialize, Serialize};
-
+use crate::exchange::json::form;
 use crate::job::tally::{self as facts, Part};
 use crate::job::{JobState, plan};
 use crate::trade::damage::Damage;
@@ -12,7 +11,7 @@ use crate::trade::wheel_end::{Item, ItemKind, ItemState, StepSpec};
 pub type Counts = (usize, usize);
 
 /// What one job adds.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Tally {
     /// The phone that began it, which stands for its van.
     pub van: String,
@@ -39,7 +38,7 @@ pub struct Tally {
 }
 
 /// One corner where a new part was put in.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Replaced {
     /// Whether the decision was to replace it.
     pub decided: bool,
@@ -48,6 +47,25 @@ pub struct Replaced {
     /// The code of what was seen on the old part; empty where nothing was said.
     pub seen: String,
 }
+
+form!(Tally {
+    van,
+    kind,
+    finished,
+    last,
+    corners,
+    came_back_for,
+    minutes,
+    later,
+    quick,
+    reasons,
+    clicks,
+});
+form!(Replaced {
+    decided,
+    mended,
+    seen
+});
 
 impl Tally {
     /// What a job adds; `steps` are those of its plan.

@@ -1,11 +1,10 @@
 //! localStorage: settings, drafts of half-typed fields, and the second copy of open jobs.
 //!
 //! It reaches the disk late (a kill can lose a minute), so it is never the record while the
-//! journal works. Every call asks web-sys first whether the storage is there, since gloo-storage
-//! throws where it is not.
+//! journal works. Each value is JSON, which the browser itself reads and writes.
 
-use gloo_storage::errors::StorageError;
-use gloo_storage::{LocalStorage, Storage as _};
+use js_sys::{Array, JSON};
+use wasm_bindgen::{JsCast, JsValue};
 
 use super::js;
 use super::keys;
@@ -88,8 +87,7 @@ impl Local {
             .iter()
             .map(|record| (record.id.clone(), record.text.clone()))
             .collect();
-        storage()?;
-        LocalStorage::set(keys::entry(&first.log, &first.id), tap).map_err(|error| problem(&error))
+        self.write_tap_as(&keys::entry(&first.log, &first.id), &tap)
     }
 
     /// Puts another text in the place of one record's, where it is here.
@@ -104,7 +102,7 @@ impl Local {
             let mut tap = self.tap(&key)?;
             if let Some((_, text)) = tap.iter_mut().find(|(id, _)| *id == new.id) {
                 text.clone_from(&new.text);
-                return LocalStorage::set(key, tap).map_err(|error| problem(&error));
+                return self.write_tap_as(&key, &tap);
             }
         }
         Ok(())
@@ -190,34 +188,49 @@ impl Local {
     }
 
     fn read(&self, key: &str) -> Result<Option<String>, StoreError> {
-        storage()?;
-        match LocalStorage::get::<String>(key) {
-            Ok(text) => Ok(Some(text)),
-            Err(StorageError::KeyNotFound(_)) => Ok(None),
-            Err(StorageError::SerdeError(_)) => self.move_aside(key).map(|()| None),
-            Err(error) => Err(problem(&error)),
-        }
+        self.parsed(key, |value| value.as_string())
     }
 
     /// The ids and texts of one tap; none where it cannot be read.
     fn tap(&self, key: &str) -> Result<Tap, StoreError> {
-        storage()?;
-        match LocalStorage::get::<Tap>(key) {
-            Ok(tap) => Ok(tap),
-            Err(StorageError::KeyNotFound(_)) => Ok(Vec::new()),
-            Err(StorageError::SerdeError(_)) => self.move_aside(key).map(|()| Vec::new()),
-            Err(error) => Err(problem(&error)),
+        Ok(self.parsed(key, tap_of)?.unwrap_or_default())
+    }
+
+    /// What is kept under a key; what cannot be read is moved aside.
+    fn parsed<T>(
+        &self,
+        key: &str,
+        read: impl Fn(&JsValue) -> Option<T>,
+    ) -> Result<Option<T>, StoreError> {
+        let Some(raw) = storage()?.get_item(key).map_err(refused)? else {
+            return Ok(None);
+        };
+        match JSON::parse(&raw).ok().and_then(|value| read(&value)) {
+            Some(value) => Ok(Some(value)),
+            None => self.move_aside(key).map(|()| None),
         }
     }
 
     fn write(&self, key: &str, text: &str) -> Result<(), StoreError> {
-        storage()?;
-        LocalStorage::set(key, text).map_err(|error| problem(&error))
+        self.put(key, &JsValue::from_str(text))
+    }
+
+    fn write_tap_as(&self, key: &str, tap: &Tap) -> Result<(), StoreError> {
+        let pair = |(id, text): &(String, String)| {
+            Array::of2(&JsValue::from_str(id), &JsValue::from_str(text))
+        };
+        self.put(key, &tap.iter().map(pair).collect::<Array>())
+    }
+
+    fn put(&self, key: &str, value: &JsValue) -> Result<(), StoreError> {
+        let text = JSON::stringify(value).map_err(refused)?;
+        let text = String::from(text);
+        storage()?.set_item(key, &text).map_err(refused)
     }
 
     fn remove(&self, key: &str) -> Result<(), StoreError> {
-        storage()?;
-        LocalStorage::delete(key);
+        // What is not there need not be removed.
+        let _ = storage()?.remove_item(key);
         Ok(())
     }
 
@@ -227,7 +240,6 @@ impl Local {
         let Ok(Some(raw)) = storage.get_item(key) else {
             return Ok(());
         };
-        let refused = |error| StoreError::from_error_name(&js::error_name(&error));
         storage
             .set_item(&free_aside(&storage, key), &raw)
             .map_err(refused)?;
@@ -259,11 +271,17 @@ fn storage() -> Result<web_sys::Storage, StoreError> {
         .ok_or(StoreError::Denied)
 }
 
-fn problem(error: &StorageError) -> StoreError {
-    match error {
-        StorageError::JsError(error) => StoreError::from_error_name(&error.name),
-        StorageError::SerdeError(_) | StorageError::KeyNotFound(_) => StoreError::Refused {
-            name: "DataError".to_owned(),
-        },
-    }
+fn refused(error: JsValue) -> StoreError {
+    StoreError::from_error_name(&js::error_name(&error))
+}
+
+/// The ids and texts of a tap; nothing where it is another value.
+fn tap_of(value: &JsValue) -> Option<Tap> {
+    let pair = |pair: JsValue| {
+        let pair: Array = pair.dyn_into().ok()?;
+        let is_pair = pair.length() == 2;
+        is_pair.then(|| Some((pair.get(0).as_string()?, pair.get(1).as_string()?)))?
+    };
+    let all: &Array = value.dyn_ref()?;
+    all.iter().map(pair).collect()
 }

@@ -4,11 +4,12 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::import::MAX_JOINS;
+use crate::exchange::json::parse;
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
 use crate::job::is_tangled;
 use crate::platform::record::{Record, StoreError};
-use crate::sorted::set_of;
+use crate::sorted::{map_of, set_of};
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
 pub trait Store {
@@ -174,7 +175,7 @@ async fn read_up_to<S: Store>(
 fn unread(records: impl Iterator<Item = Record>) -> Read {
     let records = records.filter(|record| is_named(&record.text));
     let texts = records.map(|record| (record.id, record.text));
-    let texts: BTreeMap<String, String> = texts.collect();
+    let texts: BTreeMap<String, String> = map_of(texts);
     Read {
         too_long: Some(texts.len()),
         texts,
@@ -184,8 +185,8 @@ fn unread(records: impl Iterator<Item = Record>) -> Read {
 
 /// Whether a text is JSON with an id, which is all that a file asks of it.
 fn is_named(text: &str) -> bool {
-    let value = serde_json::from_str::<serde_json::Value>(text);
-    value.is_ok_and(|value| value.get("id").is_some_and(serde_json::Value::is_string))
+    let id = parse(text).ok().and_then(|json| json.field::<String>("id"));
+    id.is_some()
 }
 
 fn take(read: &mut Read, record: Record) -> bool {

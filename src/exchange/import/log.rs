@@ -2,12 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use serde::Deserialize;
-
 use super::{EntryError, ImportError, IncomingLog, MAX_JOINS, is_log_id, is_uuid};
 use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::{canonical_entry, canonical_sha};
-use crate::exchange::envelope::{KeptText, LogKind, StoredLog, digest_of, entry_digest, gone};
+use crate::exchange::envelope::{KeptText, LogKind, Raw, StoredLog, digest_of, entry_digest, gone};
+use crate::exchange::json::parse;
 use crate::exchange::pieces::{CalledOff, Pieces, Waits};
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::{Entry, LogId};
@@ -32,12 +31,16 @@ pub(in crate::exchange) async fn texts(
     stored: &StoredLog,
     pieces: &mut Pieces<'_, impl Waits>,
 ) -> Result<(Vec<String>, Came), CalledOff> {
-    let came: Vec<&str> = stored.entries.iter().map(|raw| raw.get()).collect();
+    let came: Vec<&str> = stored
+        .entries
+        .iter()
+        .map(|Raw(text)| text.as_str())
+        .collect();
     let plain = || came.iter().map(|text| (*text).to_owned()).collect();
     let (mut digests, mut canonical) = (Vec::with_capacity(came.len()), Some(Vec::new()));
-    for raw in &stored.entries {
-        digests.push(entry_digest(raw.get()));
-        canonical = canonical.zip(canonical_sha(raw)).map(|(mut all, one)| {
+    for text in &came {
+        digests.push(entry_digest(text));
+        canonical = canonical.zip(canonical_sha(text)).map(|(mut all, one)| {
             all.push(one);
             all
         });
@@ -142,32 +145,31 @@ type Recorded = (KeptText, Result<Entry, WireError>);
 
 /// The record of a text that is an entry of this log.
 pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, EntryError> {
-    #[derive(Deserialize)]
-    struct Named {
-        id: String,
-        log: String,
-    }
     let read = decode(text);
     let named = match &read {
-        Ok(entry) => Named {
-            id: entry.id.0.clone(),
-            log: entry.log.0.clone(),
-        },
-        Err(_) => serde_json::from_str(text).map_err(|_| EntryError::NotAnEntry)?,
+        Ok(entry) => Some((entry.id.0.clone(), entry.log.0.clone())),
+        Err(_) => named(text),
     };
-    if !is_uuid(&named.id) {
+    let (id, of) = named.ok_or(EntryError::NotAnEntry)?;
+    if !is_uuid(&id) {
         return Err(EntryError::BadId);
     }
-    if named.log != log {
+    if of != log {
         return Err(EntryError::OtherLog);
     }
     if let Err(WireError::NotJson | WireError::NotAnEntry) = read {
         return Err(EntryError::NotAnEntry);
     }
     let record = KeptText {
-        log: named.log,
-        id: named.id,
+        log: of,
+        id,
         text: text.to_owned(),
     };
     Ok((record, read))
+}
+
+/// The id and the log that a text names.
+fn named(text: &str) -> Option<(String, String)> {
+    let json = parse(text).ok()?;
+    Some((json.field("id")?, json.field("log")?))
 }

@@ -1,9 +1,8 @@
 //! From the facts to their lines.
 
-use serde_json::to_string;
-
 use super::line::{field, line, number, stage};
 use super::{Paper, round};
+use crate::exchange::json::written;
 use crate::job::entry::{Decided, Event, Moved, Reading, RunoutReading, Side};
 use crate::trade::fastening::{CardBody, CardSource, SpecCard, TorqueBody};
 use crate::trade::play::{Dial, Way};
@@ -299,7 +298,7 @@ fn told_way(way: &Way) -> [String; 4] {
 
 /// The shortest digits that give the number back.
 fn digits(value: f64) -> String {
-    to_string(&value).unwrap_or_default()
+    written(&value)
 }
 
 /// Each round once: `1=0>6.3`, or one side alone.

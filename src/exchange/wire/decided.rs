@@ -1,262 +1,218 @@
-//! What a decision rested on, as it is stored: lengths in millimetres, to a nanometre.
+//! What a decision or a proof rested on, as it is stored: lengths in millimetres, to a nanometre.
 
-use serde::{Deserialize, Serialize};
-
-use crate::exchange::wire::card::{WayText, lower_way, raise_way, word};
-use crate::job::entry::Inputs;
+use crate::exchange::json::{Form, Json, Out, form};
+use crate::job::entry::{Inputs, Proved};
 use crate::job::reason::{why_not, why_not_of};
-use crate::trade::answer::Answer;
+use crate::trade::play::way::Difference;
 use crate::trade::play::{
-    BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures, Ground, Heat,
-    Limit, LimitSource, Road, Source, StopSign, Test, WhyNot,
+    After, Budget, Comparison, Component, Conformity, Evidence, Figures, Limit, WhyNot,
 };
-use crate::units::{Length, LengthUnit};
-use crate::word::Word;
+use crate::units::Length;
 
-/// Everything that a decision rested on.
-#[derive(Serialize, Deserialize)]
-pub(super) struct InputsText {
-    sets: Vec<SetText>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    together: Option<FiguresText>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    card_apart: Option<String>,
-    rough: String,
-    noisy: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    felt: Option<String>,
-    brake_held: String,
-    road: String,
-    heat: String,
-    stop_signs: Vec<String>,
-    not_done: Vec<String>,
-    rests_on: Vec<String>,
-}
+form!(Component { source, u("u_mm"), dof });
+form!(Limit { value("mm"), source, way });
+form!(Proved { corner, rules, set, roughness("rough"), noise("noisy"), outcome(..) });
 
-/// A set by its number.
-#[derive(Serialize, Deserialize)]
-struct SetText {
-    set: u8,
-    #[serde(flatten)]
-    figures: FiguresText,
-}
+impl Form for WhyNot {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        why_not_of(&json.text()?)
+    }
 
-/// What a mean said.
-#[derive(Serialize, Deserialize)]
-pub(super) struct FiguresText {
-    mean_mm: f64,
-    cycles: usize,
-    parts: Vec<PartText>,
-    u_mm: f64,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    dof: Option<f64>,
-    expanded_mm: f64,
-    g: f64,
-    limit: LimitText,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    apart: Option<String>,
-    result: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    proven: Option<bool>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    chance: Option<f64>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    beyond_rig: Option<bool>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    resolution_mm: Option<f64>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    why: Option<String>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct PartText {
-    source: String,
-    u_mm: f64,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    dof: Option<f64>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct LimitText {
-    mm: f64,
-    source: String,
-    way: WayText,
-}
-
-pub(super) fn mm(length: Length) -> f64 {
-    length.in_unit(LengthUnit::Millimetre)
-}
-
-pub(super) fn codes<W: Word>(words: &[W]) -> Vec<String> {
-    words
-        .iter()
-        .map(|word| word.word_code().to_owned())
-        .collect()
-}
-
-/// The stored form.
-pub(super) fn lower(inputs: &Inputs) -> InputsText {
-    let evidence = &inputs.evidence;
-    InputsText {
-        sets: inputs
-            .sets
-            .iter()
-            .map(|(set, figures)| SetText {
-                set: *set,
-                figures: lower_figures(figures),
-            })
-            .collect(),
-        together: inputs.joined.as_ref().map(lower_figures),
-        card_apart: evidence.card_apart.map(|why| why_not(why).to_owned()),
-        rough: evidence.roughness.code().to_owned(),
-        noisy: evidence.noise.code().to_owned(),
-        felt: evidence.felt.map(|felt| felt.code().to_owned()),
-        brake_held: evidence.brake_held.code().to_owned(),
-        road: evidence.road.code().to_owned(),
-        heat: evidence.heat.code().to_owned(),
-        stop_signs: codes(&evidence.stop_signs),
-        not_done: codes(&evidence.not_done),
-        rests_on: codes(&inputs.rests_on),
+    fn write(&self, out: &mut Out) {
+        out.text(why_not(*self));
     }
 }
 
-pub(super) fn lower_figures(of: &Figures) -> FiguresText {
-    let part = |part: &Component| PartText {
-        source: part.source.code().to_owned(),
-        u_mm: mm(part.u),
-        dof: part.dof,
-    };
-    let proven = match of.conformity {
-        Conformity::MovementSeen { proven, .. } => Some(proven),
-        _ => None,
-    };
-    let resolution_mm = match of.conformity {
-        Conformity::NoMovementSeen { resolution } => Some(mm(resolution)),
-        _ => None,
-    };
-    let why = match of.conformity {
-        Conformity::NoComparison(why) => Some(why_not(why).to_owned()),
-        _ => None,
-    };
-    FiguresText {
-        mean_mm: mm(of.play),
-        cycles: of.cycles,
-        parts: of.budget.components.iter().map(part).collect(),
-        u_mm: mm(of.budget.u_c),
-        dof: of.budget.dof_eff,
-        expanded_mm: mm(of.budget.expanded95),
-        g: of.budget.g,
-        limit: LimitText {
-            mm: mm(of.limit.value),
-            source: of.limit.source.code().to_owned(),
-            way: lower_way(&of.limit.way),
-        },
-        apart: of.apart.map(|apart| why_not(WhyNot::Way(apart)).to_owned()),
-        result: of.conformity.code().to_owned(),
-        proven,
-        chance: of.conformity.comparison().map(|of| of.conformance),
-        beyond_rig: of.conformity.comparison().map(|of| of.beyond_rig),
-        resolution_mm,
-        why,
+impl Form for Difference {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        match WhyNot::read(json)? {
+            WhyNot::Way(apart) => Some(apart),
+            WhyNot::Mark(_) => None,
+        }
+    }
+
+    fn write(&self, out: &mut Out) {
+        WhyNot::Way(*self).write(out);
     }
 }
 
-pub(super) fn words<W: Word>(codes: &[String]) -> Option<Vec<W>> {
-    codes.iter().map(|code| W::of_code(code)).collect()
+impl Form for Box<Figures> {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        Figures::read(json).map(Self::new)
+    }
+
+    fn write(&self, out: &mut Out) {
+        Figures::write(self, out);
+    }
 }
 
-/// What the stored form says, if every word of it is known and no uncertainty is zero.
-pub(super) fn raise(stored: InputsText) -> Option<Box<Inputs>> {
-    let set = |stored: SetText| Some((stored.set, raise_figures(stored.figures)?));
-    let joined = match stored.together {
-        Some(both) => Some(raise_figures(both)?),
-        None => None,
-    };
-    let evidence = Evidence {
-        card_apart: word(stored.card_apart, why_not_of)?,
-        roughness: Answer::from_code(&stored.rough)?,
-        noise: Answer::from_code(&stored.noisy)?,
-        felt: word(stored.felt, Felt::from_code)?,
-        brake_held: BrakeHeld::from_code(&stored.brake_held)?,
-        road: Road::from_code(&stored.road)?,
-        heat: Heat::from_code(&stored.heat)?,
-        stop_signs: words::<StopSign>(&stored.stop_signs)?,
-        not_done: words::<Test>(&stored.not_done)?,
-        ..Evidence::nothing()
-    };
-    Some(Inputs::stored(
-        stored.sets.into_iter().map(set).collect::<Option<_>>()?,
-        joined,
-        evidence,
-        words::<Ground>(&stored.rests_on)?,
-    ))
+impl Form for Inputs {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        <Box<Self>>::read(json).map(|inputs| *inputs)
+    }
+
+    fn fields(&self, out: &mut Out) {
+        let evidence = &self.evidence;
+        out.name("sets");
+        out.list(&self.sets, |out, (set, figures)| {
+            out.open();
+            out.field("set", set);
+            figures.fields(out);
+            out.close();
+        });
+        out.field("together", &self.joined);
+        out.field("card_apart", &evidence.card_apart);
+        out.field("rough", &evidence.roughness);
+        out.field("noisy", &evidence.noise);
+        out.field("felt", &evidence.felt);
+        out.field("brake_held", &evidence.brake_held);
+        out.field("road", &evidence.road);
+        out.field("heat", &evidence.heat);
+        out.field("stop_signs", &evidence.stop_signs);
+        out.field("not_done", &evidence.not_done);
+        out.field("rests_on", &self.rests_on);
+    }
 }
 
-pub(super) fn length(mm: f64) -> Option<Length> {
-    Length::new(mm, LengthUnit::Millimetre).ok()
+impl Form for Box<Inputs> {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        let sets = json.find("sets").ok()??.list()?.iter();
+        let set = |set: &Json<'_>| Some((set.field("set")?, Figures::read(set)?));
+        let evidence = Evidence {
+            card_apart: json.field("card_apart")?,
+            roughness: json.field("rough")?,
+            noise: json.field("noisy")?,
+            felt: json.field("felt")?,
+            brake_held: json.field("brake_held")?,
+            road: json.field("road")?,
+            heat: json.field("heat")?,
+            stop_signs: json.field("stop_signs")?,
+            not_done: json.field("not_done")?,
+            ..Evidence::nothing()
+        };
+        Some(Inputs::stored(
+            sets.map(set).collect::<Option<_>>()?,
+            json.field("together")?,
+            evidence,
+            json.field("rests_on")?,
+        ))
+    }
+
+    fn write(&self, out: &mut Out) {
+        Inputs::write(self, out);
+    }
 }
 
 /// Nothing is known without uncertainty.
-pub(super) fn uncertain(mm: f64) -> Option<Length> {
-    length(mm).filter(|u| *u > Length::ZERO)
+pub(super) fn uncertain(u: Length) -> bool {
+    u > Length::ZERO
 }
 
-pub(super) fn raise_figures(stored: FiguresText) -> Option<Figures> {
-    let part = |part: &PartText| {
-        Some(Component {
-            source: Source::from_code(&part.source)?,
-            u: length(part.u_mm)?,
-            dof: part.dof,
+impl Form for Figures {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        let budget = Budget {
+            components: json.field("parts")?,
+            u_c: json.field("u_mm").filter(|u| uncertain(*u))?,
+            dof_eff: json.field("dof")?,
+            expanded95: json.field("expanded_mm").filter(|u| uncertain(*u))?,
+            g: json.field("g").filter(|g| *g > 0.0)?,
+        };
+        let (play, cycles, limit) = (
+            json.field("mean_mm")?,
+            json.field("cycles")?,
+            json.field("limit")?,
+        );
+        let beyond_rig: Option<bool> = json.field("beyond_rig")?;
+        let chance: Option<f64> = json.field("chance")?;
+        let comparison = chance.map(|conformance| Comparison {
+            play,
+            limit,
+            u: budget.u_c,
+            dof: budget.dof_eff,
+            g: budget.g,
+            cycles,
+            beyond_rig: beyond_rig == Some(true),
+            conformance,
+        });
+        Some(Self {
+            play,
+            cycles,
+            budget,
+            limit,
+            apart: json.field("apart")?,
+            conformity: conformity(json, comparison)?,
         })
-    };
-    let budget = Budget {
-        components: stored.parts.iter().map(part).collect::<Option<_>>()?,
-        u_c: uncertain(stored.u_mm)?,
-        dof_eff: stored.dof,
-        expanded95: uncertain(stored.expanded_mm)?,
-        g: Some(stored.g).filter(|g| *g > 0.0)?,
-    };
-    let limit = Limit {
-        value: length(stored.limit.mm)?,
-        way: raise_way(stored.limit.way)?,
-        source: LimitSource::from_code(&stored.limit.source)?,
-    };
-    let apart = match word(stored.apart, why_not_of)? {
-        None => None,
-        Some(WhyNot::Way(apart)) => Some(apart),
-        Some(WhyNot::Mark(_)) => return None,
-    };
-    let comparison = stored.chance.map(|conformance| Comparison {
-        play: Length::millimetres(stored.mean_mm),
-        limit,
-        u: budget.u_c,
-        dof: budget.dof_eff,
-        g: budget.g,
-        cycles: stored.cycles,
-        beyond_rig: stored.beyond_rig == Some(true),
-        conformance,
-    });
-    let conformity = match stored.result.as_str() {
+    }
+
+    fn fields(&self, out: &mut Out) {
+        out.field("mean_mm", &self.play);
+        out.field("cycles", &self.cycles);
+        out.field("parts", &self.budget.components);
+        out.field("u_mm", &self.budget.u_c);
+        out.field("dof", &self.budget.dof_eff);
+        out.field("expanded_mm", &self.budget.expanded95);
+        out.field("g", &self.budget.g);
+        out.field("limit", &self.limit);
+        out.field("apart", &self.apart);
+        out.code("result", self.conformity.code());
+        if let Conformity::MovementSeen { proven, .. } = &self.conformity {
+            out.field("proven", proven);
+        }
+        if let Some(comparison) = self.conformity.comparison() {
+            out.field("chance", &comparison.conformance);
+            out.field("beyond_rig", &comparison.beyond_rig);
+        }
+        match &self.conformity {
+            Conformity::NoMovementSeen { resolution } => out.field("resolution_mm", resolution),
+            Conformity::NoComparison(why) => out.field("why", why),
+            _ => {}
+        }
+    }
+}
+
+fn conformity(json: &Json<'_>, comparison: Option<Comparison>) -> Option<Conformity> {
+    Some(match &*json.find("result").ok()??.text()? {
         "proven_in" => Conformity::ProvenIn(comparison?),
         "in_not_proven" => Conformity::InNotProven(comparison?),
         "out_not_proven" => Conformity::OutNotProven(comparison?),
         "proven_out" => Conformity::ProvenOut(comparison?),
         "movement_seen" => Conformity::MovementSeen {
             comparison: comparison?,
-            proven: stored.proven?,
+            proven: json.field("proven")?,
         },
         "no_movement_seen" => Conformity::NoMovementSeen {
-            resolution: length(stored.resolution_mm?)?,
+            resolution: json.field("resolution_mm")?,
         },
-        "no_comparison" => Conformity::NoComparison(why_not_of(&stored.why?)?),
+        "no_comparison" => Conformity::NoComparison(json.field("why")?),
         _ => return None,
-    };
-    Some(Figures {
-        play: length(stored.mean_mm)?,
-        cycles: stored.cycles,
-        budget,
-        limit,
-        apart,
-        conformity,
     })
+}
+
+/// An outcome has what belongs to it and nothing else.
+impl Form for After {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        let said = (
+            json.field("proven")?,
+            json.field("against")?,
+            json.field("not_done")?,
+        );
+        match (&*json.find("outcome").ok()??.text()?, said) {
+            ("pass", (Some(proven), None, Some(not_done))) => Some(Self::Pass { proven, not_done }),
+            ("blocked", (None, Some(against), None)) => Some(Self::Blocked { against }),
+            ("not_judged", (None, None, Some(not_done))) => Some(Self::NotJudged { not_done }),
+            _ => None,
+        }
+    }
+
+    fn fields(&self, out: &mut Out) {
+        out.code("outcome", self.code());
+        match self {
+            Self::Pass { proven, not_done } => {
+                out.field("proven", proven);
+                out.field("not_done", not_done);
+            }
+            Self::Blocked { against } => out.field("against", against),
+            Self::NotJudged { not_done } => out.field("not_done", not_done),
+        }
+    }
 }

@@ -1,4 +1,4 @@
-//! The stored and exported form of an entry; the only types that serde knows.
+//! The stored and exported form of an entry: the tables of its field names.
 //!
 //! A stored text is kept byte for byte and raised to today's form in memory only. A type that is
 //! stored can no longer be changed freely: add a version, keep the old one's fixture.
@@ -7,18 +7,11 @@ mod card;
 mod decided;
 mod flow;
 mod found;
-mod kit;
-mod lower;
-mod money;
-mod proved;
-mod raise;
-mod runout;
-mod thickness;
 mod what;
 
-use serde::{Deserialize, Serialize};
-use serde_json::value::RawValue;
-
+#[cfg(not(target_arch = "wasm32"))]
+use crate::exchange::json::written;
+use crate::exchange::json::{Form, Json, Out, Tagged, form, parse};
 use crate::job::entry::{Entry, EntryId, Event, LogId, Timestamp};
 
 /// The version that this program writes.
@@ -38,35 +31,39 @@ pub enum WireError {
 /// What a decision rested on, as it is stored.
 #[cfg(not(target_arch = "wasm32"))]
 pub(super) fn inputs(inputs: &crate::job::entry::Inputs) -> serde_json::Value {
-    serde_json::to_value(decided::lower(inputs)).unwrap_or_default()
+    serde_json::from_str(&written(inputs)).unwrap_or_default()
 }
 
 /// A proof after the work, as it is stored.
 #[cfg(not(target_arch = "wasm32"))]
 pub(super) fn proved(proved: &crate::job::entry::Proved) -> serde_json::Value {
-    serde_json::to_value(proved::lower(proved)).unwrap_or_default()
+    serde_json::from_str(&written(proved)).unwrap_or_default()
 }
 
-#[derive(Serialize, Deserialize)]
-struct Stored<'a> {
-    v: u32,
-    id: String,
-    log: String,
-    at: StoredAt,
-    by: String,
-    device: String,
-    n: u64,
-    after: Vec<String>,
-    #[serde(borrow)]
-    what: &'a RawValue,
+form!(Timestamp {
+    utc_ms,
+    offset_min,
+    told
+});
+
+impl Form for EntryId {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        Form::read(json).map(Self)
+    }
+
+    fn write(&self, out: &mut Out) {
+        out.text(&self.0);
+    }
 }
 
-#[derive(Serialize, Deserialize)]
-struct StoredAt {
-    utc_ms: i64,
-    offset_min: i32,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    told: Option<i64>,
+impl Form for LogId {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        Form::read(json).map(Self)
+    }
+
+    fn write(&self, out: &mut Out) {
+        out.text(&self.0);
+    }
 }
 
 /// The text of an entry.
@@ -74,27 +71,26 @@ struct StoredAt {
 /// # Errors
 /// [`WireError::Malformed`] if a body cannot be written, which no entry made here causes.
 pub fn encode(entry: &Entry) -> Result<String, WireError> {
-    let broken = |_| WireError::Malformed(entry.id.0.clone());
-    let raw = match (&entry.what, lower::what(&entry.what)) {
-        (Event::Unknown(text), _) => RawValue::from_string(text.clone()).map_err(broken)?,
-        (_, known) => serde_json::value::to_raw_value(&known).map_err(broken)?,
-    };
-    let stored = Stored {
-        v: VERSION,
-        id: entry.id.0.clone(),
-        log: entry.log.0.clone(),
-        at: StoredAt {
-            utc_ms: entry.at.utc_ms,
-            offset_min: entry.at.offset_min,
-            told: entry.at.told,
-        },
-        by: entry.by.clone(),
-        device: entry.device.clone(),
-        n: entry.n,
-        after: entry.after.iter().map(|id| id.0.clone()).collect(),
-        what: &raw,
-    };
-    serde_json::to_string(&stored).map_err(broken)
+    let mut out = Out::default();
+    out.open();
+    out.field("v", &VERSION);
+    out.field("id", &entry.id);
+    out.field("log", &entry.log);
+    out.field("at", &entry.at);
+    out.field("by", &entry.by);
+    out.field("device", &entry.device);
+    out.field("n", &entry.n);
+    out.field("after", &entry.after);
+    out.name("what");
+    match &entry.what {
+        Event::Unknown(text) => {
+            let json = parse(text).map_err(|_| WireError::Malformed(entry.id.0.clone()))?;
+            out.0.push_str(json.raw());
+        }
+        known => known.write(&mut out),
+    }
+    out.close();
+    Ok(out.0)
 }
 
 /// The entry of a text. A kind that this version does not know, and any kind in another version, is
@@ -103,41 +99,50 @@ pub fn encode(entry: &Entry) -> Result<String, WireError> {
 /// # Errors
 /// [`WireError`] says whether the text is not JSON, not an entry, or an entry with a bad body.
 pub fn decode(text: &str) -> Result<Entry, WireError> {
-    let stored: Stored = serde_json::from_str(text).map_err(|error| {
-        if error.is_data() {
-            WireError::NotAnEntry
-        } else {
-            WireError::NotJson
-        }
-    })?;
-    let what = body(stored.v, stored.what)?;
-    Ok(Entry {
-        id: EntryId(stored.id),
-        log: LogId(stored.log),
-        at: Timestamp {
-            utc_ms: stored.at.utc_ms,
-            offset_min: stored.at.offset_min,
-            told: stored.at.told,
-        },
-        by: stored.by,
-        device: stored.device,
-        n: stored.n,
-        after: stored.after.into_iter().map(EntryId).collect(),
-        what,
-    })
+    decode_json(&parse(text).map_err(|_| WireError::NotJson)?)
 }
 
-fn body(v: u32, raw: &RawValue) -> Result<Event, WireError> {
+fn decode_json(json: &Json<'_>) -> Result<Entry, WireError> {
+    let what = json.find("what").ok().flatten();
+    let what = what.ok_or(WireError::NotAnEntry)?;
+    let (v, mut entry) = frame(json).ok_or(WireError::NotAnEntry)?;
+    entry.what = body(v, what)?;
+    Ok(entry)
+}
+
+/// All of an entry but what happened, and its version.
+fn frame(json: &Json<'_>) -> Option<(u32, Entry)> {
+    let entry = Entry {
+        id: json.field("id")?,
+        log: json.field("log")?,
+        at: json.field("at")?,
+        by: json.field("by")?,
+        device: json.field("device")?,
+        n: json.field("n")?,
+        after: json.field("after")?,
+        what: Event::Unknown(String::new()),
+    };
+    Some((json.field("v")?, entry))
+}
+
+fn body(v: u32, what: &Json<'_>) -> Result<Event, WireError> {
+    let unknown = || Event::Unknown(what.raw().to_owned());
     // Another version may mean something else by the same words.
     if !(1..=VERSION).contains(&v) {
-        return Ok(Event::Unknown(raw.get().to_owned()));
+        return Ok(unknown());
     }
-    let known = serde_json::from_str::<what::Event>(raw.get())
-        .ok()
-        .and_then(raise::what);
-    match known {
+    match Event::read(what) {
         Some(what) => Ok(what),
-        None if !what::is_known_kind(raw.get()) => Ok(Event::Unknown(raw.get().to_owned())),
-        None => Err(WireError::Malformed(what::kind_of(raw.get()))),
+        None => match kind_of(what) {
+            kind if Event::TAGS.contains(&kind.as_str()) => Err(WireError::Malformed(kind)),
+            _ => Ok(unknown()),
+        },
     }
+}
+
+/// The tag of a body, the first by name where it has several; an empty text if it has none.
+fn kind_of(what: &Json<'_>) -> String {
+    let members = what.map().unwrap_or_default().iter();
+    let names = members.filter_map(|(name, _)| super::json::unquoted(name));
+    names.min().unwrap_or_default().into_owned()
 }
