@@ -8,6 +8,7 @@ use crate::exchange::summary::Summary;
 use crate::job::JobState;
 use crate::job::entry::{Carried, Event};
 use crate::job::kit::wrench_due;
+use crate::sorted::{Sorted, map_of};
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::calibration::{CheckDue, check_by};
 
@@ -52,7 +53,7 @@ pub fn to_check(kit: &JobState, jobs: &[Summary], today: NaiveDate) -> Vec<ToChe
             clicks: 0,
         });
     }
-    all.sort_by_key(|it| (it.due.is_none(), it.by));
+    all.order_by_key(|it| (it.due.is_none(), it.by));
     all
 }
 
@@ -63,7 +64,7 @@ fn vans(kit: &JobState) -> BTreeMap<&str, &Carried> {
         Event::Carried(carried) => Some((entry.device.as_str(), carried)),
         _ => None,
     });
-    kits.collect()
+    map_of(kits)
 }
 
 /// The clicks of a wrench in the jobs of its van since the day of its last check.

@@ -9,6 +9,7 @@ use crate::drawing::spans::Span;
 use crate::exchange::summary::Summary;
 use crate::exchange::tally::Counts;
 use crate::job::tally::Measure;
+use crate::sorted::{map_of, set_of};
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::mean::{Mean, mean};
 use crate::trade::share::{Share, share};
@@ -71,7 +72,7 @@ pub fn marks(jobs: &[Summary]) -> BTreeMap<String, String> {
         let mark = job.invoice.trim_end_matches(|c: char| c.is_ascii_digit());
         (!mark.is_empty()).then(|| (job.tally.van.clone(), mark.to_owned()))
     });
-    given.collect()
+    map_of(given)
 }
 
 /// The jobs that count.
@@ -137,7 +138,7 @@ pub fn causes(jobs: &[Summary]) -> Vec<Row<CameBackFor>> {
 
 /// A row for each word that was told, in the order of the set.
 fn each<W: Copy + Ord>(told: &[W], all: &[W]) -> Vec<Row<W>> {
-    let known: BTreeSet<&W> = told.iter().collect();
+    let known: BTreeSet<&W> = set_of(told);
     let rows = all.iter().filter(|word| known.contains(word));
     let count = |word: &W| told.iter().filter(|it| *it == word).count();
     rows.map(|word| Row::new(*word, (count(word), told.len())))

@@ -10,6 +10,7 @@ use crate::exchange::envelope::{Gone, KeptText, entry_digest, gone};
 use crate::exchange::erase;
 use crate::exchange::wire::decode;
 use crate::job::entry::EntryId;
+use crate::sorted::{Sorted, map_of};
 
 /// What is to be done so that this phone has all that came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -29,10 +30,8 @@ pub struct Merge {
 ///
 /// Merging twice changes nothing more; the order of what came does not matter.
 pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
-    let here: BTreeMap<Key, &KeptText> = existing
-        .iter()
-        .map(|record| (key(record), record))
-        .collect();
+    let here: BTreeMap<Key, &KeptText> =
+        map_of(existing.iter().map(|record| (key(record), record)));
     let mut came: BTreeMap<Key, Vec<&KeptText>> = BTreeMap::new();
     for record in incoming {
         came.entry(key(record)).or_default().push(record);
@@ -86,7 +85,7 @@ fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) 
         _ => {}
     }
     // By rank, then by their bytes: the choice does not depend on the order they came.
-    came.sort_by_key(|record| (rank(record), &record.text));
+    came.order_by(|a, b| (rank(a), &a.text).cmp(&(rank(b), &b.text)));
     // Only what may name a person can be erased: a forged file must not empty a finding.
     let body = |record: &&&KeptText| rank(record) == 1 && !is_personal(&record.text);
     let first = came.iter().find(body).or(came.first()).copied();

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 use crate::exchange::counted::CONFIDENCE;
 use crate::exchange::summary::{Fitted, Summary};
 use crate::job::entry::{DueKind, Ending};
+use crate::sorted::Sorted;
 use crate::trade::share::{Share, share};
 
 /// The lists of the shop; the most pressing job of each stands first.
@@ -35,7 +36,7 @@ impl<'a> ShopLists<'a> {
         let pick = |is: &dyn Fn(&Summary) -> bool, by: &dyn Fn(&Summary) -> &str| {
             let real = jobs.iter().filter(|job| !job.practice && is(job));
             let mut picked: Vec<&Summary> = real.collect();
-            picked.sort_by(|a, b| (by(a), &a.log).cmp(&(by(b), &b.log)));
+            picked.order_by(|a, b| (by(a), &a.log).cmp(&(by(b), &b.log)));
             picked
         };
         let has = |job: &Summary, kind| job.dues().iter().any(|(it, _)| *it == kind);

@@ -14,6 +14,7 @@ use super::event::Listener;
 use super::js;
 use super::record::{Record, StoreError};
 use super::transaction::{answer, completed, finished, object_store, problem, reading, strict};
+use crate::sorted::set_of;
 
 mod beside;
 mod drafts;
@@ -110,7 +111,7 @@ impl Journal {
             .map_err(|error| problem(&error))?;
         let keys = Array::from(&answer(&request).await?);
         let id = |key: JsValue| Array::from(&key).get(1).as_string();
-        Ok(keys.iter().filter_map(id).collect())
+        Ok(set_of(keys.iter().filter_map(id)))
     }
 
     /// Every record of every log, by log and id.

@@ -16,7 +16,7 @@ use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, Event, How, PersonField, Reply, Scope};
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::judge::after;
-use crate::sorted::Sorted;
+use crate::sorted::{Sorted, set_of};
 use crate::text::{self, Asking, Customer, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
@@ -72,7 +72,7 @@ pub(super) fn unsigned(sheet: &JobState, lang: Lang) -> BTreeSet<StepKey> {
         Event::Note(Some(step), note) if note == refused => Some(*step),
         _ => None,
     });
-    steps.collect()
+    set_of(steps)
 }
 
 fn declined_line(told: &ReportContext, consent: &Consent, date: &str) -> String {
