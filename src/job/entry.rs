@@ -57,7 +57,7 @@ pub struct EntryId(pub String);
 pub struct LogId(pub String);
 
 /// One thing that happened.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Entry {
     /// Its identity, never used again.
     pub id: EntryId,
@@ -78,7 +78,7 @@ pub struct Entry {
 }
 
 /// What happened.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub enum Event {
     /// The job was started.
     Opened(Opened),
@@ -196,7 +196,7 @@ impl Event {
 }
 
 /// How a job was started.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Opened {
     /// At home or at the car.
     pub start: Start,
@@ -236,7 +236,7 @@ words! {
 }
 
 /// The instruments on board.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Carried {
     /// The torque wrenches.
     pub wrenches: Vec<Wrench>,
@@ -249,7 +249,7 @@ pub struct Carried {
 }
 
 /// How a step was answered.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub enum Reply {
     /// It is done.
     Done,
@@ -270,7 +270,7 @@ pub enum Reply {
 }
 
 /// A number that a step asks for, as typed.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub enum Quantity {
     /// A distance driven.
     Distance(Typed<DistanceUnit>),
@@ -279,7 +279,7 @@ pub enum Quantity {
 }
 
 /// Items that changed.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Moved {
     /// The step that changed them.
     pub step: StepKey,
@@ -297,7 +297,7 @@ words! {
 }
 
 /// One reading of the dial.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Reading {
     /// Where.
     pub corner: Corner,
@@ -326,7 +326,7 @@ words! {
 }
 
 /// The customer's answer.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Consent {
     /// The step at which it was asked.
     pub step: StepKey,
@@ -341,7 +341,7 @@ pub struct Consent {
 }
 
 /// A signature as drawn.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Signed {
     /// The step it belongs to.
     pub step: StepKey,
@@ -350,7 +350,7 @@ pub struct Signed {
 }
 
 /// A part.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Part {
     /// Where.
     pub corner: Corner,
@@ -366,7 +366,7 @@ words! {
 }
 
 /// Something that must be done later.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Due {
     /// What.
     pub kind: DueKind,
@@ -377,7 +377,7 @@ pub struct Due {
 }
 
 /// The report as it was handed over.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct HandedOver {
     /// SHA-256 over the digests of the entries it was folded from.
     pub digest: String,

@@ -2,6 +2,7 @@
 //! in any order, any number of times, gives the same sheet.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::hash::{DefaultHasher, Hash, Hasher};
 
 use crate::job::entry::{Entry, EntryId, Event};
 use crate::job::key::{Key, keys};
@@ -78,14 +79,17 @@ const fn rank(entry: &Entry) -> u8 {
     }
 }
 
-/// Versions of one entry by rank, and of one rank by all that they say.
-fn in_order(versions: Vec<Entry>) -> Vec<Entry> {
-    let keyed = versions
-        .into_iter()
-        .map(|it| ((rank(&it), format!("{it:?}")), it));
-    let mut keyed: Vec<_> = keyed.collect();
-    keyed.order_by(|(a, _), (b, _)| a.cmp(b));
-    keyed.into_iter().map(|(_, it)| it).collect()
+/// Versions of one entry by rank, and of one rank by a digest of all that they say.
+fn in_order(mut versions: Vec<Entry>) -> Vec<Entry> {
+    versions.order_by_key(|it| (rank(it), digest(it)));
+    versions
+}
+
+/// Two different versions have the same one once in 2^64.
+fn digest(entry: &Entry) -> u64 {
+    let mut digest = DefaultHasher::new();
+    entry.hash(&mut digest);
+    digest.finish()
 }
 
 /// An entry counts if no strike that counts hits it; a strike may hit only what it had seen.
@@ -143,30 +147,26 @@ fn begin_again(ordered: &Ordered, registers: &mut BTreeMap<Key, Vec<usize>>) {
 }
 
 fn disagree(ordered: &Ordered, key: &Key, places: &[usize]) -> bool {
-    let value = |place: &usize| {
-        ordered
-            .entries
-            .get(*place)
-            .map(|entry| stated(key, &entry.what))
-    };
+    let what = |place: &usize| ordered.entries.get(*place).map(|entry| &entry.what);
+    let mut all = places.iter().filter_map(what);
     // Nearly every fact was stated once.
-    let [first, others @ ..] = places else {
+    let Some(first) = all.next() else {
         return false;
     };
-    if others.is_empty() {
-        return false;
-    }
-    let first = value(first);
-    others.iter().any(|place| value(place) != first)
+    all.any(|other| !is_same(key, first, other))
 }
 
-/// What an entry states about one fact, as far as two statements can differ.
-fn stated(key: &Key, what: &Event) -> String {
-    match (key, what) {
-        (Key::Item(_) | Key::Turned(..), Event::Moved(moved)) => moved.to.code().to_owned(),
-        (Key::Item(_), Event::Also(_)) => ItemState::Off.code().to_owned(),
-        (Key::Pass(_), _) => String::new(),
-        _ => format!("{what:?}"),
+/// Whether two entries state the same about one fact.
+fn is_same(key: &Key, a: &Event, b: &Event) -> bool {
+    let hold = |what: &Event| match (key, what) {
+        (Key::Item(_) | Key::Turned(..), Event::Moved(moved)) => Some(moved.to),
+        (Key::Item(_), Event::Also(_)) => Some(ItemState::Off),
+        _ => None,
+    };
+    match (key, hold(a), hold(b)) {
+        (Key::Pass(_), ..) => true,
+        (_, None, None) => a == b,
+        (_, a, b) => a == b,
     }
 }
 

@@ -18,7 +18,7 @@ use crate::units::{
 pub const LOG: &str = "kit:van";
 
 /// What else is on board; what is not there is not known.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq, Hash)]
 pub struct MoreKit {
     /// Dials beside the one in use.
     pub dials: Vec<Dial>,
@@ -35,7 +35,7 @@ pub struct MoreKit {
 }
 
 /// A stand.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Stand {
     /// What it is called in the van.
     pub name: String,

@@ -8,7 +8,7 @@ use crate::trade::wheel_end::{Item, ItemKind};
 use crate::units::TypedTorque;
 
 /// Something that no step of the procedure loosens.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Also {
     /// Its place on the list.
     pub item: Item,

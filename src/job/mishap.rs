@@ -14,7 +14,7 @@ use crate::trade::wheel_end::{
 };
 
 /// Something that went wrong.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Mishap {
     /// The step at which it was seen.
     pub step: StepKey,

@@ -14,7 +14,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, SetName, StepKey};
 
 /// The facts that were read from paper.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Slip {
     /// The job they are of.
     pub job: String,

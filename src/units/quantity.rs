@@ -57,6 +57,13 @@ macro_rules! quantity {
         #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
         pub struct $name(f64);
 
+        impl core::hash::Hash for $name {
+            fn hash<H: core::hash::Hasher>(&self, state: &mut H) {
+                // Minus zero is equal to zero.
+                (self.0 + 0.0).to_bits().hash(state);
+            }
+        }
+
         impl $name {
             /// Nothing of this quantity.
             pub const ZERO: Self = Self(0.0);

@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 /// When something was noted, and when it was done if that was told.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Timestamp {
     /// When it was noted: milliseconds since 1970 in UTC, by the device's clock.
     pub utc_ms: i64,

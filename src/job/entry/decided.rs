@@ -10,7 +10,7 @@ use crate::trade::vehicle::Corner;
 use crate::units::Length;
 
 /// A decision on a corner.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Decided {
     /// Which corner.
     pub corner: Corner,
@@ -29,7 +29,7 @@ pub struct Decided {
 }
 
 /// What a decision rested on, its figures rounded as they are stored.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Inputs {
     /// What each set of readings said, with its number.
     pub sets: Vec<(u8, Figures)>,

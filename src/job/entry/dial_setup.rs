@@ -5,7 +5,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
 
 /// How the dial was set up for one set, as recorded at the dial before its base was zeroed.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Hash)]
 pub struct DialSetup {
     /// Where.
     pub corner: Corner,

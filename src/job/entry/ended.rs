@@ -11,7 +11,7 @@ words! {
 }
 
 /// How the job ended.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Ended {
     /// How.
     pub ending: Ending,

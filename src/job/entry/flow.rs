@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use crate::job::entry::LogId;
 
 /// When, and by which van, a job is done.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Slot {
     /// The day.
     pub day: NaiveDate,
@@ -18,7 +18,7 @@ pub struct Slot {
 }
 
 /// A time of day in whole minutes, by the clock on the wall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct DayTime {
     minutes: u16,
 }
@@ -47,14 +47,14 @@ impl fmt::Display for DayTime {
 }
 
 /// What the shop has, as it answers a van.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Confirmation {
     /// One line a log and device.
     pub held: Vec<Held>,
 }
 
 /// The entries of one device in one log that the shop has.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Held {
     /// The log.
     pub log: LogId,

@@ -3,6 +3,8 @@
 //! It is kept for the same reason as a decision: a later version of the rules never changes what a
 //! finished job says. All that report and screens print is here; the drawn curve is not.
 
+use core::hash::{Hash, Hasher};
+
 use super::decided::{length, round};
 use super::{RunoutCard, ThicknessCard};
 use crate::job::runout::{self, Basis};
@@ -14,7 +16,7 @@ use crate::trade::vehicle::Corner;
 use crate::units::{Angle, AngleUnit, Length};
 
 /// What one run round a face said.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct FaceFound {
     /// Which corner.
     pub corner: Corner,
@@ -41,7 +43,7 @@ pub struct FaceFound {
 }
 
 /// What one measurement of a rotor said.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct RotorFound {
     /// Which corner.
     pub corner: Corner,
@@ -70,7 +72,7 @@ pub struct RotorFound {
 }
 
 /// A value against its limit.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct AgainstLimit<C> {
     /// The limit as printed, with its source.
     pub card: C,
@@ -79,7 +81,7 @@ pub struct AgainstLimit<C> {
 }
 
 /// The shape of a run with its waves.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct ShapeFound {
     /// Which one.
     pub form: Form,
@@ -100,7 +102,7 @@ pub struct ShapeFound {
 }
 
 /// How far one wave moves the needle.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Hash)]
 pub struct WaveFound {
     /// From lowest to highest.
     pub reach: Length,
@@ -125,6 +127,21 @@ pub struct ReachFound {
     pub low: Length,
     /// The upper end.
     pub high: Length,
+}
+
+impl Hash for ReachFound {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        let Self {
+            read,
+            u,
+            scatter,
+            dof,
+            estimate,
+            low,
+            high,
+        } = self;
+        (read, u, scatter, dof.map(f64::to_bits), estimate, low, high).hash(state);
+    }
 }
 
 impl FaceFound {

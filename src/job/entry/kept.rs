@@ -5,7 +5,7 @@ use crate::job::entry::Event;
 use crate::trade::wheel_end::StepKey;
 
 /// A picture that was kept.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Photo {
     /// The step it was taken at; its caption, until another is picked.
     pub step: StepKey,
@@ -20,7 +20,7 @@ pub struct Photo {
 }
 
 /// A spoken note that was kept.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Voice {
     /// The step it was spoken at.
     pub step: StepKey,
@@ -38,7 +38,7 @@ impl Voice {
 }
 
 /// What a picture shows.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub enum Caption {
     /// What its step is about.
     Step,
@@ -49,7 +49,7 @@ pub enum Caption {
 }
 
 /// The caption of one picture.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Captioned {
     /// SHA-256 of the picture's bytes, in hex.
     pub sha256: String,

@@ -4,7 +4,7 @@ use crate::trade::money::Estimate;
 use crate::words;
 
 /// Money in the smallest unit of its currency.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Money {
     /// Cents, pence or the like.
     pub minor: i64,
@@ -13,7 +13,7 @@ pub struct Money {
 }
 
 /// What the work costs.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Price {
     /// The whole repair.
     pub repair: Money,
@@ -31,7 +31,7 @@ words! {
 }
 
 /// Money that came in.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Paid {
     /// How.
     pub how: PaidHow,

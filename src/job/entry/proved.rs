@@ -10,7 +10,7 @@ use crate::trade::play::{After, Figures};
 use crate::trade::vehicle::Corner;
 
 /// What the new part of a corner was judged to be.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Proved {
     /// Which corner.
     pub corner: Corner,

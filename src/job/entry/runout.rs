@@ -8,7 +8,7 @@ use crate::trade::vehicle::Corner;
 use crate::units::{Decimal, TypedAngle, TypedLength};
 
 /// How a run round a face is set up; every reading carries it, so that it stands by itself.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Setup {
     /// What turns under the tip.
     pub surface: Surface,
@@ -21,7 +21,7 @@ pub struct Setup {
 }
 
 /// One place of a run.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct RunoutReading {
     /// Where.
     pub corner: Corner,
@@ -46,7 +46,7 @@ pub struct RunoutReading {
 }
 
 /// The most run-out that the vehicle's manufacturer allows on one surface.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct RunoutCard {
     /// Of what.
     pub surface: Surface,

@@ -5,7 +5,7 @@ use crate::trade::wheel_end::Kind;
 use crate::units::{DistanceUnit, Typed};
 
 /// The shop's settings; what is not set leaves a van with its own.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq, Hash)]
 pub struct Shop {
     /// The currency's ISO 4217 code; empty if it is not set.
     pub currency: String,
@@ -26,7 +26,7 @@ pub struct Shop {
 }
 
 /// The shop's own rule for the re-torque.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct ShopRetorque {
     /// After this distance, as typed.
     pub after: Typed<DistanceUnit>,
@@ -35,7 +35,7 @@ pub struct ShopRetorque {
 }
 
 /// Lines with amounts for one kind of wheel end.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Template {
     /// The kind.
     pub kind: Kind,

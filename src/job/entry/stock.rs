@@ -2,7 +2,7 @@
 
 /// So many are on board, and so many old ones wait to be sent back; what is fitted later is
 /// counted down from here.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Stock {
     /// The part's number.
     pub number: String,

@@ -6,7 +6,7 @@ use crate::trade::vehicle::{Axle, Corner};
 use crate::units::TypedLength;
 
 /// How a rotor is measured; every reading carries it, so that it stands by itself.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Gauging {
     /// The micrometer.
     pub micrometer: Micrometer,
@@ -15,7 +15,7 @@ pub struct Gauging {
 }
 
 /// One place of a rotor.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct ThicknessReading {
     /// Where.
     pub corner: Corner,
@@ -30,7 +30,7 @@ pub struct ThicknessReading {
 }
 
 /// One limit that the manufacturer gives for the rotors of an axle.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct ThicknessCard {
     /// Front and rear rotors differ.
     pub axle: Axle,

@@ -14,7 +14,7 @@ pub struct Lever {
 }
 
 /// The same as typed.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct TypedLever {
     /// From the middle of the grip to the wrench's square.
     pub wrench: TypedLength,

@@ -97,7 +97,7 @@ words! {
 }
 
 /// One stage of tightening, as printed.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub enum Stage {
     /// Until it sits, without a figure.
     Snug,
@@ -110,7 +110,7 @@ pub enum Stage {
 }
 
 /// Where a value was read, and by whom.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct CardSource {
     /// Title of the document.
     pub document: String,
@@ -125,7 +125,7 @@ pub struct CardSource {
 }
 
 /// What a page says of the fasteners themselves; what it does not say is not known.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq, Hash)]
 pub struct Printed {
     /// How many there are.
     pub count: Option<u8>,
@@ -140,7 +140,7 @@ pub struct Printed {
 }
 
 /// A tightening.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct TorqueBody {
     /// Its stages in order.
     pub stages: Vec<Stage>,
@@ -155,7 +155,7 @@ pub struct TorqueBody {
 }
 
 /// What a card says.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub enum CardBody {
     /// How to tighten.
     Torque(TorqueBody),
@@ -176,7 +176,7 @@ pub enum CardBody {
 }
 
 /// A card.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct SpecCard {
     /// What it is for.
     pub item: CardItem,

@@ -3,7 +3,7 @@
 use crate::units::{Area, AreaUnit, Length, LengthUnit};
 
 /// A thread: the text as printed, and what it says.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Thread {
     text: String,
     diameter: Length,
@@ -12,7 +12,7 @@ pub struct Thread {
 }
 
 /// Which standard a thread is cut to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Series {
     /// `M12x1.5`: diameter and pitch in millimetres.
     Metric,

@@ -6,7 +6,7 @@ use super::card::SpecCard;
 use crate::units::{Torque, TorqueUnit, TypedTorque};
 
 /// A torque wrench of the van kit.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Wrench {
     /// What it is called in the van.
     pub name: String,
@@ -21,7 +21,7 @@ pub struct Wrench {
 }
 
 /// What is known of a wrench's marks and checks; what is not there is not known.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq, Hash)]
 pub struct Upkeep {
     /// Its finest mark, as printed.
     pub graduation: Option<TypedTorque>,

@@ -24,7 +24,7 @@ words! {
 }
 
 /// One line of an estimate.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Line {
     /// What it is for.
     pub kind: LineKind,
@@ -39,7 +39,7 @@ pub struct Line {
 }
 
 /// The tax of the shop.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct TaxRule {
     /// Percent, as typed.
     pub percent: Decimal,
@@ -48,7 +48,7 @@ pub struct TaxRule {
 }
 
 /// Lines, and the tax on them.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Estimate {
     /// The lines in their order.
     pub lines: Vec<Line>,

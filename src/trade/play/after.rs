@@ -18,7 +18,7 @@ words! {
 }
 
 /// What the proof after the work says.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub enum After {
     /// Not over, smooth and quiet.
     Pass {

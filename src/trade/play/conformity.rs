@@ -35,7 +35,7 @@ pub struct Comparison {
 pub const CYCLES_TO_PROVE: usize = 3;
 
 /// Why a reading and a limit cannot be compared.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum WhyNot {
     /// Method, place, rig or force differs.
     Way(Difference),
@@ -44,7 +44,7 @@ pub enum WhyNot {
 }
 
 /// What a set says against a limit.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Hash)]
 pub enum Conformity {
     /// Under the limit by more than `g · u`.
     ProvenIn(Comparison),

@@ -15,7 +15,7 @@ words! {
 }
 
 /// A dial gauge as it is in the van.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Hash)]
 pub struct Dial {
     graduation: Length,
     divisions_per_turn: u32,

@@ -111,7 +111,7 @@ impl Evidence {
 }
 
 /// Everything that a verdict on one corner looks at.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Evidence {
     /// One result a set, in order, each after the base was taken off and set elsewhere. Empty if
     /// the dial was not used.

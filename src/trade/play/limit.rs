@@ -15,7 +15,7 @@ words! {
 }
 
 /// The most play that is allowed, the way it is measured, and who says so.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Hash)]
 pub struct Limit {
     /// The most play; zero means "no movement".
     pub value: Length,

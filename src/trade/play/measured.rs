@@ -88,7 +88,7 @@ impl Measured {
 }
 
 /// What a mean of one set or of two says, without its rounds.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Hash)]
 pub struct Figures {
     /// The mean.
     pub play: Length,

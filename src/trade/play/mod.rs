@@ -11,6 +11,7 @@ pub mod decide;
 pub mod dial;
 pub mod evidence;
 pub mod geometry;
+mod hashed;
 pub mod limit;
 pub mod measured;
 pub mod recheck;

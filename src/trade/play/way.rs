@@ -42,7 +42,7 @@ words! {
 }
 
 /// Method, place, rig and force of a limit or of a reading.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Hash)]
 pub struct Way {
     /// Direction.
     pub method: Method,
@@ -55,7 +55,7 @@ pub struct Way {
 }
 
 /// How two ways differ.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Difference {
     /// Not the same direction.
     Method,

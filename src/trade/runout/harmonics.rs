@@ -1,5 +1,7 @@
 //! The waves in a series: once round is a wobble, twice round is a warp, the rest is the rest.
 
+use core::hash::{Hash, Hasher};
+
 use super::arrow::Arrow;
 use super::heights::Heights;
 use super::rice::longer;
@@ -81,6 +83,16 @@ pub enum Undetermined {
         /// How many readings more would leave enough.
         more: usize,
     },
+}
+
+impl Hash for Undetermined {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        match *self {
+            Self::Rank { rank, needed } => (0, rank, needed).hash(state),
+            Self::Bunched { condition } => (1, condition.to_bits()).hash(state),
+            Self::NoSpare { more } => (2, more).hash(state),
+        }
+    }
 }
 
 /// Beyond this a slip of one division could look like a real wobble (our bound).
