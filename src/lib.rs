@@ -6,6 +6,8 @@ pub mod word;
 
 pub mod sorted;
 
+pub mod letters;
+
 pub mod units;
 
 pub mod trade;

@@ -40,7 +40,7 @@ pub fn calendar<'a>(
         "VERSION:2.0".to_owned(),
         format!(
             "PRODID:-//hubslate//{MADE_BY}//{}",
-            lang.code().to_uppercase()
+            lang.code().to_ascii_uppercase()
         ),
     ];
     lines.extend(events);

@@ -5,17 +5,19 @@ use std::collections::BTreeSet;
 use crate::exchange::summary::Summary;
 use crate::job::book;
 use crate::job::flow::SHOP_LOG;
+use crate::letters::plain;
+use crate::sorted::{Sorted, set_of};
 
 /// The logs of a day file: the chosen jobs in the order of their slots, earlier visits of the same
 /// vehicles, the card book, the settings of the shop.
 ///
 /// `known` are the names of all logs beside jobs; practice and what is not here is left out.
 pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec<String> {
-    let chosen: BTreeSet<&str> = chosen.iter().map(String::as_str).collect();
+    let chosen: BTreeSet<&str> = set_of(chosen.iter().map(String::as_str));
     let is_chosen = |job: &&Summary| chosen.contains(job.log.as_str());
     let real = || jobs.iter().filter(|job| !job.practice);
     let mut today: Vec<&Summary> = real().filter(is_chosen).collect();
-    today.sort_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
+    today.order_by(|a, b| (a.slot_order(), &a.log).cmp(&(b.slot_order(), &b.log)));
     let again = Vehicles::of(today.iter().copied());
     let earlier = real().filter(|job| !is_chosen(job) && !job.ending.is_empty() && again.has(job));
     let beside = known
@@ -55,12 +57,6 @@ impl Vehicles {
     fn has(&self, job: &Summary) -> bool {
         self.plates.contains(&plain(&job.plate)) || self.vins.contains(&plain(&job.vin))
     }
-}
-
-/// Letters and digits alone, in lower case.
-pub(super) fn plain(text: &str) -> String {
-    let letters = text.chars().filter(|c| c.is_alphanumeric());
-    letters.flat_map(char::to_lowercase).collect()
 }
 
 /// Whether an ended job is old enough to let its person go: nothing is due in it, no open job is

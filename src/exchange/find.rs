@@ -1,6 +1,7 @@
 //! Finding a job among thousands by what was typed: plate, VIN, name, part, lot.
 
 use crate::exchange::summary::Summary;
+use crate::letters::plain;
 
 /// What each job can be found by, made once for a list of jobs.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -22,12 +23,6 @@ impl Finder {
         };
         self.0.iter().enumerate().filter_map(found)
     }
-}
-
-/// Letters and digits alone, in lower case.
-fn plain(text: &str) -> String {
-    let kept = text.chars().filter(|c| c.is_alphanumeric());
-    kept.flat_map(char::to_lowercase).collect()
 }
 
 /// Plate, name, family, VIN, invoice, parts and lots, each on a line of its own; nothing is known of

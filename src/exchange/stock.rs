@@ -7,6 +7,8 @@ use std::collections::BTreeMap;
 use crate::exchange::summary::Summary;
 use crate::job::JobState;
 use crate::job::entry::{Entry, Event, Stock};
+use crate::letters::plain;
+use crate::sorted::map_of;
 
 /// One part of one van.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -88,8 +90,7 @@ fn counted(kit: &JobState) -> Vec<(&Entry, &Stock)> {
         }
         _ => None,
     });
-    let last: BTreeMap<_, _> = counts.collect();
-    last.into_values().collect()
+    map_of(counts).into_values().collect()
 }
 
 /// Once for each time that a part was fitted by a van.
@@ -106,12 +107,6 @@ fn fitted<'a>(
                 .filter(|part| plain(&part.number) == *number);
             same.map(move |_| job)
         })
-}
-
-/// A number without what people type differently.
-pub fn plain(number: &str) -> String {
-    let kept = number.chars().filter(|c| c.is_alphanumeric());
-    kept.flat_map(char::to_uppercase).collect()
 }
 
 #[cfg(test)]

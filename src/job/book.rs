@@ -10,6 +10,7 @@ use crate::job::practice::is_practice;
 use crate::job::progress::count;
 use crate::job::sheet::JobState;
 use crate::job::turn::group_of;
+use crate::letters::small;
 use crate::sorted::Sorted;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Doubt, SpecCard, Stage, doubts, other_count,
@@ -29,7 +30,7 @@ const KEPT: usize = 40;
 /// A file carries plain letters only and 64 of them: any other letter stands as its number, and a
 /// longer name ends with a sum over the whole of it. `None` for a family without a letter or digit.
 pub fn log_of(family: &str) -> Option<LogId> {
-    let lower = family.chars().flat_map(char::to_lowercase);
+    let lower = family.chars().map(small);
     let plain: String = lower
         .map(|c| if c.is_alphanumeric() { c } else { ' ' })
         .collect();

@@ -25,6 +25,6 @@ pub(in crate::text) const fn not_earlier() -> &'static str {
 }
 
 pub(in crate::text) fn counts_as(ago: Ago) -> String {
-    let ago = self::ago(ago).to_lowercase();
+    let ago = self::ago(ago).to_ascii_lowercase();
     format!("The next tap is recorded as done {ago}.")
 }

@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::Found;
+use crate::letters::small;
 use crate::sorted::Sorted;
 
 /// A message and the stretches already taken out of it.
@@ -62,7 +63,7 @@ impl Token<'_> {
 
     /// Its core in small letters.
     pub fn word(&self) -> String {
-        self.core().text.to_lowercase()
+        self.core().text.chars().map(small).collect()
     }
 
     /// Whether a sentence or a part of one ends with it, or the message is cut behind it.

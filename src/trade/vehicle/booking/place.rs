@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::message::{Hit, Message, Token};
+use crate::letters::small;
 
 /// An address after its label, else a house number followed within five words by a street word.
 pub(super) fn address_in(message: &Message) -> Option<Hit> {
@@ -270,8 +271,9 @@ fn is_name_word(token: &Token) -> bool {
     let letters = text
         .chars()
         .all(|c| c.is_alphabetic() || matches!(c, '\'' | '-' | '’'));
-    let lower_after = text.chars().skip(1).any(char::is_lowercase) || text.chars().count() == 1;
-    let title = text.starts_with(char::is_uppercase) && lower_after;
+    let is_small = |c: char| c.is_alphabetic() && small(c) == c;
+    let lower_after = text.chars().skip(1).any(is_small) || text.chars().count() == 1;
+    let title = text.starts_with(|c| small(c) != c) && lower_after;
     title && letters && !is_no_name(&token.word())
 }
 
