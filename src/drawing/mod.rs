@@ -29,43 +29,8 @@ pub mod star;
 pub mod strip;
 mod svg;
 
+pub use crate::trade::wheel_end::Picture;
 pub use shape::Drawing;
-
-crate::words! {
-    /// A picture that a step can name.
-    pub enum Picture {
-        /// Chocks at the wheel diagonally opposite.
-        Chocks = "chocks",
-        /// Stand under the rated point.
-        Stand = "stand",
-        /// The vehicle is shoved on its stand.
-        Shove = "shove",
-        /// Hands at 12 and 6.
-        TwelveSix = "twelve_six",
-        /// Hands at 9 and 3.
-        NineThree = "nine_three",
-        /// Push and pull while turning.
-        PushPull = "push_pull",
-        /// Base on the knuckle, tip on the pilot.
-        DialRig = "dial_rig",
-        /// The dial's face after a pull.
-        DialFace = "dial_face",
-        /// The caliper on its hook, the hose slack.
-        Hook = "hook",
-        /// The sensor's wire with its clips.
-        SensorRoute = "sensor_route",
-        /// The hub from behind with its bolts.
-        HubBehind = "hub_behind",
-        /// The puller draws the hub out.
-        Puller = "puller",
-        /// Splines aligned by hand.
-        Splines = "splines",
-        /// The axle nut and its stake.
-        NutStake = "nut_stake",
-        /// Lug nuts in star order.
-        StarOrder = "star_order",
-    }
-}
 
 impl Picture {
     /// The picture as geometry.

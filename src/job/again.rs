@@ -3,12 +3,13 @@
 use crate::job::entry::{EntryId, Event, Reply, Side};
 use crate::job::judge::{flex_step, setup_step};
 use crate::job::key::Key;
+use crate::job::progress::wheel_end;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Form, Item, ItemKind, ItemState, NotDoneReason, REOPENED, ROUNDS, SetName, Step, StepKey,
-    StepSpec, When,
+    Again, Form, Item, ItemKind, ItemState, NotDoneReason, REOPENED, ROUNDS, SetName, Step,
+    StepKey, StepSpec,
 };
 
 /// Takes back the base, the rounds and the spin after the work at a corner; they stay in the
@@ -17,10 +18,7 @@ use crate::trade::wheel_end::{
 /// Where the wheel end is closed again by then, everything that opens it is asked for once more,
 /// and everything that closes it: what was turned since is turned again.
 pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Vec<Event> {
-    let set = SetName {
-        when: When::After,
-        nth: 1,
-    };
+    let set = SetName::AFTER;
     let mut keys = vec![
         Key::Step(setup_step(corner, set)),
         Key::DialSetup(corner, set),
@@ -35,16 +33,18 @@ pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Ve
     }
     let mut whats = Vec::new();
     if is_closed_again(sheet, corner) {
-        let closing: Vec<&StepSpec> = closing(steps, corner).collect();
+        let opening = wheel_end(sheet).reopening(corner);
+        let closing: Vec<&StepSpec> = closing(steps, corner)
+            .filter(|spec| !keys.contains(&Key::Step(spec.key)))
+            .collect();
         keys.extend(closing.iter().map(|spec| Key::Step(spec.key)));
-        keys.extend(opening(corner).map(Key::Step));
+        keys.extend(opening.clone().map(Key::Step));
         let turned = closing.iter().filter(|spec| is_turn(spec));
         whats.extend(turned.map(|spec| Event::Pass(spec.key)));
         whats.push(Event::Answered(fact(corner), Reply::Said(Answer::No)));
         if !is_back(sheet, corner, ItemKind::Wheel) {
             // It is shoved again before anybody reaches under it.
-            let off = opening(corner).into_iter().take(3);
-            let off = off.filter(|key| key.step != Step::Shove);
+            let off = opening.filter(|key| takes_the_wheel_off(key.step));
             let not_needed = Reply::NotDone(NotDoneReason::NotNeeded);
             whats.extend(off.map(|step| Event::Answered(step, not_needed.clone())));
         }
@@ -80,15 +80,9 @@ fn is_back(sheet: &JobState, corner: Corner, group: ItemKind) -> bool {
     sheet.item(item) == Some(ItemState::Done)
 }
 
-/// The steps that open a closed wheel end, the caliper last.
-fn opening(corner: Corner) -> [StepKey; 4] {
-    [
-        Step::LoosenLugNuts,
-        Step::Shove,
-        Step::WheelOffAgain,
-        Step::CaliperUpAgain,
-    ]
-    .map(|step| StepKey::at(step, corner).nth(REOPENED))
+fn takes_the_wheel_off(step: Step) -> bool {
+    let mut changes = step.row().changes.iter();
+    changes.any(|change| matches!(change.group, ItemKind::Wheel | ItemKind::LugNuts))
 }
 
 const fn is_turn(spec: &StepSpec) -> bool {
@@ -99,14 +93,8 @@ const fn is_turn(spec: &StepSpec) -> bool {
 fn closing(steps: &[StepSpec], corner: Corner) -> impl Iterator<Item = &StepSpec> {
     let proof = StepKey::at(Step::ProveSpin, corner);
     let after = steps.iter().skip_while(move |spec| spec.key != proof);
-    after.filter(move |spec| match spec.key.step {
-        Step::CaliperDown
-        | Step::TurnCaliperPins
-        | Step::Pedal
-        | Step::WheelOn
-        | Step::Lower
-        | Step::TurnLugNuts => spec.key.corner == Some(corner),
-        Step::ProvePedal | Step::Clear | Step::ProveResult => spec.key.corner.is_none(),
-        _ => false,
+    after.filter(move |spec| {
+        let here = spec.key.corner.is_none_or(|at| at == corner);
+        here && spec.key.step.row().again != Again::Never
     })
 }

@@ -6,10 +6,11 @@ use chrono::NaiveDate;
 
 use crate::job::entry::{EntryId, Event, KitItem};
 use crate::job::key::Key;
+use crate::job::progress::wheel_end;
 use crate::job::ready::missing;
 use crate::job::sheet::JobState;
 use crate::trade::fastening::{CardItem, Stage};
-use crate::trade::wheel_end::{CARDS, StepKey};
+use crate::trade::wheel_end::StepKey;
 use crate::units::TypedAngle;
 use crate::words;
 
@@ -46,10 +47,10 @@ pub fn angle_gauge(sheet: &JobState, today: Option<NaiveDate>) -> AngleGauge {
 
 /// The cards that ask for an angle, each with its last one.
 pub fn angle_cards(sheet: &JobState) -> Vec<(CardItem, &TypedAngle)> {
-    let cards = CARDS.iter().filter_map(|(_, item)| {
-        let stages = sheet.card(*item)?.stages().iter().rev();
+    let cards = wheel_end(sheet).cards().filter_map(|(_, item)| {
+        let stages = sheet.card(item)?.stages().iter().rev();
         let mut angles = stages.filter_map(|stage| match stage {
-            Stage::Angle(angle) => Some((*item, angle)),
+            Stage::Angle(angle) => Some((item, angle)),
             _ => None,
         });
         angles.next()

@@ -12,7 +12,7 @@ use crate::trade::play::{After, Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::{
-    Course, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec, procedure,
+    Course, HoldPoint, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec, procedure,
 };
 use crate::units::{DistanceUnit, Typed, TypedDistance};
 
@@ -53,10 +53,9 @@ pub fn proposed(sheet: &JobState, plan: &Plan) -> Ending {
 
 /// Whether one of the last looks was not done: under the car, at the warning lights.
 fn is_unseen(sheet: &JobState, steps: &[StepSpec]) -> bool {
-    steps.iter().any(|spec| {
-        let last = matches!(spec.key.step, Step::Clear | Step::ProveWarningLights);
-        last && status(sheet, spec) != Status::Done
-    })
+    steps
+        .iter()
+        .any(|spec| spec.key.step.row().must_be_seen && status(sheet, spec) != Status::Done)
 }
 
 /// Whether a fault that was told keeps the new part of a corner from being called finished.
@@ -99,12 +98,12 @@ fn is_proved(sheet: &JobState, corner: Corner) -> bool {
 fn pedal_open(sheet: &JobState, plan: &Plan) -> bool {
     let opened = |corner| was_loosened(sheet, one(corner, ItemKind::Caliper));
     procedure(plan).iter().any(|spec| {
-        let asked = match (spec.key.step, spec.key.corner) {
-            (Step::Pedal, Some(corner)) => opened(corner),
-            (Step::ProvePedal, _) => plan.corners.iter().any(|at| opened(at.corner)),
-            _ => false,
+        let asked = spec.key.step.row().proves == Some(HoldPoint::Pedal);
+        let open = match spec.key.corner {
+            Some(corner) => opened(corner),
+            None => plan.corners.iter().any(|at| opened(at.corner)),
         };
-        asked && sheet.reply(spec.key) != Some(&Reply::Said(Answer::Yes))
+        asked && open && sheet.reply(spec.key) != Some(&Reply::Said(Answer::Yes))
     })
 }
 

@@ -48,6 +48,8 @@ use crate::units::{
 };
 use crate::words;
 
+pub use crate::trade::wheel_end::KitItem;
+
 /// The identity of an entry: a UUID version 7 as text.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct EntryId(pub String);
@@ -221,17 +223,6 @@ words! {
         Vin = "vin", Family = "family", Kind = "kind", Studs = "studs", HubBolts = "hub_bolts",
         Fixing = "fixing", Power = "power", ParkingBrake = "parking_brake", Caliper = "caliper",
         Mass = "mass",
-    }
-}
-
-words! {
-    /// What a kit for a bolted, driven hub has in it.
-    pub enum KitItem {
-        Hub = "hub", AxleNut = "axle_nut", SpareNut = "spare_nut", HubBolts = "hub_bolts",
-        Pads = "pads", AxleSocket = "axle_socket", TorqueWrench = "torque_wrench",
-        AngleGauge = "angle_gauge", Puller = "puller", DialGauge = "dial_gauge",
-        Stand = "stand", Jack = "jack", Chocks = "chocks", Hook = "hook", PedalDepressor = "pedal_depressor",
-        Threadlocker = "threadlocker", Gloves = "gloves", Charged = "charged",
     }
 }
 

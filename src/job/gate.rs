@@ -15,8 +15,8 @@ use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::{Decision, Rig};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Change, Form, Given, HoldPoint, Item, ItemKind, ItemState, Plan, Scope, SetName, Step, StepKey,
-    StepSpec, When, is_guard, is_work,
+    Car, Change, Form, Given, HoldPoint, Item, ItemKind, ItemState, Phase, Plan, Scope, SetName,
+    Step, StepKey, StepSpec, When, is_guard, is_work,
 };
 
 /// What holds a step, and the step that would answer it.
@@ -48,7 +48,6 @@ pub(super) fn held_after(
         .iter()
         .find_map(|point| open(sheet, steps, spec.key, *point))
         .or_else(|| lowered(sheet, steps, spec))
-        .or_else(|| still_up(sheet, steps, spec))
         .or_else(|| unready(sheet, steps, spec, told))
         .or_else(|| held_by_answer(sheet, steps, spec))
         .or_else(|| out_of_order(sheet, steps, spec).filter(|_| told.is_empty()))
@@ -83,11 +82,14 @@ fn reads_so(sheet: &JobState, held: &Holding, spec: &StepSpec) -> bool {
     let rig = sheet
         .dial_setup(corner, *set)
         .and_then(|setup| setup.way.rig);
-    match held.question.step {
-        Step::WheelOff | Step::WheelOffAgain => rig == Some(Rig::WheelOn),
-        Step::CaliperUp | Step::CaliperUpAgain => {
-            matches!(rig, Some(Rig::WheelOn | Rig::RotorOff))
-        }
+    let asked = held.question.step.row().changes;
+    let removes = |group| {
+        let off = |change: &Change| change.group == group && change.to == ItemState::Off;
+        asked.iter().any(off)
+    };
+    match rig {
+        Some(Rig::WheelOn) => removes(ItemKind::Wheel) || removes(ItemKind::Caliper),
+        Some(Rig::RotorOff) => removes(ItemKind::Caliper),
         _ => false,
     }
 }
@@ -99,19 +101,11 @@ fn lowered(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held
         .changes
         .iter()
         .any(|change| change.to < ItemState::ByHand);
-    if !loosens || spec.key.step == Step::LoosenLugNuts {
+    if !loosens || spec.key.step.row().car == Some(Car::Grips) {
         return None;
     }
-    let here = |step| {
-        steps
-            .iter()
-            .filter(move |other| other.key.step == step && other.key.corner == Some(corner))
-    };
-    let place = |other: &StepSpec| sheet.place(&Key::Step(other.key));
-    let done = |other: &&StepSpec| sheet.reply(other.key) == Some(&Reply::Done);
-    let down = here(Step::Lower).filter(done).filter_map(place).max()?;
-    let stood = here(Step::Shove).filter(|shove| yes(sheet, shove.key));
-    if stood.filter_map(place).max() > Some(down) {
+    let (down, stood) = last_down_and_up(sheet, steps, corner);
+    if down.is_none() || stood > down {
         return None;
     }
     let shove = shove_before(steps, spec.key, corner)?;
@@ -122,61 +116,49 @@ fn lowered(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held
     })
 }
 
-/// Nothing is taken from under a car that stands on its jack stand, and it is not driven.
-fn still_up(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
-    if !matches!(
-        spec.key.step,
-        Step::Drive | Step::Clear | Step::ProveWarningLights | Step::ProveRoad
-    ) {
-        return None;
-    }
-    let place = |other: &StepSpec| sheet.place(&Key::Step(other.key));
+/// Where in the record a corner was last lowered, and where it last stood firm on its stand.
+fn last_down_and_up(
+    sheet: &JobState,
+    steps: &[StepSpec],
+    corner: Corner,
+) -> (Option<usize>, Option<usize>) {
+    let last = |point, reply: Reply| {
+        let here = steps
+            .iter()
+            .filter(|other| proves(other.key, point) && other.key.corner == Some(corner))
+            .filter(|other| sheet.reply(other.key) == Some(&reply));
+        here.filter_map(|other| sheet.place(&Key::Step(other.key)))
+            .max()
+    };
+    (
+        last(HoldPoint::Down, Reply::Done),
+        last(HoldPoint::Stand, Reply::Said(Answer::Yes)),
+    )
+}
+
+/// Whether a step answers a hold point.
+fn proves(key: StepKey, point: HoldPoint) -> bool {
+    key.step.row().proves == Some(point)
+}
+
+/// The corner that still stands on its jack stand, and the step that lowers it: nothing is taken
+/// from under it, and the car is not driven.
+fn still_up(sheet: &JobState, steps: &[StepSpec]) -> Option<Option<StepKey>> {
     let up = |corner: &&Corner| {
-        let here = |step| {
-            let of = move |other: &&StepSpec| other.key.step == step;
-            steps
-                .iter()
-                .filter(of)
-                .filter(|of| of.key.corner == Some(**corner))
-        };
-        let stood = here(Step::Shove).filter(|shove| yes(sheet, shove.key));
-        let done = |other: &&StepSpec| sheet.reply(other.key) == Some(&Reply::Done);
-        let down = here(Step::Lower).filter(done).filter_map(place).max();
-        stood.filter_map(place).max() > down
+        let (down, stood) = last_down_and_up(sheet, steps, **corner);
+        stood > down
     };
     let corner = sheet.corners().iter().find(up)?;
-    let lower = steps
-        .iter()
-        .rfind(|other| other.key.step == Step::Lower && other.key.corner == Some(*corner));
-    Some(Held {
-        point: HoldPoint::Down,
-        answer_at: lower.map(|lower| lower.key),
-        given: None,
-    })
+    let lowers = |key: &StepKey| proves(*key, HoldPoint::Down) && key.corner == Some(*corner);
+    Some(steps.iter().map(|other| other.key).rfind(lowers))
 }
 
 /// What must be in its place and tight before a step: the part that fasteners hold, what carries
 /// the weight, and what a reading after the work is taken on.
 fn rests_on(spec: &StepSpec) -> &'static [ItemKind] {
-    let after = |set: SetName| set.when == When::After;
-    match (&spec.form, spec.key.step) {
-        (Form::Turn(ItemKind::LugNuts), _) => &[ItemKind::Wheel],
-        (Form::Turn(ItemKind::HubBolts | ItemKind::AxleNut), _) => &[ItemKind::Hub],
-        (Form::Turn(ItemKind::BracketBolts), _) => &[ItemKind::Bracket],
-        (Form::Turn(ItemKind::CaliperPins), _) => &[ItemKind::Caliper],
-        (_, Step::Lower) => &[
-            ItemKind::Hub,
-            ItemKind::HubBolts,
-            ItemKind::Bracket,
-            ItemKind::BracketBolts,
-            ItemKind::Rotor,
-            ItemKind::Wheel,
-        ],
-        (Form::Round(set, _) | Form::DialSetup(set), _) if after(*set) => {
-            &[ItemKind::Hub, ItemKind::HubBolts, ItemKind::AxleNut]
-        }
-        (_, Step::ProveSpin) => &[ItemKind::Hub, ItemKind::HubBolts, ItemKind::AxleNut],
-        _ => &[],
+    match &spec.form {
+        Form::Round(set, _) | Form::DialSetup(set) if set.when == When::Before => &[],
+        _ => spec.key.step.row().rests_on,
     }
 }
 
@@ -240,7 +222,7 @@ fn unready(
 /// rests on. A step that is settled may be opened again.
 fn out_of_order(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
     // A site is looked at, and refused, before anything else is known.
-    if !is_work(spec) || spec.key.step == Step::SiteLook {
+    if !is_work(spec) || spec.phase == Phase::Site {
         return None;
     }
     let moves = |spec: &StepSpec| !spec.changes.is_empty() || matches!(spec.form, Form::Turn(_));
@@ -303,9 +285,9 @@ fn open(sheet: &JobState, steps: &[StepSpec], before: StepKey, point: HoldPoint)
                 held(None)
             }
         }
+        (HoldPoint::Down, _) => still_up(sheet, steps).and_then(held),
         // These are judged of every step, not declared.
-        (HoldPoint::Down | HoldPoint::Ready | HoldPoint::Answer | HoldPoint::Order, _)
-        | (_, None) => None,
+        (HoldPoint::Ready | HoldPoint::Answer | HoldPoint::Order, _) | (_, None) => None,
     }
 }
 
@@ -314,7 +296,7 @@ fn shove_before(steps: &[StepSpec], key: StepKey, corner: Corner) -> Option<Step
     let before = steps.iter().take_while(|other| other.key != key);
     let shoves = before.map(|other| other.key);
     shoves
-        .filter(|other| other.step == Step::Shove && other.corner == Some(corner))
+        .filter(|other| proves(*other, HoldPoint::Stand) && other.corner == Some(corner))
         .last()
 }
 
@@ -323,17 +305,14 @@ fn yes(sheet: &JobState, step: StepKey) -> bool {
 }
 
 fn is_before(spec: &StepSpec, corner: Corner) -> bool {
-    let first = SetName {
-        when: When::Before,
-        nth: 1,
-    };
-    spec.key.corner == Some(corner) && matches!(spec.form, Form::Round(set, _) if set == first)
+    spec.key.corner == Some(corner)
+        && matches!(spec.form, Form::Round(set, _) if set == SetName::FIRST)
 }
 
 /// The first question about the pedal that is not answered with yes.
 fn soft_pedal(sheet: &JobState, steps: &[StepSpec]) -> Option<StepKey> {
     let asked = steps
         .iter()
-        .filter(|spec| matches!(spec.key.step, Step::Pedal | Step::ProvePedal));
+        .filter(|spec| proves(spec.key, HoldPoint::Pedal));
     asked.map(|spec| spec.key).find(|step| !yes(sheet, *step))
 }

@@ -4,6 +4,7 @@
 
 use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
+use crate::job::progress::wheel_end;
 use crate::job::proof;
 use crate::job::round::begun;
 use crate::job::sheet::JobState;
@@ -27,7 +28,7 @@ pub use crate::trade::play::Measured;
 
 /// The limit of this job: the manufacturer's where the card gives one, else the house limit.
 pub fn limit(sheet: &JobState) -> Limit {
-    manufacturers_limit(sheet).unwrap_or(Limit::HOUSE)
+    manufacturers_limit(sheet).unwrap_or(wheel_end(sheet).play.upper)
 }
 
 /// The limit of the manufacturer's card, if there is one.

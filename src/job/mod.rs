@@ -58,5 +58,7 @@ pub use gate::{Held, end_holding, held};
 pub use key::Key;
 pub use order::is_tangled;
 pub use problem::Problem;
-pub use progress::{Status, count, group_items, is_tight, next, plan, status, was_loosened};
+pub use progress::{
+    Status, count, group_items, is_tight, next, plan, status, was_loosened, wheel_end,
+};
 pub use sheet::JobState;

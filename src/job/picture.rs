@@ -69,14 +69,19 @@ pub fn owed(sheet: &JobState, spec: &StepSpec) -> Option<StepKey> {
         dangerous && sheet.consent(agree).is_some_and(|consent| !consent.yes)
     });
     let declined = refused
-        .filter(|_| spec.phase == Phase::Tighten)
+        .filter(|_| is_owed_in(Step::DeclinedPhoto, spec.phase))
         .map(|corner| StepKey::at(Step::DeclinedPhoto, corner));
     let here = |key: &StepKey| !has(sheet, *key, None);
-    let listen = matches!(spec.phase, Phase::Listen | Phase::Lift);
+    let looked = is_owed_in(Step::FoundPhoto, spec.phase);
     found
-        .filter(|_| listen && spec.key.step != Step::BeforeDriving)
+        .filter(|_| looked && spec.key.step != Step::BeforeDriving)
         .filter(here)
         .or_else(|| declined.filter(here))
+}
+
+/// Whether a photo is owed before the work of a phase.
+fn is_owed_in(photo: Step, phase: Phase) -> bool {
+    photo.row().owed_in.contains(&phase)
 }
 
 /// The picture that the record needs before a job is left unfinished.

@@ -15,8 +15,9 @@ use crate::trade::play::Decision;
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Change, Choice, CornerPlan, Course, Form, Item, ItemKind, ItemState, Kind, NotDoneReason,
-    NutPosition, Phase, Plan, Sign, Start, Step, StepKey, StepSpec, items, sign_step,
+    Again, Change, Choice, CornerPlan, Course, Form, Item, ItemKind, ItemState, Kind,
+    NotDoneReason, NutPosition, Phase, Plan, Sign, Start, Step, StepKey, StepSpec, WheelEnd, items,
+    sign_step,
 };
 
 /// How far a step is.
@@ -44,7 +45,7 @@ impl Status {
 /// The facts that pick and order the steps, from the entries alone.
 pub fn plan(sheet: &JobState) -> Plan {
     Plan {
-        kind: Kind::BoltedDriven,
+        kind: kind(sheet),
         start: sheet.opened().map_or(Start::AtHome, |opened| opened.start),
         corners: sheet
             .corners()
@@ -71,6 +72,19 @@ pub fn plan(sheet: &JobState) -> Plan {
             .collect(),
         ended: sheet.ended().is_some(),
     }
+}
+
+/// The kind of wheel end that is worked on, as it was noted.
+fn kind(sheet: &JobState) -> Kind {
+    let noted = sheet.vehicle(VehicleField::Kind);
+    noted
+        .and_then(Kind::from_code)
+        .unwrap_or(Kind::BoltedDriven)
+}
+
+/// The wheel end that is worked on.
+pub fn wheel_end(sheet: &JobState) -> &'static WheelEnd {
+    kind(sheet).wheel_end()
 }
 
 fn corner_plan(sheet: &JobState, corner: Corner) -> CornerPlan {
@@ -129,14 +143,13 @@ fn is_over(ending: Option<Ending>) -> bool {
 }
 
 fn play_felt(sheet: &JobState, corner: Corner) -> bool {
-    [Step::RockTwelveSix, Step::RockNineThree, Step::RockAxial]
-        .into_iter()
-        .any(|step| {
-            matches!(
-                sheet.reply(StepKey::at(step, corner)),
-                Some(Reply::Felt(Felt::JustFelt | Felt::Seen | Felt::Knocks))
-            )
-        })
+    let mut rocks = Step::ALL.iter().filter(|it| it.row().form == Form::Swing);
+    rocks.any(|step| {
+        matches!(
+            sheet.reply(StepKey::at(*step, corner)),
+            Some(Reply::Felt(Felt::JustFelt | Felt::Seen | Felt::Knocks))
+        )
+    })
 }
 
 fn nut_position(sheet: &JobState) -> NutPosition {
@@ -175,13 +188,13 @@ fn more_questions(sheet: &JobState) -> bool {
 
 /// How many items a group has on this vehicle.
 pub fn count(sheet: &JobState, group: ItemKind) -> u8 {
-    let typed = |field| sheet.vehicle(field).and_then(|text| text.parse().ok());
-    match group {
-        ItemKind::LugNuts => typed(VehicleField::Studs).unwrap_or(5).clamp(3, 10),
-        ItemKind::HubBolts => typed(VehicleField::HubBolts).unwrap_or(4).clamp(3, 4),
-        ItemKind::BracketBolts | ItemKind::CaliperPins => 2,
-        _ => 1,
-    }
+    let field = match group {
+        ItemKind::LugNuts => Some(VehicleField::Studs),
+        ItemKind::HubBolts => Some(VehicleField::HubBolts),
+        _ => None,
+    };
+    let noted = field.and_then(|field| sheet.vehicle(field)?.parse().ok());
+    wheel_end(sheet).count(group, noted)
 }
 
 /// Every item of a group at a corner of this vehicle.
@@ -216,7 +229,20 @@ pub fn status(sheet: &JobState, spec: &StepSpec) -> Status {
             Form::Photo => done_if(sheet.photos(spec.key).next().is_some()),
             Form::Sign => done_if(sheet.signed(spec.key).is_some()),
             Form::End => done_if(sheet.ended().is_some()),
-            _ => None,
+            // Answered by a reply alone.
+            Form::Booking
+            | Form::Vehicle
+            | Form::Kit
+            | Form::Ready
+            | Form::Do
+            | Form::Ask
+            | Form::Checks(_)
+            | Form::Choice(_)
+            | Form::Number(_)
+            | Form::Swing
+            | Form::Result
+            | Form::Retorque
+            | Form::Report => None,
         };
     match by_entry {
         Some(Status::Done) => Status::Done,
@@ -248,16 +274,17 @@ fn replied(sheet: &JobState, spec: &StepSpec) -> Status {
     match sheet.reply(spec.key) {
         None => Status::Open,
         Some(reply) if is_open_after(spec, reply) => Status::Held,
-        Some(_) if spec.key.step == Step::Clear && is_stale(sheet, spec.key) => Status::Open,
+        Some(_) if is_stale(sheet, spec.key) => Status::Open,
         Some(Reply::NotDone(because)) => Status::NotDone(*because),
         Some(Reply::Said(Answer::NotDone)) => Status::NotDone(NotDoneReason::Other),
         Some(_) => Status::Done,
     }
 }
 
-/// Whether something was loosened after the last look under the car, which is then asked again.
-fn is_stale(sheet: &JobState, clear: StepKey) -> bool {
-    sheet.place(&Key::Step(clear)) < sheet.last_loosened()
+/// Whether something was loosened after a look that is then asked again.
+fn is_stale(sheet: &JobState, look: StepKey) -> bool {
+    look.step.row().again == Again::Loosened
+        && sheet.place(&Key::Step(look)) < sheet.last_loosened()
 }
 
 fn turned(sheet: &JobState, spec: &StepSpec, group: ItemKind) -> Option<Status> {

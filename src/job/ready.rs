@@ -2,9 +2,10 @@
 
 use crate::job::entry::{Carried, Event, KitItem};
 use crate::job::key::Key;
+use crate::job::progress::wheel_end;
 use crate::job::sheet::JobState;
 use crate::trade::fastening::{CardBody, CardItem, Fit, SpecCard, UsableShare, Wrench, fit};
-use crate::trade::wheel_end::{CARDS, StepKey};
+use crate::trade::wheel_end::StepKey;
 
 /// How far one card is before leaving.
 #[derive(Clone, Debug, PartialEq)]
@@ -48,13 +49,13 @@ pub fn ready_cards(sheet: &JobState) -> Vec<ReadyCard> {
         .carried()
         .map_or(&[], |carried| carried.wrenches.as_slice());
     let share = sheet.carried().map_or(UsableShare::DEFAULT, Carried::share);
-    CARDS
-        .iter()
+    wheel_end(sheet)
+        .cards()
         .map(|(step, item)| {
-            let step = StepKey::once(*step);
-            let card = sheet.card(*item).cloned();
+            let step = StepKey::once(step);
+            let card = sheet.card(item).cloned();
             ReadyCard {
-                item: *item,
+                item,
                 step,
                 fit: card
                     .as_ref()

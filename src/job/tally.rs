@@ -16,7 +16,7 @@ use crate::trade::money::{Line, LineKind};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Check, Item, ItemKind, ItemState, ROUNDS, Sign, Step, StepKey, StepSpec, sign_gone,
+    Check, HoldPoint, Item, ItemKind, ItemState, ROUNDS, Sign, Step, StepKey, StepSpec, sign_gone,
 };
 use crate::words;
 
@@ -233,9 +233,9 @@ pub fn passed_with_reason(sheet: &JobState, steps: &[StepSpec]) -> Part {
 }
 
 const fn is_behind_a_hold(key: StepKey) -> bool {
-    match key.step {
-        Step::Shove | Step::TurnAxleNut | Step::Pedal | Step::ProvePedal => true,
-        Step::Round => key.nth <= ROUNDS,
+    match key.step.row().proves {
+        Some(HoldPoint::Stand | HoldPoint::Nut | HoldPoint::Pedal) => true,
+        Some(HoldPoint::Before) => key.nth <= ROUNDS,
         _ => false,
     }
 }

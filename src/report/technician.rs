@@ -11,12 +11,13 @@ use crate::job::angled::{AngleGauge, angle_cards, angle_gauge};
 use crate::job::entry::{Decided, Entry, Event, KitItem, PersonField, Reply, VehicleField};
 use crate::job::evidence::as_recorded;
 use crate::job::judge::limit;
+use crate::job::wheel_end;
 use crate::text::{self, Desk, ReportWord, Say};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Wrench};
 use crate::trade::play::Limit;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{CARDS, Start, Step, StepKey};
+use crate::trade::wheel_end::{Start, Step, StepKey};
 use crate::units::{LengthUnit, Unit};
 
 /// All of them, in the order in which they are looked for.
@@ -183,7 +184,7 @@ fn cards(told: &ReportContext) -> Vec<Block> {
     ];
     let day = told.opened_day();
     let mut stale = false;
-    for (_, item) in CARDS {
+    for (_, item) in wheel_end(told.sheet).cards() {
         let Some(card) = told.sheet.card(item) else {
             blocks.push(Block::Rows(vec![(
                 text::card_item(told.lang, item).to_owned(),

@@ -7,7 +7,7 @@
 )]
 
 use super::*;
-use crate::job::caption::{CaptionWord, hands_are_clean, offered};
+use crate::job::caption::{CaptionWord, hands_are_clean};
 use crate::job::entry::{Consent, Decided, Ended, Ending, How, Inputs, Scope};
 use crate::job::told::sheet;
 use crate::job::turn::tests::{CORNER, spec};
@@ -187,7 +187,7 @@ fn the_last_caption_holds_and_the_step_can_have_it_back() {
 #[test]
 fn a_glove_finds_what_is_offered_and_types_nothing() {
     for step in Step::ALL {
-        let words = offered(*step);
+        let words = step.row().captions;
         assert!(
             (2..=6).contains(&words.len()) || *step == Step::Round,
             "{step:?}"

@@ -1,6 +1,6 @@
 //! What each answer to each question of a procedure leads to. No answer is without a consequence.
 //!
-//! This is the one place that says it; gates, endings and screens follow it. The rules are common
+//! Its step's row says it, or for rows of lists and words this page; gates, endings and screens follow. The rules are common
 //! practice, no source. `tests/answers.rs` goes through every question and every answer and fails
 //! on one whose consequence does not happen, or whose hold cannot be lifted.
 
@@ -8,9 +8,9 @@ use crate::trade::answer::Answer;
 use crate::trade::play::{Felt, StopSign};
 use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::plan::Plan;
-use crate::trade::wheel_end::step::{
-    Change, Check, Choice, Form, Phase, Step, StepKey, StepSpec, When,
-};
+use crate::trade::wheel_end::row::Car;
+use crate::trade::wheel_end::step::{Change, Check, Choice, Form, Phase, StepKey, StepSpec, When};
+use crate::trade::wheel_end::steps::Step;
 
 /// One answer to a question, or to one row of a list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -101,15 +101,25 @@ pub enum Consequence {
 
 use Consequence::{Asks, GoesOn, Holds, IsEvidence, IsNoted, Stops};
 
-const GO_ON: &[Consequence] = &[GoesOn];
-const HERE: &[Consequence] = &[Holds(Scope::Here)];
-const DECISION: &[Consequence] = &[IsEvidence(Evidence::Decision)];
-const READING: &[Consequence] = &[IsEvidence(Evidence::Reading)];
-const PROOF: &[Consequence] = &[IsEvidence(Evidence::Proof)];
-const ON_REPORT: &[Consequence] = &[IsNoted(Noted::OnReport)];
-const STAYS_LOOSE: &[Consequence] = &[IsNoted(Noted::StaysLoose)];
-const COUNTED: &[Consequence] = &[IsNoted(Noted::Counted)];
-const BEFORE_IT_MOVES: &[Consequence] = &[Holds(Scope::Move)];
+pub(super) const GO_ON: &[Consequence] = &[GoesOn];
+pub(super) const ASKS: &[Consequence] = &[Asks];
+pub(super) const HERE: &[Consequence] = &[Holds(Scope::Here)];
+pub(super) const DECISION: &[Consequence] = &[IsEvidence(Evidence::Decision)];
+pub(super) const READING: &[Consequence] = &[IsEvidence(Evidence::Reading)];
+pub(super) const PROOF: &[Consequence] = &[IsEvidence(Evidence::Proof)];
+pub(super) const ON_REPORT: &[Consequence] = &[IsNoted(Noted::OnReport)];
+pub(super) const STAYS_LOOSE: &[Consequence] = &[IsNoted(Noted::StaysLoose)];
+pub(super) const DEFAULT_LIMIT: &[Consequence] = &[IsNoted(Noted::DefaultLimit)];
+pub(super) const BY_DATE_ALONE: &[Consequence] = &[IsNoted(Noted::ByDateAlone)];
+pub(super) const COUNTED: &[Consequence] = &[IsNoted(Noted::Counted)];
+pub(super) const NOT_YET_DRIVEN: &[Consequence] = &[Holds(Scope::Drive)];
+pub(super) const NOT_LOOSENED: &[Consequence] = &[Holds(Scope::Loosen)];
+/// Pads damp the movement that the dial must see.
+pub(super) const NO_DIAL: &[Consequence] = &[Holds(Scope::Dial)];
+/// A flange is behind its wheel.
+pub(super) const BARE: &[Consequence] = &[Holds(Scope::Bare)];
+pub(super) const BEFORE_IT_MOVES: &[Consequence] = &[Holds(Scope::Move)];
+pub(super) const NOT_HANDED_OVER: &[Consequence] = &[Holds(Scope::HandOver)];
 /// It must not be driven, and it is looked at again before the car moves after the work.
 const NOT_DRIVEN: &[Consequence] = &[Holds(Scope::Drive), Asks];
 
@@ -124,9 +134,9 @@ fn follows(step: StepKey, given: Given, warning_lights: Option<Choice>) -> &'sta
         Given::Done => GO_ON,
         Given::Row(_, Answer::Yes) => GO_ON,
         Given::Row(check, answer) => row(step, check, answer),
-        Given::Said(Answer::Yes) => said_yes(step.step),
-        Given::Said(Answer::No) => said_no(step.step),
-        Given::Said(Answer::NotDone) | Given::NotDone => not_done(step.step),
+        Given::Said(Answer::Yes) => step.step.row().yes,
+        Given::Said(Answer::No) => step.step.row().no,
+        Given::Said(Answer::NotDone) | Given::NotDone => step.step.row().not_done,
         Given::Picked(pick) => picked(step.step, pick, warning_lights),
         Given::Felt(Felt::Nothing) => GO_ON,
         Given::Felt(_) => DECISION,
@@ -153,7 +163,7 @@ fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
     match check {
         // Before the car moves what was wrong on arrival is looked at again.
         Check::NutsAsFound | Check::WheelUpright | Check::PedalFirm | Check::Tires
-            if step.step == Step::Clear =>
+            if is_after(step.step) =>
         {
             BEFORE_IT_MOVES
         }
@@ -168,7 +178,7 @@ fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
         Check::NutsAsFound | Check::WheelUpright | Check::PedalFirm | Check::Tires => NOT_DRIVEN,
         Check::Slope | Check::Surface | Check::Traffic => HERE,
         Check::JackPoint | Check::StandUnder | Check::WheelUnderRocker => HERE,
-        Check::LockKey => &[Holds(Scope::Loosen)],
+        Check::LockKey => NOT_LOOSENED,
         Check::BoxStuds | Check::BoxPlug | Check::BoxBolts => &[Holds(Scope::Repair)],
         Check::Pilot | Check::BoltCircle | Check::Splines | Check::Plug | Check::Depth => HERE,
         Check::SpeedGone
@@ -181,56 +191,31 @@ fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
         | Check::PulseGone
         | Check::RoadClean => PROOF,
         Check::ToolsCounted | Check::ChocksOut => BEFORE_IT_MOVES,
-        Check::KeyBack => &[Holds(Scope::HandOver)],
+        Check::KeyBack => NOT_HANDED_OVER,
         Check::OldPart => ON_REPORT,
     }
 }
 
-fn said_yes(step: Step) -> &'static [Consequence] {
-    match step {
-        // A sign that was there is asked for again after the work.
-        Step::SignSpeed
-        | Step::SignCoast
-        | Step::SignSurface
-        | Step::SignBrake
-        | Step::SignFullLock
-        | Step::SignShake
-        | Step::SignPulse => &[Asks],
-        _ => GO_ON,
-    }
-}
-
-fn said_no(step: Step) -> &'static [Consequence] {
-    match step {
-        // The whole site is refused, or the inspection: the procedure takes another course.
-        Step::SiteLook | Step::TeardownYes | Step::Agree => &[Asks],
-        Step::RightCar
-        | Step::NutsToCard
-        | Step::Shove
-        | Step::RockNuts
-        | Step::Pedal
-        | Step::ProvePedal => HERE,
-        // Nothing was noticed.
-        _ => GO_ON,
-    }
+/// Whether a step is asked after the work.
+fn is_after(step: Step) -> bool {
+    step.row().phase == Phase::Prove
 }
 
 fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static [Consequence] {
-    let after = step == Step::ProveWarningLights;
+    let after = is_after(step);
     match pick {
         Choice::AbsWarningLight | Choice::OtherWarningLight
             if after && warning_lights == Some(pick) =>
         {
             &[IsNoted(Noted::WasSoBefore)]
         }
-        Choice::AbsWarningLight | Choice::OtherWarningLight if after => &[Holds(Scope::HandOver)],
+        Choice::AbsWarningLight | Choice::OtherWarningLight if after => NOT_HANDED_OVER,
         Choice::AbsWarningLight | Choice::OtherWarningLight => &[IsNoted(Noted::ComparedAfter)],
         Choice::BrakeWarningLight if after => BEFORE_IT_MOVES,
-        Choice::BrakeWarningLight => &[Holds(Scope::Drive)],
-        Choice::LouderRight | Choice::LouderLeft => &[Asks],
-        Choice::GrindsHot if step == Step::ProveSpin => PROOF,
+        Choice::BrakeWarningLight => NOT_YET_DRIVEN,
+        Choice::LouderRight | Choice::LouderLeft => ASKS,
+        Choice::GrindsHot | Choice::Rough | Choice::Noisy | Choice::RoughNoisy if after => PROOF,
         Choice::GrindsHot => &[Stops(StopSign::GrindingWithHeat)],
-        Choice::Rough | Choice::Noisy | Choice::RoughNoisy if step == Step::ProveSpin => PROOF,
         Choice::PlayGone
         | Choice::PlayStays
         | Choice::Rough
@@ -255,99 +240,25 @@ fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static 
     }
 }
 
-/// What follows where a step was not done: on a question of safety the same as from a no.
-fn not_done(step: Step) -> &'static [Consequence] {
-    match step {
-        Step::Corners | Step::RightCar | Step::SiteLook => HERE,
-        Step::LiftHold | Step::LiftStand | Step::Shove | Step::RockNuts => HERE,
-        Step::Decide | Step::Agree => HERE,
-        // One cannot come before the other has been removed or installed.
-        Step::LoosenAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub => HERE,
-        Step::Compare | Step::Offer => HERE,
-        Step::Pedal | Step::ProvePedal | Step::End => HERE,
-        Step::WarningLights | Step::NutsToCard | Step::BeforeDriving => &[Holds(Scope::Drive)],
-        Step::TeardownYes | Step::MeetLook => &[Holds(Scope::Loosen)],
-        // Pads damp the movement that the dial must see, and a flange is behind its wheel.
-        Step::NutFound | Step::CaliperUp | Step::CaliperUpAgain => &[Holds(Scope::Dial)],
-        Step::WheelOff | Step::WheelOffAgain => &[Holds(Scope::Bare)],
-        Step::Lower | Step::ProveWarningLights | Step::Clear => BEFORE_IT_MOVES,
-        Step::Drive | Step::HeatHere | Step::HeatOther | Step::BrakeHeld => DECISION,
-        Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial => DECISION,
-        Step::SpinHand | Step::OtherSide => DECISION,
-        Step::RigTip | Step::RigPush | Step::RigAgain | Step::Round => READING,
-        Step::ProveSpin | Step::ProveRoad | Step::ProveResult => PROOF,
-        Step::Odometer => &[IsNoted(Noted::ByDateAlone)],
-        Step::CardPlayLimit => &[IsNoted(Noted::DefaultLimit)],
-        Step::CardAxleNut
-        | Step::CardHubBolts
-        | Step::CardBracketBolts
-        | Step::CardCaliperPins
-        | Step::CardLugNuts
-        | Step::RouteSensor
-        | Step::TurnHubBolts
-        | Step::RotorOn
-        | Step::BracketOn
-        | Step::TurnBracketBolts
-        | Step::CaliperOn
-        | Step::NutOn
-        | Step::NutFirst
-        | Step::TurnAxleNut
-        | Step::CaliperDown
-        | Step::TurnCaliperPins
-        | Step::Stake
-        | Step::WheelOn
-        | Step::TurnLugNuts => STAYS_LOOSE,
-        Step::RetorqueDone | Step::Comeback => COUNTED,
-        Step::Tools => &[Holds(Scope::HandOver)],
-        Step::Booking
-        | Step::Vehicle
-        | Step::Price
-        | Step::Kit
-        | Step::Ready
-        | Step::FoundPhoto
-        | Step::SignSpeed
-        | Step::SignSwerve
-        | Step::SignCoast
-        | Step::SignSurface
-        | Step::SignBrake
-        | Step::SignFullLock
-        | Step::SignShake
-        | Step::SignPulse
-        | Step::StandPhoto
-        | Step::LoosenLugNuts
-        | Step::GaugeClean
-        | Step::DeclinedPhoto
-        | Step::StripSensor
-        | Step::SensorPhoto
-        | Step::ComparePhoto
-        | Step::Seat
-        | Step::MishapPhoto
-        | Step::Retorque
-        | Step::Sign
-        | Step::Report
-        | Step::LeftPhoto
-        | Step::Wait => ON_REPORT,
-    }
-}
-
 /// Whether a step stays open on some answer, so that no work after it may begin before it is
 /// settled.
 pub fn is_guard(spec: &StepSpec) -> bool {
-    let no = said_no(spec.key.step).contains(&Holds(Scope::Here));
+    let row = spec.key.step.row();
+    let holds = |follows: &[Consequence]| follows.contains(&Holds(Scope::Here));
     let rows = match &spec.form {
         Form::Checks(checks) => checks
             .iter()
-            .any(|check| row(spec.key, *check, Answer::No).contains(&Holds(Scope::Here))),
+            .any(|check| stays_open(spec.key, Given::Row(*check, Answer::No))),
         Form::Choice(picks) => picks
             .iter()
             .any(|pick| stays_open(spec.key, Given::Picked(*pick))),
         _ => false,
     };
-    no || rows || not_done(spec.key.step).contains(&Holds(Scope::Here))
+    holds(row.no) || rows || holds(row.not_done)
 }
 
 /// Whether a step is work on the car or a look at it, and not only something that is recorded.
-pub const fn is_work(spec: &StepSpec) -> bool {
+pub fn is_work(spec: &StepSpec) -> bool {
     !matches!(spec.phase, Phase::LookBack)
         && matches!(
             spec.form,
@@ -361,13 +272,16 @@ pub const fn is_work(spec: &StepSpec) -> bool {
                 | Form::Turn(_)
                 | Form::Result
         )
-        && !matches!(spec.key.step, Step::Wait)
+        && spec.key.step.row().car != Some(Car::Waits)
 }
 
 /// Whether a step reads the dial before the work, or after it where the question is asked after it.
 fn is_read(question: StepKey, spec: &StepSpec) -> bool {
-    let again = matches!(question.step, Step::WheelOffAgain | Step::CaliperUpAgain);
-    let when = if again { When::After } else { When::Before };
+    let when = if is_after(question.step) {
+        When::After
+    } else {
+        When::Before
+    };
     matches!(spec.form, Form::Round(set, _) if set.when == when)
 }
 
@@ -376,7 +290,7 @@ fn is_behind_the_wheel(spec: &StepSpec) -> bool {
     use ItemKind::{AxleNut, LugNuts, Stake, Wheel};
     let in_reach = |group| matches!(group, Wheel | LugNuts | Stake | AxleNut);
     let covered = |change: &Change| change.to < ItemState::ByHand && !in_reach(change.group);
-    spec.key.step == Step::GaugeClean || spec.changes.iter().any(covered)
+    spec.key.step.row().behind_the_wheel || spec.changes.iter().any(covered)
 }
 
 impl Scope {
@@ -384,21 +298,16 @@ impl Scope {
     pub fn covers(self, question: StepKey, spec: &StepSpec) -> bool {
         let here = question.corner.is_none() || question.corner == spec.key.corner;
         let loosens = spec.changes.iter().any(|change| change.to.is_loose());
+        let car = spec.key.step.row().car;
         match self {
             Self::Here => false,
-            Self::Drive => spec.key.step == Step::Drive,
+            Self::Drive => car == Some(Car::Drives),
             Self::Loosen => loosens && !matches!(spec.phase, Phase::Fit | Phase::Tighten),
             Self::Repair => spec.phase == Phase::Strip && is_work(spec),
             Self::Dial => here && is_read(question, spec),
             Self::Bare => here && (is_behind_the_wheel(spec) || is_read(question, spec)),
-            Self::Move => {
-                let moves = matches!(
-                    spec.key.step,
-                    Step::ProveWarningLights | Step::ProveRoad | Step::End
-                );
-                moves && spec.key != question
-            }
-            Self::HandOver => spec.key.step == Step::End,
+            Self::Move => matches!(car, Some(Car::Moves | Car::Leaves)) && spec.key != question,
+            Self::HandOver => car == Some(Car::Leaves),
         }
     }
 }

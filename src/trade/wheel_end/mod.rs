@@ -1,30 +1,34 @@
 //! Kinds of wheel end, and the procedure of each as a list of named steps.
 
-mod closing;
+mod bolted_driven;
 mod consequence;
 mod item;
+mod kind;
 mod mishap;
 mod plan;
 mod procedure;
-mod reading;
 mod road;
+mod row;
+mod shown;
 mod spec;
 mod step;
-mod strip;
-mod waiting;
+mod steps;
 
-pub use closing::REOPENED;
+pub use bolted_driven::{REOPENED, SHOVE_CRACKED};
 pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
 pub use item::{Item, ItemKind, ItemState, items};
+pub use kind::{KitItem, Limits, WheelEnd};
 pub use mishap::can_happen;
 pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
-pub use procedure::{CARDS, ROUNDS, SHOVE_CRACKED, procedure, round_number};
-pub use reading::setup_number;
-pub use road::{LOOKS, sign_gone, sign_of, sign_step};
+pub use procedure::{SHOVE_FURTHER, SHOVE_WAITED, procedure};
+pub use road::{sign_gone, sign_of, sign_step};
+pub use row::{Again, Car, Row};
+pub use shown::{CaptionWord, Picture};
+pub use spec::{ROUNDS, round_number, setup_number};
 pub use step::{
-    Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, SetName, Step, StepKey,
+    Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, SetName, StepKey,
     StepSpec, When,
 };
-pub use waiting::{SHOVE_FURTHER, SHOVE_WAITED};
+pub use steps::{LOOKS, Step};

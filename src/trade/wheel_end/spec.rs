@@ -1,62 +1,225 @@
-//! How the steps of a procedure are put together.
+//! The order of steps as data: which step stands at a place, under which facts of a job, and what
+//! is different there from what its row says of it everywhere.
 
-use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::item::{ItemKind, ItemState};
-use crate::trade::wheel_end::step::{Change, Form, HoldPoint, Phase, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
+use crate::trade::wheel_end::road::sign_gone;
+use crate::trade::wheel_end::row::More;
+use crate::trade::wheel_end::step::{
+    Change, Check, Form, HoldPoint, Phase, SetName, StepKey, StepSpec, When,
+};
+use crate::trade::wheel_end::steps::Step;
 
-/// A step of the whole vehicle.
-pub(super) fn once(phase: Phase, step: Step, form: Form) -> StepSpec {
-    StepSpec {
-        key: StepKey::once(step),
-        phase,
-        form,
-        holds: Vec::new(),
-        changes: Vec::new(),
-        joins: false,
+/// How many rounds one set of readings has.
+pub const ROUNDS: u8 = 3;
+
+/// One place in an order of steps.
+#[derive(Clone, Copy)]
+pub struct Place {
+    /// What stands there.
+    pub step: Step,
+    /// Which time it is asked; of a reading its set says that.
+    nth: u8,
+    set: SetName,
+    only: &'static [If],
+    phase: Option<Phase>,
+    needs: Option<&'static [HoldPoint]>,
+    changes: Option<&'static [Change]>,
+    alone: bool,
+}
+
+/// A fact of a job under which a step is asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum If {
+    /// The job was started at home.
+    AtHome,
+    /// It was started at the car.
+    AtCar,
+    /// The axle nut gets its last torque in the air, the brake held or the wheel on the ground.
+    NotBar,
+    /// In the air, a bar across two studs.
+    Bar,
+    /// With the wheel on the ground.
+    OnGround,
+    /// In the air.
+    InAir,
+    /// Play was felt by hand.
+    PlayFelt,
+    /// The proof after the work speaks against the new part.
+    Blocked,
+    /// The inspection was agreed to.
+    Opened,
+    /// It was refused.
+    NotOpened,
+    /// Lug nuts were found loose.
+    NutsLoose,
+    /// The road test was driven.
+    Driven,
+    /// The first five questions of the road left it open.
+    MoreQuestions,
+    /// They did not.
+    NoMoreQuestions,
+    /// Something is replaced on this job.
+    Replaced,
+    /// Nothing is.
+    NotReplaced,
+    /// Lug nuts are due to be checked again.
+    RetorqueDue,
+    /// The job has ended.
+    Ended,
+}
+
+impl If {
+    fn holds(self, plan: &Plan, at: Option<&CornerPlan>) -> bool {
+        let replaced = || plan.corners.iter().any(|at| at.course == Course::Replace);
+        match self {
+            Self::AtHome => plan.start == Start::AtHome,
+            Self::AtCar => plan.start == Start::AtCar,
+            Self::NotBar => plan.nut != NutPosition::AirBar,
+            Self::Bar => plan.nut == NutPosition::AirBar,
+            Self::OnGround => plan.nut == NutPosition::OnGround,
+            Self::InAir => plan.nut != NutPosition::OnGround,
+            Self::PlayFelt => at.is_some_and(|at| at.play_felt),
+            Self::Blocked => at.is_some_and(|at| at.blocked),
+            Self::Opened => !plan.teardown_refused,
+            Self::NotOpened => plan.teardown_refused,
+            Self::NutsLoose => plan.nuts_loose,
+            Self::Driven => plan.driven,
+            Self::MoreQuestions => plan.more_questions,
+            Self::NoMoreQuestions => !plan.more_questions,
+            Self::Replaced => replaced(),
+            Self::NotReplaced => !replaced(),
+            Self::RetorqueDue => plan.retorque_is_due(),
+            Self::Ended => plan.ended,
+        }
     }
 }
 
-/// A step at one corner.
-pub(super) fn at_corner(phase: Phase, step: Step, corner: Corner, form: Form) -> StepSpec {
-    StepSpec {
-        key: StepKey::at(step, corner),
-        phase,
-        form,
-        holds: Vec::new(),
-        changes: Vec::new(),
-        joins: false,
+/// A step at its place, as its row says.
+pub(super) const fn place(step: Step) -> Place {
+    Place {
+        step,
+        nth: 1,
+        set: SetName::FIRST,
+        only: &[],
+        phase: None,
+        needs: None,
+        changes: None,
+        alone: false,
     }
 }
 
-impl StepSpec {
-    /// Told on one screen with the step after it.
-    pub(super) fn with_next(self) -> Self {
-        Self {
-            joins: true,
-            ..self
+/// The steps of an order that a job asks for, at a corner or of the whole vehicle.
+pub(super) fn asked(order: &[Place], plan: &Plan, at: Option<&CornerPlan>) -> Vec<StepSpec> {
+    let here = |place: &&Place| place.only.iter().all(|only| only.holds(plan, at));
+    let places = order.iter().filter(here);
+    places.flat_map(|place| place.specs(plan, at)).collect()
+}
+
+impl Place {
+    /// Asked only where all of these hold.
+    pub(super) const fn only(mut self, only: &'static [If]) -> Self {
+        self.only = only;
+        self
+    }
+
+    /// Asked for the `nth` time.
+    pub(super) const fn nth(mut self, nth: u8) -> Self {
+        self.nth = nth;
+        self
+    }
+
+    /// A reading of this set.
+    pub(super) const fn of(mut self, set: SetName) -> Self {
+        self.set = set;
+        self
+    }
+
+    /// Told under this phase.
+    pub(super) const fn under(mut self, phase: Phase) -> Self {
+        self.phase = Some(phase);
+        self
+    }
+
+    /// Behind these hold points instead.
+    pub(super) const fn needs(mut self, needs: &'static [HoldPoint]) -> Self {
+        self.needs = Some(needs);
+        self
+    }
+
+    /// Changing these items instead.
+    pub(super) const fn moves(mut self, changes: &'static [Change]) -> Self {
+        self.changes = Some(changes);
+        self
+    }
+
+    /// Never on one screen with the step after it.
+    pub(super) const fn alone(mut self) -> Self {
+        self.alone = true;
+        self
+    }
+
+    /// The key at a corner; of a reading that of its first.
+    pub const fn key(&self, corner: crate::trade::vehicle::Corner) -> StepKey {
+        StepKey::at(self.step, corner).nth(self.nth)
+    }
+
+    fn specs(&self, plan: &Plan, at: Option<&CornerPlan>) -> Vec<StepSpec> {
+        let row = self.step.row();
+        let spec = |form, nth| StepSpec {
+            key: StepKey {
+                step: self.step,
+                corner: at.map(|at| at.corner),
+                nth,
+            },
+            phase: self.phase.unwrap_or(row.phase),
+            form,
+            holds: self.needs.unwrap_or(row.needs).to_vec(),
+            changes: self.changes.unwrap_or(row.changes).to_vec(),
+            joins: row.joins && !self.alone,
+        };
+        let set = self.set;
+        match &row.form {
+            Form::Round(..) => (1..=ROUNDS)
+                .map(|round| spec(Form::Round(set, round), round_number(set, round)))
+                .collect(),
+            Form::DialSetup(_) => vec![spec(Form::DialSetup(set), setup_number(set))],
+            Form::Decide(_) => vec![spec(Form::Decide(self.nth), self.nth)],
+            Form::Checks(_) => vec![spec(Form::Checks(self.rows(plan)), self.nth)],
+            form => vec![spec(form.clone(), self.nth)],
         }
     }
 
-    pub(super) fn held_by(mut self, hold: HoldPoint) -> Self {
-        self.holds.push(hold);
-        self
+    /// The rows of a list, with those that the job adds.
+    fn rows(&self, plan: &Plan) -> Vec<Check> {
+        let row = self.step.row();
+        let signs: &[Sign] = match row.more {
+            More::Signs => &plan.signs,
+            More::Nothing | More::WrongLooks => &[],
+        };
+        let looks: &[Check] = match row.more {
+            More::WrongLooks => &plan.wrong_looks,
+            More::Nothing | More::Signs => &[],
+        };
+        let signs = signs.iter().map(|sign| sign_gone(*sign));
+        signs.chain([row.checks, looks].concat()).collect()
     }
+}
 
-    pub(super) fn moves(mut self, group: ItemKind, to: ItemState) -> Self {
-        self.changes.push(Change {
-            group,
-            only: None,
-            to,
-        });
-        self
-    }
+/// The running number of a round over all sets of a corner, so that each round has a key.
+pub const fn round_number(set: SetName, round: u8) -> u8 {
+    let block = match set.when {
+        When::Before => set.nth.saturating_sub(1),
+        When::After => set.nth.saturating_add(1),
+    };
+    block.saturating_mul(10).saturating_add(round)
+}
 
-    pub(super) fn moves_one(mut self, group: ItemKind, number: u8, to: ItemState) -> Self {
-        self.changes.push(Change {
-            group,
-            only: Some(number),
-            to,
-        });
-        self
+/// Which time the dial is set up, so that each set's setup has a key. The set after the work is
+/// the second, as it is of the base's push.
+pub const fn setup_number(set: SetName) -> u8 {
+    match (set.when, set.nth) {
+        (When::After, _) => 2,
+        (When::Before, 2) => 3,
+        (When::Before, _) => 1,
     }
 }

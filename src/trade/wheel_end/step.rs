@@ -5,6 +5,7 @@
 use crate::trade::fastening::CardItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::item::{ItemKind, ItemState};
+use crate::trade::wheel_end::steps::Step;
 use crate::words;
 
 words! {
@@ -14,125 +15,6 @@ words! {
         Rock = "rock", Gauge = "gauge", Decide = "decide", Agree = "agree", Strip = "strip",
         Fit = "fit", Tighten = "tighten", Prove = "prove", HandOver = "hand_over",
         LookBack = "look_back",
-    }
-}
-
-words! {
-    /// Every step that a job can ask for.
-    pub enum Step {
-        Booking = "booking",
-        Vehicle = "vehicle",
-        Corners = "corners",
-        CardAxleNut = "card_axle_nut",
-        CardHubBolts = "card_hub_bolts",
-        CardBracketBolts = "card_bracket_bolts",
-        CardCaliperPins = "card_caliper_pins",
-        CardLugNuts = "card_lug_nuts",
-        CardPlayLimit = "card_play_limit",
-        Price = "price",
-        Kit = "kit",
-        Ready = "ready",
-
-        SiteLook = "site_look",
-
-        RightCar = "right_car",
-        Odometer = "odometer",
-        WarningLights = "warning_lights",
-        MeetLook = "meet_look",
-        TeardownYes = "teardown_yes",
-
-        BeforeDriving = "before_driving",
-        NutsToCard = "nuts_to_card",
-        FoundPhoto = "found_photo",
-        Drive = "drive",
-        SignSpeed = "sign_speed",
-        SignSwerve = "sign_swerve",
-        SignCoast = "sign_coast",
-        SignSurface = "sign_surface",
-        SignBrake = "sign_brake",
-        SignFullLock = "sign_full_lock",
-        SignShake = "sign_shake",
-        SignPulse = "sign_pulse",
-        HeatHere = "heat_here",
-        HeatOther = "heat_other",
-
-        LiftHold = "lift_hold",
-        LiftStand = "lift_stand",
-        StandPhoto = "stand_photo",
-        Shove = "shove",
-
-        RockNuts = "rock_nuts",
-        RockTwelveSix = "rock_twelve_six",
-        RockNineThree = "rock_nine_three",
-        RockAxial = "rock_axial",
-        BrakeHeld = "brake_held",
-        SpinHand = "spin_hand",
-        OtherSide = "other_side",
-
-        LoosenLugNuts = "loosen_lug_nuts",
-        WheelOff = "wheel_off",
-        CaliperUp = "caliper_up",
-        NutFound = "nut_found",
-        GaugeClean = "gauge_clean",
-        RigPush = "rig_push",
-        RigTip = "rig_tip",
-        Round = "round",
-        RigAgain = "rig_again",
-
-        Decide = "decide",
-        Agree = "agree",
-        DeclinedPhoto = "declined_photo",
-
-        LoosenAxleNut = "loosen_axle_nut",
-        StripNut = "strip_nut",
-        StripBrake = "strip_brake",
-        StripSensor = "strip_sensor",
-        SensorPhoto = "sensor_photo",
-        StripHub = "strip_hub",
-
-        Compare = "compare",
-        ComparePhoto = "compare_photo",
-        Seat = "seat",
-        Offer = "offer",
-        RouteSensor = "route_sensor",
-
-        TurnHubBolts = "turn_hub_bolts",
-        RotorOn = "rotor_on",
-        BracketOn = "bracket_on",
-        TurnBracketBolts = "turn_bracket_bolts",
-        CaliperOn = "caliper_on",
-        Pedal = "pedal",
-        NutOn = "nut_on",
-        NutFirst = "nut_first",
-        TurnAxleNut = "turn_axle_nut",
-        CaliperUpAgain = "caliper_up_again",
-        WheelOffAgain = "wheel_off_again",
-        CaliperDown = "caliper_down",
-        TurnCaliperPins = "turn_caliper_pins",
-        Stake = "stake",
-        WheelOn = "wheel_on",
-        Lower = "lower",
-        TurnLugNuts = "turn_lug_nuts",
-        MishapPhoto = "mishap_photo",
-
-        ProveSpin = "prove_spin",
-        ProvePedal = "prove_pedal",
-        Clear = "clear",
-        ProveWarningLights = "prove_warning_lights",
-        ProveRoad = "prove_road",
-        ProveResult = "prove_result",
-
-        Tools = "tools",
-        Retorque = "retorque",
-        Sign = "sign",
-        Report = "report",
-        End = "end",
-        LeftPhoto = "left_photo",
-
-        RetorqueDone = "retorque_done",
-        Comeback = "comeback",
-
-        Wait = "wait",
     }
 }
 
@@ -260,6 +142,24 @@ pub struct SetName {
     pub when: When,
     /// 1, or 2 for the set that was taken again with the base set elsewhere.
     pub nth: u8,
+}
+
+impl SetName {
+    /// The first set before the work.
+    pub const FIRST: Self = Self {
+        when: When::Before,
+        nth: 1,
+    };
+    /// The set before the work that was taken again.
+    pub const SECOND: Self = Self {
+        when: When::Before,
+        nth: 2,
+    };
+    /// The set after the work.
+    pub const AFTER: Self = Self {
+        when: When::After,
+        nth: 1,
+    };
 }
 
 /// What a number at a step measures.

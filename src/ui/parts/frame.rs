@@ -9,7 +9,7 @@ use crate::ui::at::{StepContext, is_question};
 use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::panel::{Panel, panel};
-use crate::ui::parts::picture::{drawn, of_step};
+use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
 use crate::ui::parts::rows::rows;
 use crate::ui::parts::strip::{banners, of_record, strip};
@@ -153,7 +153,7 @@ fn words(at: &StepContext) -> Node {
     let alone = at.rows.steps.is_empty();
     let drawn_here = alone && has_picture(&at.spec.form) && !practice::shows(at);
     // Where there is a practice car to try, its key stands in the picture's place.
-    let picture = of_step(at.spec.key.step).filter(|_| drawn_here);
+    let picture = at.spec.key.step.row().picture.filter(|_| drawn_here);
     let work = !alone || matches!(at.spec.form, Form::Do | Form::Turn(_));
     let seen = (work && !is_question(&at.spec.form)).then(|| at.below.end());
     view! {

@@ -174,7 +174,7 @@ fn practice_car(at: &StepContext, open: RwSignal<Panel>) -> Node {
 }
 
 fn why(at: &StepContext, open: RwSignal<Panel>) -> Node {
-    let picture = crate::ui::parts::picture::of_step(at.spec.key.step);
+    let picture = at.spec.key.step.row().picture;
     view! {
         <section class="panel">
             <h2>{at.text().name}</h2>

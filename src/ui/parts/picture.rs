@@ -1,11 +1,10 @@
 //! Drawings on the screen: the geometry of `drawing`, inserted as it is.
 
+use crate::drawing::Drawing;
 use crate::drawing::corner::Place;
 use crate::drawing::mark::Mark;
-use crate::drawing::{Drawing, Picture};
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::Step;
 use crate::ui::view::prelude::*;
 
 /// A drawing with a title for those who cannot see it.
@@ -37,32 +36,4 @@ pub const fn mark(decision: Decision) -> Mark {
         Decision::Replace => Mark::Replace,
         Decision::Stop => Mark::Stop,
     }
-}
-
-/// The picture that a step shows, if it shows one of the fixed ones.
-pub const fn of_step(step: Step) -> Option<Picture> {
-    Some(match step {
-        Step::LiftHold => Picture::Chocks,
-        Step::LiftStand | Step::StandPhoto => Picture::Stand,
-        Step::Shove => Picture::Shove,
-        Step::RockTwelveSix => Picture::TwelveSix,
-        Step::RockNineThree => Picture::NineThree,
-        Step::RockAxial | Step::SpinHand => Picture::PushPull,
-        Step::CaliperUp | Step::CaliperUpAgain | Step::StripBrake | Step::CaliperDown => {
-            Picture::Hook
-        }
-        Step::GaugeClean | Step::RigPush | Step::RigTip | Step::RigAgain => Picture::DialRig,
-        Step::LoosenAxleNut
-        | Step::StripNut
-        | Step::NutFound
-        | Step::NutOn
-        | Step::NutFirst
-        | Step::Stake => Picture::NutStake,
-        Step::StripSensor | Step::SensorPhoto | Step::RouteSensor => Picture::SensorRoute,
-        Step::StripHub => Picture::Puller,
-        Step::Offer | Step::Compare | Step::ComparePhoto => Picture::Splines,
-        Step::Seat => Picture::HubBehind,
-        Step::LoosenLugNuts | Step::WheelOn | Step::Lower => Picture::StarOrder,
-        _ => return None,
-    })
 }

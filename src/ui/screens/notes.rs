@@ -1,7 +1,7 @@
 //! The notes of the open job, typed, spoken and pictured, and what is wrong with its record.
 
 use crate::job::Problem;
-use crate::job::caption::{CaptionWord, caption, hands_are_clean, offered};
+use crate::job::caption::{CaptionWord, caption, hands_are_clean};
 use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Voice};
 use crate::job::picture::pictures;
 use crate::text::{self, Kept, Lang, Say};
@@ -167,7 +167,7 @@ fn captions(app: App, open: &Open, photo: &Photo) -> Node {
         )
     };
     let word = |word: &CaptionWord| say(Caption::Word(*word), text::caption_word(lang, *word));
-    let words: Vec<Node> = offered(photo.step.step).iter().map(word).collect();
+    let words: Vec<Node> = photo.step.step.row().captions.iter().map(word).collect();
     let step = say(Caption::Step, text::kept(lang, Kept::AsTheStep));
     let over = open.sheet.ended().is_some();
     let clean = over || hands_are_clean(open.next().map(|spec| spec.phase));

@@ -4,6 +4,7 @@ use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, Event, KitItem, Reply};
 use crate::job::ready::missing;
+use crate::job::wheel_end;
 use crate::text::{self, Desk, Lang};
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
@@ -23,7 +24,10 @@ pub fn kit(at: &StepContext) -> Node {
         whats.push(Event::Answered(here.spec.key, Reply::Done));
         keep(&here, drafts, whats, || {});
     };
-    let rows = KitItem::ALL.iter().map(|item| row(lang, lacks, *item));
+    let rows = wheel_end(at.sheet())
+        .kit
+        .iter()
+        .map(|item| row(lang, lacks, *item));
     let rows = rows.collect_view();
     frame(
         at,

@@ -1,0 +1,212 @@
+//! A hub unit bolted to the knuckle, driven through a shaft with an axle nut.
+//!
+//! Source of the order: `common practice, no source`, with the manufacturers' differences (where
+//! the nut is tightened) taken from its spec.
+
+use crate::trade::play::Limit;
+use crate::trade::wheel_end::item::ItemKind;
+use crate::trade::wheel_end::kind::{Count, KitItem, Limits, WheelEnd};
+use crate::trade::wheel_end::plan::Kind;
+use crate::trade::wheel_end::row::moves;
+use crate::trade::wheel_end::spec::If::{
+    AtCar, Bar, Blocked, InAir, NotBar, NotOpened, OnGround, Opened, PlayFelt,
+};
+use crate::trade::wheel_end::spec::{Place, place};
+use crate::trade::wheel_end::step::HoldPoint::{Before, Yes};
+use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Strip, Tighten};
+use crate::trade::wheel_end::step::SetName;
+use crate::trade::wheel_end::steps::Step;
+
+/// Which shove stands between the broken lug nuts and the wheel coming off. In files, 2 has always
+/// been the shove before the wheel comes off for the reading after.
+pub const SHOVE_CRACKED: u8 = 3;
+/// Which shove stands between the axle nut broken loose on the ground and the wheel coming off.
+const SHOVE_AXLE_NUT: u8 = 7;
+/// Which time the steps are asked that open a closed wheel end to measure the new part once more.
+pub const REOPENED: u8 = 4;
+
+pub(super) static BOLTED_DRIVEN: WheelEnd = WheelEnd {
+    kind: Kind::BoltedDriven,
+    cards: &[
+        Step::CardAxleNut,
+        Step::CardHubBolts,
+        Step::CardBracketBolts,
+        Step::CardCaliperPins,
+        Step::CardLugNuts,
+        Step::CardPlayLimit,
+    ],
+    kit: KitItem::ALL,
+    counts: &[
+        Count::new(ItemKind::LugNuts, 3, 5, 10),
+        Count::new(ItemKind::HubBolts, 3, 4, 4),
+        Count::new(ItemKind::BracketBolts, 2, 2, 2),
+        Count::new(ItemKind::CaliperPins, 2, 2, 2),
+    ],
+    play: Limits {
+        lower: None,
+        upper: Limit::HOUSE,
+    },
+    look: LOOK,
+    measure: MEASURE,
+    measure_again: MEASURE_AGAIN,
+    remove: REMOVE,
+    install: INSTALL,
+    reopen: REOPEN,
+    close: CLOSE,
+    put_back: PUT_BACK,
+};
+
+/// Raised, and looked at with the wheel on.
+const LOOK: &[Place] = &[
+    place(Step::LiftHold),
+    place(Step::LiftStand),
+    place(Step::StandPhoto),
+    place(Step::Shove),
+    place(Step::RockNuts),
+    place(Step::RockTwelveSix),
+    place(Step::RockNineThree),
+    place(Step::RockAxial),
+    place(Step::BrakeHeld).only(&[PlayFelt]),
+    place(Step::SpinHand),
+    place(Step::OtherSide),
+];
+
+/// Opened for the reading, and the first set.
+const MEASURE: &[Place] = &[
+    place(Step::LoosenLugNuts),
+    place(Step::Shove).nth(SHOVE_CRACKED).under(Gauge),
+    place(Step::WheelOff),
+    place(Step::CaliperUp),
+    place(Step::NutFound),
+    place(Step::GaugeClean),
+    place(Step::RigTip),
+    place(Step::RigPush),
+    place(Step::Round),
+];
+
+const MEASURE_AGAIN: &[Place] = &[
+    place(Step::RigTip).of(SetName::SECOND),
+    place(Step::RigAgain),
+    place(Step::Round).of(SetName::SECOND),
+];
+
+/// From the staked nut to the hub out of its knuckle. Where its wheel held the shaft, the car stood
+/// on it: it is shoved again on its stand before the wheel and the nut come off.
+const REMOVE: &[Place] = &[
+    place(Step::CardAxleNut).only(&[AtCar]).under(Strip),
+    place(Step::LoosenAxleNut).only(&[NotBar]),
+    place(Step::Shove)
+        .only(&[NotBar])
+        .nth(SHOVE_AXLE_NUT)
+        .under(Strip),
+    place(Step::StripNut).only(&[NotBar]),
+    place(Step::StripNut)
+        .only(&[Bar])
+        .needs(&[Before, Yes])
+        .moves(moves![Stake: Off, AxleNut: Off]),
+    place(Step::StripBrake),
+    place(Step::SensorPhoto),
+    place(Step::StripSensor),
+    place(Step::StripHub),
+];
+
+/// From the box to the new hub with its nut at spec: brake and a pumped pedal come before a nut
+/// that is tightened against the brake. On the ground the wheel comes before the nut's last torque,
+/// and off again; the car stood on it, so it is shoved.
+const INSTALL: &[Place] = &[
+    place(Step::Compare),
+    place(Step::ComparePhoto),
+    place(Step::Seat),
+    place(Step::Offer),
+    place(Step::RouteSensor),
+    place(Step::CardHubBolts).only(&[AtCar]).under(Tighten),
+    place(Step::TurnHubBolts),
+    place(Step::RotorOn).only(&[NotBar]),
+    place(Step::BracketOn).only(&[NotBar]),
+    place(Step::CardBracketBolts)
+        .only(&[NotBar, AtCar])
+        .under(Tighten),
+    place(Step::TurnBracketBolts).only(&[NotBar]),
+    place(Step::CaliperOn).only(&[NotBar]),
+    place(Step::CardCaliperPins)
+        .only(&[NotBar, AtCar])
+        .under(Tighten),
+    place(Step::Pedal).only(&[NotBar]),
+    place(Step::NutOn),
+    place(Step::NutFirst).only(&[OnGround]),
+    place(Step::WheelOn).only(&[OnGround]),
+    place(Step::Lower).only(&[OnGround]).needs(&[]),
+    place(Step::CardLugNuts)
+        .only(&[OnGround, AtCar])
+        .under(Tighten),
+    place(Step::TurnLugNuts).only(&[OnGround]),
+    place(Step::TurnAxleNut),
+    place(Step::LoosenLugNuts)
+        .only(&[OnGround])
+        .nth(2)
+        .under(Tighten),
+    place(Step::Shove).only(&[OnGround]).nth(2).under(Tighten),
+    place(Step::WheelOffAgain).only(&[OnGround]).under(Tighten),
+    place(Step::CaliperUpAgain).only(&[NotBar]),
+    place(Step::RotorOn).only(&[Bar]).alone(),
+];
+
+/// A wheel end that is closed again is opened to measure the new part once more.
+const REOPEN: &[Place] = &[
+    place(Step::LoosenLugNuts).nth(REOPENED).under(Prove),
+    place(Step::Shove).nth(REOPENED).under(Prove),
+    place(Step::WheelOffAgain).nth(REOPENED),
+    place(Step::CaliperUpAgain).nth(REOPENED),
+];
+
+/// The proof at the open wheel end (one that fails is told at once, while all is still at hand),
+/// and from there to the wheel at spec.
+const CLOSE: &[Place] = &[
+    place(Step::RigTip).of(SetName::AFTER).under(Prove),
+    place(Step::RigPush).nth(2).under(Prove),
+    place(Step::Round).of(SetName::AFTER).under(Prove),
+    place(Step::ProveSpin),
+    place(Step::ProveResult).only(&[Blocked]),
+    place(Step::Stake).only(&[Bar]).alone(),
+    place(Step::BracketOn).only(&[Bar]),
+    place(Step::CardBracketBolts)
+        .only(&[Bar, AtCar])
+        .under(Tighten),
+    place(Step::TurnBracketBolts).only(&[Bar]),
+    place(Step::CaliperDown),
+    place(Step::CardCaliperPins)
+        .only(&[Bar, AtCar])
+        .under(Tighten),
+    place(Step::TurnCaliperPins),
+    place(Step::Stake).only(&[NotBar]),
+    place(Step::Pedal).only(&[Bar]),
+    place(Step::Pedal).only(&[NotBar]).nth(2),
+    place(Step::WheelOn).only(&[InAir]),
+    place(Step::Lower).only(&[InAir]),
+    place(Step::CardLugNuts)
+        .only(&[InAir, AtCar])
+        .under(Tighten),
+    place(Step::TurnLugNuts).only(&[InAir]),
+    place(Step::WheelOn).only(&[OnGround]).nth(2),
+    place(Step::Lower).only(&[OnGround]).nth(2),
+    place(Step::TurnLugNuts).only(&[OnGround]).nth(2),
+];
+
+/// What was opened for the reading is put back, nothing replaced; where nothing was opened only the
+/// lifted wheel comes down again.
+const PUT_BACK: &[Place] = &[
+    place(Step::Lower).only(&[NotOpened]).needs(&[]),
+    place(Step::CaliperDown).only(&[Opened]),
+    place(Step::CardCaliperPins)
+        .only(&[Opened, AtCar])
+        .under(Tighten),
+    place(Step::TurnCaliperPins).only(&[Opened]),
+    place(Step::Pedal).only(&[Opened]),
+    place(Step::WheelOn).only(&[Opened]),
+    place(Step::Lower).only(&[Opened, InAir]),
+    place(Step::Lower).only(&[Opened, OnGround]).needs(&[]),
+    place(Step::CardLugNuts)
+        .only(&[Opened, AtCar])
+        .under(Tighten),
+    place(Step::TurnLugNuts).only(&[Opened]),
+];

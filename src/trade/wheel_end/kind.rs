@@ -1,0 +1,114 @@
+//! A kind of wheel end as a value: another kind is one more value in a file of its own.
+
+use crate::trade::fastening::CardItem;
+use crate::trade::play::Limit;
+use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::bolted_driven::BOLTED_DRIVEN;
+use crate::trade::wheel_end::item::ItemKind;
+use crate::trade::wheel_end::plan::Kind;
+use crate::trade::wheel_end::spec::Place;
+use crate::trade::wheel_end::step::{Form, StepKey};
+use crate::trade::wheel_end::steps::Step;
+use crate::words;
+
+words! {
+    /// What a kit has in it.
+    pub enum KitItem {
+        Hub = "hub", AxleNut = "axle_nut", SpareNut = "spare_nut", HubBolts = "hub_bolts",
+        Pads = "pads", AxleSocket = "axle_socket", TorqueWrench = "torque_wrench",
+        AngleGauge = "angle_gauge", Puller = "puller", DialGauge = "dial_gauge",
+        Stand = "stand", Jack = "jack", Chocks = "chocks", Hook = "hook", PedalDepressor = "pedal_depressor",
+        Threadlocker = "threadlocker", Gloves = "gloves", Charged = "charged",
+    }
+}
+
+/// One kind of wheel end: what it is made of, what it needs, and the order of its steps.
+pub struct WheelEnd {
+    /// Which.
+    pub kind: Kind,
+    /// The specs that it needs, in the order in which they are looked up.
+    pub(super) cards: &'static [Step],
+    /// What has to be in the van.
+    pub kit: &'static [KitItem],
+    /// How many there are of the items of which there are several.
+    pub(super) counts: &'static [Count],
+    /// The play that is allowed where the manufacturer gives none.
+    pub play: Limits,
+    /// Raised, and looked at with the wheel on.
+    pub(super) look: &'static [Place],
+    /// Opened for the reading, and the first set.
+    pub(super) measure: &'static [Place],
+    /// A second set before the work.
+    pub(super) measure_again: &'static [Place],
+    /// Taking the part out.
+    pub(super) remove: &'static [Place],
+    /// Putting the new one in, up to the reading after.
+    pub(super) install: &'static [Place],
+    /// Opening it again to measure the new part once more.
+    pub(super) reopen: &'static [Place],
+    /// The reading after, and closing it.
+    pub(super) close: &'static [Place],
+    /// Closing what was opened for the reading, nothing replaced.
+    pub(super) put_back: &'static [Place],
+}
+
+/// The two ends between which a measured value is as it should be.
+pub struct Limits {
+    /// The least, where there is one: a bearing that is set with play can be too tight.
+    pub lower: Option<Limit>,
+    /// The most.
+    pub upper: Limit,
+}
+
+/// How many there are of one group.
+pub(super) struct Count {
+    group: ItemKind,
+    least: u8,
+    usual: u8,
+    most: u8,
+}
+
+impl Count {
+    pub(super) const fn new(group: ItemKind, least: u8, usual: u8, most: u8) -> Self {
+        Self {
+            group,
+            least,
+            usual,
+            most,
+        }
+    }
+}
+
+impl Kind {
+    /// The value of this kind.
+    pub fn wheel_end(self) -> &'static WheelEnd {
+        match self {
+            Self::BoltedDriven => &BOLTED_DRIVEN,
+        }
+    }
+}
+
+impl WheelEnd {
+    /// The specs that it needs, each with the step that asks for it.
+    pub fn cards(&self) -> impl Iterator<Item = (Step, CardItem)> {
+        self.cards.iter().filter_map(|step| match step.row().form {
+            Form::Card(item) => Some((*step, item)),
+            _ => None,
+        })
+    }
+
+    /// How many items of a group there are, by what was noted of the vehicle; the usual number
+    /// where nothing was.
+    pub fn count(&self, group: ItemKind, noted: Option<u8>) -> u8 {
+        let several = self.counts.iter().find(|count| count.group == group);
+        several.map_or(1, |count| {
+            let noted = noted.unwrap_or(count.usual);
+            noted.clamp(count.least, count.most)
+        })
+    }
+
+    /// The steps that open it again to measure the new part once more.
+    pub fn reopening(&self, corner: Corner) -> impl Iterator<Item = StepKey> + Clone {
+        self.reopen.iter().map(move |place| place.key(corner))
+    }
+}

@@ -1,0 +1,272 @@
+//! The steps that jobs ask for: of each its name, the code it is stored under, and all that is true
+//! of it wherever it is asked. In which order they are asked is said by a wheel end.
+
+use crate::trade::fastening::CardItem;
+use crate::trade::wheel_end::consequence::*;
+use crate::trade::wheel_end::item::ItemKind;
+use crate::trade::wheel_end::row::{
+    Again, Car, More, Row, act, ask, card, choice, form, list, moves, steps, turn,
+};
+use crate::trade::wheel_end::shown::{CaptionWord as Shows, Picture};
+use crate::trade::wheel_end::step::HoldPoint::{Before, Down, Loose, Nut, Stand, Yes};
+use crate::trade::wheel_end::step::Phase::{
+    Fit, Gauge, HandOver, Lift, Listen, LookBack, Meet, Pack, Prove, Rock, Site, Strip, Tighten,
+};
+use crate::trade::wheel_end::step::{
+    Change, Check, Choice, Form, HoldPoint, Measured, Phase, SetName,
+};
+
+/// What is looked at before the car is driven.
+pub const LOOKS: [Check; 4] = [
+    Check::NutsAsFound,
+    Check::WheelUpright,
+    Check::PedalFirm,
+    Check::Tires,
+];
+const NEW_PART: &[Check] = &[
+    Check::LockKey,
+    Check::BoxStuds,
+    Check::BoxPlug,
+    Check::BoxBolts,
+];
+const OLD_AND_NEW: &[Check] = &[
+    Check::Pilot,
+    Check::Depth,
+    Check::BoltCircle,
+    Check::Splines,
+    Check::Plug,
+];
+const WARNING_LIGHTS: &[Choice] = &[
+    Choice::NoWarningLights,
+    Choice::AbsWarningLight,
+    Choice::BrakeWarningLight,
+    Choice::OtherWarningLight,
+];
+const SWERVE: &[Choice] = &[Choice::LouderRight, Choice::LouderLeft, Choice::NoChange];
+const SPIN: &[Choice] = &[
+    Choice::SmoothQuiet,
+    Choice::Rough,
+    Choice::Noisy,
+    Choice::RoughNoisy,
+    Choice::GrindsHot,
+];
+const FLEX: &[Choice] = &[
+    Choice::FlexNone,
+    Choice::FlexHalf,
+    Choice::FlexOne,
+    Choice::FlexMore,
+    Choice::BaseElsewhere,
+];
+
+const CALIPER_UP: &[Change] =
+    moves![CaliperPins 2: Off, CaliperPins 1: Loosened, Caliper: Off, Pads: Off];
+const CALIPER_DOWN: &[Change] = moves![Pads: Done, Caliper: Done, CaliperPins: Snug];
+const NEW_HUB: &[ItemKind] = &[ItemKind::Hub, ItemKind::HubBolts, ItemKind::AxleNut];
+const TO_MOVE: &[HoldPoint] = &[HoldPoint::Pedal, Loose, Down];
+
+const STANDING: &[Shows] = &[
+    Shows::StandAndGround,
+    Shows::Chocks,
+    Shows::AsFound,
+    Shows::Damage,
+];
+const WIRE: &[Shows] = &[
+    Shows::WireRoute,
+    Shows::PlateSeat,
+    Shows::AsFound,
+    Shows::Damage,
+];
+const PARTS: &[Shows] = &[
+    Shows::OldPart,
+    Shows::NewPart,
+    Shows::PartLabel,
+    Shows::Damage,
+    Shows::Rust,
+];
+const SEAT: &[Shows] = &[
+    Shows::Seat,
+    Shows::Rust,
+    Shows::Damage,
+    Shows::OldPart,
+    Shows::NewPart,
+];
+const LEFT: &[Shows] = &[Shows::Finished, Shows::AsLeft, Shows::OldPart];
+
+/// A sign of the road: one that was there is asked for again after the work.
+const fn sign() -> Row {
+    ask(Listen, GO_ON, ON_REPORT).yes(ASKS).with_next()
+}
+
+steps! {
+    Booking = "booking": form(Pack, Form::Booking, ON_REPORT);
+    Vehicle = "vehicle": form(Pack, Form::Vehicle, ON_REPORT);
+    Corners = "corners": form(Pack, Form::Corners, HERE);
+    CardAxleNut = "card_axle_nut": card(CardItem::AxleNut, STAYS_LOOSE);
+    CardHubBolts = "card_hub_bolts": card(CardItem::HubBolts, STAYS_LOOSE);
+    CardBracketBolts = "card_bracket_bolts": card(CardItem::BracketBolts, STAYS_LOOSE);
+    CardCaliperPins = "card_caliper_pins": card(CardItem::CaliperPins, STAYS_LOOSE);
+    CardLugNuts = "card_lug_nuts": card(CardItem::LugNuts, STAYS_LOOSE);
+    CardPlayLimit = "card_play_limit": card(CardItem::PlayLimit, DEFAULT_LIMIT);
+    Price = "price": form(Pack, Form::Price, ON_REPORT);
+    Kit = "kit": form(Pack, Form::Kit, ON_REPORT);
+    Ready = "ready": form(Pack, Form::Ready, ON_REPORT);
+
+    SiteLook = "site_look":
+        list(Site, &[Check::Slope, Check::Surface, Check::Traffic], HERE).no(ASKS);
+
+    RightCar = "right_car": ask(Meet, HERE, HERE);
+    Odometer = "odometer": form(Meet, Form::Number(Measured::Odometer), BY_DATE_ALONE)
+        .photo(&[Shows::Odometer, Shows::WarningLightsOn]);
+    WarningLights = "warning_lights": choice(Meet, WARNING_LIGHTS, NOT_YET_DRIVEN).photo(&[Shows::WarningLightsOn, Shows::Odometer]);
+    MeetLook = "meet_look": list(Meet, NEW_PART, NOT_LOOSENED);
+    TeardownYes = "teardown_yes": form(Meet, Form::Consent, NOT_LOOSENED).no(ASKS);
+
+    BeforeDriving = "before_driving": list(Listen, &LOOKS, NOT_YET_DRIVEN);
+    NutsToCard = "nuts_to_card": ask(Listen, HERE, NOT_YET_DRIVEN);
+    FoundPhoto = "found_photo": form(Listen, Form::Photo, ON_REPORT).owed_in(&[Listen, Lift]);
+    Drive = "drive": act(Listen, DECISION).needs(&[Loose, Down]).car(Car::Drives);
+    SignSpeed = "sign_speed": sign();
+    SignSwerve = "sign_swerve": choice(Listen, SWERVE, ON_REPORT).with_next();
+    SignCoast = "sign_coast": sign();
+    SignSurface = "sign_surface": sign();
+    SignBrake = "sign_brake": sign();
+    SignFullLock = "sign_full_lock": sign();
+    SignShake = "sign_shake": sign();
+    SignPulse = "sign_pulse": sign();
+    HeatHere = "heat_here": form(Listen, Form::Number(Measured::HubHeat), DECISION);
+    HeatOther = "heat_other": form(Listen, Form::Number(Measured::HubHeat), DECISION);
+
+    LiftHold = "lift_hold": act(Lift, HERE).photo(STANDING).drawn(Picture::Chocks);
+    LiftStand = "lift_stand":
+        list(Lift, &[Check::JackPoint, Check::StandUnder, Check::WheelUnderRocker], HERE)
+            .with_next().photo(STANDING).drawn(Picture::Stand);
+    StandPhoto = "stand_photo":
+        form(Lift, Form::Photo, ON_REPORT).photo(STANDING).drawn(Picture::Stand);
+    Shove = "shove":
+        ask(Lift, HERE, HERE).proves(Stand).photo(STANDING).drawn(Picture::Shove);
+
+    RockNuts = "rock_nuts": ask(Rock, HERE, HERE);
+    RockTwelveSix = "rock_twelve_six": form(Rock, Form::Swing, DECISION).drawn(Picture::TwelveSix);
+    RockNineThree = "rock_nine_three": form(Rock, Form::Swing, DECISION).drawn(Picture::NineThree);
+    RockAxial = "rock_axial": form(Rock, Form::Swing, DECISION).drawn(Picture::PushPull);
+    BrakeHeld = "brake_held": choice(Rock, &[Choice::PlayGone, Choice::PlayStays], DECISION);
+    SpinHand = "spin_hand": choice(Rock, SPIN, DECISION).drawn(Picture::PushPull);
+    OtherSide = "other_side":
+        choice(Rock, &[Choice::SameAsOther, Choice::OtherTighter, Choice::OtherLooser], DECISION);
+
+    LoosenLugNuts = "loosen_lug_nuts": act(Gauge, ON_REPORT)
+        .moves(moves![LugNuts: Loosened]).car(Car::Grips)
+        .with_next().drawn(Picture::StarOrder);
+    WheelOff = "wheel_off": act(Gauge, BARE).needs(&[Stand])
+        .moves(moves![LugNuts: Off, Wheel: Off]);
+    CaliperUp = "caliper_up":
+        act(Gauge, NO_DIAL).moves(CALIPER_UP).with_next().drawn(Picture::Hook);
+    NutFound = "nut_found":
+        choice(Gauge, &[Choice::NutTight, Choice::NutRetorqued, Choice::NutSlack], NO_DIAL)
+            .drawn(Picture::NutStake);
+    GaugeClean = "gauge_clean":
+        act(Gauge, ON_REPORT).behind_the_wheel().with_next().drawn(Picture::DialRig);
+    RigPush = "rig_push": choice(Gauge, FLEX, READING).drawn(Picture::DialRig);
+    RigTip = "rig_tip": form(Gauge, Form::DialSetup(SetName::FIRST), READING)
+        .rests_on(NEW_HUB).drawn(Picture::DialRig);
+    Round = "round": form(Gauge, Form::Round(SetName::FIRST, 1), READING)
+        .proves(Before).rests_on(NEW_HUB).photo(&[Shows::DialReading]);
+    RigAgain = "rig_again": choice(Gauge, FLEX, READING).drawn(Picture::DialRig);
+
+    Decide = "decide": form(Phase::Decide, Form::Decide(1), HERE);
+    Agree = "agree": form(Phase::Agree, Form::Consent, HERE).no(ASKS).proves(Yes);
+    DeclinedPhoto = "declined_photo": form(Phase::Agree, Form::Photo, ON_REPORT)
+        .owed_in(&[Tighten]).photo(&[Shows::AsFound, Shows::Damage, Shows::Heat, Shows::Leak]);
+
+    LoosenAxleNut = "loosen_axle_nut": act(Strip, HERE).needs(&[Before, Yes])
+        .moves(moves![Stake: Off, AxleNut: Loosened])
+        .with_next().drawn(Picture::NutStake);
+    StripNut = "strip_nut": act(Strip, HERE).needs(&[Yes, Stand])
+        .moves(moves![AxleNut: Off]).with_next().drawn(Picture::NutStake);
+    StripBrake = "strip_brake": act(Strip, HERE).needs(&[Yes])
+        .moves(moves![CaliperPins: Off, BracketBolts: Off, Bracket: Off, Rotor: Off])
+        .with_next().drawn(Picture::Hook);
+    StripSensor = "strip_sensor": act(Strip, ON_REPORT).needs(&[Yes])
+        .moves(moves![SensorWire: Off])
+        .with_next().photo(WIRE).drawn(Picture::SensorRoute);
+    SensorPhoto = "sensor_photo":
+        form(Strip, Form::Photo, ON_REPORT).photo(WIRE).drawn(Picture::SensorRoute);
+    StripHub = "strip_hub": act(Strip, HERE).needs(&[Yes])
+        .moves(moves![HubBolts: Off, Hub: Off, Plate: Off])
+        .photo(SEAT).drawn(Picture::Puller);
+
+    Compare = "compare": list(Fit, OLD_AND_NEW, HERE)
+        .with_next().photo(PARTS).drawn(Picture::Splines);
+    ComparePhoto = "compare_photo":
+        form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(Picture::Splines);
+    Seat = "seat": act(Fit, ON_REPORT).with_next().photo(SEAT).drawn(Picture::HubBehind);
+    Offer = "offer": act(Fit, HERE)
+        .moves(moves![Plate: Done, Hub: Done, HubBolts: ByHand])
+        .with_next().photo(SEAT).drawn(Picture::Splines);
+    RouteSensor = "route_sensor": act(Fit, STAYS_LOOSE).moves(moves![SensorWire: Done])
+        .photo(WIRE).drawn(Picture::SensorRoute);
+
+    TurnHubBolts = "turn_hub_bolts": turn(ItemKind::HubBolts, &[ItemKind::Hub]);
+    RotorOn = "rotor_on":
+        act(Tighten, STAYS_LOOSE).moves(moves![Rotor: Done]).with_next();
+    BracketOn = "bracket_on": act(Tighten, STAYS_LOOSE)
+        .moves(moves![Bracket: Done, BracketBolts: ByHand]);
+    TurnBracketBolts = "turn_bracket_bolts": turn(ItemKind::BracketBolts, &[ItemKind::Bracket]);
+    CaliperOn = "caliper_on": act(Tighten, STAYS_LOOSE).moves(CALIPER_DOWN).with_next();
+    Pedal = "pedal": ask(Tighten, HERE, HERE)
+        .proves(HoldPoint::Pedal).again(Again::Reopened);
+    NutOn = "nut_on": act(Tighten, STAYS_LOOSE)
+        .moves(moves![AxleNut: ByHand]).with_next().drawn(Picture::NutStake);
+    NutFirst = "nut_first": act(Tighten, STAYS_LOOSE)
+        .moves(moves![AxleNut: Snug]).drawn(Picture::NutStake);
+    TurnAxleNut = "turn_axle_nut": turn(ItemKind::AxleNut, &[ItemKind::Hub]).proves(Nut);
+    CaliperUpAgain = "caliper_up_again":
+        act(Prove, NO_DIAL).moves(CALIPER_UP).drawn(Picture::Hook);
+    WheelOffAgain = "wheel_off_again": act(Prove, BARE).needs(&[Stand])
+        .moves(moves![LugNuts: Off, Wheel: Off]);
+    CaliperDown = "caliper_down": act(Tighten, STAYS_LOOSE).moves(CALIPER_DOWN)
+        .with_next().again(Again::Reopened).drawn(Picture::Hook);
+    TurnCaliperPins = "turn_caliper_pins":
+        turn(ItemKind::CaliperPins, &[ItemKind::Caliper]).again(Again::Reopened);
+    Stake = "stake": act(Tighten, STAYS_LOOSE)
+        .moves(moves![Stake: Done]).with_next().drawn(Picture::NutStake);
+    WheelOn = "wheel_on": act(Tighten, STAYS_LOOSE)
+        .moves(moves![Wheel: Done, LugNuts: Snug])
+        .with_next().again(Again::Reopened).drawn(Picture::StarOrder);
+    Lower = "lower": act(Tighten, BEFORE_IT_MOVES).needs(&[Nut]).proves(Down)
+        .rests_on(&[ItemKind::Hub, ItemKind::HubBolts, ItemKind::Bracket, ItemKind::BracketBolts,
+            ItemKind::Rotor, ItemKind::Wheel])
+        .again(Again::Reopened).drawn(Picture::StarOrder);
+    TurnLugNuts = "turn_lug_nuts":
+        turn(ItemKind::LugNuts, &[ItemKind::Wheel]).again(Again::Reopened);
+    MishapPhoto = "mishap_photo": form(Tighten, Form::Photo, ON_REPORT)
+        .photo(&[Shows::Thread, Shows::Damage, Shows::Rust, Shows::OldPart]);
+
+    ProveSpin = "prove_spin": choice(Prove, SPIN, PROOF).rests_on(NEW_HUB);
+    ProvePedal = "prove_pedal": ask(Prove, HERE, HERE)
+        .proves(HoldPoint::Pedal).again(Again::Reopened);
+    Clear = "clear": list(Prove, &[Check::ToolsCounted, Check::ChocksOut], BEFORE_IT_MOVES)
+        .more(More::WrongLooks).needs(TO_MOVE).must_be_seen().again(Again::Loosened);
+    ProveWarningLights = "prove_warning_lights": choice(Prove, WARNING_LIGHTS, BEFORE_IT_MOVES).needs(TO_MOVE)
+        .car(Car::Moves).must_be_seen().photo(&[Shows::WarningLightsOn, Shows::Odometer]);
+    ProveRoad = "prove_road": list(Prove, &[Check::RoadClean], PROOF)
+        .more(More::Signs).needs(TO_MOVE).car(Car::Moves);
+    ProveResult = "prove_result": form(Prove, Form::Result, PROOF).again(Again::Reopened);
+
+    Tools = "tools":
+        list(HandOver, &[Check::KeyBack, Check::OldPart], NOT_HANDED_OVER).photo(LEFT);
+    Retorque = "retorque": form(HandOver, Form::Retorque, ON_REPORT).with_next();
+    Sign = "sign": form(HandOver, Form::Sign, ON_REPORT);
+    Report = "report": form(HandOver, Form::Report, ON_REPORT).with_next().photo(LEFT);
+    End = "end": form(HandOver, Form::End, HERE).needs(&[HoldPoint::Pedal, Loose])
+        .car(Car::Leaves).photo(LEFT);
+    LeftPhoto = "left_photo": form(HandOver, Form::Photo, ON_REPORT)
+        .photo(&[Shows::AsLeft, Shows::StandAndGround, Shows::Chocks]);
+
+    RetorqueDone = "retorque_done":
+        choice(LookBack, &[Choice::NoneLoose, Choice::SomeLoose, Choice::RetorqueDeclined], COUNTED);
+    Comeback = "comeback":
+        choice(LookBack, &[Choice::NoComeback, Choice::SameCorner, Choice::OtherCorner], COUNTED);
+
+    Wait = "wait": act(Phase::Agree, ON_REPORT).car(Car::Waits);
+}
