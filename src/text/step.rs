@@ -15,6 +15,8 @@ pub struct StepText {
     pub no: &'static str,
     /// Why it matters, for the one who asks.
     pub why: &'static str,
+    /// What to do now, where an answer to it holds something.
+    pub now: &'static str,
 }
 
 impl StepText {
@@ -33,6 +35,7 @@ impl StepText {
             primary,
             no,
             why,
+            now: "",
         }
     }
 
@@ -47,6 +50,11 @@ impl StepText {
     /// The same with another negative answer.
     pub(super) const fn no(self, no: &'static str) -> Self {
         Self { no, ..self }
+    }
+
+    /// The same with what to do now, where an answer to it holds something.
+    pub(super) const fn now(self, now: &'static str) -> Self {
+        Self { now, ..self }
     }
 
     /// The same with another sentence.

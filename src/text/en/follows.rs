@@ -1,6 +1,6 @@
 //! What to do now, in one sentence, where an answer holds something.
 
-use super::checks::check_no;
+use super::{checks::check_no, steps};
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Choice, Given, Step};
 
@@ -19,51 +19,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
             "Do not drive: find out why the brake warning light is on."
         }
         (Given::Picked(_), _) => "A new warning light: check plug, wire and sensor first.",
-        (_, Step::SiteLook) => "Look at the ground before you raise the car.",
-        (_, Step::RightCar) => "Specs and parts are for another car. Find the right car first.",
-        (_, Step::Corners) => "Choose a corner first.",
-        (_, Step::WarningLights) => "Check the warning lights before you drive.",
-        (_, Step::MeetLook) => "Check key and part before anything is loosened.",
-        (_, Step::TeardownYes) => {
-            "Ask the customer to approve the inspection before anything is loosened."
-        }
-        (_, Step::BeforeDriving) => "Check all four before the car is driven.",
-        (_, Step::NutsToCard) => {
-            "Do not drive: bring every lug nut to spec first, or skip the road test."
-        }
-        (_, Step::LiftHold) => "Hold and chock the car before you raise it.",
-        (_, Step::LiftStand) => "Set the car on its jack stand first; keep clear until it stands.",
-        (_, Step::Shove) => {
-            "Keep clear. Back on the jack: chock the car again, set the jack stand again, then shove again."
-        }
-        (_, Step::RockNuts) => {
-            "Tighten every lug nut to spec first. Any missing: do not drive. Two or more loose: STOP."
-        }
-        (_, Step::NutFound) => {
-            "Look at the axle nut before you measure. With a slack nut the reading means nothing."
-        }
-        (_, Step::WheelOff | Step::WheelOffAgain) => {
-            "Take the wheel off first. If the manufacturer measures with the wheel on, record that at the dial setup."
-        }
-        (_, Step::CaliperUp | Step::CaliperUpAgain) => {
-            "Swing the caliper up, pads out, before you read the dial. Or record another dial setup."
-        }
-        (_, Step::Decide) => "Make the decision first, or end the job as left unfinished.",
-        (_, Step::Agree) => "Ask the customer, or leave the car and wait for the answer.",
-        (_, Step::LoosenAxleNut | Step::StripNut | Step::StripBrake | Step::StripHub) => {
-            "Take this off before the next part. Stuck for good: end as left unfinished."
-        }
-        (_, Step::Compare) => "Compare the new part with the old one before it is installed.",
-        (_, Step::Offer) => "Seat the hub in the knuckle before you go on.",
-        (_, Step::Pedal | Step::ProvePedal) => {
-            "The car must not move. Pump again; still soft: look for a leak, then bleed the brake."
-        }
-        (_, Step::Lower) => "Lower the car before it is handed over.",
-        (_, Step::ProveWarningLights) => "Check the warning lights before the car moves.",
-        (_, Step::Clear) => "Look under the car before it moves.",
-        (_, Step::Tools) => "Check that the wheel-lock key is back in the car.",
-        (_, Step::End) => "Say how the job ends: finished, or left unfinished.",
-        _ => "Put this right, then answer again.",
+        _ => steps::step(step).now,
     }
 }
 

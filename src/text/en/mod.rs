@@ -19,15 +19,6 @@ pub(super) mod report;
 pub(super) mod runout;
 pub(super) mod screen;
 pub(super) mod steps;
-mod steps_close;
-mod steps_gauge;
-mod steps_listen;
-mod steps_pack;
-mod steps_pictures;
-mod steps_rock;
-mod steps_site;
-mod steps_strip;
-mod steps_tighten;
 pub(super) mod thickness;
 pub(super) mod words;
 
@@ -46,5 +37,5 @@ const fn tell(
     primary: &'static str,
     why: &'static str,
 ) -> StepText {
-    StepText::new(name, say, primary, "No", why)
+    StepText::new(name, say, primary, "No", why).now("Put this right, then answer again.")
 }
