@@ -24,7 +24,7 @@ use hubslate::job::answers::{given, not_tried, noticed_after, still_there};
 use hubslate::job::combined_steps::no_to;
 use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Ending, Event, Reply};
-use hubslate::job::{Held, JobState, Status, held, judge, next, plan, status};
+use hubslate::job::{Held, JobState, Status, evidence, held, judge, next, plan, proof, status};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Felt, Reason};
 use hubslate::trade::wheel_end::{
@@ -173,7 +173,7 @@ fn proof(sheet: &JobState) -> String {
     let ending = proposed(sheet, &plan(sheet));
     format!(
         "{:?} {:?} {:?} {} {ending:?}",
-        judge::after(sheet, HERE),
+        proof::after(sheet, HERE),
         still_there(sheet),
         not_tried(sheet),
         noticed_after(sheet)
@@ -302,7 +302,7 @@ impl Case<'_> {
             Consequence::Holds(Scope::Here) => self.stays_here(),
             Consequence::Holds(scope) => return self.holds(scope),
             Consequence::Stops(sign) => {
-                let verdict = judge::verdict(&now(), HERE);
+                let verdict = evidence::verdict(&now(), HERE);
                 assert_eq!(verdict.decision, Decision::Stop, "{}", self.name());
                 assert!(
                     verdict.reasons.contains(&Reason::MustNotDrive(sign)),
@@ -312,7 +312,7 @@ impl Case<'_> {
             }
             Consequence::IsEvidence(Evidence::Decision) => {
                 // As it stands now, or as it stands when the decision is made.
-                let verdict = |job: &Job| judge::verdict(&job.sheet(), HERE);
+                let verdict = |job: &Job| evidence::verdict(&job.sheet(), HERE);
                 let decided = |mut job: Job| {
                     walk(&mut job, self.story, |spec| spec.key.step == Step::Decide);
                     verdict(&job)

@@ -43,7 +43,6 @@ use hubslate::job::entry::{
 };
 use hubslate::job::manual_item::named;
 use hubslate::job::runout::Basis;
-use hubslate::job::slip::slip;
 use hubslate::job::{JobState, flow, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};

@@ -18,7 +18,7 @@ use hubslate::job::entry::{
 };
 use hubslate::job::manual_item::{self, Also};
 use hubslate::job::mishap::Mishap;
-use hubslate::job::{Key, Problem, fold, judge};
+use hubslate::job::{Key, Problem, evidence, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::MishapKind;
 use hubslate::trade::play::{Decision, Felt};

@@ -17,7 +17,7 @@ use hubslate::exchange::gather::{Gap, Gathered};
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, merge, read};
 use hubslate::job::entry::{Entry, EntryId, Event, LogId, PersonField, Reply};
-use hubslate::job::{Key, Problem, fold, judge};
+use hubslate::job::{Key, Problem, evidence, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{Check, Step, StepKey};
@@ -150,7 +150,7 @@ fn two_phones_that_disagree_are_both_shown_and_the_graver_one_holds() {
         let sheet = fold(whole.records.iter().map(|r| decode(&r.text).unwrap()));
         assert_eq!(sheet.stated(&Key::Step(step)).count(), 2);
         assert_eq!(sheet.problems(), [Problem::Disagree(Key::Step(step))]);
-        assert_eq!(judge::verdict(&sheet, HERE).decision, Decision::Stop);
+        assert_eq!(evidence::verdict(&sheet, HERE).decision, Decision::Stop);
     }
 }
 

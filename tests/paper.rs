@@ -28,7 +28,6 @@ use hubslate::job::entry::{
     Reading, RunoutReading, Setup, Side, VehicleField,
 };
 use hubslate::job::flow::CONFIRMATIONS_LOG;
-use hubslate::job::slip::slip;
 use hubslate::job::{JobState, fold, next, plan};
 use hubslate::report::must_not_drive;
 use hubslate::report::paper::lines;
@@ -362,7 +361,7 @@ fn the_next_phone_has_cards_and_what_is_due_and_no_reading_or_decision_of_its_ow
     };
     assert_eq!(here.reading(Corner::FrontLeft, set, 1, Side::Pull), None);
     assert_eq!(here.decided(Corner::FrontLeft), None);
-    let told = slip(&here).unwrap();
+    let told = here.slip().unwrap();
     assert_eq!(told.digest, digest(&sample.texts));
     let pulls: Vec<&str> = told.facts.iter().filter_map(pulled).collect();
     assert_eq!(pulls, ["6.3", "6.4", "6.3", "1.0", "1.0", "1.2"]);

@@ -17,8 +17,8 @@ mod record;
 mod technician;
 
 use hubslate::exchange::wire::{decode, encode};
-use hubslate::job::ending::is_blocked;
 use hubslate::job::entry::{Decided, Ending, Event, Reading, Reply, Side};
+use hubslate::job::proof::is_blocked;
 use hubslate::job::{Status, fold, group_items, held, measure_again, next, status};
 use hubslate::slate::undo;
 use hubslate::trade::answer::Answer;

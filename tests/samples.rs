@@ -22,7 +22,7 @@ use std::path::PathBuf;
 
 use hubslate::exchange::read;
 use hubslate::job::entry::{DueKind, Ending, Reply, VehicleField};
-use hubslate::job::{JobState, judge};
+use hubslate::job::{JobState, proof};
 use hubslate::trade::fastening::Position;
 use hubslate::trade::play::{After, Decision, Felt};
 use hubslate::trade::vehicle::{CheckDigit, Corner, Vin};
@@ -80,7 +80,7 @@ fn the_replaced_hub_was_over_and_is_proven() {
             .contains(&"loose_in_bearing.just_felt".to_owned())
     );
     assert!(!decided.again);
-    assert!(matches!(judge::after(&sheet, corner), After::Pass { .. }));
+    assert!(matches!(proof::after(&sheet, corner), After::Pass { .. }));
     assert!(sheet.part(corner).is_some());
     let vin = Vin::parse(sheet.vehicle(VehicleField::Vin).unwrap()).unwrap();
     assert_eq!(vin.check(), CheckDigit::Passes);
@@ -138,7 +138,7 @@ fn a_replacement_is_walked_to_its_end_wherever_the_nut_is_tightened() {
                 let walk = Walk::of(&story);
                 let sheet = is_closed(&story, &walk);
                 for corner in corners {
-                    let after = judge::after(&sheet, *corner);
+                    let after = proof::after(&sheet, *corner);
                     assert!(matches!(after, After::Pass { .. }), "{after:?}");
                 }
             }

@@ -11,6 +11,7 @@ use crate::exchange::erase::pseudonym;
 use crate::exchange::wire::decode;
 use crate::job::entry::{DueKind, Event, LogId, Money, PersonField, Scope, VehicleField};
 use crate::job::judge::{self, Measured};
+use crate::job::sets;
 use crate::job::{JobState, Key, fold};
 use crate::report::stamp;
 use crate::trade::money::{minor_digits, plain};
@@ -125,7 +126,7 @@ fn corners(sheet: &JobState) -> [String; 7] {
 
 /// The mean of the last set, to a tenth of a micrometre.
 fn mean(sheet: &JobState, corner: Corner, when: When) -> String {
-    let set = |nth| judge::told(sheet, corner, SetName { when, nth })?.ok();
+    let set = |nth| sets::told(sheet, corner, SetName { when, nth })?.ok();
     let last = [2, 1].into_iter().find_map(set);
     last.map_or_else(String::new, |set: Measured| mm(set.mean()))
 }

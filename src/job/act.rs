@@ -1,8 +1,8 @@
 //! What one tap on a step writes: the answer, and what it does to the loose list.
 
 use crate::job::entry::{Event, Moved, Reply};
-use crate::job::progress::group_items;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::group_items;
 use crate::trade::wheel_end::{Item, StepSpec};
 
 /// The entries of a step that is done with this reply.

@@ -3,13 +3,13 @@
 use crate::job::entry::{EntryId, Event, Reply, Side};
 use crate::job::judge::{flex_step, setup_step};
 use crate::job::key::Key;
-use crate::job::progress::wheel_end;
+use crate::job::proof::reopened;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::wheel_end;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Again, Form, Item, ItemKind, ItemState, NotDoneReason, REOPENED, ROUNDS, SetName, Step,
-    StepKey, StepSpec,
+    Again, Form, Item, ItemKind, ItemState, NotDoneReason, ROUNDS, SetName, Step, StepKey, StepSpec,
 };
 
 /// Takes back the base, the rounds and the spin after the work at a corner; they stay in the
@@ -41,7 +41,7 @@ pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Ve
         keys.extend(opening.clone().map(Key::Step));
         let turned = closing.iter().filter(|spec| is_turn(spec));
         whats.extend(turned.map(|spec| Event::Pass(spec.key)));
-        whats.push(Event::Answered(fact(corner), Reply::Said(Answer::No)));
+        whats.push(Event::Answered(reopened(corner), Reply::Said(Answer::No)));
         if !is_back(sheet, corner, ItemKind::Wheel) {
             // It is shoved again before anybody reaches under it.
             let off = opening.filter(|key| takes_the_wheel_off(key.step));
@@ -58,16 +58,6 @@ pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Ve
 /// Whether the wheel end is closed by now, so that it has to be opened to measure again.
 pub fn is_closed_again(sheet: &JobState, corner: Corner) -> bool {
     is_back(sheet, corner, ItemKind::Caliper)
-}
-
-/// Where it is kept that a closed wheel end was opened again.
-const fn fact(corner: Corner) -> StepKey {
-    StepKey::at(Step::ProveResult, corner).nth(REOPENED)
-}
-
-/// Whether a closed wheel end was opened again to measure once more.
-pub(super) fn is_reopened(sheet: &JobState, corner: Corner) -> bool {
-    sheet.reply(fact(corner)).is_some()
 }
 
 fn is_back(sheet: &JobState, corner: Corner, group: ItemKind) -> bool {

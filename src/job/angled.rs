@@ -6,9 +6,9 @@ use chrono::NaiveDate;
 
 use crate::job::entry::{EntryId, Event, KitItem};
 use crate::job::key::Key;
-use crate::job::progress::wheel_end;
 use crate::job::ready::missing;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::wheel_end;
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::StepKey;
 use crate::units::TypedAngle;

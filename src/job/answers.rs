@@ -1,24 +1,12 @@
 //! What was answered, answer by answer, and what follows from it by the one table of the trade.
 
 use crate::job::entry::Reply;
-use crate::job::progress::{Status, has_sign, status};
+use crate::job::plan::has_sign;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{
-    Check, Choice, Form, Given, Plan, Scope, Sign, Step, StepKey, StepSpec, hold, sign_gone,
-    stays_open,
+    Check, Choice, Form, Given, Sign, Step, StepKey, StepSpec, sign_gone, stays_open,
 };
-
-/// A question whose answer holds something, and for what it holds it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Holding {
-    /// The question.
-    pub question: StepKey,
-    /// The answer, or the row of it, that holds.
-    pub given: Given,
-    /// What waits.
-    pub scope: Scope,
-}
 
 /// The answers in a reply to a step; a list that was not looked at has each of its rows so.
 pub fn given(spec: &StepSpec, reply: &Reply) -> Vec<Given> {
@@ -36,36 +24,6 @@ pub fn given(spec: &StepSpec, reply: &Reply) -> Vec<Given> {
         (Reply::FoundLoose(_), _) => vec![Given::Picked(Choice::SomeLoose)],
         (Reply::Done | Reply::Number(_), _) => vec![Given::Done],
     }
-}
-
-/// The first answer at a step that holds something.
-pub fn holding(sheet: &JobState, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
-    let reply = sheet.reply(spec.key)?;
-    // What stands in an entry of its own is there, whatever was said of it before.
-    if !is_replied(&spec.form) && status(sheet, spec) == Status::Done {
-        return None;
-    }
-    let given = given(spec, reply);
-    let held = |given: &Given| hold(spec.key, *given, plan).map(|scope| (*given, scope));
-    // What is wrong is told before what was not looked at.
-    let unseen = |given: &Given| matches!(given, Given::Row(_, Answer::NotDone));
-    let wrong = given.iter().filter(|given| !unseen(given)).find_map(held);
-    let found = wrong.or_else(|| given.iter().find_map(held));
-    // A list that nobody looked at is not told as if one of its rows was wrong.
-    let unseen = matches!(reply, Reply::NotDone(_));
-    found.map(|(given, scope)| Holding {
-        question: spec.key,
-        given: if unseen { Given::NotDone } else { given },
-        scope,
-    })
-}
-
-/// Whether a step is answered by a reply alone.
-const fn is_replied(form: &Form) -> bool {
-    matches!(
-        form,
-        Form::Do | Form::Ask | Form::Checks(_) | Form::Choice(_) | Form::Swing | Form::Number(_)
-    )
 }
 
 /// Whether a reply leaves its step open.

@@ -7,9 +7,9 @@ use chrono::NaiveDate;
 use crate::job::entry::{Event, LogId, VehicleField};
 use crate::job::key::Key;
 use crate::job::practice::is_practice;
-use crate::job::progress::count;
 use crate::job::sheet::JobState;
 use crate::job::turn::group_of;
+use crate::job::wheel_end::count;
 use crate::letters::small;
 use crate::sorted::Sorted;
 use crate::trade::fastening::{

@@ -2,13 +2,14 @@
 
 use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply, ShopRetorque};
 use crate::job::gate::end_holding;
-use crate::job::judge::after;
 use crate::job::loose_lug_nuts::nuts_are_loose;
-use crate::job::progress::{Status, status, was_loosened};
+use crate::job::progress::{Status, status};
+use crate::job::proof::is_blocked;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::was_loosened;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
-use crate::trade::play::{After, Decision, recheck_by};
+use crate::trade::play::{Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::{
@@ -56,11 +57,6 @@ fn is_unseen(sheet: &JobState, steps: &[StepSpec]) -> bool {
     steps
         .iter()
         .any(|spec| spec.key.step.row().must_be_seen && status(sheet, spec) != Status::Done)
-}
-
-/// Whether a fault that was told keeps the new part of a corner from being called finished.
-pub fn is_blocked(sheet: &JobState, corner: Corner) -> bool {
-    matches!(after(sheet, corner), After::Blocked { .. })
 }
 
 fn inspection_refused(sheet: &JobState) -> bool {

@@ -3,13 +3,15 @@
 //! They are judged when a step is opened or a key is pressed, never when entries are folded; a step
 //! that is opened by its address, of a job that has ended too, is judged like every other.
 
-use crate::job::answers::{Holding, holding};
 use crate::job::entry::Reply;
 use crate::job::evidence::verdict;
+use crate::job::holding::{Holding, holding};
 use crate::job::key::Key;
-use crate::job::progress::{is_tight, plan, status};
+use crate::job::plan::plan;
+use crate::job::progress::status;
 use crate::job::sheet::JobState;
 use crate::job::turn::card_step;
+use crate::job::wheel_end::is_tight;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::{Decision, Rig};

@@ -4,16 +4,15 @@
 
 use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
-use crate::job::progress::wheel_end;
-use crate::job::proof;
 use crate::job::round::begun;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::wheel_end;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
 use crate::trade::play::rules::UNSEEN_FLEX;
 use crate::trade::play::{
-    Dial, Divisions, Figures, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
+    Dial, Divisions, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
     SeriesError, can_prove,
 };
 use crate::trade::vehicle::Corner;
@@ -22,8 +21,6 @@ use crate::trade::wheel_end::{
 };
 use crate::units::{Length, Temperature, TemperatureUnit};
 
-pub use crate::job::evidence::{evidence, verdict};
-pub use crate::job::proof::after;
 pub use crate::trade::play::Measured;
 
 /// The limit of this job: the manufacturer's where the card gives one, else the house limit.
@@ -39,16 +36,9 @@ fn manufacturers_limit(sheet: &JobState) -> Option<Limit> {
     card.and_then(Result::ok)
 }
 
-/// The dial on board; the common one of its unit where none was named.
-pub fn dial(sheet: &JobState) -> Dial {
-    sheet
-        .carried()
-        .map_or(Dial::HUNDREDTH_MM, |carried| carried.dial)
-}
-
 /// What this gauge will be able to prove against this job's limit on a base that does not give.
 pub fn proof(sheet: &JobState) -> Proof {
-    let dial = dial(sheet);
+    let dial = sheet.dial();
     let facts = RigFacts {
         indicator: indicator(sheet, &dial),
         flex: flex(&dial, Choice::FlexNone),
@@ -95,60 +85,6 @@ fn read_round(
     };
     let dials = push.into_iter().chain([pull]).map(|side| side.dial);
     Some((Dial::shared(dials), round))
-}
-
-/// The set that counts before the work: the second where the first was asked again, unless it
-/// cannot be compared and the first can.
-pub fn before(sheet: &JobState, corner: Corner) -> Option<Measured> {
-    let mut sets = sets_before(sheet, corner);
-    let compared = sets.iter().rposition(|(_, set)| set.is_compared());
-    let place = compared.or_else(|| sets.len().checked_sub(1))?;
-    Some(sets.swap_remove(place).1)
-}
-
-/// The sets before the work that give a play, by their number, as they are told.
-pub fn sets_before(sheet: &JobState, corner: Corner) -> Vec<(u8, Measured)> {
-    let set = |nth| {
-        let when = When::Before;
-        let set = told(sheet, corner, SetName { when, nth })?.ok()?;
-        Some((nth, set))
-    };
-    (1..=2).filter_map(set).collect()
-}
-
-/// A set as it was recorded: by the decision that stands, or by the proof after the work; as it is
-/// judged now where none was, or where that stands no more. `None` before the first round.
-///
-/// # Errors
-/// [`SeriesError`] if a round gives no play.
-pub fn told(
-    sheet: &JobState,
-    corner: Corner,
-    name: SetName,
-) -> Option<Result<Measured, SeriesError>> {
-    let measured = measured(sheet, corner, name)?;
-    Some(measured.map(|now| match recorded(sheet, corner, name) {
-        Some(figures) => now.told_as(figures),
-        None => now,
-    }))
-}
-
-/// What was recorded of a set, unless something that it rests on was told or taken back since, or
-/// on another phone beside it.
-fn recorded(sheet: &JobState, corner: Corner, name: SetName) -> Option<&Figures> {
-    if name == proof::AFTER {
-        return proof::recorded(sheet, corner)?.set.as_deref();
-    }
-    let decided = sheet.decided(corner)?;
-    let figures = match name.when {
-        When::Before => decided.inputs.set(name.nth)?,
-        When::After => return None,
-    };
-    let entry = sheet.holds(&Key::Decided(corner, decided.nth))?;
-    // The dial's own error stands in the record; wrenches are added to the kit long after it.
-    let facts = rests_on(corner, name);
-    let stands = sheet.had_seen_all(entry, |key| facts.contains(key));
-    stands.then_some(figures)
 }
 
 /// Every side of every cycle of a set.

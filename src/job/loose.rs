@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::job::angled::{AngleBy, angles};
 use crate::job::entry::{Entry, EntryId, Event, Moved};
 use crate::job::key::Key;
-use crate::job::mishap::{Mishap, open_mishap};
+use crate::job::mishap::Mishap;
 use crate::job::progress::status;
 use crate::job::sheet::JobState;
 use crate::job::turn::{Turning, told_in_wrench};
@@ -88,7 +88,7 @@ pub fn rows<'a>(sheet: &'a JobState, steps: &[StepSpec]) -> Vec<Row<'a>> {
             item,
             hold: sheet.item(item)?,
             stage: stage(sheet, steps, item),
-            mishap: open_mishap(sheet, item),
+            mishap: sheet.open_mishap(item),
             entry,
             wrench: entry.and_then(|entry| wrenches.get(&(&entry.id, item)).copied()),
             angled: entry

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 
 use crate::job::entry::{Consent, Event, Moved, Reply, Scope};
 use crate::job::key::Key;
-use crate::job::progress::group_items;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::group_items;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
 use crate::trade::wheel_end::{
@@ -43,21 +43,13 @@ pub enum Mending {
     Agreed,
 }
 
-/// The open mishap of an item.
-pub fn open_mishap(sheet: &JobState, item: Item) -> Option<&Mishap> {
-    match sheet.fact(&Key::Mishap(item)) {
-        Some(Event::Mishap(mishap)) => Some(mishap),
-        _ => None,
-    }
-}
-
 /// Every open mishap, in the order of the items.
 pub fn open_mishaps(sheet: &JobState) -> Vec<&Mishap> {
     let items = sheet.keys().filter_map(|key| match key {
         Key::Mishap(item) => Some(*item),
         _ => None,
     });
-    items.filter_map(|item| open_mishap(sheet, item)).collect()
+    items.filter_map(|item| sheet.open_mishap(item)).collect()
 }
 
 /// The open mishap that stands in the way of a step: where it was seen until the customer agreed, and

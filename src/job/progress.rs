@@ -1,23 +1,16 @@
-//! Where a job stands: the plan folded from its entries, and the step that comes next.
+//! Where a job stands: how far each step is, and which comes next.
 
-use crate::job::again::is_reopened;
 use crate::job::answers::is_open_after;
-use crate::job::ending::is_blocked;
-use crate::job::entry::{Ending, Reply, Side, VehicleField};
+use crate::job::entry::{Reply, Side};
 use crate::job::key::Key;
-use crate::job::loose_lug_nuts::{found_loose, is_to_be_judged_again, wrong_looks};
+use crate::job::loose_lug_nuts::is_to_be_judged_again;
+use crate::job::plan::is_over;
 use crate::job::round::begun;
 use crate::job::sheet::JobState;
-use crate::job::slip::slip;
+use crate::job::wheel_end::group_items;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardBody, CardItem};
-use crate::trade::play::Decision;
-use crate::trade::play::Felt;
-use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Again, Change, Choice, CornerPlan, Course, Form, Item, ItemKind, ItemState, Kind,
-    NotDoneReason, NutPosition, Phase, Plan, Sign, Start, Step, StepKey, StepSpec, WheelEnd, items,
-    sign_step,
+    Again, Change, Form, Item, ItemKind, ItemState, NotDoneReason, Phase, StepKey, StepSpec,
 };
 
 /// How far a step is.
@@ -40,166 +33,6 @@ impl Status {
     pub const fn is_settled(self) -> bool {
         matches!(self, Self::Done | Self::NotDone(_))
     }
-}
-
-/// The facts that pick and order the steps, from the entries alone.
-pub fn plan(sheet: &JobState) -> Plan {
-    Plan {
-        kind: kind(sheet),
-        start: sheet.opened().map_or(Start::AtHome, |opened| opened.start),
-        corners: sheet
-            .corners()
-            .iter()
-            .map(|corner| corner_plan(sheet, *corner))
-            .collect(),
-        nut: nut_position(sheet),
-        site_refused: said(sheet, StepKey::once(Step::SiteLook)) == Some(Answer::No),
-        teardown_refused: sheet
-            .consent(StepKey::once(Step::TeardownYes))
-            .is_some_and(|consent| !consent.yes),
-        nuts_loose: found_loose(sheet),
-        wrong_looks: wrong_looks(sheet),
-        warning_lights: match sheet.reply(StepKey::once(Step::WarningLights)) {
-            Some(Reply::Picked(pick)) => Some(*pick),
-            _ => None,
-        },
-        driven: sheet.reply(StepKey::once(Step::Drive)) == Some(&Reply::Done),
-        more_questions: more_questions(sheet),
-        signs: Sign::ALL
-            .iter()
-            .copied()
-            .filter(|sign| has_sign(sheet, *sign))
-            .collect(),
-        ended: sheet.ended().is_some(),
-    }
-}
-
-/// The kind of wheel end that is worked on, as it was noted.
-fn kind(sheet: &JobState) -> Kind {
-    let noted = sheet.vehicle(VehicleField::Kind);
-    noted
-        .and_then(Kind::from_code)
-        .unwrap_or(Kind::BoltedDriven)
-}
-
-/// The wheel end that is worked on.
-pub fn wheel_end(sheet: &JobState) -> &'static WheelEnd {
-    kind(sheet).wheel_end()
-}
-
-fn corner_plan(sheet: &JobState, corner: Corner) -> CornerPlan {
-    CornerPlan {
-        corner,
-        course: course(sheet, corner),
-        stop: sheet
-            .decided(corner)
-            .is_some_and(|decided| decided.decision == Decision::Stop),
-        play_felt: play_felt(sheet, corner),
-        second_set: sheet
-            .decided_nth(corner, 1)
-            .is_some_and(|decided| decided.again),
-        blocked: is_blocked(sheet, corner),
-        reopened: is_reopened(sheet, corner),
-        waited: sheet.reply(StepKey::at(Step::Wait, corner)) == Some(&Reply::Done),
-    }
-}
-
-fn course(sheet: &JobState, corner: Corner) -> Course {
-    let Some(decided) = sheet.decided(corner) else {
-        return course_on_paper(sheet, corner).unwrap_or(Course::Open);
-    };
-    if decided.again && decided.nth == 1 {
-        return Course::Open;
-    }
-    match decided.decision {
-        Decision::Keep | Decision::Watch => Course::PutBack,
-        Decision::Replace | Decision::Stop => {
-            match sheet
-                .consent(StepKey::at(Step::Agree, corner))
-                .map(|consent| consent.yes)
-            {
-                None => Course::Asking,
-                Some(false) => Course::Declined,
-                Some(true) => Course::Replace,
-            }
-        }
-    }
-}
-
-/// What had come of a corner when the paper of an ended job was printed.
-fn course_on_paper(sheet: &JobState, corner: Corner) -> Option<Course> {
-    let slip = slip(sheet).filter(|slip| is_over(slip.ending()))?;
-    let repaired = slip.agreed(corner).is_some_and(|consent| consent.yes);
-    Some(match slip.decided(corner)?.decision {
-        Decision::Keep | Decision::Watch => Course::PutBack,
-        _ if repaired => Course::Replace,
-        _ => Course::Declined,
-    })
-}
-
-/// Whether a job with this ending is only looked back on.
-fn is_over(ending: Option<Ending>) -> bool {
-    ending.is_some_and(|ending| ending != Ending::LeftUnfinished)
-}
-
-fn play_felt(sheet: &JobState, corner: Corner) -> bool {
-    let mut rocks = Step::ALL.iter().filter(|it| it.row().form == Form::Swing);
-    rocks.any(|step| {
-        matches!(
-            sheet.reply(StepKey::at(*step, corner)),
-            Some(Reply::Felt(Felt::JustFelt | Felt::Seen | Felt::Knocks))
-        )
-    })
-}
-
-fn nut_position(sheet: &JobState) -> NutPosition {
-    match sheet.card(CardItem::AxleNut).map(|card| &card.body) {
-        Some(CardBody::Torque(body)) => body.position.unwrap_or(NutPosition::AirBrakeHeld),
-        _ => NutPosition::AirBrakeHeld,
-    }
-}
-
-fn said(sheet: &JobState, step: StepKey) -> Option<Answer> {
-    match sheet.reply(step) {
-        Some(Reply::Said(answer)) => Some(*answer),
-        _ => None,
-    }
-}
-
-pub(super) fn has_sign(sheet: &JobState, sign: Sign) -> bool {
-    match sheet.reply(StepKey::once(sign_step(sign))) {
-        Some(Reply::Said(answer)) => *answer == Answer::Yes,
-        Some(Reply::Picked(pick)) => matches!(pick, Choice::LouderRight | Choice::LouderLeft),
-        _ => false,
-    }
-}
-
-/// The first five decide if they point at a bearing, or away from it; otherwise more are asked.
-///
-/// Towards: louder one way in the swerve, and not changing with the road. Away: it changes with
-/// the road and not with the swerve. `common practice, no source`.
-fn more_questions(sheet: &JobState) -> bool {
-    let first = Sign::ALL.iter().filter(|sign| sign.is_first());
-    let all = first
-        .clone()
-        .all(|sign| sheet.reply(StepKey::once(sign_step(*sign))).is_some());
-    all && has_sign(sheet, Sign::Swerve) == has_sign(sheet, Sign::Surface)
-}
-
-/// How many items a group has on this vehicle.
-pub fn count(sheet: &JobState, group: ItemKind) -> u8 {
-    let field = match group {
-        ItemKind::LugNuts => Some(VehicleField::Studs),
-        ItemKind::HubBolts => Some(VehicleField::HubBolts),
-        _ => None,
-    };
-    let noted = field.and_then(|field| sheet.vehicle(field)?.parse().ok());
-    wheel_end(sheet).count(group, noted)
-}
-
-/// Every item of a group at a corner of this vehicle.
-pub fn group_items(sheet: &JobState, corner: Corner, group: ItemKind) -> Vec<Item> {
-    items(corner, group, count(sheet, group))
 }
 
 /// How far a step is.
@@ -328,14 +161,4 @@ fn brings_back<'a>(sheet: &JobState, steps: &'a [StepSpec]) -> Option<&'a StepSp
     let loose = sheet.loose();
     let first = loose.iter().filter_map(|(item, _)| last(*item)).min()?;
     steps.get(first)
-}
-
-/// Whether an item was ever loosened.
-pub fn was_loosened(sheet: &JobState, item: Item) -> bool {
-    sheet.stated(&Key::Item(item)).next().is_some()
-}
-
-/// Whether an item stands at its card, or was never touched.
-pub fn is_tight(sheet: &JobState, item: Item) -> bool {
-    sheet.item(item).is_none_or(|hold| hold == ItemState::Done)
 }

@@ -10,18 +10,12 @@ use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::play::{After, Test, pass_after};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{SetName, Step, StepKey, When};
-
-/// The set after the work.
-pub(super) const AFTER: SetName = SetName {
-    when: When::After,
-    nth: 1,
-};
+use crate::trade::wheel_end::{REOPENED, SetName, Step, StepKey};
 
 /// What today's rules say of the new part of a corner, with everything that it rests on, as it is
 /// recorded.
 pub fn proved(sheet: &JobState, corner: Corner) -> Proved {
-    let set = measured(sheet, corner, AFTER).and_then(Result::ok);
+    let set = measured(sheet, corner, SetName::AFTER).and_then(Result::ok);
     let (roughness, noise) = spun(sheet, spin(corner));
     let passed = pass_after(
         set.as_ref().map(|measured| &measured.conformity),
@@ -57,20 +51,35 @@ pub fn recorded(sheet: &JobState, corner: Corner) -> Option<&Proved> {
     sheet.proved(corner).filter(|_| stands)
 }
 
+/// Whether a fault that was told keeps the new part of a corner from being called finished.
+pub fn is_blocked(sheet: &JobState, corner: Corner) -> bool {
+    matches!(after(sheet, corner), After::Blocked { .. })
+}
+
+/// Where it is kept that a closed wheel end was opened again.
+pub(super) const fn reopened(corner: Corner) -> StepKey {
+    StepKey::at(Step::ProveResult, corner).nth(REOPENED)
+}
+
+/// Whether a closed wheel end was opened again to measure once more.
+pub(super) fn is_reopened(sheet: &JobState, corner: Corner) -> bool {
+    sheet.reply(reopened(corner)).is_some()
+}
+
 const fn spin(corner: Corner) -> StepKey {
     StepKey::at(Step::ProveSpin, corner)
 }
 
 /// Every fact that a proof rests on.
 fn rests_on(corner: Corner) -> Vec<Key> {
-    let mut facts = judge::rests_on(corner, AFTER);
+    let mut facts = judge::rests_on(corner, SetName::AFTER);
     facts.extend([Key::Step(spin(corner)), Key::Carried]);
     facts
 }
 
 /// Whether anything was read or spun on the new part of a corner, or it was said why not.
 fn was_looked_at(sheet: &JobState, corner: Corner) -> bool {
-    readings(corner, AFTER)
+    readings(corner, SetName::AFTER)
         .chain([Key::Step(spin(corner))])
         .any(|key| sheet.holds(&key).is_some())
 }

@@ -2,8 +2,8 @@
 
 use crate::job::entry::{Carried, Event, KitItem};
 use crate::job::key::Key;
-use crate::job::progress::wheel_end;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::wheel_end;
 use crate::trade::fastening::{CardBody, CardItem, Fit, SpecCard, UsableShare, Wrench, fit};
 use crate::trade::wheel_end::StepKey;
 

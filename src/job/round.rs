@@ -3,7 +3,6 @@
 //! A place of the needle is the decimal text that will be recorded, in divisions of the face.
 
 use crate::job::entry::{Event, Reading, Side};
-use crate::job::judge::dial;
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::play::{Dial, Divisions, Round, RoundError};
@@ -159,7 +158,7 @@ impl Last {
 /// The dial of the other rounds of a set, where it is not the one on board now: a set is read on
 /// one dial.
 pub fn other_dial(sheet: &JobState, (corner, set, round): Place) -> Option<Dial> {
-    let here = dial(sheet);
+    let here = sheet.dial();
     let sides = |nth| [Side::Push, Side::Pull].map(|side| (nth, side));
     let mut read = (1..=ROUNDS)
         .filter(|nth| *nth != round)
@@ -190,7 +189,7 @@ fn reading(
         side,
         divisions: Decimal::parse(text).ok()?,
         turns,
-        dial: dial(sheet),
+        dial: sheet.dial(),
     }))
 }
 

@@ -1,7 +1,7 @@
 //! From the entries of a corner to its runs round a face, and what the trade says of each.
 
 use crate::job::entry::{Event, RunoutCard, RunoutReading, Setup, VehicleField};
-use crate::job::judge::{dial, indicator};
+use crate::job::judge::indicator;
 use crate::job::sheet::JobState;
 use crate::job::typed_card::CardInputError;
 use crate::trade::answer::Answer;
@@ -296,7 +296,7 @@ fn reading(sheet: &JobState, at: Spotted, read: Option<(Decimal, Option<i32>)>) 
         radius: at.radius,
         divisions,
         turns: turns.flatten(),
-        dial: dial(sheet),
+        dial: sheet.dial(),
         left_out: None,
     })
 }

@@ -7,9 +7,8 @@ use crate::job::entry::{
     PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField,
 };
 use crate::job::key::{Key, care};
-use crate::job::mishap::open_mishap;
 use crate::job::problem::Problem;
-use crate::job::slip::{Slip, slip};
+use crate::job::slip::Slip;
 use crate::sorted::set_of;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
@@ -18,6 +17,7 @@ use crate::trade::wheel_end::{Item, ItemState, SetName, StepKey};
 mod bench;
 mod ended;
 mod found;
+mod kept;
 mod proved;
 
 /// The state of a job.
@@ -132,7 +132,7 @@ impl JobState {
     /// The fact that counts: the one that holds, else the one that was read from paper.
     pub(super) fn fact(&self, key: &Key) -> Option<&Event> {
         let own = self.holds(key).map(|entry| &entry.what);
-        own.or_else(|| slip(self)?.stands_in(key))
+        own.or_else(|| self.slip()?.stands_in(key))
     }
 
     /// How the job was started.
@@ -211,7 +211,7 @@ impl JobState {
             Some(Event::Also(_)) => Some(ItemState::Off),
             _ => None,
         };
-        match open_mishap(self, item) {
+        match self.open_mishap(item) {
             Some(mishap) if mishap.kind.takes_off() => Some(ItemState::Off),
             Some(_) => moved.map(|hold| hold.min(ItemState::Loosened)),
             None => moved,
@@ -239,7 +239,7 @@ impl JobState {
                     Key::Item(item) | Key::Mishap(item) => Some(*item),
                     _ => None,
                 })
-                .chain(slip(self).into_iter().flat_map(Slip::items)),
+                .chain(self.slip().into_iter().flat_map(Slip::items)),
         );
         items
             .into_iter()
@@ -253,7 +253,7 @@ impl JobState {
         matches!(
             self.fact(&Key::Turned(step, item)),
             Some(Event::Moved(moved)) if moved.to == ItemState::Done
-        ) && open_mishap(self, item).is_none()
+        ) && self.open_mishap(item).is_none()
     }
 
     /// What stands at a place of the loose list and was named by hand, in order.

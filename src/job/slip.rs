@@ -40,14 +40,6 @@ pub fn facts(sheet: &JobState) -> Vec<Event> {
     facts
 }
 
-/// The slip that the sheet was taken from, if it came from paper.
-pub fn slip(sheet: &JobState) -> Option<&Slip> {
-    match sheet.holds(&Key::FromPaper).map(|entry| &entry.what) {
-        Some(Event::FromPaper(slip)) => Some(slip),
-        _ => None,
-    }
-}
-
 impl Slip {
     /// The fact that counts for a key until the job states it; never a reading or a decision.
     pub(super) fn stands_in(&self, key: &Key) -> Option<&Event> {

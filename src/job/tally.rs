@@ -6,9 +6,9 @@
 use std::collections::BTreeMap;
 
 use crate::job::entry::{Ending, Entry, Event, Reply};
-use crate::job::judge::after;
 use crate::job::key::Key;
 use crate::job::progress::{Status, status};
+use crate::job::proof::after;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};

@@ -5,9 +5,8 @@
 
 use crate::job::entry::{Carried, EntryId, Event, Moved};
 use crate::job::key::Key;
-use crate::job::mishap::open_mishap;
-use crate::job::progress::group_items;
 use crate::job::sheet::JobState;
+use crate::job::wheel_end::group_items;
 use crate::trade::fastening::{
     CardBody, CardItem, Fit, Lever, LeverError, Pattern, SpecCard, Stage, TypedLever, UsableShare,
     Wrench, cross_order, fit, star_order, wrench_setting,
@@ -96,7 +95,7 @@ impl Turning {
         let stage = taps.iter().copied().min().unwrap_or(0);
         Some(Self {
             step: spec.key,
-            broken: items.iter().any(|item| open_mishap(sheet, *item).is_some()),
+            broken: items.iter().any(|item| sheet.open_mishap(*item).is_some()),
             share: sheet.carried().map_or(UsableShare::DEFAULT, Carried::share),
             lever: sheet.lever(spec.key).map(TypedLever::lever),
             places: places(group, items.len(), card.and_then(pattern)),

@@ -10,7 +10,7 @@ use super::{ReportContext, due_items};
 use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
 use crate::job::answers::{not_tried, still_there};
-use crate::job::judge::after;
+use crate::job::proof::after;
 use crate::text::{self, Customer, Now, ReportWord};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;

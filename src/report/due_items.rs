@@ -15,7 +15,7 @@ use crate::job::JobState;
 use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, Event, How, PersonField, Reply, Scope};
 use crate::job::evidence::{as_recorded, verdict};
-use crate::job::judge::after;
+use crate::job::proof::after;
 use crate::sorted::{Sorted, set_of};
 use crate::text::{self, Asking, Customer, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};

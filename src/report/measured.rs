@@ -6,8 +6,9 @@ use super::time::when;
 use super::{ReportContext, budget, entry_line, reason};
 use crate::job::Key;
 use crate::job::entry::{Reading, Side};
-use crate::job::judge::{self, Measured, round_play};
+use crate::job::judge::{Measured, round_play};
 use crate::job::proof;
+use crate::job::sets;
 use crate::text::{self, ReportWord, Say};
 use crate::trade::fastening::CardItem;
 use crate::trade::play::conformity::CYCLES_TO_PROVE;
@@ -100,7 +101,7 @@ fn set(told: &ReportContext, corner: Corner, name: SetName) -> Vec<Block> {
             rows,
         },
     ];
-    match judge::told(told.sheet, corner, name) {
+    match sets::told(told.sheet, corner, name) {
         Some(Ok(measured)) => blocks.extend(result(told, corner, name, &measured)),
         Some(Err(fault)) => blocks.push(Block::Sentence(text::set_fault(told.lang, fault))),
         None => {}

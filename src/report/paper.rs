@@ -7,7 +7,7 @@ use super::runout::high_spot;
 use super::{ReportContext, entry_line};
 use crate::job::entry::{Event, Reading, RunoutReading, ShapeFound, Side};
 use crate::job::runout::Run;
-use crate::job::slip::{Slip, slip};
+use crate::job::slip::Slip;
 use crate::text::{self, FaceWord, Lang, Paper, ReportWord, paper};
 use crate::trade::play::{Divisions, Mark, Round};
 use crate::trade::runout::shape;
@@ -16,7 +16,7 @@ use crate::units::Format;
 
 /// All of it; nothing where the job did not come from paper.
 pub(super) fn from_paper(told: &ReportContext) -> Vec<Block> {
-    let Some(slip) = slip(told.sheet) else {
+    let Some(slip) = told.sheet.slip() else {
         return Vec::new();
     };
     let mut blocks = vec![

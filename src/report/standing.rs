@@ -3,8 +3,7 @@
 use super::missing::missing;
 use super::warning_lights;
 use crate::job::entry::{Consent, Due, DueKind, Ending, Event, Reply};
-use crate::job::judge::after;
-use crate::job::slip::slip;
+use crate::job::proof::after;
 use crate::job::{JobState, Key, plan};
 use crate::text::Now;
 use crate::trade::answer::Answer;
@@ -99,7 +98,7 @@ pub(super) fn has_stop(sheet: &JobState, plan: &Plan) -> bool {
 
 /// Whether the paper that the job came from left a corner at STOP.
 pub(super) fn stops_on_paper(sheet: &JobState, corner: Corner) -> bool {
-    slip(sheet).is_some_and(|slip| slip.leaves_stop(corner))
+    sheet.slip().is_some_and(|slip| slip.leaves_stop(corner))
 }
 
 /// Whether the last answer about the brake pedal is that it is not firm.

@@ -6,8 +6,9 @@ use super::strip::{Set, strip};
 use super::technician::{house_limit, limit_card};
 use super::{ReportContext, plain, standing};
 use crate::job::entry::Decided;
-use crate::job::judge::{self, Measured, before};
+use crate::job::judge::Measured;
 use crate::job::reason::Rule;
+use crate::job::sets::{self, before};
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::SpecCard;
 use crate::trade::play::{Decision, Test};
@@ -129,7 +130,7 @@ pub(super) fn sets(told: &ReportContext, corner: Corner) -> (Option<Measured>, O
         when: When::After,
         nth: 1,
     };
-    let after = judge::told(told.sheet, corner, after).and_then(Result::ok);
+    let after = sets::told(told.sheet, corner, after).and_then(Result::ok);
     (before(told.sheet, corner), after)
 }
 

@@ -71,7 +71,7 @@ fn a_job_that_came_from_paper_is_still_read_and_written() {
     assert_eq!(sheet.vehicle(VehicleField::Studs), Some("5"));
     let due = sheet.due(DueKind::Retorque).unwrap();
     assert_eq!(due.date, "2026-02-22");
-    let slip = slip(&sheet).unwrap();
+    let slip = sheet.slip().unwrap();
     assert_eq!(slip.digest, entry_digest("the record behind the paper"));
 }
 

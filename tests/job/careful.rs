@@ -110,7 +110,7 @@ fn a_row_that_means_stop_is_not_lost_to_another_phones_list() {
             for joined in either_clock(&Job::opened(), &list(stop), &list(other)) {
                 let sheet = joined.sheet();
                 assert_eq!(sheet.answered(step).unwrap().what, list(stop));
-                assert_eq!(judge::verdict(&sheet, HERE).decision, Decision::Stop);
+                assert_eq!(evidence::verdict(&sheet, HERE).decision, Decision::Stop);
             }
         }
     }

@@ -3,7 +3,6 @@
 use hubslate::job::entry::{
     Event, Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading, VehicleField,
 };
-use hubslate::job::judge;
 use hubslate::job::{fold, runout};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::CardSource;
@@ -92,7 +91,7 @@ impl RandomJob {
 
     /// Once round, some places skipped or left out, the first perhaps read again.
     fn run(&mut self, run: u8, setup: Setup, truth: &Truth) {
-        let dial = judge::dial(&fold(self.entries.iter().cloned()));
+        let dial = fold(self.entries.iter().cloned()).dial();
         let face = f64::from(dial.divisions_per_turn());
         let division = dial.graduation().in_unit(LengthUnit::Millimetre) * 100.0;
         let typed_angles = self.chance.often(20);

@@ -18,7 +18,7 @@ use hubslate::job::entry::{
 use hubslate::job::evidence::decided;
 use hubslate::job::kit::MoreKit;
 use hubslate::job::proof::owed;
-use hubslate::job::{fold, found, judge};
+use hubslate::job::{fold, found};
 use hubslate::slate::{Pen, compose, log_id};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};

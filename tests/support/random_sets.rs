@@ -88,7 +88,7 @@ impl RandomJob {
             self.perhaps(90, at(Step::RigAgain), &flexes);
         }
         let sheet = fold(self.entries.iter().cloned());
-        let (dial, (mut way, _)) = (judge::dial(&sheet), required(&sheet));
+        let (dial, (mut way, _)) = (sheet.dial(), required(&sheet));
         if self.chance.often(25) {
             way = self.other(way);
         } else if self.chance.often(20) {

@@ -12,7 +12,7 @@ use hubslate::job::entry::{
 };
 use hubslate::job::evidence::decided;
 use hubslate::job::proof::with_records;
-use hubslate::job::{JobState, fold, group_items, held, judge, next, plan, status};
+use hubslate::job::{JobState, fold, group_items, held, next, plan, status};
 use hubslate::slate::{Pen, compose, log_id, sealed, undo};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
@@ -270,7 +270,7 @@ impl<'a> Walk<'a> {
                 side,
                 divisions: Decimal::parse(text).unwrap(),
                 turns: None,
-                dial: judge::dial(&sheet),
+                dial: sheet.dial(),
             })
         };
         vec![reading(Side::Push, "0"), reading(Side::Pull, typed)]

@@ -9,7 +9,7 @@ use hubslate::exchange::{LogKind, export, read};
 use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Decided, Ending, Entry, Event, Proved, Reading, Side};
 use hubslate::job::evidence::decided;
-use hubslate::job::judge::after;
+use hubslate::job::proof::after;
 use hubslate::job::{JobState, fold, next, plan, proof};
 use hubslate::report::{Reader, Report};
 use hubslate::slate::{Pen, compose};

@@ -63,7 +63,9 @@ fn by_other_rules() -> Length {
 
 /// Whether the set is told with the figures that were recorded of it.
 fn stands(sheet: &JobState) -> bool {
-    let set = told(sheet, HERE, SECOND).unwrap().unwrap();
+    let set = crate::job::sets::told(sheet, HERE, SECOND)
+        .unwrap()
+        .unwrap();
     set.limit.value == by_other_rules()
 }
 

@@ -2,7 +2,6 @@
 
 use super::car;
 use crate::job::entry::{Event, Reply};
-use crate::job::judge;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::{Divisions, Felt};
@@ -77,7 +76,7 @@ fn set_of_base(key: StepKey) -> SetName {
 
 fn rig(sheet: &JobState, set: SetName) -> Rig {
     Rig {
-        dial: judge::dial(sheet),
+        dial: sheet.dial(),
         rests_at: Divisions::ZERO,
         hub: match set.when {
             When::Before => Hub::Old,

@@ -4,6 +4,7 @@ use super::car;
 use super::meet::{gave, nuts_tight};
 use crate::job::entry::{Decided, Reply};
 use crate::job::judge::{self, Measured};
+use crate::job::proof;
 use crate::job::reason::Rule;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
@@ -97,7 +98,7 @@ pub fn truth(sheet: &JobState) -> Vec<Finding> {
     if let Some(slip) = truth.slip {
         findings.push((Hidden::Card(slip), card(sheet, slip)));
     }
-    let fitted = judge::after(sheet, corner);
+    let fitted = proof::after(sheet, corner);
     if spins_badly(&car, Hub::New) || limit < truth.new_play {
         let outcome = match fitted {
             After::Blocked { .. } => Outcome::Found,

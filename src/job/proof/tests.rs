@@ -28,7 +28,7 @@ fn spun(pick: Choice) -> Event {
 fn pulled(divisions: &str) -> Event {
     Event::Reading(Reading {
         corner: HERE,
-        set: AFTER,
+        set: SetName::AFTER,
         round: 1,
         side: Side::Pull,
         divisions: Decimal::parse(divisions).unwrap(),
@@ -41,8 +41,11 @@ fn pulled(divisions: &str) -> Event {
 fn told() -> Vec<Event> {
     vec![
         Event::Corners(vec![HERE]),
-        set_up(HERE, AFTER, Way::DEFAULT),
-        Event::Answered(flex_step(HERE, AFTER), Reply::Picked(Choice::FlexNone)),
+        set_up(HERE, SetName::AFTER, Way::DEFAULT),
+        Event::Answered(
+            flex_step(HERE, SetName::AFTER),
+            Reply::Picked(Choice::FlexNone),
+        ),
         pulled("2"),
         spun(Choice::SmoothQuiet),
     ]
@@ -72,10 +75,17 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
     };
     let news = [
         pulled("2"),
-        set_up(HERE, AFTER, Way::DEFAULT),
-        Event::Answered(flex_step(HERE, AFTER), Reply::Picked(Choice::FlexNone)),
-        Event::TipAngle(HERE, AFTER, Typed::parse("0", AngleUnit::Degree).unwrap()),
-        Event::Crept(HERE, AFTER, Decimal::parse("1").unwrap()),
+        set_up(HERE, SetName::AFTER, Way::DEFAULT),
+        Event::Answered(
+            flex_step(HERE, SetName::AFTER),
+            Reply::Picked(Choice::FlexNone),
+        ),
+        Event::TipAngle(
+            HERE,
+            SetName::AFTER,
+            Typed::parse("0", AngleUnit::Degree).unwrap(),
+        ),
+        Event::Crept(HERE, SetName::AFTER, Decimal::parse("1").unwrap()),
         spun(Choice::SmoothQuiet),
         Event::Card(SpecCard {
             item: CardItem::PlayLimit,

@@ -2,7 +2,6 @@
 
 use super::{Run, angle};
 use crate::job::entry::RunoutReading;
-use crate::job::judge::dial;
 use crate::job::sheet::JobState;
 use crate::sorted::Sorted;
 use crate::trade::play::{Dial, Divisions};
@@ -13,7 +12,7 @@ use crate::units::{Decimal, Length};
 impl Run<'_> {
     /// Whether its places were read on another dial than the one on board: a run is read on one.
     pub fn is_on_other_dial(&self, sheet: &JobState) -> bool {
-        let here = dial(sheet);
+        let here = sheet.dial();
         let mut read = self.readings.iter().filter(|r| r.divisions.is_some());
         read.any(|reading| reading.dial != here)
     }

@@ -1,8 +1,8 @@
 //! The frame of a step: strip, one thing, keys in the thumb's band, and the plain keys under them.
 
-use crate::job::answers::holding;
 use crate::job::combined_steps::open_rows;
 use crate::job::entry::Event;
+use crate::job::holding::holding;
 use crate::text::{self, Say};
 use crate::trade::wheel_end::{Form, Phase, StepSpec};
 use crate::ui::at::{StepContext, is_question};

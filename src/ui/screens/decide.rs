@@ -6,6 +6,7 @@ use crate::job::entry::{Event, Reply};
 use crate::job::evidence::{as_recorded, standing_or_new};
 use crate::job::judge::{self, Measured};
 use crate::job::{is_closed_again, measure_again};
+use crate::job::{proof, sets};
 use crate::report::{budget, reason, scale, why};
 use crate::text::{self, BookWord, Lang, ReportWord, Say};
 use crate::trade::play::conformity::CYCLES_TO_PROVE;
@@ -118,7 +119,7 @@ pub fn word(lang: Lang, corner: Corner, decision: Decision) -> Node {
 
 /// A set of readings as it stands, if there is one.
 pub fn set(at: &StepContext, corner: Corner, when: When, nth: u8) -> Option<Measured> {
-    judge::told(at.sheet(), corner, SetName { when, nth })?.ok()
+    sets::told(at.sheet(), corner, SetName { when, nth })?.ok()
 }
 
 /// The readings before the work against their limit.
@@ -246,7 +247,7 @@ pub fn result(at: &StepContext) -> Node {
         .filter(|corner| corner.course == Course::Replace)
         .map(|at_corner| {
             let corner = at_corner.corner;
-            (corner, judge::after(at.sheet(), corner))
+            (corner, proof::after(at.sheet(), corner))
         })
         .collect();
     let blocked = replaced

@@ -9,9 +9,9 @@ mod state;
 use state::Reading;
 
 use crate::drawing::dial;
-use crate::job::judge;
 use crate::job::pace::Pace;
 use crate::job::round::{Place, kept, other_dial, passes_zero, read_again};
+use crate::job::sets;
 use crate::report::scale;
 use crate::text::{self, ReadingWord, Say};
 use crate::trade::play::RoundError;
@@ -86,7 +86,7 @@ fn before(reading: &Reading) -> Option<Node> {
     if set.when == When::Before {
         return None;
     }
-    let mean = judge::before(reading.at.sheet(), corner)?.set.mean();
+    let mean = sets::before(reading.at.sheet(), corner)?.set.mean();
     let shown = scale::play(reading.fmt(), mean).line();
     let label = reading.at.say(Say::BeforeLabel);
     Some(view! { <p class="round__before">{label} {" "} <b>{shown}</b></p> })

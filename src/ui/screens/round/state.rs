@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{Event, Side};
-use crate::job::judge;
 use crate::job::round::{Last, Place, Typing, begun, kept, pushed};
 use crate::text::{self, Say};
 use crate::trade::play::{Dial, RoundError};
@@ -54,7 +53,7 @@ impl Reading {
         let pad = drafts.text("pad", "").get_untracked();
         Self {
             place,
-            dial: judge::dial(at.sheet()),
+            dial: at.sheet().dial(),
             set: RwSignal::new(text.with_untracked(|text| !text.is_empty())),
             text,
             moved: RwSignal::new(push.is_some()),

@@ -1,7 +1,6 @@
 //! One place of a run: its angle is typed where it is no equal step, then its needle is read.
 
 use crate::job::entry::Event;
-use crate::job::judge;
 use crate::job::runout::{AngleError, Angles, Run, Spotted, angle_typed, runs, skipped};
 use crate::text::{self, FaceWord};
 use crate::ui::parts::draft::Drafts;
@@ -15,7 +14,7 @@ use crate::units::{AngleUnit, Decimal, TypedAngle, Unit};
 
 /// The first place of a new run: the dial is set to zero there.
 pub(super) fn first(bench: &Bench, rig: Rig, angles: Angles, nth: u8) -> Node {
-    let dial = judge::dial(bench.at.sheet());
+    let dial = bench.at.sheet().dial();
     let spotted = bench.spotted(rig, nth, 1);
     let needle = move |bench: &Bench, spotted| {
         let before = Before {
