@@ -12,12 +12,8 @@ use crate::job::wheel_end::wheel_end;
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::StepKey;
 use crate::units::TypedAngle;
-use crate::words;
 
-words! {
-    /// By what an angle was read.
-    pub enum AngleBy { Gauge = "gauge", Swings = "swings" }
-}
+pub use crate::job::entry::AngleBy;
 
 /// Whether the van has an angle gauge to read by.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

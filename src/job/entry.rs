@@ -7,37 +7,37 @@ mod ended;
 mod flow;
 mod found;
 mod kept;
+mod kit;
+mod loosened;
 mod price;
 mod proved;
 mod runout;
 mod shop;
+mod slip;
 mod stock;
 mod thickness;
 
 pub use at::Timestamp;
 pub use decided::{Decided, Inputs};
+pub(super) use decided::{length, round};
 pub use dial_setup::DialSetup;
 pub use ended::{Charge, Ended, Ending};
 pub use flow::{Confirmation, DayTime, Held, Slot};
-pub use found::{AgainstLimit, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
+pub use found::{AgainstLimit, Basis, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
+pub use kit::{Carried, MoreKit, Stand};
+pub use loosened::{Also, AngleBy, Mishap};
 pub use price::{Money, Paid, PaidHow, Price};
 pub use proved::Proved;
 pub use runout::{RunoutCard, RunoutReading, Setup};
 pub use shop::{Shop, ShopRetorque, Template};
+pub use slip::Slip;
 pub use stock::Stock;
 pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
 
-use chrono::NaiveDate;
-
-use crate::job::angled::AngleBy;
-use crate::job::kit::MoreKit;
-use crate::job::manual_item::Also;
-use crate::job::mishap::Mishap;
-use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
-use crate::trade::fastening::{SpecCard, TypedLever, Wrench};
+use crate::trade::fastening::{SpecCard, TypedLever};
 use crate::trade::play::{Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -224,19 +224,6 @@ words! {
         Fixing = "fixing", Power = "power", ParkingBrake = "parking_brake", Caliper = "caliper",
         Mass = "mass",
     }
-}
-
-/// The instruments on board.
-#[derive(Clone, Debug, PartialEq, Hash)]
-pub struct Carried {
-    /// The torque wrenches.
-    pub wrenches: Vec<Wrench>,
-    /// The dial gauge.
-    pub dial: Dial,
-    /// What else is on board.
-    pub more: MoreKit,
-    /// The day by which it is to be checked again, if that is known.
-    pub dial_due: Option<NaiveDate>,
 }
 
 /// How a step was answered.

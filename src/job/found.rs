@@ -3,11 +3,15 @@
 //!
 //! Nothing is judged here: the rules stand in `trade::runout`.
 
-use crate::job::entry::{Event, FaceFound, RotorFound, VehicleField};
+use crate::job::entry::{
+    AgainstLimit, Event, FaceFound, ReachFound, RotorFound, RunoutCard, ShapeFound, VehicleField,
+    length, round,
+};
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::job::{runout, thickness};
-use crate::trade::runout::{SeriesError, Surface, ThicknessError};
+use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
+use crate::trade::runout::{SeriesError, Surface, ThicknessError, Undetermined};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::ItemKind;
 
@@ -129,6 +133,66 @@ pub fn owed(sheet: &JobState) -> Vec<Event> {
         );
     }
     owed
+}
+
+impl FaceFound {
+    /// What today's rules say of a run.
+    pub fn today(corner: Corner, run: &runout::Run, found: &runout::Found) -> Self {
+        let positions = found.positions.iter().flatten().map(|position| {
+            let reach = position.wobble.expected().ok()?;
+            Some((position.stud, ReachFound::of(&reach)))
+        });
+        let positions: Option<Vec<_>> = positions.collect();
+        let shape = found.shape.as_ref();
+        let against = |card: &RunoutCard| AgainstLimit::of(card.clone(), found.judged);
+        Self {
+            corner,
+            run: run.nth,
+            rules: RUNOUT_RULES_VERSION,
+            surface: run.setup.surface,
+            tir: length(found.series.tir()),
+            closure: found.series.closure().map(length),
+            shape: shape.map(ShapeFound::of).map_err(|why| why_open(*why)),
+            reach: found.reach.as_ref().map(ReachFound::of),
+            against: found.limit.map(against),
+            positions: found.basis.zip(positions),
+            next: found.next,
+        }
+    }
+}
+
+impl RotorFound {
+    /// What today's rules say of a measurement.
+    pub fn today(corner: Corner, run: u8, found: &thickness::Found) -> Self {
+        let against = |it: &thickness::Against| AgainstLimit::of(it.card.clone(), it.said.ok());
+        let varies = found.varies.as_ref();
+        let of = &found.thickness;
+        let budget = of.budget_of_thinnest();
+        Self {
+            corner,
+            run,
+            rules: RUNOUT_RULES_VERSION,
+            thinnest: length(of.thinnest()),
+            place: found.ends.0,
+            u: length(budget.u_c),
+            guard_band: length(budget.guard_band()),
+            thickest: length(of.thickest()),
+            varies: varies.map(ReachFound::of).map_err(|why| why_open(*why)),
+            least: found.least.as_ref().map(against),
+            variation: found.variation.as_ref().map(against),
+            next: found.next,
+        }
+    }
+}
+
+/// Why the places do not tell a shape, as it is stored.
+fn why_open(why: Undetermined) -> Undetermined {
+    match why {
+        Undetermined::Bunched { condition } => Undetermined::Bunched {
+            condition: round(condition),
+        },
+        why => why,
+    }
 }
 
 #[cfg(test)]

@@ -10,38 +10,14 @@ use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
 use crate::trade::play::dial::DialError;
 use crate::trade::play::{Dial, DialKind};
 use crate::units::{
-    DecimalError, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedLength,
-    TypedMass, TypedTorque,
+    DecimalError, LengthUnit, Mass, MassUnit, System, Torque, TorqueUnit, Typed, TypedMass,
+    TypedTorque,
 };
+
+pub use crate::job::entry::{MoreKit, Stand};
 
 /// The log of the van kit; job logs hold no colon.
 pub const LOG: &str = "kit:van";
-
-/// What else is on board; what is not there is not known.
-#[derive(Clone, Debug, Default, PartialEq, Hash)]
-pub struct MoreKit {
-    /// Dials beside the one in use.
-    pub dials: Vec<Dial>,
-    /// The stands.
-    pub stands: Vec<Stand>,
-    /// Whether there is an angle gauge.
-    pub angle_gauge: Option<bool>,
-    /// Which share of a wrench's range the shop lets be used, in hundredths.
-    pub share: Option<(u8, u8)>,
-    /// The largest error, either way, that the certificate of the dial in use gives.
-    pub dial_error: Option<TypedLength>,
-    /// The day by which the angle gauge is to be checked again, if that is known.
-    pub angle_due: Option<NaiveDate>,
-}
-
-/// A stand.
-#[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct Stand {
-    /// What it is called in the van.
-    pub name: String,
-    /// What one of them may carry, as marked.
-    pub rating: TypedMass,
-}
 
 impl Carried {
     /// The share of a wrench's range that is used here.

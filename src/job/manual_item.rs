@@ -5,19 +5,8 @@ use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemKind};
-use crate::units::TypedTorque;
 
-/// Something that no step of the procedure loosens.
-#[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct Also {
-    /// Its place on the list.
-    pub item: Item,
-    /// What it is, so that another technician finds it.
-    pub name: String,
-    /// Its own card: the torque as printed and where it was read; none where it is put back
-    /// without one.
-    pub card: Option<(TypedTorque, String)>,
-}
+pub use crate::job::entry::Also;
 
 /// The next free place at a corner; a number that was used is not used again.
 ///

@@ -13,20 +13,7 @@ use crate::trade::wheel_end::{
     Change, Form, Item, ItemState, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
 };
 
-/// Something that went wrong.
-#[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct Mishap {
-    /// The step at which it was seen.
-    pub step: StepKey,
-    /// The fastener.
-    pub item: Item,
-    /// What happened.
-    pub kind: MishapKind,
-    /// The part that mends it, in words; may be empty.
-    pub part: String,
-    /// How many minutes more it takes.
-    pub minutes: u16,
-}
+pub use crate::job::entry::Mishap;
 
 /// How far the mending of an open mishap is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

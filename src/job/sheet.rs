@@ -4,11 +4,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
     Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Event, Opened, Paid, Part,
-    PersonField, Photo, Price, Reading, Reply, Side, Signed, VehicleField,
+    PersonField, Photo, Price, Reading, Reply, Side, Signed, Slip, VehicleField,
 };
 use crate::job::key::{Key, care};
 use crate::job::problem::Problem;
-use crate::job::slip::Slip;
 use crate::sorted::set_of;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;

@@ -13,16 +13,7 @@ use crate::trade::play::{Decision, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, SetName, StepKey};
 
-/// The facts that were read from paper.
-#[derive(Clone, Debug, PartialEq, Hash)]
-pub struct Slip {
-    /// The job they are of.
-    pub job: String,
-    /// The digest of the record that the paper was printed from, in hex.
-    pub digest: String,
-    /// The facts, in the order of [`facts`].
-    pub facts: Vec<Event>,
-}
+pub use crate::job::entry::Slip;
 
 /// What of a job goes on paper, in a fixed order: vehicle, corners, cards, what is loose,
 /// readings, the last run round each surface, decisions, yes or no to the repair, parts,

@@ -1,5 +1,7 @@
 //! Which room may know what, and which may name which.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use super::*;
 
 /// What a pure room must not know: wire formats, the browser, the clock, randomness.
@@ -171,4 +173,56 @@ fn rooms_use_only_those_below_them() {
             ),
         ],
     );
+}
+
+/// The modules of `job` that name one another in a circle, or name one that does.
+fn in_circles(files: &[(String, String)]) -> Vec<String> {
+    let module = |path: &str| {
+        let inside = path.strip_prefix("src/job/")?;
+        let end = inside.find(['/', '.'])?;
+        Some(inside[..end].to_owned())
+    };
+    let mut names: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
+    for (path, text) in files {
+        let Some(own) = module(path).filter(|own| own != "mod") else {
+            continue;
+        };
+        let lines = working(path, text).into_iter().map(|(_, line)| line);
+        let code = lines.collect::<Vec<_>>().join("\n");
+        // What stands in `job` is named as a room would be.
+        let code = code.replace("crate::job::", "crate::");
+        let named = named_rooms(&code).into_iter().map(str::to_owned);
+        let others = named.filter(|name| *name != own);
+        names.entry(own.clone()).or_default().extend(others);
+    }
+    loop {
+        let left: BTreeSet<String> = names.keys().cloned().collect();
+        names.retain(|_, named| named.iter().any(|name| left.contains(name)));
+        if names.len() == left.len() {
+            return left.into_iter().collect();
+        }
+    }
+}
+
+#[test]
+fn the_modules_of_a_job_name_one_another_in_no_circle() {
+    let file = |path: &str, text: &str| (path.to_owned(), text.to_owned());
+    let sheet = file("src/job/sheet.rs", "use crate::job::{entry::What, key};");
+    let key = file("src/job/key.rs", "use crate::job::entry::What;");
+    let entry = file("src/job/entry/at.rs", "use crate::trade::play;");
+    let honest = [sheet.clone(), key.clone(), entry];
+    assert_eq!(in_circles(&honest), Vec::<String>::new());
+    let planted = [sheet, key, file("src/job/entry.rs", "crate::job::key::Key")];
+    assert_eq!(in_circles(&planted), ["entry", "key", "sheet"]);
+
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let of_job = files().into_iter().filter(|path| is_rust(path, "src/job/"));
+    let all: Vec<(String, String)> = of_job
+        .filter_map(|path| {
+            let text = fs::read_to_string(root.join(&path)).ok()?;
+            Some((path, text))
+        })
+        .collect();
+    assert!(50 < all.len(), "only {} files", all.len());
+    assert_eq!(in_circles(&all), Vec::<String>::new());
 }

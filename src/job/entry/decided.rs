@@ -97,11 +97,11 @@ impl Inputs {
 /// in a file.
 const PARTS: f64 = 1e6;
 
-pub(super) fn round(value: f64) -> f64 {
+pub(in crate::job) fn round(value: f64) -> f64 {
     (value * PARTS).round() / PARTS
 }
 
-pub(super) fn length(length: Length) -> Length {
+pub(in crate::job) fn length(length: Length) -> Length {
     // A whole number of millionths is the double nearest to its decimals, so that it reads back.
     Length::millimetres(round(length.mm()))
 }

@@ -7,13 +7,21 @@ use core::hash::{Hash, Hasher};
 
 use super::decided::{length, round};
 use super::{RunoutCard, ThicknessCard};
-use crate::job::runout::{self, Basis};
-use crate::job::thickness;
 use crate::trade::play::conformity::Judged;
-use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 use crate::trade::runout::{Arrow, Form, Next, Reach, RotorNext, Shape, Surface, Undetermined};
 use crate::trade::vehicle::Corner;
 use crate::units::{Angle, AngleUnit, Length};
+use crate::words;
+
+words! {
+    /// What the rotor on every stud is told from.
+    pub enum Basis {
+        /// The rotor on the hub in two positions.
+        TwoPositions = "two_positions",
+        /// The hub's face, seen at the rotor's radius, and the rotor on it.
+        HubAndRotor = "hub_and_rotor",
+    }
+}
 
 /// What one run round a face said.
 #[derive(Clone, Debug, PartialEq, Hash)]
@@ -144,55 +152,7 @@ impl Hash for ReachFound {
     }
 }
 
-impl FaceFound {
-    /// What today's rules say of a run.
-    pub fn today(corner: Corner, run: &runout::Run, found: &runout::Found) -> Self {
-        let positions = found.positions.iter().flatten().map(|position| {
-            let reach = position.wobble.expected().ok()?;
-            Some((position.stud, ReachFound::of(&reach)))
-        });
-        let positions: Option<Vec<_>> = positions.collect();
-        let shape = found.shape.as_ref();
-        let against = |card: &RunoutCard| AgainstLimit::of(card.clone(), found.judged);
-        Self {
-            corner,
-            run: run.nth,
-            rules: RUNOUT_RULES_VERSION,
-            surface: run.setup.surface,
-            tir: length(found.series.tir()),
-            closure: found.series.closure().map(length),
-            shape: shape.map(ShapeFound::of).map_err(|why| why_open(*why)),
-            reach: found.reach.as_ref().map(ReachFound::of),
-            against: found.limit.map(against),
-            positions: found.basis.zip(positions),
-            next: found.next,
-        }
-    }
-}
-
 impl RotorFound {
-    /// What today's rules say of a measurement.
-    pub fn today(corner: Corner, run: u8, found: &thickness::Found) -> Self {
-        let against = |it: &thickness::Against| AgainstLimit::of(it.card.clone(), it.said.ok());
-        let varies = found.varies.as_ref();
-        let of = &found.thickness;
-        let budget = of.budget_of_thinnest();
-        Self {
-            corner,
-            run,
-            rules: RUNOUT_RULES_VERSION,
-            thinnest: length(of.thinnest()),
-            place: found.ends.0,
-            u: length(budget.u_c),
-            guard_band: length(budget.guard_band()),
-            thickest: length(of.thickest()),
-            varies: varies.map(ReachFound::of).map_err(|why| why_open(*why)),
-            least: found.least.as_ref().map(against),
-            variation: found.variation.as_ref().map(against),
-            next: found.next,
-        }
-    }
-
     /// Thickest less thinnest reading, scatter and all.
     pub fn range(&self) -> Length {
         self.thickest.minus(self.thinnest)
@@ -253,16 +213,6 @@ impl<C> AgainstLimit<C> {
     /// Whether it is over its limit, proven or not.
     pub fn is_over(&self) -> bool {
         self.judged.is_some_and(|judged| judged.is_over())
-    }
-}
-
-/// Why the places do not tell a shape, as it is stored.
-fn why_open(why: Undetermined) -> Undetermined {
-    match why {
-        Undetermined::Bunched { condition } => Undetermined::Bunched {
-            condition: round(condition),
-        },
-        why => why,
     }
 }
 

@@ -1,7 +1,7 @@
 //! What is kept as bytes beside the entries: pictures and voice notes, and what is said of them.
 
-use crate::job::caption::CaptionWord;
 use crate::job::entry::Event;
+use crate::trade::wheel_end::CaptionWord;
 use crate::trade::wheel_end::StepKey;
 
 /// A picture that was kept.

@@ -6,17 +6,8 @@ use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::runout::{Shape, Surface, Told, Undetermined};
 use crate::trade::wheel_end::{Item, ItemKind};
-use crate::words;
 
-words! {
-    /// What the rotor on every stud is told from.
-    pub enum Basis {
-        /// The rotor on the hub in two positions.
-        TwoPositions = "two_positions",
-        /// The hub's face, seen at the rotor's radius, and the rotor on it.
-        HubAndRotor = "hub_and_rotor",
-    }
-}
+pub use crate::job::entry::Basis;
 
 /// What tells the rotor on every stud: this position and, from an earlier run in the same state,
 /// another; else the hub's face, where the radius of both is known.

@@ -1,10 +1,8 @@
 //! What was read from paper, what broke, and the dial on board.
 
-use crate::job::entry::Event;
+use crate::job::entry::{Event, Mishap, Slip};
 use crate::job::key::Key;
-use crate::job::mishap::Mishap;
 use crate::job::sheet::JobState;
-use crate::job::slip::Slip;
 use crate::trade::play::Dial;
 use crate::trade::wheel_end::Item;
 

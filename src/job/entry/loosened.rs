@@ -1,0 +1,38 @@
+//! What is off, broke or was turned by an angle, beside what the steps of the procedure say.
+
+use crate::trade::fastening::mishap::MishapKind;
+use crate::trade::wheel_end::{Item, StepKey};
+use crate::units::TypedTorque;
+use crate::words;
+
+words! {
+    /// By what an angle was read.
+    pub enum AngleBy { Gauge = "gauge", Swings = "swings" }
+}
+
+/// Something that no step of the procedure loosens.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Also {
+    /// Its place on the list.
+    pub item: Item,
+    /// What it is, so that another technician finds it.
+    pub name: String,
+    /// Its own card: the torque as printed and where it was read; none where it is put back
+    /// without one.
+    pub card: Option<(TypedTorque, String)>,
+}
+
+/// Something that went wrong.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Mishap {
+    /// The step at which it was seen.
+    pub step: StepKey,
+    /// The fastener.
+    pub item: Item,
+    /// What happened.
+    pub kind: MishapKind,
+    /// The part that mends it, in words; may be empty.
+    pub part: String,
+    /// How many minutes more it takes.
+    pub minutes: u16,
+}
