@@ -5,8 +5,7 @@
 
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::kind::{Count, KitItem, Limits, WheelEnd};
-use crate::trade::wheel_end::plan::Kind;
+use crate::trade::wheel_end::kind::{Count, Kind, KitItem, Limits, WheelEnd};
 use crate::trade::wheel_end::row::moves;
 use crate::trade::wheel_end::spec::If::{
     AtCar, Bar, Blocked, InAir, NotBar, NotOpened, OnGround, Opened, PlayFelt,

@@ -5,11 +5,18 @@ use crate::trade::play::Limit;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::bolted_driven::BOLTED_DRIVEN;
 use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::plan::Kind;
 use crate::trade::wheel_end::spec::Place;
 use crate::trade::wheel_end::step::{Form, StepKey};
 use crate::trade::wheel_end::steps::Step;
 use crate::words;
+
+words! {
+    /// Kinds of wheel end that have a procedure here.
+    pub enum Kind {
+        /// A hub unit bolted to the knuckle, driven through a shaft with an axle nut.
+        BoltedDriven = "bolted_driven",
+    }
+}
 
 words! {
     /// What a kit has in it.

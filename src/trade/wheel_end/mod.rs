@@ -19,9 +19,9 @@ pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
 pub use item::{Item, ItemKind, ItemState, items};
-pub use kind::{KitItem, Limits, WheelEnd};
+pub use kind::{Kind, KitItem, Limits, WheelEnd};
 pub use mishap::can_happen;
-pub use plan::{CornerPlan, Course, Kind, NutPosition, Plan, Sign, Start};
+pub use plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
 pub use procedure::{SHOVE_FURTHER, SHOVE_WAITED, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
 pub use row::{Again, Car, Row};

@@ -1,19 +1,12 @@
 //! What a procedure depends on: the facts of one job, already decided.
 
 use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::kind::Kind;
 use crate::trade::wheel_end::step::{Check, Choice};
 use crate::words;
 
 /// Where the axle nut gets its last torque, as its card says.
 pub use crate::trade::fastening::Position as NutPosition;
-
-words! {
-    /// Kinds of wheel end that have a procedure here.
-    pub enum Kind {
-        /// A hub unit bolted to the knuckle, driven through a shaft with an axle nut.
-        BoltedDriven = "bolted_driven",
-    }
-}
 
 words! {
     /// What comes of a corner after it was measured.
