@@ -14,6 +14,7 @@ pub mod dial_setup;
 pub mod eased;
 pub mod ending;
 pub mod entry;
+pub mod errand;
 pub mod evidence;
 pub mod facts;
 pub mod flow;

@@ -182,11 +182,11 @@ test("by its address nothing is loosened on a car that was lowered, and what is 
   await expect(quick.alert("it is open again: do not drive the car.")).toBeVisible();
   await quick.isAt("Torque: Lug nuts");
   await app.evaluate(() => { location.hash = "#/"; });
-  const open = app.locator("section.jobs").filter({ has: app.getByRole("heading", { name: "Open jobs" }) });
+  const open = app.locator("section.jobs").filter({ has: app.getByRole("heading", { name: "At the car" }) });
   await expect(open).toContainText("5 loose");
 });
 
-test("a car that was left unfinished stands among the open jobs, at STOP and with what is loose", async ({ app }) => {
+test("a car that was left unfinished stands first, at STOP and with what is loose", async ({ app }) => {
   test.setTimeout(90_000);
   const quick = await begin(app);
   await quick.walk("Measure: Caliper up");
@@ -195,7 +195,7 @@ test("a car that was left unfinished stands among the open jobs, at STOP and wit
   await expect(quick.main).toContainText("The job has ended.");
   await expect(quick.main).toContainText(/\d+ loose/);
   await app.evaluate(() => { location.hash = "#/"; });
-  const open = app.locator("section.jobs").filter({ has: app.getByRole("heading", { name: "Open jobs" }) });
+  const open = app.locator("section.jobs").filter({ has: app.getByRole("heading", { name: "Make safe first" }) });
   await expect(open).toContainText(/STOP · \d+ loose/);
 });
 

@@ -107,6 +107,7 @@ test("what was declined is not to pay, and a car at STOP has no re-torque", asyn
   await expect(report.locator(".report__part--customer, .report__tear-off").filter({ hasText: "lug-nut torque" })).toHaveCount(0);
   await expect(quick.key("Add to the calendar")).toHaveCount(0);
   await app.evaluate(() => { location.hash = "#/"; });
+  await quick.ended();
   await expect(quick.main).not.toContainText("Re-torque");
 });
 

@@ -24,6 +24,9 @@ test("the first start asks technician, shop and wrenches once, and assumes no wr
   const first = new First(page);
   await expect(first.title).toBeVisible();
   await expect(first.main).toContainText("No wrench is assumed.");
+  // What this is, in a sentence, and a car to try it on.
+  await expect(first.main).toContainText("Hubslate takes you through checking and replacing a wheel bearing");
+  await expect(first.key("Try a practice car")).toBeVisible();
   await expect(first.key("Save and start")).toBeDisabled();
   await first.names(VAN);
   // A wrench that is none is said so, and nothing goes on; a half typed one is taken by the start.

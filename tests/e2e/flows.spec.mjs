@@ -110,7 +110,7 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     await expect(van.page.locator("#tax_percent")).toHaveValue("8.25");
 
     await van.go("#/");
-    const open = van.rows("Open jobs");
+    const open = van.rows("Prepare");
     await expect(open.first()).toContainText(EARLY.plate);
     await expect(open.first()).toContainText(/\d{4}-\d\d-\d\d · 09:30 · van N/);
     await expect(open.last()).toContainText(LATE.plate);
@@ -142,12 +142,12 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
 
     // One more tap on the other job: only that is new.
     await van.go("#/");
-    await van.rows("Open jobs").first().getByRole("link").tap();
+    await van.rows("Prepare").first().getByRole("link").tap();
     await van.isAt("Prep: Vehicle");
     await van.page.getByLabel("Vehicle and years").fill("2016 compact (invented)");
     await van.goOn(() => van.key("Facts are right").tap());
     await van.go("#/");
-    await expect(van.rows("Open jobs").first()).toContainText("At the shop: no");
+    await expect(van.rows("Prepare").first()).toContainText("At the shop: no");
     const second = await van.closeDay();
     expect(jobsOf(second.text)).toHaveLength(1);
     const known = new Set([...ids(first.text), ...ids(day.text)]);
@@ -156,7 +156,7 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
 
     // The shop misses numbers of a file that it did not get, and names their holder.
     await van.go("#/");
-    await van.rows("Open jobs").first().getByRole("link").tap();
+    await van.rows("Prepare").first().getByRole("link").tap();
     await van.isAt("Prep: Corners");
     await van.page.getByRole("button", { name: "Front left" }).tap();
     await van.goOn(() => van.key("These corners").tap());
@@ -184,7 +184,7 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     for (const code of codes) await takes(code);
     await expect(van.main).toContainText("Shop confirmation imported.");
     await van.go("#/");
-    await expect(van.rows("Open jobs").first()).toContainText("At the shop: yes");
+    await expect(van.rows("Prepare").first()).toContainText("At the shop: yes");
 
     await shop.go("#/shop-lists");
     await expect(shop.main.getByRole("heading", { name: "Entries not received" })).toHaveCount(0);
@@ -194,6 +194,7 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     await van.take([file(confirmation.name, confirmation.text)]);
     await van.go("#/");
     const left = van.main.getByRole("listitem").filter({ hasText: "Customer data removed here; the shop has the job" });
+    await van.ended();
     await expect(left).toContainText("customer-");
     const kept = JSON.stringify(await journal(van.page));
     for (const word of [EARLY.name, EARLY.plate, EARLY.said]) expect(kept, word).not.toContain(word);
@@ -206,6 +207,7 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     await expect(await shop.take([file(again.name, again.text)])).toContainText("0 of them new");
     await shop.go("#/");
     await expect(shop.main).toContainText(EARLY.name);
+    await shop.ended();
   });
 });
 
@@ -226,7 +228,7 @@ test("a customer is erased with what names them, and an old file does not bring 
   const old = await shop.closeDay();
   expect(old.text).toContain(LATE.name);
   await shop.go("#/");
-  await shop.rows("Open jobs").first().getByRole("link").tap();
+  await shop.rows("Prepare").first().getByRole("link").tap();
   await shop.isAt("Prep: Vehicle");
   await shop.key("More").tap();
   await shop.way("All steps").tap();
@@ -247,7 +249,7 @@ test("a customer is erased with what names them, and an old file does not bring 
   await expect(outcome).toContainText("0 of them new");
   await gone();
   await shop.go("#/");
-  await expect(shop.rows("Open jobs").first()).toContainText("customer-");
+  await expect(shop.rows("Prepare").first()).toContainText("customer-");
   await expect(shop.main).not.toContainText(LATE.name);
 });
 

@@ -1,8 +1,10 @@
-//! The first screen: one large key for a new job, what is overdue, the jobs with what comes next.
+//! The first screen: one large key for a new job, then the jobs by what must happen next; the rest
+//! behind one key.
 
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Event, Opened};
+use crate::job::errand::{Errand, Standing};
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::play::Decision;
@@ -10,6 +12,7 @@ use crate::trade::practice::{Code, Named};
 use crate::trade::wheel_end::{Phase, Start, StepKey};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key, link};
+use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
@@ -22,32 +25,74 @@ pub fn home(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let typed = RwSignal::new(String::new());
     let finder = Memo::new(move |_| app.jobs.with(|jobs| Finder::of(jobs)));
+    let none = Memo::new(move |_| app.jobs.with(Vec::is_empty));
+    // Of the ended jobs nothing is drawn before they are asked for.
+    let more = RwSignal::new(false);
+    let label = text::say(lang, Say::HomeMore);
     view! {
         <main class="desk home">
-            <header class="desk__head">
-                <h1>{text::say(lang, Say::AppName)}</h1>
-                {link(Look::Foot, text::say(lang, Say::Settings), Route::Settings.to_hash())}
-            </header>
+            <h1>{text::say(lang, Say::AppName)}</h1>
             {banners(app)}
             {lost(app, lang)}
             {update(app, lang)}
+            {move || none.get().then(|| view! { <p>{text::say(lang, Say::AppSay)}</p> })}
             {link(Look::Primary, text::say(lang, Say::NewJob), Route::New.to_hash())}
-            <label class="field">
-                <span>{text::say(lang, Say::FindHint)}</span>
-                <input type="search" autocapitalize="characters" bind:value=typed/>
-            </label>
+            {move || if none.get() { beginning(app, lang) } else { search(typed, lang) }}
             {move || app.jobs.with(|jobs| {
                 let typed = typed.get();
                 let places = finder.with(|finder| finder.find(&typed).collect::<Vec<_>>());
                 let found = places.into_iter().filter_map(|place| jobs.get(place));
-                lists(app, found.collect(), &typed, lang)
+                let all = more.get() || !typed.is_empty();
+                lists(app, found.collect(), &typed, all, lang)
             })}
-            {link(Look::Foot, text::desk(lang, Desk::ShopTitle), Route::ShopLists.to_hash())}
-            {link(Look::Foot, text::book(lang, BookWord::Title), Route::Book.to_hash())}
-            {link(Look::Foot, text::say(lang, Say::Import), Route::Import.to_hash())}
-            {link(Look::Foot, text::flow(lang, Flow::OutTitle), Route::Out.to_hash())}
+            <button
+                type="button"
+                class="key"
+                aria-expanded={move || if more.get() { "true" } else { "false" }}
+                on:click={move |_| more.update(|more| *more = !*more)}
+            >
+                {label}
+            </button>
+            {move || more.get().then(|| ways(lang))}
         </main>
     }
+}
+
+/// What a phone without a job offers.
+fn beginning(app: App, lang: Lang) -> Node {
+    view! {
+        {try_practice(app, lang)}
+        <p>{text::say(lang, Say::HomeEmpty)}</p>
+    }
+}
+
+/// The key that starts on the practice car that newcomers get.
+pub fn try_practice(app: App, lang: Lang) -> Node {
+    key(Look::Plain, text::say(lang, Say::TryPractice), move || {
+        app.start_practice(Code::Named(Named::Marten));
+    })
+}
+
+fn search(typed: RwSignal<String>, lang: Lang) -> Node {
+    view! {
+        <label class="field">
+            <span>{text::say(lang, Say::FindHint)}</span>
+            <input type="search" autocapitalize="characters" bind:value=typed/>
+        </label>
+    }
+}
+
+/// The ways to what is no job.
+fn ways(lang: Lang) -> Node {
+    let ways = [
+        (text::say(lang, Say::Settings), Route::Settings),
+        (text::flow(lang, Flow::OutTitle), Route::Out),
+        (text::say(lang, Say::Import), Route::Import),
+        (text::desk(lang, Desk::ShopTitle), Route::ShopLists),
+        (text::book(lang, BookWord::Title), Route::Book),
+    ];
+    let ways = ways.map(|(name, route)| link(Look::Foot, name, route.to_hash()));
+    view! { <nav class="home__ways">{ways.into_iter().collect_view()}</nav> }
 }
 
 /// How many logs the browser has lost for good.
@@ -81,36 +126,53 @@ fn update(app: App, lang: Lang) -> Node {
     .into_node()
 }
 
-fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, lang: Lang) -> Node {
+fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, ended: bool, lang: Lang) -> Node {
+    if jobs.is_empty() {
+        return if typed.is_empty() {
+            ().into_node()
+        } else {
+            view! { <p class="home__empty">{text::nothing_found_for(lang, typed)}</p> }
+        };
+    }
     let today = today();
     jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
-    if jobs.is_empty() {
-        let empty = if typed.is_empty() {
-            text::say(lang, Say::HomeEmpty).to_owned()
-        } else {
-            text::nothing_found_for(lang, typed)
-        };
-        return view! { <p class="home__empty">{empty}</p> };
-    }
-    let overdue = |job: &&&Summary| {
-        let mut dues = job.dues().into_iter();
-        dues.any(|(_, day)| day < today.as_str())
-    };
-    let late: Vec<&Summary> = jobs.iter().filter(overdue).copied().collect();
-    let mut open: Vec<&Summary> = jobs.iter().filter(|job| job.is_open()).copied().collect();
-    // The order of the day; what has no slot stays as it is, the latest first.
-    open.order_by(|a, b| a.slot_order().cmp(&b.slot_order()));
-    let ended: Vec<&Summary> = jobs
-        .iter()
-        .filter(|job| !job.is_open() && !overdue(job))
-        .copied()
-        .collect();
     // Who types looks for one of them: few rows are drawn at each letter.
     let most = if typed.is_empty() { 200 } else { 20 };
-    view! {
-        {list(app, Say::HomeOverdue, &late, most, lang)}
-        {list(app, Say::HomeOpen, &open, most, lang)}
-        {list(app, Say::HomeEnded, &ended, most, lang)}
+    let lists = Errand::ALL.into_iter().map(|errand| {
+        if errand == Errand::Nothing && !ended {
+            return None;
+        }
+        let of = |job: &&&Summary| Errand::of(standing(job, &today)) == errand;
+        let mut of: Vec<&Summary> = jobs.iter().filter(of).copied().collect();
+        if !matches!(errand, Errand::Overdue | Errand::Nothing) {
+            // What is loose first, then the order of the day; what has no slot stays as it is, the
+            // latest first.
+            of.order_by(|a, b| (a.loose == 0, a.slot_order()).cmp(&(b.loose == 0, b.slot_order())));
+        }
+        list(app, heading(errand), &of, most, lang)
+    });
+    lists.collect_view()
+}
+
+/// How a job stands, from its line.
+fn standing(job: &Summary, today: &str) -> Standing {
+    Standing {
+        phase: Phase::from_code(&job.phase),
+        has_ended: !job.ending.is_empty(),
+        is_left: job.is_left(),
+        may_be_loose: job.loose > 0 || job.incomplete,
+        is_overdue: job.dues().into_iter().any(|(_, day)| day < today),
+    }
+}
+
+const fn heading(errand: Errand) -> Say {
+    match errand {
+        Errand::MakeSafe => Say::HomeMakeSafe,
+        Errand::AtTheCar => Say::HomeAtCar,
+        Errand::Customer => Say::HomeCustomer,
+        Errand::Overdue => Say::HomeOverdue,
+        Errand::Prepare => Say::HomePrepare,
+        Errand::Nothing => Say::HomeEnded,
     }
 }
 
@@ -159,15 +221,15 @@ fn row(app: App, job: &Summary, lang: Lang) -> Node {
     }
 }
 
-/// What is loose, and that the car must not be driven where the job was left.
+/// What is loose, and the mark and word of STOP where the car must not be driven.
 fn stands(job: &Summary, lang: Lang) -> Option<Node> {
     let any = job.loose > 0 || job.incomplete;
     let loose = any.then(|| text::loose_count(lang, job.loose, job.incomplete));
-    let stop = job
-        .is_left()
-        .then(|| text::decision(lang, Decision::Stop).to_owned());
-    let said: Vec<String> = stop.into_iter().chain(loose).collect();
-    (!said.is_empty()).then(|| view! { <b class="job__loose">{said.join(" · ")}</b> })
+    let stop = job.is_left() || job.declined_stop;
+    let word = stop.then(|| text::decision(lang, Decision::Stop).to_owned());
+    let said: Vec<String> = word.into_iter().chain(loose).collect();
+    let sign = stop.then(|| drawn(&mark(Decision::Stop).drawing(), "", "job__mark"));
+    (!said.is_empty()).then(|| view! { <b class="job__loose">{sign} {said.join(" · ")}</b> })
 }
 
 /// Practice leaves the list by a key that is held.

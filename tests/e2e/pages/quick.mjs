@@ -119,6 +119,13 @@ export class Quick {
     await this.isAt("Site: The ground");
   }
 
+  /** On home: shows the ended jobs and the ways to all that is no job. */
+  async ended() {
+    const more = this.key("Ended jobs, files, shop, settings");
+    await more.tap();
+    await expect(more).toHaveAttribute("aria-expanded", "true");
+  }
+
   /** Opens files on the import screen; gives what it says of the last one. A long file needs its
    * time, in milliseconds. */
   async take(files, timeout) {
