@@ -12,6 +12,7 @@ mod check;
 pub mod code;
 pub mod corner;
 pub mod dial;
+pub mod far;
 mod fill;
 pub mod hands;
 pub mod hub;

@@ -22,6 +22,7 @@ mod fold;
 pub mod found;
 mod gate;
 pub mod holding;
+pub mod how_far;
 pub mod judge;
 mod key;
 pub mod kit;

@@ -1,7 +1,8 @@
 //! The strip at the top of a step: where on the vehicle, which phase and step, what is loose,
 //! and whether the last tap is kept.
 
-use crate::drawing::corner;
+use crate::drawing::{corner, far};
+use crate::job::how_far::how_far;
 use crate::job::practice::is_practice;
 use crate::platform::journal::Closed;
 use crate::platform::record::{Storage, StoreError};
@@ -26,11 +27,13 @@ pub fn strip(at: &StepContext) -> Node {
     let id = at.open.log.0.clone();
     view! {
         <header class="strip">
+            {practice.then(|| {
+                view! { <b class="strip__practice">{text::say(lang, Say::Practice)}</b> }
+            })}
             {drawn(&outline, title, "strip__corner")}
             <div class="strip__where">
                 <p class="strip__phase">
                     {text::phase(lang, at.spec.phase)} {" · "} {storage_mark(app)}
-                    {practice.then(|| format!(" · {}", text::say(lang, Say::Practice)))}
                 </p>
                 <p class="strip__name">{at.name()}</p>
             </div>
@@ -39,6 +42,34 @@ pub fn strip(at: &StepContext) -> Node {
                 <span>{text::say(lang, Say::LooseWord)}</span>
             </a>
         </header>
+        {how_far_line(at)}
+    }
+}
+
+/// The line under the strip: how far the job is at this step, or at the one that comes next where
+/// the step is none of the procedure.
+fn how_far_line(at: &StepContext) -> Node {
+    let first = at.rows.steps.first().unwrap_or(&at.spec).key;
+    let steps = &at.open.steps;
+    let here = how_far(steps, first).map(|here| (here, at.spec.phase));
+    let next = || {
+        let next = at.open.next()?;
+        Some((how_far(steps, next.key)?, next.phase))
+    };
+    match here.or_else(next) {
+        Some((here, phase)) => {
+            let line = far::far((here.part, here.parts), (here.step - 1, here.steps));
+            let title = text::how_far(
+                at.lang,
+                text::phase(at.lang, phase),
+                here.step,
+                here.steps,
+                here.part,
+                here.parts,
+            );
+            drawn(&line, &title, "strip__far")
+        }
+        None => drawn(&far::far((0, 0), (0, 0)), "", "strip__far"),
     }
 }
 
