@@ -37,6 +37,7 @@ mod tests;
 pub mod thickness;
 mod time;
 pub mod tip_and_drift;
+mod undone;
 mod warning_lights;
 pub mod why;
 
@@ -48,6 +49,7 @@ pub use money::money;
 pub use signature::signature_svg;
 pub use standing::{must_not_drive, nothing_wrong, retorque_to_do};
 pub use time::{stamp, when};
+pub use undone::undone;
 pub use warning_lights::warning_light_lines;
 
 use std::collections::BTreeSet;

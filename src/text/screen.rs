@@ -7,6 +7,7 @@ phrases! {
     step_of(n: usize, of: usize) => "Step {n} of {of}",
     how_far(phase: &str, step: usize, steps: usize, part: usize, parts: usize) =>
         "{phase}: step {step} of {steps}, part {part} of {parts} of the job",
+    undone(what: &str) => "Undone: {what}",
     nut_clicked(item: &str) => "{item} clicked",
     pass_progress(done: usize, of: usize) => "{done} of {of} at spec",
     set_wrench(wrench: &str, value: &str) => "Set {wrench} to {value}",

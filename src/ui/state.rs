@@ -226,6 +226,7 @@ impl App {
             let kept = outcome.is_ok();
             if kept || in_memory {
                 self.latest.set(latest);
+                self.undone.set(None);
                 self.shelf().drop_drafts(&drops);
                 self.take(&open.log, entries).await;
             }

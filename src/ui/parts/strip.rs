@@ -172,6 +172,12 @@ pub fn banners(app: App) -> Node {
             }}
             {move || unreadable(app, lang)}
             {move || {
+                // At the job alone: elsewhere nobody knows of what it is.
+                let here = app.route.with(|route| route.job().is_some());
+                let undone = app.undone.get().filter(|_| here);
+                undone.map(|words| view! { <p class="told" role="status">{words}</p> })
+            }}
+            {move || {
                 app.told.get().map(|words| {
                     view! {
                         <p class="told" role="status">

@@ -4,7 +4,9 @@ use crate::job::JobState;
 use crate::job::entry::Event;
 use crate::job::practice::{self, OWN_COUNT};
 use crate::platform::{chance, clock};
+use crate::report::undone;
 use crate::slate::{self, Pen};
+use crate::text;
 use crate::ui::shelf::COUNTERS;
 use crate::ui::state::App;
 
@@ -76,7 +78,7 @@ impl App {
         self.shelf().set_setting(counter(&pen.device), &next);
     }
 
-    /// Takes back the last tap of this phone.
+    /// Takes back the last tap of this phone, and says what it had said.
     pub fn undo(self) {
         let Some(open) = self.open.get_untracked() else {
             return;
@@ -85,8 +87,15 @@ impl App {
         if practice::is_practice(&open.sheet) {
             device.push_str(OWN_COUNT);
         }
-        if let Some(strike) = slate::undo(&open.sheet, &device) {
-            self.append(vec![strike]);
-        }
+        let Some(Event::Strike(struck)) = slate::undo(&open.sheet, &device) else {
+            return;
+        };
+        let (lang, format) = self
+            .settings
+            .with_untracked(|settings| (settings.lang, settings.format()));
+        let what = undone(&open.sheet, lang, format, &struck);
+        self.append_then(vec![Event::Strike(struck)], move || {
+            self.undone.set(Some(text::undone(lang, &what)));
+        });
     }
 }

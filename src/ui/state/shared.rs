@@ -45,6 +45,8 @@ pub struct Shared {
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
     pub told: RwSignal<Option<&'static str>>,
+    /// What the last tap took back, until the next one.
+    pub undone: RwSignal<Option<String>>,
     /// How long ago the next tap was done, if not now.
     pub ago: RwSignal<Option<Ago>>,
     /// Megabytes left for this app, where they are few.
@@ -94,6 +96,7 @@ impl Shared {
             work: Work::new(),
             unreadable: RwSignal::new(Vec::new()),
             told: RwSignal::new(None),
+            undone: RwSignal::new(None),
             ago: RwSignal::new(None),
             tight: RwSignal::new(None),
             latest: RwSignal::new(None),
