@@ -64,6 +64,7 @@ sentences! {
         ShareLow => "From, percent of full scale",
         ShareHigh => "To, percent of full scale",
         Stands => "Jack stands",
+        StandsPart => "Jack stands, angle gauge",
         AddStand => "Add a jack stand",
         StandName => "Name of the jack stand",
         StandRating => "One of them carries",

@@ -1,5 +1,6 @@
 // The price in lines with the shop's tax, a number that only this van gives, and what came in.
 import { test, expect, ready } from "./support/fixtures.mjs";
+import { settings } from "./pages/settings.mjs";
 import { Quick } from "./pages/quick.mjs";
 
 class Bill extends Quick {
@@ -32,7 +33,7 @@ class Bill extends Quick {
 }
 
 test("a price in lines is added up, numbered by the van and paid", async ({ app }) => {
-  await app.evaluate(() => { location.hash = "#/settings"; });
+  await settings(app, "Prices and invoices");
   await app.getByLabel("Currency").fill("USD");
   await app.getByLabel("Tax, percent").fill("8.25");
   await app.getByLabel("Letters of this van").fill("n");
@@ -70,7 +71,7 @@ test("a price in lines is added up, numbered by the van and paid", async ({ app 
 });
 
 test("a practice job takes no invoice number", async ({ app }) => {
-  await app.evaluate(() => { location.hash = "#/settings"; });
+  await settings(app, "Prices and invoices");
   await app.getByLabel("Letters of this van").fill("N");
   const bill = new Bill(app);
   await app.evaluate(() => { location.hash = "#/"; });

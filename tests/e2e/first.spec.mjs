@@ -2,6 +2,7 @@
 import { test, expect, open, started } from "./support/fixtures.mjs";
 import { before, fileOf, sampleEntries } from "./support/jobs.mjs";
 import { First, VAN } from "./pages/first.mjs";
+import { settings } from "./pages/settings.mjs";
 import { Quick } from "./pages/quick.mjs";
 
 /** The sample of a replaced hub up to the bolts of a step, with other wrenches on board. */
@@ -14,8 +15,7 @@ function atTheBolts(step, wrenches) {
 }
 
 async function toSettings(quick) {
-  await quick.page.evaluate(() => { location.hash = "#/settings"; });
-  await expect(quick.main.getByRole("heading", { name: "Torque wrenches" })).toBeVisible();
+  await settings(quick.page, "Torque wrenches");
 }
 
 test("the first start asks technician, shop and wrenches once, and assumes no wrench", async ({ page, host, faults: _ }) => {

@@ -8,6 +8,7 @@ import { verified } from "./support/jobs.mjs";
 import { phone } from "./support/phone.mjs";
 import { Pack } from "./pages/pack.mjs";
 import { symbolsRead } from "./support/rendered.mjs";
+import { settings } from "./pages/settings.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 // Invented people and plates.
@@ -66,7 +67,7 @@ async function aVan(browser, host, faults, work) {
 async function packed(shop) {
   await shop.book(LATE);
   await shop.book(EARLY);
-  await shop.go("#/settings");
+  await settings(shop.page, "Prices and invoices");
   await shop.page.locator("#tax_percent").fill("8.25");
   await shop.go("#/shop");
   await shop.page.getByLabel(/^An hour of labor/).fill("95");
@@ -193,8 +194,8 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     await van.page.clock.setFixedTime(Date.now() + 40 * 86_400_000);
     await van.take([file(confirmation.name, confirmation.text)]);
     await van.go("#/");
-    const left = van.main.getByRole("listitem").filter({ hasText: "Customer data removed here; the shop has the job" });
     await van.ended();
+    const left = van.main.getByRole("listitem").filter({ hasText: "Customer data removed here; the shop has the job" });
     await expect(left).toContainText("customer-");
     const kept = JSON.stringify(await journal(van.page));
     for (const word of [EARLY.name, EARLY.plate, EARLY.said]) expect(kept, word).not.toContain(word);
@@ -206,8 +207,8 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     verified(again.path);
     await expect(await shop.take([file(again.name, again.text)])).toContainText("0 of them new");
     await shop.go("#/");
-    await expect(shop.main).toContainText(EARLY.name);
     await shop.ended();
+    await expect(shop.main).toContainText(EARLY.name);
   });
 });
 

@@ -7,6 +7,7 @@ import { test, expect, open } from "./support/fixtures.mjs";
 import { journal, pictures } from "./support/journal.mjs";
 import { sheets } from "./support/paper.mjs";
 import { launchOptions, phone } from "./support/phone.mjs";
+import { settings } from "./pages/settings.mjs";
 import { Quick } from "./pages/quick.mjs";
 
 test.use({
@@ -246,7 +247,7 @@ test("a zip brings a job with its pictures to another phone, and a wrong picture
   const held = (zip) => execFileSync(process.env.HUBSLATE_COMMAND, ["verify", zip], { encoding: "utf8" });
   expect(held(path)).toContain("2 photos and voice notes there");
   // Everything on the phone goes the same way.
-  await app.evaluate(() => { location.hash = "#/settings"; });
+  await settings(app, "Storage");
   const [all] = await Promise.all([app.waitForEvent("download"), here.key("Export everything with photos").tap()]);
   expect(all.suggestedFilename()).toMatch(/\.zip$/);
   expect(held(await all.path())).toContain("2 photos and voice notes there");

@@ -2,6 +2,7 @@
 import { test, expect } from "./support/fixtures.mjs";
 import { serious } from "./support/audit.mjs";
 import { another, fileOf, sampleEntries, sampleText } from "./support/jobs.mjs";
+import { settings } from "./pages/settings.mjs";
 import { Quick, file } from "./pages/quick.mjs";
 
 /** What the sample says of a person. */
@@ -159,12 +160,12 @@ test("what is picked of the old hub goes into the record and onto the paper", as
 
 test("a part that is fitted counts one down from what was counted on board", async ({ app }) => {
   const shop = new Shop(app);
-  await app.evaluate(() => { location.hash = "#/settings"; });
+  await settings(app, "Parts in the van");
   await shop.main.getByText("Count a part").tap();
   await app.getByLabel("Part", { exact: true }).fill("MX-4410-H");
   await app.getByLabel("In the van now").fill("1");
   await app.getByLabel("Order below").fill("1");
-  await shop.main.locator("section").filter({ hasText: "Count a part" }).getByRole("button", { name: "Save", exact: true }).last().tap();
+  await shop.main.locator("details.more").filter({ hasText: "Count a part" }).getByRole("button", { name: "Save", exact: true }).last().tap();
   await expect(shop.main).toContainText("MX-4410-H: 1 in the van, order below 1, 0 cores to send back");
   const device = await app.evaluate(() => JSON.parse(localStorage.getItem("hubslate:setting:device")));
   const entries = sampleEntries("replaced-hub").map((entry) => ({ ...entry, device, n: entry.n + 10_000 }));

@@ -1,4 +1,4 @@
-//! Units, decimal mark, screen, sound, name, currency, language.
+//! Screen, sound, units; name and report; currency, tax and the van's letters.
 
 use crate::platform::page;
 use crate::platform::tone::{self, Sound as Tone};
@@ -11,8 +11,8 @@ use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 use crate::units::{Decimal, DecimalMark, System};
 
-/// The choices; each is kept when it is made.
-pub fn choices(app: App) -> Node {
+/// How the screen looks and sounds, and how numbers read; each choice is saved when it is made.
+pub(super) fn screen(app: App) -> Node {
     let settings = app.settings.get_untracked();
     let lang = settings.lang;
     let say = |say| text::say(lang, say).to_owned();
@@ -36,68 +36,62 @@ pub fn choices(app: App) -> Node {
         (Sound::On, say(Say::SoundOn)),
         (Sound::Off, say(Say::SoundOff)),
     ];
-    let rounding = RwSignal::new(settings.tax_rounding);
-    let roundings = TaxRounding::ALL
-        .iter()
-        .map(|it| (*it, text::tax_rounding(lang, *it).to_owned()))
-        .collect();
     let dress = move |theme: Theme| {
         page::set_theme(theme.code());
         change(app, move |it| it.theme = theme);
     };
     view! {
-        {typed(app, Typed::Name, say(Say::SettingsName), say(Say::NameNeeded))}
-        {typed(
-            app,
-            Typed::Shop,
-            text::desk(lang, Desk::ShopName).to_owned(),
-            text::desk(lang, Desk::OnTheReport).to_owned(),
-        )}
+        {picks(say(Say::SettingsNight), themes, theme, dress)}
+        {picks(say(Say::SettingsSound), sounds, sound, move |it| {
+            change(app, move |settings| settings.sound = it);
+        })}
+        {key(Look::Plain, say(Say::TestSound), test_sound)}
         {picks(say(Say::SettingsUnits), systems, system, move |it| {
             change(app, move |settings| settings.system = it);
         })}
         {picks(say(Say::SettingsMark), marks, mark, move |it| {
             change(app, move |settings| settings.mark = it);
         })}
-        {picks(say(Say::SettingsNight), themes, theme, dress)}
-        {picks(say(Say::SettingsSound), sounds, sound, move |it| {
-            change(app, move |settings| settings.sound = it);
-        })}
-        {key(Look::Plain, say(Say::TestSound), test_sound)}
         {language(lang)}
-        {typed(
-            app,
-            Typed::Currency,
-            say(Say::SettingsCurrency),
-            text::desk(lang, Desk::CurrencyHint).to_owned(),
+    }
+}
+
+/// Who works here, and what the report says of the shop.
+pub(super) fn names(app: App) -> Node {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let on_report = || text::desk(lang, Desk::OnTheReport).to_owned();
+    let field = |which, label: &str, hint| typed(app, which, label.to_owned(), hint);
+    let word = |word| text::report(lang, word);
+    view! {
+        {field(
+            Typed::Name,
+            text::say(lang, Say::SettingsName),
+            text::say(lang, Say::NameNeeded).to_owned(),
         )}
-        {typed(
-            app,
-            Typed::Tax,
-            text::desk(lang, Desk::TaxPercent).to_owned(),
-            text::desk(lang, Desk::TaxHint).to_owned(),
-        )}
-        {picks(text::desk(lang, Desk::TaxRounded), roundings, rounding, move |it| {
+        {field(Typed::Shop, text::desk(lang, Desk::ShopName), on_report())}
+        {field(Typed::Contact, word(ReportWord::Contact), on_report())}
+        {field(Typed::Warranty, word(ReportWord::Warranty), on_report())}
+    }
+}
+
+/// Currency and tax of an estimate, and the letters of an invoice's number.
+pub(super) fn prices(app: App) -> Node {
+    let settings = app.settings.get_untracked();
+    let lang = settings.lang;
+    let desk = |desk| text::desk(lang, desk).to_owned();
+    let rounding = RwSignal::new(settings.tax_rounding);
+    let roundings = TaxRounding::ALL
+        .iter()
+        .map(|it| (*it, text::tax_rounding(lang, *it).to_owned()))
+        .collect();
+    let currency = text::say(lang, Say::SettingsCurrency).to_owned();
+    view! {
+        {typed(app, Typed::Currency, currency, desk(Desk::CurrencyHint))}
+        {typed(app, Typed::Tax, desk(Desk::TaxPercent), desk(Desk::TaxHint))}
+        {picks(desk(Desk::TaxRounded), roundings, rounding, move |it| {
             change(app, move |settings| settings.tax_rounding = it);
         })}
-        {typed(
-            app,
-            Typed::Van,
-            text::desk(lang, Desk::VanMark).to_owned(),
-            text::desk(lang, Desk::VanMarkHint).to_owned(),
-        )}
-        {typed(
-            app,
-            Typed::Contact,
-            text::report(lang, ReportWord::Contact).to_owned(),
-            text::desk(lang, Desk::OnTheReport).to_owned(),
-        )}
-        {typed(
-            app,
-            Typed::Warranty,
-            text::report(lang, ReportWord::Warranty).to_owned(),
-            text::desk(lang, Desk::OnTheReport).to_owned(),
-        )}
+        {typed(app, Typed::Van, desk(Desk::VanMark), desk(Desk::VanMarkHint))}
     }
 }
 

@@ -30,8 +30,8 @@ pub(super) fn checked(van: Van, wrench: &Wrench) -> String {
     }
 }
 
-/// The share of the range, the stands, the angle gauge and further dials.
-pub(super) fn more(van: Van) -> Node {
+/// The jack stands and the angle gauge.
+pub(super) fn stands_and_angle(van: Van) -> Node {
     let lang = van.lang;
     let gauge = move || van.kit.get().and_then(|kit| kit.more.angle_gauge) == Some(true);
     let turn = move || {
@@ -39,8 +39,6 @@ pub(super) fn more(van: Van) -> Node {
         van.change(|kit| kit.more.angle_gauge = Some(!has));
     };
     view! {
-        {share(van)}
-        <h3>{text::desk(lang, Desk::Stands)}</h3>
         <ul class="van__wrenches">{move || stands(van)}</ul>
         {add_stand(van)}
         <div class="picks__keys">{toggle(text::desk(lang, Desk::AngleGauge), gauge, turn)}</div>
@@ -50,6 +48,13 @@ pub(super) fn more(van: Van) -> Node {
                 kit.more.angle_due = due;
             })
         })}
+    }
+}
+
+/// The dials that were laid by, and the key that lays the one in use beside them.
+pub(super) fn other_dials(van: Van) -> Node {
+    let lang = van.lang;
+    view! {
         <h3>{text::desk(lang, Desk::OtherDials)}</h3>
         <ul class="van__wrenches">{move || dials(van)}</ul>
         {key(Look::Foot, text::desk(lang, Desk::LayDialBy), move || {
@@ -90,7 +95,8 @@ pub(super) fn certificate(van: Van) -> Node {
     }
 }
 
-fn share(van: Van) -> Node {
+/// The share of a wrench's range that is used.
+pub(super) fn share(van: Van) -> Node {
     let (lang, drafts) = (van.lang, van.drafts);
     let (low, high) = (
         drafts.text("share_low", "20"),

@@ -19,14 +19,11 @@ pub fn stock(app: App) -> Node {
     let rows = RwSignal::new(Vec::<OnBoard>::new());
     read(app, rows);
     view! {
-        <section class="van">
-            <h3>{text::ledger(lang, Ledger::StockTitle)}</h3>
-            <p class="hint">{text::ledger(lang, Ledger::StockSay)}</p>
-            <ul class="van__wrenches">
-                {move || rows.with(|rows| rows.iter().filter_map(|it| line(lang, it)).collect_view())}
-            </ul>
-            {count(app, lang, rows)}
-        </section>
+        <p class="hint">{text::ledger(lang, Ledger::StockSay)}</p>
+        <ul class="van__wrenches">
+            {move || rows.with(|rows| rows.iter().filter_map(|it| line(lang, it)).collect_view())}
+        </ul>
+        {count(app, lang, rows)}
     }
 }
 

@@ -43,7 +43,6 @@ pub fn storage(app: App) -> Node {
     };
     let all_with = text::kept(lang, Kept::ExportAllWith);
     view! {
-        <h2>{text::desk(lang, Desk::Storage)}</h2>
         <p>{say(Say::StorageWhere)}</p>
         <p>{move || room.get()}</p>
         <p aria-live="polite">{promise}</p>

@@ -51,26 +51,26 @@ impl Van {
     }
 }
 
-/// The instruments of the van.
-pub fn van(app: App) -> Node {
-    let van = read(app);
-    let lang = van.lang;
+/// The torque wrenches of the van and the share of their range that is used.
+pub(super) fn torque_wrenches(van: Van) -> Node {
     let (form, _) = wrench_form(van, false);
     view! {
-        <h2>{text::say(lang, Say::VanKit)}</h2>
-        <section class="van">
-            <h3>{text::say(lang, Say::Wrenches)}</h3>
-            <ul class="van__wrenches">{move || wrenches(van)}</ul>
-            {move || range(van)}
-            <p class="hint">{text::book(lang, BookWord::Clicks)}</p>
-            {form}
-            <h3>{text::say(lang, Say::DialTitle)}</h3>
-            {move || dial(van)}
-            {move || dial_due(van)}
-            {move || more::certificate(van)}
-            {other_dial(van)}
-            {more::more(van)}
-        </section>
+        <ul class="van__wrenches">{move || wrenches(van)}</ul>
+        {form}
+        {move || range(van)}
+        {more::share(van)}
+        <p class="hint">{text::book(van.lang, BookWord::Clicks)}</p>
+    }
+}
+
+/// The dial in use and the others in the van.
+pub(super) fn dials(van: Van) -> Node {
+    view! {
+        {move || dial(van)}
+        {move || dial_due(van)}
+        {move || more::certificate(van)}
+        {other_dial(van)}
+        {more::other_dials(van)}
     }
 }
 
@@ -84,7 +84,7 @@ pub(in crate::ui::screens) fn own_wrenches(app: App) -> (Node, impl Fn() -> bool
 }
 
 /// The kit of this van, read as soon as it can be.
-fn read(app: App) -> Van {
+pub(super) fn read(app: App) -> Van {
     let van = Van {
         app,
         lang: app.settings.with_untracked(|settings| settings.lang),
