@@ -58,6 +58,8 @@ sentences! {
             // Moving about.
             Undo => "Undo",
             Note => "Note",
+            NotesTitle => "Notes",
+            KeepNote => "Save the note",
             Pause => "Pause",
             Resume => "Resume",
             Where => "All steps",
@@ -133,6 +135,7 @@ sentences! {
             StepsDone => "Done",
             StepsOpen => "Open",
             StepsSkipped => "Not done",
+            NoNotes => "No note yet.",
             SavedAtStep => "The note belongs to this step.",
             // Loose list.
             LooseTitle => "Loose list",

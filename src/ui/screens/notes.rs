@@ -1,11 +1,14 @@
 //! The notes of the open job, typed, spoken and pictured, and what is wrong with its record.
 
+use std::sync::Arc;
+
 use crate::job::Problem;
 use crate::job::caption::{CaptionWord, caption, hands_are_clean};
 use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Voice};
 use crate::job::picture::pictures;
 use crate::text::{self, Kept, Lang, Say};
 use crate::trade::wheel_end::StepKey;
+use crate::ui::at::StepContext;
 use crate::ui::parts::bytes::Addresses;
 use crate::ui::parts::camera::{Shot, camera, said};
 use crate::ui::parts::draft::Drafts;
@@ -13,6 +16,7 @@ use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::toggle;
 use crate::ui::parts::strip::banners;
+use crate::ui::parts::talk::talk;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
@@ -36,13 +40,17 @@ pub fn notes(app: App) -> Node {
             _ => None,
         });
         let told: Vec<Node> = told.collect();
+        let empty = told.is_empty() && pictures(&open.sheet).next().is_none();
+        let empty = empty.then(|| view! { <p>{text::say(lang, Say::NoNotes)}</p> });
         let back = Route::Job(open.log.0.clone()).to_hash();
         view! {
             <main class="desk notes">
-                <h1>{text::say(lang, Say::Note)}</h1>
+                <h1>{text::say(lang, Say::NotesTitle)}</h1>
                 {banners(app)}
                 {any.then(|| view! { <h2>{text::say(lang, Say::ProblemsTitle)}</h2> })}
                 <ul class="notes__list">{problems}</ul>
+                {(!open.sheet.read_only()).then(|| another(app, &open))}
+                {empty}
                 <ul class="notes__list">{told}</ul>
                 {pictures_with(app, &open, None, addresses)}
                 {link(Look::Primary, text::say(lang, Say::Resume), back)}
@@ -50,6 +58,32 @@ pub fn notes(app: App) -> Node {
         }
     })
     .into_node()
+}
+
+/// A note of its own: typed, and while there is a step to come spoken or photographed too.
+fn another(app: App, open: &Arc<Open>) -> Node {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let drafts = Drafts::named(app, format!("{}:note", open.log.0));
+    let typed = drafts.text("note", "");
+    let spec = open.next().cloned();
+    let step = spec.as_ref().map(|spec| spec.key);
+    let keep = move || {
+        let words = typed.get_untracked().trim().to_owned();
+        if !words.is_empty() {
+            drafts.drop_with_tap();
+            app.append(vec![Event::Note(step, words)]);
+        }
+    };
+    let trouble = RwSignal::new(None);
+    let at = spec.map(|spec| StepContext::new(app, Arc::clone(open), spec));
+    let other = at.map(|at| {
+        view! { {talk(&at)} {camera(Shot::beside(&at), trouble, Look::Plain)} }
+    });
+    view! {
+        {Field::words("note", typed).show(text::say(lang, Say::Note), "", drafts, keep)}
+        {move || trouble.get().map(|word| said(lang, word))}
+        <div class="panel__keys">{key(Look::Plain, text::say(lang, Say::KeepNote), keep)} {other}</div>
+    }
 }
 
 fn step_name(lang: Lang, step: StepKey) -> String {

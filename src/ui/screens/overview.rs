@@ -42,7 +42,7 @@ pub fn wherever(app: App) -> Node {
                         text::desk(lang, Desk::BillTitle),
                         Route::Bill(id()).to_hash(),
                     )}
-                    {link(Look::Plain, text::say(lang, Say::Note), Route::Notes(id()).to_hash())}
+                    {link(Look::Plain, text::say(lang, Say::NotesTitle), Route::Notes(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}
                     {link(
                         Look::Plain,
