@@ -309,7 +309,7 @@ sentences! {
             SecondReading => "Pulled out",
             PlayLabel => "Play",
             Divisions => "divisions",
-            WrapSay => "The needle passed zero. The shorter way round is taken.",
+            WrapSay => "Past zero: the shorter way counts.",
             AskTurns =>
                 "The needle may have gone another way round. Move it again slowly, watch the small pointer: how far did it go?",
             TooFar => "That is not on this dial. Look again.",

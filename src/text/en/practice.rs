@@ -48,7 +48,7 @@ pub(in crate::text) fn practice_met(met: Met, heat: &str) -> String {
         Met::SignsAfter { stayed: true } => {
             "On the road: the hum is the same as before.".to_owned()
         }
-        Met::Heat(_) => format!("The thermometer shows {heat}."),
+        Met::Heat(_) => format!("Thermometer: {heat}"),
         Met::Needle(..) => {
             "Hold a key: you push or pull and swing. Read the needle while you hold.".to_owned()
         }

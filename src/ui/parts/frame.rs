@@ -8,7 +8,7 @@ use crate::trade::wheel_end::{Form, Phase, StepSpec};
 use crate::ui::at::{StepContext, is_question};
 use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
-use crate::ui::parts::panel::{Panel, panel};
+use crate::ui::parts::panel::{Panel, close, panel};
 use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
 use crate::ui::parts::rows::rows;
@@ -67,7 +67,11 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
     } else {
         "yes"
     };
-    let for_panel = at.clone();
+    // A list needs all of its room: there the practice car's key stands beside the main one.
+    let is_list = at.asks_signs() || matches!(at.spec.form, Form::Checks(_));
+    let way = practice::way(at);
+    let (way_of_list, way) = if is_list { (way, None) } else { (None, way) };
+    let (for_panel, for_foot) = (at.clone(), at.clone());
     let hidden = move || open_panel.get() != Panel::None;
     let (below, read_only) = (at.below, at.sheet().read_only());
     // Of work only its caution and the rows above it must have been on the screen.
@@ -83,9 +87,10 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
             <section class="step__thing" tabindex="0" hidden=hidden>
                 {words}
                 {held(at)}
-                {practice::way(at)}
+                {practice::reading(at)}
                 {body.try_update_value(Option::take).flatten()}
                 {end}
+                {way}
                 {latest(at)}
                 {beyond.try_update_value(Option::take).flatten()}
             </section>
@@ -98,10 +103,14 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
                 }}
             >
                 {also}
+                {way_of_list}
                 {keys.try_update_value(Option::take).flatten()}
             </fieldset>
             {move || panel(&for_panel, open_panel)}
-            {foot(at, open_panel)}
+            {move || match open_panel.get() {
+                Panel::None => foot(&for_foot, open_panel),
+                _ => close(&for_foot, open_panel),
+            }}
         </main>
     }
 }

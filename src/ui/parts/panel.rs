@@ -43,15 +43,18 @@ pub fn panel(at: &StepContext, open: RwSignal<Panel>) -> Option<Node> {
         Panel::Note => Some(note(at, open, Say::SavedAtStep)),
         Panel::WillNotGo => Some(note(at, open, Say::WillNotGoSay)),
         Panel::Earlier => Some(earlier(at, open)),
-        Panel::Why => Some(why(at, open)),
-        Panel::Practice => Some(practice_car(at, open)),
+        Panel::Why => Some(why(at)),
+        Panel::Practice => Some(practice_car(at)),
     }
 }
 
-fn close(at: &StepContext, open: RwSignal<Panel>) -> Node {
-    key(Look::Plain, at.say(Say::Close), move || {
+/// What stands at the foot while a panel is open. It keeps off the place of "Undo": a bounce opens
+/// a panel again at most.
+pub fn close(at: &StepContext, open: RwSignal<Panel>) -> Node {
+    let close = key(Look::Plain, at.say(Say::Close), move || {
         open.set(Panel::None)
-    })
+    });
+    view! { <nav class="step__foot step__foot--panel">{close}</nav> }
 }
 
 fn not_done(at: &StepContext, open: RwSignal<Panel>) -> Node {
@@ -70,7 +73,7 @@ fn not_done(at: &StepContext, open: RwSignal<Panel>) -> Node {
             <h2>{at.say(Say::WhyNotDone)}</h2>
             {of.map(|name| view! { <p>{name}</p> })}
             {of.map(|_| view! { <p class="step__also">{at.say(Say::RowsStayOpen)}</p> })}
-            <div class="panel__keys">{reasons.collect_view()} {close(at, open)}</div>
+            <div class="panel__keys">{reasons.collect_view()}</div>
         </section>
     }
 }
@@ -91,7 +94,6 @@ fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
                 {link(Look::Plain, text::face(at.lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::Pause), Route::Home.to_hash())}
                 {link(Look::Plain, at.say(Say::EndNow), end_here(at))}
-                {close(at, open)}
             </div>
         </section>
     }
@@ -157,30 +159,28 @@ fn note(at: &StepContext, open: RwSignal<Panel>, say: Say) -> Node {
             {move || trouble.get().map(|word| camera::said(lang, word))}
             <div class="panel__keys">
                 {key(Look::Primary, at.say(Say::Keep), keep)} {talk(at)}
-                {camera::camera(camera::Shot::beside(at), trouble, Look::Plain)} {close(at, open)}
+                {camera::camera(camera::Shot::beside(at), trouble, Look::Plain)}
             </div>
         </section>
     }
 }
 
-fn practice_car(at: &StepContext, open: RwSignal<Panel>) -> Node {
+fn practice_car(at: &StepContext) -> Node {
     view! {
         <section class="panel">
             <h2>{at.text().name}</h2>
             {practice::car(at)}
-            <div class="panel__keys">{close(at, open)}</div>
         </section>
     }
 }
 
-fn why(at: &StepContext, open: RwSignal<Panel>) -> Node {
+fn why(at: &StepContext) -> Node {
     let picture = at.spec.key.step.row().picture;
     view! {
         <section class="panel">
             <h2>{at.text().name}</h2>
             <p>{at.text().why}</p>
             {picture.map(|p| drawn(&p.drawing(), at.text().name, "step__picture"))}
-            <div class="panel__keys">{close(at, open)}</div>
         </section>
     }
 }

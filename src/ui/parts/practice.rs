@@ -32,15 +32,22 @@ pub fn shows(at: &StepContext) -> bool {
 ///
 /// A thermometer is read at once; a round has the key among its own.
 pub fn way(at: &StepContext) -> Option<Node> {
+    match met(at.sheet(), &at.spec)?.1 {
+        Met::Needle(..) | Met::Heat(_) => None,
+        _ => Some(view! { <div class="practice__way">{try_it(at)}</div> }),
+    }
+}
+
+/// What the thermometer reads at this step of a practice car, before it is typed.
+pub fn reading(at: &StepContext) -> Option<Node> {
     let (_, met) = met(at.sheet(), &at.spec)?;
     match met {
-        Met::Needle(..) => None,
         Met::Heat(heat) => {
             let heat = at.fmt.temperature(heat, 0).line();
             let words = text::practice_met(at.lang, met, &heat);
             Some(view! { <p class="practice__met" role="status">{words}</p> })
         }
-        _ => Some(view! { <div class="practice__way">{try_it(at)}</div> }),
+        _ => None,
     }
 }
 

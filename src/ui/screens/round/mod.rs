@@ -159,7 +159,10 @@ fn told(reading: &Reading) -> Node {
                     && reading.typed(|typing| typing.turns.is_none());
                 view! {
                     {line(both)}
-                    {wraps.then(|| line(at.say(Say::WrapSay).to_owned()))}
+                    {wraps.then(|| {
+                        let say = at.say(Say::WrapSay);
+                        view! { <p class="round__play round__wrap">{say}</p> }
+                    })}
                 }
             }
         }
@@ -213,7 +216,11 @@ fn pad_of(reading: &Reading) -> Node {
         })
     };
     let unit = unit(&reading.dial, reading.at.fmt);
-    let unit = view! { <span class="round__unit">{unit}</span> {told(reading)} };
+    // A column of its own beside the number, as wide as the screen can spare.
+    let unit = view! {
+        <span class="round__unit">{unit}</span>
+        <div class="round__told">{told(reading)}</div>
+    };
     view! {
         {pad(at, reading.text, unit, true)}
         <div class="keys-grid">
