@@ -85,7 +85,7 @@ impl Set {
             flex: mm(0.0025),
             temperature: None,
         };
-        Measured::of(set, &rig, card)
+        Measured::of(set, &rig, card, &Limit::HOUSE)
     }
 }
 

@@ -25,7 +25,12 @@ pub use crate::trade::play::Measured;
 
 /// The limit of this job: the manufacturer's where the card gives one, else the house limit.
 pub fn limit(sheet: &JobState) -> Limit {
-    manufacturers_limit(sheet).unwrap_or(wheel_end(sheet).play.upper)
+    manufacturers_limit(sheet).unwrap_or(*default_limit(sheet))
+}
+
+/// The limit of this kind of wheel end where the manufacturer gives none.
+fn default_limit(sheet: &JobState) -> &'static Limit {
+    &wheel_end(sheet).play.upper
 }
 
 /// The limit of the manufacturer's card, if there is one.
@@ -137,7 +142,8 @@ pub fn measured(
     Some(set.map(|set| {
         let set = with_tip(sheet, corner, name, set);
         let facts = facts(sheet, corner, name, &dial);
-        Measured::of(set, &facts, manufacturers_limit(sheet).as_ref())
+        let card = manufacturers_limit(sheet);
+        Measured::of(set, &facts, card.as_ref(), default_limit(sheet))
     }))
 }
 

@@ -27,8 +27,8 @@ use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::conformity::Judged;
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
-    After, Against, Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Measured, Place,
-    ReadingSet, RigFacts, Round, StopSign, Way, decide, join,
+    After, Against, Decision, Dial, Divisions, Evidence, Felt, IndicatorError, Limit, Measured,
+    Place, ReadingSet, RigFacts, Round, StopSign, Way, decide, join,
 };
 use hubslate::trade::runout::{
     Bound, Form, LeftOut, Micrometer, Next, RotorNext, Surface, Undetermined,
@@ -261,7 +261,7 @@ fn taken() -> [Measured; 2] {
         let round = |pull| Round::zeroed(Divisions::new(pull).unwrap());
         let rounds = pulls.map(round);
         let set = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &rounds, vec![]);
-        Measured::of(set.unwrap(), &rig, None)
+        Measured::of(set.unwrap(), &rig, None, &Limit::HOUSE)
     })
 }
 

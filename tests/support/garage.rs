@@ -148,7 +148,7 @@ fn judge_from(
     let limit = Limit::manufacturer(mm(limit_mm), Way::DEFAULT).unwrap();
     let set = |place| {
         let set = read(gauge, car, place, swings, rest(place));
-        Measured::of(set, &gauge.facts(), Some(&limit))
+        Measured::of(set, &gauge.facts(), Some(&limit), &Limit::HOUSE)
     };
     let mut sets = vec![set(1)];
     let mut verdict = decide(&evidence(&sets));

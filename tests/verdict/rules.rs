@@ -62,7 +62,7 @@ fn measured() -> Vec<Vec<Measured>> {
                 let rounds: Vec<Round> = pulls.iter().map(round).collect();
                 let dial = Dial::HUNDREDTH_MM;
                 let set = ReadingSet::read(dial, Way::DEFAULT, &rounds, vec![]).unwrap();
-                Measured::of(set, &rig(warm), limit.as_ref())
+                Measured::of(set, &rig(warm), limit.as_ref(), &Limit::HOUSE)
             };
             all.push(vec![set(first, Some(0.01))]);
             for second in pulls {

@@ -23,25 +23,29 @@ pub struct Measured {
     pub conformity: Conformity,
 }
 
-/// The limit in force for a reading taken in this way, and how the card's way differs; a reading
-/// whose way was not recorded is compared with none.
+/// The limit in force for a reading taken in this way, `default` where there is no card, and how the
+/// card's way differs; a reading whose way was not recorded is compared with none.
 ///
 /// A card wins wherever its way is that of the reading. Where it is not, the default limit stays
 /// in force if its own way fits: a card for another method takes nothing away.
-pub fn in_force(card: Option<&Limit>, way: Option<&Way>) -> (Limit, Option<Difference>) {
+pub fn in_force(
+    card: Option<&Limit>,
+    default: &Limit,
+    way: Option<&Way>,
+) -> (Limit, Option<Difference>) {
     let (Some(card), Some(way)) = (card, way) else {
-        return (card.copied().unwrap_or(Limit::HOUSE), None);
+        return (*card.unwrap_or(default), None);
     };
     let apart = way.differs_from(&card.way);
-    let falls_back = apart.is_some() && way.differs_from(&Limit::HOUSE.way).is_none();
-    (if falls_back { Limit::HOUSE } else { *card }, apart)
+    let falls_back = apart.is_some() && way.differs_from(&default.way).is_none();
+    (*if falls_back { default } else { card }, apart)
 }
 
 impl Measured {
-    /// A set against the limit in force; `card` is the manufacturer's, if there is one.
-    pub fn of(set: ReadingSet, rig: &RigFacts, card: Option<&Limit>) -> Self {
+    /// A set against the limit in force: the manufacturer's, if there is one, else `default`.
+    pub fn of(set: ReadingSet, rig: &RigFacts, card: Option<&Limit>, default: &Limit) -> Self {
         let budget = Budget::of(&set, rig);
-        let (limit, apart) = in_force(card, set.way());
+        let (limit, apart) = in_force(card, default, set.way());
         let conformity = compare(&set, &budget, &limit);
         Self {
             set,
@@ -167,7 +171,7 @@ mod tests {
             .map(|d| Round::zeroed(Divisions::new(*d).unwrap()))
             .collect();
         let set = ReadingSet::read(Dial::HUNDREDTH_MM, way, &rounds, vec![]).unwrap();
-        Measured::of(set, &RIG, card)
+        Measured::of(set, &RIG, card, &Limit::HOUSE)
     }
 
     fn manufacturer(mm: f64, way: Way) -> Limit {
@@ -236,7 +240,7 @@ mod tests {
         let round = [Round::zeroed(Divisions::ZERO); 3];
         let marks = vec![Mark::FlexNotTested];
         let bad = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &round, marks).unwrap();
-        let bad = Measured::of(bad, &RIG, Some(&card));
+        let bad = Measured::of(bad, &RIG, Some(&card), &Limit::HOUSE);
         assert_eq!(bad.conformity.code(), "no_comparison");
         assert_eq!(join(&[over, bad]), None);
     }

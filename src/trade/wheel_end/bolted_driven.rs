@@ -5,7 +5,8 @@
 
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::kind::{Count, Kind, KitItem, Limits, WheelEnd};
+use crate::trade::wheel_end::kind::{Count, KitItem, Limits, WheelEnd};
+use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
 use crate::trade::wheel_end::row::moves;
 use crate::trade::wheel_end::spec::If::{
     AtCar, Bar, Blocked, InAir, NotBar, NotOpened, OnGround, Opened, PlayFelt,
@@ -16,16 +17,10 @@ use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Strip, Tighten};
 use crate::trade::wheel_end::step::SetName;
 use crate::trade::wheel_end::steps::Step;
 
-/// Which shove stands between the broken lug nuts and the wheel coming off. In files, 2 has always
-/// been the shove before the wheel comes off for the reading after.
-pub const SHOVE_CRACKED: u8 = 3;
 /// Which shove stands between the axle nut broken loose on the ground and the wheel coming off.
 const SHOVE_AXLE_NUT: u8 = 7;
-/// Which time the steps are asked that open a closed wheel end to measure the new part once more.
-pub const REOPENED: u8 = 4;
 
 pub(super) static BOLTED_DRIVEN: WheelEnd = WheelEnd {
-    kind: Kind::BoltedDriven,
     cards: &[
         Step::CardAxleNut,
         Step::CardHubBolts,

@@ -31,8 +31,6 @@ words! {
 
 /// One kind of wheel end: what it is made of, what it needs, and the order of its steps.
 pub struct WheelEnd {
-    /// Which.
-    pub kind: Kind,
     /// The specs that it needs, in the order in which they are looked up.
     pub(super) cards: &'static [Step],
     /// What has to be in the van.
@@ -61,7 +59,8 @@ pub struct WheelEnd {
 
 /// The two ends between which a measured value is as it should be.
 pub struct Limits {
-    /// The least, where there is one: a bearing that is set with play can be too tight.
+    /// The least, where there is one: a bearing that is set with play can be too tight. No reading
+    /// is compared with it yet.
     pub lower: Option<Limit>,
     /// The most.
     pub upper: Limit,
@@ -117,5 +116,25 @@ impl WheelEnd {
     /// The steps that open it again to measure the new part once more.
     pub fn reopening(&self, corner: Corner) -> impl Iterator<Item = StepKey> + Clone {
         self.reopen.iter().map(move |place| place.key(corner))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_kind_has_a_lower_limit_that_nothing_is_compared_with() {
+        for kind in Kind::ALL {
+            assert_eq!(kind.wheel_end().play.lower, None, "{kind:?}");
+        }
+    }
+
+    #[test]
+    fn the_specs_of_a_kind_are_asked_by_steps_that_ask_for_a_spec() {
+        for kind in Kind::ALL {
+            let end = kind.wheel_end();
+            assert_eq!(end.cards().count(), end.cards.len(), "{kind:?}");
+        }
     }
 }

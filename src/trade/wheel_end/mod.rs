@@ -14,7 +14,6 @@ mod spec;
 mod step;
 mod steps;
 
-pub use bolted_driven::{REOPENED, SHOVE_CRACKED};
 pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
@@ -22,7 +21,7 @@ pub use item::{Item, ItemKind, ItemState, items};
 pub use kind::{Kind, KitItem, Limits, WheelEnd};
 pub use mishap::can_happen;
 pub use plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
-pub use procedure::{SHOVE_FURTHER, SHOVE_WAITED, procedure};
+pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
 pub use row::{Again, Car, Row};
 pub use shown::{CaptionWord, Picture};

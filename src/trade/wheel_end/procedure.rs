@@ -13,6 +13,11 @@ use crate::trade::wheel_end::spec::{Place, asked, place};
 use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, StepSpec};
 use crate::trade::wheel_end::steps::Step;
 
+/// Which shove stands between the broken lug nuts and the wheel coming off. In files, 2 has always
+/// been the shove before the wheel comes off for the reading after.
+pub const SHOVE_CRACKED: u8 = 3;
+/// Which time the steps are asked that open a closed wheel end to measure the new part once more.
+pub const REOPENED: u8 = 4;
 /// Which shove stands between a car that waited and the work that goes on.
 pub const SHOVE_WAITED: u8 = 5;
 /// The shove of a car that waited for a yes to further work.
