@@ -54,6 +54,19 @@ function measure(page, rules) {
       const { top, bottom } = first.box;
       if (!first.whole || top < 0 || bottom > innerHeight) wrong.push(`the primary key ${named(first.it)} must be scrolled to`);
     }
+    // The main key is the lowest of the keys of a step, so that a thumb finds it where it was.
+    const keys = first?.it.closest("fieldset.step__keys");
+    if (keys) {
+      const lowest = Math.max(...controls.filter(({ it }) => keys.contains(it)).map(({ box }) => box.bottom));
+      if (first.box.bottom < lowest - 0.5) wrong.push(`a key lies below the main key ${named(first.it)}`);
+    }
+    // A picture is whole or not there, and the strip never grows.
+    for (const picture of main.querySelectorAll(".step__thing > .step__picture svg")) {
+      const [box, frame] = [picture, picture.closest(".step__thing")].map((it) => it.getBoundingClientRect());
+      if (box.height > 0 && box.bottom > frame.bottom + 0.5) wrong.push("a picture is cut off");
+    }
+    const strip = main.querySelector(".strip")?.getBoundingClientRect().height;
+    if (strip > other[1] + 8) wrong.push(`the strip is ${strip} high`);
     for (const it of [document.scrollingElement, main, ...main.querySelectorAll("section, fieldset, nav, header")]) {
       if (it.scrollWidth > it.clientWidth + 1 && it.clientWidth > 0) wrong.push(`<${it.localName} class="${it.className}"> scrolls sideways by ${it.scrollWidth - it.clientWidth}`);
     }
