@@ -11,7 +11,7 @@ sentences! {
             PracticeJob => "Practice job",
             ChoosePractice => "Which practice car?",
             TryPractice => "Try a practice car",
-            HomeMore => "Ended jobs, files, shop, settings",
+            HomeMore => "Ended jobs and more",
             AnotherCar => "Another car",
             TryIt => "Try it",
             HoldPush => "Hold: push",
