@@ -1,6 +1,7 @@
 //! The order of steps as data: which step stands at a place, under which facts of a job, and what
 //! is different there from what its row says of it everywhere.
 
+use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
 use crate::trade::wheel_end::road::sign_gone;
 use crate::trade::wheel_end::row::More;
@@ -159,7 +160,7 @@ impl Place {
     }
 
     /// The key at a corner; of a reading that of its first.
-    pub const fn key(&self, corner: crate::trade::vehicle::Corner) -> StepKey {
+    pub const fn key(&self, corner: Corner) -> StepKey {
         StepKey::at(self.step, corner).nth(self.nth)
     }
 
