@@ -1,8 +1,9 @@
 //! What each answer to each question of a procedure leads to. No answer is without a consequence.
 //!
-//! Its step's row says it, or for rows of lists and words this page; gates, endings and screens follow. The rules are common
-//! practice, no source. `tests/answers.rs` goes through every question and every answer and fails
-//! on one whose consequence does not happen, or whose hold cannot be lifted.
+//! A step's row says it of yes, no and "not done", this page of the rows of lists and of words;
+//! gates, endings and screens follow them. The rules are common practice, no source.
+//! `tests/answers.rs` goes through every question and every answer and fails on one whose
+//! consequence does not happen, or whose hold cannot be lifted.
 
 use crate::trade::answer::Answer;
 use crate::trade::play::{Felt, StopSign};
