@@ -58,20 +58,21 @@ fn write(out: &mut Out, json: &Json<'_>) -> Option<()> {
 }
 
 fn write_map(out: &mut Out, members: &[Member<'_>]) -> Option<()> {
-    let named = |(name, json)| Some((unquoted(name)?, json));
-    let named = members.iter().map(|(name, json)| named((name, json)));
-    let mut named: Vec<(Cow<'_, str>, &Json<'_>)> = named.collect::<Option<_>>()?;
+    let mut named: Vec<(Cow<'_, str>, &Member<'_>)> = Vec::with_capacity(members.len());
+    for member in members {
+        named.push((unquoted(member.0)?, member));
+    }
     named.order_by(|(a, _), (b, _)| by_units(a, b));
     let mut pairs = named.iter().zip(named.iter().skip(1));
     if pairs.any(|((a, _), (b, _))| a == b) {
         return None;
     }
     out.open();
-    for (place, (name, json)) in named.iter().enumerate() {
+    for (place, (_, (name, json))) in named.iter().enumerate() {
         if place > 0 {
             out.0.push(',');
         }
-        out.text(name);
+        write_plain(out, name)?;
         out.0.push(':');
         write(out, json)?;
     }

@@ -109,7 +109,10 @@ impl<'a> Json<'a> {
 
 fn is_name(raw: &str, name: &str) -> bool {
     let plain = raw.get(1..raw.len().saturating_sub(1));
-    plain == Some(name) || (raw.contains('\\') && unquoted(raw).as_deref() == Some(name))
+    // An escape is longer than what it stands for.
+    let is_longer = raw.len() > name.len() + 2;
+    plain == Some(name)
+        || (is_longer && raw.contains('\\') && unquoted(raw).as_deref() == Some(name))
 }
 
 #[cfg(test)]

@@ -64,6 +64,8 @@ struct Reader<'a> {
 }
 
 impl<'a> Reader<'a> {
+    // Called for each byte; out of line it takes a twentieth of an import.
+    #[inline(always)]
     fn byte(&self) -> Option<u8> {
         self.text.as_bytes().get(self.at).copied()
     }
@@ -230,6 +232,9 @@ impl<'a> Reader<'a> {
     fn string(&mut self) -> Option<()> {
         self.exactly(b'"')?;
         loop {
+            let rest = self.text.as_bytes().get(self.at..)?;
+            let is_plain = |byte: &u8| !matches!(byte, b'"' | b'\\' | ..b' ');
+            self.at += rest.iter().take_while(|byte| is_plain(byte)).count();
             match self.byte()? {
                 b'"' => return self.exactly(b'"'),
                 b'\\' => {
@@ -245,8 +250,7 @@ impl<'a> Reader<'a> {
                         self.at += 1;
                     }
                 }
-                ..b' ' => return None,
-                _ => self.at += 1,
+                _ => return None,
             }
         }
     }

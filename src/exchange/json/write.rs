@@ -27,7 +27,8 @@ impl Out {
         const HEX: &[u8; 16] = b"0123456789abcdef";
         self.0.push('"');
         let mut rest = text;
-        while let Some(at) = rest.find(|c: char| matches!(c, '"' | '\\' | ..' ')) {
+        let is_escaped = |byte: u8| matches!(byte, b'"' | b'\\' | ..b' ');
+        while let Some(at) = rest.bytes().position(is_escaped) {
             let (plain, from) = rest.split_at(at);
             self.0.push_str(plain);
             let mut letters = from.chars();
