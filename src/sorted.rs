@@ -1,8 +1,8 @@
-//! One merge sort for every type, and sets and maps that are made once and then only asked: the
-//! standard sort is compiled again for each type and each key, at 4 kB apiece, and so are trees.
+//! One merge sort for every type, and sets and maps that are filled one by one: the standard sort
+//! is compiled again for each type and each key, at 4 kB apiece, and collecting into a tree sorts.
 
-use std::borrow::Borrow;
 use std::cmp::Ordering;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Puts things in order; those that are equal stay as they came.
 pub trait Sorted<T> {
@@ -35,84 +35,18 @@ impl<T> Sorted<T> for [T] {
     }
 }
 
-/// Things in their order, each once.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct SortedSet<T>(Vec<T>);
-
-/// Values in the order of their keys, each key once.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct SortedMap<K, V>(Vec<(K, V)>);
-
 /// All of these, each once.
-pub fn set_of<T: Ord>(all: impl IntoIterator<Item = T>) -> SortedSet<T> {
-    let mut all: Vec<T> = all.into_iter().collect();
-    all.order();
-    all.dedup();
-    SortedSet(all)
+pub fn set_of<T: Ord>(all: impl IntoIterator<Item = T>) -> BTreeSet<T> {
+    let mut set = BTreeSet::new();
+    set.extend(all);
+    set
 }
 
 /// All of these by their keys; of two with the same key the later one.
-pub fn map_of<K: Ord, V>(all: impl IntoIterator<Item = (K, V)>) -> SortedMap<K, V> {
-    let mut all: Vec<(K, V)> = all.into_iter().collect();
-    all.order_by(|(a, _), (b, _)| a.cmp(b));
-    all.dedup_by(|later, kept| {
-        let same = later.0 == kept.0;
-        if same {
-            std::mem::swap(later, kept);
-        }
-        same
-    });
-    SortedMap(all)
-}
-
-impl<T: Ord> SortedSet<T> {
-    /// Whether it is one of them.
-    pub fn contains<Q: Ord + ?Sized>(&self, one: &Q) -> bool
-    where
-        T: Borrow<Q>,
-    {
-        let place = self.0.binary_search_by(|it| it.borrow().cmp(one));
-        place.is_ok()
-    }
-
-    /// All of them.
-    pub fn iter(&self) -> std::slice::Iter<'_, T> {
-        self.0.iter()
-    }
-}
-
-impl<K: Ord, V> SortedMap<K, V> {
-    /// What a key has.
-    pub fn get<Q: Ord + ?Sized>(&self, key: &Q) -> Option<&V>
-    where
-        K: Borrow<Q>,
-    {
-        let place = self.0.binary_search_by(|(it, _)| it.borrow().cmp(key));
-        self.0.get(place.ok()?).map(|(_, value)| value)
-    }
-
-    /// The keys with their values.
-    pub fn iter(&self) -> impl Iterator<Item = (&K, &V)> {
-        self.0.iter().map(|(key, value)| (key, value))
-    }
-}
-
-impl<T> IntoIterator for SortedSet<T> {
-    type Item = T;
-    type IntoIter = std::vec::IntoIter<T>;
-
-    fn into_iter(self) -> Self::IntoIter {
-        self.0.into_iter()
-    }
-}
-
-impl<K, V> IntoIterator for SortedMap<K, V> {
-    type Item = (K, V);
-    type IntoIter = std::vec::IntoIter<(K, V)>;
-
-    fn into_iter(self) -> Self::IntoIter {
-        self.0.into_iter()
-    }
+pub fn map_of<K: Ord, V>(all: impl IntoIterator<Item = (K, V)>) -> BTreeMap<K, V> {
+    let mut map = BTreeMap::new();
+    map.extend(all);
+    map
 }
 
 /// The swaps, one after the other, that put `count` things in order.
@@ -172,8 +106,6 @@ fn merge<'a>(
 
 #[cfg(test)]
 mod tests {
-    use std::collections::{BTreeMap, BTreeSet};
-
     use super::*;
     use proptest::prelude::*;
 
@@ -201,15 +133,8 @@ mod tests {
             ours.order();
             standard.sort();
             prop_assert_eq!(ours, standard);
-            let (map, set) = (map_of(all.clone()), set_of(all.clone()));
-            let tree: BTreeMap<u8, u16> = all.iter().copied().collect();
-            for key in 0..9 {
-                prop_assert_eq!(map.get(&key), tree.get(&key));
-                prop_assert_eq!(set.contains(&(key, 7)), all.contains(&(key, 7)));
-            }
-            prop_assert!(all.iter().all(|one| set.contains(one)));
-            prop_assert!(map.into_iter().eq(tree));
-            prop_assert!(set.into_iter().eq(all.into_iter().collect::<BTreeSet<_>>()));
+            prop_assert_eq!(map_of(all.clone()), all.iter().copied().collect());
+            prop_assert_eq!(set_of(all.clone()), all.into_iter().collect());
         }
     }
 }

@@ -12,7 +12,7 @@ use crate::exchange::envelope::sha256_hex;
 use crate::exchange::import::open as open_file;
 use crate::exchange::wire::decode;
 use crate::job::entry::{Entry, Event};
-use crate::sorted::{SortedMap, map_of};
+use crate::sorted::map_of;
 use crate::trade::wheel_end::StepKey;
 
 /// The media type of such a file.
@@ -184,7 +184,7 @@ pub fn held<'a>(wanted: &[Wanted], pieces: &[(String, &'a [u8])]) -> Held<'a> {
     let mut held = Held::default();
     let mut seen = BTreeSet::new();
     let mut named = BTreeSet::new();
-    let by_digest: SortedMap<&[u8], &Wanted> =
+    let by_digest: BTreeMap<&[u8], &Wanted> =
         map_of(wanted.iter().map(|one| (one.sha256.as_bytes(), one)));
     for (name, bytes) in pieces {
         let digest = sha256_hex(bytes);

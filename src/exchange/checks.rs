@@ -1,12 +1,14 @@
 //! Wrenches and dials of all vans whose check is due or will be.
 
+use std::collections::BTreeMap;
+
 use chrono::NaiveDate;
 
 use crate::exchange::summary::Summary;
 use crate::job::JobState;
 use crate::job::entry::{Carried, Event};
 use crate::job::kit::wrench_due;
-use crate::sorted::{Sorted, SortedMap, map_of};
+use crate::sorted::{Sorted, map_of};
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::calibration::{CheckDue, check_by};
 
@@ -56,7 +58,7 @@ pub fn to_check(kit: &JobState, jobs: &[Summary], today: NaiveDate) -> Vec<ToChe
 }
 
 /// The kit of each phone, as it told it last.
-fn vans(kit: &JobState) -> SortedMap<&str, &Carried> {
+fn vans(kit: &JobState) -> BTreeMap<&str, &Carried> {
     // Of several of one van the last in order stays.
     let kits = kit.counting().filter_map(|entry| match &entry.what {
         Event::Carried(carried) => Some((entry.device.as_str(), carried)),

@@ -4,13 +4,13 @@
 //! whoever has other contents under the same numbers has not got these.
 
 use std::cmp::Reverse;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, digest};
 use crate::exchange::gaps::Run;
 use crate::exchange::json::parse;
 use crate::job::entry::{Held, LogId};
-use crate::sorted::{Sorted, SortedMap, SortedSet, map_of, set_of};
+use crate::sorted::{Sorted, map_of, set_of};
 
 /// What one device noted in a log, by running number.
 type Noted<'a> = BTreeMap<String, Vec<(u64, &'a str)>>;
@@ -113,7 +113,7 @@ pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &Lines) -> Vec<&'
         by_device.entry(&line.device).or_default().push(line);
     }
     let noted = noted(records);
-    let through: SortedMap<&str, u64> =
+    let through: BTreeMap<&str, u64> =
         map_of(by_device.into_iter().filter_map(|(device, lines)| {
             let texts = noted.get(device).map_or(&[][..], Vec::as_slice);
             Some((device, held_through(texts, lines)?))
@@ -142,7 +142,7 @@ pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
         let here = here.get(line.device.as_str());
         here.is_some_and(|(last, count)| line.through >= *last && line.count == *count)
     });
-    let named: SortedSet<&str> = set_of(all.map(|line| line.device.as_str()));
+    let named: BTreeSet<&str> = set_of(all.map(|line| line.device.as_str()));
     !here.is_empty() && here.keys().all(|device| named.contains(device))
 }
 

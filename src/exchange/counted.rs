@@ -3,13 +3,13 @@
 //! Rows stand in the order of their names and are never ranked: few jobs say little. They are of
 //! vans and of causes, never of persons. Practice enters nothing.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::drawing::spans::Span;
 use crate::exchange::summary::Summary;
 use crate::exchange::tally::Counts;
 use crate::job::tally::Measure;
-use crate::sorted::{SortedMap, SortedSet, map_of, set_of};
+use crate::sorted::{map_of, set_of};
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::mean::{Mean, mean};
 use crate::trade::share::{Share, share};
@@ -67,7 +67,7 @@ impl Row<String> {
 }
 
 /// The letters of each van, by its phone, as its invoices have them.
-pub fn marks(jobs: &[Summary]) -> SortedMap<String, String> {
+pub fn marks(jobs: &[Summary]) -> BTreeMap<String, String> {
     let given = real(jobs).filter_map(|job| {
         let mark = job.invoice.trim_end_matches(|c: char| c.is_ascii_digit());
         (!mark.is_empty()).then(|| (job.tally.van.clone(), mark.to_owned()))
@@ -138,7 +138,7 @@ pub fn causes(jobs: &[Summary]) -> Vec<Row<CameBackFor>> {
 
 /// A row for each word that was told, in the order of the set.
 fn each<W: Copy + Ord>(told: &[W], all: &[W]) -> Vec<Row<W>> {
-    let known: SortedSet<&W> = set_of(told);
+    let known: BTreeSet<&W> = set_of(told);
     let rows = all.iter().filter(|word| known.contains(word));
     let count = |word: &W| told.iter().filter(|it| *it == word).count();
     rows.map(|word| Row::new(*word, (count(word), told.len())))

@@ -6,14 +6,14 @@ use crate::exchange::summary::Summary;
 use crate::job::book;
 use crate::job::flow::SHOP_LOG;
 use crate::letters::plain;
-use crate::sorted::{Sorted, SortedSet, set_of};
+use crate::sorted::{Sorted, set_of};
 
 /// The logs of a day file: the chosen jobs in the order of their slots, earlier visits of the same
 /// vehicles, the card book, the settings of the shop.
 ///
 /// `known` are the names of all logs beside jobs; practice and what is not here is left out.
 pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec<String> {
-    let chosen: SortedSet<&str> = set_of(chosen.iter().map(String::as_str));
+    let chosen: BTreeSet<&str> = set_of(chosen.iter().map(String::as_str));
     let is_chosen = |job: &&Summary| chosen.contains(job.log.as_str());
     let real = || jobs.iter().filter(|job| !job.practice);
     let mut today: Vec<&Summary> = real().filter(is_chosen).collect();

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use crate::exchange::json::form;
 use crate::job::entry::Entry;
 use crate::job::practice::OWN_COUNT;
-use crate::sorted::{Sorted, SortedMap, map_of};
+use crate::sorted::{Sorted, map_of};
 
 /// Running numbers of one device that follow on one another.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -93,7 +93,7 @@ pub fn gaps<'a>(runs: impl IntoIterator<Item = &'a Run>) -> Vec<Gap> {
 }
 
 /// Who held each device last.
-pub fn holders<'a>(runs: impl IntoIterator<Item = &'a Run>) -> SortedMap<&'a str, &'a str> {
+pub fn holders<'a>(runs: impl IntoIterator<Item = &'a Run>) -> BTreeMap<&'a str, &'a str> {
     let mut last: BTreeMap<&str, &Run> = BTreeMap::new();
     for run in runs {
         let known = last.entry(&run.device).or_insert(run);

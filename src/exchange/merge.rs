@@ -10,7 +10,7 @@ use crate::exchange::envelope::{Gone, KeptText, entry_digest, gone};
 use crate::exchange::erase;
 use crate::exchange::wire::decode;
 use crate::job::entry::EntryId;
-use crate::sorted::{Sorted, SortedMap, map_of};
+use crate::sorted::{Sorted, map_of};
 
 /// What is to be done so that this phone has all that came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -30,7 +30,7 @@ pub struct Merge {
 ///
 /// Merging twice changes nothing more; the order of what came does not matter.
 pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
-    let here: SortedMap<Key, &KeptText> =
+    let here: BTreeMap<Key, &KeptText> =
         map_of(existing.iter().map(|record| (key(record), record)));
     let mut came: BTreeMap<Key, Vec<&KeptText>> = BTreeMap::new();
     for record in incoming {

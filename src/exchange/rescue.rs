@@ -3,7 +3,7 @@
 //! It is read as an ordinary file of its logs. What cannot be read is set aside and named; settings
 //! and unfinished input belong to the phone that crashed and stay in the file.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::backup::Backup;
 use crate::exchange::belongs::belongs;
@@ -15,7 +15,7 @@ use crate::exchange::merge::merge;
 use crate::exchange::pieces::{InOneGo, Pieces, in_one_go};
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
-use crate::sorted::{Sorted, SortedMap, SortedSet, map_of, set_of};
+use crate::sorted::{Sorted, map_of, set_of};
 use crate::text::{self, Lang, Verified};
 
 /// The name of the format, in every rescue file.
@@ -289,7 +289,7 @@ fn log(rescue: &mut Rescue, id: &str, places: Places) -> Result<Option<StoredLog
         return Ok(None);
     }
     let texts = union(rescue, journal, second);
-    let texts: Vec<String> = texts.into_iter().map(|(_, text)| text).collect();
+    let texts: Vec<String> = texts.into_values().collect();
     if texts.is_empty() {
         return Ok(None);
     }
@@ -327,18 +327,14 @@ fn readable(
 
 /// The texts of both places by id; where they differ, the journal's stand and the other is set
 /// aside.
-fn union(
-    rescue: &mut Rescue,
-    journal: Vec<Found>,
-    second: Vec<Found>,
-) -> SortedMap<String, String> {
+fn union(rescue: &mut Rescue, journal: Vec<Found>, second: Vec<Found>) -> BTreeMap<String, String> {
     let kept = |all: &[Found]| -> Vec<KeptText> { all.iter().map(|it| it.kept.clone()).collect() };
     let first = merge(&[], &kept(&journal));
     let then = merge(&first.add, &kept(&second));
     let edited = first.edited.into_iter().chain(then.edited);
-    let edited: SortedSet<String> = set_of(edited.map(|id| id.0));
+    let edited: BTreeSet<String> = set_of(edited.map(|id| id.0));
     let whole = first.add.into_iter().chain(then.add).chain(then.replace);
-    let union: SortedMap<String, String> = map_of(whole.map(|kept| (kept.id, kept.text)));
+    let union: BTreeMap<String, String> = map_of(whole.map(|kept| (kept.id, kept.text)));
     for found in journal.into_iter().chain(second) {
         let id = &found.kept.id;
         if edited.contains(id) && union.get(id) != Some(&found.kept.text) {

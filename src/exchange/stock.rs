@@ -90,7 +90,7 @@ fn counted(kit: &JobState) -> Vec<(&Entry, &Stock)> {
         }
         _ => None,
     });
-    map_of(counts).into_iter().map(|(_, last)| last).collect()
+    map_of(counts).into_values().collect()
 }
 
 /// Once for each time that a part was fitted by a van.

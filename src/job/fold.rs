@@ -10,7 +10,7 @@ use crate::job::line::Latest;
 use crate::job::order::{Ordered, order};
 use crate::job::problem::Problem;
 use crate::job::sheet::JobState;
-use crate::sorted::{Sorted, SortedMap, SortedSet, map_of, set_of};
+use crate::sorted::{Sorted, map_of, set_of};
 use crate::trade::wheel_end::{ItemState, StepKey};
 
 /// Folds entries of one log into its sheet.
@@ -94,7 +94,7 @@ fn digest(entry: &Entry) -> u64 {
 
 /// An entry counts if no strike that counts hits it; a strike may hit only what it had seen.
 fn effective(ordered: &Ordered) -> Vec<bool> {
-    let place: SortedMap<&EntryId, usize> =
+    let place: BTreeMap<&EntryId, usize> =
         map_of(ordered.entries.iter().enumerate().map(|(i, e)| (&e.id, i)));
     let mut counts = vec![true; ordered.entries.len()];
     for (here, entry) in ordered.entries.iter().enumerate().rev() {
@@ -133,7 +133,7 @@ fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>>
 /// What was turned counts only if it had seen every pass that stands: a tap noted beside the
 /// beginning of a pass belongs to the pass before, whatever the clocks say.
 fn begin_again(ordered: &Ordered, registers: &mut BTreeMap<Key, Vec<usize>>) {
-    let passes: SortedMap<StepKey, Vec<usize>> =
+    let passes: BTreeMap<StepKey, Vec<usize>> =
         map_of(registers.iter().filter_map(|(key, places)| match key {
             Key::Pass(step) => Some((*step, places.clone())),
             _ => None,
@@ -171,7 +171,7 @@ fn is_same(key: &Key, a: &Event, b: &Event) -> bool {
 }
 
 fn heads(ordered: &Ordered) -> Vec<EntryId> {
-    let named: SortedSet<&EntryId> = set_of(ordered.entries.iter().flat_map(|e| &e.after));
+    let named: BTreeSet<&EntryId> = set_of(ordered.entries.iter().flat_map(|e| &e.after));
     ordered
         .entries
         .iter()

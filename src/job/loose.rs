@@ -1,7 +1,7 @@
 //! The loose list as a second technician reads it: every item that was touched, how far it is,
 //! who had it last, when and with which wrench.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::angled::{AngleBy, angles};
 use crate::job::entry::{Entry, EntryId, Event, Moved};
@@ -10,7 +10,7 @@ use crate::job::mishap::Mishap;
 use crate::job::progress::status;
 use crate::job::sheet::JobState;
 use crate::job::turn::{Turning, told_in_wrench};
-use crate::sorted::{Sorted, SortedSet, set_of};
+use crate::sorted::{Sorted, set_of};
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::wrench::pick;
 use crate::trade::wheel_end::{Form, Item, ItemState, StepKey, StepSpec};
@@ -77,7 +77,7 @@ pub fn wrenches(sheet: &JobState) -> Wrenches<'_> {
 
 /// Every item that was touched; what is loose stands first.
 pub fn rows<'a>(sheet: &'a JobState, steps: &[StepSpec]) -> Vec<Row<'a>> {
-    let items: SortedSet<Item> = set_of(sheet.keys().filter_map(|key| match key {
+    let items: BTreeSet<Item> = set_of(sheet.keys().filter_map(|key| match key {
         Key::Item(item) | Key::Mishap(item) => Some(*item),
         _ => None,
     }));

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BinaryHeap};
 
 use crate::job::entry::{Entry, EntryId};
 use crate::job::line::Seen;
-use crate::sorted::{Sorted, SortedMap, map_of};
+use crate::sorted::{Sorted, map_of};
 
 /// Entries in an order in which each comes after all that it saw; ties by id.
 pub(super) struct Ordered {
@@ -66,7 +66,7 @@ struct Links {
 impl Links {
     /// The links of entries that are sorted by id.
     fn of<E: Borrow<Entry>>(entries: &[E]) -> Self {
-        let ranks: SortedMap<&EntryId, usize> = map_of(
+        let ranks: BTreeMap<&EntryId, usize> = map_of(
             (0..)
                 .zip(entries)
                 .map(|(rank, entry)| (&entry.borrow().id, rank)),

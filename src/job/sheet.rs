@@ -1,6 +1,6 @@
 //! The state of a job, derived from its entries; nothing here can be changed but by an entry.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
     Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Event, Opened, Paid, Part,
@@ -8,7 +8,7 @@ use crate::job::entry::{
 };
 use crate::job::key::{Key, care};
 use crate::job::problem::Problem;
-use crate::sorted::{SortedSet, set_of};
+use crate::sorted::set_of;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemState, SetName, StepKey};
@@ -232,7 +232,7 @@ impl JobState {
 
     /// Everything that is off or loosened and not yet back, in the order of the corners.
     pub fn loose(&self) -> Vec<(Item, ItemState)> {
-        let items: SortedSet<Item> = set_of(
+        let items: BTreeSet<Item> = set_of(
             self.keys()
                 .filter_map(|key| match key {
                     Key::Item(item) | Key::Mishap(item) => Some(*item),

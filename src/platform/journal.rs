@@ -3,6 +3,7 @@
 //! Records are only ever added. The two exceptions are [`Journal::delete_log`] for practice jobs
 //! and [`Journal::replace_body`] for erasing a person.
 
+use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use js_sys::{Array, JSON};
@@ -13,7 +14,7 @@ use super::event::Listener;
 use super::js;
 use super::record::{Record, StoreError};
 use super::transaction::{answer, completed, finished, object_store, problem, reading, strict};
-use crate::sorted::{SortedSet, set_of};
+use crate::sorted::set_of;
 
 mod beside;
 mod drafts;
@@ -102,7 +103,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn ids(&self, log: &str) -> Result<SortedSet<String>, StoreError> {
+    pub async fn ids(&self, log: &str) -> Result<BTreeSet<String>, StoreError> {
         let store = reading(self.database(), ENTRIES)?;
         let range = log_range(log)?;
         let request = store

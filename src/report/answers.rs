@@ -8,7 +8,7 @@ use super::time::when;
 use super::{ReportContext, standing};
 use crate::job::entry::{Entry, Event, Reply};
 use crate::job::{Key, Status, status};
-use crate::sorted::{SortedSet, set_of};
+use crate::sorted::set_of;
 use crate::text::{self, ReportWord, Say};
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Form, Phase, StepKey, StepSpec};
@@ -72,7 +72,7 @@ fn rows(told: &ReportContext, entry: &Entry) -> Vec<Vec<String>> {
 
 /// Answered steps that the procedure no longer has, each once.
 fn left_over(told: &ReportContext) -> Vec<StepKey> {
-    let asked: SortedSet<StepKey> = set_of(told.steps.iter().map(|spec| spec.key));
+    let asked: BTreeSet<StepKey> = set_of(told.steps.iter().map(|spec| spec.key));
     let mut known = BTreeSet::new();
     let mut keys: Vec<StepKey> = Vec::new();
     for entry in told.sheet.counting() {

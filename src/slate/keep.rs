@@ -1,7 +1,7 @@
 //! Keeping a tap: the second copy in the same tick, journal and backup journal behind it, and what
 //! that means.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::import::MAX_JOINS;
 use crate::exchange::json::parse;
@@ -9,7 +9,7 @@ use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
 use crate::job::is_tangled;
 use crate::platform::record::{Record, StoreError};
-use crate::sorted::{SortedSet, set_of};
+use crate::sorted::{map_of, set_of};
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
 pub trait Store {
@@ -151,7 +151,7 @@ async fn read_up_to<S: Store>(
         // What the journal holds stands.
         return Ok(unread(second.into_iter().chain(journal)));
     }
-    let there: SortedSet<String> = set_of(journal.iter().map(|record| record.id.clone()));
+    let there: BTreeSet<String> = set_of(journal.iter().map(|record| record.id.clone()));
     let mut read = Read::default();
     for record in journal {
         take(&mut read, record);
@@ -175,11 +175,10 @@ async fn read_up_to<S: Store>(
 fn unread(records: impl Iterator<Item = Record>) -> Read {
     let records = records.filter(|record| is_named(&record.text));
     let texts = records.map(|record| (record.id, record.text));
-    let mut by_id = BTreeMap::new();
-    by_id.extend(texts);
+    let texts: BTreeMap<String, String> = map_of(texts);
     Read {
-        too_long: Some(by_id.len()),
-        texts: by_id,
+        too_long: Some(texts.len()),
+        texts,
         ..Read::default()
     }
 }

@@ -8,6 +8,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use crate::platform::clock;
 use crate::platform::lock::Alone;
+use crate::sorted::set_of;
 use crate::ui::shelf::BrowserStore;
 use crate::ui::state::App;
 
@@ -52,5 +53,5 @@ pub async fn drop_orphans(shelf: &BrowserStore, alone: Option<Alone>, of: &BTree
 async fn orphans(shelf: &BrowserStore, alone: Option<Alone>) -> Option<(Alone, BTreeSet<String>)> {
     let alone = alone?;
     let found = shelf.orphans().await;
-    alone.holds().then(|| (alone, BTreeSet::from_iter(found)))
+    alone.holds().then(|| (alone, set_of(found)))
 }

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use super::JobState;
 use crate::job::entry::{Entry, EntryId, Event, Proved};
 use crate::job::key::{Key, keys};
+use crate::sorted::set_of;
 use crate::trade::vehicle::Corner;
 
 impl JobState {
@@ -38,8 +39,7 @@ impl JobState {
 
     /// Everything that an entry had seen: what it names, and what that had seen.
     fn seen_by<'a>(&'a self, entry: &'a Entry) -> BTreeSet<&'a EntryId> {
-        let mut seen = BTreeSet::new();
-        seen.extend(&entry.after);
+        let mut seen: BTreeSet<&EntryId> = set_of(entry.after.iter());
         // Each entry stands after all that it saw.
         for one in self.entries.iter().rev() {
             if seen.contains(&one.id) {

@@ -11,6 +11,7 @@ use crate::platform::record::{Aside, Photo, StoreError};
 use crate::platform::transaction::{
     answer, completed, finished, object_store, problem, reading, relaxed, strict,
 };
+use crate::sorted::set_of;
 
 impl Journal {
     /// Keeps the summary of a log; it is derived and may be lost.
@@ -97,8 +98,7 @@ impl Journal {
             return Ok(());
         }
         let here = self.asides().await?;
-        let mut known = BTreeSet::new();
-        known.extend(here.iter().map(|aside| aside.text.as_str()));
+        let mut known: BTreeSet<&str> = set_of(here.iter().map(|aside| aside.text.as_str()));
         let transaction = strict(self.database(), &[ASIDE])?;
         let store = object_store(&transaction, ASIDE)?;
         let add = |Aside { why, text }: &Aside| {

@@ -1,6 +1,7 @@
 //! The backup journal of this phone: what it says must be there, and keeping up with it.
 
 use std::cell::{Cell, RefCell};
+use std::collections::BTreeSet;
 
 use super::BrowserStore;
 use crate::exchange::KeptText;
@@ -12,7 +13,6 @@ use crate::platform::backup::BackupFiles;
 use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreError};
 use crate::slate::{Store, is_one_tap};
-use crate::sorted::SortedSet;
 
 /// The files and what they say.
 pub(super) struct Backing {
@@ -193,7 +193,7 @@ impl BrowserStore {
 
     /// Writes what only the journal has of a log that is not closed; nothing is read where `ids`,
     /// those of the journal, are all there.
-    async fn back_up_missing(&self, journal: &Journal, log: &str, ids: &SortedSet<String>) {
+    async fn back_up_missing(&self, journal: &Journal, log: &str, ids: &BTreeSet<String>) {
         if !self.has_backup() || self.says(|says| ids.iter().all(|id| says.has(log, id))) {
             return;
         }

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::BrowserStore;
+use crate::sorted::map_of;
 
 /// The settings that hold the next running numbers: of work, and of practice.
 pub const COUNTERS: [&str; 2] = ["n", "practice_n"];
@@ -18,8 +19,7 @@ impl BrowserStore {
         let Ok(journal) = self.journal() else { return };
         if let Ok(drafts) = journal.drafts().await {
             let mut here = self.0.drafts.borrow_mut();
-            let before = std::mem::take(&mut *here);
-            here.extend(drafts);
+            let before = std::mem::replace(&mut *here, map_of(drafts));
             // A running number never goes back: another tab, or this one meanwhile, took it.
             for name in COUNTERS.map(setting) {
                 let number = |of: &BTreeMap<String, String>| of.get(&name)?.parse::<u64>().ok();

@@ -1,5 +1,7 @@
 //! Between the shop and its vans: the shop's settings in force, confirmations, and what leaves a van.
 
+use std::collections::BTreeSet;
+
 use crate::exchange::confirmation::{held_in, not_held};
 use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
@@ -10,7 +12,7 @@ use crate::job::entry::{Confirmation, Event, LogId, Shop};
 use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG, held, last_by};
 use crate::job::{JobState, kit};
 use crate::platform::clock;
-use crate::sorted::{SortedSet, set_of};
+use crate::sorted::set_of;
 use crate::trade::money::TaxRule;
 use crate::ui::files::kept_texts;
 use crate::ui::state::App;
@@ -147,7 +149,7 @@ impl App {
     /// from the shop only what this device added to it.
     pub async fn since_confirmation(self) -> Vec<Log> {
         let shelf = self.shelf();
-        let practice: SortedSet<String> = self.jobs.with_untracked(|jobs| {
+        let practice: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
             let practice = jobs.iter().filter(|job| job.practice);
             set_of(practice.map(|job| job.log.clone()))
         });

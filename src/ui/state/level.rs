@@ -1,5 +1,7 @@
 //! Keeping journal and backup journal level: what one has lost comes from the other, and is said.
 
+use std::collections::BTreeSet;
+
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -8,7 +10,7 @@ use crate::exchange::summary::Summary;
 use crate::job::entry::Ending;
 use crate::platform::clock;
 use crate::slate::{self, Store};
-use crate::sorted::{SortedSet, set_of};
+use crate::sorted::set_of;
 
 /// Whether journal and backup journal were held against each other since the start.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -72,7 +74,7 @@ impl App {
     pub async fn level(self) {
         let shelf = self.shelf();
         // A car that was left unfinished is worked on again: its entries stay.
-        let settled: SortedSet<String> = self.jobs.with_untracked(|jobs| {
+        let settled: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
             let left = Ending::LeftUnfinished.code();
             let ended = |job: &&Summary| !job.ending.is_empty() && job.ending != left;
             let ended = jobs.iter().filter(ended);

@@ -10,14 +10,14 @@ use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
 use crate::job::{JobState, kit};
 use crate::slate::{self, Read};
+use crate::sorted::set_of;
 use crate::ui::files::Fresh;
 
 impl App {
     /// Makes the lines of jobs again after a file added some: of those that were not here before
     /// from what came, of the others from all their entries.
     pub async fn lines(self, jobs: &[String], fresh: Vec<Fresh>) {
-        let mut known = BTreeSet::new();
-        known.extend(jobs.iter().map(String::as_str));
+        let mut known: BTreeSet<&str> = set_of(jobs.iter().map(String::as_str));
         for (log, entries) in fresh {
             known.remove(log.0.as_str());
             let line = match slate::is_too_long(&entries) {
@@ -77,8 +77,7 @@ impl App {
             .iter()
             .filter_map(|(_, text)| Summary::from_text(text))
             .collect();
-        let mut known = BTreeSet::new();
-        known.extend(jobs.iter().map(|job| job.log.clone()));
+        let known: BTreeSet<String> = set_of(jobs.iter().map(|job| job.log.clone()));
         // A cursor goes over every log: what has its line is shown before that.
         self.jobs.set(jobs.clone());
         let (logs, is_read) = shelf.logs_read().await;
