@@ -133,6 +133,7 @@ test("a day goes out, is worked, comes back, and the confirmation says what is i
     await van.take([file(confirmation.name, confirmation.text)]);
     await expect(van.main).toContainText("Shop confirmation imported.");
     await van.go("#/");
+    await van.ended();
     for (const { plate } of [EARLY, LATE]) {
       const row = van.main.getByRole("listitem").filter({ hasText: plate });
       await expect(row).toContainText("At the shop: yes");
