@@ -70,6 +70,7 @@ fn run(words: &[&str]) -> Result<Count, String> {
     );
     timed("browser and packages", || dev(&["browsers"]))?;
     timed("build", || dev(&["build", path_text(&first)?]))?;
+    weigh(&first)?;
     timed("second build", || second_build(&first, &second))?;
     let (report, failed) = (results.join("report.json"), results.join("failed.txt"));
     let _ = fs::remove_file(&failed);
@@ -101,6 +102,24 @@ fn run(words: &[&str]) -> Result<Count, String> {
         return Err("Playwright's exit and its report disagree".to_owned());
     }
     Ok(count)
+}
+
+/// What a first visit loads, packed, must not grow; the budget is 750 kB.
+fn weigh(build: &Path) -> Result<(), String> {
+    const MOST_BYTES: u64 = 940_000;
+    let files = fs::read_dir(build).map_err(|why| why.to_string())?;
+    let packed = files
+        .flatten()
+        .filter(|file| file.path().extension().is_some_and(|it| it == "gz"));
+    let bytes: u64 = packed
+        .filter_map(|file| Some(file.metadata().ok()?.len()))
+        .sum();
+    println!("browser: the first visit is {bytes} bytes gzip");
+    match bytes {
+        0 => Err("the build is not packed".to_owned()),
+        bytes if MOST_BYTES < bytes => Err(format!("{bytes} bytes, and {MOST_BYTES} at most")),
+        _ => Ok(()),
+    }
 }
 
 /// A copy with one byte more in one style sheet: what an honest update looks like.
