@@ -11,8 +11,8 @@ pub enum Errand {
     AtTheCar,
     /// The customer has to answer.
     Customer,
-    /// A visit after the work is overdue.
-    Overdue,
+    /// A visit after the work is due today or was due before.
+    Due,
     /// There is something to look up before the drive.
     Prepare,
     /// Nothing until something is due.
@@ -30,8 +30,8 @@ pub struct Standing {
     pub is_left: bool,
     /// Whether something is loose or may be.
     pub may_be_loose: bool,
-    /// Whether something was due before today.
-    pub is_overdue: bool,
+    /// Whether something is due today or was due before.
+    pub is_due: bool,
 }
 
 impl Errand {
@@ -40,7 +40,7 @@ impl Errand {
         Self::MakeSafe,
         Self::AtTheCar,
         Self::Customer,
-        Self::Overdue,
+        Self::Due,
         Self::Prepare,
         Self::Nothing,
     ];
@@ -49,7 +49,7 @@ impl Errand {
     pub const fn of(job: Standing) -> Self {
         match job.phase {
             _ if job.has_ended && (job.is_left || job.may_be_loose) => Self::MakeSafe,
-            _ if job.is_overdue => Self::Overdue,
+            _ if job.is_due && !job.may_be_loose => Self::Due,
             _ if job.has_ended => Self::Nothing,
             Some(Phase::Agree) => Self::Customer,
             Some(Phase::Pack) if !job.may_be_loose => Self::Prepare,
@@ -67,7 +67,7 @@ mod tests {
         has_ended: false,
         is_left: false,
         may_be_loose: false,
-        is_overdue: false,
+        is_due: false,
     };
     const ENDED: Standing = Standing {
         phase: None,
@@ -114,18 +114,24 @@ mod tests {
     }
 
     #[test]
-    fn a_car_that_was_left_comes_before_what_is_overdue() {
+    fn a_car_that_was_left_comes_before_what_is_due() {
         let left = Standing {
             is_left: true,
-            is_overdue: true,
+            is_due: true,
             ..ENDED
         };
         assert_eq!(Errand::of(left), Errand::MakeSafe);
-        let overdue = Standing {
-            is_overdue: true,
+        let due = Standing {
+            is_due: true,
             ..ENDED
         };
-        assert_eq!(Errand::of(overdue), Errand::Overdue);
+        assert_eq!(Errand::of(due), Errand::Due);
+        let loose = Standing {
+            is_due: true,
+            may_be_loose: true,
+            ..OPEN
+        };
+        assert_eq!(Errand::of(loose), Errand::AtTheCar);
         assert_eq!(Errand::of(ENDED), Errand::Nothing);
     }
 

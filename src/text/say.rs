@@ -114,7 +114,7 @@ sentences! {
             HomeMakeSafe => "Make safe first",
             HomeAtCar => "At the car",
             HomeCustomer => "Customer must answer",
-            HomeOverdue => "Overdue",
+            HomeDue => "Due",
             HomePrepare => "Prepare",
             HomeEnded => "Ended jobs",
             FindHint => "Plate or name (3 characters)",

@@ -144,7 +144,7 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, ended: bool, lang: Lang
         }
         let of = |job: &&&Summary| Errand::of(standing(job, &today)) == errand;
         let mut of: Vec<&Summary> = jobs.iter().filter(of).copied().collect();
-        if !matches!(errand, Errand::Overdue | Errand::Nothing) {
+        if !matches!(errand, Errand::Due | Errand::Nothing) {
             // What is loose first, then the order of the day; what has no slot stays as it is, the
             // latest first.
             of.order_by(|a, b| (a.loose == 0, a.slot_order()).cmp(&(b.loose == 0, b.slot_order())));
@@ -161,7 +161,7 @@ fn standing(job: &Summary, today: &str) -> Standing {
         has_ended: !job.ending.is_empty(),
         is_left: job.is_left(),
         may_be_loose: job.loose > 0 || job.incomplete,
-        is_overdue: job.dues().into_iter().any(|(_, day)| day < today),
+        is_due: job.dues().into_iter().any(|(_, day)| day <= today),
     }
 }
 
@@ -170,7 +170,7 @@ const fn heading(errand: Errand) -> Say {
         Errand::MakeSafe => Say::HomeMakeSafe,
         Errand::AtTheCar => Say::HomeAtCar,
         Errand::Customer => Say::HomeCustomer,
-        Errand::Overdue => Say::HomeOverdue,
+        Errand::Due => Say::HomeDue,
         Errand::Prepare => Say::HomePrepare,
         Errand::Nothing => Say::HomeEnded,
     }
