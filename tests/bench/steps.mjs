@@ -23,10 +23,10 @@ const jobs = (count) => Array.from({ length: count }, (_, place) =>
 /** Stores `count` jobs through the app on `page`; gives how many are stored. */
 export async function storeJobs(page, count) {
   const all = jobs(count);
-  const files = [];
-  for (let at = 0; at < count; at += A_FILE) files.push(file(`jobs-${at}.json`, fileOf(...all.slice(at, at + A_FILE))));
   const quick = new Quick(page);
-  await quick.take(files);
+  for (let at = 0; at < count; at += A_FILE) {
+    await quick.take([file(`jobs-${at}.json`, fileOf(...all.slice(at, at + A_FILE)))], 120_000);
+  }
   await page.evaluate(() => { location.hash = "#/"; });
   const stored = () => page.evaluate(() => new Promise((resolve, reject) => {
     const opening = indexedDB.open("hubslate");
