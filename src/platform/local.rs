@@ -3,6 +3,7 @@
 //! It reaches the disk late (a kill can lose a minute), so it is never the record while the
 //! journal works. Each value is JSON, which the browser itself reads and writes.
 
+use gloo_storage::{LocalStorage, Storage as _};
 use js_sys::{Array, JSON};
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -261,14 +262,14 @@ fn free_aside(storage: &web_sys::Storage, key: &str) -> String {
         .unwrap_or(wanted)
 }
 
-/// The storage, if the browser gives it to this page.
+/// The storage, if the browser gives it to this page; asked first, since gloo-storage throws where
+/// it does not.
 fn storage() -> Result<web_sys::Storage, StoreError> {
     let window = js::window().ok_or(StoreError::Denied)?;
-    window
-        .local_storage()
-        .ok()
-        .flatten()
-        .ok_or(StoreError::Denied)
+    match window.local_storage() {
+        Ok(Some(_)) => Ok(LocalStorage::raw()),
+        _ => Err(StoreError::Denied),
+    }
 }
 
 fn refused(error: JsValue) -> StoreError {
