@@ -10,6 +10,8 @@
     clippy::indexing_slicing
 )]
 
+#[path = "reference/diagnosis.rs"]
+mod diagnosis;
 #[path = "reference/fasteners.rs"]
 mod fasteners;
 #[path = "reference/interop.rs"]
@@ -91,6 +93,29 @@ fn lengths_with_an_error_in_the_plane_as_reckoned_by_a_library() {
 }
 
 #[test]
+fn tire_sizes_as_standardised() {
+    let left_out = diagnosis::left_out(0, 2);
+    check_file("06_tire.json", 75, left_out, diagnosis::tire);
+}
+
+#[test]
+fn bearing_tones_as_published() {
+    let left_out = diagnosis::left_out(2, 9);
+    check_file("07_bearing.json", 32, left_out, diagnosis::bearing);
+}
+
+#[test]
+fn sensors_as_defined() {
+    let left_out = diagnosis::left_out(9, 11);
+    check_file("09_wheel_speed.json", 10, left_out, diagnosis::wheel_speed);
+}
+
+#[test]
+fn chances_and_gains_as_reckoned_by_a_library() {
+    check_file("18_ranking.json", 125, &[], diagnosis::ranking);
+}
+
+#[test]
 fn json_digests_ids_and_calendars_as_standardised() {
     check_file("12_interop.json", 35, interop::LEFT_OUT, interop::computed);
 }
@@ -98,7 +123,11 @@ fn json_digests_ids_and_calendars_as_standardised() {
 #[test]
 fn every_row_left_out_is_named_in_the_sources() {
     let sources = std::fs::read_to_string(rows::folder().join("SOURCES.md")).unwrap();
-    for quantity in fasteners::LEFT_OUT.iter().chain(interop::LEFT_OUT) {
+    for quantity in fasteners::LEFT_OUT
+        .iter()
+        .chain(interop::LEFT_OUT)
+        .chain(diagnosis::LEFT_OUT)
+    {
         assert!(sources.contains(&format!("`{quantity}`")), "{quantity}");
     }
 }

@@ -4,10 +4,12 @@ pub mod booking;
 pub mod corner;
 pub mod equipment;
 pub mod odometer;
+pub mod tire;
 pub mod vin;
 
 pub use booking::{Booking, Found, read_booking};
 pub use corner::{Axle, Corner, Side};
 pub use equipment::{Fixing, ParkingBrake, Power};
 pub use odometer::{Odometer, OdometerDoubt};
+pub use tire::{TireError, TireSize};
 pub use vin::{CheckDigit, Vin, VinError};
