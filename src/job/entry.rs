@@ -37,6 +37,7 @@ pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
 
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::diagnosis::{Clue, Complaint};
 use crate::trade::fastening::{SpecCard, TypedLever};
 use crate::trade::play::{Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
@@ -158,6 +159,10 @@ pub enum Event {
     Damage(Corner, Damage),
     /// Why the job came back.
     CameBackFor(CameBackFor),
+    /// What the customer complains of, as the ranking of causes knows it.
+    Complaint(Complaint),
+    /// What was found of a clue, at a corner where it belongs to one.
+    Clue(Option<Corner>, Clue, Answer),
     /// What the van had of a part, counted.
     Stock(Stock),
     /// One place of a rotor under the micrometer.

@@ -41,7 +41,8 @@ pub(super) fn spun(sheet: &JobState, step: StepKey) -> (Answer, Answer) {
     }
 }
 
-fn said(sheet: &JobState, step: Step) -> Answer {
+/// Yes, no or not done at a step of the whole vehicle.
+pub(super) fn said(sheet: &JobState, step: Step) -> Answer {
     match sheet.reply(StepKey::once(step)) {
         Some(Reply::Said(answer)) => *answer,
         _ => Answer::NotDone,
@@ -70,7 +71,7 @@ fn on_the_road(sheet: &JobState, corner: Corner) -> Road {
 
 /// The heat of a corner beside that of the other side of its axle. Both are told once: of the
 /// first corner of the job and of the hub across from it.
-fn heated(sheet: &JobState, corner: Corner) -> Heat {
+pub(super) fn heated(sheet: &JobState, corner: Corner) -> Heat {
     let at = |step| match sheet.reply(StepKey::once(step)) {
         Some(Reply::Number(Quantity::Temperature(heat))) => Some(heat.temperature()),
         _ => None,

@@ -4,6 +4,7 @@ use crate::job::entry::{
     AgainstLimit, DueKind, Ending, Event, PersonField, Reply, Scope, Side, VehicleField,
 };
 use crate::trade::answer::Answer;
+use crate::trade::diagnosis::Clue;
 use crate::trade::fastening::CardItem;
 use crate::trade::play::{After, Decision, Felt, Place};
 use crate::trade::runout::{Bound, Surface};
@@ -79,6 +80,10 @@ pub enum Key {
     Damage(Corner),
     /// Why it came back.
     CameBackFor,
+    /// What the customer complains of.
+    Complaint,
+    /// A clue, at a corner where it belongs to one.
+    Clue(Option<Corner>, Clue),
     /// What the van has of a part.
     Stock(String),
     /// One place of a rotor under the micrometer.
@@ -146,6 +151,8 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
         Event::Damage(corner, _) => vec![Key::Damage(*corner)],
         Event::CameBackFor(_) => vec![Key::CameBackFor],
+        Event::Complaint(_) => vec![Key::Complaint],
+        Event::Clue(corner, clue, _) => vec![Key::Clue(*corner, *clue)],
         Event::Stock(stock) => vec![Key::Stock(stock.number.clone())],
         Event::Thickness(r) => vec![Key::Thickness(r.corner, r.run, r.place)],
         Event::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
@@ -194,6 +201,7 @@ pub(super) fn care(what: &Event) -> u8 {
         Event::RotorFound(found) if is_over(found.least.as_ref()) => 0,
         Event::RotorFound(found) if is_over(found.variation.as_ref()) => 1,
         Event::Answered(key, Reply::Said(answer)) if is_sign(key.step) => care_of_sign(*answer),
+        Event::Clue(_, _, answer) => care_of_sign(*answer),
         Event::Answered(_, reply) => care_of_reply(reply),
         Event::Consent(consent) => u8::from(consent.yes),
         Event::Ended(ended) => u8::from(ended.ending != Ending::LeftUnfinished),

@@ -10,6 +10,7 @@ pub mod bill;
 pub mod book;
 pub mod caption;
 pub mod combined_steps;
+pub mod diagnosis;
 pub mod dial_setup;
 pub mod eased;
 pub mod ending;

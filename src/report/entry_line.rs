@@ -10,7 +10,9 @@ use crate::job::entry::{
 };
 use crate::job::manual_item::named;
 use crate::text::{self, Flow, Kept, Lang, Paper, ReportWord, Say, paper};
+use crate::trade::answer::Answer;
 use crate::trade::damage::Damage;
+use crate::trade::diagnosis::Clue;
 use crate::trade::fastening::TypedLever;
 use crate::trade::play::After;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
@@ -194,6 +196,8 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::RunoutLimit(card) => super::runout::limit_line(told, card),
         Event::Damage(corner, seen) => seen_damage(told, *corner, *seen),
         Event::CameBackFor(cause) => text::came_back_for(lang, *cause).to_owned(),
+        Event::Complaint(complaint) => text::complaint(lang, *complaint).to_owned(),
+        Event::Clue(corner, clue, answer) => clue_line(lang, *corner, *clue, *answer),
         Event::Stock(stock) => {
             text::stock_line(lang, &stock.number, stock.have, stock.least, stock.cores)
         }
@@ -221,6 +225,15 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Confirmation(_) => text::flow(lang, Flow::Confirmation).to_owned(),
         Event::LetGo(_) => text::flow(lang, Flow::EntryLetGo).to_owned(),
         Event::Unknown(_) => told.word(ReportWord::EntryUnknown),
+    }
+}
+
+/// What was found of a clue.
+fn clue_line(lang: Lang, corner: Option<Corner>, clue: Clue, answer: Answer) -> String {
+    let line = format!("{}: {}", text::clue(lang, clue), text::answer(lang, answer));
+    match corner {
+        Some(corner) => format!("{}: {line}", text::corner_title(lang, corner)),
+        None => line,
     }
 }
 

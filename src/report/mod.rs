@@ -9,6 +9,7 @@ mod bill;
 mod block;
 pub mod budget;
 pub mod cards;
+pub mod cause;
 mod customer;
 mod due_items;
 mod entry_line;

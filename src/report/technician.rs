@@ -66,6 +66,7 @@ fn job(told: &ReportContext) -> Vec<Block> {
         blocks.push(Block::Subheading(told.word(ReportWord::YourWords)));
         blocks.push(Block::Quote(words.to_owned()));
     }
+    blocks.extend(super::cause::line(told).map(Block::Sentence));
     blocks.extend(instruments(told));
     blocks
 }

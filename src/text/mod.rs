@@ -9,6 +9,7 @@ mod book;
 mod consent;
 mod customer;
 mod desk;
+mod diagnosis;
 mod en;
 mod flow;
 mod kept;
@@ -30,9 +31,9 @@ mod thickness;
 mod verified;
 
 pub use self::{
-    book::*, consent::*, customer::*, desk::*, flow::*, kept::*, ledger::*, measure::*, mishap::*,
-    paper::*, reading::*, reason::*, report::*, runout::*, say::*, screen::*, step::*,
-    thickness::*, verified::*,
+    book::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*, kept::*, ledger::*,
+    measure::*, mishap::*, paper::*, reading::*, reason::*, report::*, runout::*, say::*,
+    screen::*, step::*, thickness::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
@@ -53,6 +54,7 @@ use crate::job::tip_and_drift::{DriftError, TipError};
 use crate::job::typed_card::CardInputError;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::diagnosis::{Cause, Clue, Complaint, Test as CauseTest};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, PropertyClass, WrenchError,
@@ -126,6 +128,14 @@ spoken! {
     ledger::damage_term(damage: Damage) -> &'static str;
     /// Why a job came back.
     ledger::came_back_for(cause: CameBackFor) -> &'static str;
+    /// What a customer complains of.
+    diagnosis::complaint(complaint: Complaint) -> &'static str;
+    /// What could cause it.
+    diagnosis::cause(cause: Cause) -> &'static str;
+    /// What a test showed.
+    diagnosis::clue(clue: Clue) -> &'static str;
+    /// What to try.
+    diagnosis::cause_test(test: CauseTest) -> &'static str;
     /// What is counted of each van: its title, and out of what.
     ledger::measure(measure: Measure) -> (&'static str, &'static str);
     /// A van by its letters or its phone; all vans where that is empty.

@@ -17,6 +17,8 @@ pub enum Route {
     Step(String, StepKey),
     /// All steps of a job, and where it is.
     Where(String),
+    /// What could cause the complaint of a job.
+    Cause(String),
     /// What is loose on a job.
     Loose(String),
     /// Price and payment of a job.
@@ -71,6 +73,7 @@ impl Route {
             (Some("job"), Some(id), Some("erase")) => Self::Erase(id.to_owned()),
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
+            (Some("job"), Some(id), Some("cause")) => Self::Cause(id.to_owned()),
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
             (Some("job"), Some(id), Some("bill")) => Self::Bill(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
@@ -104,6 +107,7 @@ impl Route {
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
             Self::Where(id) => format!("#/job/{id}/where"),
+            Self::Cause(id) => format!("#/job/{id}/cause"),
             Self::Loose(id) => format!("#/job/{id}/loose"),
             Self::Bill(id) => format!("#/job/{id}/bill"),
             Self::Report(id) => format!("#/job/{id}/report"),
@@ -125,6 +129,7 @@ impl Route {
             Self::Job(id)
             | Self::Step(id, _)
             | Self::Where(id)
+            | Self::Cause(id)
             | Self::Loose(id)
             | Self::Bill(id)
             | Self::Report(id)
@@ -181,6 +186,7 @@ mod tests {
             Route::Step(id(), key),
             Route::Step(id(), StepKey::once(Step::Odometer)),
             Route::Where(id()),
+            Route::Cause(id()),
             Route::Loose(id()),
             Route::Bill(id()),
             Route::Report(id()),

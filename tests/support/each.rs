@@ -20,6 +20,7 @@ use hubslate::job::runout::Basis;
 use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
@@ -324,6 +325,8 @@ fn round_a_face() -> Vec<Event> {
         Event::FaceFound(Box::new(said_of_a_face(&card))),
         Event::Damage(FRONT_LEFT, Damage::Moisture),
         Event::CameBackFor(CameBackFor::Fitting),
+        Event::Complaint(Complaint::Hum),
+        Event::Clue(Some(Corner::FrontLeft), Clue::LoudestHub, Answer::Yes),
         Event::Stock(Stock {
             number: "MX-4410-H".to_owned(),
             have: 2,

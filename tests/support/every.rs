@@ -34,6 +34,7 @@ use hubslate::job::reason;
 use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
     PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
@@ -364,6 +365,13 @@ fn worked() -> impl Strategy<Value = Event> {
         })),
         (select(Corner::ALL), select(Damage::ALL)).prop_map(|(at, seen)| Event::Damage(at, seen)),
         select(CameBackFor::ALL).prop_map(Event::CameBackFor),
+        select(Complaint::ALL).prop_map(Event::Complaint),
+        (
+            option::of(select(Corner::ALL)),
+            select(Clue::ALL),
+            select(Answer::ALL)
+        )
+            .prop_map(|(corner, clue, answer)| Event::Clue(corner, clue, answer)),
         (text(), any::<u16>(), any::<u16>(), any::<u16>()).prop_map(
             |(number, have, least, cores)| {
                 Event::Stock(Stock {

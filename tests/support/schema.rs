@@ -15,6 +15,7 @@ use hubslate::job::reason;
 use hubslate::job::runout::Basis;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
 };
@@ -96,6 +97,8 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("condition", codes(Condition::ALL)),
         ("corner", codes(Corner::ALL)),
         ("came_back_for", codes(CameBackFor::ALL)),
+        ("complaint", codes(Complaint::ALL)),
+        ("clue", codes(Clue::ALL)),
         ("damage", codes(Damage::ALL)),
         ("decision", codes(Decision::ALL)),
         ("dial_kind", codes(DialKind::ALL)),

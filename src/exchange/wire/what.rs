@@ -52,6 +52,8 @@ form!(enum Event {
     RunoutLimit = "runout_limit" (it),
     Damage = "damage" [corner, seen],
     CameBackFor = "came_back_for" [cause],
+    Complaint = "complaint" [complaint],
+    Clue = "clue" [corner, clue, answer],
     Stock = "stock" (it),
     Thickness = "thickness" (it),
     ThicknessLimit = "thickness_limit" (it),

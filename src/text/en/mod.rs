@@ -7,6 +7,7 @@ pub(super) mod checks;
 pub(super) mod customer;
 pub(super) mod decide;
 pub(super) mod desk;
+pub(super) mod diagnosis;
 pub(super) mod flow;
 pub(super) mod follows;
 pub(super) mod kept;

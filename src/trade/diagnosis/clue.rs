@@ -237,6 +237,26 @@ impl Test {
         all.filter(move |clue| clue.test() == self)
     }
 
+    /// Whether it is tried at one corner, and not on the vehicle as it drives.
+    pub const fn is_local(self) -> bool {
+        matches!(
+            self,
+            Self::Rock
+                | Self::HandSpin
+                | Self::Scrape
+                | Self::Pickups
+                | Self::HubHeat
+                | Self::RotorHeat
+                | Self::Seal
+                | Self::Boot
+                | Self::Tread
+                | Self::LiveData
+                | Self::Dial
+                | Self::WheelOff
+                | Self::Work
+        )
+    }
+
     /// Whether it shows one thing or not, so that a No is news of its own.
     pub fn is_plain(self) -> bool {
         self.clues().count() == 1

@@ -75,7 +75,7 @@ fn worth(table: &Table, findings: &Findings, now: &[Ranked], test: Test) -> Wort
     Worth {
         test,
         bits: bits.max(0.0),
-        minutes: table.minutes(test),
+        minutes: f64::from(table.whole_minutes(test)),
         leads_to,
     }
 }

@@ -74,10 +74,9 @@ impl Table {
             .map_or(0.0, |row| f64::from(row.anyway) / 1000.0)
     }
 
-    /// How long a test takes, in minutes.
-    pub fn minutes(&self, test: Test) -> f64 {
-        let minutes = self.minutes.get(test as usize);
-        minutes.map_or(1.0, |minutes| f64::from(*minutes))
+    /// How long a test takes, in whole minutes.
+    pub fn whole_minutes(&self, test: Test) -> u8 {
+        self.minutes.get(test as usize).copied().unwrap_or(1)
     }
 
     /// Whether it can be reckoned with.

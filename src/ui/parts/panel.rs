@@ -2,8 +2,8 @@
 
 use crate::job::backdate::Ago;
 use crate::job::entry::Event;
-use crate::text::{self, FaceWord, Kept, Say};
-use crate::trade::wheel_end::NotDoneReason;
+use crate::text::{self, CauseWord, FaceWord, Kept, Say};
+use crate::trade::wheel_end::{NotDoneReason, Phase};
 use crate::ui::at::StepContext;
 use crate::ui::parts::camera;
 use crate::ui::parts::key::{Look, key, link};
@@ -78,6 +78,12 @@ fn not_done(at: &StepContext, open: RwSignal<Panel>) -> Node {
     }
 }
 
+/// Whether the cause is still looked for in this phase.
+const fn seeks(phase: Phase) -> bool {
+    use Phase::{Decide, Gauge, Lift, Listen, Meet, Rock};
+    matches!(phase, Meet | Listen | Lift | Rock | Gauge | Decide)
+}
+
 fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
     let id = || at.open.log.0.clone();
     view! {
@@ -88,6 +94,10 @@ fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
                 {key(Look::Plain, at.say(Say::Note), move || open.set(Panel::Note))}
                 {key(Look::Plain, text::done_earlier(at.lang), move || open.set(Panel::Earlier))}
                 {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}
+                {seeks(at.spec.phase).then(|| {
+                    let title = text::cause_word(at.lang, CauseWord::Title);
+                    link(Look::Plain, title, Route::Cause(id()).to_hash())
+                })}
                 {link(Look::Plain, at.say(Say::Where), Route::Where(id()).to_hash())}
                 {link(Look::Plain, text::kept(at.lang, Kept::Title), Route::Notes(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id()).to_hash())}

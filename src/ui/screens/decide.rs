@@ -1,14 +1,16 @@
 //! The decision on a corner, and the proof after the work: mark, word and what it rests on.
 
 use crate::job::answers::{not_tried, still_there};
+use crate::job::diagnosis::findings;
 use crate::job::ending::recheck;
 use crate::job::entry::{Event, Reply};
 use crate::job::evidence::{as_recorded, standing_or_new};
 use crate::job::judge::{self, Measured};
 use crate::job::{is_closed_again, measure_again};
 use crate::job::{proof, sets};
+use crate::report::cause::standing_line;
 use crate::report::{budget, reason, scale, why};
-use crate::text::{self, BookWord, Lang, ReportWord, Say};
+use crate::text::{self, BookWord, CauseWord, Lang, ReportWord, Say};
 use crate::trade::play::conformity::CYCLES_TO_PROVE;
 use crate::trade::play::series::Trend;
 use crate::trade::play::{After, Conformity, Decision, Test, Verdict};
@@ -84,6 +86,7 @@ fn sheet_of(at: &StepContext, corner: Corner, nth: u8, verdict: &Verdict) -> Nod
             <p class="verdict__next">{next}</p>
             <h2>{at.say(Say::RestsOn)}</h2>
             <ul class="verdict__reasons">{reasons.collect_view()}</ul>
+            {ranked(at, corner)}
             {not_evaluated(at, corner, nth)}
             {settling(at, corner, nth)}
             {warned(at, corner, nth)}
@@ -153,6 +156,15 @@ fn stood(at: &StepContext, corner: Corner, when: When, nth: u8) -> Option<Node> 
     let tip = tip_and_drift::tip(at, corner, name);
     let crept = tip_and_drift::crept(at, corner, name, *measured.set.dial());
     Some(view! { {tip} {crept} {tip_and_drift::seen(at, &measured)} })
+}
+
+/// What the ranking of causes says beside hands and dial, where the complaint was picked.
+fn ranked(at: &StepContext, corner: Corner) -> Option<Node> {
+    let found = findings(at.sheet(), Some(corner))?;
+    let line = standing_line(at.lang, at.fmt, &found);
+    let hash = Route::Cause(at.open.log.0.clone()).to_hash();
+    let title = text::cause_word(at.lang, CauseWord::Title);
+    Some(view! { <p class="verdict__apart">{line} {" "} <a href=hash>{title}</a></p> })
 }
 
 /// Rounds that make no set, with the reason.

@@ -6,6 +6,7 @@ mod answer;
 mod bill;
 mod book;
 mod cards;
+mod cause;
 mod closing;
 mod decide;
 mod dial_setup;
@@ -65,6 +66,7 @@ pub fn root() -> Node {
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),
         Route::Where(_) => overview::wherever(app),
+        Route::Cause(_) => cause::cause(app),
         Route::Loose(_) => loose::loose(app),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => report_screen::report(app),

@@ -2,7 +2,7 @@
 
 use crate::job::practice::is_practice;
 use crate::job::{Status, status};
-use crate::text::{self, Desk, FaceWord, Flow, Lang, Say};
+use crate::text::{self, CauseWord, Desk, FaceWord, Flow, Lang, Say};
 use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
@@ -36,6 +36,7 @@ pub fn wherever(app: App) -> Node {
                 <nav class="where__ways">
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
+                    {link(Look::Plain, text::cause_word(lang, CauseWord::Title), Route::Cause(id()).to_hash())}
                     {link(Look::Plain, text::face(lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                     {link(
                         Look::Plain,
