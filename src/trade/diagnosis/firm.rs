@@ -25,7 +25,8 @@ pub enum Standing {
 }
 
 /// How often of 100 the same cause stays first when every weight moves by one step up, one down or
-/// not at all, and every start by the factor 1.5 up, down or not at all; a weight of 0 stays. The
+/// not at all, and every start by the factor 1.5 up, down or not at all; a weight of 0 stays, and
+/// what a No weighs moves by a step at most. The
 /// same findings give the same figure.
 pub fn firm_percent(table: &Table, findings: &Findings) -> u8 {
     let Some(first) = rank(table, findings).first().map(|one| one.cause) else {
@@ -73,7 +74,12 @@ fn shaken_first(table: &Table, findings: &Findings, chance: &mut Chance) -> Opti
             };
             match findings.answer(clue) {
                 Answer::Yes => steps,
-                Answer::No if clue.test().is_plain() => absent(table.anyway(clue), steps),
+                Answer::No if clue.test().is_plain() => {
+                    let anyway = table.anyway(clue);
+                    let now = absent(anyway, f64::from(own));
+                    // What shows in most cars cannot show in twice as many.
+                    absent(anyway, steps).clamp(now - 1.0, now + 1.0)
+                }
                 _ => 0.0,
             }
         });

@@ -239,7 +239,7 @@ fn a_firm_ranking_stays_and_a_close_one_does_not() {
     assert_eq!(standing(&TABLE, &strong), Standing::First(Cause::Bearing));
     // 38 against 40 and nothing else: a coin.
     let close = firm_percent(&TABLE, &Findings::of(Complaint::Hum));
-    assert!(40 <= close && close <= 70, "{close}");
+    assert!((40..=70).contains(&close), "{close}");
     assert_eq!(firm_percent(&TABLE, &strong), firm_percent(&TABLE, &strong));
 }
 
@@ -294,4 +294,18 @@ fn what_is_found_at_a_corner_separates_front_from_rear_and_may_overrule_the_swer
             .iter()
             .all(|(_, chance)| (chance - 0.25).abs() < 1e-12)
     );
+}
+
+#[test]
+fn a_no_that_is_shaken_excludes_no_cause_by_itself() {
+    let start = findings(&[
+        (Clue::RisesWithSpeed, Yes),
+        (Clue::SameInNeutral, Yes),
+        (Clue::SwerveNoChange, Yes),
+        (Clue::ChangesWithSurface, No),
+        (Clue::BrakeChanges, No),
+        (Clue::ShakeAtSpeed, No),
+        (Clue::CuppedTread, Yes),
+    ]);
+    assert_eq!(standing(&TABLE, &start), Standing::First(Cause::Tire));
 }

@@ -38,7 +38,7 @@ pub fn cause(app: App) -> Node {
     let (lang, fmt) = app
         .settings
         .with_untracked(|settings| (settings.lang, settings.format()));
-    let again = RwSignal::new(false);
+    let (again, all) = (RwSignal::new(false), RwSignal::new(false));
     (move || {
         let Some(open) = app.open.get() else {
             return ().into_node();
@@ -53,7 +53,7 @@ pub fn cause(app: App) -> Node {
         };
         let found = findings(&here.open.sheet, corner).filter(|_| !again.get());
         let body = match found {
-            Some(found) => here.ranking(&found, again),
+            Some(found) => here.ranking(&found, again, all),
             None => here.complaint(again),
         };
         let back = Route::Job(here.open.log.0.clone()).to_hash();
@@ -94,7 +94,7 @@ impl Here {
         }
     }
 
-    fn ranking(&self, found: &Findings, again: RwSignal<bool>) -> Node {
+    fn ranking(&self, found: &Findings, again: RwSignal<bool>, all: RwSignal<bool>) -> Node {
         let (lang, fmt) = (self.lang, self.fmt);
         let next = next_tests(&TABLE, found);
         let offered = next.iter().take(OFFERED);
@@ -116,7 +116,7 @@ impl Here {
             <ul class="cause__tests">{offered}</ul>
             {self.corners(found.complaint)}
             {self.why(found)}
-            {self.others(found)}
+            {self.others(found, all)}
             <p class="hint">{self.word(CauseWord::Common)}</p>
             {change}
         }
@@ -244,15 +244,18 @@ impl Here {
         }
     }
 
-    /// Every test that has entries of its own, done or not: an answer can be changed here.
-    fn others(&self, found: &Findings) -> Node {
+    /// Every test that has entries of its own, done or not: an answer can be changed here. It stays
+    /// open from one answer to the next.
+    fn others(&self, found: &Findings, all: RwSignal<bool>) -> Node {
         let own = Test::ALL.iter().filter(|test| step_of(**test).is_none());
         let rows = own.map(|test| self.test(found, *test, &[]));
+        let rows = all
+            .get()
+            .then(|| view! { <ul class="cause__tests">{rows.collect_view()}</ul> });
+        let label = self.word(CauseWord::Others);
         view! {
-            <details class="more">
-                <summary class="key key--foot">{self.word(CauseWord::Others)}</summary>
-                <ul class="cause__tests">{rows.collect_view()}</ul>
-            </details>
+            {toggle(label, move || all.get(), move || all.update(|all| *all = !*all))}
+            {rows}
         }
     }
 }
