@@ -1,13 +1,15 @@
-//! What the customer has said yes to in all: the repair, and every extra since.
+//! What the customer was asked and answered: the inspection, the repair of each wheel end, and every
+//! further work, each with the price as it stood when it was asked.
 
 use std::collections::BTreeMap;
 
-use crate::job::entry::{Consent, EntryId, Event, Money, Scope};
+use crate::job::entry::{Consent, Entry, EntryId, Event, Money, Price, Scope};
+use crate::job::key::Key;
 use crate::job::mishap::Mishap;
 use crate::job::sheet::JobState;
 use crate::trade::wheel_end::StepKey;
 
-/// What goes with an answer about extra work.
+/// What goes with an answer about further work.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Extra<'a> {
     /// What went wrong at its step before the answer.
@@ -16,39 +18,50 @@ pub struct Extra<'a> {
     pub total: Option<Money>,
 }
 
-/// By entry, what goes with each answer about extra work.
+/// An answer that stands.
+#[derive(Clone, Debug)]
+pub struct Answered<'a> {
+    /// The entry of the answer.
+    pub entry: &'a Entry,
+    /// The answer.
+    pub consent: &'a Consent,
+    /// The price when it was asked.
+    pub price: Option<&'a Price>,
+    /// What went wrong, where it is about further work.
+    pub mishap: Option<&'a Mishap>,
+    /// The entry of what went wrong.
+    seen: Option<&'a EntryId>,
+}
+
+/// The answers that stand, in the order in which they were given.
+pub fn answered(sheet: &JobState) -> Vec<Answered<'_>> {
+    let mut walk = Walk::new(sheet);
+    for entry in sheet.counting() {
+        walk.step(entry);
+    }
+    walk.standing
+}
+
+/// By entry, what goes with each answer about further work.
 pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
     let mut all = BTreeMap::new();
-    let mut reasons: BTreeMap<StepKey, &Mishap> = BTreeMap::new();
-    let mut agreed = Agreed::of(sheet);
+    let mut walk = Walk::new(sheet);
     for entry in sheet.counting() {
-        match &entry.what {
-            Event::Mishap(mishap) => {
-                reasons.insert(mishap.step, mishap);
-            }
-            Event::Consent(consent) => {
-                agreed.add(consent);
-                if consent.scope == Scope::Extra {
-                    let reason = reasons.get(&consent.step).copied();
-                    let total = agreed.total();
-                    all.insert(&entry.id, Extra { reason, total });
-                }
-            }
-            _ => {}
+        walk.step(entry);
+        if let Event::Consent(consent) = &entry.what
+            && consent.scope == Scope::Extra
+        {
+            let reason = walk.reasons.get(&consent.step).map(|(_, mishap)| *mishap);
+            let total = total(&walk.standing);
+            all.insert(&entry.id, Extra { reason, total });
         }
     }
     all
 }
 
-/// What is agreed to now.
+/// What is agreed to now: the repairs and the further work; `None` before any amount was.
 pub fn agreed(sheet: &JobState) -> Option<Money> {
-    let mut agreed = Agreed::of(sheet);
-    for entry in sheet.counting() {
-        if let Event::Consent(consent) = &entry.what {
-            agreed.add(consent);
-        }
-    }
-    agreed.total()
+    total(&answered(sheet))
 }
 
 /// What would be agreed to with so much more; `None` where that is not known or in another
@@ -61,57 +74,71 @@ pub fn agreed_with(sheet: &JobState, more: &Money) -> Option<Money> {
     })
 }
 
-/// The sum of what was said yes to, in the currency of the price.
-struct Agreed<'a> {
-    sheet: &'a JobState,
-    /// The largest yes to the repair.
-    repair: Option<i64>,
-    extras: i64,
+/// The sum of every yes to a repair or to further work, in the currency of the first.
+fn total(answers: &[Answered]) -> Option<Money> {
+    let counts = |it: &&Answered| it.consent.yes && it.consent.scope != Scope::Teardown;
+    let amounts = answers.iter().filter(counts);
+    let mut amounts = amounts.filter_map(|it| it.consent.amount.as_ref());
+    let first = amounts.next()?.clone();
+    let same = amounts.filter(|money| money.currency == first.currency);
+    let minor = same.fold(first.minor, |sum, money| sum.saturating_add(money.minor));
+    Some(Money { minor, ..first })
 }
 
-impl<'a> Agreed<'a> {
-    const fn of(sheet: &'a JobState) -> Self {
-        let (repair, extras) = (None, 0);
+struct Walk<'a> {
+    sheet: &'a JobState,
+    price: Option<&'a Price>,
+    reasons: BTreeMap<StepKey, (&'a EntryId, &'a Mishap)>,
+    standing: Vec<Answered<'a>>,
+}
+
+impl<'a> Walk<'a> {
+    const fn new(sheet: &'a JobState) -> Self {
         Self {
             sheet,
-            repair,
-            extras,
+            price: None,
+            reasons: BTreeMap::new(),
+            standing: Vec::new(),
         }
     }
 
-    fn currency(&self) -> Option<&'a str> {
-        Some(&self.sheet.price()?.repair.currency)
-    }
-
-    fn add(&mut self, consent: &Consent) {
-        let same = |amount: &&Money| Some(amount.currency.as_str()) == self.currency();
-        let Some(amount) = consent.amount.as_ref().filter(same) else {
-            return;
-        };
-        match consent.scope {
-            Scope::Repair if stands(self.sheet, consent) => {
-                self.repair = self.repair.max(Some(amount.minor));
+    fn step(&mut self, entry: &'a Entry) {
+        match &entry.what {
+            Event::Price(price) => self.price = Some(price),
+            Event::Mishap(mishap) => {
+                self.reasons.insert(mishap.step, (&entry.id, mishap));
             }
-            Scope::Extra if stands(self.sheet, consent) => {
-                self.extras = self.extras.saturating_add(amount.minor);
-            }
+            Event::Consent(consent) => self.answer(entry, consent),
             _ => {}
         }
     }
 
-    fn total(&self) -> Option<Money> {
-        Some(Money {
-            minor: self.repair?.saturating_add(self.extras),
-            currency: self.currency()?.to_owned(),
-        })
+    /// A later answer takes the place of the one before it: at the same step, and of further work
+    /// only about the same mishap.
+    fn answer(&mut self, entry: &'a Entry, consent: &'a Consent) {
+        let extra = consent.scope == Scope::Extra;
+        let key = match extra {
+            true => Key::Extra(consent.step),
+            false => Key::Consent(consent.step),
+        };
+        let is_held = self.sheet.holds(&key).is_some_and(|it| it.id == entry.id);
+        let is_stated = self.sheet.stated(&key).any(|it| it.id == entry.id);
+        // Of two phones that did not see one another the more careful answer stands.
+        if is_stated && !is_held || !is_stated && !extra {
+            return;
+        }
+        let reason = self.reasons.get(&consent.step).filter(|_| extra).copied();
+        let seen = reason.map(|(id, _)| id);
+        let same = |it: &Answered| {
+            it.consent.step == consent.step && it.consent.scope == consent.scope && it.seen == seen
+        };
+        self.standing.retain(|it| !same(it));
+        self.standing.push(Answered {
+            entry,
+            consent,
+            price: self.price,
+            mishap: reason.map(|(_, mishap)| mishap),
+            seen,
+        });
     }
-}
-
-/// A yes that no later answer took back.
-fn stands(sheet: &JobState, consent: &Consent) -> bool {
-    let holds = match consent.scope {
-        Scope::Extra => return consent.yes,
-        _ => sheet.consent(consent.step),
-    };
-    consent.yes && holds.is_some_and(|holds| holds.yes)
 }

@@ -18,7 +18,7 @@ use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
 };
-use hubslate::trade::money::{LineKind, TaxRounding};
+use hubslate::trade::money::{BilledFor, LineKind, TaxRounding};
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
     Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place,
@@ -112,6 +112,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
         ("limit_source", codes(LimitSource::ALL)),
+        ("billed_for", codes(BilledFor::ALL)),
         ("line_kind", codes(LineKind::ALL)),
         ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),

@@ -37,6 +37,11 @@ impl JobState {
         unseen.next().is_none()
     }
 
+    /// Whether an entry had seen another.
+    pub(in crate::job) fn had_seen(&self, entry: &Entry, other: &EntryId) -> bool {
+        self.seen_by(entry).contains(other)
+    }
+
     /// Everything that an entry had seen: what it names, and what that had seen.
     fn seen_by<'a>(&'a self, entry: &'a Entry) -> BTreeSet<&'a EntryId> {
         let mut seen: BTreeSet<&EntryId> = set_of(entry.after.iter());

@@ -7,6 +7,7 @@ mod bill;
 mod book;
 mod cards;
 mod closing;
+pub mod conflicts;
 mod decide;
 mod dial_setup;
 mod first;

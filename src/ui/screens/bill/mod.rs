@@ -2,8 +2,10 @@
 //!
 //! A desk screen: it is used at home, or beside the car when the gloves are off.
 
+mod change;
 mod inspection;
 mod lines;
+mod number;
 mod parts;
 mod payment;
 mod template;
