@@ -300,5 +300,4 @@ impl<'a> Account<'a> {
 }
 
 #[cfg(test)]
-#[path = "account/tests.rs"]
 mod tests;

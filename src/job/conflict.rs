@@ -35,7 +35,8 @@ pub fn conflicts(sheet: &JobState) -> Vec<Conflict<'_>> {
     keys.filter_map(one).collect()
 }
 
-/// Whether a decision has not seen a reading of its sets that another phone took: it is made again,
+/// Whether a decision has not seen what another phone recorded of its sets, a reading or the dial's
+/// setup: it is made again,
 /// whichever reading holds by then.
 pub fn is_contested(sheet: &JobState, corner: Corner, nth: u8) -> bool {
     let Some(decided) = sheet.holds(&Key::Decided(corner, nth)) else {
@@ -45,7 +46,7 @@ pub fn is_contested(sheet: &JobState, corner: Corner, nth: u8) -> bool {
         when: When::Before,
         nth,
     });
-    let keys = sets.flat_map(|set| readings(corner, set));
+    let keys = sets.flat_map(|set| readings(corner, set).chain([Key::DialSetup(corner, set)]));
     let entries = keys.flat_map(|key| sheet.stated(&key).collect::<Vec<_>>());
     let mut others = entries.filter(|entry| entry.device != decided.device);
     others.any(|entry| !sheet.had_seen(decided, &entry.id) && !sheet.had_seen(entry, &decided.id))

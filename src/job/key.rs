@@ -62,8 +62,6 @@ pub enum Key {
     RotorFound(Corner, u8),
     /// The price.
     Price,
-    /// What stands under a number.
-    Invoice(String),
     /// The customer's answer.
     Consent(StepKey),
     /// A signature.
@@ -138,7 +136,6 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::FaceFound(found) => vec![Key::FaceFound(found.corner, found.run)],
         Event::RotorFound(found) => vec![Key::RotorFound(found.corner, found.run)],
         Event::Price(_) => vec![Key::Price],
-        Event::Invoice(invoice) => vec![Key::Invoice(invoice.number.clone())],
         Event::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
         Event::Consent(consent) => vec![Key::Consent(consent.step)],
         Event::Signed(signed) => vec![Key::Signed(signed.step)],
@@ -164,6 +161,7 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::Erased(_)
         | Event::LetGo(_)
         | Event::Confirmation(_)
+        | Event::Invoice(_)
         | Event::Paid(_)
         | Event::Refunded(_)
         | Event::Discount(_)

@@ -5,9 +5,7 @@
     clippy::panic,
     clippy::indexing_slicing
 )]
-#[path = "tests/documents.rs"]
 mod documents;
-#[path = "tests/laws.rs"]
 mod laws;
 
 use super::*;

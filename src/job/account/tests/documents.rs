@@ -5,7 +5,7 @@ use super::*;
 /// Numbers the next document of a job.
 pub(super) fn number(job: &mut Vec<Event>, number: &str) -> bool {
     let made = account(&sheet(job.clone())).next_document(Some(&rule()));
-    let Some(mut invoice) = made.unwrap() else {
+    let Ok(Some(mut invoice)) = made else {
         return false;
     };
     invoice.number = number.to_owned();
