@@ -113,8 +113,8 @@ impl<'a> Walk<'a> {
         }
     }
 
-    /// A later answer takes the place of the one before it: at the same step, and of further work
-    /// only about the same mishap.
+    /// A later answer takes the place of the one before it: there is one about the inspection, one
+    /// about the repair of each wheel end, and of further work one about each mishap.
     fn answer(&mut self, entry: &'a Entry, consent: &'a Consent) {
         let extra = consent.scope == Scope::Extra;
         let key = match extra {
@@ -130,7 +130,12 @@ impl<'a> Walk<'a> {
         let reason = self.reasons.get(&consent.step).filter(|_| extra).copied();
         let seen = reason.map(|(id, _)| id);
         let same = |it: &Answered| {
-            it.consent.step == consent.step && it.consent.scope == consent.scope && it.seen == seen
+            let one = match consent.scope {
+                Scope::Teardown => true,
+                Scope::Repair => it.consent.step.corner == consent.step.corner,
+                Scope::Extra => it.consent.step == consent.step && it.seen == seen,
+            };
+            it.consent.scope == consent.scope && one
         };
         self.standing.retain(|it| !same(it));
         self.standing.push(Answered {

@@ -10,7 +10,7 @@ use super::time::day;
 use crate::job::account::{Account, account};
 use crate::job::entry::{Entry, Money, PersonField, VehicleField};
 use crate::text::{self, Pay, ReportWord};
-use crate::trade::money::{Billed, BilledLine, Invoice};
+use crate::trade::money::{Billed, BilledLine, Invoice, LineKind};
 
 /// A page for each number that was given, in order.
 pub(super) fn invoices(told: &ReportContext) -> Vec<Vec<Block>> {
@@ -103,10 +103,12 @@ fn lines(told: &ReportContext, invoice: &Invoice) -> Block {
 }
 
 fn row(told: &ReportContext, invoice: &Invoice, part: &str, line: &BilledLine) -> Vec<String> {
-    let what = match line.text.as_str() {
-        "" => part.to_owned(),
-        words => format!("{part}, {words}"),
+    let kind = Some(line.kind).filter(|kind| *kind != LineKind::Other);
+    let words = match line.text.as_str() {
+        "" => kind.map(|kind| text::line_kind(told.lang, kind)),
+        words => Some(words),
     };
+    let what = words.map_or_else(|| part.to_owned(), |words| format!("{part}, {words}"));
     let percent = line.percent.as_ref().map(|it| told.numerals(it.as_typed()));
     let percent = percent.map(|it| format!("{it}\u{a0}%"));
     vec![

@@ -7,6 +7,7 @@ sentences! {
     pub enum Pay, pay {
         Approved => "Approved",
         Declined => "Declined, not charged",
+        Included => "Approved, part of the repair",
         Discount => "Discount",
         DiscountWhy => "Reason for the discount",
         GiveDiscount => "Take it off",
@@ -24,8 +25,8 @@ sentences! {
         CreditNote => "Credit note",
         Corrects => "Corrects invoice",
         CreditNumber => "Credit note number",
-        Seller => "From",
-        Buyer => "For",
+        Seller => "Seller",
+        Buyer => "Billed to",
         TaxRate => "Tax rate",
         NotTaxed => "not taxed",
         Net => "Before tax",

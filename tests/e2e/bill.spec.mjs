@@ -159,7 +159,7 @@ test("further work is agreed, billed, paid in part, paid in full, and stands on 
   }
   await expect(invoice.getByRole("row").filter({ hasText: "Balance of this job" })).toContainText("0.00 USD");
   await expect(pages.last().getByRole("heading")).toHaveText("Credit note N0002");
-  await expect(pages.last()).toContainText("-6.00 USD");
+  await expect(pages.last()).toContainText("−6.00 USD");
 });
 
 test("the keys of the price screen are large, and nothing is wider than a small phone", async ({ app }) => {

@@ -257,7 +257,7 @@ fn a_yes_without_an_amount_is_no_debt_and_is_said() {
 
 #[test]
 fn overpaying_is_said_and_given_back() {
-    let job = vec![
+    let job = [
         price(48_600),
         repair(LEFT, true, 48_600),
         ended(Ending::Finished),

@@ -60,8 +60,10 @@ pub fn way(open: &Open, lang: Lang) -> Option<Node> {
     let hash = Route::Notes(open.log.0.clone()).to_hash();
     (n > 0).then(|| {
         view! {
-            <p class="banner" role="alert">{text::values_differ(lang, n)}</p>
-            {link(Look::Foot, text::conflict(lang, ConflictWord::Settle), hash)}
+            <p class="banner" role="alert">
+                {text::values_differ(lang, n)} {" "}
+                {link(Look::Foot, text::conflict(lang, ConflictWord::Settle), hash)}
+            </p>
         }
     })
 }

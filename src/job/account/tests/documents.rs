@@ -14,7 +14,7 @@ pub(super) fn number(job: &mut Vec<Event>, number: &str) -> bool {
 }
 
 fn documents(job: &[Event]) -> (i64, i64) {
-    let sheet = sheet(job.to_vec());
+    let sheet = sheet(job);
     let account = account(&sheet);
     (account.documented(), account.to_pay())
 }

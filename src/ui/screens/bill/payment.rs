@@ -5,7 +5,7 @@ use crate::job::account::{Account, ChargeState, Stage, account};
 use crate::job::entry::{Event, Paid, PaidHow};
 use crate::report::{money, part_name, warnings};
 use crate::text::{self, Customer, Desk, Pay, ReportWord};
-use crate::trade::money::{AmountError, parse_minor, plain};
+use crate::trade::money::{AmountError, BilledFor, parse_minor, plain};
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::view::prelude::*;
@@ -45,10 +45,17 @@ pub(super) fn payment(bill: &Bill) -> Option<Node> {
 
 /// What the customer was asked for, each with its answer.
 fn charges(bill: &Bill, account: &Account) -> Node {
+    let repaired = account
+        .charges
+        .iter()
+        .any(|charge| charge.what == BilledFor::Repair && charge.state != ChargeState::Declined);
     let rows = account.charges.iter().map(|charge| {
         let name = part_name(bill.lang, charge.what, charge.corner, charge.text);
         let answer = match charge.state {
             ChargeState::Declined => Pay::Declined,
+            ChargeState::Agreed if charge.what == BilledFor::Inspection && repaired => {
+                Pay::Included
+            }
             ChargeState::Agreed | ChargeState::Done => Pay::Approved,
         };
         let amount = charge.amount.map(|minor| bill.amount(minor));
