@@ -7,6 +7,8 @@ use crate::job::entry::{Consent, Entry, EntryId, Event, Money, Price, Scope};
 use crate::job::key::Key;
 use crate::job::mishap::Mishap;
 use crate::job::sheet::JobState;
+use crate::sorted::map_of;
+use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::StepKey;
 
 /// What goes with an answer about further work.
@@ -29,8 +31,6 @@ pub struct Answered<'a> {
     pub price: Option<&'a Price>,
     /// What went wrong, where it is about further work.
     pub mishap: Option<&'a Mishap>,
-    /// The entry of what went wrong.
-    seen: Option<&'a EntryId>,
 }
 
 /// The answers that stand, in the order in which they were given.
@@ -39,7 +39,7 @@ pub fn answered(sheet: &JobState) -> Vec<Answered<'_>> {
     for entry in sheet.counting() {
         walk.step(entry);
     }
-    walk.standing
+    walk.standing.into_values().collect()
 }
 
 /// By entry, what goes with each answer about further work.
@@ -52,7 +52,7 @@ pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
             && consent.scope == Scope::Extra
         {
             let reason = walk.reasons.get(&consent.step).map(|(_, mishap)| *mishap);
-            let total = total(&walk.standing);
+            let total = walk.total();
             all.insert(&entry.id, Extra { reason, total });
         }
     }
@@ -61,7 +61,11 @@ pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
 
 /// What is agreed to now: the repairs and the further work; `None` before any amount was.
 pub fn agreed(sheet: &JobState) -> Option<Money> {
-    total(&answered(sheet))
+    let mut walk = Walk::new(sheet);
+    for entry in sheet.counting() {
+        walk.step(entry);
+    }
+    walk.total()
 }
 
 /// What would be agreed to with so much more; `None` where that is not known or in another
@@ -74,31 +78,42 @@ pub fn agreed_with(sheet: &JobState, more: &Money) -> Option<Money> {
     })
 }
 
-/// The sum of every yes to a repair or to further work, in the currency of the first.
-fn total(answers: &[Answered]) -> Option<Money> {
-    let counts = |it: &&Answered| it.consent.yes && it.consent.scope != Scope::Teardown;
-    let amounts = answers.iter().filter(counts);
-    let mut amounts = amounts.filter_map(|it| it.consent.amount.as_ref());
-    let first = amounts.next()?.clone();
-    let same = amounts.filter(|money| money.currency == first.currency);
-    let minor = same.fold(first.minor, |sum, money| sum.saturating_add(money.minor));
-    Some(Money { minor, ..first })
-}
+/// What there is one answer about: the inspection, the repair of a wheel end, or further work after
+/// one mishap.
+type Slot<'a> = (Scope, Option<Corner>, Option<StepKey>, Option<&'a EntryId>);
 
 struct Walk<'a> {
-    sheet: &'a JobState,
     price: Option<&'a Price>,
     reasons: BTreeMap<StepKey, (&'a EntryId, &'a Mishap)>,
-    standing: Vec<Answered<'a>>,
+    /// The answers that no later one had seen, and whether it is the one that holds.
+    last: BTreeMap<&'a EntryId, bool>,
+    /// By the place at which they were given.
+    standing: BTreeMap<usize, Answered<'a>>,
+    places: BTreeMap<Slot<'a>, usize>,
+    next: usize,
+    /// What was said yes to, by currency, and the currency of each answer that counts.
+    sums: BTreeMap<&'a str, i128>,
+    currencies: BTreeMap<usize, &'a str>,
 }
 
 impl<'a> Walk<'a> {
-    const fn new(sheet: &'a JobState) -> Self {
+    fn new(sheet: &'a JobState) -> Self {
+        let answers = sheet.keys().filter(|key| is_answer(key));
+        let stated = answers.flat_map(|key| {
+            let held = sheet.holds(key).map(|entry| &entry.id);
+            sheet
+                .stated(key)
+                .map(move |it| (&it.id, held == Some(&it.id)))
+        });
         Self {
-            sheet,
             price: None,
             reasons: BTreeMap::new(),
-            standing: Vec::new(),
+            last: map_of(stated),
+            standing: BTreeMap::new(),
+            places: BTreeMap::new(),
+            next: 0,
+            sums: BTreeMap::new(),
+            currencies: BTreeMap::new(),
         }
     }
 
@@ -113,37 +128,67 @@ impl<'a> Walk<'a> {
         }
     }
 
-    /// A later answer takes the place of the one before it: there is one about the inspection, one
-    /// about the repair of each wheel end, and of further work one about each mishap.
+    /// A later answer takes the place of the one before it about the same.
     fn answer(&mut self, entry: &'a Entry, consent: &'a Consent) {
         let extra = consent.scope == Scope::Extra;
-        let key = match extra {
-            true => Key::Extra(consent.step),
-            false => Key::Consent(consent.step),
-        };
-        let is_held = self.sheet.holds(&key).is_some_and(|it| it.id == entry.id);
-        let is_stated = self.sheet.stated(&key).any(|it| it.id == entry.id);
-        // Of two phones that did not see one another the more careful answer stands.
-        if is_stated && !is_held || !is_stated && !extra {
-            return;
+        match self.last.get(&entry.id) {
+            // Of two phones that did not see one another the more careful answer stands.
+            Some(false) => return,
+            None if !extra => return,
+            Some(true) | None => {}
         }
         let reason = self.reasons.get(&consent.step).filter(|_| extra).copied();
         let seen = reason.map(|(id, _)| id);
-        let same = |it: &Answered| {
-            let one = match consent.scope {
-                Scope::Teardown => true,
-                Scope::Repair => it.consent.step.corner == consent.step.corner,
-                Scope::Extra => it.consent.step == consent.step && it.seen == seen,
-            };
-            it.consent.scope == consent.scope && one
+        let corner = consent.step.corner;
+        let slot = match consent.scope {
+            Scope::Teardown => (consent.scope, None, None, None),
+            Scope::Repair => (consent.scope, corner, None, None),
+            Scope::Extra => (consent.scope, corner, Some(consent.step), seen),
         };
-        self.standing.retain(|it| !same(it));
-        self.standing.push(Answered {
+        let place = self.next;
+        self.next += 1;
+        if let Some(before) = self.places.insert(slot, place) {
+            self.take_out(before);
+        }
+        if let Some(amount) = counted(consent) {
+            *self.sums.entry(&amount.currency).or_default() += i128::from(amount.minor);
+            self.currencies.insert(place, &amount.currency);
+        }
+        let answered = Answered {
             entry,
             consent,
             price: self.price,
             mishap: reason.map(|(_, mishap)| mishap),
-            seen,
-        });
+        };
+        self.standing.insert(place, answered);
     }
+
+    fn take_out(&mut self, place: usize) {
+        self.currencies.remove(&place);
+        let gone = self.standing.remove(&place);
+        if let Some(amount) = gone.and_then(|it| counted(it.consent)) {
+            *self.sums.entry(&amount.currency).or_default() -= i128::from(amount.minor);
+        }
+    }
+
+    /// The sum of every yes to a repair or to further work, in the currency of the first.
+    fn total(&self) -> Option<Money> {
+        let (_, currency) = self.currencies.first_key_value()?;
+        let sum = self.sums.get(currency).copied().unwrap_or(0);
+        let minor = i64::try_from(sum).unwrap_or(i64::MAX);
+        Some(Money {
+            minor,
+            currency: (*currency).to_owned(),
+        })
+    }
+}
+
+const fn is_answer(key: &Key) -> bool {
+    matches!(key, Key::Consent(_) | Key::Extra(_))
+}
+
+/// What a yes to work adds.
+fn counted(consent: &Consent) -> Option<&Money> {
+    let counts = consent.yes && consent.scope != Scope::Teardown;
+    consent.amount.as_ref().filter(|_| counts)
 }

@@ -48,8 +48,14 @@ pub fn is_contested(sheet: &JobState, corner: Corner, nth: u8) -> bool {
     });
     let keys = sets.flat_map(|set| readings(corner, set).chain([Key::DialSetup(corner, set)]));
     let entries = keys.flat_map(|key| sheet.stated(&key).collect::<Vec<_>>());
-    let mut others = entries.filter(|entry| entry.device != decided.device);
-    others.any(|entry| !sheet.had_seen(decided, &entry.id) && !sheet.had_seen(entry, &decided.id))
+    let others = entries.filter(|entry| entry.device != decided.device);
+    let others: Vec<&Entry> = others.collect();
+    if others.is_empty() {
+        return false;
+    }
+    let [before, after] = sheet.before_and_after(decided);
+    let mut ids = others.iter().map(|entry| &entry.id);
+    ids.any(|id| !before.contains(id) && !after.contains(id))
 }
 
 /// What settles a fact for one of its candidates: the others no longer count, or where one of those

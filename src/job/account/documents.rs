@@ -1,10 +1,11 @@
 //! What should stand on invoices and credit notes, beside what does.
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 
 use super::{Account, Charge, ChargeState, Stage};
+use crate::sorted::map_of;
 use crate::trade::money::{
-    Billed, BilledFor, EstimateError, Invoice, TaxRule, discounted, whole, written_out,
+    Billed, BilledFor, EstimateError, Invoice, TaxRule, by_rate, discounted, whole, written_out,
 };
 use crate::units::Decimal;
 
@@ -26,26 +27,27 @@ impl Account<'_> {
             return Ok(Vec::new());
         }
         let wanted = self.wanted(rule.map(|rule| &rule.percent))?;
+        let now: BTreeMap<&str, &Billed> = map_of(wanted.iter().map(|it| (it.of.as_str(), it)));
+        let mut has: BTreeMap<&str, Vec<&Billed>> = BTreeMap::new();
+        for part in self.documents.iter().flat_map(|document| &document.parts) {
+            has.entry(&part.of).or_default().push(part);
+        }
         let mut rest = Vec::new();
-        let parts = || self.documents.iter().flat_map(|document| &document.parts);
-        let known: BTreeSet<&str> = parts().map(|part| part.of.as_str()).collect();
-        for of in &known {
-            let has: Vec<&Billed> = parts().filter(|part| part.of == *of).collect();
-            let sum = |it: &[&Billed]| {
-                it.iter()
-                    .map(|part| part.gross())
-                    .fold(0, i64::saturating_add)
-            };
-            let is = sum(&has);
-            let now = wanted.iter().find(|part| part.of == *of);
+        for (of, has) in &has {
+            let now = now.get(of).copied();
+            let is = has.iter().map(|part| part.gross());
+            let is = is.fold(0, i64::saturating_add);
             if is != now.map_or(0, Billed::gross) {
                 // What was taken back already stands beside what it took back.
                 rest.extend(has.iter().map(|part| part.reversed()));
                 rest.extend(now.cloned());
             }
         }
-        let new = wanted.into_iter();
-        rest.extend(new.filter(|part| !known.contains(part.of.as_str())));
+        let new = wanted.iter();
+        rest.extend(
+            new.filter(|part| !has.contains_key(part.of.as_str()))
+                .cloned(),
+        );
         Ok(rest)
     }
 
@@ -59,11 +61,12 @@ impl Account<'_> {
                 all.push(charge.billed(amount, percent)?);
             }
         }
+        let rates = by_rate(&all);
         let (mut off, mut left) = (Vec::new(), self.discount());
         for (id, discount) in &self.discounts {
             let amount = discount.amount.minor.clamp(0, left);
             left = left.saturating_sub(amount);
-            let (lines, taxes) = discounted(amount, &all)?;
+            let (lines, taxes) = discounted(amount, &rates)?;
             off.push(Billed {
                 of: id.0.clone(),
                 what: BilledFor::Discount,

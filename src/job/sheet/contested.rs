@@ -1,15 +1,18 @@
 //! Of the readings of one cycle that two phones took, the ones that hold until a person settles it:
 //! those with the larger play.
 
+use std::collections::BTreeMap;
+
 use super::JobState;
 use crate::job::entry::{Entry, Event, Reading, Side};
 use crate::job::key::Key;
+use crate::sorted::map_of;
 use crate::trade::play::{Divisions, Round};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
 
-/// The entry of one side of the cycle with the largest play. A phone's pull belongs to its own push;
-/// a cycle that gives no play comes last.
+/// The entry of one side of the cycle with the largest play. A phone's pull belongs to its own push,
+/// else to the latest; a cycle that gives no play comes last.
 pub(super) fn reading(
     sheet: &JobState,
     (corner, set, round): (Corner, SetName, u8),
@@ -20,21 +23,14 @@ pub(super) fn reading(
         sheet.stated(&key).collect()
     };
     let (pushes, pulls) = (of(Side::Push), of(Side::Pull));
+    // A file may be forged: no pull is tried with every push.
+    let own: BTreeMap<&str, &Entry> = map_of(pushes.iter().map(|it| (it.device.as_str(), *it)));
     let mut best: Option<(Option<f64>, [Option<&Entry>; 2])> = None;
     for pull in &pulls {
-        let own = pushes.iter().filter(|push| push.device == pull.device);
-        let mut own: Vec<Option<&Entry>> = own.map(|push| Some(*push)).collect();
-        if own.is_empty() {
-            own.extend(pushes.iter().map(|push| Some(*push)));
-        }
-        if own.is_empty() {
-            own.push(None);
-        }
-        for push in own {
-            let play = play(push, pull);
-            if best.as_ref().is_none_or(|(known, _)| *known <= play) {
-                best = Some((play, [push, Some(pull)]));
-            }
+        let push = own.get(pull.device.as_str()).or(pushes.last()).copied();
+        let play = play(push, pull);
+        if best.as_ref().is_none_or(|(known, _)| *known <= play) {
+            best = Some((play, [push, Some(pull)]));
         }
     }
     let [push, pull] = best.map_or([None, None], |(_, sides)| sides);

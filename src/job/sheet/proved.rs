@@ -37,9 +37,18 @@ impl JobState {
         unseen.next().is_none()
     }
 
-    /// Whether an entry had seen another.
-    pub(in crate::job) fn had_seen(&self, entry: &Entry, other: &EntryId) -> bool {
-        self.seen_by(entry).contains(other)
+    /// The entries that an entry had seen, and those that had seen it.
+    pub(in crate::job) fn before_and_after<'a>(
+        &'a self,
+        entry: &'a Entry,
+    ) -> [BTreeSet<&'a EntryId>; 2] {
+        let mut after = BTreeSet::from([&entry.id]);
+        for one in &self.entries {
+            if one.after.iter().any(|id| after.contains(id)) {
+                after.insert(&one.id);
+            }
+        }
+        [self.seen_by(entry), after]
     }
 
     /// Everything that an entry had seen: what it names, and what that had seen.

@@ -3,7 +3,7 @@
 //! Nothing is computed from a price again: sums are sums of what is written here.
 
 use super::estimate::{
-    Estimate, EstimateError, Exact, LineKind, TaxSum, contained_tax, line_amount, rate, rounded,
+    ByRate, Estimate, EstimateError, LineKind, TaxSum, contained_tax, line_amount, rate, rounded,
     taxes,
 };
 use crate::trade::vehicle::Corner;
@@ -120,19 +120,12 @@ impl Invoice {
 
     /// The tax by rate, each rate once.
     pub fn taxes(&self) -> Vec<TaxSum> {
-        let mut all: Vec<TaxSum> = Vec::new();
+        let mut all = ByRate::default();
         for one in self.parts.iter().flat_map(|part| &part.taxes) {
-            let exact = Exact::of(&one.percent);
-            let same = |it: &&mut TaxSum| Exact::of(&it.percent).is_same(&exact);
-            match all.iter_mut().find(same) {
-                Some(it) => {
-                    it.net = it.net.saturating_add(one.net);
-                    it.tax = it.tax.saturating_add(one.tax);
-                }
-                None => all.push(one.clone()),
-            }
+            // More than an amount can be stands in no file that was made here.
+            let _ = all.add(one.clone());
         }
-        all
+        all.into_sums()
     }
 }
 
@@ -182,8 +175,8 @@ pub fn whole(
     Ok((vec![line], taxes.collect()))
 }
 
-/// A discount of so much off what these parts come to, tax contained: shared out over their rates
-/// by what each comes to, the last taking what rounding leaves.
+/// A discount of so much off what comes to this at each rate, tax contained: shared out over the
+/// rates by what each comes to, the last taking what rounding leaves.
 ///
 /// # Errors
 /// The [`EstimateError`] for which there is no share.
@@ -192,9 +185,8 @@ pub fn whole(
 /// A discount lowers what is taxed, in proportion: common practice, no source.
 pub fn discounted(
     amount: i64,
-    off: &[Billed],
+    rates: &[(Option<Decimal>, i64)],
 ) -> Result<(Vec<BilledLine>, Vec<TaxSum>), EstimateError> {
-    let rates = by_rate(off);
     let all = sum(rates.iter().map(|(_, gross)| *gross));
     let (mut lines, mut taxes, mut left) = (Vec::new(), Vec::new(), amount);
     for (at, (percent, gross)) in rates.iter().enumerate() {
@@ -215,7 +207,7 @@ pub fn discounted(
 }
 
 /// What parts come to with their tax at each rate, and what is not taxed.
-fn by_rate(parts: &[Billed]) -> Vec<(Option<Decimal>, i64)> {
+pub fn by_rate(parts: &[Billed]) -> Vec<(Option<Decimal>, i64)> {
     let one = Invoice {
         number: String::new(),
         credits: None,
@@ -276,10 +268,10 @@ mod tests {
             part(whole(5_000, Some(&decimal("7"))).unwrap()),
             part(whole(3, None).unwrap()),
         ];
-        let off = part(discounted(1_001, &parts).unwrap());
+        let off = part(discounted(1_001, &by_rate(&parts)).unwrap());
         assert_eq!(off.gross(), -1_001);
         assert_eq!(off.lines.len(), 3);
-        let nothing = part(discounted(500, &[]).unwrap());
+        let nothing = part(discounted(500, &by_rate(&[])).unwrap());
         assert_eq!(nothing.gross(), -500);
     }
 

@@ -3,6 +3,8 @@
 //! Everything is computed in whole numbers. A half rounds away from zero, as an invoice is
 //! commonly rounded; where the tax is rounded, by line or on the sum of each rate, the shop says.
 
+use std::collections::BTreeMap;
+
 use crate::trade::vehicle::Corner;
 use crate::units::Decimal;
 use crate::words;
@@ -142,11 +144,13 @@ impl Exact {
         0 <= self.figures && self.figures <= self.hundred()
     }
 
-    /// Whether two decimals are the same number.
-    pub(super) fn is_same(&self, other: &Self) -> bool {
-        let places = self.places.max(other.places);
-        let scaled = |it: &Self| it.figures * 10_i128.pow(places - it.places);
-        scaled(self) == scaled(other)
+    /// The same for every way in which one number can be typed.
+    fn key(&self) -> (i128, u32) {
+        let (mut figures, mut places) = (self.figures, self.places);
+        while 0 < places && figures % 10 == 0 {
+            (figures, places) = (figures / 10, places - 1);
+        }
+        (figures, places)
     }
 }
 
@@ -200,6 +204,32 @@ pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateError> {
     Ok(Totals { net, tax, gross })
 }
 
+/// What is taxed and its tax, added up by rate, in the order in which the rates come.
+#[derive(Default)]
+pub(super) struct ByRate {
+    sums: Vec<TaxSum>,
+    places: BTreeMap<(i128, u32), usize>,
+}
+
+impl ByRate {
+    pub(super) fn add(&mut self, one: TaxSum) -> Result<(), EstimateError> {
+        let key = Exact::of(&one.percent).key();
+        let place = *self.places.entry(key).or_insert(self.sums.len());
+        match self.sums.get_mut(place) {
+            Some(it) => {
+                it.net = sum([it.net, one.net].into_iter())?;
+                it.tax = sum([it.tax, one.tax].into_iter())?;
+            }
+            None => self.sums.push(one),
+        }
+        Ok(())
+    }
+
+    pub(super) fn into_sums(self) -> Vec<TaxSum> {
+        self.sums
+    }
+}
+
 /// The rate at which a line of an estimate is taxed, if it is.
 pub fn rate<'a>(estimate: &'a Estimate, line: &'a Line) -> Option<&'a Decimal> {
     let usual = estimate.tax.as_ref().map(|rule| &rule.percent);
@@ -213,7 +243,7 @@ pub fn rate<'a>(estimate: &'a Estimate, line: &'a Line) -> Option<&'a Decimal> {
 /// [`EstimateError::TooLarge`].
 pub fn taxes(estimate: &Estimate) -> Result<Vec<TaxSum>, EstimateError> {
     let by_line = estimate.tax.as_ref().map(|rule| rule.rounding) == Some(TaxRounding::Line);
-    let mut all: Vec<TaxSum> = Vec::new();
+    let mut all = ByRate::default();
     for line in &estimate.lines {
         let Some(percent) = rate(estimate, line) else {
             continue;
@@ -224,19 +254,10 @@ pub fn taxes(estimate: &Estimate) -> Result<Vec<TaxSum>, EstimateError> {
         }
         let net = line_amount(line)?;
         let tax = if by_line { exact.share(net, 2)? } else { 0 };
-        let same = |it: &&mut TaxSum| Exact::of(&it.percent).is_same(&exact);
-        match all.iter_mut().find(same) {
-            Some(it) => {
-                it.net = sum([it.net, net].into_iter())?;
-                it.tax = sum([it.tax, tax].into_iter())?;
-            }
-            None => all.push(TaxSum {
-                percent: percent.clone(),
-                net,
-                tax,
-            }),
-        }
+        let percent = percent.clone();
+        all.add(TaxSum { percent, net, tax })?;
     }
+    let mut all = all.into_sums();
     if !by_line {
         for it in &mut all {
             it.tax = Exact::of(&it.percent).share(it.net, 2)?;

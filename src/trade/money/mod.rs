@@ -8,7 +8,9 @@ pub mod estimate;
 pub mod invoice;
 
 pub use amount::{AmountError, minor_digits, parse_minor, plain, printed};
-pub use document::{Billed, BilledFor, BilledLine, Invoice, discounted, whole, written_out};
+pub use document::{
+    Billed, BilledFor, BilledLine, Invoice, by_rate, discounted, whole, written_out,
+};
 pub use estimate::{
     Estimate, EstimateError, Line, LineKind, TaxRounding, TaxRule, TaxSum, Totals, contained_tax,
     line_amount, rate, taxes, totals,

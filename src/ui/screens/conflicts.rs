@@ -1,10 +1,14 @@
 //! Values that two phones recorded differently, each with a key that settles it, and invoice numbers
 //! that cannot be right.
 
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
 use crate::exchange::summary::Summary;
 use crate::job::conflict::{conflicts, settle};
-use crate::job::entry::Entry;
+use crate::job::entry::EntryId;
 use crate::report::{conflict_texts, value_line};
+use crate::sorted::map_of;
 use crate::text::{self, ConflictWord, Lang, Pay, Say};
 use crate::trade::money::{NumberIssue, number_issues};
 use crate::ui::parts::key::{Look, key, link};
@@ -12,9 +16,12 @@ use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
+/// So many values of one fact are shown; a file with more of them is forged.
+const MOST_VALUES: usize = 20;
+
 /// Every fact of the open job that is recorded differently: both values with who and when, and a key
 /// for each that settles it.
-pub fn open_conflicts(app: App, open: &Open) -> Option<Node> {
+pub fn open_conflicts(app: App, open: &Arc<Open>) -> Option<Node> {
     let settings = app.settings.get_untracked();
     let (lang, format) = (settings.lang, settings.format());
     let told = conflict_texts(&open.sheet, lang, format);
@@ -22,17 +29,17 @@ pub fn open_conflicts(app: App, open: &Open) -> Option<Node> {
         return None;
     }
     let locked = open.sheet.read_only();
-    let all = conflicts(&open.sheet).into_iter().zip(told);
-    let all = all.map(|(conflict, told)| {
-        let values = told.values.iter().map(|(id, _, full)| {
+    let all = told.into_iter().enumerate().map(|(place, told)| {
+        let shown = || told.values.iter().take(MOST_VALUES);
+        let values = shown().map(|(id, _, full)| {
             view! { <li>{value_line(lang, full, *id == told.winner)}</li> }
         });
-        let keys = conflict.candidates.iter().zip(&told.values);
-        let keys = keys.map(|(chosen, (_, line, _))| {
-            let chosen: &Entry = chosen;
-            let what = settle(&conflict, chosen);
-            let label = text::take_value(lang, &name(line, chosen));
-            key(Look::Plain, label, move || app.append(vec![what.clone()]))
+        let keys = shown().map(|(id, line, full)| {
+            // Two values may read alike: then the key says whose it is, too.
+            let alike = shown().filter(|it| it.1 == *line).count() > 1;
+            let label = text::take_value(lang, if alike { full } else { line });
+            let (open, id) = (Arc::clone(open), id.clone());
+            key(Look::Plain, label, move || choose(app, &open, place, &id))
         });
         view! {
             <section class="conflict">
@@ -49,9 +56,16 @@ pub fn open_conflicts(app: App, open: &Open) -> Option<Node> {
     })
 }
 
-/// A value on its key, with whose it is: two values may read alike.
-fn name(line: &str, entry: &Entry) -> String {
-    format!("{line}, {}", entry.by)
+/// Settles the fact at a place for one of its values.
+fn choose(app: App, open: &Open, place: usize, id: &EntryId) {
+    let all = conflicts(&open.sheet);
+    let Some(conflict) = all.get(place) else {
+        return;
+    };
+    let mut candidates = conflict.candidates.iter();
+    if let Some(chosen) = candidates.find(|it| it.id == *id) {
+        app.append(vec![settle(conflict, chosen)]);
+    }
 }
 
 /// That values differ, with the way to choose; nothing where none do.
@@ -108,8 +122,9 @@ pub fn numbers(lang: Lang, jobs: &[Summary], gaps: bool) -> Option<Node> {
         let numbers = job.invoices.iter();
         numbers.map(|number| (number.as_str(), job.log.as_str()))
     });
+    let by_log: BTreeMap<&str, &Summary> = map_of(real().map(|job| (job.log.as_str(), job)));
     let named = |log: &String| {
-        let job = real().find(|job| job.log == *log);
+        let job = by_log.get(log.as_str());
         job.map(|job| title(lang, job)).unwrap_or_default()
     };
     let said = number_issues(all)
