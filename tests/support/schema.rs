@@ -242,6 +242,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1-proved",
         "job-1-runout",
         "job-1-thickness",
+        "job-1-money",
         "job-1-shop",
     ] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));
