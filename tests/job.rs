@@ -9,6 +9,8 @@
 
 #[path = "job/careful.rs"]
 mod careful;
+#[path = "job/contested.rs"]
+mod contested;
 #[path = "support/record.rs"]
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod record;

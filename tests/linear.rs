@@ -7,6 +7,9 @@
     clippy::indexing_slicing
 )]
 
+#[path = "linear/money.rs"]
+mod money;
+
 #[path = "support/each.rs"]
 #[allow(dead_code, reason = "each test file uses a part of it")]
 mod each;

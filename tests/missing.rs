@@ -13,8 +13,9 @@ use std::path::Path;
 use hubslate::exchange::read;
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::wire::decode;
+use hubslate::job::account::account;
 use hubslate::job::ending::proposed;
-use hubslate::job::entry::{Ending, Entry, Event};
+use hubslate::job::entry::{Ending, Entry, EntryId, Event, Money, Paid, PaidHow};
 use hubslate::job::{JobState, fold, next, plan};
 use hubslate::report::{Reader, Report};
 use hubslate::text::Lang;
@@ -89,4 +90,55 @@ fn whatever_entry_is_missing_the_rest_is_not_called_finished_or_safe() {
         }
     }
     assert!(tried > 100, "only {tried} entries");
+}
+
+/// The finished job with its invoice, and all of it paid.
+fn paid() -> Vec<Entry> {
+    let mut all = finished();
+    let mut then = |what: Event| {
+        let last = all.last().unwrap().clone();
+        let id = EntryId(format!("01a0{:04}-0000-7000-8000-000000000000", all.len()));
+        all.push(Entry {
+            id,
+            after: vec![last.id],
+            n: last.n + 1,
+            what,
+            ..last
+        });
+        fold(all.clone())
+    };
+    let sheet = then(Event::Note(None, "paid at the car".to_owned()));
+    let invoice = account(&sheet).next_document(None).unwrap().unwrap();
+    then(Event::Invoice(Box::new(invoice)));
+    let (how, currency) = (PaidHow::Cash, "USD".to_owned());
+    let amount = Money {
+        minor: 48_600,
+        currency,
+    };
+    then(Event::Paid(Paid { how, amount }));
+    all
+}
+
+#[test]
+fn whatever_entry_is_missing_the_rest_is_not_called_paid() {
+    let all = paid();
+    let whole = fold(all.clone());
+    assert!(account(&whole).is_settled());
+    assert!(page_one(&whole).contains("Still to pay\n0.00\u{a0}USD"));
+    let heads = whole.heads();
+    for gone in all.iter().filter(|entry| !heads.contains(&entry.id)) {
+        let rest = all.iter().filter(|it| it.id != gone.id).cloned();
+        let sheet = fold(rest);
+        let account = account(&sheet);
+        assert!(!account.is_settled(), "{:?}", gone.what);
+        assert!(account.to_pay() <= account.agreed(), "{:?}", gone.what);
+        assert_eq!(account.next_document(None), Ok(None), "{:?}", gone.what);
+        let page = page_one(&sheet);
+        assert!(!page.contains("Still to pay\n0.00"), "{:?}", gone.what);
+        assert!(
+            page.contains("these amounts are not final"),
+            "{:?}",
+            gone.what
+        );
+    }
 }

@@ -2,6 +2,7 @@
 //!
 //! Nothing is judged here; `exchange` does it, and this reads, prints and writes.
 
+mod numbers;
 mod order;
 mod source;
 
@@ -15,6 +16,7 @@ use hubslate::exchange::bundle::{self, Held, Wanted};
 use hubslate::exchange::calendar::calendar;
 use hubslate::exchange::erase::{Besides, pseudonym};
 use hubslate::exchange::gather::{Gathered, Union};
+use hubslate::exchange::invoices::invoices;
 use hubslate::exchange::table::{lines, table};
 use hubslate::exchange::verify::{Checked, verify};
 use hubslate::exchange::wire::decode;
@@ -200,6 +202,8 @@ struct Gathering {
     refused: bool,
     /// What is to be known about an erasing.
     erased: Vec<String>,
+    /// Invoice numbers that cannot be right.
+    numbers: Vec<String>,
     /// Pictures and voice notes of the zips among them, by their digest.
     kept: BTreeMap<String, (Wanted, Vec<u8>)>,
     /// What is to be known about those that are changed or missing, and about what of a rescue file
@@ -212,6 +216,7 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
         all: Gathered::default(),
         refused: false,
         erased: Vec::new(),
+        numbers: Vec::new(),
         kept: BTreeMap::new(),
         left_out: Vec::new(),
     };
@@ -291,6 +296,11 @@ impl Gathering {
                 let jobs = jobs().map(|union| (&union.id, union.records.as_slice()));
                 table(jobs).map_err(|error| error.to_string())
             }
+            Make::Invoices => {
+                self.numbers = numbers::notes(LANG, &unions);
+                let jobs = jobs().map(|union| (&union.id, union.records.as_slice()));
+                invoices(jobs).map_err(|error| error.to_string())
+            }
             Make::Lines => Ok(lines(unions.iter().flat_map(|union| &union.records))),
         }
     }
@@ -334,6 +344,7 @@ impl Gathering {
         let entries = unions.iter().map(|union| union.records.len()).sum();
         let mut notes = self.notes(&unions);
         notes.extend(self.left_out.iter().cloned());
+        notes.extend(self.numbers.iter().cloned());
         if !self.kept.is_empty() && !is_zip(out) {
             notes.push(say(Verified::PicturesLeftOut(self.kept.len())));
         }

@@ -13,6 +13,7 @@ hubslate erase JOB FILES… -o OUT         the same, with one job's customer dat
                [--also WORDS]            complaint,notes,signatures,photos emptied as well
 hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
 hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)
+hubslate invoices FILES… -o OUT          invoices, credit notes and accounts, for the books (.csv)
 hubslate lines FILES… -o OUT             one entry a line, for a data warehouse (.jsonl)
 
 One line a file; a bad file never stops the rest. JOB is the id of a job or how it begins.
@@ -46,6 +47,8 @@ pub enum Make {
     Calendar,
     /// A table.
     Table,
+    /// Invoices, credit notes and accounts.
+    Invoices,
     /// Lines.
     Lines,
 }
@@ -107,6 +110,7 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, OrderErr
         }
         "calendar" => Some(Make::Calendar),
         "table" => Some(Make::Table),
+        "invoices" => Some(Make::Invoices),
         "lines" => Some(Make::Lines),
         _ => return Err(OrderError::Unknown(word)),
     };

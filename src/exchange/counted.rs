@@ -69,7 +69,8 @@ impl Row<String> {
 /// The letters of each van, by its phone, as its invoices have them.
 pub fn marks(jobs: &[Summary]) -> BTreeMap<String, String> {
     let given = real(jobs).filter_map(|job| {
-        let mark = job.invoice.trim_end_matches(|c: char| c.is_ascii_digit());
+        let number = job.invoices.first()?;
+        let mark = number.trim_end_matches(|c: char| c.is_ascii_digit());
         (!mark.is_empty()).then(|| (job.tally.van.clone(), mark.to_owned()))
     });
     map_of(given)

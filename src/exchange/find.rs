@@ -32,8 +32,8 @@ fn known_by(job: &Summary) -> Option<String> {
         return None;
     }
     let parts = job.parts.iter().flat_map(|part| [&part.number, &part.lot]);
-    let fields = [&job.plate, &job.name, &job.family, &job.vin, &job.invoice];
-    let fields = fields.into_iter().chain(parts);
+    let fields = [&job.plate, &job.name, &job.family, &job.vin];
+    let fields = fields.into_iter().chain(&job.invoices).chain(parts);
     let lines = fields.map(|field| plain(field)).collect::<Vec<_>>();
     Some(lines.join("\n"))
 }

@@ -18,6 +18,8 @@ pub mod gaps;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
 pub mod import;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod invoices;
 pub(crate) mod json;
 pub mod merge;
 pub mod paper;

@@ -28,6 +28,8 @@ pub struct ShopLists<'a> {
     pub unfinished: Vec<&'a Summary>,
     /// Work that is not paid.
     pub unpaid: Vec<&'a Summary>,
+    /// Jobs of which two phones recorded something differently.
+    pub conflicts: Vec<&'a Summary>,
 }
 
 impl<'a> ShopLists<'a> {
@@ -55,6 +57,7 @@ impl<'a> ShopLists<'a> {
                 &job.log
             }),
             unpaid: pick(&|job| job.unpaid.is_some(), &|job| &job.log),
+            conflicts: pick(&|job| job.conflicts > 0, &|job| &job.log),
         }
     }
 }

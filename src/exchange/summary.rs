@@ -4,7 +4,8 @@ use crate::exchange::erase::pseudonym;
 use crate::exchange::gaps::{Run, runs};
 use crate::exchange::json::{form, read, written};
 use crate::exchange::tally::Tally;
-use crate::job::bill::still_to_pay;
+use crate::job::account::account;
+use crate::job::conflict::conflicts;
 use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, Reply, VehicleField};
 use crate::job::flow;
@@ -16,7 +17,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Choice, Step, StepKey, StepSpec};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 8;
+const VERSION: u32 = 9;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -65,8 +66,10 @@ pub struct Summary {
     pub parts: Vec<Fitted>,
     /// Whether it came back with the same corner; nothing if that was not asked yet.
     pub came_back: Option<bool>,
-    /// The invoice's number; empty if it has none.
-    pub invoice: String,
+    /// The numbers of its invoices and credit notes.
+    pub invoices: Vec<String>,
+    /// How many facts two phones recorded differently.
+    pub conflicts: usize,
     /// The day by which a bearing that is watched is checked again; empty if none is.
     pub recheck: String,
     /// Whether it is practice.
@@ -111,7 +114,8 @@ form!(Summary {
     unpaid,
     parts,
     came_back,
-    invoice,
+    invoices,
+    conflicts,
     recheck,
     practice,
     tally,
@@ -158,7 +162,11 @@ impl Summary {
             unpaid: unpaid(sheet),
             parts: parts(sheet),
             came_back: came_back(sheet),
-            invoice: sheet.invoice().unwrap_or_default().to_owned(),
+            invoices: sheet
+                .invoices()
+                .map(|(_, invoice)| invoice.number.clone())
+                .collect(),
+            conflicts: conflicts(sheet).len(),
             recheck: day(watched(sheet)),
             practice: is_practice(sheet),
             tally: Tally::of(sheet, steps),
@@ -256,9 +264,9 @@ fn answered(sheet: &JobState, answer: Option<bool>) -> bool {
 }
 
 fn unpaid(sheet: &JobState) -> Option<(i64, String)> {
-    sheet.ended()?;
-    let open = still_to_pay(sheet).filter(|open| open.minor > 0)?;
-    Some((open.minor, open.currency))
+    let account = account(sheet);
+    let open = Some(account.still_to_pay()).filter(|open| *open > 0)?;
+    Some((open, account.currency))
 }
 
 /// The numbers of what was fitted, where the job was finished.

@@ -162,7 +162,7 @@ const BEGINS_A_FORMULA: [char; 12] = [
 ];
 
 /// A quote before a cell makes it a text.
-fn harmless(cell: String) -> String {
+pub(super) fn harmless(cell: String) -> String {
     if cell.starts_with(BEGINS_A_FORMULA) {
         format!("'{cell}")
     } else {
@@ -177,13 +177,24 @@ fn harmless(cell: String) -> String {
 pub fn table<'a>(
     jobs: impl IntoIterator<Item = (&'a LogId, &'a [KeptText])>,
 ) -> Result<String, csv::Error> {
+    written(
+        &HEADS,
+        jobs.into_iter().map(|(job, records)| row(job, records)),
+    )
+}
+
+/// Rows under their heads (RFC 4180).
+pub(super) fn written(
+    heads: &[&str],
+    rows: impl Iterator<Item = Vec<String>>,
+) -> Result<String, csv::Error> {
     let ends = csv::Terminator::CRLF;
     let mut out = csv::WriterBuilder::new()
         .terminator(ends)
         .from_writer(Vec::new());
-    out.write_record(HEADS)?;
-    for (job, records) in jobs {
-        out.write_record(row(job, records))?;
+    out.write_record(heads)?;
+    for row in rows {
+        out.write_record(row)?;
     }
     out.flush()?;
     let bytes = out.into_inner().unwrap_or_default();

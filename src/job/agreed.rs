@@ -1,13 +1,17 @@
-//! What the customer has said yes to in all: the repair, and every extra since.
+//! What the customer was asked and answered: the inspection, the repair of each wheel end, and every
+//! further work, each with the price as it stood when it was asked.
 
 use std::collections::BTreeMap;
 
-use crate::job::entry::{Consent, EntryId, Event, Money, Scope};
+use crate::job::entry::{Consent, Entry, EntryId, Event, Money, Price, Scope};
+use crate::job::key::Key;
 use crate::job::mishap::Mishap;
 use crate::job::sheet::JobState;
+use crate::sorted::map_of;
+use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::StepKey;
 
-/// What goes with an answer about extra work.
+/// What goes with an answer about further work.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Extra<'a> {
     /// What went wrong at its step before the answer.
@@ -16,39 +20,52 @@ pub struct Extra<'a> {
     pub total: Option<Money>,
 }
 
-/// By entry, what goes with each answer about extra work.
+/// An answer that stands.
+#[derive(Clone, Debug)]
+pub struct Answered<'a> {
+    /// The entry of the answer.
+    pub entry: &'a Entry,
+    /// The answer.
+    pub consent: &'a Consent,
+    /// The price when it was asked.
+    pub price: Option<&'a Price>,
+    /// What went wrong, where it is about further work.
+    pub mishap: Option<&'a Mishap>,
+}
+
+/// The answers that stand, in the order in which they were given.
+pub fn answered(sheet: &JobState) -> Vec<Answered<'_>> {
+    let mut walk = Walk::new(sheet);
+    for entry in sheet.counting() {
+        walk.step(entry);
+    }
+    walk.standing.into_values().collect()
+}
+
+/// By entry, what goes with each answer about further work.
 pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
     let mut all = BTreeMap::new();
-    let mut reasons: BTreeMap<StepKey, &Mishap> = BTreeMap::new();
-    let mut agreed = Agreed::of(sheet);
+    let mut walk = Walk::new(sheet);
     for entry in sheet.counting() {
-        match &entry.what {
-            Event::Mishap(mishap) => {
-                reasons.insert(mishap.step, mishap);
-            }
-            Event::Consent(consent) => {
-                agreed.add(consent);
-                if consent.scope == Scope::Extra {
-                    let reason = reasons.get(&consent.step).copied();
-                    let total = agreed.total();
-                    all.insert(&entry.id, Extra { reason, total });
-                }
-            }
-            _ => {}
+        walk.step(entry);
+        if let Event::Consent(consent) = &entry.what
+            && consent.scope == Scope::Extra
+        {
+            let reason = walk.reasons.get(&consent.step).map(|(_, mishap)| *mishap);
+            let total = walk.total();
+            all.insert(&entry.id, Extra { reason, total });
         }
     }
     all
 }
 
-/// What is agreed to now.
+/// What is agreed to now: the repairs and the further work; `None` before any amount was.
 pub fn agreed(sheet: &JobState) -> Option<Money> {
-    let mut agreed = Agreed::of(sheet);
+    let mut walk = Walk::new(sheet);
     for entry in sheet.counting() {
-        if let Event::Consent(consent) = &entry.what {
-            agreed.add(consent);
-        }
+        walk.step(entry);
     }
-    agreed.total()
+    walk.total()
 }
 
 /// What would be agreed to with so much more; `None` where that is not known or in another
@@ -61,57 +78,117 @@ pub fn agreed_with(sheet: &JobState, more: &Money) -> Option<Money> {
     })
 }
 
-/// The sum of what was said yes to, in the currency of the price.
-struct Agreed<'a> {
-    sheet: &'a JobState,
-    /// The largest yes to the repair.
-    repair: Option<i64>,
-    extras: i64,
+/// What there is one answer about: the inspection, the repair of a wheel end, or further work after
+/// one mishap.
+type Slot<'a> = (Scope, Option<Corner>, Option<StepKey>, Option<&'a EntryId>);
+
+struct Walk<'a> {
+    price: Option<&'a Price>,
+    reasons: BTreeMap<StepKey, (&'a EntryId, &'a Mishap)>,
+    /// The answers that no later one had seen, and whether it is the one that holds.
+    last: BTreeMap<&'a EntryId, bool>,
+    /// By the place at which they were given.
+    standing: BTreeMap<usize, Answered<'a>>,
+    places: BTreeMap<Slot<'a>, usize>,
+    next: usize,
+    /// What was said yes to, by currency, and the currency of each answer that counts.
+    sums: BTreeMap<&'a str, i128>,
+    currencies: BTreeMap<usize, &'a str>,
 }
 
-impl<'a> Agreed<'a> {
-    const fn of(sheet: &'a JobState) -> Self {
-        let (repair, extras) = (None, 0);
+impl<'a> Walk<'a> {
+    fn new(sheet: &'a JobState) -> Self {
+        let answers = sheet.keys().filter(|key| is_answer(key));
+        let stated = answers.flat_map(|key| {
+            let held = sheet.holds(key).map(|entry| &entry.id);
+            sheet
+                .stated(key)
+                .map(move |it| (&it.id, held == Some(&it.id)))
+        });
         Self {
-            sheet,
-            repair,
-            extras,
+            price: None,
+            reasons: BTreeMap::new(),
+            last: map_of(stated),
+            standing: BTreeMap::new(),
+            places: BTreeMap::new(),
+            next: 0,
+            sums: BTreeMap::new(),
+            currencies: BTreeMap::new(),
         }
     }
 
-    fn currency(&self) -> Option<&'a str> {
-        Some(&self.sheet.price()?.repair.currency)
-    }
-
-    fn add(&mut self, consent: &Consent) {
-        let same = |amount: &&Money| Some(amount.currency.as_str()) == self.currency();
-        let Some(amount) = consent.amount.as_ref().filter(same) else {
-            return;
-        };
-        match consent.scope {
-            Scope::Repair if stands(self.sheet, consent) => {
-                self.repair = self.repair.max(Some(amount.minor));
+    fn step(&mut self, entry: &'a Entry) {
+        match &entry.what {
+            Event::Price(price) => self.price = Some(price),
+            Event::Mishap(mishap) => {
+                self.reasons.insert(mishap.step, (&entry.id, mishap));
             }
-            Scope::Extra if stands(self.sheet, consent) => {
-                self.extras = self.extras.saturating_add(amount.minor);
-            }
+            Event::Consent(consent) => self.answer(entry, consent),
             _ => {}
         }
     }
 
+    /// A later answer takes the place of the one before it about the same.
+    fn answer(&mut self, entry: &'a Entry, consent: &'a Consent) {
+        let extra = consent.scope == Scope::Extra;
+        match self.last.get(&entry.id) {
+            // Of two phones that did not see one another the more careful answer stands.
+            Some(false) => return,
+            None if !extra => return,
+            Some(true) | None => {}
+        }
+        let reason = self.reasons.get(&consent.step).filter(|_| extra).copied();
+        let seen = reason.map(|(id, _)| id);
+        let corner = consent.step.corner;
+        let slot = match consent.scope {
+            Scope::Teardown => (consent.scope, None, None, None),
+            Scope::Repair => (consent.scope, corner, None, None),
+            Scope::Extra => (consent.scope, corner, Some(consent.step), seen),
+        };
+        let place = self.next;
+        self.next += 1;
+        if let Some(before) = self.places.insert(slot, place) {
+            self.take_out(before);
+        }
+        if let Some(amount) = counted(consent) {
+            *self.sums.entry(&amount.currency).or_default() += i128::from(amount.minor);
+            self.currencies.insert(place, &amount.currency);
+        }
+        let answered = Answered {
+            entry,
+            consent,
+            price: self.price,
+            mishap: reason.map(|(_, mishap)| mishap),
+        };
+        self.standing.insert(place, answered);
+    }
+
+    fn take_out(&mut self, place: usize) {
+        self.currencies.remove(&place);
+        let gone = self.standing.remove(&place);
+        if let Some(amount) = gone.and_then(|it| counted(it.consent)) {
+            *self.sums.entry(&amount.currency).or_default() -= i128::from(amount.minor);
+        }
+    }
+
+    /// The sum of every yes to a repair or to further work, in the currency of the first.
     fn total(&self) -> Option<Money> {
+        let (_, currency) = self.currencies.first_key_value()?;
+        let sum = self.sums.get(currency).copied().unwrap_or(0);
+        let minor = i64::try_from(sum).unwrap_or(i64::MAX);
         Some(Money {
-            minor: self.repair?.saturating_add(self.extras),
-            currency: self.currency()?.to_owned(),
+            minor,
+            currency: (*currency).to_owned(),
         })
     }
 }
 
-/// A yes that no later answer took back.
-fn stands(sheet: &JobState, consent: &Consent) -> bool {
-    let holds = match consent.scope {
-        Scope::Extra => return consent.yes,
-        _ => sheet.consent(consent.step),
-    };
-    consent.yes && holds.is_some_and(|holds| holds.yes)
+const fn is_answer(key: &Key) -> bool {
+    matches!(key, Key::Consent(_) | Key::Extra(_))
+}
+
+/// What a yes to work adds.
+fn counted(consent: &Consent) -> Option<&Money> {
+    let counts = consent.yes && consent.scope != Scope::Teardown;
+    consent.amount.as_ref().filter(|_| counts)
 }

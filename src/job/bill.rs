@@ -1,8 +1,8 @@
-//! What the price of a job comes to: what was agreed to, what came in, what is still to pay.
+//! What the price of a job comes to, and what hinders asking for it.
 
 use crate::job::JobState;
 use crate::job::agreed::agreed;
-use crate::job::entry::{Consent, Ending, Money, Price, Reply};
+use crate::job::entry::{Money, Price, Reply};
 use crate::trade::answer::Answer;
 use crate::trade::money::{Estimate, EstimateError, totals};
 use crate::trade::vehicle::Corner;
@@ -26,18 +26,6 @@ pub fn priced(
         refit,
         estimate: Some(estimate),
     })
-}
-
-/// What the customer has to pay by how the job ended: the repair, the inspection, or nothing; before
-/// its end what the repair would be. What was declined is never to pay, nor a part that does not
-/// match.
-pub fn to_pay(sheet: &JobState) -> Option<&Money> {
-    match sheet.ended().map(|ended| ended.ending) {
-        None if wrong_part(sheet) => None,
-        None | Some(Ending::Finished) => Some(&sheet.price()?.repair),
-        Some(Ending::NothingWrong | Ending::Declined) => inspection(sheet),
-        Some(Ending::NotSafeHere | Ending::LeftUnfinished) => None,
-    }
 }
 
 /// Whether a new part does not match the car, as it was seen in its box or beside the old one, and
@@ -64,35 +52,6 @@ pub fn wrong_part(sheet: &JobState) -> bool {
     boxed || corners.iter().any(compared)
 }
 
-/// What inspection and reassembly cost: the amount that the customer approved, else the price as it
-/// was given; nothing where the inspection was declined.
-fn inspection(sheet: &JobState) -> Option<&Money> {
-    let asked = sheet.consent(StepKey::once(Step::TeardownYes));
-    match asked {
-        Some(consent) if !consent.yes => None,
-        Some(Consent {
-            amount: Some(amount),
-            ..
-        }) => Some(amount),
-        _ => sheet.price()?.refit.as_ref(),
-    }
-}
-
-/// What is still to pay after what came in; nothing where more came in.
-pub fn still_to_pay(sheet: &JobState) -> Option<Money> {
-    let to_pay = to_pay(sheet)?;
-    let same = sheet
-        .payments()
-        .filter(|(_, paid)| paid.amount.currency == to_pay.currency);
-    let came_in = same.fold(0_i64, |sum, (_, paid)| {
-        sum.saturating_add(paid.amount.minor)
-    });
-    Some(Money {
-        minor: to_pay.minor.saturating_sub(came_in).max(0),
-        currency: to_pay.currency.clone(),
-    })
-}
-
 /// What the customer said yes to, if the price is higher now: then a further yes is needed.
 pub fn above_what_was_agreed(sheet: &JobState) -> Option<Money> {
     let price = &sheet.price()?.repair;
@@ -108,7 +67,7 @@ mod tests {
         clippy::indexing_slicing
     )]
     use super::*;
-    use crate::job::entry::{Ended, Event, How, Paid, PaidHow, Scope};
+    use crate::job::entry::{Consent, Event, How, Scope};
 
     use crate::job::told::sheet;
     use crate::trade::money::{Line, LineKind};
@@ -126,16 +85,6 @@ mod tests {
             refit: Some(dollars(9_000)),
             estimate: None,
         })
-    }
-
-    fn paid(amount: Money) -> Event {
-        let how = PaidHow::Cash;
-        Event::Paid(Paid { how, amount })
-    }
-
-    fn ended(ending: Ending) -> Event {
-        let charge = None;
-        Event::Ended(Ended { ending, charge })
     }
 
     fn yes(amount: i64) -> Event {
@@ -156,6 +105,8 @@ mod tests {
             quantity: Decimal::parse("2").unwrap(),
             each: 9_000,
             taxed: false,
+            rate: None,
+            corner: None,
         };
         let estimate = Estimate {
             lines: vec![line],
@@ -171,49 +122,6 @@ mod tests {
             tax: None,
         };
         assert_eq!(priced(none, "USD", None), Err(EstimateError::Empty));
-    }
-
-    #[test]
-    fn what_is_to_pay_follows_the_ending() {
-        let of = |ending| still_to_pay(&sheet(vec![price(48_000), ended(ending)]));
-        assert_eq!(of(Ending::Finished), Some(dollars(48_000)));
-        assert_eq!(of(Ending::Declined), Some(dollars(9_000)));
-        assert_eq!(of(Ending::NothingWrong), Some(dollars(9_000)));
-        assert_eq!(of(Ending::LeftUnfinished), None);
-        assert_eq!(still_to_pay(&sheet(vec![])), None);
-    }
-
-    #[test]
-    fn a_declined_inspection_is_not_to_pay_and_an_approved_one_is_as_it_was_approved() {
-        let asked = |yes, minor| {
-            Event::Consent(Consent {
-                step: StepKey::once(Step::TeardownYes),
-                scope: Scope::Teardown,
-                yes,
-                how: How::Spoken,
-                amount: Some(dollars(minor)),
-            })
-        };
-        let of = |yes, ending| {
-            let all = vec![price(48_000), asked(yes, 8_500), ended(ending)];
-            still_to_pay(&sheet(all))
-        };
-        assert_eq!(of(false, Ending::Declined), None);
-        assert_eq!(of(true, Ending::Declined), Some(dollars(8_500)));
-        assert_eq!(of(true, Ending::NothingWrong), Some(dollars(8_500)));
-        assert_eq!(of(true, Ending::Finished), Some(dollars(48_000)));
-    }
-
-    #[test]
-    fn what_came_in_is_taken_off_in_its_own_currency_only() {
-        let euro = Money {
-            minor: 30_000,
-            currency: "EUR".to_owned(),
-        };
-        let some = vec![price(48_000), paid(dollars(18_000)), paid(euro)];
-        assert_eq!(still_to_pay(&sheet(some)), Some(dollars(30_000)));
-        let more = vec![price(48_000), paid(dollars(50_000))];
-        assert_eq!(still_to_pay(&sheet(more)), Some(dollars(0)));
     }
 
     #[test]

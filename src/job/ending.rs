@@ -1,8 +1,9 @@
 //! How a job may end as it stands, and the reminder that it leaves behind.
 
+use crate::job::conflict::is_contested;
 use crate::job::entry::{Due, DueKind, Ending, Quantity, Reply, ShopRetorque};
 use crate::job::gate::end_holding;
-use crate::job::loose_lug_nuts::nuts_are_loose;
+use crate::job::loose_lug_nuts::{is_to_be_judged_again, nuts_are_loose};
 use crate::job::progress::{Status, status};
 use crate::job::proof::is_blocked;
 use crate::job::sheet::JobState;
@@ -13,7 +14,8 @@ use crate::trade::play::{Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::{
-    Course, HoldPoint, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec, procedure,
+    CornerPlan, Course, HoldPoint, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec,
+    procedure,
 };
 use crate::units::{DistanceUnit, Typed, TypedDistance};
 
@@ -33,6 +35,13 @@ pub fn proposed(sheet: &JobState, plan: &Plan) -> Ending {
         return Ending::Declined;
     }
     let course = |is: Course| plan.corners.iter().any(|at| at.course == is);
+    let contested = |at: &CornerPlan| {
+        let nth = if sheet.decides(at.corner, 2) { 2 } else { 1 };
+        is_to_be_judged_again(sheet, at.corner, nth) && is_contested(sheet, at.corner, nth)
+    };
+    if plan.corners.iter().any(contested) {
+        return Ending::LeftUnfinished;
+    }
     let undecided = plan.corners.is_empty() || course(Course::Open) || course(Course::Asking);
     let replaced = plan
         .corners

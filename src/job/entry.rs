@@ -27,7 +27,7 @@ pub use found::{AgainstLimit, Basis, FaceFound, ReachFound, RotorFound, ShapeFou
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use kit::{Carried, MoreKit, Stand};
 pub use loosened::{Also, AngleBy, Mishap};
-pub use price::{Money, Paid, PaidHow, Price};
+pub use price::{Discount, Money, Paid, PaidHow, Price};
 pub use proved::Proved;
 pub use runout::{RunoutCard, RunoutReading, Setup};
 pub use shop::{Shop, ShopRetorque, Template};
@@ -39,6 +39,7 @@ use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::diagnosis::{Clue, Complaint};
 use crate::trade::fastening::{SpecCard, TypedLever};
+use crate::trade::money::Invoice;
 use crate::trade::play::{Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -129,10 +130,14 @@ pub enum Event {
     RotorFound(Box<RotorFound>),
     /// What the work costs.
     Price(Price),
-    /// The invoice's number.
-    Invoice(String),
+    /// An invoice or a credit note under its number.
+    Invoice(Box<Invoice>),
+    /// Less is asked for than was agreed.
+    Discount(Discount),
     /// Money that came in.
     Paid(Paid),
+    /// Money that went back.
+    Refunded(Paid),
     /// The customer's yes or no.
     Consent(Consent),
     /// A signature.

@@ -92,7 +92,8 @@ fn digest(entry: &Entry) -> u64 {
     digest.finish()
 }
 
-/// An entry counts if no strike that counts hits it; a strike may hit only what it had seen.
+/// An entry counts if no strike that counts hits it; a strike may hit only what it had seen, and
+/// never a number that was given: a credit note takes that back.
 fn effective(ordered: &Ordered) -> Vec<bool> {
     let place: BTreeMap<&EntryId, usize> =
         map_of(ordered.entries.iter().enumerate().map(|(i, e)| (&e.id, i)));
@@ -105,8 +106,10 @@ fn effective(ordered: &Ordered) -> Vec<bool> {
             continue;
         }
         for hit in hits.iter().filter_map(|id| place.get(id)) {
-            let seen = ordered.seen.has(here, *hit);
-            if let (true, Some(flag)) = (seen, counts.get_mut(*hit)) {
+            let hit_entry = ordered.entries.get(*hit).map(|entry| &entry.what);
+            let numbered = matches!(hit_entry, Some(Event::Invoice(_)));
+            let may = ordered.seen.has(here, *hit) && !numbered;
+            if let (true, Some(flag)) = (may, counts.get_mut(*hit)) {
                 *flag = false;
             }
         }

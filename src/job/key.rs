@@ -1,11 +1,14 @@
 //! Which facts an entry states. Two entries that state the same fact can disagree.
 
+use std::cmp::Ordering;
+
 use crate::job::entry::{
-    AgainstLimit, DueKind, Ending, Event, PersonField, Reply, Scope, Side, VehicleField,
+    AgainstLimit, Consent, DueKind, Ending, Event, PersonField, Reply, Scope, Side,
+    ThicknessReading, VehicleField,
 };
 use crate::trade::answer::Answer;
 use crate::trade::diagnosis::Clue;
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::{After, Decision, Felt, Place};
 use crate::trade::runout::{Bound, Surface};
 use crate::trade::vehicle::{Axle, Corner};
@@ -60,8 +63,6 @@ pub enum Key {
     RotorFound(Corner, u8),
     /// The price.
     Price,
-    /// The invoice's number.
-    Invoice,
     /// The customer's answer.
     Consent(StepKey),
     /// A signature.
@@ -140,7 +141,6 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::FaceFound(found) => vec![Key::FaceFound(found.corner, found.run)],
         Event::RotorFound(found) => vec![Key::RotorFound(found.corner, found.run)],
         Event::Price(_) => vec![Key::Price],
-        Event::Invoice(_) => vec![Key::Invoice],
         Event::Consent(consent) if consent.scope == Scope::Extra => vec![Key::Extra(consent.step)],
         Event::Consent(consent) => vec![Key::Consent(consent.step)],
         Event::Signed(signed) => vec![Key::Signed(signed.step)],
@@ -168,7 +168,10 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::Erased(_)
         | Event::LetGo(_)
         | Event::Confirmation(_)
+        | Event::Invoice(_)
         | Event::Paid(_)
+        | Event::Refunded(_)
+        | Event::Discount(_)
         | Event::Photo(_)
         | Event::Voice(_)
         | Event::Note(..)
@@ -177,11 +180,47 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
     }
 }
 
+/// Whether of two values that cannot both be true the first holds until it is settled: it is the
+/// more careful one, or as careful and said later.
+pub(super) fn is_no_less_careful(next: &Event, kept: &Event) -> bool {
+    match care(next).cmp(&care(kept)) {
+        Ordering::Equal => finer(next, kept),
+        order => order == Ordering::Less,
+    }
+}
+
+/// The same of two values that only differ in a number: the lower limit, the thinner place, the
+/// higher drift, the lower amount.
+fn finer(next: &Event, kept: &Event) -> bool {
+    match (next, kept) {
+        (Event::Card(next), Event::Card(kept)) => match (&next.body, &kept.body) {
+            (CardBody::Play { most: next, .. }, CardBody::Play { most: kept, .. }) => {
+                next.length().mm() <= kept.length().mm()
+            }
+            // A default limit is the lower one where the page gives none (common practice).
+            _ => true,
+        },
+        (Event::Thickness(next), Event::Thickness(kept)) => {
+            let mm = |it: &ThicknessReading| it.thickness.as_ref().map(|it| it.length().mm());
+            mm(next) <= mm(kept)
+        }
+        (Event::RunoutLimit(next), Event::RunoutLimit(kept)) => {
+            next.most.length().mm() <= kept.most.length().mm()
+        }
+        (Event::Crept(.., next), Event::Crept(.., kept)) => kept.value() <= next.value(),
+        (Event::Consent(next), Event::Consent(kept)) => {
+            let minor = |it: &Consent| it.amount.as_ref().map(|amount| amount.minor);
+            minor(next) <= minor(kept)
+        }
+        _ => true,
+    }
+}
+
 /// How careful a value is: of two that cannot both be true, the smaller holds until it is settled.
 ///
 /// Loose beats tight, STOP beats WATCH, no beats yes, and the yes to a sign of the road test its
 /// no; what is wrong beats "not done", and that beats what is well.
-pub(super) fn care(what: &Event) -> u8 {
+fn care(what: &Event) -> u8 {
     match what {
         Event::Moved(moved) => moved.to as u8,
         Event::Also(_) => ItemState::Off as u8,

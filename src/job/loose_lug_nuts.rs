@@ -1,6 +1,7 @@
 //! Lug nuts that were found loose before driving: STOP until every nut of the vehicle was brought
 //! to its card, and then the decision is made again.
 
+use crate::job::conflict::is_contested;
 use crate::job::entry::Reply;
 use crate::job::key::Key;
 use crate::job::reason;
@@ -45,8 +46,8 @@ pub fn nuts_are_loose(sheet: &JobState) -> bool {
     found_loose(sheet) && !at_card
 }
 
-/// Whether a decision that stands rested on loose lug nuts that are loose no more, so that it is
-/// to be made again. What the customer agreed to stays as it was agreed.
+/// Whether a decision that stands rested on loose lug nuts that are loose no more, or had not seen
+/// what another phone read, so that it is to be made again. What the customer agreed to stays as it was agreed.
 pub fn is_to_be_judged_again(sheet: &JobState, corner: Corner, nth: u8) -> bool {
     let sign = reason::code(&Reason::MustNotDrive(StopSign::LooseWheelFasteners));
     let rested = sheet.decided_nth(corner, nth).is_some_and(|decided| {
@@ -54,5 +55,6 @@ pub fn is_to_be_judged_again(sheet: &JobState, corner: Corner, nth: u8) -> bool 
     });
     let agreed = sheet.consent(StepKey::at(Step::Agree, corner));
     let agreed = agreed.is_some_and(|consent| consent.yes);
-    rested && !agreed && !nuts_are_loose(sheet)
+    let nuts = rested && !nuts_are_loose(sheet);
+    !agreed && (nuts || is_contested(sheet, corner, nth))
 }

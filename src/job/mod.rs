@@ -1,5 +1,6 @@
 //! A job is the set of its entries and nothing else; the sheet is folded from them.
 
+pub mod account;
 mod act;
 mod again;
 pub mod agreed;
@@ -10,6 +11,7 @@ pub mod bill;
 pub mod book;
 pub mod caption;
 pub mod combined_steps;
+pub mod conflict;
 pub mod diagnosis;
 pub mod dial_setup;
 pub mod eased;

@@ -101,8 +101,14 @@ pub type Place = (Corner, SetName, u8);
 
 /// The push of a round that was begun: its pull was not read since.
 pub fn begun(sheet: &JobState, (corner, set, round): Place) -> Option<&Reading> {
-    let place = |side| sheet.place(&Key::Reading(corner, set, round, side));
+    let key = |side| Key::Reading(corner, set, round, side);
+    let place = |side| sheet.place(&key(side));
     let push = sheet.reading(corner, set, round, Side::Push)?;
+    // Another phone's push beside a whole reading does not begin it again.
+    let several = sheet.stated(&key(Side::Push)).nth(1).is_some();
+    if several && sheet.reading(corner, set, round, Side::Pull).is_some() {
+        return None;
+    }
     (place(Side::Pull) < place(Side::Push)).then_some(push)
 }
 

@@ -3,10 +3,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::entry::{
-    Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Event, Opened, Paid, Part,
-    PersonField, Photo, Price, Reading, Reply, Side, Signed, Slip, VehicleField,
+    Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Event, Opened, Part, PersonField,
+    Photo, Price, Reading, Reply, Side, Signed, Slip, VehicleField,
 };
-use crate::job::key::{Key, care};
+use crate::job::key::{Key, is_no_less_careful};
 use crate::job::problem::Problem;
 use crate::sorted::set_of;
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
@@ -14,9 +14,11 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemState, SetName, StepKey};
 
 mod bench;
+mod contested;
 mod ended;
 mod found;
 mod kept;
+mod money;
 mod proved;
 
 /// The state of a job.
@@ -119,8 +121,13 @@ impl JobState {
 
     /// The statement of a fact that holds: of several the most careful, then the latest.
     pub fn holds(&self, key: &Key) -> Option<&Entry> {
+        if let Key::Reading(corner, set, round, side) = key
+            && self.stated(key).nth(1).is_some()
+        {
+            return contested::reading(self, (*corner, *set, *round), *side);
+        }
         self.stated(key).reduce(|kept, next| {
-            if care(&next.what) <= care(&kept.what) {
+            if is_no_less_careful(&next.what, &kept.what) {
                 next
             } else {
                 kept
@@ -322,22 +329,6 @@ impl JobState {
             Some(Event::Price(price)) => Some(price),
             _ => None,
         }
-    }
-
-    /// The invoice's number.
-    pub fn invoice(&self) -> Option<&str> {
-        match self.fact(&Key::Invoice) {
-            Some(Event::Invoice(number)) => Some(number),
-            _ => None,
-        }
-    }
-
-    /// What came in, in the order in which it came.
-    pub fn payments(&self) -> impl Iterator<Item = (&Entry, &Paid)> {
-        self.counting().filter_map(|entry| match &entry.what {
-            Event::Paid(paid) => Some((entry, paid)),
-            _ => None,
-        })
     }
 
     /// The customer's answer at a step.

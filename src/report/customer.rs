@@ -20,6 +20,7 @@ use crate::trade::wheel_end::Sign;
 pub(super) fn page(told: &ReportContext) -> Vec<Block> {
     let now = standing::now(told.sheet, &told.plan);
     let mut blocks = vec![head(told, now), drawing(told)];
+    blocks.extend(super::conflict::notices(told));
     blocks.extend(due_items::left(told));
     for corner in told.corners() {
         blocks.extend(why(told, *corner));

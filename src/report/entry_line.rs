@@ -9,7 +9,7 @@ use crate::job::entry::{
     DialSetup, Due, Ended, Event, Moved, Quantity, Reading, Reply, Side, VehicleField,
 };
 use crate::job::manual_item::named;
-use crate::text::{self, Flow, Kept, Lang, Paper, ReportWord, Say, paper};
+use crate::text::{self, Flow, Kept, Lang, Paper, Pay, ReportWord, Say, paper};
 use crate::trade::answer::Answer;
 use crate::trade::damage::Damage;
 use crate::trade::diagnosis::Clue;
@@ -177,8 +177,23 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::FaceFound(found) => super::runout::found_line(told, found),
         Event::RotorFound(found) => super::thickness::found_line(told, found),
         Event::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
-        Event::Invoice(number) => labelled(ReportWord::InvoiceHead, number),
+        Event::Invoice(invoice) => super::invoice::line(told, invoice),
+        Event::Discount(discount) => {
+            let name = text::pay(lang, Pay::Discount);
+            format!(
+                "{name}: {} {}",
+                money(told.format, &discount.amount),
+                discount.reason
+            )
+        }
         Event::Paid(paid) => labelled(ReportWord::PaidHead, &paid_line(told, paid)),
+        Event::Refunded(paid) => {
+            format!(
+                "{}: {}",
+                text::pay(lang, Pay::Refunded),
+                paid_line(told, paid)
+            )
+        }
         Event::Consent(consent) => format!(
             "{}: {}",
             text::scope(lang, consent.scope),

@@ -10,10 +10,12 @@ mod block;
 pub mod budget;
 pub mod cards;
 pub mod cause;
+mod conflict;
 mod customer;
 mod due_items;
 mod entry_line;
 mod fasteners;
+mod invoice;
 mod kept;
 mod measured;
 mod missing;
@@ -42,7 +44,9 @@ mod undone;
 mod warning_lights;
 pub mod why;
 
+pub use bill::{part_name, warnings};
 pub use block::{Block, Size, Slip};
+pub use conflict::{ConflictText, conflict_texts, value_line};
 pub use due_items::retorque_sentence;
 pub use entry_line::item_name;
 pub use missing::not_proved;
@@ -109,6 +113,8 @@ pub struct Report {
     pub page_one: Vec<Block>,
     /// What is cut off page one and stays in the car, for whoever works on it next.
     pub tear_off: Option<Slip>,
+    /// Each invoice and credit note, on a page of its own.
+    pub invoices: Vec<Vec<Block>>,
     /// For the technician; begins on a new page.
     pub technician: Vec<Block>,
 }
@@ -121,6 +127,7 @@ impl Report {
             head: head(&told),
             page_one: customer::page(&told),
             tear_off: tear_off::tear_off(&told),
+            invoices: invoice::invoices(&told),
             technician: technician::pages(&told),
         }
     }

@@ -2,6 +2,7 @@
 
 use super::missing::missing;
 use super::warning_lights;
+use crate::job::conflict::is_contested;
 use crate::job::entry::{Consent, Due, DueKind, Ending, Event, Reply};
 use crate::job::proof::after;
 use crate::job::{JobState, Key, plan};
@@ -70,6 +71,14 @@ fn declined(sheet: &JobState) -> Now {
 
 /// What an end without a repair says: nothing was found where every corner was decided and none of them asks for more.
 pub fn nothing_wrong(sheet: &JobState) -> Now {
+    // A decision that had not seen another phone's reading says nothing of the car.
+    let contested = |corner: &Corner| {
+        let known = sheet.decided(*corner).map(|decided| decided.nth);
+        known.is_some_and(|nth| is_contested(sheet, *corner, nth))
+    };
+    if sheet.corners().iter().any(contested) {
+        return Now::Open;
+    }
     let decided = |corner: &Corner| sheet.decided(*corner).map(|decided| decided.decision);
     let worst = sheet
         .corners()

@@ -96,7 +96,8 @@ fn id(pen: &Pen, place: u16) -> EntryId {
 ///
 /// A tap may have written several entries; they are struck together, and with them what the tap
 /// itself had struck: a picture that another one replaced is there again. The tap that opened the
-/// job stays: without it there is no job to go back to.
+/// job stays: without it there is no job to go back to. A number that was given stays too: a credit
+/// note takes it back.
 pub fn undo(sheet: &JobState, device: &str) -> Option<Event> {
     let mine = |entry: &&Entry| entry.device == device;
     let strikes = |entry: &&Entry| matches!(entry.what, Event::Strike(_));
@@ -110,7 +111,10 @@ pub fn undo(sheet: &JobState, device: &str) -> Option<Event> {
         .filter(mine)
         .filter(|entry| tap_of(entry) == tap_of(last))
         .collect();
-    if tap.iter().any(|e| matches!(e.what, Event::Opened(_))) {
+    if tap
+        .iter()
+        .any(|e| matches!(e.what, Event::Opened(_) | Event::Invoice(_)))
+    {
         return None;
     }
     Some(Event::Strike(tap.iter().map(|e| e.id.clone()).collect()))

@@ -144,6 +144,7 @@ sentences! {
         ShopRecheck => "To be checked again",
         ShopWaiting => "Waiting for approval",
         ShopUnpaid => "Not paid",
+        ShopConflicts => "Recorded differently",
         ShopParts => "Parts and comebacks",
         ShopPartsSay =>
             "The share that comes back lies between the two ends, at 95 percent. Few jobs say little: the ends lie far apart.",

@@ -5,7 +5,9 @@
 //! here formats a quantity, a date or an amount; such values come in as text that is already
 //! formatted.
 
+mod account;
 mod book;
+mod conflict;
 mod consent;
 mod customer;
 mod desk;
@@ -31,9 +33,9 @@ mod thickness;
 mod verified;
 
 pub use self::{
-    book::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*, kept::*, ledger::*,
-    measure::*, mishap::*, paper::*, reading::*, reason::*, report::*, runout::*, say::*,
-    screen::*, step::*, thickness::*, verified::*,
+    account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
+    kept::*, ledger::*, measure::*, mishap::*, paper::*, reading::*, reason::*, report::*,
+    runout::*, say::*, screen::*, step::*, thickness::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
@@ -59,7 +61,7 @@ use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, PropertyClass, WrenchError,
 };
-use crate::trade::money::{AmountError, EstimateError, LineKind, TaxRounding};
+use crate::trade::money::{AmountError, BilledFor, EstimateError, LineKind, TaxRounding};
 use crate::trade::play;
 use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
@@ -244,6 +246,8 @@ spoken! {
     words::charge(charge: Charge) -> &'static str;
     /// What a line of an estimate is for.
     words::line_kind(kind: LineKind) -> &'static str;
+    /// What a part of an invoice is for.
+    words::billed_for(what: BilledFor) -> &'static str;
     /// Where the tax is rounded.
     words::tax_rounding(rounding: TaxRounding) -> &'static str;
     /// How money came in.

@@ -99,7 +99,7 @@ sentences! {
         NoPicture => "No photo",
         HandedOver => "Handed over",
         Problems => "To resolve",
-        TwoAnswers => "Recorded differently on two phones; the safer one counts here.",
+        TwoAnswers => "Recorded differently on two phones; the more careful one counts here.",
         Entries => "Entries",
         TakenBack => "Undone",
         Digest => "Digest",

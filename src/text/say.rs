@@ -196,7 +196,7 @@ sentences! {
             // Problems of a record.
             ProblemsTitle => "To resolve",
             ProblemConflict =>
-                "Two phones recorded two things. The safer one counts until you choose.",
+                "Two phones recorded two things. The more careful one counts until you choose.",
             ProblemMissing => "Some entries have not arrived. Import the file of the other phone.",
             ProblemLost => "This phone had more entries and lost them. Check every fastener.",
             ProblemUnknown => "Written by a newer version. It can be read here, not changed.",

@@ -64,7 +64,7 @@ told! {
         HandedOver => "the report was made from other entries than these",
         Reformatted => "reformatted by another program; no value changed",
         EntryUnknown(id: &'a str) => format!("entry {id} is of a newer kind and was not checked"),
-        ToldTwice => "two phones recorded one fact differently; the safer one counts",
+        ToldTwice => "two phones recorded one fact differently; the more careful one counts",
         NotChecked(id: &'a str) =>
             format!("entry {id} was not checked: what it saw is not all here"),
         OtherRules(rules: u32) =>

@@ -1,6 +1,7 @@
 //! Files of every version that was shipped: still read, and written again as they were.
 
 use super::*;
+use hubslate::job::account::account;
 
 #[test]
 fn the_file_of_version_1_is_still_read_and_written() {
@@ -119,6 +120,22 @@ fn a_file_with_what_the_shop_counts_is_still_read_and_written() {
     let sheet = fixture("job-1-shop");
     assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
+}
+
+#[test]
+fn a_file_with_an_invoice_and_its_credit_note_is_still_read_and_written() {
+    let sheet = fixture("job-1-money");
+    let account = account(&sheet);
+    let documents = account.documents.iter();
+    let documents: Vec<_> = documents
+        .map(|it| (it.number.as_str(), it.credits.as_deref(), it.gross()))
+        .collect();
+    let known = [("N0042", None, 22_200), ("N0043", Some("N0042"), -2_220)];
+    assert_eq!(documents, known);
+    // What was frozen is what the account asks for now, to the last cent of each rate.
+    assert_eq!(account.next_document(None), Ok(None));
+    assert_eq!((account.to_pay(), account.received()), (19_980, 19_980));
+    assert!(account.is_settled());
 }
 
 #[test]

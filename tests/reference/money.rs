@@ -14,6 +14,8 @@ pub fn computed(row: &Row) -> Option<Value> {
         quantity: decimal(line["quantity"].as_str().unwrap()),
         each: line["each"].as_i64().unwrap(),
         taxed: line["taxed"].as_bool().unwrap(),
+        rate: line["rate"].as_str().map(decimal),
+        corner: None,
     };
     let lines = row.input("lines").as_array().unwrap();
     let tax = TaxRule {

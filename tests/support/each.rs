@@ -7,11 +7,11 @@ use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
     AgainstLimit, Caption, Captioned, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
-    Due, DueKind, Ended, Ending, Entry, EntryId, Event, FaceFound, Gauging, HandedOver, Held, How,
-    Inputs, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Proved,
-    ReachFound, Reading, Reply, RotorFound, RunoutCard, RunoutReading, Scope, Setup, ShapeFound,
-    Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard, ThicknessReading,
-    VehicleField, Voice, WaveFound,
+    Discount, Due, DueKind, Ended, Ending, Entry, EntryId, Event, FaceFound, Gauging, HandedOver,
+    Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
+    Proved, ReachFound, Reading, Reply, RotorFound, RunoutCard, RunoutReading, Scope, Setup,
+    ShapeFound, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
+    ThicknessReading, VehicleField, Voice, WaveFound,
 };
 use hubslate::job::manual_item::Also;
 use hubslate::job::mishap::Mishap;
@@ -24,7 +24,9 @@ use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
 };
-use hubslate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
+use hubslate::trade::money::{
+    Billed, BilledFor, Invoice, Line, LineKind, TaxRounding, TaxRule, written_out,
+};
 use hubslate::trade::play::conformity::Judged;
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
@@ -499,6 +501,8 @@ pub fn between_shop_and_van() -> Vec<Event> {
         quantity: Decimal::parse("1.5").unwrap(),
         each: 9_500,
         taxed: true,
+        rate: Some(Decimal::parse("5.5").unwrap()),
+        corner: Some(FRONT_LEFT),
     };
     let shop = Shop {
         currency: "USD".to_owned(),
@@ -579,7 +583,15 @@ fn at_the_end() -> Vec<Event> {
                 }),
             ],
         }),
-        Event::Invoice("N0042".to_owned()),
+        Event::Invoice(Box::new(invoice())),
+        Event::Discount(Discount {
+            amount: parts::price(1_000, 0).repair,
+            reason: "waited an hour".to_owned(),
+        }),
+        Event::Refunded(Paid {
+            how: PaidHow::Cash,
+            amount: parts::price(600, 0).repair,
+        }),
         Event::Paid(Paid {
             how: PaidHow::Transfer,
             amount: parts::price(48_600, 9_500).repair,
@@ -592,4 +604,23 @@ fn at_the_end() -> Vec<Event> {
             charge: Some(Charge::Towed),
         }),
     ]
+}
+
+/// A credit note with all that one can have.
+fn invoice() -> Invoice {
+    let (lines, taxes) = written_out(&parts::estimate()).unwrap();
+    let part = Billed {
+        of: "019c6c21-0e76-762b-b33a-000000000001".to_owned(),
+        what: BilledFor::Repair,
+        corner: Some(FRONT_LEFT),
+        text: "hub".to_owned(),
+        lines,
+        taxes,
+    };
+    Invoice {
+        number: "N0043".to_owned(),
+        credits: Some("N0042".to_owned()),
+        currency: "USD".to_owned(),
+        parts: vec![part.reversed()],
+    }
 }

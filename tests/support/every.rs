@@ -21,11 +21,11 @@ use found::found;
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Caption, Captioned, Carried, Charge, Confirmation, Consent, DayTime, Decided, DialSetup, Due,
-    DueKind, Ended, Ending, Entry, EntryId, Event, Gauging, HandedOver, Held, How, Inputs, KitItem,
-    LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price, Quantity, Reading,
-    Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side, Signed, Slot, Stock,
-    ThicknessCard, ThicknessReading, Timestamp, VehicleField, Voice,
+    Caption, Captioned, Carried, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
+    Discount, Due, DueKind, Ended, Ending, Entry, EntryId, Event, Gauging, HandedOver, Held, How,
+    Inputs, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
+    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side,
+    Signed, Slot, Stock, ThicknessCard, ThicknessReading, Timestamp, VehicleField, Voice,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::manual_item::Also;
@@ -39,7 +39,9 @@ use hubslate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
     PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
 };
-use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
+use hubslate::trade::money::{
+    Billed, BilledFor, BilledLine, Estimate, Invoice, Line, LineKind, TaxRounding, TaxRule, TaxSum,
+};
 use hubslate::trade::play::{Decision, Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
@@ -285,18 +287,65 @@ fn told() -> impl Strategy<Value = Event> {
 fn estimate() -> impl Strategy<Value = Estimate> {
     let decimal = || typed_text().prop_map(|text| Decimal::parse(&text).unwrap());
     let kind = select(LineKind::ALL);
-    let line = (kind, text(), decimal(), any::<i64>(), any::<bool>()).prop_map(
-        |(kind, text, quantity, each, taxed)| Line {
+    let own = (option::of(decimal()), option::of(select(Corner::ALL)));
+    let line = (kind, text(), decimal(), any::<i64>(), any::<bool>(), own).prop_map(
+        |(kind, text, quantity, each, taxed, (rate, corner))| Line {
             kind,
             text,
             quantity,
             each,
             taxed,
+            rate,
+            corner,
         },
     );
     let tax = (decimal(), select(TaxRounding::ALL))
         .prop_map(|(percent, rounding)| TaxRule { percent, rounding });
     (vec(line, 0..4), option::of(tax)).prop_map(|(lines, tax)| Estimate { lines, tax })
+}
+
+fn invoice() -> impl Strategy<Value = Invoice> {
+    let decimal = || typed_text().prop_map(|text| Decimal::parse(&text).unwrap());
+    let sums = (any::<i64>(), any::<i64>());
+    let line = (
+        select(LineKind::ALL),
+        text(),
+        decimal(),
+        sums,
+        option::of(decimal()),
+    )
+        .prop_map(|(kind, text, quantity, (each, net), percent)| BilledLine {
+            kind,
+            text,
+            quantity,
+            each,
+            net,
+            percent,
+        });
+    let tax = (decimal(), any::<i64>(), any::<i64>()).prop_map(|(percent, net, tax)| TaxSum {
+        percent,
+        net,
+        tax,
+    });
+    let what = (select(BilledFor::ALL), option::of(select(Corner::ALL)));
+    let part = (text(), what, text(), vec(line, 0..3), vec(tax, 0..3)).prop_map(
+        |(of, (what, corner), text, lines, taxes)| Billed {
+            of,
+            what,
+            corner,
+            text,
+            lines,
+            taxes,
+        },
+    );
+    (text(), option::of(text()), text(), vec(part, 0..3)).prop_map(
+        |(number, credits, currency, parts)| Invoice {
+            number,
+            credits,
+            currency,
+            parts,
+        },
+    )
 }
 
 fn caption() -> impl Strategy<Value = Caption> {
@@ -335,7 +384,10 @@ fn worked() -> impl Strategy<Value = Event> {
                 })
             }
         ),
-        text().prop_map(Event::Invoice),
+        invoice().prop_map(|invoice| Event::Invoice(Box::new(invoice))),
+        (money(), text()).prop_map(|(amount, reason)| Event::Discount(Discount { amount, reason })),
+        (select(PaidHow::ALL), money())
+            .prop_map(|(how, amount)| Event::Refunded(Paid { how, amount })),
         (select(PaidHow::ALL), money()).prop_map(|(how, amount)| Event::Paid(Paid { how, amount })),
         consent().prop_map(Event::Consent),
         (step(), text()).prop_map(|(step, strokes)| Event::Signed(Signed { step, strokes })),

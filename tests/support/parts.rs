@@ -139,6 +139,8 @@ pub fn estimate() -> Estimate {
         quantity: Decimal::parse(quantity).unwrap(),
         each,
         taxed: true,
+        rate: None,
+        corner: None,
     };
     Estimate {
         lines: vec![

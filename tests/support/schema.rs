@@ -19,7 +19,7 @@ use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
 };
-use hubslate::trade::money::{LineKind, TaxRounding};
+use hubslate::trade::money::{BilledFor, LineKind, TaxRounding};
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
     Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place,
@@ -115,6 +115,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("kit_item", codes(KitItem::ALL)),
         ("left_out", codes(LeftOut::ALL)),
         ("limit_source", codes(LimitSource::ALL)),
+        ("billed_for", codes(BilledFor::ALL)),
         ("line_kind", codes(LineKind::ALL)),
         ("kind", codes(Kind::ALL)),
         ("log_kind", codes(LogKind::ALL)),
@@ -244,6 +245,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1-proved",
         "job-1-runout",
         "job-1-thickness",
+        "job-1-money",
         "job-1-shop",
     ] {
         fits(name, &read(&format!("tests/fixtures/{name}.json")));

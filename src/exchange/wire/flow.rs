@@ -2,8 +2,10 @@
 //! units, quantities as typed.
 
 use crate::exchange::json::{Form, Json, Out, form};
-use crate::job::entry::{Confirmation, DayTime, Held, Money, Shop, ShopRetorque, Slot, Template};
-use crate::trade::money::{Estimate, Line, TaxRule};
+use crate::job::entry::{
+    Confirmation, DayTime, Discount, Held, Money, Shop, ShopRetorque, Slot, Template,
+};
+use crate::trade::money::{Billed, BilledLine, Estimate, Invoice, Line, TaxRule, TaxSum};
 
 form!(Money { minor, currency });
 form!(Estimate { lines, tax });
@@ -12,8 +14,34 @@ form!(Line {
     text,
     quantity,
     each,
-    taxed
+    taxed,
+    rate,
+    corner
 });
+form!(TaxSum { percent, net, tax });
+form!(Invoice {
+    number,
+    credits,
+    currency,
+    parts
+});
+form!(Billed {
+    of,
+    what,
+    corner,
+    text,
+    lines,
+    taxes
+});
+form!(BilledLine {
+    kind,
+    text,
+    quantity,
+    each,
+    net,
+    percent
+});
+form!(Discount { amount, reason });
 form!(TaxRule { percent, rounding });
 
 form!(Slot { day, time, van });
@@ -47,6 +75,16 @@ impl Form for DayTime {
 
     fn write(&self, out: &mut Out) {
         out.text(&self.to_string());
+    }
+}
+
+impl Form for Box<Invoice> {
+    fn read(json: &Json<'_>) -> Option<Self> {
+        Invoice::read(json).map(Self::new)
+    }
+
+    fn write(&self, out: &mut Out) {
+        Invoice::write(self, out);
     }
 }
 

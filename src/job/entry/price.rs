@@ -30,7 +30,16 @@ words! {
     }
 }
 
-/// Money that came in.
+/// Less than was agreed, without another answer of the customer.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Discount {
+    /// How much less, tax contained.
+    pub amount: Money,
+    /// Why, in words; may be empty.
+    pub reason: String,
+}
+
+/// Money that came in, or went back.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Paid {
     /// How.

@@ -37,6 +37,20 @@ impl JobState {
         unseen.next().is_none()
     }
 
+    /// The entries that an entry had seen, and those that had seen it.
+    pub(in crate::job) fn before_and_after<'a>(
+        &'a self,
+        entry: &'a Entry,
+    ) -> [BTreeSet<&'a EntryId>; 2] {
+        let mut after = BTreeSet::from([&entry.id]);
+        for one in &self.entries {
+            if one.after.iter().any(|id| after.contains(id)) {
+                after.insert(&one.id);
+            }
+        }
+        [self.seen_by(entry), after]
+    }
+
     /// Everything that an entry had seen: what it names, and what that had seen.
     fn seen_by<'a>(&'a self, entry: &'a Entry) -> BTreeSet<&'a EntryId> {
         let mut seen: BTreeSet<&EntryId> = set_of(entry.after.iter());

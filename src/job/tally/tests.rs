@@ -103,6 +103,8 @@ fn labour_lines_are_read_as_hours() {
         quantity: Decimal::parse(quantity).unwrap(),
         each: 9_000,
         taxed: false,
+        rate: None,
+        corner: None,
     };
     let sold = |lines: Vec<Line>| {
         let money = Money {

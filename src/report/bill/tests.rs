@@ -8,12 +8,12 @@
 use super::super::tests::{never_says, report, says, told};
 use super::super::{Reader, Report, sample};
 use super::*;
-use crate::job::entry::{Charge, Event, PaidHow, Price, Reply};
+use crate::job::entry::{Charge, Consent, Event, How, PaidHow, Price, Reply, Scope};
 use crate::text::Lang;
 use crate::trade::answer::Answer;
-use crate::trade::money::{LineKind, TaxRounding, TaxRule};
+use crate::trade::money::{Invoice, LineKind, TaxRounding, TaxRule};
 use crate::trade::play::{Decision, Felt};
-use crate::trade::wheel_end::{Check, Choice, ItemKind, ItemState};
+use crate::trade::wheel_end::{Check, Choice, ItemKind, ItemState, Step, StepKey};
 use crate::units::{Decimal, DecimalMark, Format, System};
 
 const COMMA: Format = Format {
@@ -37,6 +37,8 @@ fn line(kind: LineKind, text: &str, quantity: &str, each: i64) -> Line {
         quantity: decimal(quantity),
         each,
         taxed: true,
+        rate: None,
+        corner: None,
     }
 }
 
@@ -62,9 +64,24 @@ fn price() -> Price {
 #[test]
 fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
     let mut job = sample::finished(None);
+    let step = StepKey::at(Step::Agree, sample::AT);
     job.tap(vec![
         Event::Price(price()),
-        Event::Invoice("N0042".to_owned()),
+        Event::Consent(Consent {
+            step,
+            scope: Scope::Repair,
+            yes: true,
+            how: How::Written,
+            amount: Some(euro(36_295)),
+        }),
+    ]);
+    let invoice = account(&job.sheet()).next_document(None).unwrap();
+    let invoice = Invoice {
+        number: "N0042".to_owned(),
+        ..invoice.unwrap()
+    };
+    job.tap(vec![
+        Event::Invoice(Box::new(invoice)),
         Event::Paid(Paid {
             how: PaidHow::Cash,
             amount: euro(36_295),
@@ -93,6 +110,19 @@ fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
         "57,95\u{a0}EUR",
     ] {
         assert!(after.iter().any(|it| it == text), "{text}: {after:?}");
+    }
+    let invoice = texts(&report.invoices[0]);
+    for text in [
+        "Invoice N0042",
+        "Repair, front left, Hub",
+        "19\u{a0}%",
+        "305,00\u{a0}EUR",
+        "Tax, 19\u{a0}% of 305,00\u{a0}EUR",
+        "57,95\u{a0}EUR",
+        "362,95\u{a0}EUR",
+        "0,00\u{a0}EUR",
+    ] {
+        assert!(invoice.iter().any(|it| it == text), "{text}: {invoice:?}");
     }
     for text in ["362,95\u{a0}EUR", "N0042"] {
         assert!(page.iter().any(|it| it == text), "{text}: {page:?}");
@@ -152,15 +182,15 @@ fn a_part_that_does_not_match_is_not_to_be_paid() {
     for answer in [Answer::Yes, Answer::NotDone] {
         compared(&mut job, answer);
         never_says(&page(&job), &[WRONG]);
-        assert!(to_pay(&job.sheet()).is_some());
+        assert_eq!(account(&job.sheet()).agreed(), 48_050);
     }
     compared(&mut job, Answer::No);
     says(&page(&job), &[WRONG, "You do not pay for it."]);
     never_says(&page(&job), &["Total to pay", "Still to pay"]);
-    assert_eq!(to_pay(&job.sheet()), None);
+    assert_eq!(account(&job.sheet()).to_pay(), 0);
     job.ended(Ending::LeftUnfinished, Some(Charge::WeComeBack));
     says(&page(&job), &[WRONG, "No payment for it is due yet."]);
-    assert_eq!(to_pay(&job.sheet()), None);
+    assert_eq!(account(&job.sheet()).to_pay(), 0);
 }
 
 #[test]

@@ -58,6 +58,13 @@ pub fn finished(practice: Option<&str>) -> Job {
 /// It knocks; the customer said no; all was put back.
 pub fn declined_stop() -> Job {
     let mut job = packed(None, play_card("0.05"));
+    job.tap(vec![Event::Consent(Consent {
+        step: StepKey::once(Step::TeardownYes),
+        scope: Scope::Teardown,
+        yes: true,
+        how: How::Spoken,
+        amount: Some(euro(9_000)),
+    })]);
     measured(
         &mut job,
         Felt::Knocks,

@@ -5,7 +5,7 @@ use crate::job::entry::{
 };
 use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
-use crate::trade::money::{LineKind, TaxRounding};
+use crate::trade::money::{BilledFor, LineKind, TaxRounding};
 use crate::trade::play::Felt;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -324,6 +324,15 @@ pub(in crate::text) fn tax_rounding(rounding: TaxRounding) -> &'static str {
     match rounding {
         TaxRounding::Line => "On each line",
         TaxRounding::Total => "On the sum",
+    }
+}
+
+pub(in crate::text) const fn billed_for(what: BilledFor) -> &'static str {
+    match what {
+        BilledFor::Repair => "Repair",
+        BilledFor::Inspection => "Inspection and reassembly",
+        BilledFor::Further => "Further work",
+        BilledFor::Discount => "Discount",
     }
 }
 

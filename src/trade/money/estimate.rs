@@ -1,8 +1,11 @@
 //! An estimate in lines: what each comes to, the tax, and the sum to be agreed to.
 //!
-//! Everything is reckoned in whole numbers. A half rounds away from zero, as an invoice is
-//! commonly rounded; where the tax is rounded, by line or on the sum, the shop says.
+//! Everything is computed in whole numbers. A half rounds away from zero, as an invoice is
+//! commonly rounded; where the tax is rounded, by line or on the sum of each rate, the shop says.
 
+use std::collections::BTreeMap;
+
+use crate::trade::vehicle::Corner;
 use crate::units::Decimal;
 use crate::words;
 
@@ -18,7 +21,7 @@ words! {
     pub enum TaxRounding {
         /// On each line, and the rounded amounts are added.
         Line = "line",
-        /// Once, on the sum of what is taxed.
+        /// Once for each rate, on the sum of what is taxed at it.
         Total = "total",
     }
 }
@@ -36,6 +39,10 @@ pub struct Line {
     pub each: i64,
     /// Whether tax is added.
     pub taxed: bool,
+    /// Another rate than the estimate's, in percent as typed.
+    pub rate: Option<Decimal>,
+    /// The wheel end it is for, where it is not for all of them.
+    pub corner: Option<Corner>,
 }
 
 /// The tax of the shop.
@@ -54,6 +61,17 @@ pub struct Estimate {
     pub lines: Vec<Line>,
     /// The tax, if the shop adds one.
     pub tax: Option<TaxRule>,
+}
+
+/// What is taxed at one rate, in minor units.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct TaxSum {
+    /// The rate in percent, as typed.
+    pub percent: Decimal,
+    /// What is taxed, before tax.
+    pub net: i64,
+    /// The tax on it.
+    pub tax: i64,
 }
 
 /// What an estimate comes to, in minor units.
@@ -86,13 +104,13 @@ pub enum EstimateError {
 }
 
 /// A decimal number as a whole number over a power of ten.
-struct Exact {
+pub(super) struct Exact {
     figures: i128,
     places: u32,
 }
 
 impl Exact {
-    fn of(decimal: &Decimal) -> Self {
+    pub(super) fn of(decimal: &Decimal) -> Self {
         let figures: String = decimal
             .as_typed()
             .chars()
@@ -108,13 +126,44 @@ impl Exact {
 
     /// `amount` times this, over a further power of ten, a half away from zero.
     fn share(&self, amount: i64, further: u32) -> Result<i64, EstimateError> {
-        let product = i128::from(amount)
-            .checked_mul(self.figures)
-            .ok_or(EstimateError::TooLarge)?;
         let size = 10_i128.pow(self.places + further);
-        let rounded = (product.abs() + size / 2) / size * product.signum();
-        i64::try_from(rounded).map_err(|_| EstimateError::TooLarge)
+        rounded(amount, self.figures, size)
     }
+
+    /// The tax within an amount that contains it: `amount · p / (100 + p)`.
+    pub(super) fn contained(&self, amount: i64) -> Result<i64, EstimateError> {
+        rounded(amount, self.figures, self.hundred() + self.figures)
+    }
+
+    /// A hundred percent, in these places.
+    fn hundred(&self) -> i128 {
+        100 * 10_i128.pow(self.places)
+    }
+
+    fn is_a_rate(&self) -> bool {
+        0 <= self.figures && self.figures <= self.hundred()
+    }
+
+    /// The same for every way in which one number can be typed.
+    fn key(&self) -> (i128, u32) {
+        let (mut figures, mut places) = (self.figures, self.places);
+        while 0 < places && figures % 10 == 0 {
+            (figures, places) = (figures / 10, places - 1);
+        }
+        (figures, places)
+    }
+}
+
+/// `amount · part / of`, a half away from zero.
+pub(super) fn rounded(amount: i64, part: i128, of: i128) -> Result<i64, EstimateError> {
+    let product = i128::from(amount)
+        .checked_mul(part)
+        .ok_or(EstimateError::TooLarge)?;
+    let size = product.abs();
+    // Rounded without doubling, which could leave the range.
+    let up = i128::from(of - size % of <= size % of);
+    let whole = (size / of + up) * product.signum();
+    i64::try_from(whole).map_err(|_| EstimateError::TooLarge)
 }
 
 /// What a line comes to before tax, in minor units: quantity times price.
@@ -127,35 +176,27 @@ pub fn line_amount(line: &Line) -> Result<i64, EstimateError> {
 
 /// What an estimate comes to.
 ///
-/// `net = Σ round(quantity · each)`; `tax = Σ round(line · percent / 100)` by line, or
-/// `round(Σ line · percent / 100)` on the total, over the lines that are taxed.
+/// `net = Σ round(quantity · each)`; for each rate `tax = Σ round(line · percent / 100)` by line, or
+/// `round(Σ line · percent / 100)` on the total, over the lines that are taxed at it.
 ///
 /// # Errors
 /// The [`EstimateError`] for which there is no sum.
 ///
 /// # Source
 /// Commercial rounding, a half away from zero: common practice, no source; checked against
-/// Python's `decimal` in `tests/reference/13_money.json`.
+/// Python's `decimal` in `tests/reference/13_money.json` and over made jobs in `tests/money.rs`.
 pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateError> {
     if estimate.lines.is_empty() {
         return Err(EstimateError::Empty);
     }
-    let mut amounts = Vec::new();
     for (at, line) in estimate.lines.iter().enumerate() {
         if Exact::of(&line.quantity).figures <= 0 {
             return Err(EstimateError::Quantity { line: at + 1 });
         }
-        amounts.push((line_amount(line)?, line.taxed));
     }
-    let net = sum(amounts.iter().map(|(amount, _)| *amount))?;
-    let taxed = amounts
-        .iter()
-        .filter(|(_, t)| *t)
-        .map(|(amount, _)| *amount);
-    let tax = match &estimate.tax {
-        Some(rule) => tax(rule, taxed)?,
-        None => 0,
-    };
+    let amounts: Result<Vec<i64>, EstimateError> = estimate.lines.iter().map(line_amount).collect();
+    let net = sum(amounts?.into_iter())?;
+    let tax = sum(taxes(estimate)?.iter().map(|it| it.tax))?;
     let gross = sum([net, tax].into_iter())?;
     if gross < 0 {
         return Err(EstimateError::BelowNothing);
@@ -163,19 +204,78 @@ pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateError> {
     Ok(Totals { net, tax, gross })
 }
 
-fn tax(rule: &TaxRule, taxed: impl Iterator<Item = i64>) -> Result<i64, EstimateError> {
-    let percent = Exact::of(&rule.percent);
-    if percent.figures < 0 || percent.figures > 100 * 10_i128.pow(percent.places) {
+/// What is taxed and its tax, added up by rate, in the order in which the rates come.
+#[derive(Default)]
+pub(super) struct ByRate {
+    sums: Vec<TaxSum>,
+    places: BTreeMap<(i128, u32), usize>,
+}
+
+impl ByRate {
+    pub(super) fn add(&mut self, one: TaxSum) -> Result<(), EstimateError> {
+        let key = Exact::of(&one.percent).key();
+        let place = *self.places.entry(key).or_insert(self.sums.len());
+        match self.sums.get_mut(place) {
+            Some(it) => {
+                it.net = sum([it.net, one.net].into_iter())?;
+                it.tax = sum([it.tax, one.tax].into_iter())?;
+            }
+            None => self.sums.push(one),
+        }
+        Ok(())
+    }
+
+    pub(super) fn into_sums(self) -> Vec<TaxSum> {
+        self.sums
+    }
+}
+
+/// The rate at which a line of an estimate is taxed, if it is.
+pub fn rate<'a>(estimate: &'a Estimate, line: &'a Line) -> Option<&'a Decimal> {
+    let usual = estimate.tax.as_ref().map(|rule| &rule.percent);
+    line.rate.as_ref().or(usual).filter(|_| line.taxed)
+}
+
+/// What is taxed at each rate, and the tax on it, in the order in which the lines have them.
+///
+/// # Errors
+/// [`EstimateError::Tax`] for a rate below zero or above a hundred percent, and
+/// [`EstimateError::TooLarge`].
+pub fn taxes(estimate: &Estimate) -> Result<Vec<TaxSum>, EstimateError> {
+    let by_line = estimate.tax.as_ref().map(|rule| rule.rounding) == Some(TaxRounding::Line);
+    let mut all = ByRate::default();
+    for line in &estimate.lines {
+        let Some(percent) = rate(estimate, line) else {
+            continue;
+        };
+        let exact = Exact::of(percent);
+        if !exact.is_a_rate() {
+            return Err(EstimateError::Tax);
+        }
+        let net = line_amount(line)?;
+        let tax = if by_line { exact.share(net, 2)? } else { 0 };
+        let percent = percent.clone();
+        all.add(TaxSum { percent, net, tax })?;
+    }
+    let mut all = all.into_sums();
+    if !by_line {
+        for it in &mut all {
+            it.tax = Exact::of(&it.percent).share(it.net, 2)?;
+        }
+    }
+    Ok(all)
+}
+
+/// The tax within an amount that contains it, rounded once: `gross · p / (100 + p)`.
+///
+/// # Errors
+/// [`EstimateError::Tax`] for a rate below zero or above a hundred percent.
+pub fn contained_tax(gross: i64, percent: &Decimal) -> Result<i64, EstimateError> {
+    let exact = Exact::of(percent);
+    if !exact.is_a_rate() {
         return Err(EstimateError::Tax);
     }
-    match rule.rounding {
-        TaxRounding::Line => {
-            let each: Result<Vec<i64>, EstimateError> =
-                taxed.map(|amount| percent.share(amount, 2)).collect();
-            sum(each?.into_iter())
-        }
-        TaxRounding::Total => percent.share(sum(taxed)?, 2),
-    }
+    exact.contained(gross)
 }
 
 fn sum(mut amounts: impl Iterator<Item = i64>) -> Result<i64, EstimateError> {
@@ -205,6 +305,8 @@ mod tests {
             quantity: decimal(quantity),
             each,
             taxed: true,
+            rate: None,
+            corner: None,
         }
     }
 
@@ -243,6 +345,33 @@ mod tests {
         assert_eq!(totals(&both), Ok(Totals { net, tax, gross }));
         let untaxed = Estimate { tax: None, ..both };
         assert_eq!(totals(&untaxed).map(|it| it.tax), Ok(0));
+    }
+
+    #[test]
+    fn each_rate_has_its_own_sum_whatever_zeros_it_was_typed_with() {
+        let at = |rate: &str| Line {
+            rate: Some(decimal(rate)),
+            ..line("1", 1005)
+        };
+        let lines = vec![line("1", 1000), at("7.5"), at("7.50"), at("10.0")];
+        let all = taxes(&estimate(lines, "10", TaxRounding::Total)).unwrap();
+        let sums = all.iter().map(|it| (it.percent.as_typed(), it.net, it.tax));
+        // 2005 at 10 % are 200.5; 2010 at 7.5 % are 150.75.
+        assert_eq!(
+            sums.collect::<Vec<_>>(),
+            [("10", 2005, 201), ("7.5", 2010, 151)]
+        );
+        let wrong = estimate(vec![at("100.1")], "10", TaxRounding::Total);
+        assert_eq!(totals(&wrong), Err(EstimateError::Tax));
+    }
+
+    #[test]
+    fn a_contained_tax_is_rounded_once() {
+        assert_eq!(contained_tax(11_900, &decimal("19")), Ok(1_900));
+        // 1000 · 8.25 / 108.25 = 76.2…; 21 · 5 / 105 = 1.
+        assert_eq!(contained_tax(1_000, &decimal("8.25")), Ok(76));
+        assert_eq!(contained_tax(-21, &decimal("5")), Ok(-1));
+        assert_eq!(contained_tax(0, &decimal("0")), Ok(0));
     }
 
     #[test]

@@ -10,6 +10,7 @@ use crate::text::{self, Lang, Say};
 use crate::ui::at::StepContext;
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::route::Route;
+use crate::ui::screens::conflicts;
 use crate::ui::state::{App, Keeping, Open};
 use crate::ui::view::prelude::*;
 use crate::ui::work::progress;
@@ -83,8 +84,8 @@ pub fn of_record(open: &Open, lang: Lang) -> Node {
         (sheet.is_open_again(), text::open_again(lang)),
     ];
     let said = said.into_iter().filter(|(holds, _)| *holds);
-    said.map(|(_, said)| view! { <p class="banner" role="alert">{said}</p> })
-        .collect_view()
+    let said = said.map(|(_, said)| view! { <p class="banner" role="alert">{said}</p> });
+    view! { {said.collect_view()} {conflicts::way(open, lang)} }
 }
 
 /// Whether the last tap is kept, in a word; silent while all is well.

@@ -3,6 +3,7 @@
 //! While it is shown nothing else can be reached but the work, and that only by holding a key.
 
 use crate::drawing::corner as vehicle;
+use crate::job::account::{Offer, offer};
 use crate::job::agreed::agreed_with;
 use crate::job::entry::{Consent, Event, How, Money, PersonField, Scope};
 use crate::platform::clock;
@@ -62,7 +63,11 @@ pub fn consent(at: &StepContext) -> Node {
             None => inspection::first(at, asking),
         };
     }
-    asking(at, price.map(|price| price.repair.clone()))
+    match at.corner().map(|corner| offer(at.sheet(), corner)) {
+        Some(Offer::Amount(amount)) => asking(at, Some(amount)),
+        Some(Offer::NotDivided) => inspection::divided(at, asking),
+        Some(Offer::None) | None => asking(at, None),
+    }
 }
 
 fn asking(at: &StepContext, amount: Option<Money>) -> Node {

@@ -9,7 +9,7 @@ use crate::job::picture::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
 use crate::report::{item_name, must_not_drive, not_proved, nothing_wrong, warning_light_lines};
-use crate::text::{self, Now, Say};
+use crate::text::{self, Now, Pay, Say};
 use crate::trade::play::Decision;
 use crate::trade::wheel_end::{Form, NotDoneReason, Phase, Step, StepKey, StepSpec};
 use crate::ui::at::StepContext;
@@ -49,10 +49,17 @@ pub fn report(at: &StepContext) -> Node {
         view! { <p class="closing__ready">{at.say(Say::ReportReady)}</p> },
         view! {
             {key(Look::Primary, at.text().primary, move || keep_beside(&here))}
+            {payment(at)}
             {see(at.app, &at.open)}
             {exports(at.app, &at.open)}
         },
     )
+}
+
+/// The way to what is to pay.
+fn payment(at: &StepContext) -> Node {
+    let hash = Route::Bill(at.open.log.0.clone()).to_hash();
+    link(Look::Plain, text::pay(at.lang, Pay::ToPayment), hash)
 }
 
 /// See it, print it, take it along as a file.
@@ -314,6 +321,7 @@ fn over(at: &StepContext, ending: Ending) -> Node {
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
+        {payment(at)}
         {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
         {ways_out(at.app, &at.open)}
     };

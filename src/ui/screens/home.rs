@@ -229,6 +229,8 @@ fn stands(job: &Summary, lang: Lang) -> Option<Node> {
     let word = stop.then(|| text::decision(lang, Decision::Stop).to_owned());
     let said: Vec<String> = word.into_iter().chain(loose).collect();
     let sign = stop.then(|| drawn(&mark(Decision::Stop).drawing(), "", "job__mark"));
+    let differs = (job.conflicts > 0).then(|| text::values_differ(lang, job.conflicts));
+    let said: Vec<String> = said.into_iter().chain(differs).collect();
     (!said.is_empty()).then(|| view! { <b class="job__loose">{sign} {said.join(" · ")}</b> })
 }
 

@@ -1,7 +1,7 @@
 //! The price of the inspection, asked before the customer is, where nobody has given it.
 
 use crate::job::entry::{Event, Money, Price};
-use crate::text::{self, Customer, Desk, Say};
+use crate::text::{self, Customer, Desk, Pay, Say};
 use crate::trade::money::{AmountError, minor_digits, parse_minor};
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
@@ -20,6 +20,47 @@ pub fn first(at: &StepContext, asking: fn(&StepContext, Option<Money>) -> Node) 
         None => price(&here, given),
     })
     .into_node()
+}
+
+/// What one wheel end of several costs, where the price does not say: it is typed first, and shown to
+/// the customer as what is asked for.
+pub fn divided(at: &StepContext, asking: fn(&StepContext, Option<Money>) -> Node) -> Node {
+    let given = RwSignal::new(None::<Money>);
+    let here = at.clone();
+    (move || match given.get() {
+        Some(amount) => asking(&here, Some(amount)),
+        None => part(&here, given),
+    })
+    .into_node()
+}
+
+fn part(at: &StepContext, given: RwSignal<Option<Money>>) -> Node {
+    let known = at.sheet().price().map(|price| &price.repair.currency);
+    let currency = known.cloned().unwrap_or_default();
+    let (drafts, lang) = (Drafts::of(at), at.lang);
+    let typed = drafts.text("corner_price", "");
+    let slip = RwSignal::new(None::<AmountError>);
+    let label = text::amount_in(lang, at.say(Say::RepairPrice), &currency);
+    let save = move || match parse_minor(&typed.get_untracked(), minor_digits(&currency)) {
+        Err(wrong) => slip.set(Some(wrong)),
+        Ok(minor) => {
+            let currency = currency.clone();
+            given.set(Some(Money { minor, currency }));
+        }
+    };
+    let refused = move || slip.get().map(|slip| text::amount_slip(lang, slip));
+    let pay = |say| text::pay(lang, say);
+    instead(
+        at,
+        view! {
+            <p>{pay(Pay::ForThisOne)}</p>
+            {Field::decimal("corner_price", typed).show(label, "", drafts, save.clone())}
+        },
+        view! {
+            <p class="slip" role="alert">{refused}</p>
+            {key(Look::Primary, pay(Pay::Ask), save)}
+        },
+    )
 }
 
 fn price(at: &StepContext, given: RwSignal<Option<Option<Money>>>) -> Node {

@@ -8,6 +8,7 @@ mod book;
 mod cards;
 mod cause;
 mod closing;
+pub mod conflicts;
 mod decide;
 mod dial_setup;
 mod first;

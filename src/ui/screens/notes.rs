@@ -18,6 +18,7 @@ use crate::ui::parts::picks::toggle;
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::talk::talk;
 use crate::ui::route::Route;
+use crate::ui::screens::conflicts::open_conflicts;
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
@@ -30,10 +31,14 @@ pub fn notes(app: App) -> Node {
             return ().into_node();
         };
         addresses.read(app, &open);
-        let problems = open.sheet.problems().iter().map(|problem| {
+        let problems = open.sheet.problems().iter();
+        // Values that differ stand above, each with its keys.
+        let problems = problems.filter(|it| !matches!(it, Problem::Disagree(_)));
+        let any = problems.clone().next().is_some();
+        let problems = problems.map(|problem| {
             view! { <li>{text::say(lang, problem_text(problem))}</li> }
         });
-        let (problems, any) = (problems.collect_view(), !open.sheet.problems().is_empty());
+        let problems = problems.collect_view();
         let told = open.sheet.counting().filter_map(|entry| match &entry.what {
             Event::Note(step, note) => Some(typed(lang, *step, note.clone())),
             Event::Voice(voice) => Some(spoken(lang, voice, addresses)),
@@ -47,6 +52,7 @@ pub fn notes(app: App) -> Node {
             <main class="desk notes">
                 <h1>{text::say(lang, Say::NotesTitle)}</h1>
                 {banners(app)}
+                {open_conflicts(app, &open)}
                 {any.then(|| view! { <h2>{text::say(lang, Say::ProblemsTitle)}</h2> })}
                 <ul class="notes__list">{problems}</ul>
                 {(!open.sheet.read_only()).then(|| another(app, &open))}

@@ -1,7 +1,7 @@
 //! The report on the screen, as it is printed: one small match over its blocks.
 
 use crate::report::{Block, Head, Report, Size, Slip};
-use crate::text::{self, Lang, ReportWord};
+use crate::text::{self, Lang, Pay, ReportWord};
 use crate::ui::parts::bytes::Addresses;
 use crate::ui::parts::picture::inserted;
 use crate::ui::view::prelude::*;
@@ -12,10 +12,19 @@ pub fn document(report: Report, lang: Lang, photo: Addresses) -> Node {
         head,
         page_one,
         tear_off: slip,
+        invoices,
         technician,
     } = report;
     let (customer, pages) = (head.customer.clone(), head.technician.clone());
     let (for_customer, for_technician) = (customer.clone(), pages.clone());
+    let invoices = invoices.into_iter().map(|page| {
+        let label = text::pay(lang, Pay::Invoice);
+        view! {
+            <section class="report__part report__part--invoice" aria-label=label>
+                {blocks(page, lang, photo)}
+            </section>
+        }
+    });
     let (top, again) = (banner(&head), practice(&head));
     let foot = foot(&head);
     view! {
@@ -26,6 +35,7 @@ pub fn document(report: Report, lang: Lang, photo: Addresses) -> Node {
                 {blocks(page_one, lang, photo)}
             </section>
             {slip.map(tear_off)}
+            {invoices.collect_view()}
             <section class="report__part report__part--technician" aria-label=for_technician>
                 <h2 class="report__audience">{pages}</h2>
                 {again}

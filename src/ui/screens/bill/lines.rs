@@ -3,14 +3,16 @@
 use leptos::task::spawn_local;
 
 use super::{Bill, template};
+use crate::job::account::account;
 use crate::job::bill::priced;
 use crate::job::entry::{Event, Price};
 use crate::sorted::Sorted;
-use crate::text::{self, Desk, ReportWord};
+use crate::text::{self, Desk, Pay, ReportWord};
 use crate::trade::money::{
     AmountError, Estimate, EstimateError, Line, LineKind, TaxRule, Totals, line_amount,
-    parse_minor, plain, totals,
+    parse_minor, plain, taxes, totals,
 };
+use crate::trade::vehicle::Corner;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
@@ -29,6 +31,7 @@ enum Slip {
 pub(super) fn lines(bill: &Bill) -> Node {
     let price = bill.open.sheet.price();
     let estimate = price.and_then(|price| price.estimate.as_ref());
+    let agreed = account(&bill.open.sheet).agreed() > 0;
     let body = match estimate {
         Some(estimate) => written_out(bill, estimate),
         None => not_yet(bill, price),
@@ -36,6 +39,7 @@ pub(super) fn lines(bill: &Bill) -> Node {
     view! {
         <section class="bill__part">
             <h2>{bill.desk(Desk::BillLines)}</h2>
+            {agreed.then(|| view! { <p class="hint">{text::pay(bill.lang, Pay::LinesFrozen)}</p> })}
             {body}
             {next_line(bill)}
         </section>
@@ -61,6 +65,10 @@ fn row(bill: &Bill, estimate: &Estimate, place: usize, line: &Line) -> Node {
         "" => text::line_kind(bill.lang, line.kind).to_owned(),
         text => text.to_owned(),
     };
+    let name = match line.corner {
+        Some(corner) => text::step_at(bill.lang, &name, corner),
+        None => name,
+    };
     let quantity = bill.fmt.marked(line.quantity.as_typed());
     let times = text::times(bill.lang, &quantity, &bill.amount(line.each));
     let comes_to = line_amount(line)
@@ -84,13 +92,20 @@ fn row(bill: &Bill, estimate: &Estimate, place: usize, line: &Line) -> Node {
 }
 
 fn foot(bill: &Bill, estimate: &Estimate, sums: Totals) -> Node {
-    let tax = estimate.tax.as_ref().map(|tax| {
-        let percent = bill.fmt.marked(tax.percent.as_typed());
+    let by_rate = taxes(estimate).unwrap_or_default();
+    let any = estimate.tax.is_some() || !by_rate.is_empty();
+    let tax = any.then(|| {
+        let rates = by_rate.iter().map(|it| {
+            let percent = bill.fmt.marked(it.percent.as_typed());
+            view! {
+                <dt>{text::tax_of(bill.lang, &percent)}</dt>
+                <dd>{bill.amount(it.tax)}</dd>
+            }
+        });
         view! {
             <dt>{bill.word(ReportWord::BeforeTax)}</dt>
             <dd>{bill.amount(sums.net)}</dd>
-            <dt>{text::tax_of(bill.lang, &percent)}</dt>
-            <dd>{bill.amount(sums.tax)}</dd>
+            {rates.collect_view()}
         }
     });
     view! {
@@ -163,17 +178,20 @@ fn next_line(bill: &Bill) -> Node {
     let [words, quantity, each] = [("line_text", ""), ("line_quantity", "1"), ("line_each", "")]
         .map(|(name, text)| drafts.text(name, text));
     let taxed_now = RwSignal::new(true);
+    let (rate, corner) = (drafts.text("line_rate", ""), RwSignal::new(None::<Corner>));
     let slip = RwSignal::new(None::<Slip>);
     let here = bill.clone();
     let add = move || {
-        let line = typed(
-            &here,
-            kind.get_untracked(),
+        let line = Typed {
+            kind: kind.get_untracked(),
             words,
             quantity,
             each,
-            taxed_now.get_untracked(),
-        );
+            taxed: taxed_now.get_untracked(),
+            rate,
+            corner: corner.get_untracked(),
+        };
+        let line = line.line(&here);
         let outcome = line.and_then(|line| {
             let price = here.open.sheet.price();
             let known = price.and_then(|price| price.estimate.clone());
@@ -219,41 +237,70 @@ fn next_line(bill: &Bill) -> Node {
         {toggle(bill.desk(Desk::Taxed), move || taxed_now.get(), move || {
             taxed_now.update(|it| *it = !*it);
         })}
+        {for_which(bill, corner)}
+        <details class="more" open={!rate.with_untracked(String::is_empty)}>
+            <summary class="key key--foot">{text::pay(lang, Pay::OtherRate)}</summary>
+            {Field::decimal("line_rate", rate)
+                .show(text::pay(lang, Pay::OtherRate), "", drafts, || {})}
+        </details>
         <p class="slip" role="alert">{say}</p>
         {key(Look::Plain, bill.desk(Desk::KeepLine), add)}
     }
 }
 
-fn typed(
-    bill: &Bill,
+/// The fields of a line.
+struct Typed {
     kind: LineKind,
     words: RwSignal<String>,
     quantity: RwSignal<String>,
     each: RwSignal<String>,
     taxed: bool,
-) -> Result<Line, Slip> {
-    let quantity = Decimal::parse(&quantity.get_untracked()).map_err(Slip::Quantity)?;
-    let each = parse_minor(&each.get_untracked(), bill.digits()).map_err(Slip::Each)?;
-    Ok(Line {
-        kind,
-        text: words.get_untracked().trim().to_owned(),
-        quantity,
-        each,
-        taxed,
-    })
+    rate: RwSignal<String>,
+    corner: Option<Corner>,
+}
+
+impl Typed {
+    fn line(self, bill: &Bill) -> Result<Line, Slip> {
+        let number = |text: &str| Decimal::parse(text).map_err(Slip::Quantity);
+        let rate = self.rate.get_untracked();
+        let rate = Some(rate.trim()).filter(|rate| !rate.is_empty());
+        Ok(Line {
+            kind: self.kind,
+            text: self.words.get_untracked().trim().to_owned(),
+            quantity: number(&self.quantity.get_untracked())?,
+            each: parse_minor(&self.each.get_untracked(), bill.digits()).map_err(Slip::Each)?,
+            taxed: self.taxed,
+            rate: rate.map(number).transpose()?,
+            corner: self.corner,
+        })
+    }
+}
+
+/// Which wheel end a line is for, where the job is about several.
+fn for_which(bill: &Bill, corner: RwSignal<Option<Corner>>) -> Option<Node> {
+    let corners = bill.open.sheet.corners();
+    let lang = bill.lang;
+    let all = [(None, text::pay(lang, Pay::AllWheels).to_owned())];
+    let each = corners
+        .iter()
+        .map(|at| (Some(*at), text::corner_title(lang, *at).to_owned()));
+    let options = all.into_iter().chain(each).collect();
+    (corners.len() > 1).then(|| picks(text::pay(lang, Pay::ForWhich), options, corner, |_| {}))
 }
 
 /// Lines with the tax that the shop has set.
 pub(super) fn taxed(bill: &Bill, lines: Vec<Line>) -> Estimate {
-    let tax = bill.app.settings.with_untracked(|settings| {
-        Decimal::parse(&settings.tax_percent)
-            .ok()
-            .map(|percent| TaxRule {
-                percent,
-                rounding: settings.tax_rounding,
-            })
-    });
+    let tax = rule(bill);
     Estimate { lines, tax }
+}
+
+/// The tax that the shop has set.
+pub(super) fn rule(bill: &Bill) -> Option<TaxRule> {
+    bill.app.settings.with_untracked(|settings| {
+        let percent = Decimal::parse(&settings.tax_percent).ok()?;
+        let rounding = settings.tax_rounding;
+        Some(TaxRule { percent, rounding })
+    })
 }
 
 /// Writes the price that the lines come to; the last line taken away leaves the amount as it is.

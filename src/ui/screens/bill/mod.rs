@@ -2,8 +2,10 @@
 //!
 //! A desk screen: it is used at home, or beside the car when the gloves are off.
 
+mod change;
 mod inspection;
 mod lines;
+mod number;
 mod parts;
 mod payment;
 mod template;
@@ -82,15 +84,20 @@ pub fn bill(app: App) -> Node {
         };
         let bill = Bill::of(app, open);
         let back = Route::Job(bill.open.log.0.clone()).to_hash();
+        // Once the job has ended it is the payment that somebody comes for.
+        let ended = bill.open.sheet.ended().is_some();
+        let first = ended.then(|| payment::payment(&bill));
+        let last = (!ended).then(|| payment::payment(&bill));
         view! {
             <main class="desk bill">
                 <h1>{bill.desk(Desk::BillTitle)}</h1>
                 {banners(app)}
                 {warning(&bill)}
+                {first}
                 {lines::lines(&bill)}
                 {inspection::inspection(&bill)}
                 {parts::parts(&bill)}
-                {payment::payment(&bill)}
+                {last}
                 {link(Look::Primary, text::say(bill.lang, Say::Resume), back)}
             </main>
         }

@@ -10,6 +10,7 @@ use crate::ui::files::Outcome;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picture::inserted;
 use crate::ui::parts::today;
+use crate::ui::screens::conflicts;
 use crate::ui::screens::flow::{save, shop};
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
@@ -28,7 +29,16 @@ pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> Node {
     let has = |log: &str| logs.iter().any(|it| it == log);
     let confirmation = has(CONFIRMATIONS_LOG);
     let (from_shop, empty) = (confirmation || has(SHOP_LOG), logs.is_empty());
+    let jobs = logs.clone();
+    let numbers = move || {
+        let came = !jobs.is_empty();
+        app.jobs
+            .with(|jobs| conflicts::numbers(lang, jobs, false).filter(|_| came))
+    };
+    let differ = conflicts::in_files(app, logs.clone());
     view! {
+        {differ}
+        {numbers}
         {confirmation.then(|| view! { <p role="status">{text::flow(lang, Flow::ConfirmationCame)}</p> })}
         {has(SHOP_LOG).then(|| shop::offer(app))}
         {(!from_shop && !empty).then(|| give(app, logs))}

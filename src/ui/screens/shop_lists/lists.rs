@@ -9,6 +9,7 @@ use crate::text::{self, Desk, Lang, Say};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
+use crate::ui::screens::conflicts;
 use crate::ui::view::prelude::*;
 use crate::units::Format;
 
@@ -39,16 +40,18 @@ pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
         (Desk::ShopRecheck, &shop.rechecks, About::Recheck),
         (Desk::ShopWaiting, &shop.waiting, About::Nothing),
         (Desk::ShopUnpaid, &shop.unpaid, About::Unpaid),
+        (Desk::ShopConflicts, &shop.conflicts, About::Nothing),
     ];
     let shown: Vec<Node> = all
         .into_iter()
         .filter(|(_, jobs, _)| !jobs.is_empty())
         .map(|(title, jobs, about)| list(lang, fmt, title, jobs, about))
         .collect();
-    let nothing = shown.is_empty();
+    let numbers = conflicts::numbers(lang, jobs, true);
+    let nothing = shown.is_empty() && numbers.is_none();
     view! {
         {nothing.then(|| view! { <p class="home__empty">{text::desk(lang, Desk::ShopNothing)}</p> })}
-        <div class="shop-lists__lists">{shown}</div>
+        <div class="shop-lists__lists">{shown} {numbers}</div>
     }
 }
 
