@@ -13,9 +13,9 @@ const utf8 = new TextEncoder();
 
 const header = (number) => `${HEADER}${String(number).padStart(DIGITS, "0")}\n`;
 
-async function open(name) {
+async function open(name, create) {
   const root = await navigator.storage.getDirectory();
-  const file = await root.getFileHandle(name, { create: true });
+  const file = await root.getFileHandle(name, { create });
   const handle = await file.createSyncAccessHandle();
   // Older browsers answer later, which nothing here waits for.
   if (typeof handle.getSize() === "number") return handle;
@@ -48,10 +48,10 @@ function put(handle, at, said) {
 }
 
 /** Does something with both files, the one that counts first. */
-async function withFiles(act) {
+async function withFiles(act, create = true) {
   const handles = [];
   try {
-    for (const name of NAMES) handles.push(await open(name));
+    for (const name of NAMES) handles.push(await open(name, create));
     if (number(handles[0]) < number(handles[1])) handles.reverse();
     return act(...handles);
   } finally {
@@ -73,6 +73,9 @@ function turn(now, other, lines) {
 }
 
 const acts = {
+  // Asked before it is known whether the app starts: it makes nothing where there is nothing yet.
+  look: () => withFiles((now, other) => (number(now) === 0 ? null : [whole(other), whole(now)]), false),
+
   read: () => withFiles((now, other) => {
     if (number(now) === 0) turn(other, now, "");
     return [whole(other), whole(now)];

@@ -114,10 +114,4 @@
     byId("crash-reload").addEventListener("click", () => location.reload());
     byId("crash-save").addEventListener("click", save);
   });
-
-  // Nothing to do with a fault: a browser takes a while to wake its databases, and the program can
-  // load meanwhile. Where storage is denied, the app says so later.
-  try {
-    indexedDB.databases?.().catch(() => {});
-  } catch { /* The same. */ }
 })();

@@ -203,6 +203,11 @@ impl Summary {
         read(text).filter(|summary: &Self| summary.v == VERSION)
     }
 
+    /// Of how many entries it was made; none were read of a job that is too long.
+    pub fn entries(&self) -> u64 {
+        self.runs.iter().map(|run| run.count).sum()
+    }
+
     /// The name it is shown under: its plate, or a pseudonym where its person is gone.
     pub fn title(&self) -> String {
         match self.plate.as_str() {
@@ -294,6 +299,22 @@ fn came_back(sheet: &JobState) -> Option<bool> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_line_says_of_how_many_entries_it_was_made() {
+        let log = LogId("a".to_owned());
+        let mut line = Summary::of(&log, &fold([]), &[], None);
+        assert_eq!(line.entries(), 0);
+        let run = |device: &str, count| Run {
+            device: device.to_owned(),
+            from: 1,
+            to: count,
+            count,
+            by: String::new(),
+        };
+        line.runs = vec![run("a", 4), run("b", 3)];
+        assert_eq!(line.entries(), 7);
+    }
 
     #[test]
     fn nothing_is_due_in_practice() {

@@ -5,6 +5,7 @@
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
+use std::pin::Pin;
 use std::rc::Rc;
 
 use js_sys::{Array, Function, Promise};
@@ -19,6 +20,8 @@ use super::record::StoreError;
 
 /// A worker that does not answer in this time must not hold a tap for longer.
 const PATIENCE_MS: i32 = 3_000;
+/// The question that the page's first script puts to the worker.
+const EARLY: u32 = 0;
 /// At the start nothing is shown before it answered, or had this long.
 const FIRST_MS: i32 = 10_000;
 
@@ -33,6 +36,8 @@ struct Inner {
     next: Cell<u32>,
     /// Whether it failed to answer: then nothing waits for it again.
     silent: Rc<Cell<bool>>,
+    /// The question that the page's first script put, until its answer is taken.
+    early: Cell<bool>,
     _heard: [Listener; 2],
 }
 
@@ -57,13 +62,16 @@ impl Waiting {
 }
 
 impl BackupFiles {
-    /// Takes the worker that the page began with, or starts one. Whether the browser grants the files is known at the first answer.
+    /// Takes the worker that the page began with, or starts one. Whether the browser grants the
+    /// files is known at the first answer.
     ///
     /// # Errors
     /// [`StoreError::Denied`] where there are no workers.
     pub fn open() -> Result<Self, StoreError> {
-        let worker = match js::taken("hubslateBackup").and_then(|it| it.dyn_into().ok()) {
-            Some(early) => early,
+        let begun: Option<Worker> = js::taken("hubslateBackup").and_then(|it| it.dyn_into().ok());
+        let early = Cell::new(begun.is_some());
+        let worker = match begun {
+            Some(begun) => begun,
             None => Worker::new("./backup.js").map_err(|_| StoreError::Denied)?,
         };
         let waiting = Rc::new(Waiting::default());
@@ -86,8 +94,9 @@ impl BackupFiles {
         Ok(Self(Rc::new(Inner {
             worker,
             waiting,
-            next: Cell::new(0),
+            next: Cell::new(EARLY.wrapping_add(1)),
             silent,
+            early,
             _heard: [heard, broken],
         })))
     }
@@ -99,9 +108,21 @@ impl BackupFiles {
 
     /// Asks for both files. The question is on its way when this returns.
     pub fn read(&self) -> impl Future<Output = Result<Vec<String>, StoreError>> + use<> {
-        let asked = self.ask("read", &[]);
+        let files = self.clone();
+        let early = self.0.early.replace(false);
+        let asked = match early {
+            true => self.asked_early(),
+            false => self.ask("read", &[]),
+        };
         async move {
-            let files = Array::from(&asked.await?);
+            let said = match asked.await {
+                Ok(said) if Array::is_array(&said) => said,
+                // The page only looked, and there was nothing to be seen.
+                _ if early && !files.is_silent() => files.ask("read", &[]).await?,
+                Ok(_) => return Ok(Vec::new()),
+                Err(problem) => return Err(problem),
+            };
+            let files = Array::from(&said);
             Ok(files.iter().filter_map(|file| file.as_string()).collect())
         }
     }
@@ -127,28 +148,47 @@ impl BackupFiles {
         async move { Ok(asked.await?.is_truthy()) }
     }
 
+    /// Waits for the answer to the question of the page's first script, which may be here already.
+    fn asked_early(&self) -> Pin<Box<dyn Future<Output = Result<JsValue, StoreError>>>> {
+        let answer = self.answer(EARLY, FIRST_MS, true);
+        if let Some(said) = js::taken("hubslateBackupSaid") {
+            self.0.waiting.answer(EARLY, &said);
+        }
+        answer
+    }
+
     fn ask(
         &self,
         act: &str,
         with: &[(&str, JsValue)],
-    ) -> impl Future<Output = Result<JsValue, StoreError>> + use<> {
-        let inner = Rc::clone(&self.0);
-        let act_is_read = act == "read";
+    ) -> Pin<Box<dyn Future<Output = Result<JsValue, StoreError>>>> {
+        let inner = &self.0;
         let id = inner.next.get();
         inner.next.set(id.wrapping_add(1));
         let message = js::object(&[&[("id", id.into()), ("act", act.into())], with].concat());
+        let posted = inner.worker.post_message(&message).is_ok();
+        let patience = if act == "read" { FIRST_MS } else { PATIENCE_MS };
+        self.answer(id, patience, posted)
+    }
+
+    /// Waits for an answer; it is heard of from now on.
+    fn answer(
+        &self,
+        id: u32,
+        patience: i32,
+        posted: bool,
+    ) -> Pin<Box<dyn Future<Output = Result<JsValue, StoreError>>>> {
+        let inner = Rc::clone(&self.0);
         let promise = Promise::new(&mut |answer, _| {
             inner.waiting.0.borrow_mut().insert(id, answer);
         });
-        let posted = inner.worker.post_message(&message);
-        async move {
-            if posted.is_err() || inner.silent.get() {
+        Box::pin(async move {
+            if !posted || inner.silent.get() {
                 inner.waiting.0.borrow_mut().remove(&id);
                 return Err(StoreError::Denied);
             }
             let waiting = Rc::clone(&inner.waiting);
             let late = js::object(&[("problem", "TimeoutError".into())]);
-            let patience = if act_is_read { FIRST_MS } else { PATIENCE_MS };
             let _patience = clock::after(patience, move || waiting.answer(id, &late));
             let said = JsFuture::from(promise)
                 .await
@@ -160,6 +200,6 @@ impl BackupFiles {
                     Err(StoreError::from_error_name(&name))
                 }
             }
-        }
+        })
     }
 }

@@ -8,7 +8,7 @@ use std::rc::Rc;
 
 use js_sys::{Array, JSON};
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{IdbCursor, IdbDatabase, IdbKeyRange, IdbObjectStore, IdbTransaction};
+use web_sys::{IdbCursor, IdbDatabase, IdbKeyRange, IdbObjectStore, IdbRequest, IdbTransaction};
 
 use super::event::Listener;
 use super::js;
@@ -18,8 +18,10 @@ use crate::sorted::set_of;
 
 mod beside;
 mod drafts;
+mod first;
 mod opening;
 
+pub use first::First;
 pub use opening::Closed;
 
 const ENTRIES: &str = "entries";
@@ -99,19 +101,30 @@ impl Journal {
         Ok(records(&answer(&request).await?))
     }
 
-    /// The ids of the records of one log.
+    /// The ids of the records of each of these logs, all asked for at once.
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn ids(&self, log: &str) -> Result<BTreeSet<String>, StoreError> {
+    pub async fn ids(&self, logs: &[String]) -> Result<Vec<BTreeSet<String>>, StoreError> {
+        if logs.is_empty() {
+            return Ok(Vec::new());
+        }
         let store = reading(self.database(), ENTRIES)?;
-        let range = log_range(log)?;
-        let request = store
-            .get_all_keys_with_key(&range)
-            .map_err(|error| problem(&error))?;
-        let keys = Array::from(&answer(&request).await?);
+        let mut asked = Vec::new();
+        for log in logs {
+            let request = store.get_all_keys_with_key(&log_range(log)?.into());
+            asked.push(request.map_err(|error| problem(&error))?);
+        }
+        // Answers come in order: whoever has the last one has all.
+        if let Some(last) = asked.last() {
+            answer(last).await?;
+        }
         let id = |key: JsValue| Array::from(&key).get(1).as_string();
-        Ok(set_of(keys.iter().filter_map(id)))
+        let ids = |request: &IdbRequest| {
+            let keys = request.result().map_err(|error| problem(&error))?;
+            Ok(set_of(Array::from(&keys).iter().filter_map(id)))
+        };
+        asked.iter().map(ids).collect()
     }
 
     /// Every record of every log, by log and id.

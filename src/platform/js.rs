@@ -29,12 +29,16 @@ pub(super) fn property(of: &JsValue, name: &str) -> Option<JsValue> {
     (!value.is_undefined() && !value.is_null()).then_some(value)
 }
 
+/// A global value, if it is there.
+pub(super) fn global(name: &str) -> Option<JsValue> {
+    property(&js_sys::global(), name)
+}
+
 /// A global value that somebody left for the first who asks.
 pub(super) fn taken(name: &str) -> Option<JsValue> {
-    let all = js_sys::global();
-    let value = property(&all, name);
+    let value = global(name);
     // Deleting what is not there is no fault.
-    let _ = Reflect::delete_property(&all, &JsValue::from_str(name));
+    let _ = Reflect::delete_property(&js_sys::global(), &JsValue::from_str(name));
     value
 }
 

@@ -109,6 +109,7 @@ sentences! {
             AppName => "Hubslate",
             HomeEmpty =>
                 "No job yet. Start one at home with the booking message, or at once at the car.",
+            ListBeingRead => "The list of jobs is being read.",
             AppSay =>
                 "Hubslate takes you through checking and replacing a wheel bearing step by step, records every answer, and works without a signal.",
             HomeMakeSafe => "Make safe first",

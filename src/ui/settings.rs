@@ -1,5 +1,6 @@
 //! What the phone's holder chose: units, decimal mark, hand, sound, name. Kept as plain codes.
 
+use crate::platform::locale::decimal_mark;
 use crate::text::Lang;
 use crate::trade::money::TaxRounding;
 use crate::ui::shelf::BrowserStore;
@@ -51,7 +52,7 @@ pub struct Settings {
 
 impl Settings {
     /// The choices kept on this phone, the locale's where there are none.
-    pub fn read(shelf: &BrowserStore, locale: &str, locale_mark: char) -> Self {
+    pub fn read(shelf: &BrowserStore, locale: &str) -> Self {
         let word = |name: &str| shelf.setting(name).unwrap_or_default();
         let us = locale.ends_with("-US");
         Self {
@@ -61,10 +62,13 @@ impl Settings {
             } else {
                 System::Metric
             }),
-            mark: DecimalMark::from_code(&word("mark")).unwrap_or(if locale_mark == ',' {
-                DecimalMark::Comma
-            } else {
-                DecimalMark::Dot
+            // The browser is asked where nothing was chosen yet: that takes it a while.
+            mark: DecimalMark::from_code(&word("mark")).unwrap_or_else(|| {
+                if decimal_mark(locale) == ',' {
+                    DecimalMark::Comma
+                } else {
+                    DecimalMark::Dot
+                }
             }),
             theme: Theme::from_code(&word("theme")).unwrap_or(Theme::Day),
             sound: Sound::from_code(&word("sound")).unwrap_or(Sound::On),

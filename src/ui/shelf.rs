@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::exchange::KeptText;
-use crate::platform::journal::{Closed, Journal};
+use crate::exchange::summary::Summary;
+use crate::platform::journal::{Closed, First, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
 use crate::platform::record::{Photo, Record, Storage, StoreError};
@@ -17,6 +18,7 @@ mod both;
 mod drafts;
 
 use backing::Backing;
+pub use both::beside;
 use both::both;
 pub use drafts::COUNTERS;
 use drafts::setting;
@@ -36,11 +38,45 @@ struct Inner {
     passing: RefCell<BTreeMap<String, String>>,
     /// What is half typed or half set, by the name of its field, as the journal has it.
     drafts: RefCell<BTreeMap<String, String>>,
+    /// The lines of the list that were read before the app was there, until they are taken.
+    lines: RefCell<Option<EarlyLines>>,
+}
+
+/// The lines of the list that were read before the app was there.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct EarlyLines {
+    /// Their texts.
+    pub texts: Vec<String>,
+    /// Whether there is certainly no job without a line: no place has any entry.
+    pub are_all: bool,
+}
+
+/// What was put back at the start into the journal, from the backup journal.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct CameBack {
+    /// The logs of which it had lost something.
+    pub logs: Vec<String>,
+    /// Whether more than the last tap of any was gone.
+    pub lost: bool,
+    /// How many entries each log has that is worked on.
+    pub counted: Vec<(String, u64)>,
+}
+
+impl CameBack {
+    /// Whether a line says all that is known of its job: a browser that died between a tap and its
+    /// line left the line behind.
+    pub fn is_level(&self, line: &Summary) -> bool {
+        let counted = self.counted.iter().find(|(log, _)| *log == line.log);
+        line.too_long > 0 || counted.is_none_or(|(_, entries)| *entries == line.entries())
+    }
 }
 
 impl BrowserStore {
-    /// Opens what the browser grants; never fails, since memory is always there.
-    pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Self {
+    /// Opens what the browser grants; never fails, since memory is always there. What only the
+    /// backup journal has is put back into the journal before anything is read of it.
+    ///
+    /// Whoever shows what was read listens to the other tabs in the same task.
+    pub async fn open(on_closed: impl Fn(Closed) + 'static) -> (Self, CameBack) {
         let on_closed: Rc<dyn Fn(Closed)> = Rc::new(on_closed);
         let closing = Rc::clone(&on_closed);
         let opening = Journal::open(move |why| closing(why));
@@ -53,9 +89,37 @@ impl BrowserStore {
             memory: Memory::new(),
             passing: RefCell::default(),
             drafts: RefCell::default(),
+            lines: RefCell::default(),
         }));
-        shelf.read_drafts().await;
-        shelf
+        let came_back = shelf.put_back().await;
+        shelf.read_first(came_back.logs.is_empty()).await;
+        (shelf, came_back)
+    }
+
+    /// Takes what the page read before the app was there, or reads the drafts. Its lines hold where
+    /// nothing was put back since.
+    async fn read_first(&self, lines_hold: bool) {
+        match First::take().await.filter(|_| self.journal().is_ok()) {
+            Some(first) => {
+                self.take_drafts(first.drafts);
+                let elsewhere = || {
+                    let second = self.local().map(Local::logs);
+                    second.is_some_and(|logs| logs != Ok(Vec::new()))
+                        || self.says(|says| says.open_logs().next().is_some())
+                };
+                let texts = first.summaries.filter(|_| lines_hold);
+                *self.0.lines.borrow_mut() = texts.map(|texts| EarlyLines {
+                    texts,
+                    are_all: first.is_empty && !elsewhere(),
+                });
+            }
+            None => self.read_drafts().await,
+        }
+    }
+
+    /// The lines of the list that were read before the app was there; once.
+    pub fn early_lines(&self) -> Option<EarlyLines> {
+        self.0.lines.borrow_mut().take()
     }
 
     /// Opens the journal once more, after it was closed under the page.

@@ -1,9 +1,5 @@
 //! The start: crash panel first, then storage, then the screens.
 
-use std::future::poll_fn;
-use std::pin::pin;
-use std::task::Poll;
-
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
@@ -14,7 +10,7 @@ use crate::platform::{clock, crash_panel, locale, page, tone};
 use crate::ui::route::Route;
 use crate::ui::screens;
 use crate::ui::settings::Settings;
-use crate::ui::shelf::BrowserStore;
+use crate::ui::shelf::{BrowserStore, CameBack};
 use crate::ui::state::{App, Shut};
 use crate::ui::sweep::sweep;
 
@@ -24,32 +20,22 @@ pub fn start() {
     spawn_local(async {
         let closed = ArcRwSignal::new(None);
         let closing = closed.clone();
-        let language = locale::language();
-        let (shelf, mark) = beside(
-            BrowserStore::open(move |why| closing.set(Some(why))),
-            || locale::decimal_mark(&language),
-        )
-        .await;
-        let settings = Settings::read(&shelf, &language, mark);
+        let (shelf, came_back) = BrowserStore::open(move |why| closing.set(Some(why))).await;
+        // From here to the mount nothing is waited for: other tabs are heard before they write.
+        let settings = Settings::read(&shelf, &locale::language());
         page::set_language("en");
         page::set_theme(settings.theme.code());
-        mount(shelf, settings, closed);
+        mount(shelf, settings, closed, came_back);
         page::set_ready();
     });
 }
 
-/// Waits for `slow`, and does `work` as soon as that has been begun.
-async fn beside<S, W>(slow: impl Future<Output = S>, work: impl FnOnce() -> W) -> (S, W) {
-    let mut slow = pin!(slow);
-    let early = poll_fn(|context| Poll::Ready(slow.as_mut().poll(context))).await;
-    let done = work();
-    match early {
-        Poll::Ready(outcome) => (outcome, done),
-        Poll::Pending => (slow.await, done),
-    }
-}
-
-fn mount(shelf: BrowserStore, settings: Settings, closed: ArcRwSignal<Option<Closed>>) {
+fn mount(
+    shelf: BrowserStore,
+    settings: Settings,
+    closed: ArcRwSignal<Option<Closed>>,
+    came_back: CameBack,
+) {
     let Some(root) = page::element(crash_panel::APP) else {
         return;
     };
@@ -59,27 +45,40 @@ fn mount(shelf: BrowserStore, settings: Settings, closed: ArcRwSignal<Option<Clo
         let app = App::new(shelf, settings, closed);
         provide_context(app);
         app.listen();
-        app.read_list();
+        let early = app.first_lines(&came_back);
         follow_route(app);
         stay_awake(app);
-        sweep(app);
-        keep_level(app);
-        app.look_at_room();
-        flow(app);
+        write_back_lost(app);
+        beside(app, came_back, early);
         screens::root()
     });
     handle.forget();
 }
 
-/// Writes back what the browser threw away under the open app; once the start is long over, brings
-/// the backup journal level with what files brought.
-fn keep_level(app: App) {
-    const CALM_MS: i32 = 5_000;
+/// What nobody looks at yet comes once the first screen is there.
+fn beside(app: App, came_back: CameBack, early: Option<Vec<String>>) {
+    spawn_local(async move {
+        app.read_first_list(came_back, early).await;
+        app.watch_for_update();
+        app.look_at_room();
+        flow(app);
+        sweep(app);
+        keep_level(app);
+    });
+}
+
+/// Writes back what the browser threw away under the open app.
+fn write_back_lost(app: App) {
     Effect::new(move |_| {
         if app.closed.get() == Some(Closed::Lost) {
             app.write_back();
         }
     });
+}
+
+/// Once the start is long over, brings the backup journal level with what files brought.
+fn keep_level(app: App) {
+    const CALM_MS: i32 = 5_000;
     clock::later(CALM_MS, move || spawn_local(app.level()));
 }
 
@@ -122,12 +121,12 @@ fn follow_route(app: App) {
         }
         app.ago.set(None);
         app.route.set(route);
-        page::scroll_top();
     };
     arrive(app.route.get_untracked());
     let listener = page::on_hash(move |hash| {
         tone::unlock();
         arrive(Route::from_hash(&hash));
+        page::scroll_top();
     });
     StoredValue::new_local(listener);
 }

@@ -28,7 +28,7 @@ use crate::slate::{self, Kept, NotKept};
 use crate::trade::wheel_end::{Plan, StepSpec, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
-use crate::ui::shelf::BrowserStore;
+use crate::ui::shelf::{BrowserStore, beside};
 pub use reading::Shut;
 pub use shared::Shared;
 
@@ -118,7 +118,7 @@ impl App {
         Self(Box::leak(Box::new(Shared::new(shelf, settings, closed))))
     }
 
-    /// Starts listening to the other tabs and to new versions.
+    /// Starts listening to the other tabs.
     pub fn listen(self) {
         self.tabs
             .set_value(Some(Tabs::listen(move |heard| match heard {
@@ -133,6 +133,10 @@ impl App {
                 }
                 Heard::Gone(log) => self.is_gone(log),
             })));
+    }
+
+    /// Starts to look for new versions.
+    pub fn watch_for_update(self) {
         self.update
             .set_value(NewVersion::watch(move || self.update_waits.set(true)));
     }
@@ -169,7 +173,8 @@ impl App {
     pub fn going_on(self, on: Route) -> impl FnOnce() + 'static {
         let from = self.route.get_untracked();
         move || {
-            if from.is_at(&page::hash()) {
+            // Even to where one is, going takes the browser a while.
+            if from != on && from.is_at(&page::hash()) {
                 page::replace_hash(on.to_hash().trim_start_matches('#'));
             }
         }
@@ -218,7 +223,10 @@ impl App {
         let behind = matches!(self.keeping.get_untracked(), Keeping::NotYetSafe(_));
         self.keeping.set(Keeping::Busy);
         spawn_local(async move {
-            let mut outcome = slate::keep(&self.shelf(), &entries).await;
+            let shelf = self.shelf();
+            let keeping = slate::keep(&shelf, &entries);
+            // While the disk works it is reckoned what follows; nothing of it shows before it is kept.
+            let (mut outcome, ahead) = beside(keeping, || self.with(&open, &entries)).await;
             if behind && outcome == Ok(Kept::Safe) {
                 outcome = self.heal(&open.log).await;
             }
@@ -228,7 +236,7 @@ impl App {
                 self.latest.set(latest);
                 self.undone.set(None);
                 self.shelf().drop_drafts(&drops);
-                self.take(&open.log, entries).await;
+                self.take(&open, entries, ahead).await;
             }
             if self.is_open(&open.log.0) {
                 self.after_tap(&outcome);
@@ -245,29 +253,45 @@ impl App {
         });
     }
 
-    /// Takes what is kept of a job: on the screen, where it is still open there; else in its line.
-    async fn take(self, log: &LogId, new: Vec<Entry>) {
-        let open = self.open.get_untracked().filter(|open| open.log == *log);
-        let Some(open) = open else {
+    /// The open job with more entries, and its line.
+    fn with(self, open: &Open, new: &[Entry]) -> (Open, Summary) {
+        let mut entries = self.entries.get_value();
+        entries.extend_from_slice(new);
+        let open = Open::new(open.log.clone(), entries, open.whole);
+        let summary = open.summary();
+        (open, summary)
+    }
+
+    /// Takes what is kept of a job that was open as `before`: on the screen, where it is still open
+    /// there; else in its line. What was reckoned ahead holds if nothing else came meanwhile.
+    async fn take(self, before: &Arc<Open>, new: Vec<Entry>, ahead: (Open, Summary)) {
+        let log = &before.log;
+        let now = self.open.get_untracked().filter(|open| open.log == *log);
+        let Some(now) = now else {
             self.lines(std::slice::from_ref(&log.0), Vec::new()).await;
             return self.read_list();
         };
+        let (open, summary) = match Arc::ptr_eq(before, &now) {
+            true => ahead,
+            false => self.with(&now, &new),
+        };
         self.entries.update_value(|entries| entries.extend(new));
-        let open = Open::new(log.clone(), self.entries.get_value(), open.whole);
         self.open.set(Some(Arc::new(open)));
         self.tabs.with_value(|tabs| {
             if let Some(tabs) = tabs {
                 tabs.announce(&log.0);
             }
         });
-        self.write_summary();
+        self.keep_line(summary);
     }
 
     fn write_summary(self) {
-        let Some(open) = self.open.get_untracked() else {
-            return;
-        };
-        let summary = open.summary();
+        if let Some(open) = self.open.get_untracked() {
+            self.keep_line(open.summary());
+        }
+    }
+
+    fn keep_line(self, summary: Summary) {
         self.jobs.update(|jobs| {
             jobs.retain(|job| job.log != summary.log);
             jobs.push(summary.clone());

@@ -41,6 +41,61 @@ export async function storeJobs(page, count) {
   return stored();
 }
 
+/**
+ * Puts `count` jobs straight into the database of `page`, as the app keeps them: each entry, and the
+ * line that its own code makes of the job (`lines`, by the name of the sample). Thousands of jobs
+ * through the app would take a quarter of an hour.
+ */
+export async function plantJobs(page, count, lines) {
+  const samples = SAMPLES.map((name) => {
+    const entries = sampleEntries(name);
+    const texts = entries.map((entry) => ({ id: entry.id, text: JSON.stringify(entry) }));
+    return { log: entries[0].log, texts, line: lines[name] };
+  });
+  await page.evaluate(async ([known, most]) => {
+    const opening = indexedDB.open("hubslate");
+    const database = await new Promise((resolve, reject) => {
+      opening.onsuccess = () => resolve(opening.result);
+      opening.onerror = () => reject(opening.error);
+    });
+    const identity = /[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}/g;
+    for (let number = 1; number <= most; number += 1) {
+      const { log, texts, line } = known[(number - 1) % known.length];
+      const own = new Set([log, ...texts.map(({ id }) => id)]);
+      const mark = `-7${number.toString(16).padStart(3, "0")}-`;
+      const renewed = (text) => text.replace(identity, (id) => (own.has(id) ? id.replace(/-7[0-9a-f]{3}-/, mark) : id));
+      const job = renewed(log);
+      const writing = database.transaction(["entries", "summaries"], "readwrite", { durability: "relaxed" });
+      for (const { id, text } of texts) {
+        writing.objectStore("entries").put({ log: job, id: renewed(id), text: renewed(text) });
+      }
+      writing.objectStore("summaries").put({ log: job, text: renewed(line) });
+      await new Promise((resolve, reject) => {
+        writing.oncomplete = resolve;
+        writing.onabort = () => reject(writing.error);
+      });
+    }
+    database.close();
+  }, [samples, count]);
+}
+
+/** Waits until the backup files of the phone hold every job that is in the database: their size is
+ * the same twice, some seconds apart. */
+export async function leveled(page) {
+  const size = () => page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    const files = ["backup-1", "backup-2"].map(async (name) => (await (await root.getFileHandle(name)).getFile()).size);
+    return (await Promise.all(files)).reduce((sum, bytes) => sum + bytes, 0);
+  });
+  let before = -1;
+  await expect.poll(async () => {
+    const now = await size();
+    const still = now > 10_000 && now === before;
+    before = now;
+    return still;
+  }, { intervals: [5_000], timeout: 600_000 }).toBe(true);
+}
+
 /** Milliseconds of strict writes of one record of an entry's size on the page at `host.url`, each
  * from the call to the second frame after the transaction was complete. */
 export async function measureWrites(context, host, slower, count) {

@@ -46,7 +46,7 @@ test("the sweep waits for a start at which no other tab takes a file", async ({ 
   await plantPicture(app, ORPHAN);
   // A tab of the same origin without our app: what it has is the lock alone.
   const other = await context.newPage();
-  await other.goto(new URL("crash.js", host.url).href);
+  await other.goto(new URL("backup.js", host.url).href);
   await other.evaluate(() => new Promise((held) => {
     navigator.locks.request("hubslate:files", { mode: "shared" }, () => new Promise((release) => {
       globalThis.release = release;

@@ -263,3 +263,27 @@ test("a job that a newer version wrote in says so, and its keys do not answer", 
   await expect(quick.main.getByRole("alert").filter({ hasText: "A newer version wrote a part of this job" })).toBeVisible();
   await expect(quick.main.locator("fieldset.step__keys")).toHaveJSProperty("disabled", true);
 });
+
+test("a line of the list that was not kept with its tap is made again", async ({ app, host }) => {
+  const quick = new Quick(app);
+  await quick.practice();
+  const line = (lines) => app.evaluate((given) => new Promise((told, refused) => {
+    const opening = indexedDB.open("hubslate");
+    opening.onsuccess = () => {
+      const database = opening.result;
+      const store = database.transaction("summaries", "readwrite").objectStore("summaries");
+      const asked = given ? store.put(given[0]) : store.getAll();
+      asked.onsuccess = () => { database.close(); told(asked.result); };
+      asked.onerror = () => refused(asked.error);
+    };
+  }), lines);
+  const before = await line();
+  expect(before.length).toBe(1);
+  await quick.walk("Check-in: Odometer");
+  await expect.poll(line).not.toEqual(before);
+  await line(before);
+  await app.goto(host.url);
+  await app.reload();
+  await ready(app);
+  await expect(app.getByRole("listitem")).toContainText("Odometer");
+});

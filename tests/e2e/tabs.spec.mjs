@@ -158,3 +158,45 @@ test("at the place of one job no step of another is shown", async ({ app }) => {
   await app.evaluate(() => globalThis.answer());
   await quick.isAt("Check-in: The right car");
 });
+
+/** A tab that has begun to load the app, and whose program waits. */
+async function loading(context, url) {
+  const tab = await context.newPage();
+  await tab.addInitScript(() => {
+    const real = WebAssembly.instantiate;
+    const held = new Promise((go) => { globalThis.goOn = go; });
+    WebAssembly.instantiate = async (...all) => { await held; return real.apply(WebAssembly, all); };
+  });
+  await tab.goto(url);
+  // The page's first script has read what the first screen shows.
+  await expect.poll(() => tab.evaluate(() => Promise.resolve(globalThis.hubslateFirst).then(Boolean))).toBe(true);
+  return tab;
+}
+
+test("what one tab writes while another one loads is in its list", async ({ app, context, host }) => {
+  const first = new Quick(app);
+  await first.practice();
+  await first.isAt("Site: The ground");
+  const tab = await loading(context, host.url);
+  await app.bringToFront();
+  await first.walk("Check-in: Odometer");
+  await tab.bringToFront();
+  await tab.evaluate(() => globalThis.goOn());
+  await ready(tab);
+  await expect(tab.getByRole("listitem")).toContainText("Odometer");
+});
+
+test("a tab that loads lets the database go to a newer version, and says what is left", async ({ app, context, host }) => {
+  const tab = await loading(context, host.url);
+  const raised = await app.evaluate(() => new Promise((told, refused) => {
+    const opening = indexedDB.open("hubslate", 3);
+    opening.onblocked = () => told("blocked");
+    opening.onerror = () => refused(opening.error);
+    opening.onsuccess = () => { opening.result.close(); told("opened"); };
+  }));
+  expect(raised).toBe("opened");
+  await tab.bringToFront();
+  await tab.evaluate(() => globalThis.goOn());
+  await ready(tab);
+  await expect(new Quick(tab).alert("The browser's database cannot be used")).toBeVisible();
+});

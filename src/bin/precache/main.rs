@@ -1,10 +1,13 @@
-//! The build's last step: joins the style sheets, tells the service worker which files make up
-//! this version and the page's security policy which inline script is ours, writes what a host is
-//! to say beside the files, and puts a gzip copy beside each text.
+//! The build's last step: joins the style sheets, tells the page's first script what to start, the
+//! service worker which files make up this version and the page's security policy which inline
+//! script is ours, writes what a host is to say beside the files, and puts a gzip copy beside each
+//! text.
 //!
 //! Trunk calls it with the folder in `TRUNK_STAGING_DIR`; `precache DIR` does the same by hand.
 //! Running it again on the same folder changes nothing.
 
+#[cfg(not(target_arch = "wasm32"))]
+mod early;
 #[cfg(not(target_arch = "wasm32"))]
 mod headers;
 #[cfg(not(target_arch = "wasm32"))]
@@ -44,17 +47,18 @@ mod host {
 
     use sha2::{Digest, Sha256, Sha384};
 
-    use crate::{headers, pack, styles};
+    use crate::{early, headers, pack, styles};
 
     /// Files for hosts and for people with a signal, and the large icons that a system fetches when it installs
     /// the app; the app itself opens none of them.
-    const NOT_KEPT: [&str; 6] = [
+    const NOT_KEPT: [&str; 7] = [
         headers::FILE,
         "sw.js",
         "sample/",
         "schema/",
-        "icons/hubslate-180",
-        "icons/hubslate-512",
+        "icons/hubslate-180.png",
+        "icons/hubslate-512.png",
+        "icons/hubslate-512-maskable.png",
     ];
     const POLICY: &str = "'wasm-unsafe-eval'";
 
@@ -67,6 +71,8 @@ mod host {
         NoLine(&'static str),
         /// The page has no security policy to add the start script to.
         NoPolicy,
+        /// The page's first script cannot be told what to start.
+        NoStart,
     }
 
     impl fmt::Display for PrecacheError {
@@ -74,6 +80,7 @@ mod host {
             match self {
                 Self::File { path, why } => write!(f, "{}: {why}", path.display()),
                 Self::NoLine(start) => write!(f, "sw.js has no line that begins with `{start}`"),
+                Self::NoStart => write!(f, "index.html has no start that names glue and program"),
                 Self::NoPolicy => write!(f, "index.html has no script-src with {POLICY}"),
             }
         }
@@ -87,6 +94,7 @@ mod host {
         let index = dir.join("index.html");
         let page = String::from_utf8_lossy(&read(&index)?).into_owned();
         let page = join_styles(dir, page)?;
+        let page = early::early(&page).ok_or(PrecacheError::NoStart)?;
         // The page comes first: its own hash is part of the list.
         let page = with_policy(&page)?;
         write(&index, &page)?;

@@ -26,16 +26,12 @@ impl Journal {
         completed(&transaction).await
     }
 
-    /// The summaries of all logs, as (log, text).
+    /// The texts of the summaries of all logs.
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn summaries(&self) -> Result<Vec<(String, String)>, StoreError> {
-        let all = Array::from(&self.all(SUMMARIES).await?);
-        Ok(all
-            .iter()
-            .filter_map(|one| Some((js::text(&one, "log")?, js::text(&one, "text")?)))
-            .collect())
+    pub async fn summaries(&self) -> Result<Vec<String>, StoreError> {
+        Ok(texts(&self.all(SUMMARIES).await?))
     }
 
     /// Keeps a picture under its SHA-256 in hexadecimal, on the disk, before its entry is added.
@@ -122,6 +118,14 @@ impl Journal {
         };
         Ok(all.iter().map(aside).collect())
     }
+}
+
+/// The texts of summaries as they were found.
+pub(super) fn texts(found: &JsValue) -> Vec<String> {
+    let all = Array::from(found);
+    all.iter()
+        .filter_map(|one| js::text(&one, "text"))
+        .collect()
 }
 
 fn photo(found: &JsValue) -> Option<Photo> {

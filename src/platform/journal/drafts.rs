@@ -38,10 +38,13 @@ impl Journal {
         let store = reading(self.database(), DRAFTS)?;
         let names = store.get_all_keys().map_err(|error| problem(&error))?;
         let texts = store.get_all().map_err(|error| problem(&error))?;
-        let names = Array::from(&answer(&names).await?);
-        let texts = Array::from(&answer(&texts).await?);
-        let pair =
-            |(at, name): (u32, JsValue)| Some((name.as_string()?, texts.get(at).as_string()?));
-        Ok((0..).zip(names.iter()).filter_map(pair).collect())
+        Ok(pairs(&answer(&names).await?, &answer(&texts).await?))
     }
+}
+
+/// Names and texts as they were found, in the same order.
+pub(super) fn pairs(names: &JsValue, texts: &JsValue) -> Vec<(String, String)> {
+    let (names, texts) = (Array::from(names), Array::from(texts));
+    let pair = |(at, name): (u32, JsValue)| Some((name.as_string()?, texts.get(at).as_string()?));
+    (0..).zip(names.iter()).filter_map(pair).collect()
 }

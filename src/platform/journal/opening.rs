@@ -36,14 +36,10 @@ impl Journal {
     /// version made the database, `Blocked` if another tab does not let go, or what the browser
     /// refuses with.
     pub async fn open(on_closed: impl Fn(Closed) + 'static) -> Result<Self, StoreError> {
-        let request = factory()?
-            .open_with_u32(NAME, VERSION)
-            .map_err(|error| problem(&error))?;
-        let making = make_stores(&request);
-        let outcome = opened(&request).await;
-        request.set_onupgradeneeded(None);
-        drop(making);
-        let database = outcome?;
+        let database = match opened_early().await {
+            Some(database) => database,
+            None => opened_now().await?,
+        };
         let on_closed = Rc::new(on_closed);
         let closing = closing(&database, on_closed);
         Ok(Self {
@@ -53,6 +49,31 @@ impl Journal {
             }),
         })
     }
+}
+
+/// The database that the page's first script opened, if it is one of this version. It may have been
+/// closed since for another tab: then the script took it back.
+async fn opened_early() -> Option<IdbDatabase> {
+    let opening: Promise = js::taken("hubslateDatabase")?.dyn_into().ok()?;
+    let database: IdbDatabase = JsFuture::from(opening).await.ok()?.dyn_into().ok()?;
+    database.set_onversionchange(None);
+    database.set_onclose(None);
+    if database.version() == f64::from(VERSION) {
+        return Some(database);
+    }
+    database.close();
+    None
+}
+
+async fn opened_now() -> Result<IdbDatabase, StoreError> {
+    let request = factory()?
+        .open_with_u32(NAME, VERSION)
+        .map_err(|error| problem(&error))?;
+    let making = make_stores(&request);
+    let outcome = opened(&request).await;
+    request.set_onupgradeneeded(None);
+    drop(making);
+    outcome
 }
 
 fn factory() -> Result<IdbFactory, StoreError> {

@@ -5,6 +5,7 @@ use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Event, Opened};
 use crate::job::errand::{Errand, Standing};
+use crate::platform::clock;
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::play::Decision;
@@ -20,14 +21,28 @@ use crate::ui::screens::flow;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
+/// So many rows of a list are drawn first, and where somebody looks for one.
+const FIRST_ROWS: usize = 20;
+/// So many rows a list has at most.
+const MOST_ROWS: usize = 200;
+/// After so long the first rows were painted.
+const PAINT_MS: i32 = 100;
+
 /// The list of jobs.
 pub fn home(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let typed = RwSignal::new(String::new());
     let finder = Memo::new(move |_| app.jobs.with(|jobs| Finder::of(jobs)));
-    let none = Memo::new(move |_| app.jobs.with(Vec::is_empty));
-    // Of the ended jobs nothing is drawn before they are asked for.
+    // A list that is not read yet is no empty one.
+    let some = Memo::new(move |_| !app.jobs.with(Vec::is_empty));
+    let none = Memo::new(move |_| app.listed.get() && !some.get());
+    // Of the ended jobs nothing is drawn before they are asked for, and of long lists first what
+    // fits on a screen.
     let more = RwSignal::new(false);
+    let most = RwSignal::new(FIRST_ROWS);
+    clock::later(PAINT_MS, move || {
+        most.try_set(MOST_ROWS);
+    });
     let label = text::say(lang, Say::HomeMore);
     view! {
         <main class="desk home">
@@ -38,12 +53,19 @@ pub fn home(app: App) -> Node {
             {move || none.get().then(|| view! { <p>{text::say(lang, Say::AppSay)}</p> })}
             {link(Look::Primary, text::say(lang, Say::NewJob), Route::New.to_hash())}
             {move || if none.get() { beginning(app, lang) } else { search(typed, lang) }}
+            {move || {
+                let reading = !app.listed.get() && !some.get();
+                reading.then(|| being_read(lang))
+            }}
             {move || app.jobs.with(|jobs| {
                 let typed = typed.get();
+                if typed.is_empty() {
+                    return lists(app, jobs.iter().collect(), &typed, (more.get(), most.get()), lang);
+                }
                 let places = finder.with(|finder| finder.find(&typed).collect::<Vec<_>>());
                 let found = places.into_iter().filter_map(|place| jobs.get(place));
-                let all = more.get() || !typed.is_empty();
-                lists(app, found.collect(), &typed, all, lang)
+                // Who types looks for one of them: few rows are drawn at each letter.
+                lists(app, found.collect(), &typed, (true, FIRST_ROWS), lang)
             })}
             <button
                 type="button"
@@ -55,6 +77,16 @@ pub fn home(app: App) -> Node {
             </button>
             {move || more.get().then(|| ways(lang))}
         </main>
+    }
+}
+
+/// What stands in the place of a list that is not read yet.
+fn being_read(lang: Lang) -> Node {
+    view! {
+        <div class="loading" role="status">
+            <p>{text::say(lang, Say::ListBeingRead)}</p>
+            <progress></progress>
+        </div>
     }
 }
 
@@ -126,9 +158,13 @@ fn update(app: App, lang: Lang) -> Node {
     .into_node()
 }
 
-fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, ended: bool, lang: Lang) -> Node {
+/// The lists of these jobs; `drawn` says whether the ended ones are among them, and how many rows a
+/// list has at most.
+fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, drawn: (bool, usize), lang: Lang) -> Node {
+    let (ended, most) = drawn;
     if jobs.is_empty() {
-        return if typed.is_empty() {
+        // While the list is read what is looked for may still come.
+        return if typed.is_empty() || !app.listed.get() {
             ().into_node()
         } else {
             view! { <p class="home__empty">{text::nothing_found_for(lang, typed)}</p> }
@@ -136,8 +172,6 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, ended: bool, lang: Lang
     }
     let today = today();
     jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
-    // Who types looks for one of them: few rows are drawn at each letter.
-    let most = if typed.is_empty() { 200 } else { 20 };
     let lists = Errand::ALL.into_iter().map(|errand| {
         if errand == Errand::Nothing && !ended {
             return None;

@@ -3,7 +3,7 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 
-use super::BrowserStore;
+use super::{BrowserStore, CameBack};
 use crate::exchange::KeptText;
 use crate::exchange::backup::{
     Backup, HEADER_BYTES, body, closed, counted, doubted, gone, size, tap,
@@ -175,8 +175,10 @@ impl BrowserStore {
             return;
         }
         if !is_closed {
-            if let Ok(ids) = journal.ids(log).await {
-                self.back_up_missing(&journal, log, &ids).await;
+            if let Ok(ids) = journal.ids(&[log.to_owned()]).await {
+                for ids in &ids {
+                    self.back_up_missing(&journal, log, ids).await;
+                }
             }
             return;
         }
@@ -212,16 +214,19 @@ impl BrowserStore {
     /// anything reads as kept; gives the logs that the journal had lost something of, and whether
     /// more than one tap of any was gone. One tap alone was on its way into both when the browser died,
     /// and nobody was told that it was kept.
-    pub async fn put_back(&self) -> (Vec<String>, bool) {
+    pub async fn put_back(&self) -> CameBack {
         let open: Vec<String> = self.says(|says| says.open_logs().map(str::to_owned).collect());
-        let (mut back, mut lost) = (Vec::new(), false);
-        for log in open {
-            let Ok(journal) = self.journal() else { break };
-            let Ok(there) = journal.ids(&log).await else {
-                break;
-            };
+        let mut back = CameBack::default();
+        let Ok(journal) = self.journal() else {
+            return back;
+        };
+        let there = journal.ids(&open).await.unwrap_or_default();
+        for (log, there) in open.into_iter().zip(there) {
             let records = self.backed(&log).into_iter();
             let missing: Vec<Record> = records.filter(|it| !there.contains(&it.id)).collect();
+            let count = there.len().saturating_add(missing.len());
+            let counted = u64::try_from(count).unwrap_or(u64::MAX);
+            back.counted.push((log.clone(), counted));
             let put = Store::journal(self, &missing).await;
             // The journal may be torn the next time: what only it has is in two places first.
             self.back_up_missing(&journal, &log, &there).await;
@@ -232,10 +237,10 @@ impl BrowserStore {
                 // A line that cannot be read may have been the last tap: nobody knows any more.
                 self.doubt(&log).await;
             }
-            lost |= !is_one_tap(missing.iter().map(|it| it.id.as_str()));
-            back.push(log);
+            back.lost |= !is_one_tap(missing.iter().map(|it| it.id.as_str()));
+            back.logs.push(log);
         }
-        (back, lost)
+        back
     }
 
     /// Entries of this log are lost, whatever comes in later.

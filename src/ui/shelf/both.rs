@@ -29,6 +29,17 @@ pub(super) async fn both<A, B>(
     .await
 }
 
+/// Waits for `slow`, and does `work` as soon as that has been begun.
+pub async fn beside<S, W>(slow: impl Future<Output = S>, work: impl FnOnce() -> W) -> (S, W) {
+    let mut slow = pin!(slow);
+    let early = poll_fn(|context| Poll::Ready(slow.as_mut().poll(context))).await;
+    let done = work();
+    match early {
+        Poll::Ready(outcome) => (outcome, done),
+        Poll::Pending => (slow.await, done),
+    }
+}
+
 fn done<T>(polled: Poll<T>) -> Option<T> {
     match polled {
         Poll::Ready(done) => Some(done),

@@ -18,16 +18,21 @@ impl BrowserStore {
     pub async fn read_drafts(&self) {
         let Ok(journal) = self.journal() else { return };
         if let Ok(drafts) = journal.drafts().await {
-            let mut here = self.0.drafts.borrow_mut();
-            let before = std::mem::replace(&mut *here, map_of(drafts));
-            // A running number never goes back: another tab, or this one meanwhile, took it.
-            for name in COUNTERS.map(setting) {
-                let number = |of: &BTreeMap<String, String>| of.get(&name)?.parse::<u64>().ok();
-                if let (Some(was), now) = (number(&before), number(&here))
-                    && now < Some(was)
-                {
-                    here.insert(name, was.to_string());
-                }
+            self.take_drafts(drafts);
+        }
+    }
+
+    /// Takes what was read of the drafts.
+    pub(super) fn take_drafts(&self, drafts: Vec<(String, String)>) {
+        let mut here = self.0.drafts.borrow_mut();
+        let before = std::mem::replace(&mut *here, map_of(drafts));
+        // A running number never goes back: another tab, or this one meanwhile, took it.
+        for name in COUNTERS.map(setting) {
+            let number = |of: &BTreeMap<String, String>| of.get(&name)?.parse::<u64>().ok();
+            if let (Some(was), now) = (number(&before), number(&here))
+                && now < Some(was)
+            {
+                here.insert(name, was.to_string());
             }
         }
     }

@@ -8,45 +8,21 @@ use leptos::task::spawn_local;
 use super::App;
 use crate::exchange::summary::Summary;
 use crate::job::entry::Ending;
-use crate::platform::clock;
 use crate::slate::{self, Store};
 use crate::sorted::set_of;
-
-/// Whether journal and backup journal were held against each other since the start.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Leveled {
-    /// Not yet.
-    No,
-    /// It is being done.
-    Begun,
-    /// It was.
-    Yes,
-}
+use crate::ui::shelf::CameBack;
 
 impl App {
-    /// Once a start, before anything is shown of the jobs: what only the backup journal has is put
-    /// back into the journal.
-    pub(super) async fn put_back(self) {
-        match self.leveled.get_value() {
-            Leveled::Yes => {}
-            Leveled::Begun => {
-                while self.leveled.get_value() == Leveled::Begun {
-                    clock::pause(10).await;
-                }
-            }
-            Leveled::No => {
-                self.leveled.set_value(Leveled::Begun);
-                self.bring_back().await;
-                self.leveled.set_value(Leveled::Yes);
-            }
-        }
-    }
-
-    async fn bring_back(self) {
-        let (back, lost) = self.shelf().put_back().await;
-        if !back.is_empty() {
-            self.came_back.update(|said| *said |= lost);
-            let jobs: Vec<String> = back.into_iter().filter(|log| !log.contains(':')).collect();
+    /// Says what came back from the backup journal, and makes the lines of its jobs again.
+    pub(super) async fn came_back(self, back: &CameBack) {
+        if !back.logs.is_empty() {
+            self.came_back.update(|said| *said |= back.lost);
+            let jobs: Vec<String> = back
+                .logs
+                .iter()
+                .filter(|log| !log.contains(':'))
+                .cloned()
+                .collect();
             self.lines(&jobs, Vec::new()).await;
         }
     }
@@ -98,7 +74,7 @@ impl App {
             let _ = Store::journal(&shelf, &records).await;
             shelf.back_up_all(&records).await;
             self.thrown_away.set(true);
-            self.bring_back().await;
+            self.came_back(&shelf.put_back().await).await;
             self.write_summary();
             self.read_list_now().await;
         });

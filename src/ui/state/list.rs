@@ -9,9 +9,11 @@ use super::{App, Open};
 use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
 use crate::job::{JobState, kit};
+use crate::platform::clock;
 use crate::slate::{self, Read};
 use crate::sorted::set_of;
 use crate::ui::files::Fresh;
+use crate::ui::shelf::CameBack;
 
 impl App {
     /// Makes the lines of jobs again after a file added some: of those that were not here before
@@ -66,24 +68,75 @@ impl App {
 
     /// The same, to be waited for.
     pub async fn read_list_now(self) {
-        let shelf = self.shelf();
-        // No line is shown of a job of which the backup journal has more.
-        self.put_back().await;
-        let kept = match shelf.journal() {
+        self.read_level(&CameBack::default()).await;
+    }
+
+    async fn read_level(self, back: &CameBack) {
+        let kept = match self.shelf().journal() {
             Ok(journal) => journal.summaries().await.unwrap_or_default(),
             Err(_) => Vec::new(),
         };
-        let mut jobs: Vec<Summary> = kept
-            .iter()
-            .filter_map(|(_, text)| Summary::from_text(text))
-            .collect();
-        let known: BTreeSet<String> = set_of(jobs.iter().map(|job| job.log.clone()));
-        // A cursor goes over every log: what has its line is shown before that.
-        self.jobs.set(jobs.clone());
+        self.take_lines(&kept, back);
+        self.read_rest().await;
+    }
+
+    /// Shows the lines that were read before the app was there, if they are few enough to be drawn
+    /// with the first screen; gives the others back.
+    pub fn first_lines(self, back: &CameBack) -> Option<Vec<String>> {
+        const FEW: usize = 200;
+        let lines = self.shelf().early_lines()?;
+        if FEW < lines.texts.len() {
+            return Some(lines.texts);
+        }
+        self.take_lines(&lines.texts, back);
+        self.listed.set(lines.are_all);
+        None
+    }
+
+    /// The list at the start, after what came back; first is painted what is on the screen already.
+    pub async fn read_first_list(self, back: CameBack, early: Option<Vec<String>>) {
+        const PAINT_MS: i32 = 50;
+        self.came_back(&back).await;
+        if self.route.with_untracked(|route| route.job().is_some()) {
+            // The step of that job first.
+            clock::pause(PAINT_MS).await;
+        }
+        match early {
+            Some(lines) => {
+                clock::pause(PAINT_MS).await;
+                self.take_lines(&lines, &back);
+                self.read_rest().await;
+            }
+            None if !self.listed.get_untracked() && self.jobs.with_untracked(Vec::is_empty) => {
+                self.read_level(&back).await;
+            }
+            None => {
+                clock::pause(PAINT_MS).await;
+                self.read_rest().await;
+            }
+        }
+    }
+
+    /// Shows the lines that were kept; one that says less than is known is made again with those
+    /// that are missing.
+    fn take_lines(self, kept: &[String], back: &CameBack) {
+        let jobs = kept.iter().filter_map(|text| Summary::from_text(text));
+        self.jobs
+            .set(jobs.filter(|line| back.is_level(line)).collect());
+    }
+
+    /// Looks for logs without a line, and for lines without a log: a cursor goes over every log,
+    /// while what has its line is shown.
+    async fn read_rest(self) {
+        let shelf = self.shelf();
+        let known: BTreeSet<String> = self
+            .jobs
+            .with_untracked(|jobs| set_of(jobs.iter().map(|job| job.log.clone())));
         let (logs, is_read) = shelf.logs_read().await;
         if is_read {
             self.look_for_lost(&logs);
         }
+        let mut new = Vec::new();
         for log in logs {
             if log.contains(':') || known.contains(&log) {
                 continue;
@@ -94,12 +147,17 @@ impl App {
                     // A line that is not kept is made once more at the next start.
                     let _ = journal.put_summary(&line.log, &line.to_text()).await;
                 }
-                jobs.push(line);
+                new.push(line);
             }
         }
-        if known.len() < jobs.len() {
-            self.jobs.set(jobs);
+        if !new.is_empty() {
+            self.jobs.update(|jobs| {
+                // A tap that came meanwhile has made a later line.
+                let here: BTreeSet<String> = set_of(jobs.iter().map(|job| job.log.clone()));
+                jobs.extend(new.into_iter().filter(|line| !here.contains(&line.log)));
+            });
         }
+        self.listed.set(true);
     }
 
     /// The kits of all vans whose files came in, in one log.

@@ -47,7 +47,6 @@ impl App {
 
     async fn read_up_to(self, log: String, all: bool) {
         let shelf = self.shelf();
-        self.put_back().await;
         shelf.read_drafts().await;
         // One that was opened in its whole length stays open.
         let all = all || self.is_long_and_open(&log);

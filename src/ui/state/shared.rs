@@ -17,7 +17,6 @@ use crate::ui::route::Route;
 use crate::ui::settings::Settings;
 use crate::ui::shelf::BrowserStore;
 use crate::ui::signal::RwSignal;
-use crate::ui::state::level::Leveled;
 use crate::ui::state::{Keeping, Open, Shut};
 use crate::ui::work::Work;
 
@@ -35,6 +34,8 @@ pub struct Shared {
     pub storage: RwSignal<Storage>,
     /// The jobs of this phone, for the list.
     pub jobs: RwSignal<Vec<Summary>>,
+    /// Whether that are all of them; until then the list is being read.
+    pub listed: RwSignal<bool>,
     /// Whether a new version waits.
     pub update_waits: RwSignal<bool>,
     /// Why no job is open at the place of one.
@@ -74,7 +75,6 @@ pub struct Shared {
     pub(super) update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
     pub(super) entries: StoredValue<Vec<Entry>, LocalStorage>,
-    pub(super) leveled: StoredValue<Leveled, LocalStorage>,
 }
 
 impl Shared {
@@ -91,6 +91,7 @@ impl Shared {
             keeping: RwSignal::new(Keeping::Kept),
             storage: RwSignal::new(shelf.storage()),
             jobs: RwSignal::new(Vec::new()),
+            listed: RwSignal::new(false),
             update_waits: RwSignal::new(false),
             shut: RwSignal::new(Shut::Reading),
             work: Work::new(),
@@ -112,7 +113,6 @@ impl Shared {
             tabs: StoredValue::new_local(None),
             update: StoredValue::new_local(None),
             entries: StoredValue::new_local(Vec::new()),
-            leveled: StoredValue::new_local(Leveled::No),
         }
     }
 }

@@ -38,6 +38,7 @@ fn build(name: &str) -> PathBuf {
                 <script type=\"module\">start()</script>";
     fs::write(dir.join("index.html"), page).unwrap();
     fs::write(dir.join("a.css"), "a{}").unwrap();
+    fs::write(dir.join("icons/hubslate-512.png"), "").unwrap();
     fs::write(dir.join(".hidden"), "").unwrap();
     fs::write(
         dir.join("sw.js"),
@@ -67,6 +68,7 @@ fn list_has_every_file_of_the_app_and_no_other() {
         "sw.js",
         "sample",
         "schema",
+        "hubslate-512",
         ".hidden",
         "index.html",
         ".gz",

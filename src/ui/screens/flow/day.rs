@@ -144,7 +144,7 @@ pub(super) fn name(lang: Lang, job: &Summary) -> String {
 fn make(packing: Packing) {
     let (app, lang) = (packing.app, packing.lang);
     let chosen = packing.chosen.get_untracked();
-    let van = packing.van.get_untracked().trim().to_uppercase();
+    let van = packing.van.get_untracked().trim().to_ascii_uppercase();
     let day = packing.day.get_untracked().parse::<NaiveDate>();
     let is_van = van.is_empty() || is_van_mark(&van);
     let Some(day) = day.ok().filter(|_| is_van) else {
