@@ -9,6 +9,7 @@ pub mod backdate;
 pub mod bill;
 pub mod book;
 pub mod caption;
+pub mod caution;
 pub mod combined_steps;
 pub mod dial_setup;
 pub mod eased;

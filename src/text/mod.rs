@@ -38,6 +38,7 @@ pub use self::{
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::backdate::Ago;
 use crate::job::caption::CaptionWord;
+use crate::job::caution::Caution;
 use crate::job::eased::Eased;
 use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
@@ -161,6 +162,8 @@ spoken! {
     checks::check(check: Check) -> &'static str;
     /// What to do now, where an answer holds something.
     follows::follows(step: Step, given: Given) -> &'static str;
+    /// A caution that only some jobs need.
+    follows::caution(of: Caution) -> &'static str;
     /// The heading over that.
     follows::held_title() -> &'static str;
     /// What a key answers of rows that were not touched: so many, work or a list.

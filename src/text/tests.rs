@@ -27,6 +27,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         found,
         lang,
         phase(Phase),
+        caution(Caution),
         check(Check),
         sign(Sign),
         pick(Choice),

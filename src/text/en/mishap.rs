@@ -12,6 +12,7 @@ pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
         MishapKind::LockKeyMissing => "Lock key missing",
         MishapKind::WrongSeat => "Wrong seat",
         MishapKind::BoltTooLong => "Bolt too long",
+        MishapKind::Cracked => "Cracked",
     }
 }
 
@@ -38,6 +39,9 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
         MishapKind::WrongSeat => {
             "Stop. Cone, ball and flat seats do not mix: torque reads false, the wheel works loose. Use the seat the wheel requires."
         }
+        MishapKind::Cracked => {
+            "Stop here. A cracked flange, knuckle or stud means STOP: do not drive the car until the part is replaced."
+        }
         MishapKind::BoltTooLong => {
             "Stop. It reaches what turns behind the flange. Compare with the old one; use the right length."
         }
@@ -49,6 +53,7 @@ pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
         MishapKind::LockKeyMissing => "lock key, or plain nut",
         MishapKind::WrongSeat => "nut or bolt, right seat",
         MishapKind::BoltTooLong => "bolt of the right length",
+        MishapKind::Cracked => "hub, knuckle, stud or bolt",
         MishapKind::Sheared
         | MishapKind::ThreadCrossed
         | MishapKind::TurnsOn

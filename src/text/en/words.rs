@@ -153,6 +153,7 @@ pub(in crate::text) fn group(group: ItemKind) -> &'static str {
         ItemKind::SensorWire => "Sensor wire",
         ItemKind::Plate => "Splash shield",
         ItemKind::Hub => "Hub",
+        ItemKind::Knuckle => "Knuckle",
         ItemKind::Stake => "Stake of the axle nut",
         ItemKind::Other => "Also off",
     }
@@ -178,6 +179,7 @@ pub(in crate::text) fn item(item: Item) -> String {
         | ItemKind::SensorWire
         | ItemKind::Plate
         | ItemKind::Hub
+        | ItemKind::Knuckle
         | ItemKind::Stake => group(item.group).to_owned(),
         ItemKind::Other => format!("{} {number}", group(item.group)),
     }

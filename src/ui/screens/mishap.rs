@@ -225,6 +225,7 @@ fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>)
         Mending::Waiting => text::asking(at.lang, Asking::FurtherWaits),
         Mending::Refused => at.say(Say::FurtherRefused).to_owned(),
         Mending::Shove => shove_text(at, mishap).say.to_owned(),
+        Mending::Agreed if !mishap.item.group.is_fastener() => at.say(Say::ReplaceNow).to_owned(),
         Mending::Agreed => at.say(Say::MendNow).to_owned(),
     };
     let caution = (state == Mending::Shove).then(|| shove_text(at, mishap).caution);
@@ -341,8 +342,13 @@ fn mended_keys(at: &StepContext, mishap: &Mishap) -> Node {
         mishap.part.clone()
     };
     let leave = Route::Loose(at.open.log.0.clone()).to_hash();
+    let label = if item.group.is_fastener() {
+        text::mended_key(at.lang, &part)
+    } else {
+        text::replaced_key(at.lang, &part)
+    };
     view! {
-        {key(Look::Primary, text::mended_key(at.lang, &part), move || {
+        {key(Look::Primary, label, move || {
             begin_pass(&here);
             here.write(mended(&here.spec, item));
         })}
