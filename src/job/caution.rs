@@ -29,7 +29,9 @@ words! {
 /// The cautions of a step.
 pub fn cautions(sheet: &JobState, spec: &StepSpec) -> Vec<Caution> {
     let mut all = Vec::new();
-    let power = sheet.vehicle(VehicleField::Power).and_then(Power::from_code);
+    let power = sheet
+        .vehicle(VehicleField::Power)
+        .and_then(Power::from_code);
     if spec.key.step == Step::LiftStand && power.is_some_and(|it| it != Power::Combustion) {
         all.push(Caution::ElectricJack);
     }
@@ -43,8 +45,15 @@ pub fn cautions(sheet: &JobState, spec: &StepSpec) -> Vec<Caution> {
             _ => Caution::NewBolts,
         });
     }
-    if let (Form::Round(SetName { when: When::Before, .. }, _), Some(corner)) =
-        (&spec.form, spec.key.corner)
+    if let (
+        Form::Round(
+            SetName {
+                when: When::Before, ..
+            },
+            _,
+        ),
+        Some(corner),
+    ) = (&spec.form, spec.key.corner)
     {
         let found = sheet.reply(StepKey::at(Step::NutFound, corner));
         let loosened = found == Some(&Reply::Picked(Choice::NutRetorqued));

@@ -211,9 +211,9 @@ fn every_reading_every_limit_and_every_source_is_on_the_technicians_pages() {
         &pages,
         &[
             "12.5",
-            "0.125\u{a0}mm = 4.9\u{a0}thou",
-            "One division\n0.010\u{a0}mm = 0.4\u{a0}thou",
-            "180.5\u{a0}N·m + 45° = 133.13\u{a0}lbf·ft + 45°",
+            "0.125\u{a0}mm = 0.0049\u{a0}in",
+            "One division\n0.010\u{a0}mm = 0.0004\u{a0}in",
+            "180.5\u{a0}N·m + 45° = 133.13\u{a0}lb-ft + 45°",
             "0.05\u{a0}mm = 0.0020\u{a0}in",
             "Workshop data 12, page 204, looked up 2025-03-01 by Ada Rook",
             "Over the limit, proven",
@@ -346,7 +346,7 @@ fn in_a_comma_format_no_number_has_a_dot() {
         }
     }
     let pages = told(&report_in(&sample::finished(None), comma).technician);
-    says(&pages, &["4,9\u{a0}thou", "180,5\u{a0}N·m", "12,5"]);
+    says(&pages, &["0,0049\u{a0}in", "180,5\u{a0}N·m", "12,5"]);
 }
 
 #[test]

@@ -92,7 +92,7 @@ sentences! {
             Calendar => "Add to the calendar",
             // Choices in settings.
             UnitsMetric => "Metric: mm, N·m, km",
-            UnitsUs => "US: in, lb·ft, miles",
+            UnitsUs => "US: in, lb-ft, miles",
             MarkPoint => "Point: 0.1",
             MarkComma => "Comma: 0,1",
             SoundOn => "Sound on",

@@ -189,7 +189,12 @@ fn a_fastener_can_break_wherever_hands_are_on_it() {
             let fastens = spec.changes.iter().any(|it| it.group.is_fastener());
             let kinds = kinds(&possible(&empty, &[&spec]));
             let bare = !spec.key.step.row().bare.is_empty();
-            assert_eq!(!kinds.is_empty(), turns || fastens || bare, "{:?}", spec.key);
+            assert_eq!(
+                !kinds.is_empty(),
+                turns || fastens || bare,
+                "{:?}",
+                spec.key
+            );
             if turns || fastens {
                 touched += 1;
                 for kind in [MishapKind::Sheared, MishapKind::ThreadCrossed] {
