@@ -10,7 +10,6 @@ use crate::job::entry::{
 };
 use crate::job::manual_item::named;
 use crate::text::{self, Flow, Kept, Lang, Paper, ReportWord, Say, paper};
-use crate::trade::damage::Damage;
 use crate::trade::fastening::TypedLever;
 use crate::trade::play::After;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
@@ -185,6 +184,7 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Signed(signed) => labelled(ReportWord::Signature, &told.step(signed.step)),
         Event::Photo(photo) => labelled(ReportWord::PictureKept, &told.step(photo.step)),
         Event::Note(_, note) => labelled(ReportWord::Notes, note),
+        Event::Remark(_, remark) => labelled(ReportWord::Notes, text::remark(lang, *remark)),
         Event::Part(part) => labelled(ReportWord::Parts, &part.number),
         Event::Due(due) => due_line(told, due),
         Event::HandedOver(_) => told.word(ReportWord::HandedOver),
@@ -192,7 +192,7 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Strike(_) => told.word(ReportWord::TakenBack),
         Event::Runout(reading) => super::runout::reading_line(told, reading),
         Event::RunoutLimit(card) => super::runout::limit_line(told, card),
-        Event::Damage(corner, seen) => seen_damage(told, *corner, *seen),
+        Event::Damage(corner, seen) => text::seen_damage(lang, *corner, *seen),
         Event::CameBackFor(cause) => text::came_back_for(lang, *cause).to_owned(),
         Event::Stock(stock) => {
             text::stock_line(lang, &stock.number, stock.have, stock.least, stock.cores)
@@ -222,17 +222,6 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::LetGo(_) => text::flow(lang, Flow::EntryLetGo).to_owned(),
         Event::Unknown(_) => told.word(ReportWord::EntryUnknown),
     }
-}
-
-/// What was seen on the old part of a corner, with the standard's term.
-pub(super) fn seen_damage(told: &ReportContext, corner: Corner, seen: Damage) -> String {
-    let lang = told.lang;
-    text::seen_damage(
-        lang,
-        text::corner_title(lang, corner),
-        text::damage(lang, seen),
-        text::damage_term(lang, seen),
-    )
 }
 
 fn adapter(told: &ReportContext, lever: Option<&TypedLever>) -> String {

@@ -49,7 +49,7 @@ pub use money::money;
 pub use signature::signature_svg;
 pub use standing::{must_not_drive, nothing_wrong, retorque_to_do};
 pub use time::{stamp, when};
-pub use undone::undone;
+pub use undone::{told_twice, undone};
 pub use warning_lights::warning_light_lines;
 
 use std::collections::BTreeSet;
@@ -148,7 +148,7 @@ impl<'a> ReportContext<'a> {
             reader,
             plan,
             steps,
-            unsigned: due_items::unsigned(sheet, lang),
+            unsigned: due_items::unsigned(sheet),
         }
     }
 

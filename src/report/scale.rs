@@ -203,6 +203,24 @@ mod tests {
     }
 
     #[test]
+    fn a_new_part_that_fails_says_why_and_what_is_checked_first() {
+        use crate::report::reason::failed;
+        use crate::trade::play::Against::{Noisy, Over, Rough};
+        let new = measured([6.0, 6.0, 6.0]);
+        let say = |against: &[_]| failed(Lang::English, METRIC.other(), against, Some(&new));
+        let [over] = say(&[Over]).try_into().unwrap();
+        for word in ["0,0060\u{a0}in", "0,0040\u{a0}in", "nut torque", "seat"] {
+            assert!(over.contains(word), "{word}: {over}");
+        }
+        for against in [&[Rough][..], &[Noisy], &[Rough, Noisy]] {
+            let [rough] = say(against).try_into().unwrap();
+            assert!(rough.contains("rough or is noisy") && rough.contains("hub bolts"));
+        }
+        assert_eq!(say(&[Over, Rough]).len(), 2);
+        assert_eq!(say(&[]).len(), 0);
+    }
+
+    #[test]
     fn a_limit_that_is_not_compared_is_not_drawn() {
         let mut marked = measured([6.0, 6.5, 6.3]);
         marked.conformity = Conformity::NoComparison(WhyNot::Way(Difference::Place));

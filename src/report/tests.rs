@@ -271,7 +271,7 @@ fn every_table_row_has_as_many_cells_as_its_head() {
 #[test]
 fn what_was_not_done_is_listed_with_its_reason() {
     let pages = told(&report(&sample::finished(None)).technician);
-    says(&pages, &["Not done, and why", "not done, not safe"]);
+    says(&pages, &["Not done, and why", "not done. Reason: Not safe"]);
     let list = |job: &Job| {
         let sheet = job.sheet();
         let reader = reader();
@@ -289,7 +289,9 @@ fn what_was_not_done_is_listed_with_its_reason() {
         "{lines:?}"
     );
     // The road test was refused once, not once a table.
-    let drive = lines.iter().filter(|l| l.ends_with("not done, not safe"));
+    let drive = lines
+        .iter()
+        .filter(|l| l.ends_with("not done. Reason: Not safe"));
     assert_eq!(drive.count(), 1, "{lines:?}");
 }
 

@@ -1,9 +1,10 @@
-//! What a tap that is taken back had said, in one line for the screen.
+//! What was recorded, in one line for the screen: a tap that is taken back, a fact that two phones
+//! recorded differently.
 
 use super::{Reader, ReportContext, entry_line};
-use crate::job::JobState;
 use crate::job::entry::{Entry, EntryId, Event, Reply};
-use crate::text::Lang;
+use crate::job::{JobState, Key};
+use crate::text::{self, Lang, Say};
 use crate::units::Format;
 
 /// What these entries said: the answer of the one step that they answer, the names of several, or
@@ -36,6 +37,18 @@ pub fn undone(sheet: &JobState, lang: Lang, format: Format, struck: &[EntryId]) 
         }
     }
     .unwrap_or_default()
+}
+
+/// What two phones recorded of one fact, and that the safer one counts.
+pub fn told_twice(sheet: &JobState, lang: Lang, format: Format, key: &Key) -> String {
+    let reader = Reader::default();
+    let told = ReportContext::new(sheet, lang, format, &reader);
+    let mut said = sheet.stated(key);
+    let mut line = || Some(entry_line::entry(&told, &said.next()?.what));
+    match (line(), line()) {
+        (Some(one), Some(other)) => text::told_twice(lang, &one, &other),
+        _ => text::say(lang, Say::ProblemConflict).to_owned(),
+    }
 }
 
 #[cfg(test)]
@@ -105,6 +118,36 @@ mod tests {
         })]);
         let said = undone(&job.sheet(), Lang::English, US, &struck);
         assert!(said.contains("Lug nut 1"), "{said}");
+    }
+
+    #[test]
+    fn what_two_phones_recorded_differently_is_named_with_both_answers() {
+        let spin = StepKey::at(Step::SpinHand, AT);
+        let said = |pick| Event::Answered(spin, Reply::Picked(pick));
+        let mut job = Job::begin(None);
+        let last = job.tap(vec![Event::Corners(vec![AT])]);
+        let heads = last.last().cloned();
+        job.tap(vec![said(Choice::Rough)]);
+        let mut entries: Vec<Entry> = job.sheet().entries().to_vec();
+        let mut other = entries.last().cloned().into_iter().next();
+        if let Some(other) = &mut other {
+            other.id = EntryId("zz".to_owned());
+            other.device = "another".to_owned();
+            other.after = heads.into_iter().collect();
+            other.what = said(Choice::SmoothQuiet);
+        }
+        entries.extend(other);
+        let sheet = crate::job::fold(entries);
+        let key = Key::Step(spin);
+        assert!(
+            sheet
+                .problems()
+                .contains(&crate::job::Problem::Disagree(key.clone()))
+        );
+        let said = told_twice(&sheet, Lang::English, US, &key);
+        for word in ["Spin by hand", "Rough", "Smooth and quiet", "safer"] {
+            assert!(said.contains(word), "{word}: {said}");
+        }
     }
 
     #[test]

@@ -41,7 +41,7 @@ use crate::job::caption::CaptionWord;
 use crate::job::caution::Caution;
 use crate::job::eased::Eased;
 use crate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Remark, Scope, Slot, VehicleField,
 };
 use crate::job::kit::KitError;
 use crate::job::practice::{Hidden, Met, Outcome};
@@ -56,7 +56,7 @@ use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{
-    CardItem, Condition, MishapKind, Pattern, PropertyClass, WrenchError,
+    CardItem, Condition, MishapKind, Pattern, PropertyClass, Settled, WrenchError,
 };
 use crate::trade::money::{AmountError, EstimateError, LineKind, TaxRounding};
 use crate::trade::play;
@@ -119,12 +119,12 @@ spoken! {
     /// The key back to what is done now.
     backdate::not_earlier() -> &'static str;
     /// When the next tap counts as done.
-    backdate::counts_as(ago: Ago) -> String;
+    backdate::counts_as(ago: Ago) -> &'static str;
 
     /// What is seen on an old part, in a workshop's words.
     ledger::damage(damage: Damage) -> &'static str;
-    /// The same in the terms of ISO 15243.
-    ledger::damage_term(damage: Damage) -> &'static str;
+    /// The same of one corner, with the heading of ISO 15243 where it has one.
+    ledger::seen_damage(corner: Corner, damage: Damage) -> String;
     /// Why a job came back.
     ledger::came_back_for(cause: CameBackFor) -> &'static str;
     /// What is counted of each van: its title, and out of what.
@@ -200,6 +200,8 @@ spoken! {
     mishap::mishap_say(kind: MishapKind) -> &'static str;
     /// The part that commonly mends it.
     mishap::mishap_part(kind: MishapKind) -> &'static str;
+    /// What is noted of a step in one tap.
+    mishap::remark(remark: Remark) -> &'static str;
     /// A mishap in one line.
     mishap::mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String;
     mishap::no_adapter() -> &'static str;
@@ -401,6 +403,10 @@ spoken! {
     desk::check_due(due: CheckDue) -> String;
     /// A torque that no wrench on board serves, and why.
     desk::misfit(item: &str, value: &str, why: WrenchError) -> String;
+    /// How a doubted value was settled, on a key.
+    desk::settled(settled: Settled) -> &'static str;
+    /// That a value was doubted and saved, and why: a code, or words.
+    desk::kept_because(reason: &str) -> String;
     /// Document, page and day of a card.
     desk::from_page(document: &str, page: &str, date: &str) -> String;
     /// The invented document of the practice car, and its page.

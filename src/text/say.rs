@@ -111,6 +111,8 @@ sentences! {
                 "No job yet. Start one at home with the booking message, or at once at the car.",
             AppSay =>
                 "Hubslate takes you through checking and replacing a wheel bearing step by step, records every answer, and works without a signal.",
+            OfflineNotYet => "Not ready to work offline yet. Stay on this page for a moment.",
+            OfflineReady => "Ready to work without a signal.",
             HomeMakeSafe => "Make safe first",
             HomeAtCar => "At the car",
             HomeCustomer => "Customer must answer",
@@ -118,6 +120,7 @@ sentences! {
             HomePrepare => "Prepare",
             HomeEnded => "Ended jobs",
             FindHint => "Plate or name (3 characters)",
+            PageUnknown => "This page does not exist. Go back to the jobs.",
             NotOnThisPhone => "There is no such job on this phone.",
             Practice => "Practice",
             PracticeSay => "An invented car. Do the full job, then delete it.",
@@ -134,7 +137,6 @@ sentences! {
             SignsSay => "Tap what you noticed.",
             StepsDone => "Done",
             StepsOpen => "Open",
-            StepsSkipped => "Not done",
             NoNotes => "No note yet.",
             SavedAtStep => "The note belongs to this step.",
             // Loose list.
@@ -186,6 +188,8 @@ sentences! {
             StoragePromised => "The browser has promised to keep the data.",
             StorageWhere =>
                 "All data is on this phone only. It leaves in the files that you export.",
+            OtherTab =>
+                "This job is open in another tab too. Both see each other's taps.",
             OldTab => "A newer version is open in another tab. Load this one again.",
             ThrownAway =>
                 "The browser deleted this app's data while it was open. Open jobs were saved again, photos are lost: export now.",
@@ -199,6 +203,8 @@ sentences! {
             ProblemsTitle => "To resolve",
             ProblemConflict =>
                 "Two phones recorded two things. The safer one counts until you choose.",
+            ProblemClock =>
+                "The clock of one phone was wrong. The order is taken from the entries.",
             ProblemMissing => "Some entries have not arrived. Import the file of the other phone.",
             ProblemLost => "This phone had more entries and lost them. Check every fastener.",
             ProblemUnknown => "Written by a newer version. It can be read here, not changed.",
@@ -297,10 +303,11 @@ sentences! {
             CaliperSliding => "Sliding caliper",
             CaliperFixed => "Fixed caliper",
             EpbCaution =>
-                "Electric parking brake: service mode before the caliper moves, battery supported, key left off.",
+                "Electric parking brake: take the scan tool. Service mode before the caliper moves, battery supported, key left off.",
             ElectricCaution =>
                 "Electric car: ready is silent. Key far away, auto-hold off. Orange cables are high voltage.",
             // Questions and swings.
+            ScreenMayGoOff => "The screen may go off: this phone does not keep it on.",
             PushWord => "PUSH, swing",
             PullWord => "PULL, swing",
             ReadPushWord => "READ, keep pushing",
@@ -345,7 +352,6 @@ sentences! {
             ProofWithinNotProven =>
                 "Within the limit but not proven. It is printed, it does not block.",
             ProofFailed => "The new part does not pass. The vehicle stays at STOP.",
-            ProofRecheck => "Check axle nut torque, hub bolts, seat, then the part itself.",
             RetorqueDate => "By date",
             RetorqueDistance => "By distance",
             RetorqueDefault =>

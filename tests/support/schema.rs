@@ -9,7 +9,8 @@ use hubslate::exchange::{LogKind, export};
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Remark, Scope, Side,
+    VehicleField,
 };
 use hubslate::job::reason;
 use hubslate::job::runout::Basis;
@@ -97,6 +98,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("corner", codes(Corner::ALL)),
         ("came_back_for", codes(CameBackFor::ALL)),
         ("damage", codes(Damage::ALL)),
+        ("remark", codes(Remark::ALL)),
         ("decision", codes(Decision::ALL)),
         ("dial_kind", codes(DialKind::ALL)),
         ("due_kind", codes(DueKind::ALL)),

@@ -30,9 +30,9 @@ pub(in crate::text) const fn caution(of: Caution) -> &'static str {
         Caution::ElectricJack => {
             "Electric car: jack only at the manufacturer's pads, never on the battery case."
         }
-        Caution::NewNut => "The spec has a new axle nut each time: use a new one.",
-        Caution::NewLugNuts => "The spec has new lug nuts each time: use new ones.",
-        Caution::NewBolts => "The spec has new bolts each time: use new ones.",
+        Caution::NewNut => "Use a new nut, as the spec says.",
+        Caution::NewLugNuts => "Use new lug nuts, as the spec says.",
+        Caution::NewBolts => "Use new bolts, as the spec says.",
         Caution::NutWasLoosened => {
             "The axle nut had been loosened before this reading: the report says so."
         }

@@ -1,5 +1,6 @@
 //! What goes wrong with a fastener, and what else is off.
 
+use crate::job::entry::Remark;
 use crate::trade::fastening::MishapKind;
 
 pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
@@ -62,6 +63,16 @@ pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
     }
 }
 
+pub(in crate::text) const fn remark(remark: Remark) -> &'static str {
+    match remark {
+        Remark::WillNotGo => "It won't go",
+        Remark::RefusedToSign => "Refused to sign",
+        Remark::ClickedEarly => mishap(MishapKind::ClickedEarly),
+        Remark::WouldNotStart => mishap(MishapKind::WouldNotStart),
+        Remark::NoRoom => "No photo: the phone's storage was full.",
+    }
+}
+
 pub(in crate::text) fn mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String {
     let part = if part.is_empty() {
         String::new()
@@ -78,8 +89,8 @@ pub(in crate::text) const fn no_adapter() -> &'static str {
 pub(in crate::text) fn found_loose(count: u8) -> String {
     match count {
         0 => "None was loose".to_owned(),
-        1 => "One was loose, tightened".to_owned(),
-        more => format!("{more} were loose, tightened"),
+        1 => "One was loose, re-torqued".to_owned(),
+        more => format!("{more} were loose, re-torqued"),
     }
 }
 

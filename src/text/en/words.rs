@@ -99,8 +99,8 @@ pub(in crate::text) fn because(because: NotDoneReason) -> &'static str {
 pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static str) {
     match hold {
         HoldPoint::Stand => (
-            "Stand and shove first",
-            "The wheel comes off only when the stand carries the car and it was shoved.",
+            "Jack stand and shove first",
+            "The wheel comes off only when the jack stand carries the car and it was shoved.",
         ),
         HoldPoint::Before => (
             "The reading first",

@@ -3,9 +3,11 @@
 use std::sync::Arc;
 
 use crate::job::Problem;
+use crate::job::backdate::clocks_disagree;
 use crate::job::caption::{CaptionWord, caption, hands_are_clean};
 use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Voice};
 use crate::job::picture::pictures;
+use crate::report::told_twice;
 use crate::text::{self, Kept, Lang, Say};
 use crate::trade::wheel_end::StepKey;
 use crate::ui::at::StepContext;
@@ -30,12 +32,17 @@ pub fn notes(app: App) -> Node {
             return ().into_node();
         };
         addresses.read(app, &open);
-        let problems = open.sheet.problems().iter().map(|problem| {
-            view! { <li>{text::say(lang, problem_text(problem))}</li> }
-        });
-        let (problems, any) = (problems.collect_view(), !open.sheet.problems().is_empty());
+        let problems = problems(app, &open, lang);
+        let any = !problems.is_empty();
+        let problems = problems.into_iter().map(|said| view! { <li>{said}</li> });
+        let problems = problems.collect_view();
         let told = open.sheet.counting().filter_map(|entry| match &entry.what {
             Event::Note(step, note) => Some(typed(lang, *step, note.clone())),
+            Event::Remark(step, remark) => Some(typed(
+                lang,
+                Some(*step),
+                text::remark(lang, *remark).to_owned(),
+            )),
             Event::Voice(voice) => Some(spoken(lang, voice, addresses)),
             _ => None,
         });
@@ -238,6 +245,18 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> Node {
         {Field::words("caption", typed).show(label, "", drafts, keep.clone())}
         {key(Look::Plain, text::kept(lang, Kept::KeepWords), keep)}
     }
+}
+
+/// What is wrong with the record, a sentence each.
+fn problems(app: App, open: &Open, lang: Lang) -> Vec<String> {
+    let format = app.settings.with_untracked(|settings| settings.format());
+    let said = open.sheet.problems().iter().map(|problem| match problem {
+        Problem::Disagree(key) => told_twice(&open.sheet, lang, format, key),
+        other => text::say(lang, problem_text(other)).to_owned(),
+    });
+    let clocks = clocks_disagree(open.sheet.entries());
+    let clocks = clocks.then(|| text::say(lang, Say::ProblemClock).to_owned());
+    said.chain(clocks).collect()
 }
 
 const fn problem_text(problem: &Problem) -> Say {
