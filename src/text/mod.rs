@@ -15,6 +15,7 @@ mod kept;
 mod ledger;
 mod measure;
 mod mishap;
+mod outside;
 mod paper;
 mod reading;
 mod reason;
@@ -31,7 +32,7 @@ mod verified;
 
 pub use self::{
     book::*, consent::*, customer::*, desk::*, flow::*, kept::*, ledger::*, measure::*, mishap::*,
-    paper::*, reading::*, reason::*, report::*, runout::*, say::*, screen::*, step::*,
+    outside::*, paper::*, reading::*, reason::*, report::*, runout::*, say::*, screen::*, step::*,
     thickness::*, verified::*,
 };
 
