@@ -23,7 +23,7 @@ use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
 use hubslate::job::entry::Entry;
 use hubslate::job::{JobState, fold};
-use hubslate::text::{self, Lang, Verified};
+use hubslate::text::{self, Lang, Outside, Verified};
 use hubslate::units::{DecimalMark, Format, System};
 use serde_json::{Value, json};
 
@@ -38,12 +38,12 @@ const FORMAT: Format = Format {
 /// Nothing was done.
 const NOTHING_DONE: u8 = 2;
 
-/// Reads the command line and carries it out; [`order::HELP`] says what the endings mean.
+/// Reads the command line and carries it out; the help says what the endings mean.
 pub fn main() -> ExitCode {
     match order::read(std::env::args_os().skip(1)) {
         Ok(order) => ExitCode::from(carry_out(&order)),
         Err(slip) => {
-            eprintln!("{slip}.\n{}", order::HELP);
+            eprintln!("{slip}.\n{}", help());
             ExitCode::from(NOTHING_DONE)
         }
     }
@@ -52,7 +52,7 @@ pub fn main() -> ExitCode {
 fn carry_out(order: &Order) -> u8 {
     match order {
         Order::Help => {
-            tell(order::HELP);
+            tell(help());
             0
         }
         Order::Verify { files, json } => verify_all(files, *json),
@@ -72,6 +72,10 @@ fn carry_out(order: &Order) -> u8 {
             gathering.write(bytes, out, *json)
         }
     }
+}
+
+fn help() -> &'static str {
+    text::outside(LANG, Outside::Help)
 }
 
 fn say(what: Verified) -> String {

@@ -4,26 +4,12 @@ use std::ffi::OsString;
 use std::path::PathBuf;
 
 use hubslate::exchange::erase::Besides;
-
-/// What `--help` prints.
-pub const HELP: &str = "\
-hubslate verify [--json] FILES…          compute every digest, reading, uncertainty and decision again
-hubslate merge [--json] FILES… -o OUT    the union of the files in one file; OUT.zip with photos
-hubslate erase JOB FILES… -o OUT         the same, with one job's customer data erased; and
-               [--also WORDS]            complaint,notes,signatures,photos emptied as well
-hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics)
-hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)
-hubslate invoices FILES… -o OUT          invoices, credit notes and accounts, for the books (.csv)
-hubslate lines FILES… -o OUT             one entry a line, for a data warehouse (.jsonl)
-
-One line a file; a bad file never stops the rest. JOB is the id of a job or how it begins.
-Ends with 0 if all is well, with 1 if a file differs or is refused, with 2 if nothing was done:
-the command line is not understood, or OUT cannot be written.";
+use hubslate::text::{self, Lang, Verified};
 
 /// What the command can be asked for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Order {
-    /// Print [`HELP`].
+    /// Print the help.
     Help,
     /// Look at files again.
     Verify { files: Vec<PathBuf>, json: bool },
@@ -68,13 +54,12 @@ pub enum OrderError {
 
 impl std::fmt::Display for OrderError {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let mut say = |what| f.write_str(&text::verified(Lang::English, what));
         match self {
-            Self::Unknown(word) => write!(f, "`{word}` is not understood"),
-            Self::NoFile => write!(f, "no file is named"),
-            Self::NoOut => write!(f, "no file to write to is named: add `-o OUT`"),
-            Self::OutIsIn(path) => {
-                write!(f, "{} is read and would be written over", path.display())
-            }
+            Self::Unknown(word) => say(Verified::NotUnderstood(word)),
+            Self::NoFile => say(Verified::NoFile),
+            Self::NoOut => say(Verified::NoOut),
+            Self::OutIsIn(path) => say(Verified::OutIsIn(&path.display().to_string())),
         }
     }
 }

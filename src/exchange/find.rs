@@ -25,6 +25,14 @@ impl Finder {
     }
 }
 
+/// The latest other job on the vehicle of a VIN; practice and an empty VIN are none.
+pub fn earlier_visit<'a>(jobs: &'a [Summary], vin: &str, log: &str) -> Option<&'a Summary> {
+    let vin = plain(vin);
+    let same = |job: &&Summary| !job.practice && job.log != log && plain(&job.vin) == vin;
+    let visits = jobs.iter().filter(same).filter(|_| !vin.is_empty());
+    visits.max_by_key(|job| job.touched)
+}
+
 /// Plate, name, family, VIN, invoice, parts and lots, each on a line of its own; nothing is known of
 /// a job that was not read.
 fn known_by(job: &Summary) -> Option<String> {

@@ -1,5 +1,9 @@
 //! What was done a while ago and is noted now, because the hands were not free.
 
+use std::collections::BTreeMap;
+
+use crate::job::entry::{Entry, EntryId};
+use crate::sorted::map_of;
 use crate::words;
 
 words! {
@@ -36,9 +40,43 @@ impl Ago {
     }
 }
 
+/// How far the clocks of two phones may be apart, in milliseconds.
+const APART_MS: i64 = 120_000;
+
+/// Whether one phone noted something before what it had seen of another phone, by their clocks.
+pub fn clocks_disagree(entries: &[Entry]) -> bool {
+    let by_id: BTreeMap<&EntryId, &Entry> = map_of(entries.iter().map(|entry| (&entry.id, entry)));
+    entries.iter().any(|entry| {
+        let seen = entry.after.iter().filter_map(|id| by_id.get(id));
+        let mut others = seen.filter(|seen| seen.device != entry.device);
+        others.any(|seen| entry.at.utc_ms.saturating_add(APART_MS) < seen.at.utc_ms)
+    })
+}
+
 #[cfg(test)]
 mod tests {
+    #![allow(clippy::indexing_slicing)]
     use super::*;
+    use crate::job::entry::Event;
+    use crate::job::told::sheet;
+
+    #[test]
+    fn a_clock_is_wrong_where_one_phone_saw_what_its_clock_has_yet_to_come() {
+        let words = |words: &str| Event::Said(words.to_owned());
+        let told = sheet([words("one"), words("two")]);
+        let two = |device: &str, first: i64, second: i64| {
+            let mut entries = told.entries().to_vec();
+            entries[1].device = device.to_owned();
+            entries[0].at.utc_ms = first;
+            entries[1].at.utc_ms = second;
+            clocks_disagree(&entries)
+        };
+        assert!(two("another", APART_MS + 1, 0));
+        assert!(!two("another", APART_MS, 0));
+        assert!(!two("another", 0, APART_MS + 1));
+        // One phone whose clock was set back is no other phone.
+        assert!(!two("d", APART_MS + 1, 0));
+    }
 
     // 90 000 000 ms after 1970 is 1970-01-02 01:00; an hour before is midnight (the calendar).
     #[test]

@@ -12,7 +12,7 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
 use crate::trade::play::{Decision, recheck_by};
 use crate::trade::vehicle::Corner;
-use crate::trade::vehicle::odometer::Odometer;
+use crate::trade::vehicle::odometer::{Odometer, OdometerDoubt};
 use crate::trade::wheel_end::{
     CornerPlan, Course, HoldPoint, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec,
     procedure,
@@ -112,6 +112,21 @@ fn pedal_open(sheet: &JobState, plan: &Plan) -> bool {
     })
 }
 
+/// The odometer as it was read.
+pub fn odometer(sheet: &JobState) -> Option<Odometer> {
+    match sheet.reply(StepKey::once(Step::Odometer)) {
+        Some(Reply::Number(Quantity::Distance(read))) => Some(Odometer { read: read.clone() }),
+        _ => None,
+    }
+}
+
+/// Whether an odometer reads less than at an earlier visit.
+pub fn went_back(now: &Odometer, before: &Odometer) -> bool {
+    let doubts = now.doubts(Some((before, 1)));
+    let back = |doubt: &OdometerDoubt| matches!(doubt, OdometerDoubt::WentBack { .. });
+    doubts.iter().any(back)
+}
+
 /// The odometer as it was read, and as it will stand when the lug nuts are due by distance.
 pub fn retorque_odometer(sheet: &JobState, due: &Due) -> Option<(TypedDistance, TypedDistance)> {
     let Some(Reply::Number(Quantity::Distance(now))) = sheet.reply(StepKey::once(Step::Odometer))
@@ -138,10 +153,7 @@ pub fn retorque_by(
     unit: DistanceUnit,
     shop: Option<&ShopRetorque>,
 ) -> Option<Due> {
-    let odometer = match sheet.reply(StepKey::once(Step::Odometer)) {
-        Some(Reply::Number(Quantity::Distance(read))) => Some(Odometer { read: read.clone() }),
-        _ => None,
-    };
+    let odometer = odometer(sheet);
     let unit = odometer
         .as_ref()
         .map_or(unit, |odometer| odometer.read.unit);

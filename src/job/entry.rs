@@ -26,7 +26,7 @@ pub use flow::{Confirmation, DayTime, Held, Slot};
 pub use found::{AgainstLimit, Basis, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
 pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use kit::{Carried, MoreKit, Stand};
-pub use loosened::{Also, AngleBy, Mishap};
+pub use loosened::{Also, AngleBy, Mishap, Remark};
 pub use price::{Discount, Money, Paid, PaidHow, Price};
 pub use proved::Proved;
 pub use runout::{RunoutCard, RunoutReading, Setup};
@@ -146,6 +146,8 @@ pub enum Event {
     Photo(Photo),
     /// A note.
     Note(Option<StepKey>, String),
+    /// A note that is picked.
+    Remark(StepKey, Remark),
     /// A part was fitted or taken off.
     Part(Part),
     /// Something is due.

@@ -5,6 +5,7 @@
 use crate::job::entry::{Decided, Inputs, Quantity, Reply};
 use crate::job::judge::{measured, pick};
 use crate::job::loose_lug_nuts::{is_to_be_judged_again, looked_wrong, nuts_are_loose};
+use crate::job::mishap::is_cracked;
 use crate::job::reason::{RULES_VERSION, code};
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
@@ -146,6 +147,7 @@ fn stop_signs(sheet: &JobState, corner: Corner) -> Vec<StopSign> {
             StopSign::GrindingWithHeat,
             pick(sheet, StepKey::at(Step::SpinHand, corner)) == Some(Choice::GrindsHot),
         ),
+        (StopSign::CrackedPart, is_cracked(sheet, corner)),
     ];
     signs
         .into_iter()

@@ -175,6 +175,7 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         | Event::Photo(_)
         | Event::Voice(_)
         | Event::Note(..)
+        | Event::Remark(..)
         | Event::Strike(_)
         | Event::Unknown(_) => Vec::new(),
     }

@@ -9,8 +9,9 @@ use crate::job::sheet::JobState;
 use crate::job::wheel_end::group_items;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
+use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Change, Form, Item, ItemState, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
+    Change, Form, Item, ItemKind, ItemState, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
 };
 
 pub use crate::job::entry::Mishap;
@@ -40,16 +41,32 @@ pub fn open_mishaps(sheet: &JobState) -> Vec<&Mishap> {
 }
 
 /// The open mishap that stands in the way of a step: where it was seen until the customer agreed, and
-/// wherever such a fastener is turned until it is mended. A broken stud may so be left until the
-/// new hub brings its own.
+/// until it is mended wherever such a fastener is turned, of a cracked part where the hub is put in.
+/// A broken stud may so be left until the new hub brings its own.
 pub fn in_the_way<'a>(sheet: &'a JobState, spec: &StepSpec) -> Option<&'a Mishap> {
     let concerns = |mishap: &&Mishap| match spec.form {
         Form::Turn(group) => {
             group == mishap.item.group && spec.key.corner == Some(mishap.item.corner)
         }
+        _ if holds_part(spec, mishap) => true,
         _ => mishap.step == spec.key && mending(sheet, mishap) != Mending::Agreed,
     };
     open_mishaps(sheet).into_iter().find(concerns)
+}
+
+/// Whether a step puts the hub on what is cracked: the knuckle, or the hub itself.
+fn holds_part(spec: &StepSpec, mishap: &Mishap) -> bool {
+    let puts = |change: &Change| change.group == ItemKind::Hub && change.to == ItemState::Done;
+    !mishap.item.group.is_fastener()
+        && spec.key.corner == Some(mishap.item.corner)
+        && spec.changes.iter().any(puts)
+}
+
+/// Whether something at a corner is cracked and not replaced.
+pub fn is_cracked(sheet: &JobState, corner: Corner) -> bool {
+    let cracked = |mishap: &&Mishap| mishap.kind == MishapKind::Cracked;
+    let here = |mishap: &Mishap| mishap.item.corner == corner;
+    open_mishaps(sheet).into_iter().filter(cracked).any(here)
 }
 
 /// The first step of a screen that an open mishap stands in the way of, with the mishap.
@@ -137,7 +154,7 @@ pub fn possible(sheet: &JobState, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(I
         .collect()
 }
 
-/// The fasteners that a step has hands on, and what it brings them to.
+/// The fasteners that a step has hands on, and what it brings them to; the parts that are bare.
 fn handled(sheet: &JobState, spec: &StepSpec) -> Vec<(Item, ItemState, StepKey)> {
     let Some(corner) = spec.key.corner else {
         return Vec::new();
@@ -156,7 +173,12 @@ fn handled(sheet: &JobState, spec: &StepSpec) -> Vec<(Item, ItemState, StepKey)>
         all.filter(move |item| change.only.is_none_or(|only| only == item.number))
             .map(move |item| (item, change.to, spec.key))
     };
-    let changes = changes.into_iter().filter(fastens);
+    let parts = spec.key.step.row().bare.iter().map(|group| Change {
+        group: *group,
+        only: None,
+        to: ItemState::Off,
+    });
+    let changes = changes.into_iter().filter(fastens).chain(parts);
     changes.flat_map(of_change).collect()
 }
 

@@ -10,6 +10,7 @@ pub mod backdate;
 pub mod bill;
 pub mod book;
 pub mod caption;
+pub mod caution;
 pub mod combined_steps;
 pub mod conflict;
 pub mod diagnosis;

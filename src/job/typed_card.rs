@@ -2,8 +2,8 @@
 
 use crate::trade::fastening::card::CardError;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, SpecCard,
-    Stage, Thread, ThreadError, TorqueBody,
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, Settled,
+    SpecCard, Stage, Thread, ThreadError, TorqueBody,
 };
 use crate::trade::play::Way;
 use crate::units::{AngleUnit, DecimalError, LengthUnit, TorqueUnit, Typed};
@@ -181,8 +181,8 @@ pub fn typed_stages(stages: &[Stage]) -> (bool, Vec<(Further, String)>) {
 }
 
 /// The same card, with the reason for which it was kept although it was doubted.
-pub fn kept_because(mut card: SpecCard, reason: &str) -> SpecCard {
-    let reason = Some(reason.to_owned());
+pub fn kept_because(mut card: SpecCard, settled: Settled) -> SpecCard {
+    let reason = Some(settled.code().to_owned());
     match &mut card.body {
         CardBody::Torque(body) => body.source.kept_because = reason,
         CardBody::Play { source, .. } => source.kept_because = reason,
@@ -323,11 +323,11 @@ mod tests {
 
     #[test]
     fn a_doubted_card_carries_the_reason_for_which_it_was_kept() {
-        let card = kept_because(typed("80", None).card().unwrap(), "read twice");
+        let card = kept_because(typed("80", None).card().unwrap(), Settled::ReadTwice);
         let CardBody::Torque(body) = card.body else {
             panic!("a torque")
         };
-        assert_eq!(body.source.kept_because.as_deref(), Some("read twice"));
+        assert_eq!(body.source.kept_because.as_deref(), Some("read_twice"));
     }
 
     #[test]

@@ -78,6 +78,11 @@ pub fn on_hash(changed: impl Fn(String) + 'static) -> Option<Listener> {
     Listener::on_window("hashchange", move |_| changed(hash()))
 }
 
+/// Calls `left` when the page goes away.
+pub fn on_leaving(left: impl Fn() + 'static) -> Option<Listener> {
+    Listener::on_window("pagehide", move |_| left())
+}
+
 /// Calls `changed` with true when the page comes into view and with false when it leaves.
 pub fn on_visibility(changed: impl Fn(bool) + 'static) -> Option<Listener> {
     Listener::on_visibility(changed)

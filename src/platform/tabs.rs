@@ -9,8 +9,11 @@ use web_sys::{BroadcastChannel, MessageEvent};
 use super::event::Listener;
 
 const NAME: &str = "hubslate";
-/// Stands before the id of a log that was thrown away; no id has a space.
+/// What stands before the id of a log; no id has a space.
 const GONE: &str = "gone ";
+const OPENED: &str = "opened ";
+const HERE: &str = "here ";
+const LEFT: &str = "left ";
 
 /// What another tab did to a log.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,6 +22,24 @@ pub enum Heard {
     Grown(String),
     /// It threw it away.
     Gone(String),
+    /// It opened it, and asks who shows it too.
+    Opened(String),
+    /// It shows it too.
+    Here(String),
+    /// It shows it no more.
+    Left(String),
+}
+
+impl Heard {
+    fn of(said: &str) -> Self {
+        let log = |head: &str| said.strip_prefix(head).map(str::to_owned);
+        let gone = || log(GONE).map(Self::Gone);
+        let opened = || log(OPENED).map(Self::Opened);
+        let here = || log(HERE).map(Self::Here);
+        let left = || log(LEFT).map(Self::Left);
+        let headed = gone().or_else(opened).or_else(here).or_else(left);
+        headed.unwrap_or_else(|| Self::Grown(said.to_owned()))
+    }
 }
 
 /// The channel between the tabs; closes when dropped.
@@ -38,10 +59,8 @@ impl Tabs {
                     .dyn_into::<MessageEvent>()
                     .ok()
                     .and_then(|message| message.data().as_string());
-                match data.as_deref().map(|said| (said, said.strip_prefix(GONE))) {
-                    Some((_, Some(log))) => hear(Heard::Gone(log.to_owned())),
-                    Some((log, None)) => hear(Heard::Grown(log.to_owned())),
-                    None => {}
+                if let Some(said) = data {
+                    hear(Heard::of(&said));
                 }
             });
             (channel, heard)
@@ -60,6 +79,21 @@ impl Tabs {
     /// Tells the other tabs that this log was thrown away.
     pub fn announce_gone(&self, log: &str) {
         self.announce(&format!("{GONE}{log}"));
+    }
+
+    /// Asks the other tabs whether they show this log.
+    pub fn announce_opened(&self, log: &str) {
+        self.announce(&format!("{OPENED}{log}"));
+    }
+
+    /// Tells the other tabs that this one shows the log too.
+    pub fn announce_here(&self, log: &str) {
+        self.announce(&format!("{HERE}{log}"));
+    }
+
+    /// Tells the other tabs that this one shows the log no more.
+    pub fn announce_left(&self, log: &str) {
+        self.announce(&format!("{LEFT}{log}"));
     }
 }
 

@@ -34,11 +34,13 @@ struct Watch {
 }
 
 impl Update {
-    /// Registers the worker and calls `waiting` whenever a new version is whole and waits.
+    /// Registers the worker and calls `waiting` whenever a new version is whole and waits; on a
+    /// first visit `offline` hears that the app does not work without a signal yet, and then that
+    /// it does.
     ///
     /// It looks for one now and when the page comes into view, never by timer. `None` where there
     /// are no service workers (no HTTPS, private window).
-    pub fn watch(waiting: impl Fn() + 'static) -> Option<Self> {
+    pub fn watch(waiting: impl Fn() + 'static, offline: impl Fn(bool) + 'static) -> Option<Self> {
         let container = js::property(js::navigator()?.as_ref(), "serviceWorker")?;
         let watch = Rc::new(Watch {
             container: container.unchecked_into(),
@@ -48,6 +50,17 @@ impl Update {
             arriving: RefCell::new(None),
             waiting: Box::new(waiting),
         });
+        let container = watch.container.clone();
+        if container.controller().is_none() {
+            offline(false);
+            spawn_local(async move {
+                if let Ok(ready) = container.ready()
+                    && JsFuture::from(ready).await.is_ok()
+                {
+                    offline(true);
+                }
+            });
+        }
         let registering = Rc::downgrade(&watch);
         spawn_local(async move {
             // Without a worker the app runs all the same, only not offline.

@@ -13,11 +13,13 @@ use super::why::sets;
 use super::{ReportContext, answers, time};
 use crate::job::JobState;
 use crate::job::ending::{is_watched, retorque_odometer, watched};
-use crate::job::entry::{Consent, Due, DueKind, Ending, Event, How, PersonField, Reply, Scope};
+use crate::job::entry::{
+    Consent, Due, DueKind, Ending, Event, How, PersonField, Remark, Reply, Scope,
+};
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::proof::after;
 use crate::sorted::{Sorted, set_of};
-use crate::text::{self, Asking, Customer, Lang, ReportWord, Say};
+use crate::text::{self, Asking, Customer, Lang, ReportWord};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemKind, NotDoneReason, Step, StepKey};
@@ -66,10 +68,9 @@ pub(super) fn declined(told: &ReportContext) -> Vec<Block> {
 }
 
 /// The steps at which it was noted that the customer would not sign.
-pub(super) fn unsigned(sheet: &JobState, lang: Lang) -> BTreeSet<StepKey> {
-    let refused = text::say(lang, Say::SignRefused);
+pub(super) fn unsigned(sheet: &JobState) -> BTreeSet<StepKey> {
     let steps = sheet.counting().filter_map(|entry| match &entry.what {
-        Event::Note(Some(step), note) if note == refused => Some(*step),
+        Event::Remark(step, Remark::RefusedToSign) => Some(*step),
         _ => None,
     });
     set_of(steps)

@@ -11,7 +11,6 @@ use crate::job::entry::{
 use crate::job::manual_item::named;
 use crate::text::{self, Flow, Kept, Lang, Paper, Pay, ReportWord, Say, paper};
 use crate::trade::answer::Answer;
-use crate::trade::damage::Damage;
 use crate::trade::diagnosis::Clue;
 use crate::trade::fastening::TypedLever;
 use crate::trade::play::After;
@@ -202,6 +201,7 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Signed(signed) => labelled(ReportWord::Signature, &told.step(signed.step)),
         Event::Photo(photo) => labelled(ReportWord::PictureKept, &told.step(photo.step)),
         Event::Note(_, note) => labelled(ReportWord::Notes, note),
+        Event::Remark(_, remark) => labelled(ReportWord::Notes, text::remark(lang, *remark)),
         Event::Part(part) => labelled(ReportWord::Parts, &part.number),
         Event::Due(due) => due_line(told, due),
         Event::HandedOver(_) => told.word(ReportWord::HandedOver),
@@ -209,7 +209,7 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Strike(_) => told.word(ReportWord::TakenBack),
         Event::Runout(reading) => super::runout::reading_line(told, reading),
         Event::RunoutLimit(card) => super::runout::limit_line(told, card),
-        Event::Damage(corner, seen) => seen_damage(told, *corner, *seen),
+        Event::Damage(corner, seen) => text::seen_damage(lang, *corner, *seen),
         Event::CameBackFor(cause) => text::came_back_for(lang, *cause).to_owned(),
         Event::Complaint(complaint) => text::complaint(lang, *complaint).to_owned(),
         Event::Clue(corner, clue, answer) => clue_line(lang, *corner, *clue, *answer),
@@ -250,17 +250,6 @@ fn clue_line(lang: Lang, corner: Option<Corner>, clue: Clue, answer: Answer) -> 
         Some(corner) => format!("{}: {line}", text::corner_title(lang, corner)),
         None => line,
     }
-}
-
-/// What was seen on the old part of a corner, with the standard's term.
-pub(super) fn seen_damage(told: &ReportContext, corner: Corner, seen: Damage) -> String {
-    let lang = told.lang;
-    text::seen_damage(
-        lang,
-        text::corner_title(lang, corner),
-        text::damage(lang, seen),
-        text::damage_term(lang, seen),
-    )
 }
 
 fn adapter(told: &ReportContext, lever: Option<&TypedLever>) -> String {

@@ -225,6 +225,7 @@ const fn card_of(group: ItemKind) -> Option<CardItem> {
         | ItemKind::SensorWire
         | ItemKind::Plate
         | ItemKind::Hub
+        | ItemKind::Knuckle
         | ItemKind::Stake
         | ItemKind::Other => None,
     }

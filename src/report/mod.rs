@@ -156,7 +156,7 @@ impl<'a> ReportContext<'a> {
             reader,
             plan,
             steps,
-            unsigned: due_items::unsigned(sheet, lang),
+            unsigned: due_items::unsigned(sheet),
         }
     }
 

@@ -2,14 +2,13 @@
 
 use super::ReportContext;
 use super::block::Block;
-use super::entry_line::seen_damage;
 use crate::text::{self, Ledger};
 
 /// The old part of each corner, and the cause of a comeback; nothing where nothing was said.
 pub(super) fn old_parts(told: &ReportContext) -> Vec<Block> {
     let lang = told.lang;
     let seen = told.corners().iter();
-    let seen = seen.filter_map(|at| Some(seen_damage(told, *at, told.sheet.damage(*at)?)));
+    let seen = seen.filter_map(|at| Some(text::seen_damage(lang, *at, told.sheet.damage(*at)?)));
     let cause = told.sheet.came_back_for().map(|cause| {
         let ask = text::ledger(lang, Ledger::CauseAsk);
         format!("{ask} {}", text::came_back_for(lang, cause))

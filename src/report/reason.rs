@@ -1,8 +1,9 @@
 //! The sentence of each reason of a verdict, its figures formatted for the reader.
 
+use crate::job::judge::Measured;
 use crate::text::{self, Lang, ReasonWord};
 use crate::trade::play::conformity::WhyNot;
-use crate::trade::play::{Comparison, Felt, Reason, StopSign};
+use crate::trade::play::{Against, Comparison, Felt, Reason, StopSign};
 use crate::units::{Format, Length};
 
 /// Decimals of a play in millimetres; a hundredth dial read thrice has a third of a division.
@@ -50,6 +51,23 @@ pub fn sentence(lang: Lang, format: Format, reason: &Reason) -> String {
     }
 }
 
+/// Why a new part does not pass, and what is checked first; `set` is its last set.
+pub fn failed(
+    lang: Lang,
+    format: Format,
+    against: &[Against],
+    set: Option<&Measured>,
+) -> Vec<String> {
+    let over = set.filter(|_| against.contains(&Against::Over)).map(|set| {
+        let play = &length(format, set.mean());
+        let limit = &length(format, set.limit.value);
+        text::reason(lang, ReasonWord::NewPartOver { play, limit })
+    });
+    let rough = against.iter().any(|it| *it != Against::Over);
+    let rough = rough.then(|| text::reason(lang, ReasonWord::NewPartRough));
+    over.into_iter().chain(rough).collect()
+}
+
 /// Why reading and limit cannot be compared, in lower case.
 pub fn why_not(lang: Lang, why: WhyNot) -> &'static str {
     match why {
@@ -60,7 +78,8 @@ pub fn why_not(lang: Lang, why: WhyNot) -> &'static str {
 
 const fn stop_sign(sign: StopSign) -> ReasonWord<'static> {
     match sign {
-        StopSign::VisibleTilt | StopSign::Knocks => ReasonWord::KnocksOrTilt,
+        StopSign::VisibleTilt => ReasonWord::Tilts,
+        StopSign::Knocks => ReasonWord::Knocks,
         StopSign::GrindingWithHeat => ReasonWord::HeatSmokeGrinding,
         StopSign::LooseAxleNut => ReasonWord::NutFoundSlack,
         StopSign::CrackedPart => ReasonWord::SomethingCracked,
@@ -73,12 +92,12 @@ const fn stop_sign(sign: StopSign) -> ReasonWord<'static> {
 /// Where the looseness is; seen or knocking is told too, since it alone means STOP.
 fn loose(lang: Lang, felt: Felt, place: ReasonWord) -> String {
     let place = text::reason(lang, place);
-    match felt {
-        Felt::Nothing | Felt::JustFelt => place,
-        Felt::Seen | Felt::Knocks => {
-            format!("{} {place}", text::reason(lang, ReasonWord::KnocksOrTilt))
-        }
-    }
+    let seen = match felt {
+        Felt::Nothing | Felt::JustFelt => return place,
+        Felt::Seen => ReasonWord::Seen,
+        Felt::Knocks => ReasonWord::Knocks,
+    };
+    format!("{} {place}", text::reason(lang, seen))
 }
 
 fn over(lang: Lang, format: Format, of: &Comparison, proven: bool) -> String {

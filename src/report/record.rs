@@ -225,6 +225,11 @@ fn notes(told: &ReportContext) -> Vec<String> {
     lines(told, |told, what| match what {
         Event::Note(Some(step), note) => Some(format!("{}: {note}", told.step(*step))),
         Event::Note(None, note) => Some(note.clone()),
+        Event::Remark(step, remark) => Some(format!(
+            "{}: {}",
+            told.step(*step),
+            text::remark(told.lang, *remark)
+        )),
         _ => None,
     })
 }

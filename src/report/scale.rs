@@ -8,7 +8,7 @@ use crate::text::{self, Lang};
 use crate::trade::play::Conformity;
 use crate::units::{Format, Length, LengthUnit, Shown, System, Unit};
 
-/// A play in mm or thousandths of an inch, fine enough for the mean of three rounds.
+/// A play in mm or in, fine enough for the mean of three rounds.
 pub fn play(format: Format, play: Length) -> Shown {
     let (unit, decimals) = unit(format.system);
     format.length_in(play, unit, decimals)
@@ -22,7 +22,7 @@ pub fn play_twin(format: Format, play: Length) -> Shown {
 pub(super) const fn unit(system: System) -> (LengthUnit, usize) {
     match system {
         System::Metric => (LengthUnit::Millimetre, 3),
-        System::Us => (LengthUnit::Thou, 1),
+        System::Us => (LengthUnit::Inch, 4),
     }
 }
 
@@ -183,7 +183,7 @@ mod tests {
     fn a_play_is_told_in_the_unit_of_the_reader_and_its_twin() {
         let six = Dial::THOU.graduation().times(6.0);
         assert_eq!(play(METRIC, six).line(), "0,152\u{a0}mm");
-        assert_eq!(play_twin(METRIC, six).line(), "6,0\u{a0}thou");
+        assert_eq!(play_twin(METRIC, six).line(), "0,0060\u{a0}in");
     }
 
     #[test]
@@ -196,10 +196,28 @@ mod tests {
         )
         .unwrap()
         .to_svg("Play");
-        for word in ["Before", "After", "limit 4,0\u{a0}thou (default)", ">thou<"] {
+        for word in ["Before", "After", "limit 0,0040\u{a0}in (default)", ">in<"] {
             assert!(svg.contains(word), "{word} is missing");
         }
         assert_eq!(svg.matches("<circle").count(), 6);
+    }
+
+    #[test]
+    fn a_new_part_that_fails_says_why_and_what_is_checked_first() {
+        use crate::report::reason::failed;
+        use crate::trade::play::Against::{Noisy, Over, Rough};
+        let new = measured([6.0, 6.0, 6.0]);
+        let say = |against: &[_]| failed(Lang::English, METRIC.other(), against, Some(&new));
+        let [over] = say(&[Over]).try_into().unwrap();
+        for word in ["0,0060\u{a0}in", "0,0040\u{a0}in", "nut torque", "seat"] {
+            assert!(over.contains(word), "{word}: {over}");
+        }
+        for against in [&[Rough][..], &[Noisy], &[Rough, Noisy]] {
+            let [rough] = say(against).try_into().unwrap();
+            assert!(rough.contains("rough or is noisy") && rough.contains("hub bolts"));
+        }
+        assert_eq!(say(&[Over, Rough]).len(), 2);
+        assert_eq!(say(&[]).len(), 0);
     }
 
     #[test]

@@ -211,9 +211,9 @@ fn every_reading_every_limit_and_every_source_is_on_the_technicians_pages() {
         &pages,
         &[
             "12.5",
-            "0.125\u{a0}mm = 4.9\u{a0}thou",
-            "One division\n0.010\u{a0}mm = 0.4\u{a0}thou",
-            "180.5\u{a0}N·m + 45° = 133.13\u{a0}lbf·ft + 45°",
+            "0.125\u{a0}mm = 0.0049\u{a0}in",
+            "One division\n0.010\u{a0}mm = 0.0004\u{a0}in",
+            "180.5\u{a0}N·m + 45° = 133.13\u{a0}lb-ft + 45°",
             "0.05\u{a0}mm = 0.0020\u{a0}in",
             "Workshop data 12, page 204, looked up 2025-03-01 by Ada Rook",
             "Over the limit, proven",
@@ -271,7 +271,7 @@ fn every_table_row_has_as_many_cells_as_its_head() {
 #[test]
 fn what_was_not_done_is_listed_with_its_reason() {
     let pages = told(&report(&sample::finished(None)).technician);
-    says(&pages, &["Not done, and why", "not done, not safe"]);
+    says(&pages, &["Not done, and why", "not done. Reason: Not safe"]);
     let list = |job: &Job| {
         let sheet = job.sheet();
         let reader = reader();
@@ -289,7 +289,9 @@ fn what_was_not_done_is_listed_with_its_reason() {
         "{lines:?}"
     );
     // The road test was refused once, not once a table.
-    let drive = lines.iter().filter(|l| l.ends_with("not done, not safe"));
+    let drive = lines
+        .iter()
+        .filter(|l| l.ends_with("not done. Reason: Not safe"));
     assert_eq!(drive.count(), 1, "{lines:?}");
 }
 
@@ -346,7 +348,7 @@ fn in_a_comma_format_no_number_has_a_dot() {
         }
     }
     let pages = told(&report_in(&sample::finished(None), comma).technician);
-    says(&pages, &["4,9\u{a0}thou", "180,5\u{a0}N·m", "12,5"]);
+    says(&pages, &["0,0049\u{a0}in", "180,5\u{a0}N·m", "12,5"]);
 }
 
 #[test]

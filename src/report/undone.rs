@@ -1,4 +1,4 @@
-//! What a tap that is taken back had said, in one line for the screen.
+//! What was recorded, in one line for the screen: a tap that is taken back.
 
 use super::{Reader, ReportContext, entry_line};
 use crate::job::JobState;

@@ -211,7 +211,7 @@ fn play(told: &ReportContext, corner: Corner) -> Vec<Block> {
 }
 
 /// Before and after may stand on one scale only if they were taken in one way.
-fn alike(before: &Measured, after: &Measured) -> bool {
+pub fn alike(before: &Measured, after: &Measured) -> bool {
     match (before.set.way(), after.set.way()) {
         (Some(before), Some(after)) => {
             before.differs_from(after).is_none() && after.differs_from(before).is_none()

@@ -21,9 +21,6 @@ sentences! {
         HowMeasured => "How it is measured",
         From => "From",
         ChangeSource => "Change the source",
-        ReadTwice => "Read twice, printed so",
-        SecondDocument => "A second document agrees",
-        AskedManufacturer => "Asked manufacturer",
         MoreStages => "More stages, thread, count…",
         SeatedFirst => "First until seated",
         AddTorque => "+ torque",
@@ -180,7 +177,6 @@ phrases! {
         "{value} is far from what wheels on {thread} commonly get ({low} to {high}; common practice, no source). Read the page again.",
     lower_stage(value: &str, before: &str) =>
         "{value} comes after {before} and is lower. Is a turn back missing between them?",
-    kept_because(reason: &str) => "Doubted, saved: {reason}",
     wrench_range(name: &str, low: &str, high: &str) => "{name}, {low} to {high}",
     dial_is(division: &str, turn: u32, kind: &str) =>
         "{division} a division, {turn} a turn, {kind}",

@@ -39,7 +39,6 @@ sentences! {
         MakeRoom =>
             "Export this job with its photos, then delete videos and apps from the phone, and try again.",
         WithoutIt => "Go on without it",
-        NoRoomNote => "No photo: the phone's storage was full.",
         ExportWith => "Export with photos",
         ExportAllWith => "Export everything with photos",
         NotSent => "Not sent. The job is still only here.",

@@ -32,7 +32,7 @@ sentences! {
         Between => "Between",
         DamagesTitle => "Seen on old hubs",
         DamagesSay =>
-            "Of the hubs that were inspected, in the terms of ISO 15243. Suspected only: a sealed hub shows little.",
+            "Of the hubs that were inspected. Suspected only: a sealed hub shows little.",
         CausesTitle => "Causes of comebacks",
         CausesSay => "Of the comebacks at the same corner with a recorded cause.",
         MinutesTitle => "Minutes billed and actual",
@@ -60,7 +60,6 @@ phrases! {
         "{came} came in, {nothing} nothing new, {refused} refused",
     more_rows(more: usize) => "and {more} more",
     check_by(day: &str) => "by {day}",
-    seen_damage(corner: &str, seen: &str, term: &str) => "{corner}: {seen} (ISO 15243: {term})",
     stock_line(number: &str, have: u16, least: u16, cores: u16) =>
         "{number}: {have} in the van, order below {least}, {cores} cores to send back",
     span_alt(title: &str, rows: &str) => "{title}: {rows}",

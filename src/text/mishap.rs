@@ -5,6 +5,7 @@ use super::table::phrases;
 phrases! {
     mended(item: &str) => "{item}: fixed",
     mended_key(part: &str) => "In by hand: {part}",
+    replaced_key(part: &str) => "Replaced: {part}",
     also_off(name: &str) => "Also off: {name}",
     adapter(wrench: &str, adapter: &str, angle: &str) =>
         "Adapter: wrench {wrench}, adapter {adapter}, {angle}",

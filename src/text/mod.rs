@@ -18,6 +18,7 @@ mod kept;
 mod ledger;
 mod measure;
 mod mishap;
+mod outside;
 mod paper;
 mod reading;
 mod reason;
@@ -34,16 +35,17 @@ mod verified;
 
 pub use self::{
     account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
-    kept::*, ledger::*, measure::*, mishap::*, paper::*, reading::*, reason::*, report::*,
-    runout::*, say::*, screen::*, step::*, thickness::*, verified::*,
+    kept::*, ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*,
+    report::*, runout::*, say::*, screen::*, step::*, thickness::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::backdate::Ago;
 use crate::job::caption::CaptionWord;
+use crate::job::caution::Caution;
 use crate::job::eased::Eased;
 use crate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, Slot, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Remark, Scope, Slot, VehicleField,
 };
 use crate::job::kit::KitError;
 use crate::job::practice::{Hidden, Met, Outcome};
@@ -59,7 +61,7 @@ use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::diagnosis::{Cause, Clue, Complaint, Test as CauseTest};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{
-    CardItem, Condition, MishapKind, Pattern, PropertyClass, WrenchError,
+    CardItem, Condition, MishapKind, Pattern, PropertyClass, Settled, WrenchError,
 };
 use crate::trade::money::{AmountError, BilledFor, EstimateError, LineKind, TaxRounding};
 use crate::trade::play;
@@ -122,12 +124,12 @@ spoken! {
     /// The key back to what is done now.
     backdate::not_earlier() -> &'static str;
     /// When the next tap counts as done.
-    backdate::counts_as(ago: Ago) -> String;
+    backdate::counts_as(ago: Ago) -> &'static str;
 
     /// What is seen on an old part, in a workshop's words.
     ledger::damage(damage: Damage) -> &'static str;
-    /// The same in the terms of ISO 15243.
-    ledger::damage_term(damage: Damage) -> &'static str;
+    /// The same of one corner, with the heading of ISO 15243 where it has one.
+    ledger::seen_damage(corner: Corner, damage: Damage) -> String;
     /// Why a job came back.
     ledger::came_back_for(cause: CameBackFor) -> &'static str;
     /// What a customer complains of.
@@ -173,6 +175,8 @@ spoken! {
     checks::check(check: Check) -> &'static str;
     /// What to do now, where an answer holds something.
     follows::follows(step: Step, given: Given) -> &'static str;
+    /// A caution that only some jobs need.
+    follows::caution(of: Caution) -> &'static str;
     /// The heading over that.
     follows::held_title() -> &'static str;
     /// What a key answers of rows that were not touched: so many, work or a list.
@@ -209,6 +213,8 @@ spoken! {
     mishap::mishap_say(kind: MishapKind) -> &'static str;
     /// The part that commonly mends it.
     mishap::mishap_part(kind: MishapKind) -> &'static str;
+    /// What is noted of a step in one tap.
+    mishap::remark(remark: Remark) -> &'static str;
     /// A mishap in one line.
     mishap::mishap_line(item: &str, what: &str, part: &str, minutes: u16) -> String;
     mishap::no_adapter() -> &'static str;
@@ -412,6 +418,10 @@ spoken! {
     desk::check_due(due: CheckDue) -> String;
     /// A torque that no wrench on board serves, and why.
     desk::misfit(item: &str, value: &str, why: WrenchError) -> String;
+    /// How a doubted value was settled, on a key.
+    desk::settled(settled: Settled) -> &'static str;
+    /// That a value was doubted and saved, and why: a code, or words.
+    desk::kept_because(reason: &str) -> String;
     /// Document, page and day of a card.
     desk::from_page(document: &str, page: &str, date: &str) -> String;
     /// The invented document of the practice car, and its page.

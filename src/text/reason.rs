@@ -30,7 +30,9 @@ told! {
         PlayFeltStaysWithBrake =>
             "Play felt by hand stayed with the brake held: look at the joints and the wheel's seat.",
         PlayFelt => "Play was felt by hand.",
-        KnocksOrTilt => "It knocks, or the wheel visibly tilts.",
+        Knocks => "The wheel knocks when it is rocked.",
+        Tilts => "The wheel visibly leans.",
+        Seen => "The wheel visibly moves when it is rocked.",
         NutFoundSlack => "The axle nut was found slack.",
         LugNutsLoose => "Lug nuts were found loose or missing.",
         SomethingCracked => "A flange, a knuckle or a stud is cracked.",
@@ -45,6 +47,10 @@ told! {
         NotDone { what: &'a str } => format!("Not done: {what}."),
         NotCompared { why: &'a str } =>
             format!("The reading and the limit are not compared: {why}."),
+        NewPartOver { play: &'a str, limit: &'a str } =>
+            format!("The new part measures {play}, over the limit of {limit}. Check nut torque, hub bolts and seat, then the part."),
+        NewPartRough =>
+            "The new part runs rough or is noisy. Check nut torque, hub bolts and seat, then the part.",
         BrakeFault => "The hub has caused a brake fault.",
         LocksUp => "The wheel locks up.",
     }

@@ -92,7 +92,7 @@ sentences! {
             Calendar => "Add to the calendar",
             // Choices in settings.
             UnitsMetric => "Metric: mm, N·m, km",
-            UnitsUs => "US: in, lb·ft, miles",
+            UnitsUs => "US: in, lb-ft, miles",
             MarkPoint => "Point: 0.1",
             MarkComma => "Comma: 0,1",
             SoundOn => "Sound on",
@@ -112,6 +112,8 @@ sentences! {
             ListBeingRead => "The list of jobs is being read.",
             AppSay =>
                 "Hubslate takes you through checking and replacing a wheel bearing step by step, records every answer, and works without a signal.",
+            OfflineNotYet => "Not ready to work offline yet. Stay on this page for a moment.",
+            OfflineReady => "Ready to work without a signal.",
             HomeMakeSafe => "Make safe first",
             HomeAtCar => "At the car",
             HomeCustomer => "Customer must answer",
@@ -119,6 +121,7 @@ sentences! {
             HomePrepare => "Prepare",
             HomeEnded => "Ended jobs",
             FindHint => "Plate or name (3 characters)",
+            PageUnknown => "This page does not exist. Go back to the jobs.",
             NotOnThisPhone => "There is no such job on this phone.",
             Practice => "Practice",
             PracticeSay => "An invented car. Do the full job, then delete it.",
@@ -135,7 +138,6 @@ sentences! {
             SignsSay => "Tap what you noticed.",
             StepsDone => "Done",
             StepsOpen => "Open",
-            StepsSkipped => "Not done",
             NoNotes => "No note yet.",
             SavedAtStep => "The note belongs to this step.",
             // Loose list.
@@ -162,6 +164,8 @@ sentences! {
                 "The customer declined. It is not at spec, so the car is not released.",
             MendNow =>
                 "The customer approved. Install the part, start it by hand. Then re-torque the full set.",
+            ReplaceNow =>
+                "The customer approved. Replace the part; what else comes off goes on the loose list.",
             WillNotGoTitle => "It won't go",
             WillNotGoSay =>
                 "Say what prevents it. It goes into the record, and the step stays open.",
@@ -185,6 +189,8 @@ sentences! {
             StoragePromised => "The browser has promised to keep the data.",
             StorageWhere =>
                 "All data is on this phone only. It leaves in the files that you export.",
+            OtherTab =>
+                "This job is open in another tab too. Both see each other's taps.",
             OldTab => "A newer version is open in another tab. Load this one again.",
             ThrownAway =>
                 "The browser deleted this app's data while it was open. Open jobs were saved again, photos are lost: export now.",
@@ -198,6 +204,8 @@ sentences! {
             ProblemsTitle => "To resolve",
             ProblemConflict =>
                 "Two phones recorded two things. The more careful one counts until you choose.",
+            ProblemClock =>
+                "The clock of one phone was wrong. The order is taken from the entries.",
             ProblemMissing => "Some entries have not arrived. Import the file of the other phone.",
             ProblemLost => "This phone had more entries and lost them. Check every fastener.",
             ProblemUnknown => "Written by a newer version. It can be read here, not changed.",
@@ -296,10 +304,11 @@ sentences! {
             CaliperSliding => "Sliding caliper",
             CaliperFixed => "Fixed caliper",
             EpbCaution =>
-                "Electric parking brake: service mode before the caliper moves, battery supported, key left off.",
+                "Electric parking brake: take the scan tool. Service mode before the caliper moves, battery supported, key left off.",
             ElectricCaution =>
                 "Electric car: ready is silent. Key far away, auto-hold off. Orange cables are high voltage.",
             // Questions and swings.
+            ScreenMayGoOff => "The screen may go off: this phone does not keep it on.",
             PushWord => "PUSH, swing",
             PullWord => "PULL, swing",
             ReadPushWord => "READ, keep pushing",
@@ -344,7 +353,6 @@ sentences! {
             ProofWithinNotProven =>
                 "Within the limit but not proven. It is printed, it does not block.",
             ProofFailed => "The new part does not pass. The vehicle stays at STOP.",
-            ProofRecheck => "Check axle nut torque, hub bolts, seat, then the part itself.",
             RetorqueDate => "By date",
             RetorqueDistance => "By distance",
             RetorqueDefault =>

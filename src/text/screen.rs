@@ -5,6 +5,7 @@ use super::table::phrases;
 phrases! {
     round_of(n: u8, of: u8) => "Cycle {n} of {of}",
     step_of(n: usize, of: usize) => "Step {n} of {of}",
+    skipped(because: &str) => "Not done. Reason: {because}",
     how_far(phase: &str, step: usize, steps: usize, part: usize, parts: usize) =>
         "{phase}: step {step} of {steps}, part {part} of {parts} of the job",
     undone(what: &str) => "Undone: {what}",
@@ -22,6 +23,7 @@ phrases! {
     house_limit(limit: &str) => "Default limit {limit} (common practice, no source)",
     due_on(what: &str, date: &str) => "{what}: due {date}",
     overdue_since(what: &str, date: &str) => "{what}: overdue since {date}",
+    odometer_lower(last: &str) => "Lower than last time ({last}). Read it again.",
     odometer_then(then: &str) => "at {then}",
     odometer_now(now: &str) => "the odometer reads {now} now",
     retorque_due(date: &str, distance: &str) =>

@@ -102,6 +102,10 @@ told! {
             "stays: {}, check whether one shows anyone",
             count(n, "photo", "photos")
         ),
+        NotUnderstood(word: &'a str) => format!("`{word}` is not understood"),
+        NoFile => "no file is named",
+        NoOut => "no file to write to is named: add `-o OUT`",
+        OutIsIn(path: &'a str) => format!("{path} is read and would be written over"),
         NothingDue => "nothing is due in these files",
         NoSuchJob(begin: &'a str) => format!("not exactly one job begins with \"{begin}\""),
     }

@@ -19,6 +19,8 @@ words! {
         FalseBrinelling = "false_brinelling",
         /// Plastic deformation by overload.
         Overload = "overload",
+        /// Erosion by electric current: craters or fluting.
+        Electrical = "electrical",
         /// Blue or straw, burnt grease.
         Heat = "heat",
         /// Looked at, nothing to be seen.

@@ -51,6 +51,8 @@ pub enum Route {
     Shop,
     /// Letting go of the customer of a job.
     Erase(String),
+    /// A place that does not exist.
+    Unknown,
 }
 
 impl Route {
@@ -85,7 +87,8 @@ impl Route {
                 || Self::Job(id.to_owned()),
                 |key| Self::Step(id.to_owned(), key),
             ),
-            _ => Self::Home,
+            (None | Some(""), None, None) => Self::Home,
+            _ => Self::Unknown,
         }
     }
 
@@ -93,6 +96,7 @@ impl Route {
     pub fn to_hash(&self) -> String {
         match self {
             Self::Home => "#/".to_owned(),
+            Self::Unknown => "#/unknown".to_owned(),
             Self::New => "#/new".to_owned(),
             Self::Practice => "#/practice".to_owned(),
             Self::Import => "#/import".to_owned(),
@@ -139,6 +143,7 @@ impl Route {
             | Self::Erase(id)
             | Self::Truth(id) => Some(id),
             Self::Home
+            | Self::Unknown
             | Self::New
             | Self::Practice
             | Self::Import
@@ -171,6 +176,7 @@ mod tests {
         let id = || "0190-a".to_owned();
         for route in [
             Route::Home,
+            Route::Unknown,
             Route::New,
             Route::Practice,
             Route::Import,
@@ -211,7 +217,7 @@ mod tests {
     }
 
     #[test]
-    fn an_unknown_place_is_home_and_an_unknown_step_is_its_job() {
+    fn an_unknown_place_is_said_to_be_none_and_an_unknown_step_is_its_job() {
         for nowhere in [
             "#/elsewhere/1",
             "#/shop-lists/nothing",
@@ -220,7 +226,10 @@ mod tests {
             "#/job//where",
             "#!",
         ] {
-            assert_eq!(Route::from_hash(nowhere), Route::Home, "{nowhere}");
+            assert_eq!(Route::from_hash(nowhere), Route::Unknown, "{nowhere}");
+        }
+        for home in ["", "#", "#/", "/"] {
+            assert_eq!(Route::from_hash(home), Route::Home, "{home}");
         }
         assert_eq!(
             Route::from_hash("#/job/x/nonsense@nowhere"),

@@ -103,7 +103,9 @@ fn stay_awake(app: App) {
         let on_a_job = app.route.with(|route| route.job().is_some());
         let held = lock.with_value(Option::is_some);
         if on_a_job != held {
-            lock.set_value(on_a_job.then(|| WakeLock::hold(|_| {})));
+            app.awake.set(false);
+            let held = move |held| app.awake.set(held);
+            lock.set_value(on_a_job.then(|| WakeLock::hold(held)));
         }
     });
 }

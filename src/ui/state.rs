@@ -132,13 +132,50 @@ impl App {
                     self.read_list();
                 }
                 Heard::Gone(log) => self.is_gone(log),
+                Heard::Opened(log) if self.shows(&log) => {
+                    self.other_tab.set(true);
+                    self.to_tabs(|tabs| tabs.announce_here(&log));
+                }
+                Heard::Here(log) if self.shows(&log) => self.other_tab.set(true),
+                Heard::Left(log) if self.shows(&log) => self.other_tab.set(false),
+                Heard::Opened(_) | Heard::Here(_) | Heard::Left(_) => {}
             })));
+        Effect::new(move |before: Option<Option<String>>| {
+            let job = self.route.with(|route| route.job().map(str::to_owned));
+            let before = before.flatten();
+            if before != job {
+                self.other_tab.set(false);
+                self.to_tabs(|tabs| {
+                    before.iter().for_each(|log| tabs.announce_left(log));
+                    job.iter().for_each(|log| tabs.announce_opened(log));
+                });
+            }
+            job
+        });
+        let left = page::on_leaving(move || {
+            let job = self
+                .route
+                .with_untracked(|route| route.job().map(str::to_owned));
+            self.to_tabs(|tabs| job.iter().for_each(|log| tabs.announce_left(log)));
+        });
+        StoredValue::new_local(left);
     }
 
     /// Starts to look for new versions.
     pub fn watch_for_update(self) {
-        self.update
-            .set_value(NewVersion::watch(move || self.update_waits.set(true)));
+        self.update.set_value(NewVersion::watch(
+            move || self.update_waits.set(true),
+            move |ready| self.offline.set(Some(ready)),
+        ));
+    }
+
+    /// Whether the place of this tab belongs to a job.
+    fn shows(self, log: &str) -> bool {
+        self.route.with_untracked(|route| route.job() == Some(log))
+    }
+
+    fn to_tabs(self, say: impl FnOnce(&Tabs)) {
+        self.tabs.with_value(|tabs| tabs.as_ref().map(say));
     }
 
     /// The phone's storage.

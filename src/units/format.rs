@@ -14,7 +14,7 @@ words! {
     pub enum System {
         /// mm, N·m, °C, km.
         Metric = "metric",
-        /// in, lbf·ft, °F, mi.
+        /// in, lb-ft, °F, mi.
         Us = "us",
     }
 }
@@ -124,12 +124,12 @@ impl Format {
         self.shown(length.in_unit(unit), unit, decimals)
     }
 
-    /// A short length: in millimetres with so many decimals, or in thou with two fewer, which is
-    /// as fine and what an inch dial shows.
+    /// A short length: in millimetres with so many decimals, or in inches with one more, which is
+    /// as fine.
     pub fn length(self, length: Length, decimals: usize) -> Shown {
         match self.system {
             System::Metric => self.length_in(length, LengthUnit::Millimetre, decimals),
-            System::Us => self.length_in(length, LengthUnit::Thou, decimals.saturating_sub(2)),
+            System::Us => self.length_in(length, LengthUnit::Inch, decimals.saturating_add(1)),
         }
     }
 
@@ -143,7 +143,7 @@ impl Format {
         self.shown(torque.in_unit(unit), unit, decimals)
     }
 
-    /// A torque in N·m or lbf·ft with so many decimals.
+    /// A torque in N·m or lb-ft with so many decimals.
     pub fn torque(self, torque: Torque, decimals: usize) -> Shown {
         let unit = self.pick(TorqueUnit::NewtonMetre, TorqueUnit::PoundFoot);
         self.torque_in(torque, unit, decimals)
@@ -282,9 +282,9 @@ mod tests {
     fn both_systems_show_one_quantity() {
         let play = Length::new(0.0508, LengthUnit::Millimetre).unwrap();
         assert_eq!(METRIC.length(play, 3).line(), "0.051\u{a0}mm");
-        assert_eq!(METRIC.length_twin(play, 3).line(), "2.0\u{a0}thou");
+        assert_eq!(METRIC.length_twin(play, 3).line(), "0.0020\u{a0}in");
         let nut = Torque::new(245.0, TorqueUnit::NewtonMetre).unwrap();
-        assert_eq!(US_COMMA.torque(nut, 1).line(), "180,7\u{a0}lbf·ft");
+        assert_eq!(US_COMMA.torque(nut, 1).line(), "180,7\u{a0}lb-ft");
         assert_eq!(US_COMMA.torque_twin(nut, 0).line(), "245\u{a0}N·m");
     }
 }

@@ -129,8 +129,8 @@ quantity! {
     /// A torque.
     Torque, TorqueUnit, base NewtonMetre,
     NewtonMetre: "N·m", twin PoundFoot, 1.0, over 1.0;
-    PoundFoot: "lbf·ft", twin NewtonMetre, POUND_N * FOOT_M, over 1.0;
-    PoundInch: "lbf·in", twin NewtonMetre, POUND_N * INCH_MM, over 1000.0;
+    PoundFoot: "lb-ft", twin NewtonMetre, POUND_N * FOOT_M, over 1.0;
+    PoundInch: "lb-in", twin NewtonMetre, POUND_N * INCH_MM, over 1000.0;
     KilogramMetre: "kgf·m", twin NewtonMetre, GRAVITY, over 1.0;
 }
 
@@ -152,7 +152,7 @@ quantity! {
     /// A force.
     Force, ForceUnit, base Newton,
     Newton: "N", twin Pound, 1.0, over 1.0;
-    Pound: "lbf", twin Newton, POUND_N, over 1.0;
+    Pound: "lb", twin Newton, POUND_N, over 1.0;
     Kilogram: "kgf", twin Newton, GRAVITY, over 1.0;
 }
 

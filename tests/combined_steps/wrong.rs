@@ -35,16 +35,24 @@ fn only_what_the_hands_of_a_screen_are_on_can_have_gone_wrong() {
         LockKeyMissing,
         WrongSeat,
         BoltTooLong,
+        Cracked,
     ];
     // The second step of its screen is a question; the hands were on the nuts before it.
     assert_eq!(at_step(Step::LoosenLugNuts), loosened);
     assert_eq!(at_step(Step::WheelOff), loosened);
-    let no_key_and_no_seat = [Sheared, ThreadCrossed, TurnsOn, BoltTooLong];
+    let no_key_and_no_seat = [Sheared, ThreadCrossed, TurnsOn, BoltTooLong, Cracked];
     assert_eq!(at_step(Step::CaliperUp), no_key_and_no_seat);
     assert_eq!(at_step(Step::StripNut), no_key_and_no_seat);
-    let by_hand = [Sheared, ThreadCrossed, WouldNotStart, BoltTooLong];
+    let by_hand = [Sheared, ThreadCrossed, WouldNotStart, BoltTooLong, Cracked];
     assert_eq!(at_step(Step::Seat), by_hand);
-    let nut = [Sheared, ThreadCrossed, TurnsOn, WouldNotStart, ClickedEarly];
+    let nut = [
+        Sheared,
+        ThreadCrossed,
+        TurnsOn,
+        WouldNotStart,
+        ClickedEarly,
+        Cracked,
+    ];
     assert_eq!(at_step(Step::NutOn), nut);
     assert_eq!(at_step(Step::TurnLugNuts), MishapKind::ALL);
     for untouched in [
@@ -93,6 +101,28 @@ fn what_went_wrong_is_of_the_step_whose_hands_were_on_it() {
         [(ItemKind::AxleNut, Step::TurnAxleNut)]
     );
     assert_eq!(of(Step::StripNut, MishapKind::LockKeyMissing), []);
+}
+
+#[test]
+fn a_crack_is_told_where_flange_knuckle_and_studs_are_bare() {
+    let of = |first| {
+        let all = wrong_at(Story::REPLACED, at(first));
+        let found = all
+            .into_iter()
+            .find(|(kind, _)| *kind == MishapKind::Cracked);
+        let found = found.map(|(_, items)| items).unwrap_or_default();
+        let groups: BTreeSet<_> = found.iter().map(|(item, _)| item.group).collect();
+        groups
+    };
+    for (first, part) in [
+        (Step::WheelOff, ItemKind::Hub),
+        (Step::WheelOff, ItemKind::LugNuts),
+        (Step::StripNut, ItemKind::Hub),
+        (Step::StripNut, ItemKind::Knuckle),
+        (Step::Seat, ItemKind::Knuckle),
+    ] {
+        assert!(of(first).contains(&part), "{first:?} {part:?}");
+    }
 }
 
 #[test]
@@ -158,7 +188,13 @@ fn a_fastener_can_break_wherever_hands_are_on_it() {
             let turns = matches!(spec.form, Form::Turn(_));
             let fastens = spec.changes.iter().any(|it| it.group.is_fastener());
             let kinds = kinds(&possible(&empty, &[&spec]));
-            assert_eq!(!kinds.is_empty(), turns || fastens, "{:?}", spec.key);
+            let bare = !spec.key.step.row().bare.is_empty();
+            assert_eq!(
+                !kinds.is_empty(),
+                turns || fastens || bare,
+                "{:?}",
+                spec.key
+            );
             if turns || fastens {
                 touched += 1;
                 for kind in [MishapKind::Sheared, MishapKind::ThreadCrossed] {

@@ -154,12 +154,12 @@ test("a car that stood on its wheel for the axle nut is shoved before the wheel 
   await quick.isAt("Remove: Shove again");
   await expect(quick.alert("Keep clear. Back on the jack")).toBeVisible();
   await quick.goTo("Axle nut off");
-  await held(quick, "Remove: Axle nut off", "Stand and shove first", /(Nut|Brake) is off|Take the photo/);
+  await held(quick, "Remove: Axle nut off", "Jack stand and shove first", /(Nut|Brake) is off|Take the photo/);
   await quick.way("Go to that step").tap();
   await quick.isAt("Remove: Shove again");
   await quick.step();
   await quick.isAt("Remove: Axle nut off");
-  await expect(quick.alert("Stand and shove first")).toHaveCount(0);
+  await expect(quick.alert("Jack stand and shove first")).toHaveCount(0);
 });
 
 test("by its address nothing is loosened on a car that was lowered, and what is loosened opens the job again", async ({ app }) => {
@@ -173,9 +173,9 @@ test("by its address nothing is loosened on a car that was lowered, and what is 
     }, step);
   };
   await to("wheel_off@front_left");
-  await held(quick, "Measure: Wheel off", "Stand and shove first", "Wheel is off");
+  await held(quick, "Measure: Wheel off", "Jack stand and shove first", "Wheel is off");
   await to("strip_hub@front_left");
-  await held(quick, "Remove: Hub out", "Stand and shove first", "Hub is out");
+  await held(quick, "Remove: Hub out", "Jack stand and shove first", "Hub is out");
   await to("loosen_lug_nuts@front_left");
   await quick.unfold();
   await quick.key("Loosened, on the stand").tap();

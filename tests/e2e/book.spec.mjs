@@ -60,7 +60,7 @@ test("a new phone of the shop starts with the shop's book, each card with its ag
     await outcome.getByRole("link", { name: "Spec library" }).tap();
     await expect(there.main.getByRole("heading", { name: FAMILY })).toBeVisible();
     const nut = there.main.getByRole("listitem", { name: "Axle nut" });
-    await expect(nut).toContainText("180 lbf·ft + 60°");
+    await expect(nut).toContainText("180 lb-ft + 60°");
     await expect(nut).toContainText(`${DAYS} days ago`);
     await nut.getByRole("button", { name: "Looked up again today" }).tap();
     await expect(nut).toContainText("Looked up today");

@@ -19,14 +19,14 @@ const REPLACED_CUSTOMER = [
   "no later than Feb 22, 2026", "Total to pay", "486.00 USD", "inspection; tax of 8.25 %", "Signature",
 ];
 const REPLACED_TECHNICIAN = [
-  "6.3 thou = 0.160 mm", "6.4 thou = 0.163 mm", "1.0 thou = 0.025 mm", "1.2 thou = 0.030 mm",
+  "0.0063 in = 0.160 mm", "0.0064 in = 0.163 mm", "0.0010 in = 0.025 mm", "0.0012 in = 0.030 mm",
   "2.0 thou = 0.051 mm", "Over the limit, proven", "What the uncertainty is made of",
 ];
 const DECLINED_TECHNICIAN = [
-  "8.3 thou = 0.210 mm", "8.7 thou = 0.220 mm", "0.004 in (default limit: common practice, no source)",
+  "0.0083 in = 0.210 mm", "0.0087 in = 0.220 mm", "0.004 in (default limit: common practice, no source)",
 ];
 const NOTHING_TECHNICIAN = [
-  "0.8 thou = 0.020 mm", "0.6 thou = 0.015 mm", "0.10 mm (the manufacturer's service information)",
+  "0.0008 in = 0.020 mm", "0.0006 in = 0.015 mm", "0.10 mm (the manufacturer's service information)",
 ];
 
 const NO_NEWS = "Everything in this file was here already.";

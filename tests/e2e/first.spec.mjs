@@ -46,7 +46,7 @@ test("the first start asks technician, shop and wrenches once, and assumes no wr
   await toSettings(quick);
   await expect(page.getByLabel("Technician's name")).toHaveValue(VAN.technician);
   await expect(page.getByLabel("Shop's name")).toHaveValue(VAN.shop);
-  const wrenches = quick.main.getByRole("listitem").filter({ hasText: "lbf·ft" });
+  const wrenches = quick.main.getByRole("listitem").filter({ hasText: "lb-ft" });
   await expect(wrenches).toHaveCount(1);
   await expect(wrenches).toContainText("Short");
   // The report names both.

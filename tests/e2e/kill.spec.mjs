@@ -113,7 +113,7 @@ test("killed with the needle half set, the phone comes back to the number and to
 
     again = await killed(profile, host);
     await again.quick.isAt("Measure: Push, pull, read");
-    await expect(again.quick.main).toContainText(/3\.5\sthou/);
+    await expect(again.quick.main).toContainText(/0\.0035\sin/);
     await again.quick.goOn(() => again.quick.key("Save 2.0").tap());
     await expect(again.page.getByText("Cycle 3 of 3")).toBeVisible();
     expect(await half(again.page)).toEqual([]);

@@ -52,7 +52,7 @@ test("every sheet names the job and the digest of its file, and its number", asy
 async function isTaken(page) {
   const main = page.getByRole("main");
   await expect(main).toContainText("Taken from paper.");
-  await expect(main).toContainText("6.3 thou; 6.4 thou; 6.3 thou");
+  await expect(main).toContainText("0.0063 in; 0.0064 in; 0.0063 in");
   await main.getByRole("link", { name: "Open the job" }).tap();
   await expect(main.getByRole("heading", { name: "All steps" })).toBeVisible();
   const quick = new Quick(page);

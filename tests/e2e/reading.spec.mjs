@@ -106,7 +106,7 @@ test("one cycle proves nothing, and the decision says what is missing", async ({
   const quick = await opened(app, setUp);
   const rounds = [(it) => it.round("6.3"), (it) => it.notDone("No time"), (it) => it.notDone("No time")];
   await quick.walk("Decide: Decision", { "Push, pull, read": (it) => rounds.shift()(it) });
-  await expect(quick.main.locator(".verdict__reasons")).toContainText("Play of 6.3 thou exceeds the 2.0 thou limit, but");
+  await expect(quick.main.locator(".verdict__reasons")).toContainText("Play of 0.0063 in exceeds the 0.0020 in limit, but");
   await expect(quick.main.locator(".verdict__reasons")).not.toContainText("by more than");
   await expect(quick.main).toContainText("Fewer than three cycles prove nothing");
 });
@@ -123,7 +123,7 @@ test("the same again is the whole reading: 98.5 and then 2.0 is 3.5", async ({ a
   await push();
   await expect(quick.key(/^Same:/)).toHaveCount(0);
   await quick.type("2.0");
-  await expect(quick.main).toContainText(/3\.5\sthou/);
+  await expect(quick.main).toContainText(/0\.0035\sin/);
   await quick.goOn(() => quick.key("Save 2.0").tap());
 
   // The second round begins empty; nothing is the same before the hub was moved in it.

@@ -10,11 +10,11 @@ const BROKE = "Lug nut 3, front left: Stud or bolt broke; part: stud and nut, or
 /** The card of the axle nut is typed in the wrong unit, which is caught, and given its angle. */
 async function card(page, quick) {
   await quick.goTo("Spec: axle nut");
-  await quick.key("lbf·in").tap();
+  await quick.key("lb-in").tap();
   await quick.key("Save the spec").tap();
   const doubt = quick.alert("is far from the usual for this");
-  await expect(doubt).toContainText("180 lbf·in");
-  await expect(doubt).toContainText("The same digits would be usual in N·m or lbf·ft.");
+  await expect(doubt).toContainText("180 lb-in");
+  await expect(doubt).toContainText("The same digits would be usual in: N·m, lb-ft.");
   await expect(quick.key("Read twice, printed so")).toBeVisible();
   await quick.key("N·m").tap();
   await expect(quick.key("Read twice, printed so")).toHaveCount(0);

@@ -168,7 +168,7 @@ async function reports(report) {
   await expect(report.getByText("Front left: REPLACE").first()).toBeVisible();
   await expect(report.getByText("REPLACED, safe to drive")).toBeVisible();
   await expect(report).toContainText(FIRST.complaint);
-  await expect(report).toContainText(/180\slbf·ft \+ 60°/);
+  await expect(report).toContainText(/180\slb-ft \+ 60°/);
 }
 
 test("the whole job in a driveway without a signal, its contacts counted", async ({ page, host }) => {

@@ -9,8 +9,8 @@ use hubslate::job::entry::{
     AgainstLimit, Caption, Captioned, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
     Discount, Due, DueKind, Ended, Ending, Entry, EntryId, Event, FaceFound, Gauging, HandedOver,
     Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
-    Proved, ReachFound, Reading, Reply, RotorFound, RunoutCard, RunoutReading, Scope, Setup,
-    ShapeFound, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
+    Proved, ReachFound, Reading, Remark, Reply, RotorFound, RunoutCard, RunoutReading, Scope,
+    Setup, ShapeFound, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
     ThicknessReading, VehicleField, Voice, WaveFound,
 };
 use hubslate::job::manual_item::Also;
@@ -565,6 +565,7 @@ fn at_the_end() -> Vec<Event> {
             height: 1200,
         }),
         Event::Note(Some(agree), "line one\nline two".to_owned()),
+        Event::Remark(agree, Remark::RefusedToSign),
         Event::Due(Due {
             kind: DueKind::Retorque,
             date: "2026-02-22".to_owned(),

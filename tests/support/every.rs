@@ -24,8 +24,8 @@ use hubslate::job::entry::{
     Caption, Captioned, Carried, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
     Discount, Due, DueKind, Ended, Ending, Entry, EntryId, Event, Gauging, HandedOver, Held, How,
     Inputs, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque, Side,
-    Signed, Slot, Stock, ThicknessCard, ThicknessReading, Timestamp, VehicleField, Voice,
+    Quantity, Reading, Remark, Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque,
+    Side, Signed, Slot, Stock, ThicknessCard, ThicknessReading, Timestamp, VehicleField, Voice,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::manual_item::Also;
@@ -279,6 +279,7 @@ fn told() -> impl Strategy<Value = Event> {
         vec(select(KitItem::ALL), 0..5).prop_map(Event::Missing),
         carried().prop_map(Event::Carried),
         (option::of(step()), text()).prop_map(|(step, text)| Event::Note(step, text)),
+        (step(), select(Remark::ALL)).prop_map(|(step, remark)| Event::Remark(step, remark)),
         hex().prop_map(|digest| Event::HandedOver(HandedOver { digest })),
         vec(uuid().prop_map(EntryId), 0..4).prop_map(Event::Strike),
     ]

@@ -9,7 +9,8 @@ use hubslate::exchange::{LogKind, export};
 use hubslate::job::angled::AngleBy;
 use hubslate::job::caption::CaptionWord;
 use hubslate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Scope, Side, VehicleField,
+    Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Remark, Scope, Side,
+    VehicleField,
 };
 use hubslate::job::reason;
 use hubslate::job::runout::Basis;
@@ -100,6 +101,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("complaint", codes(Complaint::ALL)),
         ("clue", codes(Clue::ALL)),
         ("damage", codes(Damage::ALL)),
+        ("remark", codes(Remark::ALL)),
         ("decision", codes(Decision::ALL)),
         ("dial_kind", codes(DialKind::ALL)),
         ("due_kind", codes(DueKind::ALL)),

@@ -10,6 +10,7 @@
 )]
 
 mod code;
+mod outside;
 mod rooms;
 mod sentences;
 mod style;

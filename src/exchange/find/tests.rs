@@ -33,3 +33,26 @@ fn ten_thousand_jobs_are_searched_by_plate_vin_name_part_and_lot() {
     // A plate does not run on into a name.
     assert_eq!(found("00001person"), [0_usize; 0]);
 }
+
+#[test]
+fn the_earlier_visit_is_the_latest_other_job_on_the_same_vehicle() {
+    let mut jobs = jobs(4);
+    for (at, job) in jobs.iter_mut().enumerate() {
+        job.log = format!("log-{at}");
+        job.touched = i64::try_from(at).unwrap();
+    }
+    let vin = jobs[0].vin.clone();
+    let found = |jobs: &[Summary], log: &str| {
+        earlier_visit(jobs, &vin.to_lowercase(), log).map(|job| job.log.clone())
+    };
+    assert_eq!(found(&jobs, "log-0"), None);
+    assert_eq!(found(&jobs, "log-3").as_deref(), Some("log-0"));
+    jobs[2].vin = vin.clone();
+    assert_eq!(found(&jobs, "log-3").as_deref(), Some("log-2"));
+    jobs[2].practice = true;
+    assert_eq!(found(&jobs, "log-3").as_deref(), Some("log-0"));
+    for job in &mut jobs {
+        job.vin = String::new();
+    }
+    assert_eq!(earlier_visit(&jobs, "", "log-3"), None);
+}

@@ -45,6 +45,7 @@ form!(enum Event {
     Signed = "signed" (it),
     Photo = "photo" (it),
     Note = "note" [step, text],
+    Remark = "remark" [step, remark],
     Part = "part" (it),
     Due = "due" (it),
     HandedOver = "handed_over" (it),

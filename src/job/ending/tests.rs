@@ -226,3 +226,22 @@ fn a_bearing_is_checked_again_only_while_it_is_watched() {
     whats.push(decided(Decision::Replace));
     assert_eq!(watched(&sheet(&whats)), None);
 }
+
+#[test]
+fn an_odometer_that_reads_less_than_last_time_went_back() {
+    use crate::units::DistanceUnit::{Kilometre, Mile};
+    let read = |text, unit| {
+        let read = Typed::parse(text, unit).unwrap();
+        let now = Reply::Number(Quantity::Distance(read));
+        let now = sheet([Event::Answered(StepKey::once(Step::Odometer), now)]);
+        odometer(&now).unwrap()
+    };
+    let before = read("80000", Mile);
+    assert!(went_back(&read("79999", Mile), &before));
+    assert!(!went_back(&read("80000", Mile), &before));
+    assert!(!went_back(&read("80001", Mile), &before));
+    // 80 000 mi are 128 747 km.
+    assert!(went_back(&read("128000", Kilometre), &before));
+    assert!(!went_back(&read("129000", Kilometre), &before));
+    assert_eq!(odometer(&sheet([])), None);
+}

@@ -10,6 +10,22 @@ words! {
     pub enum AngleBy { Gauge = "gauge", Swings = "swings" }
 }
 
+words! {
+    /// What is noted of a step in one tap, without words of one's own.
+    pub enum Remark {
+        /// Something prevents it; a note says what.
+        WillNotGo = "will_not_go",
+        /// The customer declined and would not sign.
+        RefusedToSign = "refused_to_sign",
+        /// A fastener clicked before it seated, and the pass began again.
+        ClickedEarly = "clicked_early",
+        /// A fastener would not start by hand, and the pass began again.
+        WouldNotStart = "would_not_start",
+        /// There was no room for a photo.
+        NoRoom = "no_room",
+    }
+}
+
 /// Something that no step of the procedure loosens.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Also {

@@ -64,6 +64,65 @@ fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
 }
 
 #[test]
+fn a_crack_is_stop_until_the_part_is_replaced_where_the_hub_goes_on() {
+    use crate::job::evidence::verdict;
+    use crate::trade::play::{Decision, Reason, StopSign};
+    let at = |step: Step| StepSpec {
+        key: StepKey::at(step, CORNER),
+        form: Form::Do,
+        changes: step.row().changes.to_vec(),
+        ..spec(step, ItemKind::HubBolts)
+    };
+    let stops = |now: &JobState| {
+        let verdict = verdict(now, CORNER);
+        let cracked = Reason::MustNotDrive(StopSign::CrackedPart);
+        (
+            verdict.decision == Decision::Stop,
+            verdict.reasons.contains(&cracked),
+        )
+    };
+    let (seat, hub_on) = (at(Step::Seat), at(Step::Offer));
+    let now = sheet([]);
+    assert_eq!(stops(&now), (false, false));
+    let possible = possible(&now, &[&seat]);
+    let [(MishapKind::Cracked, bare)] = possible.as_slice() else {
+        panic!("{possible:?}")
+    };
+    let [(knuckle, step)] = bare.as_slice() else {
+        panic!("{bare:?}")
+    };
+    assert_eq!((knuckle.group, *step), (ItemKind::Knuckle, seat.key));
+    let crack = Event::Mishap(Mishap {
+        step: seat.key,
+        item: *knuckle,
+        kind: MishapKind::Cracked,
+        part: "knuckle".to_owned(),
+        minutes: 120,
+    });
+    let mut whats = vec![crack];
+    let now = sheet(&whats);
+    // It stands on the loose list, so that the job can end as left unfinished alone.
+    assert_eq!(now.loose(), [(*knuckle, ItemState::Off)]);
+    assert_eq!(stops(&now), (true, true));
+    let state = |whats: &[Event], spec: &StepSpec| {
+        let now = sheet(whats);
+        in_the_way(&now, spec).map(|mishap| mending(&now, mishap))
+    };
+    assert_eq!(state(&whats, &seat), Some(Mending::Asking));
+    whats.push(extra(&seat, false));
+    assert_eq!(state(&whats, &seat), Some(Mending::Refused));
+    assert_eq!(state(&whats, &hub_on), Some(Mending::Refused));
+    whats.push(extra(&seat, true));
+    assert_eq!(state(&whats, &seat), None);
+    assert_eq!(state(&whats, &hub_on), Some(Mending::Agreed));
+    assert_eq!(stops(&sheet(&whats)), (true, true));
+    whats.extend(mended(&hub_on, *knuckle));
+    assert_eq!(state(&whats, &hub_on), None);
+    let now = sheet(&whats);
+    assert_eq!((now.loose(), stops(&now)), (vec![], (false, false)));
+}
+
+#[test]
 fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
     let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
     let third = items(CORNER, ItemKind::LugNuts, 5)[2];

@@ -98,7 +98,7 @@ fn one_tap_a_lug_nut_in_the_order_of_the_star() {
     let start = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
     assert_eq!(start.places, [0, 2, 4, 1, 3]);
     assert!(!start.is_begun() && !start.is_last());
-    // 103 N·m are 75.969 lbf·ft; a newton metre is 0.74, so one decimal keeps what was typed.
+    // 103 N·m are 75.969 lb-ft; a newton metre is 0.74, so one decimal keeps what was typed.
     assert_eq!(start.set_to().unwrap().number.as_typed(), "76.0");
     let (taps, whats) = walk(&spec, ItemKind::LugNuts, whats);
     assert_eq!(taps, 5);
@@ -285,7 +285,7 @@ fn a_fastener_that_came_off_is_turned_from_its_first_stage() {
 
 #[test]
 fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
-    // US Army TM 5-3810-305-23: 300 lbf·ft with an 18 in wrench and a 6 in adapter: set 225.
+    // US Army TM 5-3810-305-23: 300 lb-ft with an 18 in wrench and a 6 in adapter: set 225.
     let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
     let inches = |text| Typed::parse(text, LengthUnit::Inch).unwrap();
     let at = |degrees: &str| {

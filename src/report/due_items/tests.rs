@@ -1,7 +1,6 @@
 use super::*;
 use crate::report::sample;
 use crate::report::tests::{never_says, report, says, told};
-use crate::text::Lang;
 
 /// Further work is asked by word too, where nobody was to sign.
 #[test]
@@ -17,10 +16,9 @@ fn who_would_not_sign_for_further_work_is_told_with_the_witness_and_only_then() 
     let mut job = sample::finished(None);
     job.tap(vec![refused]);
     never_says(&told(&report(&job).page_one), &["Refused to sign"]);
-    let note = text::say(Lang::English, Say::SignRefused).to_owned();
     let witness = "N. Bystander".to_owned();
     job.tap(vec![
-        Event::Note(Some(step), note),
+        Event::Remark(step, Remark::RefusedToSign),
         Event::Person(PersonField::Witness, witness),
     ]);
     let page = told(&report(&job).page_one);

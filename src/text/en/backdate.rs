@@ -24,7 +24,12 @@ pub(in crate::text) const fn not_earlier() -> &'static str {
     "Done now"
 }
 
-pub(in crate::text) fn counts_as(ago: Ago) -> String {
-    let ago = self::ago(ago).to_ascii_lowercase();
-    format!("The next tap is recorded as done {ago}.")
+pub(in crate::text) const fn counts_as(ago: Ago) -> &'static str {
+    match ago {
+        Ago::Quarter => "The next tap is recorded as done 15 minutes ago.",
+        Ago::Half => "The next tap is recorded as done half an hour ago.",
+        Ago::Hour => "The next tap is recorded as done an hour ago.",
+        Ago::TwoHours => "The next tap is recorded as done two hours ago.",
+        Ago::Yesterday => "The next tap is recorded as done yesterday, at this time.",
+    }
 }

@@ -1,11 +1,12 @@
 //! The words of Pack, the cards and the settings.
 
+use super::count;
 use crate::job::kit::KitError;
 use crate::job::typed_card::CardInputError;
 use crate::text::{Desk, Lang, desk};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::card::CardError;
-use crate::trade::fastening::{ThreadError, WrenchError};
+use crate::trade::fastening::{Settled, ThreadError, WrenchError};
 use crate::trade::money::{AmountError, EstimateError};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
 use crate::units::DecimalError;
@@ -148,17 +149,18 @@ pub(in crate::text) fn doubted(value: &str, low: &str, high: &str, fits: &[Strin
     match fits {
         [] => base,
         fits => format!(
-            "{base} The same digits would be usual in {}.",
-            fits.join(" or ")
+            "{base} The same digits would be usual in: {}.",
+            fits.join(", ")
         ),
     }
 }
 
 pub(in crate::text) fn wrench_checked(day: &str, clicks: u32) -> String {
+    let clicks = count(clicks.try_into().unwrap_or(usize::MAX), "click", "clicks");
     if day.is_empty() {
-        format!("{clicks} clicks counted")
+        format!("{clicks} counted")
     } else {
-        format!("checked {day}, {clicks} clicks since")
+        format!("checked {day}, {clicks} since")
     }
 }
 
@@ -180,6 +182,21 @@ pub(in crate::text) fn misfit(item: &str, value: &str, why: WrenchError) -> Stri
         WrenchError::BetweenWrenches { .. } => "it lies between the van's wrenches",
     };
     format!("{item}, {value}: {why}")
+}
+
+pub(in crate::text) const fn settled(settled: Settled) -> &'static str {
+    match settled {
+        Settled::ReadTwice => "Read twice, printed so",
+        Settled::SecondDocument => "A second document agrees",
+        Settled::AskedManufacturer => "Asked manufacturer",
+    }
+}
+
+pub(in crate::text) fn kept_because(reason: &str) -> String {
+    match Settled::from_code(reason) {
+        Some(code) => format!("Doubted, saved: {}", settled(code)),
+        None => format!("Doubted, saved: {reason}"),
+    }
 }
 
 pub(in crate::text) fn from_page(document: &str, page: &str, date: &str) -> String {

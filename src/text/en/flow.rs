@@ -1,5 +1,6 @@
 //! What is said on the way between the shop and its vans.
 
+use super::count;
 use crate::job::entry::Slot;
 
 /// When, and by which van, a job is done.
@@ -22,13 +23,11 @@ pub(in crate::text) fn slot_words(day: &str, time: &str, van: &str) -> String {
 
 /// How much is new since the last confirmation.
 pub(in crate::text) fn new_since(entries: usize, logs: usize) -> String {
-    let entry = if entries == 1 { "entry" } else { "entries" };
-    let log = if logs == 1 {
-        "job or book"
-    } else {
-        "jobs and books"
-    };
-    format!("{entries} {entry} of {logs} {log} since the last confirmation.")
+    format!(
+        "{} of {} since the last confirmation.",
+        count(entries, "entry", "entries"),
+        count(logs, "job or list", "jobs and lists"),
+    )
 }
 
 /// Running numbers that are missing, with who held the phone.
@@ -56,18 +55,17 @@ pub(in crate::text) fn emptied(n: usize) -> String {
 
 /// The re-torque rule.
 pub(in crate::text) fn retorque_rule(after: &str, days: u16) -> String {
-    let days_word = if days == 1 { "day" } else { "days" };
-    format!("{after}, within {days} {days_word}")
+    format!("{after}, within {}", self::days(days))
 }
 
 /// So many days.
 pub(in crate::text) fn days(n: u16) -> String {
-    format!("{n} {}", if n == 1 { "day" } else { "days" })
+    count(n.into(), "day", "days")
 }
 
 /// So many lines.
 pub(in crate::text) fn lines(n: usize) -> String {
-    format!("{n} {}", if n == 1 { "line" } else { "lines" })
+    count(n, "line", "lines")
 }
 
 /// The name of a day file, without its ending.

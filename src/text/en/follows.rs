@@ -1,6 +1,7 @@
 //! What to do now, in one sentence, where an answer holds something.
 
 use super::{checks::check_no, steps};
+use crate::job::caution::Caution;
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Choice, Given, Step};
 
@@ -20,6 +21,21 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         }
         (Given::Picked(_), _) => "A new warning light: check plug, wire and sensor first.",
         _ => steps::step(step).now,
+    }
+}
+
+/// A caution that only some jobs need.
+pub(in crate::text) const fn caution(of: Caution) -> &'static str {
+    match of {
+        Caution::ElectricJack => {
+            "Electric car: jack only at the manufacturer's pads, never on the battery case."
+        }
+        Caution::NewNut => "Use a new nut, as the spec says.",
+        Caution::NewLugNuts => "Use new lug nuts, as the spec says.",
+        Caution::NewBolts => "Use new bolts, as the spec says.",
+        Caution::NutWasLoosened => {
+            "The axle nut had been loosened before this reading: the report says so."
+        }
     }
 }
 

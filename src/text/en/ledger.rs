@@ -1,7 +1,9 @@
 //! The words of the shop's lists and counts.
 
+use super::words::corner_title;
 use crate::job::tally::Measure;
 use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::vehicle::Corner;
 
 pub(in crate::text) fn damage(damage: Damage) -> &'static str {
     match damage {
@@ -10,22 +12,31 @@ pub(in crate::text) fn damage(damage: Damage) -> &'static str {
         Damage::Moisture => "Rust, water in it",
         Damage::FalseBrinelling => "Vibration marks at rest",
         Damage::Overload => "Dented by a blow",
+        Damage::Electrical => "Fluted, pitted by current",
         Damage::Heat => "Blue, burnt",
         Damage::NoneSeen => "Nothing visible",
         Damage::NotLooked => "Not inspected",
     }
 }
 
-pub(in crate::text) fn damage_term(damage: Damage) -> &'static str {
-    match damage {
+pub(in crate::text) fn damage_term(damage: Damage) -> Option<&'static str> {
+    Some(match damage {
         Damage::Fatigue => "rolling contact fatigue",
         Damage::Wear => "wear",
         Damage::Moisture => "moisture corrosion",
         Damage::FalseBrinelling => "frictional corrosion, false brinelling",
-        Damage::Overload => "overload, indentation",
-        Damage::Heat => "heat",
-        Damage::NoneSeen => "none seen",
-        Damage::NotLooked => "not looked at",
+        Damage::Overload => "plastic deformation, overload",
+        Damage::Electrical => "electrical erosion",
+        // The standard has no heading for these.
+        Damage::Heat | Damage::NoneSeen | Damage::NotLooked => return None,
+    })
+}
+
+pub(in crate::text) fn seen_damage(corner: Corner, damage: Damage) -> String {
+    let (corner, seen) = (corner_title(corner), self::damage(damage));
+    match damage_term(damage) {
+        Some(term) => format!("{corner}: {seen} (ISO 15243: {term})"),
+        None => format!("{corner}: {seen}"),
     }
 }
 

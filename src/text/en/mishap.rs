@@ -1,5 +1,6 @@
 //! What goes wrong with a fastener, and what else is off.
 
+use crate::job::entry::Remark;
 use crate::trade::fastening::MishapKind;
 
 pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
@@ -12,6 +13,7 @@ pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
         MishapKind::LockKeyMissing => "Lock key missing",
         MishapKind::WrongSeat => "Wrong seat",
         MishapKind::BoltTooLong => "Bolt too long",
+        MishapKind::Cracked => "Cracked",
     }
 }
 
@@ -38,6 +40,9 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
         MishapKind::WrongSeat => {
             "Stop. Cone, ball and flat seats do not mix: torque reads false, the wheel works loose. Use the seat the wheel requires."
         }
+        MishapKind::Cracked => {
+            "Stop here. A cracked flange, knuckle or stud means STOP: do not drive the car until the part is replaced."
+        }
         MishapKind::BoltTooLong => {
             "Stop. It reaches what turns behind the flange. Compare with the old one; use the right length."
         }
@@ -49,11 +54,22 @@ pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
         MishapKind::LockKeyMissing => "lock key, or plain nut",
         MishapKind::WrongSeat => "nut or bolt, right seat",
         MishapKind::BoltTooLong => "bolt of the right length",
+        MishapKind::Cracked => "hub, knuckle, stud or bolt",
         MishapKind::Sheared
         | MishapKind::ThreadCrossed
         | MishapKind::TurnsOn
         | MishapKind::WouldNotStart
         | MishapKind::ClickedEarly => "stud and nut, or bolt",
+    }
+}
+
+pub(in crate::text) const fn remark(remark: Remark) -> &'static str {
+    match remark {
+        Remark::WillNotGo => "It won't go",
+        Remark::RefusedToSign => "Refused to sign",
+        Remark::ClickedEarly => mishap(MishapKind::ClickedEarly),
+        Remark::WouldNotStart => mishap(MishapKind::WouldNotStart),
+        Remark::NoRoom => "No photo: the phone's storage was full.",
     }
 }
 
@@ -73,8 +89,8 @@ pub(in crate::text) const fn no_adapter() -> &'static str {
 pub(in crate::text) fn found_loose(count: u8) -> String {
     match count {
         0 => "None was loose".to_owned(),
-        1 => "One was loose, tightened".to_owned(),
-        more => format!("{more} were loose, tightened"),
+        1 => "One was loose, re-torqued".to_owned(),
+        more => format!("{more} were loose, re-torqued"),
     }
 }
 

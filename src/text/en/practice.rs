@@ -103,7 +103,7 @@ pub(in crate::text) fn practice_had(hidden: Hidden, truth: &str, read: Option<&s
             "The first place of the base gave: it showed play that was not there.".to_owned()
         }
         Hidden::Card(CardTrap::LugNutsInPoundFeet) => {
-            "The lug nuts' spec had lbf·ft where its page has N·m.".to_owned()
+            "The lug nuts' spec had lb-ft where its page has N·m.".to_owned()
         }
         Hidden::NewHub => "The new hub was bad out of its box.".to_owned(),
     }

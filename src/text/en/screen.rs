@@ -5,15 +5,6 @@ use super::{count, words};
 use crate::job::eased::Eased;
 use crate::trade::vehicle::Corner;
 
-/// A name with a lower-case first letter, to stand inside a sentence.
-fn inside(name: &str) -> String {
-    let mut inside = name.to_owned();
-    if let Some(first) = inside.get_mut(..1) {
-        first.make_ascii_lowercase();
-    }
-    inside
-}
-
 pub(in crate::text) fn step_at(name: &str, corner: Corner) -> String {
     format!("{name}, {}", words::corner(corner))
 }
@@ -45,7 +36,7 @@ pub(in crate::text) fn loose_number(n: usize, incomplete: bool) -> String {
 }
 
 pub(in crate::text) fn not_done_because(what: &str, because: &str) -> String {
-    format!("{what}: not done, {}", inside(because))
+    format!("{what}: not done. Reason: {because}")
 }
 
 pub(in crate::text) fn kit_missing(n: usize) -> String {

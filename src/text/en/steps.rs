@@ -60,11 +60,11 @@ pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
             "Shove after waiting",
             "Stand clear, shove it hard, lengthwise and sideways.",
             "It stands firm",
-            "The stand was set again, and how it stands is not known.",
+            "The jack stand was set again; how it stands is not known.",
         )
         .no("It moved")
         .caution(
-            "If it moved: lower it, chock again, set the stand again. No work goes on before this yes.",
+            "If it moved: lower it, chock again, set the jack stand again. No work goes on before this yes.",
         ),
         (Step::LiftHold, _) if again => tell(
             "Hold the car again",
@@ -73,7 +73,7 @@ pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
             "Anything may have been moved since.",
         ),
         (Step::LiftStand, _) if again => tell(
-            "Jack and stand again",
+            "Jack stand again",
             "Jack and jack stand at their points, wheel under the car: set it as if for the first time.",
             "On its jack stand",
             "Ground sinks and jacks leak overnight.",
@@ -82,14 +82,14 @@ pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
             "Shove again",
             "Was on its wheel: stand clear and shove the car hard, lengthwise and sideways.",
             "It stands firm",
-            "The stand was set again, and how it stands is not known.",
+            "The jack stand was set again; how it stands is not known.",
         )
         .no("It moved")
         .caution(
-            "If it moved: back on the jack, chock again, set the stand again. No wheel comes off before this yes.",
+            "If it moved: back on the jack, chock again, set the jack stand again. No wheel comes off before this yes.",
         ),
         (Step::RigPush, _) if again => text.say(
-            "Rotor flat, two lug nuts; base and tip where they were. Push the knuckle: how far does the needle move?",
+            "Rotor flat, nuts and washers; base and tip where they were. Push the knuckle: how far does the needle move?",
         ),
         _ => text,
     }
@@ -241,7 +241,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "As found it is STOP. With every nut on the car at spec the decision is made again.",
         )
         .no("Not all of them")
-        .caution("A nut that ran loose wears its seat and stretches its stud. Worn or missing: do not drive.")
+        .caution("A nut that ran loose wears its seat and stretches its stud. Worn, cracked or missing: do not drive.")
         .now(
             "Do not drive: bring every lug nut to spec first, or skip the road test.",
         ),
@@ -308,21 +308,21 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         HeatHere => tell(
             "Heat: this hub",
-            "This hub, on a tape patch.",
+            "IR thermometer, this hub, on dull tape.",
             "Save temperature",
             "A hub clearly hotter than the other side is a clue. Sun, drag, shiny metal fool a reading.",
         )
         .caution("Hot: it can burn you."),
         HeatOther => tell(
             "Heat: other side",
-            "The same spot, other side.",
+            "IR thermometer, other side, same spot.",
             "Save temperature",
             "Only the difference between the two sides counts.",
         )
         .caution("Hot: it can burn you."),
         LiftHold => tell(
             "Hold the car",
-            "In P or in gear, parking brake on. Chock both sides of the wheel diagonally opposite.",
+            "In P or in gear, parking brake on. Chock both sides of the wheel diagonally opposite. Air suspension: jacking mode.",
             "Held and chocked",
             "A raised car rolls on the wheels still down. Brake and chocks must act on those.",
         )
@@ -334,9 +334,9 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "Jack and jack stand",
             "Raise the car, set the jack stand, lower it onto the stand.",
             "On the jack stand",
-            "A jack raises. A stand holds.",
+            "A jack raises. A jack stand holds.",
         )
-        .caution("Never under or past a car that only the jack holds. Hot asphalt: plate under the stand.")
+        .caution("Never under or past a car that only the jack holds. Hot asphalt: a plate under it.")
         .now("Set the car on its jack stand first; keep clear until it stands."),
         StandPhoto => tell(
             "Photo: jack stand",
@@ -351,7 +351,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "Better that it falls now, with no one near, than later.",
         )
         .no("It moved")
-        .caution("If it moved: lower it, chock again, set the stand again.")
+        .caution("If it moved: lower it, chock again, set the jack stand again.")
         .now(
             "Keep clear. Back on the jack: chock the car again, set the jack stand again, then shove again.",
         ),
@@ -410,9 +410,9 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         .caution("The other side needs its own jack stand and shove."),
         LoosenLugNuts => tell(
             "Loosen lug nuts",
-            "Lower until the tire grips. Center cap off, each lug nut a quarter turn. Raise, back onto the stand.",
+            "Lower until the tire grips. Center cap off; loosen each lug nut a quarter turn. Raise, back onto the jack stand.",
             "Loosened, on the stand",
-            "Pulling on a tight nut in the air can pull the car off its stand.",
+            "Pulling on a tight nut in the air can pull the car off its jack stand.",
         )
         .caution("The axle nut stays tight. It is loosened only after the reading."),
         WheelOff => tell(
@@ -448,7 +448,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         GaugeClean => tell(
             "Clean for the dial",
-            "Rotor clamped flat. Hub pilot and a spot on the knuckle clean, dry, no burrs.",
+            "Rotor flat: two lug nuts, flat washers. Hub pilot and knuckle spot clean, dry, no burrs.",
             "Clean and dry",
             "Dirt under the base can move the needle as much as a worn bearing does.",
         )
@@ -468,7 +468,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         Round => tell(
             "Push, pull, read",
-            "Push in, swing 5 times a quarter turn, hold: bezel to zero. Pull out, swing 5 times, hold: read.",
+            "Push in, swing 5 times through a quarter turn, hold: bezel to zero. Pull out, swing 5 times, hold: read.",
             "Save the reading",
             "Three cycles show how far to trust the reading.",
         ),
@@ -580,7 +580,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "In, bolts by hand",
             "A hub that needs force is cocked.",
         )
-        .caution("No force on the splines: never pull it in. New bolts, threadlocker as the spec says.")
+        .caution("No force on the splines: never pull it in. Threadlocker as the spec says.")
         .now("Seat the hub in the knuckle before you go on."),
         RouteSensor => tell(
             "Sensor wire back",
@@ -604,7 +604,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         .caution("No grease on the faces, none on the rotor."),
         BracketOn => tell(
             "Bracket on",
-            "Bracket onto the knuckle, both bolts in by hand. New bolts and threadlocker as the spec says.",
+            "Bracket onto the knuckle, both bolts in by hand. Threadlocker as the spec says.",
             "Bolts in by hand",
             "A bolt started by hand is not cross-threaded.",
         ),
@@ -637,7 +637,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "Seated by hand",
             "A nut that turns hard by hand is cocked, or its thread is bad.",
         )
-        .caution("A new nut where the spec says so. No impact tool."),
+        .caution("No impact tool."),
         NutFirst => tell(
             "Nut: first stage",
             "In the air, brake held by the depressor: first stage, by wrench.",
@@ -698,7 +698,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         .caution("No oil or grease on studs and seats unless the spec says so."),
         Lower => tell(
             "Lower",
-            "Raise off the stand; clear all from under the car; lower it onto its wheels.",
+            "Raise off the jack stand; clear all from under the car; lower it onto its wheels.",
             "On its wheels",
             "No weight goes on a bearing whose nut is not at its torque.",
         )
@@ -795,7 +795,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         .now("Say how the job ends: finished, or left unfinished."),
         LeftPhoto => tell(
             "Photo: as it is left",
-            "One photo of the full corner as you leave it: stand, chocks, what is off.",
+            "One photo of the full corner as you leave it: jack stand, chocks, what is off.",
             "Take the photo",
             "Whoever comes next sees how it stood.",
         ),

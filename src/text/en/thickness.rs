@@ -8,14 +8,14 @@ use crate::trade::vehicle::Axle;
 
 pub(in crate::text) fn bound(bound: Bound) -> &'static str {
     match bound {
-        Bound::Least => "Minimum thickness",
+        Bound::Least => "Minimum (discard) thickness",
         Bound::Variation => "Maximum variation",
     }
 }
 
 pub(in crate::text) fn type_bound(bound: Bound) -> &'static str {
     match bound {
-        Bound::Least => "Enter the minimum thickness",
+        Bound::Least => "Enter the discard thickness",
         Bound::Variation => "Enter the maximum variation",
     }
 }

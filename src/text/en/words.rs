@@ -99,8 +99,8 @@ pub(in crate::text) fn because(because: NotDoneReason) -> &'static str {
 pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static str) {
     match hold {
         HoldPoint::Stand => (
-            "Stand and shove first",
-            "The wheel comes off only when the stand carries the car and it was shoved.",
+            "Jack stand and shove first",
+            "The wheel comes off only when the jack stand carries the car and it was shoved.",
         ),
         HoldPoint::Before => (
             "The reading first",
@@ -153,6 +153,7 @@ pub(in crate::text) fn group(group: ItemKind) -> &'static str {
         ItemKind::SensorWire => "Sensor wire",
         ItemKind::Plate => "Splash shield",
         ItemKind::Hub => "Hub",
+        ItemKind::Knuckle => "Knuckle",
         ItemKind::Stake => "Stake of the axle nut",
         ItemKind::Other => "Also off",
     }
@@ -178,6 +179,7 @@ pub(in crate::text) fn item(item: Item) -> String {
         | ItemKind::SensorWire
         | ItemKind::Plate
         | ItemKind::Hub
+        | ItemKind::Knuckle
         | ItemKind::Stake => group(item.group).to_owned(),
         ItemKind::Other => format!("{} {number}", group(item.group)),
     }

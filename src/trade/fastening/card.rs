@@ -109,6 +109,18 @@ pub enum Stage {
     Back(Option<TypedAngle>),
 }
 
+words! {
+    /// How a doubted value was settled.
+    pub enum Settled {
+        /// Read twice, and it is printed so.
+        ReadTwice = "read_twice",
+        /// A second document says the same.
+        SecondDocument = "second_document",
+        /// The manufacturer was asked.
+        AskedManufacturer = "asked_manufacturer",
+    }
+}
+
 /// Where a value was read, and by whom.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct CardSource {
@@ -120,7 +132,7 @@ pub struct CardSource {
     pub looked_up: NaiveDate,
     /// Who looked it up.
     pub who: String,
-    /// Why the figure was kept although it was doubted.
+    /// Why the value was kept although it was doubted: the code of a [`Settled`], or words.
     pub kept_because: Option<String>,
 }
 

@@ -21,6 +21,8 @@ words! {
         WrongSeat = "wrong_seat",
         /// A wheel bolt too long: it would reach the drum, the sensor or the parking brake.
         BoltTooLong = "bolt_too_long",
+        /// It has a crack: a stud or bolt, or the flange or knuckle that it holds.
+        Cracked = "cracked",
     }
 }
 

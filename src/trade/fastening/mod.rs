@@ -14,8 +14,8 @@ pub mod wrench;
 
 pub use adapter::{Lever, LeverError, TypedLever, applied_torque, wrench_setting};
 pub use card::{
-    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, SpecCard, Stage,
-    TorqueBody,
+    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, Settled, SpecCard,
+    Stage, TorqueBody,
 };
 pub use mishap::MishapKind;
 pub use order::{OrderError, cross_order, star_order};

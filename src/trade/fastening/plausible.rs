@@ -163,7 +163,7 @@ fn past_proof(body: &TorqueBody, typed: &TypedTorque) -> Option<Doubt> {
 
 /// Common wheel torques by the stud's diameter, mm and N·m: manufacturers' figures from memory, and
 /// tables of wheel sellers (12 mm 70 to 80, 14 mm 85 to 90, 1/2 in 75 to 85, 9/16 in 135 to
-/// 145 lbf·ft).
+/// 145 lb-ft).
 const COMMON_FOR_STUD: [(f64, f64, f64); 4] = [
     (12.0, 95.0, 115.0),
     (12.7, 100.0, 135.0),

@@ -292,8 +292,8 @@ mod tests {
             format.length(dial.worth(at(5.0)), 3).line()
         };
         assert_eq!(told(Dial::HUNDREDTH_MM), "0.050\u{a0}mm");
-        assert_eq!(told(Dial::THOU), "5.0\u{a0}thou");
-        assert_eq!(told(Dial::HALF_THOU), "2.5\u{a0}thou");
+        assert_eq!(told(Dial::THOU), "0.0050\u{a0}in");
+        assert_eq!(told(Dial::HALF_THOU), "0.0025\u{a0}in");
     }
 
     #[test]

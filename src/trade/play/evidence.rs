@@ -56,7 +56,7 @@ words! {
         GrindingWithHeat = "grinding_with_heat",
         /// The axle nut is loose.
         LooseAxleNut = "loose_axle_nut",
-        /// Flange or knuckle is cracked.
+        /// A flange, a knuckle or a stud is cracked.
         CrackedPart = "cracked_part",
         /// More than one wheel fastener is loose or missing.
         LooseWheelFasteners = "loose_wheel_fasteners",

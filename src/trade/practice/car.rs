@@ -77,7 +77,7 @@ words! {
 words! {
     /// What is wrong on a card.
     pub enum CardTrap {
-        /// The wheel torque was kept in lbf·ft; its page says the same number of N·m.
+        /// The wheel torque was kept in lb-ft; its page says the same number of N·m.
         LugNutsInPoundFeet = "lug_nuts_in_pound_feet",
     }
 }

@@ -32,6 +32,8 @@ words! {
         Plate = "plate",
         /// The hub unit.
         Hub = "hub",
+        /// The knuckle; it is off only while it has a crack.
+        Knuckle = "knuckle",
         /// The stake or cotter of the axle nut, or its cap.
         Stake = "stake",
         /// What the technician named by hand.

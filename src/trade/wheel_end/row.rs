@@ -42,6 +42,8 @@ pub struct Row {
     pub again: Again,
     /// Of a photo that is asked for only where something went wrong: before the work of which phase.
     pub owed_in: &'static [Phase],
+    /// The parts that are bare at it, so that a crack in one is seen.
+    pub bare: &'static [ItemKind],
     /// What a photo taken at it commonly shows, the likeliest first; never more than six.
     pub captions: &'static [CaptionWord],
     /// The drawing that it shows.
@@ -116,6 +118,7 @@ pub(super) const fn form(phase: Phase, form: Form, not_done: &'static [Consequen
         must_be_seen: false,
         again: Again::Never,
         owed_in: &[],
+        bare: &[],
         captions: ANY,
         picture: None,
     }
@@ -243,6 +246,11 @@ impl Row {
 
     pub(super) const fn owed_in(mut self, phases: &'static [Phase]) -> Self {
         self.owed_in = phases;
+        self
+    }
+
+    pub(super) const fn bare(mut self, parts: &'static [ItemKind]) -> Self {
+        self.bare = parts;
         self
     }
 

@@ -158,7 +158,7 @@ steps! {
         .moves(moves![LugNuts: Loosened]).car(Car::Grips)
         .with_next().drawn(Picture::StarOrder);
     WheelOff = "wheel_off": act(Gauge, BARE).needs(&[Stand])
-        .moves(moves![LugNuts: Off, Wheel: Off]);
+        .moves(moves![LugNuts: Off, Wheel: Off]).bare(&[ItemKind::Hub]);
     CaliperUp = "caliper_up":
         act(Gauge, NO_DIAL).moves(CALIPER_UP).with_next().drawn(Picture::Hook);
     NutFound = "nut_found":
@@ -185,7 +185,7 @@ steps! {
         .moves(moves![AxleNut: Off]).with_next().drawn(Picture::NutStake);
     StripBrake = "strip_brake": act(Strip, HERE).needs(&[Yes])
         .moves(moves![CaliperPins: Off, BracketBolts: Off, Bracket: Off, Rotor: Off])
-        .with_next().drawn(Picture::Hook);
+        .bare(&[ItemKind::Hub, ItemKind::Knuckle]).with_next().drawn(Picture::Hook);
     StripSensor = "strip_sensor": act(Strip, ON_REPORT).needs(&[Yes])
         .moves(moves![SensorWire: Off])
         .with_next().photo(WIRE).drawn(Picture::SensorRoute);
@@ -193,16 +193,16 @@ steps! {
         form(Strip, Form::Photo, ON_REPORT).photo(WIRE).drawn(Picture::SensorRoute);
     StripHub = "strip_hub": act(Strip, HERE).needs(&[Yes])
         .moves(moves![HubBolts: Off, Hub: Off, Plate: Off])
-        .photo(SEAT).drawn(Picture::Puller);
+        .bare(&[ItemKind::Knuckle]).photo(SEAT).drawn(Picture::Puller);
 
     Compare = "compare": list(Fit, OLD_AND_NEW, HERE)
         .with_next().photo(PARTS).drawn(Picture::Splines);
     ComparePhoto = "compare_photo":
         form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(Picture::Splines);
-    Seat = "seat": act(Fit, ON_REPORT).with_next().photo(SEAT).drawn(Picture::HubBehind);
+    Seat = "seat": act(Fit, ON_REPORT).bare(&[ItemKind::Knuckle]).with_next().photo(SEAT).drawn(Picture::HubBehind);
     Offer = "offer": act(Fit, HERE)
         .moves(moves![Plate: Done, Hub: Done, HubBolts: ByHand])
-        .with_next().photo(SEAT).drawn(Picture::Splines);
+        .bare(&[ItemKind::Knuckle]).with_next().photo(SEAT).drawn(Picture::Splines);
     RouteSensor = "route_sensor": act(Fit, STAYS_LOOSE).moves(moves![SensorWire: Done])
         .photo(WIRE).drawn(Picture::SensorRoute);
 

@@ -1,5 +1,6 @@
 //! The frame of a step: strip, one thing, keys in the thumb's band, and the plain keys under them.
 
+use crate::job::caution::cautions;
 use crate::job::combined_steps::open_rows;
 use crate::job::entry::Event;
 use crate::job::holding::holding;
@@ -169,9 +170,17 @@ fn words(at: &StepContext) -> Node {
         {rows(at)}
         <h1 class="step__say">{text.say}</h1>
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
+        {of_job(at, &at.spec)}
         {seen}
         {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}
     }
+}
+
+/// The cautions that this job brings to a step.
+pub fn of_job(at: &StepContext, spec: &StepSpec) -> Node {
+    let all = cautions(at.sheet(), spec).into_iter();
+    let say = |of| view! { <p class="step__caution">{text::caution(at.lang, of)}</p> };
+    all.map(say).collect_view()
 }
 
 /// Forms that draw something of their own leave no room for the step's picture.

@@ -1,7 +1,7 @@
 //! What opens over a step without leaving it: not done, more, a note, why.
 
 use crate::job::backdate::Ago;
-use crate::job::entry::Event;
+use crate::job::entry::{Event, Remark};
 use crate::text::{self, CauseWord, FaceWord, Kept, Say};
 use crate::trade::wheel_end::{NotDoneReason, Phase};
 use crate::ui::at::StepContext;
@@ -148,15 +148,10 @@ fn note(at: &StepContext, open: RwSignal<Panel>, say: Say) -> Node {
         if note.trim().is_empty() {
             return;
         }
-        let head = if stuck {
-            format!("{} ", here.say(Say::WillNotGoTitle))
-        } else {
-            String::new()
-        };
-        here.write(vec![Event::Note(
-            Some(here.spec.key),
-            format!("{head}{note}"),
-        )]);
+        let step = here.spec.key;
+        let stuck = stuck.then_some(Event::Remark(step, Remark::WillNotGo));
+        let note = Event::Note(Some(step), note);
+        here.write(stuck.into_iter().chain([note]).collect());
     };
     let label = at.say(say);
     let trouble = RwSignal::new(None);

@@ -8,6 +8,7 @@ use crate::trade::wheel_end::{Check, Form, Given, Step, StepSpec};
 use crate::ui::at::StepContext;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
+use crate::ui::parts::frame::of_job;
 use crate::ui::parts::old_part::old_part;
 use crate::ui::view::prelude::*;
 
@@ -58,6 +59,7 @@ fn of_step(at: &StepContext, step: usize, spec: &StepSpec) -> Node {
     view! {
         {say}
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
+        {of_job(at, spec)}
         {due}
         <ul class="checks" data-many=many>{lines}</ul>
         {old_part(at, spec)}

@@ -173,6 +173,12 @@ pub fn banners(app: App) -> Node {
             }}
             {move || unreadable(app, lang)}
             {move || {
+                let here = app.route.with(|route| route.job().is_some());
+                (here && app.other_tab.get()).then(|| {
+                    view! { <p class="told" role="status">{text::say(lang, Say::OtherTab)}</p> }
+                })
+            }}
+            {move || {
                 // At the job alone: elsewhere nobody knows of what it is.
                 let here = app.route.with(|route| route.job().is_some());
                 let undone = app.undone.get().filter(|_| here);

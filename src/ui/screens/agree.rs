@@ -5,7 +5,7 @@
 use crate::drawing::corner as vehicle;
 use crate::job::account::{Offer, offer};
 use crate::job::agreed::agreed_with;
-use crate::job::entry::{Consent, Event, How, Money, PersonField, Scope};
+use crate::job::entry::{Consent, Event, How, Money, PersonField, Remark, Scope};
 use crate::platform::clock;
 use crate::platform::edge::page_end;
 use crate::report::{money, why};
@@ -303,8 +303,7 @@ fn refused(question: &Question) -> Node {
     let speak = move || {
         let mut whats = vec![spoken.said(false, How::Spoken)];
         if matters {
-            let note = spoken.at.say(Say::SignRefused).to_owned();
-            whats.push(Event::Note(Some(spoken.step), note));
+            whats.push(Event::Remark(spoken.step, Remark::RefusedToSign));
             let who = witness.get_untracked().trim().to_owned();
             if !who.is_empty() {
                 whats.push(Event::Person(PersonField::Witness, who));

@@ -307,6 +307,13 @@ fn proof(at: &StepContext, corner: Corner, after: &After) -> Node {
     .filter_map(|(label, set)| set.map(|set| (label, set)))
     .collect();
     let bar = scale_of(at, &rows);
+    let apart = before.as_ref().zip(now.as_ref());
+    let apart = apart
+        .filter(|(before, now)| !why::alike(before, now))
+        .map(|_| {
+            let say = text::report(at.lang, ReportWord::NotComparedSay);
+            view! { <p class="verdict__apart" role="note">{say}</p> }
+        });
     let told = proved(at, corner, after);
     // A fault stands above the bar that shows it.
     let (first, second) = match after {
@@ -318,19 +325,25 @@ fn proof(at: &StepContext, corner: Corner, after: &After) -> Node {
             <h2>{text::corner_title(at.lang, corner)}</h2>
             {first}
             {second}
+            {apart}
         </section>
     }
 }
 
 fn proved(at: &StepContext, corner: Corner, after: &After) -> Node {
     match after {
-        After::Blocked { .. } => {
+        After::Blocked { against } => {
+            let set = set(at, corner, When::After, 1);
+            let why = reason::failed(at.lang, at.fmt, against, set.as_ref());
+            let why = why
+                .into_iter()
+                .map(|why| view! { <p class="verdict__next">{why}</p> });
             let closed = is_closed_again(at.sheet(), corner);
             let opens = closed.then(|| text::book(at.lang, BookWord::OpensAgain));
             view! {
                 {word(at.lang, corner, Decision::Stop)}
                 <p class="verdict__danger" role="alert">{at.say(Say::ProofFailed)}</p>
-                <p class="verdict__next">{at.say(Say::ProofRecheck)}</p>
+                {why.collect_view()}
                 {opens.map(|opens| view! { <p>{opens}</p> })}
             }
         }

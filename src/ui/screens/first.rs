@@ -3,7 +3,7 @@
 use crate::text::{self, Desk, Say};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::strip::banners;
-use crate::ui::screens::home::try_practice;
+use crate::ui::screens::home::{offline, try_practice};
 use crate::ui::screens::settings::choices::{Typed, change, typed};
 use crate::ui::screens::settings::van::own_wrenches;
 use crate::ui::state::App;
@@ -26,6 +26,7 @@ pub fn first(app: App) -> Node {
         <main class="desk settings">
             <h1>{desk(Desk::FirstTitle)}</h1>
             {banners(app)}
+            {offline(app, lang)}
             <p>{text::say(lang, Say::AppSay)}</p>
             {try_practice(app, lang)}
             <p>{desk(Desk::FirstSay)}</p>

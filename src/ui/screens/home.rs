@@ -50,6 +50,7 @@ pub fn home(app: App) -> Node {
             {banners(app)}
             {lost(app, lang)}
             {update(app, lang)}
+            {offline(app, lang)}
             {move || none.get().then(|| view! { <p>{text::say(lang, Say::AppSay)}</p> })}
             {link(Look::Primary, text::say(lang, Say::NewJob), Route::New.to_hash())}
             {move || if none.get() { beginning(app, lang) } else { search(typed, lang) }}
@@ -138,6 +139,21 @@ fn lost(app: App, lang: Lang) -> Node {
                     {key(Look::Plain, text::say(lang, Say::ForgetLost), move || app.forget_lost())}
                 </section>
             }
+        })
+    })
+    .into_node()
+}
+
+/// On a first visit, whether the app works without a signal yet.
+pub fn offline(app: App, lang: Lang) -> Node {
+    (move || {
+        app.offline.get().map(|ready| {
+            let say = if ready {
+                Say::OfflineReady
+            } else {
+                Say::OfflineNotYet
+            };
+            view! { <p class="hint" role="status">{text::say(lang, say)}</p> }
         })
     })
     .into_node()
@@ -307,6 +323,18 @@ fn what_next(job: &Summary, lang: Lang) -> String {
             )
         }
         _ => String::new(),
+    }
+}
+
+/// What stands at a place that does not exist; it leads home.
+pub fn unknown(app: App) -> Node {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    view! {
+        <main class="desk">
+            {banners(app)}
+            <p role="alert">{text::say(lang, Say::PageUnknown)}</p>
+            {link(Look::Primary, text::say(lang, Say::Back), Route::Home.to_hash())}
+        </main>
     }
 }
 

@@ -1,7 +1,7 @@
 //! Something went wrong with a fastener: what to do, part and time, the customer's further yes, and
 //! back to the step it came from.
 
-use crate::job::entry::{Consent, Event, How, Money, Reply, Scope};
+use crate::job::entry::{Consent, Event, How, Money, Remark, Reply, Scope};
 use crate::job::mishap::{Mending, Mishap, mended, mending, possible, shoving, waiting};
 use crate::report::item_name;
 use crate::text::{self, Asking, Say, StepText};
@@ -154,17 +154,17 @@ pub fn told(
 
 /// What may still come right by hand: it is noted, and the pass begins again.
 fn again(at: &StepContext, kind: MishapKind) -> Option<Node> {
-    let by_hand = matches!(kind, MishapKind::ClickedEarly | MishapKind::WouldNotStart);
-    (by_hand && matches!(at.spec.form, Form::Turn(_))).then(|| {
+    let remark = match kind {
+        MishapKind::ClickedEarly => Remark::ClickedEarly,
+        MishapKind::WouldNotStart => Remark::WouldNotStart,
+        _ => return None,
+    };
+    matches!(at.spec.form, Form::Turn(_)).then(|| {
         let here = at.clone();
-        let note = text::mishap(at.lang, kind).to_owned();
         key(Look::Plain, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
             let step = here.spec.key;
-            here.write(vec![
-                Event::Note(Some(step), note.clone()),
-                Event::Pass(step),
-            ]);
+            here.write(vec![Event::Remark(step, remark), Event::Pass(step)]);
         })
     })
 }
@@ -225,6 +225,7 @@ fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>)
         Mending::Waiting => text::asking(at.lang, Asking::FurtherWaits),
         Mending::Refused => at.say(Say::FurtherRefused).to_owned(),
         Mending::Shove => shove_text(at, mishap).say.to_owned(),
+        Mending::Agreed if !mishap.item.group.is_fastener() => at.say(Say::ReplaceNow).to_owned(),
         Mending::Agreed => at.say(Say::MendNow).to_owned(),
     };
     let caution = (state == Mending::Shove).then(|| shove_text(at, mishap).caution);
@@ -341,8 +342,13 @@ fn mended_keys(at: &StepContext, mishap: &Mishap) -> Node {
         mishap.part.clone()
     };
     let leave = Route::Loose(at.open.log.0.clone()).to_hash();
+    let label = if item.group.is_fastener() {
+        text::mended_key(at.lang, &part)
+    } else {
+        text::replaced_key(at.lang, &part)
+    };
     view! {
-        {key(Look::Primary, text::mended_key(at.lang, &part), move || {
+        {key(Look::Primary, label, move || {
             begin_pass(&here);
             here.write(mended(&here.spec, item));
         })}

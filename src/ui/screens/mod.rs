@@ -53,6 +53,7 @@ pub fn root() -> Node {
         route if route.job().is_some() && no_job.get() => step::not_open(app),
         Route::Home if asked.get() => first::first(app),
         Route::Home => home::home(app),
+        Route::Unknown => home::unknown(app),
         Route::New => home::new(app),
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),

@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use crate::job::Problem;
+use crate::job::backdate::clocks_disagree;
 use crate::job::caption::{CaptionWord, caption, hands_are_clean};
 use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Voice};
 use crate::job::picture::pictures;
@@ -31,16 +32,17 @@ pub fn notes(app: App) -> Node {
             return ().into_node();
         };
         addresses.read(app, &open);
-        let problems = open.sheet.problems().iter();
-        // Values that differ stand above, each with its keys.
-        let problems = problems.filter(|it| !matches!(it, Problem::Disagree(_)));
-        let any = problems.clone().next().is_some();
-        let problems = problems.map(|problem| {
-            view! { <li>{text::say(lang, problem_text(problem))}</li> }
-        });
+        let problems = problems(&open, lang);
+        let any = !problems.is_empty();
+        let problems = problems.into_iter().map(|said| view! { <li>{said}</li> });
         let problems = problems.collect_view();
         let told = open.sheet.counting().filter_map(|entry| match &entry.what {
             Event::Note(step, note) => Some(typed(lang, *step, note.clone())),
+            Event::Remark(step, remark) => Some(typed(
+                lang,
+                Some(*step),
+                text::remark(lang, *remark).to_owned(),
+            )),
             Event::Voice(voice) => Some(spoken(lang, voice, addresses)),
             _ => None,
         });
@@ -244,6 +246,17 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> Node {
         {Field::words("caption", typed).show(label, "", drafts, keep.clone())}
         {key(Look::Plain, text::kept(lang, Kept::KeepWords), keep)}
     }
+}
+
+/// What is wrong with the record, a sentence each. Values that differ stand above, each with its
+/// keys.
+fn problems(open: &Open, lang: Lang) -> Vec<String> {
+    let all = open.sheet.problems().iter();
+    let said = all.filter(|it| !matches!(it, Problem::Disagree(_)));
+    let said = said.map(|problem| text::say(lang, problem_text(problem)).to_owned());
+    let clocks = clocks_disagree(open.sheet.entries());
+    let clocks = clocks.then(|| text::say(lang, Say::ProblemClock).to_owned());
+    said.chain(clocks).collect()
 }
 
 const fn problem_text(problem: &Problem) -> Say {

@@ -1,7 +1,12 @@
 //! A number off the car: the odometer, a hub's temperature.
 
-use crate::job::entry::{Quantity, Reply};
-use crate::text::Say;
+use leptos::task::spawn_local;
+
+use crate::exchange::find::earlier_visit;
+use crate::job::ending::{odometer, went_back};
+use crate::job::entry::{Quantity, Reply, VehicleField};
+use crate::text::{self, Say};
+use crate::trade::vehicle::odometer::Odometer;
 use crate::trade::wheel_end::Measured;
 use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
@@ -19,7 +24,7 @@ pub fn number(at: &StepContext, measured: Measured) -> Node {
             } else {
                 DistanceUnit::Mile
             };
-            typed(at, unit, Quantity::Distance)
+            typed(at, unit, Quantity::Distance, lower(at))
         }
         Measured::HubHeat => {
             let unit = if metric {
@@ -27,12 +32,41 @@ pub fn number(at: &StepContext, measured: Measured) -> Node {
             } else {
                 TemperatureUnit::Fahrenheit
             };
-            typed(at, unit, Quantity::Temperature)
+            typed(at, unit, Quantity::Temperature, |_| None)
         }
     }
 }
 
-fn typed<U>(at: &StepContext, first: U, wrap: fn(Typed<U>) -> Quantity) -> Node
+/// What is said of an odometer that reads less than at the last visit that this phone knows of.
+fn lower(at: &StepContext) -> impl Fn(&Quantity) -> Option<String> + Send + 'static {
+    let last = RwSignal::new(None::<Odometer>);
+    let (app, here) = (at.app, at.clone());
+    spawn_local(async move {
+        let vin = here.sheet().vehicle(VehicleField::Vin).unwrap_or_default();
+        let log = app.jobs.with_untracked(|jobs| {
+            earlier_visit(jobs, vin, &here.open.log.0).map(|job| job.log.clone())
+        });
+        if let Some(log) = log {
+            let _ = last.try_set(odometer(&app.read_log(&log).await));
+        }
+    });
+    let (lang, fmt) = (at.lang, at.fmt);
+    move |now| {
+        let (before, Quantity::Distance(now)) = (last.get()?, now) else {
+            return None;
+        };
+        let now = Odometer { read: now.clone() };
+        went_back(&now, &before)
+            .then(|| text::odometer_lower(lang, &fmt.typed(&before.read).line()))
+    }
+}
+
+fn typed<U>(
+    at: &StepContext,
+    first: U,
+    wrap: fn(Typed<U>) -> Quantity,
+    doubt: impl Fn(&Quantity) -> Option<String> + Send + 'static,
+) -> Node
 where
     U: Unit + Send + Sync + 'static,
 {
@@ -52,9 +86,14 @@ where
             here.answer(Reply::Number(wrap(typed)));
         }
     };
+    let doubted = move || {
+        let typed = Typed::parse(&text.get(), unit.get()).ok()?;
+        let said = doubt(&wrap(typed))?;
+        Some(view! { <p class="slip" role="alert">{said}</p> })
+    };
     frame(
         at,
-        pad(at, text, unit_key, false),
+        view! { {pad(at, text, unit_key, false)} {doubted} },
         view! {
             <button
                 type="button"

@@ -81,11 +81,7 @@ fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Nod
         Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
         Status::Held => text::held_title(lang).to_owned(),
         Status::Partly(done, of) => text::step_of(lang, done.into(), of.into()),
-        Status::NotDone(because) => text::not_done_because(
-            lang,
-            text::say(lang, Say::StepsSkipped),
-            text::because(lang, because),
-        ),
+        Status::NotDone(because) => text::skipped(lang, text::because(lang, because)),
     };
     let text = text::step_for(lang, spec.key, open.plan.nut);
     let name = match spec.key.corner {

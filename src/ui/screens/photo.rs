@@ -1,6 +1,6 @@
 //! The step that is a picture, or why there is none.
 
-use crate::job::entry::{Event, Reply};
+use crate::job::entry::{Event, Remark, Reply};
 use crate::job::picture::pictures;
 use crate::text::{self, Kept, Say};
 use crate::trade::wheel_end::NotDoneReason;
@@ -44,9 +44,8 @@ fn no_room(at: &StepContext) -> Node {
     let (app, here) = (at.app, at.clone());
     let without = move || {
         let step = here.spec.key;
-        let note = text::kept(here.lang, Kept::NoRoomNote).to_owned();
         here.write_and_go_on(vec![
-            Event::Note(Some(step), note),
+            Event::Remark(step, Remark::NoRoom),
             Event::Answered(step, Reply::NotDone(NotDoneReason::Other)),
         ]);
     };

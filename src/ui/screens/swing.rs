@@ -89,7 +89,12 @@ pub fn pacer(
         <div class="pacer" aria-live="off">
             {move || match beat.get() {
                 // What to do stands on the screen until the count takes its place.
-                None | Some(..0) => key(look, text::say(lang, Say::StartCount), start).into_node(),
+                None | Some(..0) => view! {
+                    {key(look, text::say(lang, Say::StartCount), start)}
+                    {(!app.awake.get()).then(|| {
+                        view! { <p class="pacer__screen">{text::say(lang, Say::ScreenMayGoOff)}</p> }
+                    })}
+                },
                 Some(beat) => pace.beat(beat).map_or_else(|| ().into_node(), |at| counted(at, lang)),
             }}
         </div>

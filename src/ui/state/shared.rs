@@ -66,6 +66,13 @@ pub struct Shared {
     pub shop: RwSignal<Shop>,
     /// What the shop's confirmations say it has.
     pub held: RwSignal<Lines>,
+    /// Whether the browser keeps the screen on.
+    pub awake: RwSignal<bool>,
+    /// Whether another tab shows the same job.
+    pub other_tab: RwSignal<bool>,
+    /// Whether the app works without a signal: not yet on a first visit, and from when on; nothing
+    /// where it did before, or where the browser cannot.
+    pub offline: RwSignal<Option<bool>>,
     /// Whether keys are held for a moment, so that a bounce does not press the next step.
     pub locked: RwSignal<bool>,
     /// The drafts that go with the tap that comes next.
@@ -105,6 +112,9 @@ impl Shared {
             thrown_away: RwSignal::new(false),
             came_back: RwSignal::new(false),
             lost: RwSignal::new(Vec::new()),
+            awake: RwSignal::new(false),
+            other_tab: RwSignal::new(false),
+            offline: RwSignal::new(None),
             locked: RwSignal::new(false),
             shop: RwSignal::new(Shop::default()),
             held: RwSignal::new(Lines::default()),

@@ -25,10 +25,10 @@ export const SOURCE = { document: "Marten service sheet 7", page: "41", who: "R.
 
 /** Value, unit, and what else a card says, by the card's step. */
 export const FIGURES = {
-  "Spec: axle nut": ["180", "lbf·ft", { angle: "60", position: "In the air, brake held", source: SOURCE }],
-  "Spec: hub bolts": ["55", "lbf·ft"],
-  "Spec: bracket bolts": ["80", "lbf·ft"],
-  "Spec: guide pin bolts": ["22", "lbf·ft"],
-  "Spec: lug nuts": ["85", "lbf·ft"],
+  "Spec: axle nut": ["180", "lb-ft", { angle: "60", position: "In the air, brake held", source: SOURCE }],
+  "Spec: hub bolts": ["55", "lb-ft"],
+  "Spec: bracket bolts": ["80", "lb-ft"],
+  "Spec: guide pin bolts": ["22", "lb-ft"],
+  "Spec: lug nuts": ["85", "lb-ft"],
   "Spec: play limit": ["2.0", "thou"],
 };

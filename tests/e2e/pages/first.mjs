@@ -1,7 +1,7 @@
 // The first start: who works here, for which shop, with which torque wrenches.
 import { expect } from "@playwright/test";
 
-/** An invented technician with two wrenches; ranges in lbf·ft. */
+/** An invented technician with two wrenches; ranges in lb-ft. */
 export const VAN = {
   technician: "R. Okafor",
   shop: "Fernbrook Mobile Hubs",
@@ -30,7 +30,7 @@ export class First {
   }
 
   /** Types a wrench into the form, which stands open. */
-  async wrench([name, low, high], unit = "lbf·ft") {
+  async wrench([name, low, high], unit = "lb-ft") {
     await this.field("Name of the wrench").fill(name);
     await this.field("Lowest marked torque").fill(low);
     await this.field("Highest marked torque").fill(high);

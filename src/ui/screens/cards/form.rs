@@ -4,7 +4,7 @@ use crate::job::book::doubts_in;
 use crate::job::typed_card::{CardInputError, kept_because};
 use crate::text::{self, Desk, Lang, Say};
 use crate::trade::fastening::card::CardError;
-use crate::trade::fastening::{CardItem, Doubt, SpecCard};
+use crate::trade::fastening::{CardItem, Doubt, Settled, SpecCard};
 use crate::ui::at::StepContext;
 use crate::ui::parts::camera::{Shot, Trouble, camera, said};
 use crate::ui::parts::draft::Drafts;
@@ -138,19 +138,14 @@ impl CardForm {
 
 /// One key a reason for which a doubted card is kept all the same; it stands on the card.
 pub fn reasons(at: &StepContext, form: CardForm, card: &SpecCard) -> Node {
-    let keys = [
-        Desk::ReadTwice,
-        Desk::SecondDocument,
-        Desk::AskedManufacturer,
-    ]
-    .map(|reason| {
-        let (at, reason) = (at.clone(), text::desk(at.lang, reason));
-        let card = kept_because(card.clone(), reason);
-        key(Look::Plain, reason, move || {
+    let keys = Settled::ALL.iter().map(|settled| {
+        let (at, label) = (at.clone(), text::settled(at.lang, *settled));
+        let card = kept_because(card.clone(), *settled);
+        key(Look::Plain, label, move || {
             keep_card(&at, form, card.clone(), true);
         })
     });
-    view! { <div class="reasons">{keys.into_iter().collect_view()}</div> }
+    view! { <div class="reasons">{keys.collect_view()}</div> }
 }
 
 /// Everything that is odd about a card in this job, a sentence each.

@@ -1,0 +1,172 @@
+//! The cautions that the facts of a job bring to a step, beside those that always stand there.
+
+use crate::job::entry::{Reply, VehicleField};
+use crate::job::sheet::JobState;
+use crate::job::turn::card_item;
+use crate::trade::fastening::{CardBody, Condition};
+use crate::trade::vehicle::Power;
+use crate::trade::wheel_end::{
+    Choice, Form, ItemKind, ItemState, SetName, Step, StepKey, StepSpec, When,
+};
+use crate::words;
+
+words! {
+    /// A caution that only some jobs need.
+    pub enum Caution {
+        /// The car has a traction battery between its jacking points.
+        ElectricJack = "electric_jack",
+        /// The spec has a new axle nut each time.
+        NewNut = "new_nut",
+        /// The spec has new lug nuts each time.
+        NewLugNuts = "new_lug_nuts",
+        /// The spec has new bolts each time.
+        NewBolts = "new_bolts",
+        /// The axle nut had been loosened and was torqued to spec before the reading.
+        NutWasLoosened = "nut_was_loosened",
+    }
+}
+
+/// The cautions of a step.
+pub fn cautions(sheet: &JobState, spec: &StepSpec) -> Vec<Caution> {
+    let mut all = Vec::new();
+    let power = sheet
+        .vehicle(VehicleField::Power)
+        .and_then(Power::from_code);
+    if spec.key.step == Step::LiftStand && power.is_some_and(|it| it != Power::Combustion) {
+        all.push(Caution::ElectricJack);
+    }
+    let started = spec.changes.iter().filter(|change| {
+        change.group.is_fastener() && matches!(change.to, ItemState::ByHand | ItemState::Snug)
+    });
+    for change in started.filter(|change| is_new_each_time(sheet, change.group)) {
+        all.push(match change.group {
+            ItemKind::AxleNut => Caution::NewNut,
+            ItemKind::LugNuts => Caution::NewLugNuts,
+            _ => Caution::NewBolts,
+        });
+    }
+    if let (
+        Form::Round(
+            SetName {
+                when: When::Before, ..
+            },
+            _,
+        ),
+        Some(corner),
+    ) = (&spec.form, spec.key.corner)
+    {
+        let found = sheet.reply(StepKey::at(Step::NutFound, corner));
+        let loosened = found == Some(&Reply::Picked(Choice::NutRetorqued));
+        all.extend(loosened.then_some(Caution::NutWasLoosened));
+    }
+    all
+}
+
+/// Whether the spec of a group has new fasteners each time.
+fn is_new_each_time(sheet: &JobState, group: ItemKind) -> bool {
+    let card = card_item(group).and_then(|item| sheet.card(item));
+    card.is_some_and(|card| match &card.body {
+        CardBody::Torque(body) => body.conditions.contains(&Condition::NewFastener),
+        _ => false,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::panic)]
+    use super::*;
+    use crate::job::entry::Event;
+    use crate::job::told::sheet;
+    use crate::job::turn::tests::{CORNER, card, torque};
+    use crate::job::{plan, wheel_end};
+    use crate::trade::fastening::CardItem;
+    use crate::trade::wheel_end::{Change, Phase, procedure};
+
+    fn at(step: Step, form: Form, changes: &[Change]) -> StepSpec {
+        StepSpec {
+            key: StepKey::at(step, CORNER),
+            phase: Phase::Tighten,
+            form,
+            holds: Vec::new(),
+            changes: changes.to_vec(),
+            joins: false,
+        }
+    }
+
+    fn work(step: Step) -> StepSpec {
+        at(step, Form::Do, step.row().changes)
+    }
+
+    fn new_each_time(item: CardItem) -> Event {
+        let mut event = card(item, vec![torque("120")]);
+        if let Event::Card(card) = &mut event
+            && let CardBody::Torque(body) = &mut card.body
+        {
+            body.conditions.push(Condition::NewFastener);
+        }
+        event
+    }
+
+    #[test]
+    fn a_car_with_a_traction_battery_is_jacked_at_its_pads() {
+        let of = |power: Option<Power>| {
+            let told = power.map(|it| Event::Vehicle(VehicleField::Power, it.code().to_owned()));
+            sheet(told.into_iter().collect::<Vec<_>>())
+        };
+        let stand = work(Step::LiftStand);
+        for power in [Power::Hybrid, Power::Electric] {
+            assert_eq!(cautions(&of(Some(power)), &stand), [Caution::ElectricJack]);
+            assert_eq!(cautions(&of(Some(power)), &work(Step::Lower)), []);
+        }
+        assert_eq!(cautions(&of(Some(Power::Combustion)), &stand), []);
+        assert_eq!(cautions(&of(None), &stand), []);
+    }
+
+    #[test]
+    fn new_fasteners_are_named_where_they_are_started_and_only_if_the_spec_has_them() {
+        let cases = [
+            (Step::NutOn, CardItem::AxleNut, Caution::NewNut),
+            (Step::Offer, CardItem::HubBolts, Caution::NewBolts),
+            (Step::BracketOn, CardItem::BracketBolts, Caution::NewBolts),
+            (Step::CaliperOn, CardItem::CaliperPins, Caution::NewBolts),
+            (Step::WheelOn, CardItem::LugNuts, Caution::NewLugNuts),
+        ];
+        for (step, item, caution) in cases {
+            let new = sheet([new_each_time(item)]);
+            assert_eq!(cautions(&new, &work(step)), [caution], "{step:?}");
+            let used = sheet([card(item, vec![torque("120")])]);
+            assert_eq!(cautions(&used, &work(step)), [], "{step:?}");
+            let other = cases.iter().find(|(_, of, _)| *of != item);
+            let other = other.map(|(_, of, _)| new_each_time(*of));
+            let other = sheet(other.into_iter().collect::<Vec<_>>());
+            assert_eq!(cautions(&other, &work(step)), [], "{step:?}");
+        }
+        // What is only loosened needs no new one yet.
+        let new = sheet([new_each_time(CardItem::AxleNut)]);
+        assert_eq!(cautions(&new, &work(Step::LoosenAxleNut)), []);
+    }
+
+    #[test]
+    fn readings_before_the_work_say_that_the_nut_had_been_loosened() {
+        let found = |pick| {
+            let key = StepKey::at(Step::NutFound, CORNER);
+            sheet([Event::Answered(key, Reply::Picked(pick))])
+        };
+        let round = |set| at(Step::Round, Form::Round(set, 1), &[]);
+        let loosened = found(Choice::NutRetorqued);
+        for set in [SetName::FIRST, SetName::SECOND] {
+            assert_eq!(cautions(&loosened, &round(set)), [Caution::NutWasLoosened]);
+        }
+        assert_eq!(cautions(&loosened, &round(SetName::AFTER)), []);
+        let tight = found(Choice::NutTight);
+        assert_eq!(cautions(&tight, &round(SetName::FIRST)), []);
+    }
+
+    #[test]
+    fn a_job_that_knows_nothing_yet_brings_no_caution() {
+        let now = sheet([]);
+        let steps = procedure(&plan(&now));
+        assert!(!steps.is_empty() && wheel_end(&now).cards().next().is_some());
+        assert!(steps.iter().all(|spec| cautions(&now, spec).is_empty()));
+    }
+}
