@@ -32,6 +32,7 @@ impl RandomJob {
             }
         } else {
             CardBody::Play {
+                least: None,
                 most: Typed::parse(text, unit).unwrap(),
                 way,
                 source,

@@ -10,6 +10,7 @@ pub(super) mod desk;
 pub(super) mod flow;
 pub(super) mod follows;
 pub(super) mod kept;
+mod kinds;
 pub(super) mod ledger;
 pub(super) mod measure;
 pub(super) mod mishap;

@@ -8,6 +8,8 @@ pub mod vin;
 
 pub use booking::{Booking, Found, read_booking};
 pub use corner::{Axle, Corner, Side};
-pub use equipment::{Fixing, ParkingBrake, Power};
+pub use equipment::{
+    Encoder, Fixing, NutLock, ParkingBrake, Power, Pressing, SpeedSensor, WheelBrake,
+};
 pub use odometer::{Odometer, OdometerDoubt};
 pub use vin::{CheckDigit, Vin, VinError};
