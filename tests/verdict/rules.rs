@@ -16,7 +16,7 @@ use super::{ROCKED, mm};
 
 /// What the version in force says: its figures, and the digest of what it decides.
 const IN_FORCE: &str = "\
-rules 2
+rules 3
 proven 0.95
 interval 0.95
 cycles_to_prove 3
@@ -24,12 +24,13 @@ repeat_floor_mm 0.005
 indicator_floor_mm 0.005
 angle_by_eye_deg 5
 default_limit_mm 0.1016
+default_end_play_mm 0.254
 force_share 0.1
 hotter_by_k 15
 unseen_turn_mm 0.5
 share_of_a_turn 0.25
 unseen_flex 0.25
-decides af4f1f2e6d0807e3
+decides 5121d7f87f3dfacc
 ";
 
 /// Sets of many kinds: each alone and with another, against each limit.
@@ -52,6 +53,12 @@ fn measured() -> Vec<Vec<Measured>> {
         None,
         Some(Limit::manufacturer(mm(0.0), Way::DEFAULT).unwrap()),
         Some(Limit::manufacturer(mm(0.05), Way::DEFAULT).unwrap()),
+        // Set with play, its least above and below what the pulls read.
+        Some(
+            Limit::manufacturer(mm(0.2), Way::DEFAULT)
+                .unwrap()
+                .with_least(Some(mm(0.04))),
+        ),
         Some(Limit::manufacturer(mm(0.4), ROCKED).unwrap()),
     ];
     let mut all = vec![vec![]];
