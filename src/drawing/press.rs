@@ -49,7 +49,7 @@ pub fn press_inner() -> Drawing {
     );
     // The tube under the inner ring.
     for x in [104.0, 180.0] {
-        drawing.rect((x, 188.0, 16.0, 68.0), 0.0, Ink::SOLID);
+        drawing.rect((x, 188.0, 16.0, 68.0), 0.0, Ink::FACE.bold());
     }
     drawing.line((14.0, 260.0), (286.0, 260.0), Ink::BOLD);
     arrow(&mut drawing, &[(150.0, 4.0), (150.0, 36.0)]);

@@ -223,6 +223,8 @@ spoken! {
     words::corner_title(corner: Corner) -> &'static str;
     /// A kind of wheel end.
     words::kind(kind: Kind) -> &'static str;
+    /// The key that names the kind in force and opens the questions of it.
+    words::wheel_end_is(kind: &str) -> String;
     /// Where the axle nut gets its last torque.
     words::nut_position(nut: NutPosition) -> &'static str;
     /// What brakes a wheel.

@@ -116,7 +116,9 @@ for (const [name, kind] of Object.entries(KINDS)) {
     const pack = new Pack(page);
     await pack.begin();
     await pack.paste(FIRST.message);
+    await page.locator("summary").filter({ hasText: "Wheel end: Bolted hub, driven" }).tap();
     for (const choice of kind.choose) await pack.key(choice).first().tap();
+    await expect(page.locator("summary").filter({ hasText: `Wheel end: ${kind.choose[0]}` })).toBeVisible();
     await pack.type("Vehicle and years", FAMILY);
     await pack.key("Facts are right").tap();
     await pack.at("Corners");

@@ -258,6 +258,10 @@ pub(in crate::text) fn kind(kind: Kind) -> &'static str {
     }
 }
 
+pub(in crate::text) fn wheel_end_is(kind: &str) -> String {
+    format!("Wheel end: {kind}")
+}
+
 pub(in crate::text) fn nut_position(nut: NutPosition) -> &'static str {
     match nut {
         NutPosition::AirBrakeHeld => "In the air, brake held",

@@ -250,7 +250,7 @@ steps! {
     StripKnuckle = "strip_knuckle": act(Strip, HERE).needs(&[Yes])
         .moves(moves![StrutBolts: Off, BallJoint: Off, TieRod: Off, Knuckle: Off]).photo(SEAT);
     PullHub = "pull_hub": act(Strip, HERE).needs(&[Yes])
-        .moves(moves![Hub: Off]).photo(SEAT).drawn(Picture::PressInner);
+        .moves(moves![Hub: Off]).photo(SEAT);
     SnapRingOut = "snap_ring_out":
         act(Strip, HERE).needs(&[Yes]).moves(moves![SnapRing: Off]).with_next();
     PressOut = "press_out": act(Strip, HERE).needs(&[Yes])

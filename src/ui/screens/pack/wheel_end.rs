@@ -93,10 +93,15 @@ impl WheelEndFields {
             });
             view! { {brake} {lock} {pressing} {encoder} }
         };
+        let known = move || text::wheel_end_is(lang, text::kind(lang, self.kind.get()));
+        // What is in force stands on the key; a common wheel end costs no touch and no room.
         view! {
+            <details class="more">
+                <summary class="key key--plain">{known}</summary>
             {self.kinds(lang, drafts)}
             {asked(lang, drafts, ("sensor", VehicleField::Sensor), SpeedSensor::ALL, text::speed_sensor, self.sensor)}
             {more}
+            </details>
         }
     }
 
