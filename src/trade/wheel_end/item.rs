@@ -83,6 +83,14 @@ impl ItemKind {
         )
     }
 
+    /// Whether the item is a nut wherever it is fitted; lug nuts may be bolts.
+    pub const fn is_nut(self) -> bool {
+        matches!(
+            self,
+            Self::AxleNut | Self::SpindleNut | Self::LockNut | Self::BallJoint | Self::TieRod
+        )
+    }
+
     /// Whether the item clamps a bearing or sets it: no reading means anything with it loose.
     pub const fn holds_the_bearing(self) -> bool {
         matches!(self, Self::AxleNut | Self::SpindleNut)
