@@ -7,8 +7,9 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::play::rules::{RULES_VERSION, figures};
 use hubslate::trade::play::way::Difference;
 use hubslate::trade::play::{
-    BrakeHeld, Dial, Divisions, Evidence, Felt, Heat, IndicatorError, Limit, Measured, ReadingSet,
-    RigFacts, Road, RoadSigns, Round, StopSign, Swerve, Way, WhyNot, decide, heat, join, road,
+    BrakeHeld, Decision, Dial, Divisions, Evidence, Felt, Heat, IndicatorError, Limit, Measured,
+    ReadingSet, RigFacts, Road, RoadSigns, Round, StopSign, Swerve, Way, WhyNot, decide, heat,
+    join, road,
 };
 use hubslate::units::{Temperature, TemperatureUnit};
 
@@ -209,4 +210,46 @@ fn no_figure_and_no_decision_can_change_unseen() {
     }
     let other = decides.replacen("watch", "keep", 1);
     assert_ne!(now(&kept, &other), IN_FORCE);
+}
+
+/// More knowledge never makes it better: a least play that is learned of leaves a decision as it was
+/// or makes it graver, and what lies under it is never kept.
+#[test]
+fn a_least_play_never_makes_a_decision_better() {
+    let rig = RigFacts {
+        indicator: IndicatorError::OneDivision,
+        flex: mm(0.002),
+        temperature: None,
+    };
+    let most = Limit::manufacturer(mm(0.2), Way::DEFAULT).unwrap();
+    let (mut graver, mut tight) = (0, 0);
+    for pull in 0..=25 {
+        let rounds = [Round::zeroed(Divisions::new(f64::from(pull)).unwrap()); 3];
+        for least in [0.01, 0.05, 0.1, 0.19] {
+            let judged = |limit: &Limit, looked: &Evidence| {
+                let set = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &rounds, vec![]);
+                let set = Measured::of(set.unwrap(), &rig, Some(limit), &Limit::HOUSE);
+                let evidence = Evidence {
+                    sets: vec![set.conformity],
+                    ..looked.clone()
+                };
+                (set.conformity, decide(&evidence).decision)
+            };
+            let window = most.with_least(Some(mm(least)));
+            for looked in looked() {
+                let (_, without) = judged(&most, &looked);
+                let (conformity, with) = judged(&window, &looked);
+                assert!(without <= with, "{pull} under {least}");
+                graver += usize::from(without < with);
+                if conformity.is_tight() {
+                    tight += 1;
+                    assert!(Decision::Replace <= with, "{pull} under {least}: {with:?}");
+                }
+            }
+        }
+    }
+    assert!(
+        100 < graver && 100 < tight,
+        "{graver} graver, {tight} tight"
+    );
 }
