@@ -188,7 +188,7 @@ fn drawing(group: ItemKind, turning: &Turning, swings: u8) -> Drawing {
     let pattern = match group {
         ItemKind::LugNuts => Pattern::Wheel,
         ItemKind::HubBolts => Pattern::Hub,
-        ItemKind::BracketBolts | ItemKind::CaliperPins => Pattern::Row,
+        ItemKind::BracketBolts | ItemKind::CaliperPins | ItemKind::StrutBolts => Pattern::Row,
         _ => return single(turning.next().is_none()),
     };
     star(pattern, &turning.places, done)
