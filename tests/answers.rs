@@ -50,6 +50,7 @@ fn stories() -> Vec<Story> {
         again: true,
         ..Story::REPLACED
     });
+    all.extend(Story::KINDS.map(Story::at));
     all.push(Story {
         decision: Decision::Watch,
         ..Story::REPLACED

@@ -343,3 +343,34 @@ proptest! {
         prop_assert_eq!(change.add.len() + change.replace.len() + change.same, b.len());
     }
 }
+
+/// A wheel end that this version does not know is not worked on as another one: its entry is kept as
+/// it came, the job says so and is only read.
+#[test]
+fn a_wheel_end_of_an_unknown_kind_is_refused_and_never_guessed() {
+    use hubslate::job::entry::VehicleField;
+    use hubslate::job::{Problem, kind};
+    let fact = |field: VehicleField, text: &str| {
+        let told = Event::Vehicle(field, text.to_owned());
+        decode(&encode(&entry(LOG, ID, &[], told)).unwrap()).unwrap()
+    };
+    for field in [
+        VehicleField::Kind,
+        VehicleField::Brake,
+        VehicleField::Sensor,
+        VehicleField::Encoder,
+        VehicleField::NutLock,
+        VehicleField::Pressing,
+    ] {
+        let read = fact(field, "of_tomorrow");
+        assert!(matches!(read.what, Event::Unknown(_)), "{field:?}");
+        let again = decode(&encode(&read).unwrap()).unwrap();
+        assert_eq!(again, read);
+        let sheet = fold([read]);
+        let unknown = |problem: &Problem| matches!(problem, Problem::Unknown(_));
+        assert!(sheet.problems().iter().any(unknown), "{field:?}");
+        assert_eq!(sheet.vehicle(field), None);
+    }
+    let known = fold([fact(VehicleField::Kind, "tapered")]);
+    assert_eq!(kind(&known), Kind::Tapered);
+}

@@ -56,6 +56,7 @@ fn stories() -> Vec<Story> {
                         yes,
                         again,
                         still_plays: false,
+                        end: &[],
                     });
                 }
             }

@@ -34,6 +34,8 @@ mod uncertainty;
 mod units;
 #[path = "reference/vin.rs"]
 mod vin;
+#[path = "reference/wheel_end.rs"]
+mod wheel_end;
 
 use rows::check_file;
 

@@ -33,7 +33,7 @@ CORNERS = ("front_left", "front_right", "rear_left", "rear_right")
 GRAVEST = ["stop", "replace", "watch", "keep"]
 PROVING = 3  # fewer cycles prove nothing
 HOTTER_K = 15.0
-RULES = 2
+RULES = 3
 
 
 # The file: entries in order, struck ones out, the last statement of each fact.
@@ -85,21 +85,27 @@ class Job:
         card = self.last("card", lambda b: b["item"] == "play_limit") or self.on_paper() or {}
         if "play" not in card:
             return None
-        most = card["play"]["most"]
-        return {"mm": number(most["number"]) * MM[most["unit"]], "source": "manufacturer", "way": card["play"]["way"]}
+        most, least = card["play"]["most"], card["play"].get("least")
+        upper = number(most["number"]) * MM[most["unit"]]
+        lower = number(least["number"]) * MM[least["unit"]] if least else None
+        window = {"least": lower} if lower and 0 < lower < upper else {}
+        return {"mm": upper, **window, "source": "manufacturer", "way": card["play"]["way"]}
 
     def on_paper(self):
-        """The limit of an earlier visit's paper: L|play_limit|source|page|most|method|place|rig|newtons."""
+        """The limit of an earlier visit's paper: L|play_limit|source|page|most|method|place|rig|newtons|least."""
         lines = (self.last("from_paper") or {}).get("lines", [])
         line = next((line.split("|") for line in lines if line.startswith("L|play_limit|")), None)
         if line is None:
             return None
-        most, way = line[4], dict(zip(("method", "place", "rig", "force_n"), line[5:]))
-        digits = most.rstrip("abcdefghijklmnopqrstuvwxyz")
+        way = dict(zip(("method", "place", "rig", "force_n"), line[5:9]))
+        def typed(text):
+            digits = text.rstrip("abcdefghijklmnopqrstuvwxyz")
+            return {"number": digits, "unit": text[len(digits):]}
+        least = {"least": typed(line[9])} if len(line) > 9 and line[9] else {}
         if way.get("force_n"):
             way["force_n"] = float(way["force_n"])
         way = {name: value for name, value in way.items() if value}
-        return {"play": {"most": {"number": digits, "unit": most[len(digits):]}, "way": way}}
+        return {"play": {"most": typed(line[4]), **least, "way": way}}
 
     def reading(self, corner, when, nth, number_, side):
         def is_it(b):
@@ -196,8 +202,31 @@ def beyond_rig(mean, parts, cycles, upper):
     return mean > upper + g * u
 
 
-def conforms(mean, still, cycles, u, dof, g, few, upper):
-    """The code, whether it is over, proven over, and the chance of conforming."""
+def conforms(mean, still, cycles, u, dof, g, few, limit):
+    """The code, whether it is past an end, proven past it, and the chance of conforming."""
+    code, out, proven, chance = under_most(mean, still, cycles, u, dof, g, few, limit["mm"])
+    least = limit.get("least")
+    if least is None or out:
+        return code, out, proven, chance if least is None else window(chance, mean, least, u, dof, few)
+    y = least if abs(mean - least) < 1e-9 else mean
+    proves = cycles >= PROVING
+    chance = window(chance, mean, least, u, dof, few)
+    if y < least:
+        proven = proves and y < least - g * u
+        return "tight_proven" if proven else "tight_not_proven", True, proven, chance
+    within = code == "proven_in" and y >= least + g * u
+    return "proven_in" if within else "in_not_proven", False, False, chance
+
+
+def window(chance, mean, least, u, dof, few):
+    """What is left of a chance of being under the most by that of being under the least."""
+    y = least if abs(mean - least) < 1e-9 else mean
+    sure = [float(stats.t(freedom).cdf((y - least) / of)) for of, freedom in ((u, dof), few)]
+    return max(chance - (1 - (max(sure) if y < least else min(sure))), 0.0)
+
+
+def under_most(mean, still, cycles, u, dof, g, few, upper):
+    """The same against the most alone."""
     y = upper if abs(mean - upper) < 1e-9 else mean
     proves, over = cycles >= PROVING, y > upper
     out = proves and y > upper + g * u
@@ -254,7 +283,7 @@ def measure(job, corner, when, nth):
     refused = marks[0] if marks else differs(way, limit["way"])
     still = max(plays) < division / 2
     conformity, over, proven_over, chance = ("no_comparison", False, False, None) if refused else \
-        conforms(mean, still, n, u, dof, g, few, upper)
+        conforms(mean, still, n, u, dof, g, few, limit)
     beyond = beyond_rig(mean, parts, n, upper)
     return {"fault": None, "over": over, "proven_over": proven_over, "beyond": beyond, "still": still, "division": division,
             "limit": limit, "parts": parts, "squares": float(np.sum((np.array(plays) - mean) ** 2)), "measured": {
@@ -285,7 +314,7 @@ def joined(taken):
         parts[name] = (max(one["parts"][name][0] for one in both if name in one["parts"]), None)
     u, dof, expanded, g, few = budgeted(parts)
     limit, still, division = both[0]["limit"], all(one["still"] for one in both), max(one["division"] for one in both)
-    code, over, proven_over, chance = conforms((a + b) / 2, still, n + m, u, dof, g, few, limit["mm"])
+    code, over, proven_over, chance = conforms((a + b) / 2, still, n + m, u, dof, g, few, limit)
     beyond = beyond_rig((a + b) / 2, parts, n + m, limit["mm"])
     return {"over": over, "proven_over": proven_over, "beyond": beyond, "still": still, "division": division, "limit": limit,
             "parts": parts, "measured": {
@@ -308,9 +337,14 @@ def sets(job):
 
 # The decision on a corner, and the proof after the work.
 
+def tight(one):
+    return one["measured"]["conformity"].startswith("tight")
+
+
 def spoken(one):
     house = one["measured"]["limit_source"] == "house"
     return {
+        "tight_not_proven": ("replace", "tight_not_proven"),
         "out_not_proven": ("replace", "over_not_proven"), "movement_seen": ("replace", "over_not_proven"),
         "proven_in": ("keep", "no_manufacturer_limit" if house else "under_proven"),
         "in_not_proven": ("keep", "no_manufacturer_limit") if house else ("watch", "under_not_proven"),
@@ -324,11 +358,12 @@ def by_dial(taken, both):
     if not spoke:
         why = f"no_comparison.{taken[-1]['measured']['no_comparison']}" if taken else "not_looked_at.dial"
         return [("watch", why)], None
-    if any(one["proven_over"] for one in spoke + ([both] if both else [])):
-        found = [("replace", "over_proven")]
+    proven = [one for one in spoke + ([both] if both else []) if one["proven_over"]]
+    if proven:
+        found = [("replace", "tight_proven" if tight(proven[0]) else "over_proven")]
     elif both:
         found = [spoken(both)]
-        if not both["over"] and any(one["beyond"] for one in spoke):
+        if (tight(both) or not both["over"]) and any(one["beyond"] for one in spoke):
             found.append(("replace", "over_not_proven"))
         if len({one["over"] for one in spoke}) == 2:
             found.append(("watch", "sets_disagree"))
@@ -386,7 +421,7 @@ def figures(one):
         "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": round_(m["dof"]),
         "expanded_mm": round_(m["expanded95"]), "g": round_(m["g"]), "apart": m["apart"],
         "parts": {name: {"u_mm": round_(part), **({"dof": dof} if dof else {})} for name, (part, dof) in one["parts"].items()},
-        "limit": {"mm": round_(one["limit"]["mm"]), "source": one["limit"]["source"], "way": way(one["limit"]["way"])},
+        "limit": {"mm": round_(one["limit"]["mm"]), **({"least_mm": round_(one["limit"]["least"])} if "least" in one["limit"] else {}), "source": one["limit"]["source"], "way": way(one["limit"]["way"])},
         "result": m["conformity"], "chance": round_(m["conformance"]),
         "beyond_rig": None if m["conformance"] is None else bool(one["beyond"]), "why": m["no_comparison"],
         "proven": one["proven_over"] if m["conformity"] == "movement_seen" else None,
@@ -472,7 +507,7 @@ def proof(job, corner):
     one = measure(job, corner, "after", 1)
     one = one if one and one["fault"] is None else None
     rough, noisy = SPUN.get(job.pick(f"prove_spin@{corner}"), (None, None))
-    against = [w for w, is_so in (("over", one and one["over"]), ("rough", rough), ("noisy", noisy)) if is_so]
+    against = [w for w, is_so in (("over", one and one["over"] and not tight(one)), ("tight", one and tight(one)), ("rough", rough), ("noisy", noisy)) if is_so]
     word = {None: "not_done", 0: "no", 1: "yes"}
     told = {"corner": corner, "rules": RULES, "rough": word[rough], "noisy": word[noisy], **({"set": figures(one)} if one else {})}
     if against:

@@ -83,6 +83,7 @@ fn story() -> impl Strategy<Value = Story> {
     )
         .prop_map(|(start, nut, decision, (yes, again))| Story {
             still_plays: false,
+            end: &[],
             start,
             nut,
             decision,

@@ -23,9 +23,11 @@ pub mod pen;
 pub mod piece;
 pub mod place;
 pub mod polar;
+pub mod press;
 pub mod rig;
 pub mod shape;
 pub mod spans;
+pub mod spindle;
 pub mod star;
 pub mod strip;
 mod svg;
@@ -52,6 +54,12 @@ impl Picture {
             Self::Splines => hub::splines(),
             Self::NutStake => hub::nut_stake(),
             Self::StarOrder => star::star_order(),
+            Self::DrumOff => spindle::drum_off(),
+            Self::TaperStack => spindle::taper_stack(),
+            Self::CastleSlot => spindle::castle_slot(),
+            Self::EncoderSide => press::encoder_side(),
+            Self::PressOuter => press::press_outer(),
+            Self::PressInner => press::press_inner(),
         }
     }
 }

@@ -3,6 +3,7 @@
 use crate::job::entry::{EntryId, Event, Reply, Side};
 use crate::job::judge::{flex_step, setup_step};
 use crate::job::key::Key;
+use crate::job::plan::plan;
 use crate::job::proof::reopened;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::wheel_end;
@@ -33,18 +34,20 @@ pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Ve
     }
     let mut whats = Vec::new();
     if is_closed_again(sheet, corner) {
-        let opening = wheel_end(sheet).reopening(corner);
+        let opening = opening(sheet, corner);
         let closing: Vec<&StepSpec> = closing(steps, corner)
             .filter(|spec| !keys.contains(&Key::Step(spec.key)))
             .collect();
         keys.extend(closing.iter().map(|spec| Key::Step(spec.key)));
-        keys.extend(opening.clone().map(Key::Step));
+        keys.extend(opening.iter().copied().map(Key::Step));
         let turned = closing.iter().filter(|spec| is_turn(spec));
         whats.extend(turned.map(|spec| Event::Pass(spec.key)));
         whats.push(Event::Answered(reopened(corner), Reply::Said(Answer::No)));
         if !is_back(sheet, corner, ItemKind::Wheel) {
             // It is shoved again before anybody reaches under it.
-            let off = opening.filter(|key| takes_the_wheel_off(key.step));
+            let off = opening
+                .into_iter()
+                .filter(|key| takes_the_wheel_off(key.step));
             let not_needed = Reply::NotDone(NotDoneReason::NotNeeded);
             whats.extend(off.map(|step| Event::Answered(step, not_needed.clone())));
         }
@@ -55,9 +58,23 @@ pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Ve
     whats
 }
 
-/// Whether the wheel end is closed by now, so that it has to be opened to measure again.
+/// The steps that open the wheel end again.
+fn opening(sheet: &JobState, corner: Corner) -> Vec<StepKey> {
+    let plan = plan(sheet);
+    let at = plan.corners.iter().find(|at| at.corner == corner);
+    at.map_or(Vec::new(), |at| wheel_end(sheet).reopening(&plan, at))
+}
+
+/// Whether the wheel end is closed by now, so that it has to be opened to measure again: what the
+/// reading needs off is back.
 pub fn is_closed_again(sheet: &JobState, corner: Corner) -> bool {
-    is_back(sheet, corner, ItemKind::Caliper)
+    let covers = [
+        ItemKind::Caliper,
+        ItemKind::Drum,
+        ItemKind::Cap,
+        ItemKind::Wheel,
+    ];
+    covers.iter().any(|group| is_back(sheet, corner, *group))
 }
 
 fn is_back(sheet: &JobState, corner: Corner, group: ItemKind) -> bool {

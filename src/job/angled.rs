@@ -6,9 +6,9 @@ use chrono::NaiveDate;
 
 use crate::job::entry::{EntryId, Event, KitItem};
 use crate::job::key::Key;
+use crate::job::ready::cards;
 use crate::job::ready::missing;
 use crate::job::sheet::JobState;
-use crate::job::wheel_end::wheel_end;
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::StepKey;
 use crate::units::TypedAngle;
@@ -43,7 +43,7 @@ pub fn angle_gauge(sheet: &JobState, today: Option<NaiveDate>) -> AngleGauge {
 
 /// The cards that ask for an angle, each with its last one.
 pub fn angle_cards(sheet: &JobState) -> Vec<(CardItem, &TypedAngle)> {
-    let cards = wheel_end(sheet).cards().filter_map(|(_, item)| {
+    let all = cards(sheet).into_iter().filter_map(|(_, item)| {
         let stages = sheet.card(item)?.stages().iter().rev();
         let mut angles = stages.filter_map(|stage| match stage {
             Stage::Angle(angle) => Some((item, angle)),
@@ -51,7 +51,7 @@ pub fn angle_cards(sheet: &JobState) -> Vec<(CardItem, &TypedAngle)> {
         });
         angles.next()
     });
-    cards.collect()
+    all.collect()
 }
 
 /// What a tap at an angle writes beside it: by what it was read, where that is news.

@@ -178,7 +178,10 @@ pub fn last_torque_unit(sheet: &JobState) -> Option<TorqueUnit> {
 
 /// Whether an angle may follow the torque on this card: it does on clamped bearings alone.
 pub const fn may_have_angle(item: CardItem) -> bool {
-    matches!(item, CardItem::AxleNut | CardItem::HubBolts)
+    matches!(
+        item,
+        CardItem::AxleNut | CardItem::HubBolts | CardItem::SpindleNut | CardItem::StrutBolts
+    )
 }
 
 /// The angle right behind the first torque, as typed.

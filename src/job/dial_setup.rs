@@ -74,6 +74,7 @@ mod tests {
         Event::Card(SpecCard {
             item: CardItem::PlayLimit,
             body: CardBody::Play {
+                least: None,
                 most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
                 way,
                 source: CardSource {

@@ -7,14 +7,14 @@ use crate::job::loose_lug_nuts::{is_to_be_judged_again, nuts_are_loose};
 use crate::job::progress::{Status, status};
 use crate::job::proof::is_blocked;
 use crate::job::sheet::JobState;
-use crate::job::wheel_end::was_loosened;
+use crate::job::wheel_end::{kind, was_loosened};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
 use crate::trade::play::{Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::{Odometer, OdometerDoubt};
 use crate::trade::wheel_end::{
-    CornerPlan, Course, HoldPoint, Item, ItemKind, ItemState, Plan, Step, StepKey, StepSpec,
+    CornerPlan, Course, HoldPoint, Item, ItemKind, ItemState, Kind, Plan, Step, StepKey, StepSpec,
     procedure,
 };
 use crate::units::{DistanceUnit, Typed, TypedDistance};
@@ -183,6 +183,28 @@ pub fn recheck(today: &str) -> Option<Due> {
     })
 }
 
+/// When tapered rollers that were set on this job are measured again: at the visit for the lug nuts.
+///
+/// # Source
+/// Common practice, no source: end play is checked again after the first 50 to 100 miles.
+pub fn end_play_again(sheet: &JobState, retorque: &Due) -> Option<Due> {
+    was_set(sheet).then(|| Due {
+        kind: DueKind::Recheck,
+        ..retorque.clone()
+    })
+}
+
+/// Whether tapered rollers were opened, and so set, on this job.
+fn was_set(sheet: &JobState) -> bool {
+    let nut = |corner: &Corner| Item {
+        corner: *corner,
+        group: ItemKind::SpindleNut,
+        number: 1,
+    };
+    let opened = |corner: &Corner| was_loosened(sheet, nut(corner));
+    kind(sheet) == Kind::Tapered && sheet.corners().iter().any(opened)
+}
+
 /// Whether the decision on a corner that stands is to watch it.
 pub fn is_watched(sheet: &JobState, corner: Corner) -> bool {
     sheet
@@ -190,10 +212,12 @@ pub fn is_watched(sheet: &JobState, corner: Corner) -> bool {
         .is_some_and(|decided| decided.decision == Decision::Watch && !decided.again)
 }
 
-/// What a bearing that is watched waits for; a decision made again may have left nothing to watch.
+/// What a bearing waits for that is watched or was set; a decision made again may have left nothing
+/// to watch.
 pub fn watched(sheet: &JobState) -> Option<&Due> {
     let any = sheet.corners().iter().any(|at| is_watched(sheet, *at));
-    sheet.due(DueKind::Recheck).filter(|_| any)
+    let waits = any || was_set(sheet);
+    sheet.due(DueKind::Recheck).filter(|_| waits)
 }
 
 #[cfg(test)]

@@ -234,7 +234,8 @@ words! {
     pub enum VehicleField {
         Vin = "vin", Family = "family", Kind = "kind", Studs = "studs", HubBolts = "hub_bolts",
         Fixing = "fixing", Power = "power", ParkingBrake = "parking_brake", Caliper = "caliper",
-        Mass = "mass",
+        Mass = "mass", Brake = "brake", Sensor = "sensor", Encoder = "encoder",
+        NutLock = "nut_lock", Pressing = "pressing",
     }
 }
 

@@ -141,7 +141,8 @@ fn stop_signs(sheet: &JobState, corner: Corner) -> Vec<StopSign> {
         (StopSign::LooseWheelFasteners, nuts_are_loose(sheet)),
         (
             StopSign::LooseAxleNut,
-            pick(sheet, StepKey::at(Step::NutFound, corner)) == Some(Choice::NutSlack),
+            pick(sheet, StepKey::at(Step::NutFound, corner)) == Some(Choice::NutSlack)
+                || pick(sheet, StepKey::at(Step::LockFound, corner)) == Some(Choice::LockGone),
         ),
         (
             StopSign::GrindingWithHeat,

@@ -2,7 +2,12 @@
 
 use crate::job::entry::{Event, PersonField, VehicleField};
 use crate::job::sheet::JobState;
-use crate::trade::vehicle::{Booking, Fixing, ParkingBrake, Power};
+use crate::job::wheel_end::{fitted, kind};
+use crate::trade::vehicle::{
+    Booking, Encoder, Fixing, NutLock, ParkingBrake, Power, Pressing, SpeedSensor, WheelBrake,
+};
+use crate::trade::wheel_end::Kind;
+use crate::word::Word;
 
 /// The entries of a booking message, without the answer to its step.
 pub fn booked(booking: &Booking) -> Vec<Event> {
@@ -29,6 +34,25 @@ pub fn booked(booking: &Booking) -> Vec<Event> {
     .collect()
 }
 
+impl VehicleField {
+    /// Whether this version knows what follows from a fact: a wheel end that it does not know has no
+    /// procedure here, and none is guessed. An empty text takes a fact back.
+    pub fn knows(self, text: &str) -> bool {
+        fn known<W: Word>(code: &str) -> bool {
+            code.is_empty() || W::of_code(code).is_some()
+        }
+        match self {
+            Self::Kind => known::<Kind>(text),
+            Self::Brake => known::<WheelBrake>(text),
+            Self::Sensor => known::<SpeedSensor>(text),
+            Self::Encoder => known::<Encoder>(text),
+            Self::NutLock => known::<NutLock>(text),
+            Self::Pressing => known::<Pressing>(text),
+            _ => true,
+        }
+    }
+}
+
 /// The facts of the vehicle's form.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Facts {
@@ -40,6 +64,18 @@ pub struct Facts {
     pub family: String,
     /// The vehicle's mass with its unit as typed; empty if it is not known.
     pub mass: String,
+    /// The kind of wheel end.
+    pub kind: Kind,
+    /// What brakes it.
+    pub brake: WheelBrake,
+    /// What reads its speed.
+    pub sensor: SpeedSensor,
+    /// What the sensor reads.
+    pub encoder: Encoder,
+    /// What locks a setting nut.
+    pub lock: NutLock,
+    /// How a bearing is pressed.
+    pub pressing: Pressing,
     /// Fasteners of each wheel.
     pub studs: u8,
     /// Bolts of each hub.
@@ -64,6 +100,7 @@ impl Facts {
     pub fn of(sheet: &JobState) -> Self {
         let text = |field| sheet.vehicle(field).unwrap_or_default();
         let count = |field, common| text(field).parse().unwrap_or(common);
+        let fitted = fitted(sheet);
         Self {
             vin: text(VehicleField::Vin).to_owned(),
             plate: sheet
@@ -72,12 +109,17 @@ impl Facts {
                 .to_owned(),
             family: text(VehicleField::Family).to_owned(),
             mass: text(VehicleField::Mass).to_owned(),
+            kind: kind(sheet),
+            brake: fitted.brake,
+            sensor: fitted.sensor,
+            encoder: fitted.encoder,
+            lock: fitted.lock,
+            pressing: fitted.pressing,
             studs: count(VehicleField::Studs, 5),
             hub_bolts: count(VehicleField::HubBolts, 4),
-            fixing: Fixing::from_code(text(VehicleField::Fixing)).unwrap_or(Fixing::Nuts),
+            fixing: fitted.fixing,
             power: Power::from_code(text(VehicleField::Power)).unwrap_or(Power::Combustion),
-            parking_brake: ParkingBrake::from_code(text(VehicleField::ParkingBrake))
-                .unwrap_or(ParkingBrake::Rear),
+            parking_brake: fitted.parking,
         }
     }
 
@@ -85,12 +127,36 @@ impl Facts {
     pub fn whats(&self, sheet: &JobState) -> Vec<Event> {
         let fact = |field, text: &str| Event::Vehicle(field, text.trim().to_owned());
         let mut whats = vec![
+            fact(VehicleField::Kind, self.kind.code()),
             fact(VehicleField::Studs, &self.studs.to_string()),
             fact(VehicleField::HubBolts, &self.hub_bolts.to_string()),
             fact(VehicleField::Fixing, self.fixing.code()),
             fact(VehicleField::Power, self.power.code()),
             fact(VehicleField::ParkingBrake, self.parking_brake.code()),
         ];
+        // What most have is not written down.
+        let common = fitted(sheet);
+        let fittings = [
+            (VehicleField::Brake, self.brake.code(), common.brake.code()),
+            (
+                VehicleField::Sensor,
+                self.sensor.code(),
+                common.sensor.code(),
+            ),
+            (
+                VehicleField::Encoder,
+                self.encoder.code(),
+                common.encoder.code(),
+            ),
+            (VehicleField::NutLock, self.lock.code(), common.lock.code()),
+            (
+                VehicleField::Pressing,
+                self.pressing.code(),
+                common.pressing.code(),
+            ),
+        ];
+        let other = fittings.iter().filter(|(_, now, known)| now != known);
+        whats.extend(other.map(|(field, now, _)| fact(*field, now)));
         for (field, text) in [
             (VehicleField::Vin, &self.vin),
             (VehicleField::Family, &self.family),
@@ -139,7 +205,11 @@ mod tests {
         let sheet = fold([]);
         let facts = Facts::of(&sheet);
         let whats = facts.whats(&sheet);
-        assert_eq!(whats.len(), 5);
+        assert_eq!(whats.len(), 6);
+        assert!(whats.contains(&Event::Vehicle(
+            VehicleField::Kind,
+            "bolted_driven".to_owned()
+        )));
         assert!(whats.contains(&Event::Vehicle(VehicleField::Studs, "5".to_owned())));
         let typed = Facts {
             family: " Marten ".to_owned(),

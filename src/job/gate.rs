@@ -10,10 +10,10 @@ use crate::job::key::Key;
 use crate::job::plan::plan;
 use crate::job::progress::status;
 use crate::job::sheet::JobState;
-use crate::job::turn::card_step;
+use crate::job::turn::{card_item, card_step};
 use crate::job::wheel_end::is_tight;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardBody, CardItem};
+use crate::trade::fastening::CardBody;
 use crate::trade::play::{Decision, Rig};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -164,9 +164,9 @@ fn rests_on(spec: &StepSpec) -> &'static [ItemKind] {
     }
 }
 
-/// Whether a torque for the axle nut is known.
-fn has_torque(sheet: &JobState) -> bool {
-    let card = sheet.card(CardItem::AxleNut);
+/// Whether a torque for a nut is known.
+fn has_torque(sheet: &JobState, nut: ItemKind) -> bool {
+    let card = card_item(nut).and_then(|item| sheet.card(item));
     card.is_some_and(|card| matches!(card.body, CardBody::Torque(_)))
 }
 
@@ -206,9 +206,10 @@ fn unready(
         return held(step.map(|step| step.key));
     }
     let frees =
-        |change: &Change| change.group == ItemKind::AxleNut && change.to < ItemState::ByHand;
-    if spec.changes.iter().any(frees) && !has_torque(sheet) {
-        return held(card_step(steps, spec, ItemKind::AxleNut));
+        |change: &&Change| change.group.holds_the_bearing() && change.to < ItemState::ByHand;
+    let freed = spec.changes.iter().find(frees).map(|change| change.group);
+    if let Some(nut) = freed.filter(|nut| !has_torque(sheet, *nut)) {
+        return held(card_step(steps, spec, nut));
     }
     // What condemns a bearing may be told early; that it can stay is told after every look.
     if matches!(spec.form, Form::Decide(_)) && verdict(sheet, corner).decision < Decision::Replace {
@@ -267,17 +268,29 @@ fn open(sheet: &JobState, steps: &[StepSpec], before: StepKey, point: HoldPoint)
             if agreed { None } else { held(Some(agree)) }
         }
         (HoldPoint::Nut, Some(corner)) => {
-            let nut = Item {
-                corner,
-                group: ItemKind::AxleNut,
-                number: 1,
+            let turns = |spec: &StepSpec| match spec.form {
+                Form::Turn(group) if group.holds_the_bearing() => {
+                    (spec.key.corner == Some(corner)).then_some((spec.key, group))
+                }
+                _ => None,
             };
-            let turn = StepKey::at(Step::TurnAxleNut, corner);
-            if is_tight(sheet, nut) {
-                None
-            } else {
-                held(Some(turn))
-            }
+            let loose = |group: ItemKind| {
+                let number = 1;
+                !is_tight(
+                    sheet,
+                    Item {
+                        corner,
+                        group,
+                        number,
+                    },
+                )
+            };
+            let nuts = ItemKind::ALL.iter().filter(|it| it.holds_the_bearing());
+            let mut loose = nuts.filter(|group| loose(**group));
+            loose.next().and_then(|nut| {
+                let mut turns = steps.iter().filter_map(turns);
+                held(turns.find(|(_, group)| group == nut).map(|(key, _)| key))
+            })
         }
         (HoldPoint::Pedal, _) => soft_pedal(sheet, steps).and_then(|pedal| held(Some(pedal))),
         (HoldPoint::Loose, _) => {

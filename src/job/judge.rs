@@ -17,7 +17,7 @@ use crate::trade::play::{
 };
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Choice, Item, ItemKind, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
+    Choice, Item, ROUNDS, SetName, Step, StepKey, When, round_number, setup_number,
 };
 use crate::units::{Length, Temperature, TemperatureUnit};
 
@@ -30,7 +30,7 @@ pub fn limit(sheet: &JobState) -> Limit {
 
 /// The limit of this kind of wheel end where the manufacturer gives none.
 fn default_limit(sheet: &JobState) -> &'static Limit {
-    &wheel_end(sheet).play.upper
+    &wheel_end(sheet).play
 }
 
 /// The limit of the manufacturer's card, if there is one.
@@ -249,16 +249,12 @@ fn hub_was_hot(sheet: &JobState) -> bool {
 
 /// Whether the nut had been loosened when the last round of a set was read.
 fn nut_loosened_before(sheet: &JobState, corner: Corner, name: SetName) -> bool {
-    let nut = Item {
-        corner,
-        group: ItemKind::AxleNut,
-        number: 1,
-    };
+    let is_nut = |item: &Item| item.corner == corner && item.group.holds_the_bearing();
     let read = (1..=ROUNDS)
         .rev()
         .find_map(|round| sheet.place(&Key::Reading(corner, name, round, Side::Pull)));
     let loosened = sheet.first_place(
-        |what| matches!(what, crate::job::entry::Event::Moved(moved) if moved.items.contains(&nut)),
+        |what| matches!(what, crate::job::entry::Event::Moved(moved) if moved.items.iter().any(is_nut)),
     );
     matches!((loosened, read), (Some(loosened), Some(read)) if loosened < read)
 }

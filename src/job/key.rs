@@ -301,6 +301,7 @@ fn care_of_reply(reply: &Reply) -> u8 {
 const fn care_of_pick(pick: Choice) -> u8 {
     match pick {
         Choice::GrindsHot | Choice::NutSlack | Choice::FlexMore | Choice::BrakeWarningLight => 0,
+        Choice::LockGone | Choice::SlotTighter => 0,
         Choice::BaseElsewhere => 0,
         Choice::RoughNoisy | Choice::NutRetorqued | Choice::FlexOne | Choice::AbsWarningLight => 1,
         Choice::Rough | Choice::Noisy | Choice::FlexHalf | Choice::OtherWarningLight => 2,
@@ -309,7 +310,8 @@ const fn care_of_pick(pick: Choice) -> u8 {
         | Choice::OtherCorner
         | Choice::RetorqueDeclined
         | Choice::LouderRight => 3,
-        Choice::LouderLeft | Choice::OtherLooser => 3,
+        Choice::LouderLeft | Choice::OtherLooser | Choice::SlotLooser => 3,
+        Choice::LockHolds | Choice::SlotMeets => WELL,
         Choice::SmoothQuiet
         | Choice::NutTight
         | Choice::FlexNone

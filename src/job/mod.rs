@@ -71,4 +71,4 @@ pub use plan::plan;
 pub use problem::Problem;
 pub use progress::{Status, next, status};
 pub use sheet::JobState;
-pub use wheel_end::{count, group_items, is_tight, was_loosened, wheel_end};
+pub use wheel_end::{count, fitted, group_items, is_tight, kind, was_loosened, wheel_end};

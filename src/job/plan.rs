@@ -4,7 +4,7 @@ use crate::job::entry::{Ending, Reply};
 use crate::job::loose_lug_nuts::{found_loose, wrong_looks};
 use crate::job::proof::{is_blocked, is_reopened};
 use crate::job::sheet::JobState;
-use crate::job::wheel_end::kind;
+use crate::job::wheel_end::{fitted, kind};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{CardBody, CardItem};
 use crate::trade::play::{Decision, Felt};
@@ -17,6 +17,7 @@ use crate::trade::wheel_end::{
 pub fn plan(sheet: &JobState) -> Plan {
     Plan {
         kind: kind(sheet),
+        fitted: fitted(sheet),
         start: sheet.opened().map_or(Start::AtHome, |opened| opened.start),
         corners: sheet
             .corners()

@@ -2,10 +2,11 @@
 
 use crate::job::entry::{Carried, Event, KitItem};
 use crate::job::key::Key;
+use crate::job::plan::plan;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::wheel_end;
 use crate::trade::fastening::{CardBody, CardItem, Fit, SpecCard, UsableShare, Wrench, fit};
-use crate::trade::wheel_end::StepKey;
+use crate::trade::wheel_end::{Step, StepKey};
 
 /// How far one card is before leaving.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,14 +44,19 @@ pub fn missing(sheet: &JobState) -> &[KitItem] {
     }
 }
 
+/// The specs that the work needs, each with the step that asks for it.
+pub fn cards(sheet: &JobState) -> Vec<(Step, CardItem)> {
+    wheel_end(sheet).cards(&plan(sheet))
+}
+
 /// Every card that the work needs, in the order in which they are looked up.
 pub fn ready_cards(sheet: &JobState) -> Vec<ReadyCard> {
     let kit: &[Wrench] = sheet
         .carried()
         .map_or(&[], |carried| carried.wrenches.as_slice());
     let share = sheet.carried().map_or(UsableShare::DEFAULT, Carried::share);
-    wheel_end(sheet)
-        .cards()
+    cards(sheet)
+        .into_iter()
         .map(|(step, item)| {
             let step = StepKey::once(step);
             let card = sheet.card(item).cloned();

@@ -21,6 +21,8 @@ words! {
         Noisy = "noisy",
         OverProven = "over_proven",
         OverNotProven = "over_not_proven",
+        TightProven = "tight_proven",
+        TightNotProven = "tight_not_proven",
         SetsDisagree = "sets_disagree",
         UnderNotProven = "under_not_proven",
         UnderProven = "under_proven",
@@ -71,6 +73,8 @@ fn parts(reason: &Reason) -> (Rule, &'static str) {
         Reason::Noisy => (Rule::Noisy, ""),
         Reason::OverProven(_) => (Rule::OverProven, ""),
         Reason::OverNotProven { .. } => (Rule::OverNotProven, ""),
+        Reason::TightProven(_) => (Rule::TightProven, ""),
+        Reason::TightNotProven { .. } => (Rule::TightNotProven, ""),
         Reason::SetsDisagree => (Rule::SetsDisagree, ""),
         Reason::UnderNotProven(_) => (Rule::UnderNotProven, ""),
         Reason::UnderProven(_) => (Rule::UnderProven, ""),
@@ -114,18 +118,20 @@ fn told(code: &str, inputs: &Inputs) -> Option<Reason> {
         })?),
         Rule::OverNotProven => Reason::OverNotProven {
             comparison: spoken(inputs, Conformity::is_over)?,
-            sets: inputs
-                .evidence
-                .sets
-                .iter()
-                .filter(|set| set.is_over())
-                .count(),
+            sets: out(inputs),
+        },
+        Rule::TightProven => Reason::TightProven(compared(inputs, |of| {
+            matches!(of, Conformity::TightProven(_))
+        })?),
+        Rule::TightNotProven => Reason::TightNotProven {
+            comparison: spoken(inputs, Conformity::is_tight)?,
+            sets: out(inputs),
         },
         Rule::SetsDisagree => Reason::SetsDisagree,
-        Rule::UnderNotProven => Reason::UnderNotProven(spoken(inputs, |of| !of.is_over())?),
-        Rule::UnderProven => Reason::UnderProven(spoken(inputs, |of| !of.is_over())?),
+        Rule::UnderNotProven => Reason::UnderNotProven(spoken(inputs, |of| !of.is_out())?),
+        Rule::UnderProven => Reason::UnderProven(spoken(inputs, |of| !of.is_out())?),
         Rule::NoManufacturerLimit => {
-            Reason::NoManufacturerLimit(spoken(inputs, |of| !of.is_over())?)
+            Reason::NoManufacturerLimit(spoken(inputs, |of| !of.is_out())?)
         }
         Rule::NoMovementSeen => Reason::NoMovementSeen {
             resolution: of_both(inputs).find_map(|set| match set {
@@ -141,6 +147,12 @@ fn told(code: &str, inputs: &Inputs) -> Option<Reason> {
         Rule::RoadPointsElsewhere => Reason::RoadPointsElsewhere,
         Rule::Hotter => Reason::Hotter,
     })
+}
+
+/// How many sets were past an end of what is allowed.
+fn out(inputs: &Inputs) -> usize {
+    let sets = inputs.evidence.sets.iter();
+    sets.filter(|set| set.is_out()).count()
 }
 
 /// The results, both sets together first where they were joined.

@@ -54,6 +54,11 @@ pub const fn card_item(group: ItemKind) -> Option<CardItem> {
         ItemKind::BracketBolts => CardItem::BracketBolts,
         ItemKind::CaliperPins => CardItem::CaliperPins,
         ItemKind::LugNuts => CardItem::LugNuts,
+        ItemKind::SpindleNut => CardItem::SpindleNut,
+        ItemKind::LockNut => CardItem::LockNut,
+        ItemKind::StrutBolts => CardItem::StrutBolts,
+        ItemKind::BallJoint => CardItem::BallJoint,
+        ItemKind::TieRod => CardItem::TieRod,
         _ => return None,
     })
 }
@@ -66,6 +71,11 @@ pub const fn group_of(item: CardItem) -> Option<ItemKind> {
         CardItem::BracketBolts => ItemKind::BracketBolts,
         CardItem::CaliperPins => ItemKind::CaliperPins,
         CardItem::LugNuts => ItemKind::LugNuts,
+        CardItem::SpindleNut => ItemKind::SpindleNut,
+        CardItem::LockNut => ItemKind::LockNut,
+        CardItem::StrutBolts => ItemKind::StrutBolts,
+        CardItem::BallJoint => ItemKind::BallJoint,
+        CardItem::TieRod => ItemKind::TieRod,
         CardItem::PlayLimit => return None,
     })
 }

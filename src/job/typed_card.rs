@@ -134,10 +134,14 @@ impl TypedTorqueCard {
     }
 
     fn stages(&self) -> Result<Vec<Stage>, CardInputError> {
-        let torque = Typed::parse(&self.value, self.unit).map_err(CardInputError::Value)?;
         let mut stages = Vec::new();
         stages.extend(self.seated_first.then_some(Stage::Snug));
-        stages.push(Stage::Torque(torque));
+        // Tapered rollers may be seated until they bind and backed off, all without a figure.
+        let bound = self.item == CardItem::SpindleNut && self.seated_first;
+        if !bound || !self.value.trim().is_empty() {
+            let torque = Typed::parse(&self.value, self.unit).map_err(CardInputError::Value)?;
+            stages.push(Stage::Torque(torque));
+        }
         if let Some(angle) = &self.angle {
             let angle = Typed::parse(angle, AngleUnit::Degree).map_err(CardInputError::Angle)?;
             stages.push(Stage::Angle(angle));
@@ -191,20 +195,28 @@ pub fn kept_because(mut card: SpecCard, settled: Settled) -> SpecCard {
     card
 }
 
-/// The card of the play limit.
+/// The card of the play limit; its least stays empty but for a bearing that is set with play.
 ///
 /// # Errors
 /// The first [`CardInputError`].
 pub fn play_card(
     value: &str,
+    least: &str,
     unit: LengthUnit,
     way: Way,
     source: CardSource,
 ) -> Result<SpecCard, CardInputError> {
     let most = Typed::parse(value, unit).map_err(CardInputError::Value)?;
+    let least = Some(least.trim()).filter(|least| !least.is_empty());
+    let least = least.map(|least| Typed::parse(least, unit)).transpose();
     sound(SpecCard {
         item: CardItem::PlayLimit,
-        body: CardBody::Play { most, way, source },
+        body: CardBody::Play {
+            most,
+            least: least.map_err(CardInputError::Value)?,
+            way,
+            source,
+        },
     })
 }
 
@@ -381,7 +393,7 @@ mod tests {
 
     #[test]
     fn a_limit_of_zero_is_a_limit() {
-        let card = play_card("0", LengthUnit::Millimetre, Way::DEFAULT, source()).unwrap();
+        let card = play_card("0", "", LengthUnit::Millimetre, Way::DEFAULT, source()).unwrap();
         assert!(card.limit().unwrap().unwrap().is_zero());
     }
 }

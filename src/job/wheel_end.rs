@@ -4,14 +4,35 @@ use crate::job::entry::VehicleField;
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, ItemKind, ItemState, Kind, WheelEnd, items};
+use crate::trade::wheel_end::{Fitted, Item, ItemKind, ItemState, Kind, WheelEnd, items};
+use crate::word::Word;
 
-/// The kind of wheel end that is worked on, as it was noted.
-pub(super) fn kind(sheet: &JobState) -> Kind {
-    let noted = sheet.vehicle(VehicleField::Kind);
-    noted
-        .and_then(Kind::from_code)
-        .unwrap_or(Kind::BoltedDriven)
+/// The kind of wheel end that is worked on, as it was noted; a bolted, driven hub where it was not
+/// asked. A code that this version does not know is no fact of a job: its entry is kept as unknown,
+/// and the job is only read.
+pub fn kind(sheet: &JobState) -> Kind {
+    noted(sheet, VehicleField::Kind).unwrap_or(Kind::BoltedDriven)
+}
+
+/// What the wheel end has beside its bearing, as it was noted; what most have where it was not.
+pub fn fitted(sheet: &JobState) -> Fitted {
+    let common = Fitted::COMMON;
+    Fitted {
+        fixing: noted(sheet, VehicleField::Fixing).unwrap_or(common.fixing),
+        // A shaft and a press-fit come with a rotor here.
+        brake: noted(sheet, VehicleField::Brake)
+            .filter(|_| kind(sheet).may_have_a_drum())
+            .unwrap_or(common.brake),
+        parking: noted(sheet, VehicleField::ParkingBrake).unwrap_or(common.parking),
+        sensor: noted(sheet, VehicleField::Sensor).unwrap_or(common.sensor),
+        encoder: noted(sheet, VehicleField::Encoder).unwrap_or(common.encoder),
+        lock: noted(sheet, VehicleField::NutLock).unwrap_or(common.lock),
+        pressing: noted(sheet, VehicleField::Pressing).unwrap_or(common.pressing),
+    }
+}
+
+fn noted<W: Word>(sheet: &JobState, field: VehicleField) -> Option<W> {
+    sheet.vehicle(field).and_then(W::of_code)
 }
 
 /// The wheel end that is worked on.

@@ -7,12 +7,22 @@ use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, SpecCard, Stage, Thread, TorqueBody,
 };
 use crate::trade::play::{Limit, LimitSource, Way};
+use crate::trade::vehicle::Fixing;
 use crate::units::{Format, Length, LengthUnit, System};
 
 /// A card's value with its unit as it was printed; "not found" is a value.
 pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
     match &card.body {
         CardBody::Torque(body) => stages(lang, format, body, false),
+        CardBody::Play {
+            most,
+            least: Some(least),
+            ..
+        } => text::window(
+            lang,
+            &format.typed(least).line(),
+            &format.typed(most).line(),
+        ),
         CardBody::Play { most, .. } => format.typed(most).line(),
         CardBody::NotFound { .. } => text::say(lang, Say::CardNotFound).to_owned(),
     }
@@ -22,19 +32,33 @@ pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
 pub fn card_twin(lang: Lang, format: Format, card: &SpecCard) -> Option<String> {
     match &card.body {
         CardBody::Torque(body) => Some(stages(lang, format, body, true)),
+        CardBody::Play {
+            most,
+            least: Some(least),
+            ..
+        } => Some(text::window(
+            lang,
+            &format.typed_twin(least).line(),
+            &format.typed_twin(most).line(),
+        )),
         CardBody::Play { most, .. } => Some(format.typed_twin(most).line()),
         CardBody::NotFound { .. } => None,
     }
 }
 
 /// Everything a card says, label by label, its value first.
-pub fn card_lines(lang: Lang, format: Format, card: &SpecCard) -> Vec<(String, String)> {
+pub fn card_lines(
+    lang: Lang,
+    format: Format,
+    card: &SpecCard,
+    fixing: Fixing,
+) -> Vec<(String, String)> {
     let word = |word| text::report(lang, word).to_owned();
     let mut value = card_value(lang, format, card);
     if let Some(twin) = card_twin(lang, format, card) {
         value = format!("{value} {}", text::also_value(lang, &twin));
     }
-    let mut lines = vec![(text::card_item(lang, card.item).to_owned(), value)];
+    let mut lines = vec![(text::card_item(lang, card.item, fixing).to_owned(), value)];
     match &card.body {
         CardBody::Torque(body) => {
             if let Some(position) = body.position {
@@ -146,22 +170,26 @@ pub fn not_looked_up(lang: Lang, card: &SpecCard, job_day: NaiveDate) -> Option<
 }
 
 /// A limit's value: the card's as printed, the house limit by the figure it is known under.
-pub fn limit_value(format: Format, limit: &Limit, card: Option<&SpecCard>) -> String {
+pub fn limit_value(lang: Lang, format: Format, limit: &Limit, card: Option<&SpecCard>) -> String {
     // A recorded limit is rounded to a nanometre.
     let nanometre = Length::millimetres(1e-6);
     let is_of = |card: &&SpecCard| match card.limit() {
         Some(Ok(of)) => limit.is_manufacturers() && of.value.minus(limit.value).abs() <= nanometre,
         _ => false,
     };
-    if let Some(CardBody::Play { most, .. }) = card.filter(is_of).map(|card| &card.body) {
-        return format.typed(most).line();
+    if let Some(card) = card.filter(is_of) {
+        return card_value(lang, format, card);
     }
-    match (limit.source, format.system) {
+    let most = match (limit.source, format.system) {
         (LimitSource::House, System::Us) => {
             format.length_in(limit.value, LengthUnit::Inch, 3).line()
         }
         (LimitSource::House, System::Metric) => format.length(limit.value, 2).line(),
         (LimitSource::Manufacturer, _) => format.length(limit.value, 3).line(),
+    };
+    match limit.least {
+        Some(least) => text::window(lang, &format.length(least, 3).line(), &most),
+        None => most,
     }
 }
 

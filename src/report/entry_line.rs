@@ -8,6 +8,7 @@ use crate::job::JobState;
 use crate::job::entry::{
     DialSetup, Due, Ended, Event, Moved, Quantity, Reading, Reply, Side, VehicleField,
 };
+use crate::job::fitted;
 use crate::job::manual_item::named;
 use crate::text::{self, Flow, Kept, Lang, Paper, Pay, ReportWord, Say, paper};
 use crate::trade::answer::Answer;
@@ -16,6 +17,7 @@ use crate::trade::fastening::TypedLever;
 use crate::trade::play::After;
 use crate::trade::vehicle::{Corner, Fixing, ParkingBrake, Power};
 use crate::trade::wheel_end::{Item, ItemKind, Kind};
+use crate::word::Word;
 
 /// An answer; a list gives one line a row.
 pub(super) fn reply(told: &ReportContext, reply: &Reply) -> Vec<String> {
@@ -65,7 +67,7 @@ pub fn item_name(lang: Lang, sheet: &JobState, item: Item) -> String {
         .map(|also| also.name.as_str())
         .collect();
     if names.is_empty() {
-        return text::item_at(lang, item);
+        return text::item_at(lang, item, fitted(sheet).fixing);
     }
     format!("{}, {}", names.join(" + "), text::corner(lang, item.corner))
 }
@@ -92,12 +94,20 @@ pub(super) fn items(told: &ReportContext, items: &[Item]) -> String {
         }
         format!(
             "{} {}–{last}, {}",
-            text::group(told.lang, first.group),
+            text::group(told.lang, first.group, fitted(told.sheet).fixing),
             first.number,
             text::corner(told.lang, first.corner)
         )
     };
     runs.iter().map(one).collect::<Vec<_>>().join("; ")
+}
+
+fn word_of<W: Word>(
+    code: &str,
+    say: fn(Lang, W) -> &'static str,
+    lang: Lang,
+) -> Option<&'static str> {
+    W::of_code(code).map(|word| say(lang, word))
 }
 
 /// A fact of the vehicle in words; what is no code of ours is shown as it was typed.
@@ -114,6 +124,11 @@ pub(super) fn vehicle_value(lang: Lang, field: VehicleField, value: &str) -> Str
             "fixed" => Some(text::say(lang, Say::CaliperFixed)),
             _ => None,
         },
+        VehicleField::Brake => word_of(value, text::wheel_brake, lang),
+        VehicleField::Sensor => word_of(value, text::speed_sensor, lang),
+        VehicleField::Encoder => word_of(value, text::encoder, lang),
+        VehicleField::NutLock => word_of(value, text::nut_lock, lang),
+        VehicleField::Pressing => word_of(value, text::pressing, lang),
         VehicleField::Vin
         | VehicleField::Family
         | VehicleField::Studs
@@ -140,7 +155,7 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Corners(all) => labelled(ReportWord::Corners, &corners(told, all)),
         Event::Card(card) => format!(
             "{}: {}",
-            text::card_item(lang, card.item),
+            text::card_item(lang, card.item, fitted(told.sheet).fixing),
             card_value(lang, told.format, card)
         ),
         Event::Missing(kit) => {

@@ -12,8 +12,9 @@ use crate::job::entry::{Entry, EntryId, Event, Moved};
 use crate::job::kit;
 use crate::job::loose::{Wrenches, wrenches};
 use crate::job::manual_item::named;
+use crate::job::turn::card_item;
 use crate::text::{self, Customer, ReportWord};
-use crate::trade::fastening::{CardItem, Stage};
+use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Item, ItemKind, ItemState};
 use crate::units::{TorqueUnit, Typed};
 
@@ -176,7 +177,7 @@ fn overdue(told: &ReportContext, entry: &Entry, name: &str) -> Option<String> {
 
 /// Whether the card of a fastener ends with an angle.
 fn has_angle(told: &ReportContext, item: Item) -> bool {
-    let card = card_of(item.group).and_then(|card| told.sheet.card(card));
+    let card = card_item(item.group).and_then(|card| told.sheet.card(card));
     matches!(
         card.and_then(|card| card.stages().last()),
         Some(Stage::Angle(_))
@@ -203,32 +204,11 @@ fn target(told: &ReportContext, item: Item) -> String {
         });
         return cards.collect::<Vec<_>>().join("; ");
     }
-    let card = card_of(item.group).and_then(|card| told.sheet.card(card));
+    let card = card_item(item.group).and_then(|card| told.sheet.card(card));
     card.map_or_else(
         || told.word(ReportWord::NoCard),
         |card| card_value(told.lang, told.format, card),
     )
-}
-
-const fn card_of(group: ItemKind) -> Option<CardItem> {
-    match group {
-        ItemKind::AxleNut => Some(CardItem::AxleNut),
-        ItemKind::HubBolts => Some(CardItem::HubBolts),
-        ItemKind::BracketBolts => Some(CardItem::BracketBolts),
-        ItemKind::CaliperPins => Some(CardItem::CaliperPins),
-        ItemKind::LugNuts => Some(CardItem::LugNuts),
-        ItemKind::Wheel
-        | ItemKind::Caliper
-        | ItemKind::Pads
-        | ItemKind::Bracket
-        | ItemKind::Rotor
-        | ItemKind::SensorWire
-        | ItemKind::Plate
-        | ItemKind::Hub
-        | ItemKind::Knuckle
-        | ItemKind::Stake
-        | ItemKind::Other => None,
-    }
 }
 
 fn other_move(told: &ReportContext, entry: &Entry) -> Option<Vec<String>> {

@@ -268,7 +268,7 @@ fn against(told: &ReportContext, of: &Measured) -> Vec<(String, String)> {
     let card = told.sheet.card(CardItem::PlayLimit);
     let limit = format!(
         "{} ({})",
-        limit_value(told.format, &of.limit, card),
+        limit_value(told.lang, told.format, &of.limit, card),
         text::limit_source(told.lang, of.limit.source)
     );
     let mut rows = vec![(told.word(ReportWord::Limit), limit)];

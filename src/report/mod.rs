@@ -190,7 +190,7 @@ impl<'a> ReportContext<'a> {
 
     /// A step's name with its corner.
     fn step(&self, key: StepKey) -> String {
-        let name = self.numerals(text::step_for(self.lang, key, self.plan.nut).name);
+        let name = self.numerals(text::step_for(self.lang, key, self.plan.build()).name);
         match key.corner {
             Some(corner) => text::step_at(self.lang, &name, corner),
             None => name,

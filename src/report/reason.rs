@@ -27,6 +27,14 @@ pub fn sentence(lang: Lang, format: Format, reason: &Reason) -> String {
                 _ => format!("{over} {}", say(ReasonWord::SecondSetAgrees)),
             }
         }
+        Reason::TightProven(comparison) => tight(lang, format, &comparison, true),
+        Reason::TightNotProven { comparison, sets } => {
+            let tight = tight(lang, format, &comparison, false);
+            match sets {
+                0 | 1 => tight,
+                _ => format!("{tight} {}", say(ReasonWord::SecondSetAgrees)),
+            }
+        }
         Reason::SetsDisagree => say(ReasonWord::SecondSetDiffers),
         Reason::UnderNotProven(comparison) => under(lang, format, &comparison, false),
         Reason::UnderProven(comparison) => under(lang, format, &comparison, true),
@@ -119,6 +127,27 @@ fn over(lang: Lang, format: Format, of: &Comparison, proven: bool) -> String {
             play,
             uncertainty,
             limit,
+        }
+    };
+    text::reason(lang, word)
+}
+
+fn tight(lang: Lang, format: Format, of: &Comparison, proven: bool) -> String {
+    let least = &length(format, of.limit.least.unwrap_or(of.limit.value));
+    let (play, uncertainty) = (&length(format, of.play), &band(format, of));
+    let source = text::limit_source(lang, of.limit.source);
+    let word = if proven {
+        ReasonWord::PlayTightProven {
+            play,
+            uncertainty,
+            least,
+            source,
+        }
+    } else {
+        ReasonWord::PlayTightNotProven {
+            play,
+            uncertainty,
+            least,
         }
     };
     text::reason(lang, word)

@@ -202,6 +202,8 @@ pub fn play_card(most: &str) -> Event {
     Event::Card(SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::Play {
+            least: None,
+
             most: TypedLength::parse(most, LengthUnit::Millimetre).unwrap(),
             way: Way {
                 rig: None,

@@ -11,7 +11,6 @@ use crate::job::angled::{AngleGauge, angle_cards, angle_gauge};
 use crate::job::entry::{Decided, Entry, Event, KitItem, PersonField, Reply, VehicleField};
 use crate::job::evidence::as_recorded;
 use crate::job::judge::limit;
-use crate::job::wheel_end;
 use crate::text::{self, Desk, ReportWord, Say};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{CardItem, Wrench};
@@ -185,15 +184,15 @@ fn cards(told: &ReportContext) -> Vec<Block> {
     ];
     let day = told.opened_day();
     let mut stale = false;
-    for (_, item) in wheel_end(told.sheet).cards() {
+    for (_, item) in crate::job::ready::cards(told.sheet) {
         let Some(card) = told.sheet.card(item) else {
             blocks.push(Block::Rows(vec![(
-                text::card_item(told.lang, item).to_owned(),
+                text::card_item(told.lang, item, told.plan.fitted.fixing).to_owned(),
                 told.word(ReportWord::NoCard),
             )]));
             continue;
         };
-        let mut lines = card_lines(told.lang, told.format, card);
+        let mut lines = card_lines(told.lang, told.format, card, told.plan.fitted.fixing);
         let line = day.and_then(|day| not_looked_up(told.lang, card, day));
         if let Some(line) = line {
             stale = true;
@@ -231,7 +230,7 @@ pub(super) fn house_limit(told: &ReportContext, limit: &Limit, apart: bool) -> S
         .format
         .length_in(limit.value, LengthUnit::Inch, 3)
         .line();
-    let value = limit_value(told.format, limit, None);
+    let value = limit_value(told.lang, told.format, limit, None);
     let value = if value == thou {
         value
     } else {

@@ -62,7 +62,14 @@ const fn is_condemned(decided: &Decided) -> bool {
 /// Whether the recorded decision rests on what the hub moved.
 pub fn rests_on_play(decided: &Decided) -> bool {
     let mut rules = decided.reasons.iter().map(|code| of(code).0);
-    rules.any(|rule| matches!(rule, Some(Rule::OverProven | Rule::OverNotProven)))
+    rules.any(|rule| rule.is_some_and(is_of_play))
+}
+
+const fn is_of_play(rule: Rule) -> bool {
+    matches!(
+        rule,
+        Rule::OverProven | Rule::OverNotProven | Rule::TightProven | Rule::TightNotProven
+    )
 }
 
 /// A recorded reason as its rule and what it spoke of.
@@ -83,9 +90,8 @@ pub fn reason_lines(lang: text::Lang, decided: &Decided, play: bool) -> Vec<Stri
     let condemned = is_condemned(decided);
     let lines = decided.reasons.iter().filter_map(|code| {
         let (rule, of) = of(code);
-        let drawn = |rule: &Rule| matches!(rule, Rule::OverProven | Rule::OverNotProven);
         let rule = rule.filter(|rule| !condemned || speaks_against(*rule))?;
-        if !play && drawn(&rule) {
+        if !play && is_of_play(rule) {
             return None;
         }
         let line = match (rule, Test::from_code(of)) {
@@ -109,6 +115,8 @@ const fn speaks_against(rule: Rule) -> bool {
         | Rule::Noisy
         | Rule::OverProven
         | Rule::OverNotProven
+        | Rule::TightProven
+        | Rule::TightNotProven
         | Rule::RoadPointsHere
         | Rule::RoadNotLocated
         | Rule::Hotter => true,

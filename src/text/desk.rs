@@ -18,6 +18,8 @@ sentences! {
         ThenAngle => "Then an angle",
         AngleDegrees => "Angle after the torque, degrees",
         Conditions => "New, dry, threadlocker…",
+        LeastPlay => "Least end play",
+        MostPlay => "Most end play",
         HowMeasured => "How it is measured",
         From => "From",
         ChangeSource => "Change the source",

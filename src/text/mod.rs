@@ -76,10 +76,13 @@ use crate::trade::practice::Named;
 use crate::trade::runout::{
     Bound, Form, LeftOut, Next, RotorNext, SeriesError, Surface, ThicknessError, Undetermined,
 };
-use crate::trade::vehicle::{Axle, CheckDigit, Corner, Fixing, ParkingBrake, Power, VinError};
+use crate::trade::vehicle::{
+    Axle, CheckDigit, Corner, Encoder, Fixing, NutLock, ParkingBrake, Power, Pressing, SpeedSensor,
+    VinError, WheelBrake,
+};
 use crate::trade::wheel_end::{
-    Check, Choice, Given, HoldPoint, Item, ItemKind, ItemState, Kind, NotDoneReason, NutPosition,
-    Phase, Sign, Step, StepKey,
+    Build, Check, Choice, Given, HoldPoint, Item, ItemKind, ItemState, Kind, NotDoneReason,
+    NutPosition, Phase, Sign, Step, StepKey,
 };
 use crate::units::DecimalError;
 use crate::words;
@@ -111,9 +114,9 @@ macro_rules! spoken {
 spoken! {
     /// What the screen of a step says, where nothing but its name matters.
     steps::step(step: Step) -> StepText;
-    /// What the screen of a step says, for steps that differ by where the axle nut gets its last
-    /// torque or by which time they are asked.
-    steps::step_for(key: StepKey, nut: NutPosition) -> StepText;
+    /// What the screen of a step says, for steps that differ by how the wheel end is built or by
+    /// which time they are asked.
+    steps::step_for(key: StepKey, build: Build) -> StepText;
 
     /// How long ago something was done.
     backdate::ago(ago: Ago) -> &'static str;
@@ -200,11 +203,11 @@ spoken! {
     /// A hold point: its title, and what has to be done first.
     words::hold_point(hold: HoldPoint) -> (&'static str, &'static str);
     /// The name of a group of items, in the plural where there are several.
-    words::group(group: ItemKind) -> &'static str;
+    words::group(group: ItemKind, fixing: Fixing) -> &'static str;
     /// The name of one item, without its corner.
-    words::item(item: Item) -> String;
+    words::item(item: Item, fixing: Fixing) -> String;
     /// The name of one item with its corner.
-    words::item_at(item: Item) -> String;
+    words::item_at(item: Item, fixing: Fixing) -> String;
     /// How far an item is from being back.
     words::hold_state(hold: ItemState) -> &'static str;
     /// What went wrong with a fastener, as a key label.
@@ -238,8 +241,20 @@ spoken! {
     words::corner_title(corner: Corner) -> &'static str;
     /// A kind of wheel end.
     words::kind(kind: Kind) -> &'static str;
+    /// The key that names the kind in force and opens the questions of it.
+    words::wheel_end_is(kind: &str) -> String;
     /// Where the axle nut gets its last torque.
     words::nut_position(nut: NutPosition) -> &'static str;
+    /// What brakes a wheel.
+    words::wheel_brake(brake: WheelBrake) -> &'static str;
+    /// What reads a wheel's speed.
+    words::speed_sensor(sensor: SpeedSensor) -> &'static str;
+    /// What the sensor reads.
+    words::encoder(encoder: Encoder) -> &'static str;
+    /// What locks a setting nut.
+    words::nut_lock(lock: NutLock) -> &'static str;
+    /// How a bearing is pressed.
+    words::pressing(pressing: Pressing) -> &'static str;
     /// A thing of the kit.
     words::kit_item(item: KitItem) -> &'static str;
     /// The label of a personal fact.
@@ -269,7 +284,7 @@ spoken! {
     /// Play as felt by hand.
     words::felt(felt: Felt) -> &'static str;
     /// What a spec card is about.
-    words::card_item(item: CardItem) -> &'static str;
+    words::card_item(item: CardItem, fixing: Fixing) -> &'static str;
 
     /// A decision as its one word in capitals.
     decide::decision(decision: Decision) -> &'static str;
@@ -307,6 +322,8 @@ spoken! {
     /// The alternative text of the drawing.
     runout::polar_alt(runout: &str, form: Form) -> String;
 
+    /// What lies between two ends.
+    measure::window(least: &str, most: &str) -> String;
     /// Why a typed number is no angle of a tip.
     measure::tip_slip(slip: TipError) -> String;
     /// Why a typed number is no creep of a needle.

@@ -13,6 +13,10 @@ told! {
             format!("Play of {play} is within the {limit} limit ({source}) by more than the measurement margin of {uncertainty}."),
         PlayWithinNotProven { play: &'a str, uncertainty: &'a str, limit: &'a str } =>
             format!("Play of {play} is within the {limit} limit, but not proven: the measurement margin is {uncertainty}."),
+        PlayTightProven { play: &'a str, uncertainty: &'a str, least: &'a str, source: &'a str } =>
+            format!("Play of {play} is under the least of {least} ({source}) by more than the margin of {uncertainty}: the rollers are too tight and run hot."),
+        PlayTightNotProven { play: &'a str, uncertainty: &'a str, least: &'a str } =>
+            format!("Play of {play} is under the least of {least}, but by less than the measurement margin of {uncertainty}: the rollers may be too tight."),
         HouseLimitOver { play: &'a str, limit: &'a str } =>
             format!("Play {play} is over the default limit of {limit} (common practice, no source). No manufacturer limit for this method."),
         HouseLimitUnder { play: &'a str, limit: &'a str } =>
@@ -33,7 +37,7 @@ told! {
         Knocks => "The wheel knocks when it is rocked.",
         Tilts => "The wheel visibly leans.",
         Seen => "The wheel visibly moves when it is rocked.",
-        NutFoundSlack => "The axle nut was found slack.",
+        NutFoundSlack => "The nut that holds the hub was found slack or not locked.",
         LugNutsLoose => "Lug nuts were found loose or missing.",
         SomethingCracked => "A flange, a knuckle or a stud is cracked.",
         RoadPointsHere =>

@@ -7,7 +7,7 @@
 )]
 
 use super::*;
-use crate::trade::wheel_end::{CornerPlan, Course, Form, LOOKS, Plan, Start, procedure};
+use crate::trade::wheel_end::{CornerPlan, Course, Fitted, Form, LOOKS, Plan, Start, procedure};
 
 /// Where a text stands, and the text.
 struct Found(String, String);
@@ -32,7 +32,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         sign(Sign),
         pick(Choice),
         because(NotDoneReason),
-        group(ItemKind),
         hold_state(ItemState),
         corner(Corner),
         corner_title(Corner),
@@ -47,7 +46,11 @@ fn fixed(lang: Lang) -> Vec<Found> {
         due_kind(DueKind),
         answer(Answer),
         felt(Felt),
-        card_item(CardItem),
+        wheel_brake(WheelBrake),
+        speed_sensor(SpeedSensor),
+        encoder(Encoder),
+        nut_lock(NutLock),
+        pressing(Pressing),
         decision(Decision),
         decision_sentence_customer(Decision),
         decision_next(Decision),
@@ -105,6 +108,18 @@ fn fixed(lang: Lang) -> Vec<Found> {
             en::runout::form(*value).to_owned(),
         ));
     }
+    for fixing in Fixing::ALL {
+        let (nuts, bolts) = (group(lang, ItemKind::LugNuts, Fixing::Nuts), Fixing::Bolts);
+        assert_ne!(nuts, group(lang, ItemKind::LugNuts, bolts));
+        for value in ItemKind::ALL {
+            let text = group(lang, *value, *fixing).to_owned();
+            found.push(Found(format!("{value:?}"), text));
+        }
+        for value in CardItem::ALL {
+            let text = card_item(lang, *value, *fixing).to_owned();
+            found.push(Found(format!("{value:?}"), text));
+        }
+    }
     for value in Check::ALL {
         let row = Given::Row(*value, Answer::No);
         found.push(Found(
@@ -135,14 +150,60 @@ fn fixed(lang: Lang) -> Vec<Found> {
 fn steps(lang: Lang) -> Vec<(String, StepText)> {
     let mut found = Vec::new();
     for step in Step::ALL {
-        for nut in NutPosition::ALL {
+        for build in builds() {
             for nth in [1, 2] {
-                let text = step_for(lang, StepKey::once(*step).nth(nth), *nut);
-                found.push((format!("{step:?} {nut:?} {nth}"), text));
+                let text = step_for(lang, StepKey::once(*step).nth(nth), build);
+                if found.last().is_none_or(|(_, last)| *last != text) {
+                    found.push((format!("{step:?} {build:?} {nth}"), text));
+                }
             }
         }
     }
     found
+}
+
+/// Every wheel end that steps are told otherwise for.
+fn builds() -> Vec<Build> {
+    let mut all = Vec::new();
+    let mut fittings = Vec::new();
+    for fixing in Fixing::ALL {
+        for brake in WheelBrake::ALL {
+            for parking in ParkingBrake::ALL {
+                for lock in NutLock::ALL {
+                    for encoder in Encoder::ALL {
+                        fittings.push(Fitted {
+                            fixing: *fixing,
+                            brake: *brake,
+                            parking: *parking,
+                            lock: *lock,
+                            encoder: *encoder,
+                            ..Fitted::COMMON
+                        });
+                    }
+                }
+            }
+        }
+    }
+    for kind in Kind::ALL {
+        for nut in NutPosition::ALL {
+            let build = |fitted: &Fitted| Build {
+                kind: *kind,
+                nut: *nut,
+                fitted: *fitted,
+            };
+            all.extend(fittings.iter().map(build));
+        }
+    }
+    all
+}
+
+/// A bolted, driven hub whose nut is held so.
+const fn common(nut: NutPosition) -> Build {
+    Build {
+        kind: Kind::BoltedDriven,
+        nut,
+        fitted: Fitted::COMMON,
+    }
 }
 
 fn step_texts(lang: Lang) -> Vec<Found> {
@@ -185,6 +246,17 @@ fn reasons() -> Vec<ReasonWord<'static>> {
             play,
             uncertainty,
             limit,
+        },
+        ReasonWord::PlayTightProven {
+            play,
+            uncertainty,
+            least: limit,
+            source,
+        },
+        ReasonWord::PlayTightNotProven {
+            play,
+            uncertainty,
+            least: limit,
         },
         ReasonWord::HouseLimitOver { play, limit },
         ReasonWord::HouseLimitUnder { play, limit },
@@ -236,8 +308,10 @@ fn every(lang: Lang) -> Vec<Found> {
                 group: *group,
                 number,
             };
-            found.push(Found(format!("{of:?}"), item(lang, of)));
-            found.push(Found(format!("{of:?} at"), item_at(lang, of)));
+            for fixing in Fixing::ALL {
+                found.push(Found(format!("{of:?}"), item(lang, of, *fixing)));
+                found.push(Found(format!("{of:?} at"), item_at(lang, of, *fixing)));
+            }
         }
     }
     found
@@ -319,7 +393,7 @@ fn key_labels_fit_a_key_on_a_narrow_phone() {
 #[test]
 fn a_step_that_differs_by_the_nut_is_told_differently() {
     let lang = Lang::English;
-    let at = |step, nth, nut| step_for(lang, StepKey::once(step).nth(nth), nut);
+    let at = |step, nth, nut| step_for(lang, StepKey::once(step).nth(nth), common(nut));
     for step in [Step::TurnAxleNut, Step::NutOn] {
         let told: Vec<_> = NutPosition::ALL
             .iter()
@@ -339,6 +413,7 @@ fn a_step_that_differs_by_the_nut_is_told_differently() {
 fn plan(nut: NutPosition) -> Plan {
     Plan {
         kind: Kind::BoltedDriven,
+        fitted: Fitted::COMMON,
         start: Start::AtHome,
         corners: vec![CornerPlan {
             corner: Corner::FrontLeft,
@@ -368,7 +443,7 @@ fn a_question_can_be_answered_with_yes_or_no() {
     for nut in NutPosition::ALL {
         for spec in procedure(&plan(*nut)) {
             if spec.form == Form::Ask {
-                let text = step_for(Lang::English, spec.key, *nut);
+                let text = step_for(Lang::English, spec.key, common(*nut));
                 assert_ne!(text.primary, text.no, "{:?}", spec.key);
             }
         }
@@ -458,9 +533,12 @@ fn values_stand_in_their_sentences() {
         group: ItemKind::LugNuts,
         number: 3,
     };
-    assert_eq!(item(lang, nut), "Lug nut 3");
-    assert_eq!(item_at(lang, nut), "Lug nut 3, front left");
-    assert_eq!(nut_clicked(lang, &item(lang, nut)), "Lug nut 3 clicked");
+    assert_eq!(item(lang, nut, Fixing::Nuts), "Lug nut 3");
+    assert_eq!(item_at(lang, nut, Fixing::Nuts), "Lug nut 3, front left");
+    assert_eq!(
+        nut_clicked(lang, &item(lang, nut, Fixing::Nuts)),
+        "Lug nut 3 clicked"
+    );
     assert_eq!(loose_count(lang, 0, false), "Nothing loose");
     assert_eq!(loose_count(lang, 11, false), "11 loose");
     assert_eq!(loose_count(lang, 0, true), "Unknown what is loose");

@@ -186,7 +186,7 @@ impl StepContext {
     pub fn text(&self) -> StepText {
         match self.spec.form {
             Form::Round(set, _) if self.is_rocked(set) => text::round_rocked(self.lang),
-            _ => text::step_for(self.lang, self.spec.key, self.open.plan.nut),
+            _ => text::step_for(self.lang, self.spec.key, self.open.plan.build()),
         }
     }
 
@@ -201,7 +201,7 @@ impl StepContext {
     /// The name of the screen: of what is done first.
     pub fn name(&self) -> &'static str {
         let first = self.rows.steps.first().unwrap_or(&self.spec);
-        text::step_for(self.lang, first.key, self.open.plan.nut).name
+        text::step_for(self.lang, first.key, self.open.plan.build()).name
     }
 
     /// Whether the screen asks for several signs of the road at once.

@@ -12,7 +12,13 @@ use crate::units::{DistanceUnit, System};
 /// The entries that stand before the answer of `spec`; none for most steps.
 pub fn beside(at: &StepContext, spec: &StepSpec) -> Vec<Event> {
     match spec.form {
-        Form::Retorque => retorque(at).map(Event::Due).into_iter().collect(),
+        Form::Retorque => {
+            let nuts = retorque(at);
+            let play = nuts
+                .as_ref()
+                .and_then(|due| ending::end_play_again(at.sheet(), due));
+            [nuts, play].into_iter().flatten().map(Event::Due).collect()
+        }
         Form::Report => with_records(at.sheet(), vec![Event::HandedOver(HandedOver::NOW)]),
         _ => Vec::new(),
     }

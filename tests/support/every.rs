@@ -60,6 +60,31 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use slips::slip;
 
+/// Some words of every fact of the vehicle that picks its steps.
+const KNOWN: [(VehicleField, &[&str]); 6] = [
+    (
+        VehicleField::Kind,
+        &["bolted_driven", "tapered", "pressed", ""],
+    ),
+    (VehicleField::Brake, &["disc", "drum", "none", ""]),
+    (VehicleField::Sensor, &["active", "none", "not_known"]),
+    (VehicleField::Encoder, &["ring", "magnetic"]),
+    (VehicleField::NutLock, &["cotter", "lock_nut"]),
+    (
+        VehicleField::Pressing,
+        &["knuckle_off", "on_car", "not_known"],
+    ),
+];
+
+/// A fact of the vehicle. What picks the steps is a word of its set; anything else is no known fact.
+pub fn fact() -> impl Strategy<Value = (VehicleField, String)> {
+    (select(VehicleField::ALL), text(), any::<u8>()).prop_map(|(field, text, n)| {
+        let known = KNOWN.iter().find(|(of, _)| *of == field);
+        let word = |(_, all): &(VehicleField, &[&str])| all[usize::from(n) % all.len()].to_owned();
+        (field, known.map_or(text, word))
+    })
+}
+
 /// Any digits that a person can type, with either separator and any sign.
 pub fn typed_text() -> impl Strategy<Value = String> {
     let sign = select(&["", "-", "+", "\u{2212}"][..]);
@@ -273,7 +298,7 @@ fn told() -> impl Strategy<Value = Event> {
         (select(PersonField::ALL), text()).prop_map(|(field, text)| Event::Person(field, text)),
         hex().prop_map(Event::Erased),
         text().prop_map(Event::Said),
-        (select(VehicleField::ALL), text()).prop_map(|(field, text)| Event::Vehicle(field, text)),
+        fact().prop_map(|(field, text)| Event::Vehicle(field, text)),
         vec(select(Corner::ALL), 0..5).prop_map(Event::Corners),
         card().prop_map(Event::Card),
         vec(select(KitItem::ALL), 0..5).prop_map(Event::Missing),

@@ -20,14 +20,16 @@ use super::way;
 fn figures() -> impl Strategy<Value = Figures> {
     let parts = (0_u32..90_000, 1_u32..90_000, 0_u32..90_000, 1_u32..90_000);
     let source = select(vec![LimitSource::Manufacturer, LimitSource::House]);
-    let told = (way(), source, 1_usize..7, 0_u8..8, option::of(1_u32..900));
+    let told = (way(), source, 1_usize..7, 0_u8..10, option::of(1_u32..900));
     (parts, told).prop_map(|((play, u, limit, g), (way, source, cycles, kind, dof))| {
         let um = |um: u32| Length::new(f64::from(um) / 1000.0, LengthUnit::Micrometre).unwrap();
         // As they are stored: whole nanometres, and so exactly what reads back.
         let um = |n| Length::new((um(n).mm() * 1e6).round() / 1e6, LengthUnit::Millimetre).unwrap();
         let dof = dof.map(f64::from);
+        let least = (play % 3 == 0).then(|| um(u));
         let limit = Limit {
             value: um(limit),
+            least,
             way,
             source,
         };
@@ -51,6 +53,8 @@ fn figures() -> impl Strategy<Value = Figures> {
                 proven: kind == 4,
             },
             6 => Conformity::NoMovementSeen { resolution: um(u) },
+            8 => Conformity::TightNotProven(comparison),
+            9 => Conformity::TightProven(comparison),
             _ => Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack)),
         };
         Figures {

@@ -102,20 +102,29 @@ pub(super) fn card() -> impl Strategy<Value = SpecCard> {
         printed(),
         source(),
     );
-    let body =
-        prop_oneof![
-            torque.prop_map(
-                |(stages, position, conditions, printed, source)| CardBody::Torque(TorqueBody {
-                    stages,
-                    position,
-                    conditions,
-                    printed,
-                    source
-                })
-            ),
-            (typed(LengthUnit::ALL), way(), source())
-                .prop_map(|(most, way, source)| CardBody::Play { most, way, source }),
-            text().prop_map(|reason| CardBody::NotFound { reason }),
-        ];
+    let body = prop_oneof![
+        torque.prop_map(
+            |(stages, position, conditions, printed, source)| CardBody::Torque(TorqueBody {
+                stages,
+                position,
+                conditions,
+                printed,
+                source
+            })
+        ),
+        (
+            typed(LengthUnit::ALL),
+            proptest::option::of(typed(LengthUnit::ALL)),
+            way(),
+            source()
+        )
+            .prop_map(|(most, least, way, source)| CardBody::Play {
+                most,
+                least,
+                way,
+                source
+            }),
+        text().prop_map(|reason| CardBody::NotFound { reason }),
+    ];
     (select(CardItem::ALL), body).prop_map(|(item, body)| SpecCard { item, body })
 }

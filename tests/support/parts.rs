@@ -66,8 +66,11 @@ pub fn cards(
         SpecCard {
             item: CardItem::PlayLimit,
             body: match limit {
-                CardBody::Play { most, way, .. } => CardBody::Play {
+                CardBody::Play {
+                    most, least, way, ..
+                } => CardBody::Play {
                     most,
+                    least,
                     way,
                     source: source("WE-3"),
                 },
@@ -83,6 +86,7 @@ pub type Play = CardBody;
 /// A limit by the default method at the hub centre.
 pub fn play(most: &str, unit: LengthUnit) -> Play {
     CardBody::Play {
+        least: None,
         most: Typed::parse(most, unit).unwrap(),
         way: Way {
             rig: None,

@@ -3,7 +3,7 @@
 use hubslate::trade::fastening::CardItem;
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
-    CornerPlan, Course, ItemKind, Kind, LOOKS, NutPosition, Plan, Sign, Start,
+    CornerPlan, Course, Fitted, ItemKind, Kind, LOOKS, NutPosition, Plan, Sign, Start,
 };
 
 const YES_NO: [bool; 2] = [false, true];
@@ -58,6 +58,7 @@ pub fn each_plan(mut test: impl FnMut(&Plan)) {
             for nut in NutPosition::ALL.iter().copied() {
                 let plan = Plan {
                     kind: Kind::BoltedDriven,
+                    fitted: Fitted::COMMON,
                     start,
                     corners: corners.clone(),
                     nut,
@@ -121,6 +122,11 @@ pub fn card_of(group: ItemKind) -> CardItem {
         ItemKind::BracketBolts => CardItem::BracketBolts,
         ItemKind::CaliperPins => CardItem::CaliperPins,
         ItemKind::LugNuts => CardItem::LugNuts,
+        ItemKind::SpindleNut => CardItem::SpindleNut,
+        ItemKind::LockNut => CardItem::LockNut,
+        ItemKind::StrutBolts => CardItem::StrutBolts,
+        ItemKind::BallJoint => CardItem::BallJoint,
+        ItemKind::TieRod => CardItem::TieRod,
         other => panic!("{other:?} has no card"),
     }
 }

@@ -32,6 +32,12 @@ impl RandomJob {
             }
         } else {
             CardBody::Play {
+                // In a quarter of the jobs the bearing is set with play; some windows are none.
+                least: self.aside(|job| {
+                    let least = job.chance.of(&["0.02", "0.05", "1", "0.001"]);
+                    let set = job.chance.often(25);
+                    set.then(|| Typed::parse(least, unit).unwrap())
+                }),
                 most: Typed::parse(text, unit).unwrap(),
                 way,
                 source,

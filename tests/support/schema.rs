@@ -59,11 +59,13 @@ fn codes<W: Word + 'static>(all: &[W]) -> Vec<String> {
 }
 
 /// The results that a mean can have; `tests/verdict.rs` meets each.
-const RESULTS: [&str; 7] = [
+const RESULTS: [&str; 9] = [
     "proven_in",
     "in_not_proven",
     "out_not_proven",
     "proven_out",
+    "tight_not_proven",
+    "tight_proven",
     "no_movement_seen",
     "movement_seen",
     "no_comparison",

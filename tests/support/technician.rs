@@ -30,6 +30,8 @@ pub struct Story {
     pub again: bool,
     /// Whether the new hub plays as far as the old one did.
     pub still_plays: bool,
+    /// What stands at the wheel, where it is no bolted, driven hub.
+    pub end: &'static [(VehicleField, &'static str)],
 }
 
 impl Story {
@@ -41,7 +43,51 @@ impl Story {
         yes: true,
         again: false,
         still_plays: false,
+        end: &[],
     };
+
+    /// A repair of each other kind, with what of it changes the steps; the parking brake acts on the
+    /// corner that is worked at.
+    pub const KINDS: [&'static [(VehicleField, &'static str)]; 8] = [
+        &[(VehicleField::Kind, "bolted_free")],
+        &[
+            (VehicleField::Kind, "bolted_free"),
+            (VehicleField::Brake, "drum"),
+            (VehicleField::ParkingBrake, "front"),
+        ],
+        &[
+            (VehicleField::Kind, "spindle_hub"),
+            (VehicleField::Sensor, "none"),
+        ],
+        &[
+            (VehicleField::Kind, "spindle_hub"),
+            (VehicleField::Brake, "drum"),
+        ],
+        &[
+            (VehicleField::Kind, "tapered"),
+            (VehicleField::Brake, "drum"),
+        ],
+        &[
+            (VehicleField::Kind, "tapered"),
+            (VehicleField::NutLock, "lock_nut"),
+            (VehicleField::Brake, "none"),
+        ],
+        &[(VehicleField::Kind, "pressed")],
+        &[
+            (VehicleField::Kind, "pressed"),
+            (VehicleField::Pressing, "on_car"),
+            (VehicleField::Encoder, "ring"),
+            (VehicleField::Fixing, "bolts"),
+        ],
+    ];
+
+    /// The plain case at a wheel end of another kind.
+    pub const fn at(end: &'static [(VehicleField, &'static str)]) -> Self {
+        Self {
+            end,
+            ..Self::REPLACED
+        }
+    }
 }
 
 /// A job that is opened and not begun.
@@ -96,10 +142,12 @@ pub fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
     let mut whats = match &spec.form {
         Form::Corners => vec![Event::Corners(vec![HERE])],
         Form::Card(item) => vec![Event::Card(card(*item, story.nut))],
-        Form::Vehicle => vec![
-            Event::Vehicle(VehicleField::Studs, "5".to_owned()),
-            reply(Reply::Done),
-        ],
+        Form::Vehicle => {
+            let studs = (VehicleField::Studs, "5");
+            let facts = [studs].into_iter().chain(story.end.iter().copied());
+            let fact = |(field, text): (_, &str)| Event::Vehicle(field, text.to_owned());
+            facts.map(fact).chain([reply(Reply::Done)]).collect()
+        }
         Form::Price => vec![price()],
         Form::Ask => vec![reply(Reply::Said(Answer::Yes))],
         Form::Checks(checks) => {
@@ -165,6 +213,8 @@ pub fn card(item: CardItem, nut: NutPosition) -> SpecCard {
     };
     let body = match item {
         CardItem::PlayLimit => CardBody::Play {
+            least: None,
+
             most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
             way: Way::DEFAULT,
             source,

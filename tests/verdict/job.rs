@@ -92,6 +92,8 @@ fn card(most: &str, way: Way) -> Event {
     Event::Card(SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::Play {
+            least: None,
+
             most: Typed::parse(most, LengthUnit::Millimetre).unwrap(),
             way,
             source: CardSource {

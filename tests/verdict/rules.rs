@@ -7,8 +7,9 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::play::rules::{RULES_VERSION, figures};
 use hubslate::trade::play::way::Difference;
 use hubslate::trade::play::{
-    BrakeHeld, Dial, Divisions, Evidence, Felt, Heat, IndicatorError, Limit, Measured, ReadingSet,
-    RigFacts, Road, RoadSigns, Round, StopSign, Swerve, Way, WhyNot, decide, heat, join, road,
+    BrakeHeld, Decision, Dial, Divisions, Evidence, Felt, Heat, IndicatorError, Limit, Measured,
+    ReadingSet, RigFacts, Road, RoadSigns, Round, StopSign, Swerve, Way, WhyNot, decide, heat,
+    join, road,
 };
 use hubslate::units::{Temperature, TemperatureUnit};
 
@@ -16,7 +17,7 @@ use super::{ROCKED, mm};
 
 /// What the version in force says: its figures, and the digest of what it decides.
 const IN_FORCE: &str = "\
-rules 2
+rules 3
 proven 0.95
 interval 0.95
 cycles_to_prove 3
@@ -24,12 +25,13 @@ repeat_floor_mm 0.005
 indicator_floor_mm 0.005
 angle_by_eye_deg 5
 default_limit_mm 0.1016
+default_end_play_mm 0.254
 force_share 0.1
 hotter_by_k 15
 unseen_turn_mm 0.5
 share_of_a_turn 0.25
 unseen_flex 0.25
-decides af4f1f2e6d0807e3
+decides 5121d7f87f3dfacc
 ";
 
 /// Sets of many kinds: each alone and with another, against each limit.
@@ -52,6 +54,12 @@ fn measured() -> Vec<Vec<Measured>> {
         None,
         Some(Limit::manufacturer(mm(0.0), Way::DEFAULT).unwrap()),
         Some(Limit::manufacturer(mm(0.05), Way::DEFAULT).unwrap()),
+        // Set with play, its least above and below what the pulls read.
+        Some(
+            Limit::manufacturer(mm(0.2), Way::DEFAULT)
+                .unwrap()
+                .with_least(Some(mm(0.04))),
+        ),
         Some(Limit::manufacturer(mm(0.4), ROCKED).unwrap()),
     ];
     let mut all = vec![vec![]];
@@ -202,4 +210,46 @@ fn no_figure_and_no_decision_can_change_unseen() {
     }
     let other = decides.replacen("watch", "keep", 1);
     assert_ne!(now(&kept, &other), IN_FORCE);
+}
+
+/// More knowledge never makes it better: a least play that is learned of leaves a decision as it was
+/// or makes it graver, and what lies under it is never kept.
+#[test]
+fn a_least_play_never_makes_a_decision_better() {
+    let rig = RigFacts {
+        indicator: IndicatorError::OneDivision,
+        flex: mm(0.002),
+        temperature: None,
+    };
+    let most = Limit::manufacturer(mm(0.2), Way::DEFAULT).unwrap();
+    let (mut graver, mut tight) = (0, 0);
+    for pull in 0..=25 {
+        let rounds = [Round::zeroed(Divisions::new(f64::from(pull)).unwrap()); 3];
+        for least in [0.01, 0.05, 0.1, 0.19] {
+            let judged = |limit: &Limit, looked: &Evidence| {
+                let set = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &rounds, vec![]);
+                let set = Measured::of(set.unwrap(), &rig, Some(limit), &Limit::HOUSE);
+                let evidence = Evidence {
+                    sets: vec![set.conformity],
+                    ..looked.clone()
+                };
+                (set.conformity, decide(&evidence).decision)
+            };
+            let window = most.with_least(Some(mm(least)));
+            for looked in looked() {
+                let (_, without) = judged(&most, &looked);
+                let (conformity, with) = judged(&window, &looked);
+                assert!(without <= with, "{pull} under {least}");
+                graver += usize::from(without < with);
+                if conformity.is_tight() {
+                    tight += 1;
+                    assert!(Decision::Replace <= with, "{pull} under {least}: {with:?}");
+                }
+            }
+        }
+    }
+    assert!(
+        100 < graver && 100 < tight,
+        "{graver} graver, {tight} tight"
+    );
 }

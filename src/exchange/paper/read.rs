@@ -139,8 +139,8 @@ impl Reader {
     fn vehicle(&mut self, fields: &Fields) -> Option<()> {
         for pair in (0..fields.0.len()).step_by(2) {
             let field = fields.word::<VehicleField>(pair)?;
-            self.facts
-                .push(Event::Vehicle(field, fields.text(pair + 1)?));
+            let text = fields.text(pair + 1).filter(|text| field.knows(text))?;
+            self.facts.push(Event::Vehicle(field, text));
         }
         Some(())
     }
@@ -152,6 +152,10 @@ impl Reader {
             },
             "L" => CardBody::Play {
                 most: typed(fields.raw(3))?,
+                least: match fields.raw(8) {
+                    "" => None,
+                    least => Some(typed(least)?),
+                },
                 way: fields.way(4)?,
                 source: self.source(fields)?,
             },

@@ -141,10 +141,16 @@ impl Pen {
                 fields.extend(torque(body));
                 self.line('C', &fields);
             }
-            CardBody::Play { most, way, source } => {
+            CardBody::Play {
+                most,
+                least,
+                way,
+                source,
+            } => {
                 let number_of = self.source(source);
                 let mut fields = vec![item, number_of, field(&source.page), number(most)];
                 fields.extend(told_way(way));
+                fields.extend(least.as_ref().map(number));
                 self.line('L', &fields);
             }
             CardBody::NotFound { reason } => self.line('X', &[item, field(reason)]),

@@ -14,7 +14,7 @@ use crate::word::Word;
 
 form!(enum CardBody {
     Torque = "torque" (it),
-    Play = "play" { most, way, source },
+    Play = "play" { most, least, way, source },
     NotFound = "not_found" { reason },
 });
 

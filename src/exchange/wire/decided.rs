@@ -10,7 +10,7 @@ use crate::trade::play::{
 use crate::units::Length;
 
 form!(Component { source, u("u_mm"), dof });
-form!(Limit { value("mm"), source, way });
+form!(Limit { value("mm"), least("least_mm"), source, way });
 form!(Proved { corner, rules, set, roughness("rough"), noise("noisy"), outcome(..) });
 
 impl Form for WhyNot {
@@ -176,6 +176,8 @@ fn conformity(json: &Json<'_>, comparison: Option<Comparison>) -> Option<Conform
         "in_not_proven" => Conformity::InNotProven(comparison?),
         "out_not_proven" => Conformity::OutNotProven(comparison?),
         "proven_out" => Conformity::ProvenOut(comparison?),
+        "tight_not_proven" => Conformity::TightNotProven(comparison?),
+        "tight_proven" => Conformity::TightProven(comparison?),
         "movement_seen" => Conformity::MovementSeen {
             comparison: comparison?,
             proven: json.field("proven")?,

@@ -245,3 +245,37 @@ fn an_odometer_that_reads_less_than_last_time_went_back() {
     assert!(!went_back(&read("129000", Kilometre), &before));
     assert_eq!(odometer(&sheet([])), None);
 }
+
+#[test]
+fn rollers_that_were_set_are_measured_again_with_the_lug_nuts() {
+    use crate::job::entry::{Moved, VehicleField};
+    use crate::trade::wheel_end::{Item, ItemKind, ItemState};
+    let fact = |code: &str| Event::Vehicle(VehicleField::Kind, code.to_owned());
+    let off = Event::Moved(Moved {
+        step: StepKey::at(Step::SpindleNutOff, CORNER),
+        items: vec![Item {
+            corner: CORNER,
+            group: ItemKind::SpindleNut,
+            number: 1,
+        }],
+        to: ItemState::Off,
+        wrench: None,
+    });
+    let at = |whats: &[Event]| {
+        let sheet = sheet(whats);
+        let nuts = retorque(&sheet, "2026-03-30", DistanceUnit::Mile).unwrap();
+        end_play_again(&sheet, &nuts)
+    };
+    let corners = Event::Corners(vec![CORNER]);
+    assert_eq!(at(&[corners.clone(), fact("tapered")]), None);
+    assert_eq!(
+        at(&[corners.clone(), fact("spindle_hub"), off.clone()]),
+        None
+    );
+    let mut whats = vec![corners, fact("tapered"), off];
+    let due = at(&whats).unwrap();
+    assert_eq!(due.kind, DueKind::Recheck);
+    assert!(due.distance.is_some());
+    whats.push(Event::Due(due.clone()));
+    assert_eq!(watched(&sheet(&whats)), Some(&due));
+}

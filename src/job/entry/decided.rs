@@ -109,6 +109,7 @@ pub(in crate::job) fn length(length: Length) -> Length {
 fn limit(limit: Limit) -> Limit {
     Limit {
         value: length(limit.value),
+        least: limit.least.map(length),
         ..limit
     }
 }

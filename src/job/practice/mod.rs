@@ -128,6 +128,7 @@ fn cards(source: &CardSource, slip: Option<CardTrap>) -> impl Iterator<Item = Sp
     let limit = Typed::parse("0.05", LengthUnit::Millimetre).map(|most| SpecCard {
         item: CardItem::PlayLimit,
         body: CardBody::Play {
+            least: None,
             most,
             way: Way {
                 method: Method::Axial,

@@ -23,6 +23,17 @@ pub(in crate::text) fn check(check: Check) -> &'static str {
         Check::Splines => "Same spline count; slides onto the shaft",
         Check::Plug => "Same plug, same length of wire",
         Check::Depth => "Same depth from flange to seat",
+        Check::SpindleBore => "Same bore; slides onto the spindle",
+        Check::PairNumbers => "Cone and cup numbers belong together and match the old ones",
+        Check::SealSize => "Seal the same size, new",
+        Check::BearingSize => "Same outer size, bore and width; encoder on the same side",
+        Check::ConesSound => "Cones: no pits, no blue, cage whole",
+        Check::CupsSound => "Cups: no pits, no lines, tight in the hub",
+        Check::SpindleSound => "Spindle: straight, no scores, thread clean",
+        Check::SealLand => "Seal land smooth",
+        Check::BoreRound => "Bore round within 0.001 in across four directions",
+        Check::BoreClean => "Bore clean, no score that a nail feels",
+        Check::BoreNotSpun => "No polish or step where a ring has spun",
         Check::SpeedGone => "No more noise that rises with speed",
         Check::SwerveGone => "No more change in a gentle swerve",
         Check::CoastGone => "No more noise while coasting",
@@ -66,6 +77,21 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
         Check::WheelUnderRocker => "Put a spare wheel or a block under the rocker panel first.",
         Check::Pilot | Check::BoltCircle | Check::Splines | Check::Plug | Check::Depth => {
             "Do not install it: leave the car on its jack stand, get the right part, then compare again."
+        }
+        Check::SpindleBore | Check::PairNumbers | Check::SealSize | Check::BearingSize => {
+            "Do not install it: leave the car on its jack stand, get the right part, then compare again."
+        }
+        Check::ConesSound | Check::CupsSound => {
+            "Get cone and cup as a new pair and put them in, then look again."
+        }
+        Check::SpindleSound => {
+            "Do not put it back on the road: the car stays on its jack stand. Get the spindle or axle replaced."
+        }
+        Check::SealLand => {
+            "Put the seal land right or take another spindle; a new seal leaks on it."
+        }
+        Check::BoreRound | Check::BoreClean | Check::BoreNotSpun => {
+            "Do not press into it: leave the car on its jack stand and get another knuckle."
         }
         Check::SpeedGone
         | Check::SwerveGone

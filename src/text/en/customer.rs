@@ -104,6 +104,10 @@ pub(in crate::text) fn why(rule: Rule, of: &str) -> Option<&'static str> {
         Rule::OverNotProven => {
             "The wheel hub moves more than the limit allows, but by less than our measurement margin."
         }
+        Rule::TightProven => "The wheel bearing is set too tight: it would run hot.",
+        Rule::TightNotProven => {
+            "The wheel bearing may be set too tight; the difference is within our measurement margin."
+        }
         Rule::SetsDisagree => "We measured twice, and the two measurements do not agree.",
         Rule::UnderNotProven => {
             "The wheel hub moves less than the limit allows, but too close to it to be sure."
@@ -151,6 +155,7 @@ fn sign(code: &str) -> &'static str {
 pub(in crate::text) fn against(against: Against) -> &'static str {
     match against {
         Against::Over => "The new wheel hub moves more than the limit allows.",
+        Against::Tight => "The wheel bearing is set too tight and would run hot.",
         Against::Rough => "The new wheel bearing feels rough when it is turned by hand.",
         Against::Noisy => "The new wheel bearing is noisy when it is turned by hand.",
     }

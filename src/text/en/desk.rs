@@ -122,6 +122,7 @@ fn card_fault(fault: CardError) -> &'static str {
         CardError::WrongKind => "This value belongs to another spec.",
         CardError::NoTorqueFirst => "A turn on or back needs a torque before it.",
         CardError::NotAboveZero { .. } => "The value must be above zero.",
+        CardError::EmptyWindow => "The least play lies above zero and below the most.",
         CardError::NegativeLimit => "A limit is not below zero.",
         CardError::NoPosition => "Say how the hub is held for the last torque.",
         CardError::NoSource => "Name the document and who looked it up.",

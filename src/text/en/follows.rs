@@ -13,6 +13,9 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
         (Given::Picked(Choice::FlexMore), _) => {
             "Set the base again, stiffer or closer, then push the knuckle again."
         }
+        (Given::Picked(Choice::SlotTighter), _) => {
+            "Set the nut back to the looser slot, then answer again."
+        }
         (Given::Picked(Choice::BrakeWarningLight), Step::ProveWarningLights) => {
             "The car must not move: find out why the brake warning light is on."
         }

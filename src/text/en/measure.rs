@@ -171,6 +171,8 @@ pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
         Conformity::InNotProven(_) => "Within the limit, not proven",
         Conformity::OutNotProven(_) => "Over the limit, not proven",
         Conformity::ProvenOut(_) => "Over the limit, proven",
+        Conformity::TightNotProven(_) => "Under the least play, not proven",
+        Conformity::TightProven(_) => "Under the least play, proven",
         Conformity::NoMovementSeen { .. } => {
             "The limit is zero. No movement was seen; that proves nothing."
         }
@@ -182,6 +184,11 @@ pub(in crate::text) fn conformity(conformity: Conformity) -> &'static str {
         }
         Conformity::NoComparison(_) => "Not compared with the limit",
     }
+}
+
+/// What lies between two ends.
+pub(in crate::text) fn window(least: &str, most: &str) -> String {
+    format!("{least} to {most}")
 }
 
 pub(in crate::text) fn limit_source(source: LimitSource) -> &'static str {

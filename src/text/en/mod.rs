@@ -11,6 +11,7 @@ pub(super) mod diagnosis;
 pub(super) mod flow;
 pub(super) mod follows;
 pub(super) mod kept;
+mod kinds;
 pub(super) mod ledger;
 pub(super) mod measure;
 pub(super) mod mishap;

@@ -1,8 +1,8 @@
 //! What the screen of each step says.
 
-use super::tell;
+use super::{kinds, tell};
 use crate::text::step::StepText;
-use crate::trade::wheel_end::{NutPosition, SHOVE_FURTHER, SHOVE_WAITED, Step, StepKey};
+use crate::trade::wheel_end::{Build, NutPosition, SHOVE_FURTHER, SHOVE_WAITED, Step, StepKey};
 
 const GIVES: &str = "A base that gives is the largest error of all.";
 const KEEP: &str = "Save the answer";
@@ -25,9 +25,13 @@ const THIS_FIRST: &str =
 const SOFT: &str =
     "The car must not move. Pump again; still soft: look for a leak, then bleed the brake.";
 
-/// What a step says; where the same step is told otherwise a second time, or by where the axle nut
-/// gets its last torque, what it says then.
-pub(in crate::text) fn step_for(key: StepKey, nut: NutPosition) -> StepText {
+/// What a step says; where the same step is told otherwise a second time, or by how the wheel end is
+/// built, what it says then.
+pub(in crate::text) fn step_for(key: StepKey, build: Build) -> StepText {
+    kinds::at_kind(key, build, by_nut(key, build.nut))
+}
+
+fn by_nut(key: StepKey, nut: NutPosition) -> StepText {
     let again = key.nth > 1;
     let text = step(key.step);
     match (key.step, nut) {
@@ -112,9 +116,9 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         Vehicle => tell(
             "Vehicle",
-            "Check the facts: VIN, studs, hub bolts, power, parking brake, caliper.",
+            "Check the facts: wheel end, VIN, studs, hub bolts, power, parking brake.",
             "Facts are right",
-            "The parking brake's axle and the number of studs change the steps.",
+            "The kind of wheel end, the parking brake's axle and the number of studs change the steps.",
         ),
         Corners => tell(
             "Corners",
@@ -811,5 +815,44 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "Save the answer",
             "It shows whether the decision or the work was right.",
         ),
+        CardSpindleNut => kinds::CARD_SPINDLE_NUT,
+        CardLockNut => kinds::CARD_LOCK_NUT,
+        CardStrutBolts => kinds::CARD_STRUT_BOLTS,
+        CardBallJoint => kinds::CARD_BALL_JOINT,
+        CardTieRod => kinds::CARD_TIE_ROD,
+        ReleaseBrake => kinds::RELEASE_BRAKE,
+        ShoesBack => kinds::SHOES_BACK,
+        DrumOff => kinds::DRUM_OFF,
+        CapOff => kinds::CAP_OFF,
+        LockFound => kinds::LOCK_FOUND,
+        SpindleNutOff => kinds::SPINDLE_NUT_OFF,
+        HubOff => kinds::HUB_OFF,
+        StripKnuckle => kinds::STRIP_KNUCKLE,
+        PullHub => kinds::PULL_HUB,
+        SnapRingOut => kinds::SNAP_RING_OUT,
+        PressOut => kinds::PRESS_OUT,
+        TaperLook => kinds::TAPER_LOOK,
+        PackGrease => kinds::PACK_GREASE,
+        SealIn => kinds::SEAL_IN,
+        HubOn => kinds::HUB_ON,
+        BoreLook => kinds::BORE_LOOK,
+        EncoderPhoto => kinds::ENCODER_PHOTO,
+        EncoderSide => kinds::ENCODER_SIDE,
+        PressIn => kinds::PRESS_IN,
+        SnapRingIn => kinds::SNAP_RING_IN,
+        PressHub => kinds::PRESS_HUB,
+        KnuckleOn => kinds::KNUCKLE_ON,
+        TurnSpindleNut => kinds::TURN_SPINDLE_NUT,
+        NutSlot => kinds::NUT_SLOT,
+        LockNutOn => kinds::LOCK_NUT_ON,
+        TurnLockNut => kinds::TURN_LOCK_NUT,
+        TurnStrutBolts => kinds::TURN_STRUT_BOLTS,
+        TurnBallJoint => kinds::TURN_BALL_JOINT,
+        TurnTieRod => kinds::TURN_TIE_ROD,
+        DrumOn => kinds::DRUM_ON,
+        ShoesSet => kinds::SHOES_SET,
+        SetBrake => kinds::SET_BRAKE,
+        CapOn => kinds::CAP_ON,
+        Alignment => kinds::ALIGNMENT,
     })
 }

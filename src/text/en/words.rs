@@ -7,7 +7,7 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::CardItem;
 use crate::trade::money::{BilledFor, LineKind, TaxRounding};
 use crate::trade::play::Felt;
-use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::{Corner, Encoder, Fixing, NutLock, Pressing, SpeedSensor, WheelBrake};
 use crate::trade::wheel_end::{
     Choice, HoldPoint, Item, ItemKind, ItemState, Kind, NotDoneReason, NutPosition, Phase, Sign,
 };
@@ -67,6 +67,11 @@ pub(in crate::text) fn pick(pick: Choice) -> &'static str {
         Choice::NutTight => "Tight, not touched",
         Choice::NutRetorqued => "Was loosened, re-torqued",
         Choice::NutSlack => "Found slack",
+        Choice::LockHolds => "Locked",
+        Choice::LockGone => "Not locked",
+        Choice::SlotMeets => "A slot is in line",
+        Choice::SlotLooser => "Backed to looser slot",
+        Choice::SlotTighter => "Only tighter would fit",
         Choice::FlexNone => "It does not move",
         Choice::FlexHalf => "Half a division",
         Choice::FlexOne => "One division",
@@ -104,15 +109,15 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
         ),
         HoldPoint::Before => (
             "The reading first",
-            "Measure before the axle nut is loosened, or give the reason why not.",
+            "Measure before nut or hub is loosened, or give the reason why not.",
         ),
         HoldPoint::Yes => (
             "Approval first",
             "Nothing is removed before the customer approves the repair.",
         ),
         HoldPoint::Nut => (
-            "The axle nut first",
-            "No weight on the bearing before the axle nut is at spec.",
+            "The nut first",
+            "No weight on the bearing before its nut is at spec.",
         ),
         HoldPoint::Pedal => (
             "The pedal first",
@@ -138,8 +143,22 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
     }
 }
 
-pub(in crate::text) fn group(group: ItemKind) -> &'static str {
+pub(in crate::text) fn group(group: ItemKind, fixing: Fixing) -> &'static str {
     match group {
+        ItemKind::LugNuts if fixing == Fixing::Bolts => "Lug bolts",
+        ItemKind::SpindleNut => "Spindle nut",
+        ItemKind::LockNut => "Lock nut",
+        ItemKind::Cap => "Cap",
+        ItemKind::Drum => "Brake drum",
+        ItemKind::Shoes => "Brake shoes",
+        ItemKind::ParkingBrake => "Parking brake",
+        ItemKind::Cones => "Cones and seal",
+        ItemKind::Bearing => "Bearing",
+        ItemKind::SnapRing => "Snap ring",
+        ItemKind::Knuckle => "Knuckle",
+        ItemKind::StrutBolts => "Strut bolts",
+        ItemKind::BallJoint => "Ball joint nut",
+        ItemKind::TieRod => "Tie rod nut",
         ItemKind::AxleNut => "Axle nut",
         ItemKind::HubBolts => "Hub bolts",
         ItemKind::BracketBolts => "Bracket bolts",
@@ -153,18 +172,19 @@ pub(in crate::text) fn group(group: ItemKind) -> &'static str {
         ItemKind::SensorWire => "Sensor wire",
         ItemKind::Plate => "Splash shield",
         ItemKind::Hub => "Hub",
-        ItemKind::Knuckle => "Knuckle",
-        ItemKind::Stake => "Stake of the axle nut",
+        ItemKind::Stake => "Stake or cotter",
         ItemKind::Other => "Also off",
     }
 }
 
-pub(in crate::text) fn item(item: Item) -> String {
+pub(in crate::text) fn item(item: Item, fixing: Fixing) -> String {
     let number = item.number;
     match item.group {
         ItemKind::HubBolts => format!("Hub bolt {number}"),
         ItemKind::BracketBolts => format!("Bracket bolt {number}"),
+        ItemKind::LugNuts if fixing == Fixing::Bolts => format!("Lug bolt {number}"),
         ItemKind::LugNuts => format!("Lug nut {number}"),
+        ItemKind::StrutBolts => format!("Strut bolt {number}"),
         ItemKind::CaliperPins => match number {
             1 => "Guide pin bolt, upper".to_owned(),
             2 => "Guide pin bolt, lower".to_owned(),
@@ -179,14 +199,25 @@ pub(in crate::text) fn item(item: Item) -> String {
         | ItemKind::SensorWire
         | ItemKind::Plate
         | ItemKind::Hub
+        | ItemKind::SpindleNut
+        | ItemKind::LockNut
+        | ItemKind::Cap
+        | ItemKind::Drum
+        | ItemKind::Shoes
+        | ItemKind::ParkingBrake
+        | ItemKind::Cones
+        | ItemKind::Bearing
+        | ItemKind::SnapRing
         | ItemKind::Knuckle
-        | ItemKind::Stake => group(item.group).to_owned(),
-        ItemKind::Other => format!("{} {number}", group(item.group)),
+        | ItemKind::BallJoint
+        | ItemKind::TieRod
+        | ItemKind::Stake => group(item.group, fixing).to_owned(),
+        ItemKind::Other => format!("{} {number}", group(item.group, fixing)),
     }
 }
 
-pub(in crate::text) fn item_at(of: Item) -> String {
-    format!("{}, {}", item(of), corner(of.corner))
+pub(in crate::text) fn item_at(of: Item, fixing: Fixing) -> String {
+    format!("{}, {}", item(of, fixing), corner(of.corner))
 }
 
 pub(in crate::text) fn hold_state(hold: ItemState) -> &'static str {
@@ -220,7 +251,15 @@ pub(in crate::text) fn corner_title(corner: Corner) -> &'static str {
 pub(in crate::text) fn kind(kind: Kind) -> &'static str {
     match kind {
         Kind::BoltedDriven => "Bolted hub, driven",
+        Kind::BoltedFree => "Bolted hub, not driven",
+        Kind::SpindleHub => "Hub with spindle nut",
+        Kind::Pressed => "Pressed-in bearing, driven",
+        Kind::Tapered => "Tapered rollers, set by nut",
     }
+}
+
+pub(in crate::text) fn wheel_end_is(kind: &str) -> String {
+    format!("Wheel end: {kind}")
 }
 
 pub(in crate::text) fn nut_position(nut: NutPosition) -> &'static str {
@@ -228,6 +267,46 @@ pub(in crate::text) fn nut_position(nut: NutPosition) -> &'static str {
         NutPosition::AirBrakeHeld => "In the air, brake held",
         NutPosition::AirBar => "In the air, bar across two studs",
         NutPosition::OnGround => "Wheel on the ground",
+    }
+}
+
+pub(in crate::text) fn wheel_brake(brake: WheelBrake) -> &'static str {
+    match brake {
+        WheelBrake::Disc => "Disc",
+        WheelBrake::Drum => "Drum",
+        WheelBrake::None => "None",
+    }
+}
+
+pub(in crate::text) fn speed_sensor(sensor: SpeedSensor) -> &'static str {
+    match sensor {
+        SpeedSensor::Active => "Active",
+        SpeedSensor::Passive => "Passive",
+        SpeedSensor::None => "None",
+        SpeedSensor::NotKnown => "Not known",
+    }
+}
+
+pub(in crate::text) fn encoder(encoder: Encoder) -> &'static str {
+    match encoder {
+        Encoder::Ring => "Toothed ring",
+        Encoder::Magnetic => "Magnetic seal",
+        Encoder::NotKnown => "Not known",
+    }
+}
+
+pub(in crate::text) fn nut_lock(lock: NutLock) -> &'static str {
+    match lock {
+        NutLock::Cotter => "Castle nut, cotter",
+        NutLock::LockNut => "Lock nut",
+    }
+}
+
+pub(in crate::text) fn pressing(pressing: Pressing) -> &'static str {
+    match pressing {
+        Pressing::KnuckleOff => "Knuckle off",
+        Pressing::OnCar => "On the car",
+        Pressing::NotKnown => "Not known",
     }
 }
 
@@ -251,6 +330,14 @@ pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
         KitItem::Threadlocker => "Threadlocker",
         KitItem::Gloves => "Gloves and glasses",
         KitItem::Charged => "Phone charged over 80 %",
+        KitItem::SpindleNut => "New spindle nut",
+        KitItem::Cap => "New cap",
+        KitItem::Cones => "Cones and cups in pairs, new seal",
+        KitItem::Cotter => "New cotter or lock washer",
+        KitItem::Grease => "Bearing grease of the right kind",
+        KitItem::Bearing => "Bearing for this car, new snap ring",
+        KitItem::PressSet => "Press kit with plates and tubes that fit",
+        KitItem::GuidePin => "Guide pin for lug bolts, or lug nuts fitted",
     }
 }
 
@@ -276,6 +363,11 @@ pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
         VehicleField::Power => "Power",
         VehicleField::ParkingBrake => "Parking brake acts on",
         VehicleField::Caliper => "Caliper",
+        VehicleField::Brake => "Brake at this wheel",
+        VehicleField::Sensor => "Wheel speed sensor",
+        VehicleField::Encoder => "What the sensor reads",
+        VehicleField::NutLock => "Lock of the setting nut",
+        VehicleField::Pressing => "How it is pressed",
         VehicleField::Mass => "Curb weight: 1500 kg or 3300 lb",
     }
 }
@@ -387,8 +479,14 @@ pub(in crate::text) fn felt(felt: Felt) -> &'static str {
     }
 }
 
-pub(in crate::text) fn card_item(item: CardItem) -> &'static str {
+pub(in crate::text) fn card_item(item: CardItem, fixing: Fixing) -> &'static str {
     match item {
+        CardItem::LugNuts if fixing == Fixing::Bolts => "Lug bolts",
+        CardItem::SpindleNut => "Spindle nut",
+        CardItem::LockNut => "Lock nut",
+        CardItem::StrutBolts => "Strut bolts",
+        CardItem::BallJoint => "Ball joint",
+        CardItem::TieRod => "Tie rod end",
         CardItem::AxleNut => "Axle nut",
         CardItem::HubBolts => "Hub bolts",
         CardItem::BracketBolts => "Caliper bracket bolts",

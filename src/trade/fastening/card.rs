@@ -8,7 +8,7 @@ use crate::trade::fastening::strength::PropertyClass;
 use crate::trade::fastening::thread::Thread;
 use crate::trade::play::limit::{Limit, NegativeLimit};
 use crate::trade::play::way::Way;
-use crate::units::{TypedAngle, TypedLength, TypedTorque};
+use crate::units::{Length, TypedAngle, TypedLength, TypedTorque};
 use crate::words;
 
 words! {
@@ -24,6 +24,16 @@ words! {
         CaliperPins = "caliper_pins",
         /// Lug nuts or bolts.
         LugNuts = "lug_nuts",
+        /// The nut on the spindle: how it is torqued, or how tapered rollers are seated and set.
+        SpindleNut = "spindle_nut",
+        /// The lock nut over it.
+        LockNut = "lock_nut",
+        /// Strut to knuckle.
+        StrutBolts = "strut_bolts",
+        /// Ball joint to knuckle.
+        BallJoint = "ball_joint",
+        /// Tie rod end to knuckle.
+        TieRod = "tie_rod",
         /// The most play, with its way.
         PlayLimit = "play_limit",
     }
@@ -175,6 +185,8 @@ pub enum CardBody {
     Play {
         /// The most play, as printed.
         most: TypedLength,
+        /// The least, as printed, of a bearing that is set with play.
+        least: Option<TypedLength>,
         /// How it is to be measured.
         way: Way,
         /// Where it was read.
@@ -210,6 +222,8 @@ pub enum CardError {
     },
     /// A limit below zero.
     NegativeLimit,
+    /// A least play that is not below the most, or not above zero.
+    EmptyWindow,
     /// The axle nut's card does not say how the hub is held.
     NoPosition,
     /// The document is not named, or nobody looked it up.
@@ -226,10 +240,16 @@ impl SpecCard {
             CardBody::Torque(_) if plays => Some(CardError::WrongKind),
             CardBody::Play { .. } if !plays => Some(CardError::WrongKind),
             CardBody::Torque(body) => torque_fault(self.item, body),
-            CardBody::Play { most, source, .. } => {
+            CardBody::Play {
+                most,
+                least,
+                source,
+                ..
+            } => {
                 let negative = most.number.is_negative() && most.number.value() < 0.0;
                 negative
                     .then_some(CardError::NegativeLimit)
+                    .or_else(|| window_fault(most, least.as_ref()))
                     .or_else(|| source_fault(source))
             }
             CardBody::NotFound { reason } => {
@@ -265,7 +285,13 @@ impl SpecCard {
     /// [`NegativeLimit`] for a value below zero.
     pub fn limit(&self) -> Option<Result<Limit, NegativeLimit>> {
         match &self.body {
-            CardBody::Play { most, way, .. } => Some(Limit::manufacturer(most.length(), *way)),
+            CardBody::Play {
+                most, least, way, ..
+            } => {
+                let limit = Limit::manufacturer(most.length(), *way);
+                let least = least.as_ref().map(|least| least.length());
+                Some(limit.map(|limit| limit.with_least(least)))
+            }
             _ => None,
         }
     }
@@ -273,13 +299,22 @@ impl SpecCard {
 
 fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardError> {
     let turns = body.stages.iter().find(|stage| **stage != Stage::Snug);
-    if !matches!(turns, Some(Stage::Torque(_))) {
+    // Tapered rollers may be seated until they bind, without a figure, and then backed off.
+    let seated = item == CardItem::SpindleNut && body.stages.first() == Some(&Stage::Snug);
+    let backed = seated && matches!(turns, Some(Stage::Back(_)));
+    if !matches!(turns, Some(Stage::Torque(_))) && !backed {
         return Some(CardError::NoTorqueFirst);
     }
     if item == CardItem::AxleNut && body.position.is_none() {
         return Some(CardError::NoPosition);
     }
     stage_fault(&body.stages).or_else(|| source_fault(&body.source))
+}
+
+fn window_fault(most: &TypedLength, least: Option<&TypedLength>) -> Option<CardError> {
+    let least = least?.length();
+    let window = Length::ZERO < least && least < most.length();
+    (!window).then_some(CardError::EmptyWindow)
 }
 
 fn stage_fault(stages: &[Stage]) -> Option<CardError> {

@@ -74,7 +74,11 @@ const fn common_torque(item: CardItem) -> Option<(Torque, Torque)> {
         CardItem::HubBolts => (40.0, 250.0),
         CardItem::BracketBolts => (50.0, 250.0),
         CardItem::CaliperPins => (15.0, 100.0),
-        CardItem::PlayLimit => return None,
+        CardItem::StrutBolts => (60.0, 300.0),
+        CardItem::BallJoint => (25.0, 250.0),
+        CardItem::TieRod => (20.0, 120.0),
+        // From finger tight to several hundred: one range would doubt nothing.
+        CardItem::SpindleNut | CardItem::LockNut | CardItem::PlayLimit => return None,
     };
     Some((Torque::newton_metres(low), Torque::newton_metres(high)))
 }
@@ -355,6 +359,7 @@ mod tests {
         let limit = |text, unit| {
             let most = TypedLength::parse(text, unit).unwrap();
             let body = CardBody::Play {
+                least: None,
                 most,
                 way: Way::DEFAULT,
                 source: source(),

@@ -10,6 +10,8 @@ words! {
     pub enum Against {
         /// It measures over its limit, proven or not.
         Over = "over",
+        /// It measures under its least play, proven or not: the rollers are too tight.
+        Tight = "tight",
         /// It runs rough.
         Rough = "rough",
         /// It is noisy.
@@ -55,6 +57,7 @@ impl After {
 pub fn pass_after(set: Option<&Conformity>, roughness: Answer, noise: Answer) -> After {
     let against: Vec<Against> = [
         (Against::Over, set.is_some_and(Conformity::is_over)),
+        (Against::Tight, set.is_some_and(Conformity::is_tight)),
         (Against::Rough, roughness == Answer::Yes),
         (Against::Noisy, noise == Answer::Yes),
     ]

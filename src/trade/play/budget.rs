@@ -325,7 +325,9 @@ fn pooled(a: &ReadingSet, b: &ReadingSet) -> Contribution {
 pub fn can_prove(dial: &Dial, rig: &RigFacts, rounds: usize, limit: &Limit) -> Proof {
     let band = Budget::in_advance(dial, rig, rounds).guard_band();
     let within = limit.value.minus(band);
-    let proves = rounds >= CYCLES_TO_PROVE && within >= Length::ZERO;
+    // A window is proven met only where the band fits in at both of its ends.
+    let least = limit.least.map_or(Length::ZERO, |least| least.plus(band));
+    let proves = rounds >= CYCLES_TO_PROVE && within >= least;
     Proof {
         over_from: limit.value.plus(band),
         within_to: proves.then_some(within),

@@ -25,7 +25,8 @@ pub struct Comparison {
     /// Over the limit by more than the rig alone can be wrong, its cycles taken to scatter by no
     /// more than the floor. Unlike a proof this cannot be undone by a larger reading.
     pub beyond_rig: bool,
-    /// Probability that the true play is at or under the limit, from the distribution of `g`.
+    /// Probability that the true play is at or under the limit, and not under the least where there
+    /// is one, from the distribution of `g`.
     pub conformance: f64,
 }
 
@@ -54,6 +55,10 @@ pub enum Conformity {
     OutNotProven(Comparison),
     /// Over the limit by more than `g · u`.
     ProvenOut(Comparison),
+    /// Under the least play, by no more than `g · u`.
+    TightNotProven(Comparison),
+    /// Under the least play by more than `g · u`.
+    TightProven(Comparison),
     /// The limit is zero and nothing was seen to move; that proves nothing within.
     NoMovementSeen {
         /// What the dial can show.
@@ -78,6 +83,8 @@ impl Conformity {
             | Self::InNotProven(comparison)
             | Self::OutNotProven(comparison)
             | Self::ProvenOut(comparison)
+            | Self::TightNotProven(comparison)
+            | Self::TightProven(comparison)
             | Self::MovementSeen { comparison, .. } => Some(comparison),
             Self::NoMovementSeen { .. } | Self::NoComparison(_) => None,
         }
@@ -91,6 +98,8 @@ impl Conformity {
             Self::InNotProven(comparison) => Self::InNotProven(figures(comparison)),
             Self::OutNotProven(comparison) => Self::OutNotProven(figures(comparison)),
             Self::ProvenOut(comparison) => Self::ProvenOut(figures(comparison)),
+            Self::TightNotProven(comparison) => Self::TightNotProven(figures(comparison)),
+            Self::TightProven(comparison) => Self::TightProven(figures(comparison)),
             Self::MovementSeen { comparison, proven } => Self::MovementSeen {
                 comparison: figures(comparison),
                 proven,
@@ -112,6 +121,16 @@ impl Conformity {
         )
     }
 
+    /// Whether the reading is under the least play, proven or not.
+    pub const fn is_tight(&self) -> bool {
+        matches!(self, Self::TightNotProven(_) | Self::TightProven(_))
+    }
+
+    /// Whether the reading is past either end of its window, proven or not.
+    pub const fn is_out(&self) -> bool {
+        self.is_over() || self.is_tight()
+    }
+
     /// The stable code of the kind of result.
     pub const fn code(&self) -> &'static str {
         match self {
@@ -119,6 +138,8 @@ impl Conformity {
             Self::InNotProven(_) => Guarded::InNotProven.code(),
             Self::OutNotProven(_) => Guarded::OutNotProven.code(),
             Self::ProvenOut(_) => Guarded::ProvenOut.code(),
+            Self::TightNotProven(_) => "tight_not_proven",
+            Self::TightProven(_) => "tight_proven",
             Self::NoMovementSeen { .. } => "no_movement_seen",
             Self::MovementSeen { .. } => "movement_seen",
             Self::NoComparison(_) => "no_comparison",
@@ -183,12 +204,52 @@ impl Mean {
                 },
             };
         }
+        let judged = match limit.least {
+            Some(least) => {
+                let low = judged_from_below(self.play, budget, least);
+                let chance = judged.conformance - (1.0 - low.conformance);
+                let comparison = Comparison {
+                    conformance: chance.max(0.0),
+                    ..comparison
+                };
+                return in_window(judged.result, low.result, comparison, proves);
+            }
+            None => judged,
+        };
         match judged.result {
             Guarded::ProvenIn if proves => Conformity::ProvenIn(comparison),
             Guarded::ProvenIn | Guarded::InNotProven => Conformity::InNotProven(comparison),
             Guarded::ProvenOut if proves => Conformity::ProvenOut(comparison),
             Guarded::ProvenOut | Guarded::OutNotProven => Conformity::OutNotProven(comparison),
         }
+    }
+}
+
+/// Both ends of a window together: within only where it is within both.
+const fn in_window(
+    high: Guarded,
+    low: Guarded,
+    comparison: Comparison,
+    proves: bool,
+) -> Conformity {
+    use Guarded::{InNotProven, OutNotProven, ProvenIn, ProvenOut};
+    match (high, low) {
+        (ProvenOut, _) if proves => Conformity::ProvenOut(comparison),
+        (ProvenOut | OutNotProven, _) => Conformity::OutNotProven(comparison),
+        (_, ProvenOut) if proves => Conformity::TightProven(comparison),
+        (_, ProvenOut | OutNotProven) => Conformity::TightNotProven(comparison),
+        (ProvenIn, ProvenIn) if proves => Conformity::ProvenIn(comparison),
+        (ProvenIn | InNotProven, ProvenIn | InNotProven) => Conformity::InNotProven(comparison),
+    }
+}
+
+/// What a value says against a lower limit: the one rule with both signs turned.
+fn judged_from_below(value: Length, budget: &Budget, lower: Length) -> Judged {
+    let (u, lower) = (budget.u_c.mm(), lower.mm());
+    let y = on_the_limit_is_on_it(value.mm(), lower);
+    Judged {
+        result: guarded(-y, u, -lower, budget.g),
+        conformance: budget.conforms(-y, -lower),
     }
 }
 
@@ -229,155 +290,4 @@ fn on_the_limit_is_on_it(y_mm: f64, upper_mm: f64) -> f64 {
 }
 
 #[cfg(test)]
-mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
-    use super::*;
-    use crate::trade::play::budget::{IndicatorError, RigFacts};
-    use crate::trade::play::dial::{Dial, Divisions, Round};
-    use crate::trade::play::way::{Method, Place, Rig, Way};
-    use crate::units::{Force, ForceUnit};
-
-    const RIG: RigFacts = RigFacts {
-        indicator: IndicatorError::OneDivision,
-        flex: Length::millimetres(0.005),
-        temperature: None,
-    };
-
-    fn judged(divisions: f64, way: Way, marks: Vec<Mark>, limit: &Limit) -> Conformity {
-        let rounds = [Round::zeroed(Divisions::new(divisions).unwrap()); 3];
-        let set = ReadingSet::read(Dial::HUNDREDTH_MM, way, &rounds, marks).unwrap();
-        compare(&set, &Budget::of(&set, &RIG), limit)
-    }
-
-    fn manufacturer(mm: f64) -> Limit {
-        Limit::manufacturer(Length::millimetres(mm), Way::DEFAULT).unwrap()
-    }
-
-    // u is about 8.2 µm here (dial 5.8, two readings 4.1, repeat 2.9, flex 2.9), g·u 13.5 µm.
-    #[test]
-    fn the_four_results_stand_in_number_line_order() {
-        for (divisions, code) in [
-            (3.0, "proven_in"),
-            (4.0, "in_not_proven"),
-            (5.0, "in_not_proven"),
-            (6.0, "out_not_proven"),
-            (7.0, "proven_out"),
-        ] {
-            let got = judged(divisions, Way::DEFAULT, vec![], &manufacturer(0.05));
-            assert_eq!(got.code(), code, "{divisions} divisions");
-        }
-    }
-
-    #[test]
-    fn a_zero_limit_is_never_proven_within() {
-        let got = judged(0.0, Way::DEFAULT, vec![], &manufacturer(0.0));
-        assert_eq!(
-            got,
-            Conformity::NoMovementSeen {
-                resolution: Length::millimetres(0.01)
-            }
-        );
-        let seen = |divisions| match judged(divisions, Way::DEFAULT, vec![], &manufacturer(0.0)) {
-            Conformity::MovementSeen { proven, .. } => proven,
-            other => panic!("{other:?}"),
-        };
-        assert!(!seen(1.0));
-        assert!(seen(2.0));
-    }
-
-    #[test]
-    fn another_way_is_no_comparison() {
-        let kilograms = |kg| Some(Force::new(kg, ForceUnit::Kilogram).unwrap());
-        let base = Way::DEFAULT;
-        let cases = [
-            (
-                Way {
-                    method: Method::Rock,
-                    ..base
-                },
-                Difference::Method,
-            ),
-            (
-                Way {
-                    place: Place::RotorFace,
-                    ..base
-                },
-                Difference::Place,
-            ),
-            (
-                Way {
-                    rig: Some(Rig::RotorOff),
-                    ..base
-                },
-                Difference::Rig,
-            ),
-            (
-                Way {
-                    force: kilograms(10.0),
-                    ..base
-                },
-                Difference::Force,
-            ),
-        ];
-        for (way, difference) in cases {
-            assert_eq!(
-                judged(3.0, way, vec![], &manufacturer(0.05)),
-                Conformity::NoComparison(WhyNot::Way(difference))
-            );
-        }
-        let forced = Way {
-            force: kilograms(10.0),
-            ..base
-        };
-        let limit = Limit::manufacturer(Length::millimetres(0.05), forced).unwrap();
-        let near = Way {
-            force: kilograms(10.5),
-            ..base
-        };
-        assert_eq!(judged(3.0, near, vec![], &limit).code(), "proven_in");
-        assert_eq!(judged(3.0, base, vec![], &limit).code(), "no_comparison");
-    }
-
-    #[test]
-    fn a_limit_that_names_no_rig_takes_either() {
-        let off = Way {
-            rig: Some(Rig::RotorOff),
-            ..Way::DEFAULT
-        };
-        assert_eq!(judged(3.0, off, vec![], &Limit::HOUSE).code(), "proven_in");
-    }
-
-    #[test]
-    fn a_slack_nut_is_no_comparison() {
-        assert_eq!(
-            judged(3.0, Way::DEFAULT, vec![Mark::NutSlack], &manufacturer(0.05)),
-            Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack))
-        );
-    }
-
-    #[test]
-    fn the_probability_is_one_half_on_the_limit() {
-        let Conformity::InNotProven(on) = judged(5.0, Way::DEFAULT, vec![], &manufacturer(0.05))
-        else {
-            panic!("not on the limit");
-        };
-        assert!((on.conformance - 0.5).abs() < 1e-12);
-    }
-
-    #[test]
-    fn a_reading_on_the_limit_is_never_over_it() {
-        for thou in [1.0, 2.0, 3.0, 5.0, 7.0, 8.0] {
-            let rounds = [Round::zeroed(Divisions::new(thou).unwrap()); 3];
-            let set = ReadingSet::read(Dial::THOU, Way::DEFAULT, &rounds, vec![]).unwrap();
-            let value = Length::new(thou / 1000.0, crate::units::LengthUnit::Inch).unwrap();
-            let limit = Limit::manufacturer(value, Way::DEFAULT).unwrap();
-            let got = compare(&set, &Budget::of(&set, &RIG), &limit);
-            assert_eq!(got.code(), "in_not_proven", "{thou} thou");
-        }
-    }
-}
+mod tests;

@@ -14,6 +14,9 @@
 //! | noise, not located | WATCH | WATCH |
 //! | noise, points here | WATCH | REPLACE |
 //!
+//! A bearing that is set with play has a least play too: under it the rollers are too tight, they run
+//! hot, and the same rules hold as over the most.
+//!
 //! The rule for the dial: what is proven over in any set or in both together is REPLACE; two sets
 //! speak by their mean, and one that is over by more than its rig can be wrong is not cancelled by
 //! the other; a set that cannot be compared does not speak. A dial that was not used, or
@@ -81,6 +84,15 @@ pub enum Reason {
         /// The figures of the set, or of both together.
         comparison: Comparison,
         /// How many sets were over.
+        sets: usize,
+    },
+    /// Under the least play, proven.
+    TightProven(Comparison),
+    /// Under the least play by less than the uncertainty.
+    TightNotProven {
+        /// The figures of the set, or of both together.
+        comparison: Comparison,
+        /// How many sets were past an end of the window.
         sets: usize,
     },
     /// One set was over the limit, another was not.
@@ -204,8 +216,8 @@ fn dialled(evidence: &Evidence) -> Vec<Finding> {
         };
         return vec![(Decision::Watch, why)];
     }
-    let mut findings: Vec<Finding> = match (proven_over(evidence), &evidence.joined) {
-        (Some(comparison), _) => vec![(Decision::Replace, Reason::OverProven(comparison))],
+    let mut findings: Vec<Finding> = match (proven_out(evidence), &evidence.joined) {
+        (Some(reason), _) => vec![(Decision::Replace, reason)],
         (None, Some(joined)) => both(&compared, joined),
         (None, None) => compared.iter().map(|set| spoken(set, 1)).collect(),
     };
@@ -214,15 +226,16 @@ fn dialled(evidence: &Evidence) -> Vec<Finding> {
     findings
 }
 
-/// What was proven over: in a set, or in both together.
-fn proven_over(evidence: &Evidence) -> Option<Comparison> {
+/// What was proven over, or too tight: in a set, or in both together.
+fn proven_out(evidence: &Evidence) -> Option<Reason> {
     let all = evidence.sets.iter().chain(&evidence.joined);
     all.into_iter().find_map(|set| match set {
         Conformity::ProvenOut(comparison)
         | Conformity::MovementSeen {
             comparison,
             proven: true,
-        } => Some(*comparison),
+        } => Some(Reason::OverProven(*comparison)),
+        Conformity::TightProven(comparison) => Some(Reason::TightProven(*comparison)),
         _ => None,
     })
 }
@@ -230,7 +243,7 @@ fn proven_over(evidence: &Evidence) -> Option<Comparison> {
 /// Two sets by their mean. Where they disagree that is said, and it is no better than WATCH; a set
 /// that is over by more than its rig can be wrong is not cancelled by the other.
 fn both(compared: &[&Conformity], joined: &Conformity) -> Vec<Finding> {
-    let over = compared.iter().filter(|set| set.is_over()).count();
+    let over = compared.iter().filter(|set| set.is_out()).count();
     let disagree = 0 < over && over < compared.len();
     let disagree = disagree.then_some((Decision::Watch, Reason::SetsDisagree));
     let beyond = |set: &&&Conformity| set.comparison().is_some_and(|of| of.beyond_rig);
@@ -246,6 +259,11 @@ fn spoken(conformity: &Conformity, sets: usize) -> Finding {
         Conformity::OutNotProven(comparison) | Conformity::MovementSeen { comparison, .. } => (
             Decision::Replace,
             Reason::OverNotProven { comparison, sets },
+        ),
+        Conformity::TightProven(comparison) => (Decision::Replace, Reason::TightProven(comparison)),
+        Conformity::TightNotProven(comparison) => (
+            Decision::Replace,
+            Reason::TightNotProven { comparison, sets },
         ),
         Conformity::ProvenIn(comparison) | Conformity::InNotProven(comparison)
             if comparison.limit.source == LimitSource::House =>
@@ -269,7 +287,11 @@ fn lacks_second_set(sets: &[Conformity]) -> bool {
     let mut compared = sets.iter().filter(|set| set.is_compared());
     let unproven = matches!(
         compared.next(),
-        Some(Conformity::OutNotProven(_) | Conformity::MovementSeen { proven: false, .. })
+        Some(
+            Conformity::OutNotProven(_)
+                | Conformity::TightNotProven(_)
+                | Conformity::MovementSeen { proven: false, .. }
+        )
     );
     unproven && compared.next().is_none()
 }

@@ -19,6 +19,8 @@ words! {
 pub struct Limit {
     /// The most play; zero means "no movement".
     pub value: Length,
+    /// The least, of a bearing that is set with play: under it the rollers are too tight.
+    pub least: Option<Length>,
     /// How it is to be measured.
     pub way: Way,
     /// Who says so.
@@ -39,6 +41,7 @@ impl Limit {
     /// Common practice; no published source was found.
     pub const HOUSE: Self = Self {
         value: Length::thou(4.0),
+        least: None,
         way: Way {
             method: Method::Axial,
             place: Place::Pilot,
@@ -46,6 +49,17 @@ impl Limit {
             force: None,
         },
         source: LimitSource::House,
+    };
+
+    /// The house limit of tapered rollers that are set with end play: 0.010 in, no least.
+    ///
+    /// # Source
+    /// Common practice, no source: the widest window that is often quoted for light trailers (from
+    /// memory). Published windows are narrower, and a few designs want preload, so that nothing
+    /// looser than this is wanted anywhere and nothing tighter is condemned without a spec.
+    pub const HOUSE_END_PLAY: Self = Self {
+        value: Length::thou(10.0),
+        ..Self::HOUSE
     };
 
     /// The limit that a card of the manufacturer gives.
@@ -58,9 +72,17 @@ impl Limit {
         }
         Ok(Self {
             value,
+            least: None,
             way,
             source: LimitSource::Manufacturer,
         })
+    }
+
+    /// The same with a least play; one that is not below the most is none.
+    #[must_use]
+    pub fn with_least(self, least: Option<Length>) -> Self {
+        let least = least.filter(|least| Length::ZERO < *least && *least < self.value);
+        Self { least, ..self }
     }
 
     /// Whether the vehicle's manufacturer says so.

@@ -12,7 +12,7 @@ use super::uncertainty::count;
 use super::way::FORCE_SHARE;
 
 /// Counts up when a rule or a figure of it changes; recorded with every decision.
-pub const RULES_VERSION: u32 = 2;
+pub const RULES_VERSION: u32 = 3;
 
 /// The chance with which "proven" holds, one-sided.
 pub const PROVEN: f64 = 0.95;
@@ -34,6 +34,7 @@ pub fn figures() -> Vec<(&'static str, f64)> {
         ("indicator_floor_mm", INDICATOR_FLOOR.mm()),
         ("angle_by_eye_deg", ANGLE_BY_EYE_DEG),
         ("default_limit_mm", Limit::HOUSE.value.mm()),
+        ("default_end_play_mm", Limit::HOUSE_END_PLAY.value.mm()),
         ("force_share", FORCE_SHARE),
         ("hotter_by_k", HOTTER_BY_K),
         ("unseen_turn_mm", UNSEEN.mm()),

@@ -9,7 +9,9 @@ pub mod vin;
 
 pub use booking::{Booking, Found, read_booking};
 pub use corner::{Axle, Corner, Side};
-pub use equipment::{Fixing, ParkingBrake, Power};
+pub use equipment::{
+    Encoder, Fixing, NutLock, ParkingBrake, Power, Pressing, SpeedSensor, WheelBrake,
+};
 pub use odometer::{Odometer, OdometerDoubt};
 pub use tire::{TireError, TireSize};
 pub use vin::{CheckDigit, Vin, VinError};

@@ -5,11 +5,12 @@
 
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::kind::{Count, KitItem, Limits, WheelEnd};
+use crate::trade::wheel_end::kind::{Count, KitItem, WheelEnd};
 use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
 use crate::trade::wheel_end::row::moves;
 use crate::trade::wheel_end::spec::If::{
-    AtCar, Bar, Blocked, InAir, NotBar, NotOpened, OnGround, Opened, PlayFelt,
+    AtCar, Bar, Blocked, Braked, InAir, NotBar, NotOpened, NotReleased, OnGround, Opened, PlayFelt,
+    Released, Sensor,
 };
 use crate::trade::wheel_end::spec::{Place, place};
 use crate::trade::wheel_end::step::HoldPoint::{Before, Yes};
@@ -18,28 +19,44 @@ use crate::trade::wheel_end::step::SetName;
 use crate::trade::wheel_end::steps::Step;
 
 /// Which shove stands between the axle nut broken loose on the ground and the wheel coming off.
-const SHOVE_AXLE_NUT: u8 = 7;
+pub(super) const SHOVE_AXLE_NUT: u8 = 7;
 
 pub(super) static BOLTED_DRIVEN: WheelEnd = WheelEnd {
     cards: &[
-        Step::CardAxleNut,
-        Step::CardHubBolts,
-        Step::CardBracketBolts,
-        Step::CardCaliperPins,
-        Step::CardLugNuts,
-        Step::CardPlayLimit,
+        place(Step::CardAxleNut),
+        place(Step::CardHubBolts),
+        place(Step::CardBracketBolts),
+        place(Step::CardCaliperPins),
+        place(Step::CardLugNuts),
+        place(Step::CardPlayLimit),
     ],
-    kit: KitItem::ALL,
+    kit: &[
+        KitItem::Hub,
+        KitItem::AxleNut,
+        KitItem::SpareNut,
+        KitItem::HubBolts,
+        KitItem::Pads,
+        KitItem::AxleSocket,
+        KitItem::TorqueWrench,
+        KitItem::AngleGauge,
+        KitItem::Puller,
+        KitItem::DialGauge,
+        KitItem::Stand,
+        KitItem::Jack,
+        KitItem::Chocks,
+        KitItem::Hook,
+        KitItem::PedalDepressor,
+        KitItem::Threadlocker,
+        KitItem::Gloves,
+        KitItem::Charged,
+    ],
     counts: &[
         Count::new(ItemKind::LugNuts, 3, 5, 10),
         Count::new(ItemKind::HubBolts, 3, 4, 4),
         Count::new(ItemKind::BracketBolts, 2, 2, 2),
         Count::new(ItemKind::CaliperPins, 2, 2, 2),
     ],
-    play: Limits {
-        lower: None,
-        upper: Limit::HOUSE,
-    },
+    play: Limit::HOUSE,
     look: LOOK,
     measure: MEASURE,
     measure_again: MEASURE_AGAIN,
@@ -51,7 +68,7 @@ pub(super) static BOLTED_DRIVEN: WheelEnd = WheelEnd {
 };
 
 /// Raised, and looked at with the wheel on.
-const LOOK: &[Place] = &[
+pub(super) const LOOK: &[Place] = &[
     place(Step::LiftHold),
     place(Step::LiftStand),
     place(Step::StandPhoto),
@@ -60,14 +77,16 @@ const LOOK: &[Place] = &[
     place(Step::RockTwelveSix),
     place(Step::RockNineThree),
     place(Step::RockAxial),
-    place(Step::BrakeHeld).only(&[PlayFelt]),
+    place(Step::BrakeHeld).only(&[PlayFelt, Braked]),
     place(Step::SpinHand),
     place(Step::OtherSide),
 ];
 
 /// Opened for the reading, and the first set.
-const MEASURE: &[Place] = &[
-    place(Step::LoosenLugNuts),
+pub(super) const MEASURE: &[Place] = &[
+    place(Step::LoosenLugNuts).only(&[NotReleased]),
+    place(Step::LoosenLugNuts).only(&[Released]).alone(),
+    place(Step::ReleaseBrake).only(&[Released]),
     place(Step::Shove).nth(SHOVE_CRACKED).under(Gauge),
     place(Step::WheelOff),
     place(Step::CaliperUp),
@@ -78,7 +97,7 @@ const MEASURE: &[Place] = &[
     place(Step::Round),
 ];
 
-const MEASURE_AGAIN: &[Place] = &[
+pub(super) const MEASURE_AGAIN: &[Place] = &[
     place(Step::RigTip).of(SetName::SECOND),
     place(Step::RigAgain),
     place(Step::Round).of(SetName::SECOND),
@@ -99,8 +118,8 @@ const REMOVE: &[Place] = &[
         .needs(&[Before, Yes])
         .moves(moves![Stake: Off, AxleNut: Off]),
     place(Step::StripBrake),
-    place(Step::SensorPhoto),
-    place(Step::StripSensor),
+    place(Step::SensorPhoto).only(&[Sensor]),
+    place(Step::StripSensor).only(&[Sensor]),
     place(Step::StripHub),
 ];
 
@@ -112,7 +131,7 @@ const INSTALL: &[Place] = &[
     place(Step::ComparePhoto),
     place(Step::Seat),
     place(Step::Offer),
-    place(Step::RouteSensor),
+    place(Step::RouteSensor).only(&[Sensor]),
     place(Step::CardHubBolts).only(&[AtCar]).under(Tighten),
     place(Step::TurnHubBolts),
     place(Step::RotorOn).only(&[NotBar]),
@@ -146,8 +165,20 @@ const INSTALL: &[Place] = &[
 ];
 
 /// A wheel end that is closed again is opened to measure the new part once more.
-const REOPEN: &[Place] = &[
-    place(Step::LoosenLugNuts).nth(REOPENED).under(Prove),
+pub(super) const REOPEN: &[Place] = &[
+    place(Step::LoosenLugNuts)
+        .only(&[NotReleased])
+        .nth(REOPENED)
+        .under(Prove),
+    place(Step::LoosenLugNuts)
+        .only(&[Released])
+        .nth(REOPENED)
+        .under(Prove)
+        .alone(),
+    place(Step::ReleaseBrake)
+        .only(&[Released])
+        .nth(REOPENED)
+        .under(Prove),
     place(Step::Shove).nth(REOPENED).under(Prove),
     place(Step::WheelOffAgain).nth(REOPENED),
     place(Step::CaliperUpAgain).nth(REOPENED),
@@ -155,7 +186,7 @@ const REOPEN: &[Place] = &[
 
 /// The proof at the open wheel end (one that fails is told at once, while all is still at hand),
 /// and from there to the wheel at spec.
-const CLOSE: &[Place] = &[
+pub(super) const CLOSE: &[Place] = &[
     place(Step::RigTip).of(SetName::AFTER).under(Prove),
     place(Step::RigPush).nth(2).under(Prove),
     place(Step::Round).of(SetName::AFTER).under(Prove),
@@ -175,6 +206,7 @@ const CLOSE: &[Place] = &[
     place(Step::Stake).only(&[NotBar]),
     place(Step::Pedal).only(&[Bar]),
     place(Step::Pedal).only(&[NotBar]).nth(2),
+    place(Step::SetBrake).only(&[Released]),
     place(Step::WheelOn).only(&[InAir]),
     place(Step::Lower).only(&[InAir]),
     place(Step::CardLugNuts)
@@ -188,7 +220,7 @@ const CLOSE: &[Place] = &[
 
 /// What was opened for the reading is put back, nothing replaced; where nothing was opened only the
 /// lifted wheel comes down again.
-const PUT_BACK: &[Place] = &[
+pub(super) const PUT_BACK: &[Place] = &[
     place(Step::Lower).only(&[NotOpened]).needs(&[]),
     place(Step::CaliperDown).only(&[Opened]),
     place(Step::CardCaliperPins)
@@ -196,6 +228,7 @@ const PUT_BACK: &[Place] = &[
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Opened]),
     place(Step::Pedal).only(&[Opened]),
+    place(Step::SetBrake).only(&[Opened, Released]),
     place(Step::WheelOn).only(&[Opened]),
     place(Step::Lower).only(&[Opened, InAir]),
     place(Step::Lower).only(&[Opened, OnGround]).needs(&[]),

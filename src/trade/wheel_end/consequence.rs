@@ -182,6 +182,9 @@ fn row(step: StepKey, check: Check, answer: Answer) -> &'static [Consequence] {
         Check::LockKey => NOT_LOOSENED,
         Check::BoxStuds | Check::BoxPlug | Check::BoxBolts => &[Holds(Scope::Repair)],
         Check::Pilot | Check::BoltCircle | Check::Splines | Check::Plug | Check::Depth => HERE,
+        Check::SpindleBore | Check::PairNumbers | Check::SealSize | Check::BearingSize => HERE,
+        Check::ConesSound | Check::CupsSound | Check::SpindleSound | Check::SealLand => HERE,
+        Check::BoreRound | Check::BoreClean | Check::BoreNotSpun => HERE,
         Check::SpeedGone
         | Check::SwerveGone
         | Check::CoastGone
@@ -222,7 +225,8 @@ fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static 
         | Choice::Rough
         | Choice::Noisy
         | Choice::RoughNoisy => DECISION,
-        Choice::NutSlack => &[Stops(StopSign::LooseAxleNut)],
+        Choice::SlotTighter => HERE,
+        Choice::NutSlack | Choice::LockGone => &[Stops(StopSign::LooseAxleNut)],
         Choice::NutRetorqued | Choice::FlexHalf | Choice::FlexOne | Choice::BaseElsewhere => {
             READING
         }
@@ -235,6 +239,9 @@ fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static 
         | Choice::SmoothQuiet
         | Choice::SameAsOther
         | Choice::NutTight
+        | Choice::LockHolds
+        | Choice::SlotMeets
+        | Choice::SlotLooser
         | Choice::FlexNone
         | Choice::NoneLoose
         | Choice::NoComeback => GO_ON,
@@ -288,8 +295,8 @@ fn is_read(question: StepKey, spec: &StepSpec) -> bool {
 
 /// Whether a step is done at what its wheel covers.
 fn is_behind_the_wheel(spec: &StepSpec) -> bool {
-    use ItemKind::{AxleNut, LugNuts, Stake, Wheel};
-    let in_reach = |group| matches!(group, Wheel | LugNuts | Stake | AxleNut);
+    use ItemKind::{AxleNut, LugNuts, ParkingBrake, Stake, Wheel};
+    let in_reach = |group| matches!(group, Wheel | LugNuts | Stake | AxleNut | ParkingBrake);
     let covered = |change: &Change| change.to < ItemState::ByHand && !in_reach(change.group);
     spec.key.step.row().behind_the_wheel || spec.changes.iter().any(covered)
 }

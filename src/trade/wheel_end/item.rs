@@ -32,10 +32,34 @@ words! {
         Plate = "plate",
         /// The hub unit.
         Hub = "hub",
-        /// The knuckle; it is off only while it has a crack.
-        Knuckle = "knuckle",
         /// The stake or cotter of the axle nut, or its cap.
         Stake = "stake",
+        /// The nut on the spindle: it clamps a sealed hub or sets tapered rollers.
+        SpindleNut = "spindle_nut",
+        /// The nut or washer that locks the setting nut.
+        LockNut = "lock_nut",
+        /// The cap over the spindle nut.
+        Cap = "cap",
+        /// The brake drum.
+        Drum = "drum",
+        /// The brake shoes, backed off their drum.
+        Shoes = "shoes",
+        /// The parking brake, released or in service mode.
+        ParkingBrake = "parking_brake",
+        /// Cones and seal of tapered rollers.
+        Cones = "cones",
+        /// The bearing pressed into the knuckle.
+        Bearing = "bearing",
+        /// The snap ring that keeps it there.
+        SnapRing = "snap_ring",
+        /// The knuckle: taken off for a press, or off while it has a crack.
+        Knuckle = "knuckle",
+        /// The bolts between strut and knuckle.
+        StrutBolts = "strut_bolts",
+        /// The nut or pinch bolt of the ball joint.
+        BallJoint = "ball_joint",
+        /// The nut of the tie rod end.
+        TieRod = "tie_rod",
         /// What the technician named by hand.
         Other = "other",
     }
@@ -46,8 +70,30 @@ impl ItemKind {
     pub const fn is_fastener(self) -> bool {
         matches!(
             self,
-            Self::AxleNut | Self::HubBolts | Self::BracketBolts | Self::CaliperPins | Self::LugNuts
+            Self::AxleNut
+                | Self::HubBolts
+                | Self::BracketBolts
+                | Self::CaliperPins
+                | Self::LugNuts
+                | Self::SpindleNut
+                | Self::LockNut
+                | Self::StrutBolts
+                | Self::BallJoint
+                | Self::TieRod
         )
+    }
+
+    /// Whether the item is a nut wherever it is fitted; lug nuts may be bolts.
+    pub const fn is_nut(self) -> bool {
+        matches!(
+            self,
+            Self::AxleNut | Self::SpindleNut | Self::LockNut | Self::BallJoint | Self::TieRod
+        )
+    }
+
+    /// Whether the item clamps a bearing or sets it: no reading means anything with it loose.
+    pub const fn holds_the_bearing(self) -> bool {
+        matches!(self, Self::AxleNut | Self::SpindleNut)
     }
 }
 

@@ -2,12 +2,16 @@
 
 use crate::trade::fastening::CardItem;
 use crate::trade::play::Limit;
-use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::bolted_driven::BOLTED_DRIVEN;
+use crate::trade::wheel_end::bolted_free::BOLTED_FREE;
 use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::spec::Place;
-use crate::trade::wheel_end::step::{Form, StepKey};
+use crate::trade::wheel_end::plan::{CornerPlan, Plan};
+use crate::trade::wheel_end::pressed::PRESSED;
+use crate::trade::wheel_end::spec::{Place, asked};
+use crate::trade::wheel_end::spindle_hub::SPINDLE_HUB;
+use crate::trade::wheel_end::step::{Form, StepKey, StepSpec};
 use crate::trade::wheel_end::steps::Step;
+use crate::trade::wheel_end::tapered::TAPERED;
 use crate::words;
 
 words! {
@@ -15,6 +19,14 @@ words! {
     pub enum Kind {
         /// A hub unit bolted to the knuckle, driven through a shaft with an axle nut.
         BoltedDriven = "bolted_driven",
+        /// A hub unit bolted to the knuckle or the axle, not driven.
+        BoltedFree = "bolted_free",
+        /// A hub unit in one piece that slides onto a spindle and is held by its nut, under a cap.
+        SpindleHub = "spindle_hub",
+        /// A double-row bearing pressed into the knuckle, driven through a shaft with an axle nut.
+        Pressed = "pressed",
+        /// Two rows of tapered rollers on a spindle, set by its nut.
+        Tapered = "tapered",
     }
 }
 
@@ -26,19 +38,21 @@ words! {
         AngleGauge = "angle_gauge", Puller = "puller", DialGauge = "dial_gauge",
         Stand = "stand", Jack = "jack", Chocks = "chocks", Hook = "hook", PedalDepressor = "pedal_depressor",
         Threadlocker = "threadlocker", Gloves = "gloves", Charged = "charged",
+        SpindleNut = "spindle_nut", Cap = "cap", Cones = "cones", Cotter = "cotter",
+        Grease = "grease", Bearing = "bearing", PressSet = "press_set", GuidePin = "guide_pin",
     }
 }
 
 /// One kind of wheel end: what it is made of, what it needs, and the order of its steps.
 pub struct WheelEnd {
     /// The specs that it needs, in the order in which they are looked up.
-    pub(super) cards: &'static [Step],
+    pub(super) cards: &'static [Place],
     /// What has to be in the van.
     pub kit: &'static [KitItem],
     /// How many there are of the items of which there are several.
     pub(super) counts: &'static [Count],
     /// The play that is allowed where the manufacturer gives none.
-    pub play: Limits,
+    pub play: Limit,
     /// Raised, and looked at with the wheel on.
     pub(super) look: &'static [Place],
     /// Opened for the reading, and the first set.
@@ -55,15 +69,6 @@ pub struct WheelEnd {
     pub(super) close: &'static [Place],
     /// Closing what was opened for the reading, nothing replaced.
     pub(super) put_back: &'static [Place],
-}
-
-/// The two ends between which a measured value is as it should be.
-pub struct Limits {
-    /// The least, where there is one: a bearing that is set with play can be too tight. No reading
-    /// is compared with it yet.
-    pub lower: Option<Limit>,
-    /// The most.
-    pub upper: Limit,
 }
 
 /// How many there are of one group.
@@ -90,17 +95,30 @@ impl Kind {
     pub fn wheel_end(self) -> &'static WheelEnd {
         match self {
             Self::BoltedDriven => &BOLTED_DRIVEN,
+            Self::BoltedFree => &BOLTED_FREE,
+            Self::SpindleHub => &SPINDLE_HUB,
+            Self::Pressed => &PRESSED,
+            Self::Tapered => &TAPERED,
         }
+    }
+}
+
+impl Kind {
+    /// Whether shoes in a drum may brake it.
+    pub const fn may_have_a_drum(self) -> bool {
+        matches!(self, Self::BoltedFree | Self::SpindleHub | Self::Tapered)
     }
 }
 
 impl WheelEnd {
     /// The specs that it needs, each with the step that asks for it.
-    pub fn cards(&self) -> impl Iterator<Item = (Step, CardItem)> {
-        self.cards.iter().filter_map(|step| match step.row().form {
-            Form::Card(item) => Some((*step, item)),
+    pub fn cards(&self, plan: &Plan) -> Vec<(Step, CardItem)> {
+        let asked = asked(self.cards, plan, None).into_iter();
+        let card = |spec: StepSpec| match spec.form {
+            Form::Card(item) => Some((spec.key.step, item)),
             _ => None,
-        })
+        };
+        asked.filter_map(card).collect()
     }
 
     /// How many items of a group there are, by what was noted of the vehicle; the usual number
@@ -114,8 +132,9 @@ impl WheelEnd {
     }
 
     /// The steps that open it again to measure the new part once more.
-    pub fn reopening(&self, corner: Corner) -> impl Iterator<Item = StepKey> + Clone {
-        self.reopen.iter().map(move |place| place.key(corner))
+    pub fn reopening(&self, plan: &Plan, at: &CornerPlan) -> Vec<StepKey> {
+        let asked = asked(self.reopen, plan, Some(at)).into_iter();
+        asked.map(|spec| spec.key).collect()
     }
 }
 
@@ -124,17 +143,12 @@ mod tests {
     use super::*;
 
     #[test]
-    fn no_kind_has_a_lower_limit_that_nothing_is_compared_with() {
-        for kind in Kind::ALL {
-            assert_eq!(kind.wheel_end().play.lower, None, "{kind:?}");
-        }
-    }
-
-    #[test]
     fn the_specs_of_a_kind_are_asked_by_steps_that_ask_for_a_spec() {
         for kind in Kind::ALL {
-            let end = kind.wheel_end();
-            assert_eq!(end.cards().count(), end.cards.len(), "{kind:?}");
+            for place in kind.wheel_end().cards {
+                let form = &place.step.row().form;
+                assert!(matches!(form, Form::Card(_)), "{kind:?} {:?}", place.step);
+            }
         }
     }
 }

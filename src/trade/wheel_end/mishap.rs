@@ -18,7 +18,7 @@ pub const fn can_happen(kind: MishapKind, group: ItemKind, to: ItemState) -> boo
         MishapKind::ClickedEarly => matches!(to, ItemState::Snug | ItemState::Done),
         // A wheel has a key and a seat of its own. What was wrong on arrival is seen as it comes off.
         MishapKind::LockKeyMissing | MishapKind::WrongSeat => wheel,
-        MishapKind::BoltTooLong => !matches!(group, ItemKind::AxleNut),
+        MishapKind::BoltTooLong => !group.is_nut(),
         MishapKind::Sheared | MishapKind::ThreadCrossed | MishapKind::Cracked => true,
     }
 }

@@ -1,26 +1,30 @@
 //! Kinds of wheel end, and the procedure of each as a list of named steps.
 
 mod bolted_driven;
+mod bolted_free;
 mod consequence;
 mod item;
 mod kind;
 mod mishap;
 mod plan;
+mod pressed;
 mod procedure;
 mod road;
 mod row;
 mod shown;
 mod spec;
+mod spindle_hub;
 mod step;
 mod steps;
+mod tapered;
 
 pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
 pub use item::{Item, ItemKind, ItemState, items};
-pub use kind::{Kind, KitItem, Limits, WheelEnd};
+pub use kind::{Kind, KitItem, WheelEnd};
 pub use mishap::can_happen;
-pub use plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
+pub use plan::{Build, CornerPlan, Course, Fitted, NutPosition, Plan, Sign, Start};
 pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
 pub use row::{Again, Car, Row};

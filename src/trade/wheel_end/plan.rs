@@ -1,6 +1,8 @@
 //! What a procedure depends on: the facts of one job, already decided.
 
-use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::{
+    Axle, Corner, Encoder, Fixing, NutLock, ParkingBrake, Pressing, SpeedSensor, WheelBrake,
+};
 use crate::trade::wheel_end::kind::Kind;
 use crate::trade::wheel_end::step::{Check, Choice};
 use crate::words;
@@ -42,6 +44,64 @@ words! {
     }
 }
 
+/// What a wheel end has beside its bearing, as it was asked in Pack.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Fitted {
+    /// How the wheel is fixed.
+    pub fixing: Fixing,
+    /// What brakes it.
+    pub brake: WheelBrake,
+    /// What the parking brake acts on.
+    pub parking: ParkingBrake,
+    /// What reads its speed.
+    pub sensor: SpeedSensor,
+    /// What the sensor reads.
+    pub encoder: Encoder,
+    /// What locks the setting nut.
+    pub lock: NutLock,
+    /// How a bearing is pressed.
+    pub pressing: Pressing,
+}
+
+impl Fitted {
+    /// What most cars have; of the sensor nothing is known.
+    pub const COMMON: Self = Self {
+        fixing: Fixing::Nuts,
+        brake: WheelBrake::Disc,
+        parking: ParkingBrake::Rear,
+        sensor: SpeedSensor::NotKnown,
+        encoder: Encoder::NotKnown,
+        lock: NutLock::Cotter,
+        pressing: Pressing::NotKnown,
+    };
+
+    /// Whether the parking brake of this corner has to be let go before its brake is opened: shoes
+    /// do not clear their drum else, and a motor's piston is not forced back.
+    pub fn is_released(&self, corner: Corner) -> bool {
+        let acts_on = match self.parking {
+            ParkingBrake::Front => Axle::Front,
+            ParkingBrake::Rear | ParkingBrake::Electric => Axle::Rear,
+        };
+        let opened = match self.brake {
+            WheelBrake::Drum => true,
+            WheelBrake::Disc => self.parking == ParkingBrake::Electric,
+            WheelBrake::None => false,
+        };
+        opened && acts_on == corner.axle()
+    }
+}
+
+/// All by which steps are told otherwise.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Build {
+    /// The kind of wheel end.
+    pub kind: Kind,
+    /// Where the axle nut gets its last torque.
+    pub nut: NutPosition,
+    /// What it has beside its bearing.
+    pub fitted: Fitted,
+}
+
 /// What is known of one corner, as far as the procedure needs it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct CornerPlan {
@@ -68,6 +128,8 @@ pub struct CornerPlan {
 pub struct Plan {
     /// The kind of wheel end.
     pub kind: Kind,
+    /// What it has beside its bearing.
+    pub fitted: Fitted,
     /// Where the job was started.
     pub start: Start,
     /// The corners, in the order in which they are worked.
@@ -96,6 +158,15 @@ pub struct Plan {
 }
 
 impl Plan {
+    /// All by which its steps are told otherwise.
+    pub const fn build(&self) -> Build {
+        Build {
+            kind: self.kind,
+            nut: self.nut,
+            fitted: self.fitted,
+        }
+    }
+
     /// Whether the lug nuts were torqued on this job, on a car that may be driven: then they are
     /// due to be checked again.
     pub fn retorque_is_due(&self) -> bool {

@@ -6,8 +6,8 @@
 use crate::trade::wheel_end::kind::WheelEnd;
 use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Start};
 use crate::trade::wheel_end::spec::If::{
-    AtCar, AtHome, Driven, Ended, MoreQuestions, NoMoreQuestions, NotReplaced, NutsLoose, Replaced,
-    RetorqueDue,
+    AtCar, AtHome, Driven, Ended, MoreQuestions, NoMoreQuestions, NotReplaced, NutsLoose,
+    Realigned, Replaced, RetorqueDue,
 };
 use crate::trade::wheel_end::spec::{Place, asked, place};
 use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, StepSpec};
@@ -28,8 +28,7 @@ pub fn procedure(plan: &Plan) -> Vec<StepSpec> {
     let kind = plan.kind.wheel_end();
     let mut steps = Vec::new();
     if plan.start == Start::AtHome {
-        let cards: Vec<Place> = kind.cards.iter().map(|step| place(*step)).collect();
-        for order in [PACK, &cards, PACKED] {
+        for order in [PACK, kind.cards, PACKED] {
             steps.extend(asked(order, plan, None));
         }
     }
@@ -128,6 +127,7 @@ const PROVE: &[Place] = &[
 
 const HAND_OVER: &[Place] = &[
     place(Step::Clear).only(&[NotReplaced]),
+    place(Step::Alignment).only(&[Replaced, Realigned]),
     place(Step::Tools),
     place(Step::Retorque).only(&[RetorqueDue]),
     place(Step::Sign),

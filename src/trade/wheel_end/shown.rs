@@ -46,5 +46,17 @@ words! {
         NutStake = "nut_stake",
         /// Lug nuts in star order.
         StarOrder = "star_order",
+        /// The drum off its shoes.
+        DrumOff = "drum_off",
+        /// Cup, cone, washer, nut and cotter on their spindle.
+        TaperStack = "taper_stack",
+        /// The castle nut's slot and the hole of the cotter.
+        CastleSlot = "castle_slot",
+        /// The encoder's side toward the sensor.
+        EncoderSide = "encoder_side",
+        /// The force goes in through the outer ring.
+        PressOuter = "press_outer",
+        /// The inner ring rests on a tube while the hub goes in.
+        PressInner = "press_inner",
     }
 }

@@ -1,7 +1,8 @@
 //! The order of steps as data: which step stands at a place, under which facts of a job, and what
 //! is different there from what its row says of it everywhere.
 
-use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::{NutLock, Pressing, SpeedSensor, WheelBrake};
+use crate::trade::wheel_end::kind::Kind;
 use crate::trade::wheel_end::plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
 use crate::trade::wheel_end::road::sign_gone;
 use crate::trade::wheel_end::row::More;
@@ -25,6 +26,7 @@ pub struct Place {
     phase: Option<Phase>,
     needs: Option<&'static [HoldPoint]>,
     changes: Option<&'static [Change]>,
+    checks: Option<&'static [Check]>,
     alone: bool,
 }
 
@@ -67,6 +69,28 @@ pub(super) enum If {
     RetorqueDue,
     /// The job has ended.
     Ended,
+    /// A caliper brakes this wheel.
+    Disc,
+    /// Shoes do.
+    Drum,
+    /// Something does.
+    Braked,
+    /// The parking brake has to be let go here before the brake is opened.
+    Released,
+    /// It has not.
+    NotReleased,
+    /// There is a wheel speed sensor, or nobody knows of none.
+    Sensor,
+    /// There is none.
+    NoSensor,
+    /// A cotter pin locks the setting nut.
+    Cotter,
+    /// A lock nut does.
+    LockNut,
+    /// The bearing is pressed with the knuckle off, or nobody looked up how.
+    KnuckleOff,
+    /// The knuckle comes off, so that the wheel's angles may be others after it.
+    Realigned,
 }
 
 impl If {
@@ -91,6 +115,19 @@ impl If {
             Self::NotReplaced => !replaced(),
             Self::RetorqueDue => plan.retorque_is_due(),
             Self::Ended => plan.ended,
+            Self::Disc => plan.fitted.brake == WheelBrake::Disc,
+            Self::Drum => plan.fitted.brake == WheelBrake::Drum,
+            Self::Braked => plan.fitted.brake != WheelBrake::None,
+            Self::Released => at.is_some_and(|at| plan.fitted.is_released(at.corner)),
+            Self::NotReleased => !at.is_some_and(|at| plan.fitted.is_released(at.corner)),
+            Self::Sensor => plan.fitted.sensor != SpeedSensor::None,
+            Self::NoSensor => plan.fitted.sensor == SpeedSensor::None,
+            Self::Cotter => plan.fitted.lock == NutLock::Cotter,
+            Self::LockNut => plan.fitted.lock == NutLock::LockNut,
+            Self::Realigned => {
+                plan.kind == Kind::Pressed && plan.fitted.pressing != Pressing::OnCar
+            }
+            Self::KnuckleOff => plan.fitted.pressing != Pressing::OnCar,
         }
     }
 }
@@ -105,6 +142,7 @@ pub(super) const fn place(step: Step) -> Place {
         phase: None,
         needs: None,
         changes: None,
+        checks: None,
         alone: false,
     }
 }
@@ -153,15 +191,16 @@ impl Place {
         self
     }
 
+    /// With these rows instead.
+    pub(super) const fn rows(mut self, checks: &'static [Check]) -> Self {
+        self.checks = Some(checks);
+        self
+    }
+
     /// Never on one screen with the step after it.
     pub(super) const fn alone(mut self) -> Self {
         self.alone = true;
         self
-    }
-
-    /// The key at a corner; of a reading that of its first.
-    pub const fn key(&self, corner: Corner) -> StepKey {
-        StepKey::at(self.step, corner).nth(self.nth)
     }
 
     fn specs(&self, plan: &Plan, at: Option<&CornerPlan>) -> Vec<StepSpec> {
@@ -185,13 +224,13 @@ impl Place {
                 .collect(),
             Form::DialSetup(_) => vec![spec(Form::DialSetup(set), setup_number(set))],
             Form::Decide(_) => vec![spec(Form::Decide(self.nth), self.nth)],
-            Form::Checks(_) => vec![spec(Form::Checks(self.rows(plan)), self.nth)],
+            Form::Checks(_) => vec![spec(Form::Checks(self.told(plan)), self.nth)],
             form => vec![spec(form.clone(), self.nth)],
         }
     }
 
     /// The rows of a list, with those that the job adds.
-    fn rows(&self, plan: &Plan) -> Vec<Check> {
+    fn told(&self, plan: &Plan) -> Vec<Check> {
         let row = self.step.row();
         let signs: &[Sign] = match row.more {
             More::Signs => &plan.signs,
@@ -202,7 +241,8 @@ impl Place {
             More::Nothing | More::Signs => &[],
         };
         let signs = signs.iter().map(|sign| sign_gone(*sign));
-        signs.chain([row.checks, looks].concat()).collect()
+        let checks = self.checks.unwrap_or(row.checks);
+        signs.chain([checks, looks].concat()).collect()
     }
 }
 

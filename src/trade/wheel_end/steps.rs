@@ -61,7 +61,42 @@ const FLEX: &[Choice] = &[
 const CALIPER_UP: &[Change] =
     moves![CaliperPins 2: Off, CaliperPins 1: Loosened, Caliper: Off, Pads: Off];
 const CALIPER_DOWN: &[Change] = moves![Pads: Done, Caliper: Done, CaliperPins: Snug];
-const NEW_HUB: &[ItemKind] = &[ItemKind::Hub, ItemKind::HubBolts, ItemKind::AxleNut];
+const NEW_HUB: &[ItemKind] = &[
+    ItemKind::Hub,
+    ItemKind::HubBolts,
+    ItemKind::AxleNut,
+    ItemKind::SpindleNut,
+    ItemKind::LockNut,
+    ItemKind::Bearing,
+    ItemKind::SnapRing,
+    ItemKind::Knuckle,
+    ItemKind::StrutBolts,
+    ItemKind::BallJoint,
+    ItemKind::TieRod,
+];
+/// What carries the weight once the wheel stands.
+const UNDER_WEIGHT: &[ItemKind] = &[
+    ItemKind::Hub,
+    ItemKind::HubBolts,
+    ItemKind::Bracket,
+    ItemKind::BracketBolts,
+    ItemKind::Rotor,
+    ItemKind::Wheel,
+    ItemKind::Drum,
+    ItemKind::LockNut,
+    ItemKind::Knuckle,
+    ItemKind::StrutBolts,
+    ItemKind::BallJoint,
+    ItemKind::TieRod,
+];
+const KNUCKLE: &[ItemKind] = &[ItemKind::Knuckle];
+const TAPERS: &[Check] = &[
+    Check::ConesSound,
+    Check::CupsSound,
+    Check::SpindleSound,
+    Check::SealLand,
+];
+const BORE: &[Check] = &[Check::BoreRound, Check::BoreClean, Check::BoreNotSpun];
 const TO_MOVE: &[HoldPoint] = &[HoldPoint::Pedal, Loose, Down];
 
 const STANDING: &[Shows] = &[
@@ -106,6 +141,11 @@ steps! {
     CardBracketBolts = "card_bracket_bolts": card(CardItem::BracketBolts, STAYS_LOOSE);
     CardCaliperPins = "card_caliper_pins": card(CardItem::CaliperPins, STAYS_LOOSE);
     CardLugNuts = "card_lug_nuts": card(CardItem::LugNuts, STAYS_LOOSE);
+    CardSpindleNut = "card_spindle_nut": card(CardItem::SpindleNut, STAYS_LOOSE);
+    CardLockNut = "card_lock_nut": card(CardItem::LockNut, STAYS_LOOSE);
+    CardStrutBolts = "card_strut_bolts": card(CardItem::StrutBolts, STAYS_LOOSE);
+    CardBallJoint = "card_ball_joint": card(CardItem::BallJoint, STAYS_LOOSE);
+    CardTieRod = "card_tie_rod": card(CardItem::TieRod, STAYS_LOOSE);
     CardPlayLimit = "card_play_limit": card(CardItem::PlayLimit, DEFAULT_LIMIT);
     Price = "price": form(Pack, Form::Price, ON_REPORT);
     Kit = "kit": form(Pack, Form::Kit, ON_REPORT);
@@ -161,6 +201,14 @@ steps! {
         .moves(moves![LugNuts: Off, Wheel: Off]).bare(&[ItemKind::Hub]);
     CaliperUp = "caliper_up":
         act(Gauge, NO_DIAL).moves(CALIPER_UP).with_next().drawn(Picture::Hook);
+    ReleaseBrake = "release_brake":
+        act(Gauge, HERE).moves(moves![ParkingBrake: Off]).drawn(Picture::Chocks);
+    ShoesBack = "shoes_back": act(Gauge, NO_DIAL).moves(moves![Shoes: Loosened])
+        .with_next().drawn(Picture::DrumOff);
+    DrumOff = "drum_off": act(Gauge, NO_DIAL).moves(moves![Drum: Off]).drawn(Picture::DrumOff);
+    CapOff = "cap_off": act(Gauge, NO_DIAL).moves(moves![Cap: Off]).drawn(Picture::TaperStack);
+    LockFound = "lock_found": choice(Gauge, &[Choice::LockHolds, Choice::LockGone], NO_DIAL)
+        .drawn(Picture::CastleSlot);
     NutFound = "nut_found":
         choice(Gauge, &[Choice::NutTight, Choice::NutRetorqued, Choice::NutSlack], NO_DIAL)
             .drawn(Picture::NutStake);
@@ -195,6 +243,35 @@ steps! {
         .moves(moves![HubBolts: Off, Hub: Off, Plate: Off])
         .bare(&[ItemKind::Knuckle]).photo(SEAT).drawn(Picture::Puller);
 
+    SpindleNutOff = "spindle_nut_off": act(Strip, HERE).needs(&[Before, Yes])
+        .moves(moves![Stake: Off, SpindleNut: Off]).drawn(Picture::TaperStack);
+    HubOff = "hub_off": act(Strip, HERE).needs(&[Before, Yes])
+        .moves(moves![Hub: Off]).photo(SEAT).drawn(Picture::TaperStack);
+    StripKnuckle = "strip_knuckle": act(Strip, HERE).needs(&[Yes])
+        .moves(moves![StrutBolts: Off, BallJoint: Off, TieRod: Off, Knuckle: Off]).photo(SEAT);
+    PullHub = "pull_hub": act(Strip, HERE).needs(&[Yes])
+        .moves(moves![Hub: Off]).photo(SEAT);
+    SnapRingOut = "snap_ring_out":
+        act(Strip, HERE).needs(&[Yes]).moves(moves![SnapRing: Off]).with_next();
+    PressOut = "press_out": act(Strip, HERE).needs(&[Yes])
+        .moves(moves![Bearing: Off]).photo(SEAT).drawn(Picture::PressOuter);
+
+    TaperLook = "taper_look": list(Fit, TAPERS, HERE).photo(PARTS).drawn(Picture::TaperStack);
+    PackGrease = "pack_grease": act(Fit, HERE).with_next().drawn(Picture::TaperStack);
+    SealIn = "seal_in": act(Fit, HERE);
+    HubOn = "hub_on": act(Fit, HERE).moves(moves![Hub: Done, SpindleNut: ByHand])
+        .photo(SEAT).drawn(Picture::TaperStack);
+    BoreLook = "bore_look": list(Fit, BORE, HERE).photo(SEAT);
+    EncoderPhoto = "encoder_photo":
+        form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(Picture::EncoderSide);
+    EncoderSide = "encoder_side": ask(Fit, HERE, HERE).photo(PARTS).drawn(Picture::EncoderSide);
+    PressIn = "press_in": act(Fit, HERE).moves(moves![Bearing: Done])
+        .photo(SEAT).drawn(Picture::PressOuter);
+    SnapRingIn = "snap_ring_in": act(Fit, HERE).moves(moves![SnapRing: Done]);
+    PressHub = "press_hub": act(Fit, HERE).moves(moves![Hub: Done])
+        .rests_on(&[ItemKind::Bearing, ItemKind::SnapRing]).drawn(Picture::PressInner);
+    KnuckleOn = "knuckle_on": act(Fit, HERE)
+        .moves(moves![Knuckle: Done, StrutBolts: ByHand, BallJoint: ByHand, TieRod: ByHand]);
     Compare = "compare": list(Fit, OLD_AND_NEW, HERE)
         .with_next().photo(PARTS).drawn(Picture::Splines);
     ComparePhoto = "compare_photo":
@@ -219,6 +296,25 @@ steps! {
         .moves(moves![AxleNut: ByHand]).with_next().drawn(Picture::NutStake);
     NutFirst = "nut_first": act(Tighten, STAYS_LOOSE)
         .moves(moves![AxleNut: Snug]).drawn(Picture::NutStake);
+    TurnSpindleNut = "turn_spindle_nut":
+        turn(ItemKind::SpindleNut, &[ItemKind::Hub]).proves(Nut).drawn(Picture::TaperStack);
+    NutSlot = "nut_slot": choice(Tighten,
+        &[Choice::SlotMeets, Choice::SlotLooser, Choice::SlotTighter], HERE)
+        .drawn(Picture::CastleSlot);
+    LockNutOn = "lock_nut_on":
+        act(Tighten, STAYS_LOOSE).moves(moves![LockNut: ByHand]).drawn(Picture::TaperStack);
+    TurnLockNut = "turn_lock_nut": turn(ItemKind::LockNut, &[ItemKind::Hub]);
+    TurnStrutBolts = "turn_strut_bolts": turn(ItemKind::StrutBolts, KNUCKLE);
+    TurnBallJoint = "turn_ball_joint": turn(ItemKind::BallJoint, KNUCKLE);
+    TurnTieRod = "turn_tie_rod": turn(ItemKind::TieRod, KNUCKLE);
+    DrumOn = "drum_on": act(Tighten, STAYS_LOOSE).moves(moves![Drum: Done])
+        .with_next().again(Again::Reopened).drawn(Picture::DrumOff);
+    ShoesSet = "shoes_set": act(Tighten, STAYS_LOOSE).moves(moves![Shoes: Done])
+        .again(Again::Reopened).drawn(Picture::DrumOff);
+    SetBrake = "set_brake": act(Tighten, STAYS_LOOSE).moves(moves![ParkingBrake: Done])
+        .again(Again::Reopened);
+    CapOn = "cap_on": act(Tighten, STAYS_LOOSE).moves(moves![Cap: Done])
+        .again(Again::Reopened).drawn(Picture::TaperStack);
     TurnAxleNut = "turn_axle_nut": turn(ItemKind::AxleNut, &[ItemKind::Hub]).proves(Nut);
     CaliperUpAgain = "caliper_up_again":
         act(Prove, NO_DIAL).moves(CALIPER_UP).drawn(Picture::Hook);
@@ -234,8 +330,7 @@ steps! {
         .moves(moves![Wheel: Done, LugNuts: Snug])
         .with_next().again(Again::Reopened).drawn(Picture::StarOrder);
     Lower = "lower": act(Tighten, BEFORE_IT_MOVES).needs(&[Nut]).proves(Down)
-        .rests_on(&[ItemKind::Hub, ItemKind::HubBolts, ItemKind::Bracket, ItemKind::BracketBolts,
-            ItemKind::Rotor, ItemKind::Wheel])
+        .rests_on(UNDER_WEIGHT)
         .again(Again::Reopened).drawn(Picture::StarOrder);
     TurnLugNuts = "turn_lug_nuts":
         turn(ItemKind::LugNuts, &[ItemKind::Wheel]).again(Again::Reopened);
@@ -253,6 +348,7 @@ steps! {
         .more(More::Signs).needs(TO_MOVE).car(Car::Moves);
     ProveResult = "prove_result": form(Prove, Form::Result, PROOF).again(Again::Reopened);
 
+    Alignment = "alignment": ask(HandOver, ON_REPORT, ON_REPORT);
     Tools = "tools":
         list(HandOver, &[Check::KeyBack, Check::OldPart], NOT_HANDED_OVER).photo(LEFT);
     Retorque = "retorque": form(HandOver, Form::Retorque, ON_REPORT).with_next();

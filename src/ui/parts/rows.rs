@@ -43,7 +43,7 @@ fn names(at: &StepContext) -> Vec<String> {
 }
 
 fn of_step(at: &StepContext, step: usize, spec: &StepSpec) -> Node {
-    let text = text::step_for(at.lang, spec.key, at.open.plan.nut);
+    let text = text::step_for(at.lang, spec.key, at.open.plan.build());
     let lines = at.rows.lines.get_untracked();
     let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
     let lines: Vec<Node> = lines

@@ -9,6 +9,7 @@ use crate::report::cards::{card_twin, card_value, source_line};
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Say};
 use crate::trade::fastening::{CardItem, SpecCard};
+use crate::trade::vehicle::Fixing;
 use crate::ui::files::exported_book;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
@@ -101,7 +102,7 @@ fn family(app: App, books: Books, family: &Family) -> Node {
 fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> Node {
     let settings = app.settings.get_untracked();
     let (lang, fmt) = (settings.lang, settings.format());
-    let name = text::card_item(lang, card.item);
+    let name = text::card_item(lang, card.item, Fixing::Nuts);
     let twin = card_twin(lang, fmt, card).map(|twin| text::also_value(lang, &twin));
     let source = source_of(card).map(|source| source_line(lang, source));
     let is_fresh = source_of(card).is_some_and(|it| it.looked_up.to_string() == today());

@@ -124,7 +124,12 @@ pub fn told(
     let lang = at.lang;
     let items = all.iter().map(|(item, _)| *item);
     let items: Vec<(Option<Item>, String)> = items
-        .map(|item| (Some(item), text::item(lang, item)))
+        .map(|item| {
+            (
+                Some(item),
+                text::item(lang, item, at.open.plan.fitted.fixing),
+            )
+        })
         .collect();
     let which =
         (items.len() > 1).then(|| picks(at.say(Say::WhichFastener), items, fields.item, |_| {}));
@@ -309,7 +314,7 @@ fn consent_keys(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSigna
 
 /// The words of the shove after the car waited.
 fn shove_text(at: &StepContext, mishap: &Mishap) -> StepText {
-    text::step_for(at.lang, shoving(mishap), at.open.plan.nut)
+    text::step_for(at.lang, shoving(mishap), at.open.plan.build())
 }
 
 /// The car waited: it is shoved before anybody reaches under it.
@@ -337,7 +342,7 @@ fn refused_keys(at: &StepContext, mishap: &Mishap, fields: Fields) -> Node {
 fn mended_keys(at: &StepContext, mishap: &Mishap) -> Node {
     let (here, item) = (at.clone(), mishap.item);
     let part = if mishap.part.is_empty() {
-        text::item(at.lang, item)
+        text::item(at.lang, item, at.open.plan.fitted.fixing)
     } else {
         mishap.part.clone()
     };

@@ -83,7 +83,7 @@ fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Nod
         Status::Partly(done, of) => text::step_of(lang, done.into(), of.into()),
         Status::NotDone(because) => text::skipped(lang, text::because(lang, because)),
     };
-    let text = text::step_for(lang, spec.key, open.plan.nut);
+    let text = text::step_for(lang, spec.key, open.plan.build());
     let name = match spec.key.corner {
         Some(corner) => text::step_at(lang, text.name, corner),
         None => text.name.to_owned(),

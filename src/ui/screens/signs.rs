@@ -71,7 +71,7 @@ fn sign_row(
         Some(Reply::NotDone(_)) => Answer::NotDone.code(),
         Some(_) => "noticed",
     };
-    let what = text::step_for(lang, spec.key, at.open.plan.nut).say;
+    let what = text::step_for(lang, spec.key, at.open.plan.build()).say;
     view! {
         <li>
             <button type="button" class="checks__row" data-answer=state on:click=turn>

@@ -132,7 +132,9 @@ pub fn begin_pass(at: &StepContext) {
 /// Without a figure nothing is closed: the way leads to its card.
 fn no_figure(at: &StepContext, group: ItemKind) -> Node {
     let id = at.open.log.0.clone();
-    let name = card_item(group).map_or("", |item| text::card_item(at.lang, item));
+    let name = card_item(group).map_or("", |item| {
+        text::card_item(at.lang, item, at.open.plan.fitted.fixing)
+    });
     let looked_for = card_item(group).and_then(|item| at.sheet().card(item));
     let how = match looked_for {
         Some(_) => at.say(Say::CardNotFound),
@@ -186,7 +188,7 @@ fn drawing(group: ItemKind, turning: &Turning, swings: u8) -> Drawing {
     let pattern = match group {
         ItemKind::LugNuts => Pattern::Wheel,
         ItemKind::HubBolts => Pattern::Hub,
-        ItemKind::BracketBolts | ItemKind::CaliperPins => Pattern::Row,
+        ItemKind::BracketBolts | ItemKind::CaliperPins | ItemKind::StrutBolts => Pattern::Row,
         _ => return single(turning.next().is_none()),
     };
     star(pattern, &turning.places, done)
@@ -361,7 +363,7 @@ fn primary(at: &StepContext, turning: &Turning, swings: Swings) -> Node {
             here.write(vec![Event::Pass(here.spec.key)]);
         });
     };
-    let name = text::item(at.lang, item);
+    let name = text::item(at.lang, item, at.open.plan.fitted.fixing);
     let label = match turning.asked() {
         Some(stage @ (Stage::Angle(_) | Stage::Snug | Stage::Back(_))) => {
             format!("{name}: {}", stage_line(at.lang, at.fmt, stage, false))

@@ -48,6 +48,7 @@ fn limit_card(item: CardItem, text: &str) -> SpecCard {
     SpecCard {
         item,
         body: CardBody::Play {
+            least: None,
             most: TypedLength::parse(text, LengthUnit::Inch).unwrap(),
             way: Way::DEFAULT,
             source: source(),

@@ -2,23 +2,17 @@
 
 use super::Bill;
 use super::lines::{taxed, write};
-use crate::job::entry::VehicleField;
+use crate::job::kind;
 use crate::job::practice::is_practice;
 use crate::text::{self, Flow};
 use crate::trade::money::Estimate;
-use crate::trade::wheel_end::Kind;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::flow::keep_shop;
 use crate::ui::view::prelude::*;
 
-fn kind(bill: &Bill) -> Kind {
-    let told = bill.open.sheet.vehicle(VehicleField::Kind);
-    told.and_then(Kind::from_code).unwrap_or(Kind::BoltedDriven)
-}
-
 /// The key that begins with the shop's lines; nothing where it has none for this kind.
 pub(super) fn take(bill: &Bill) -> Option<Node> {
-    let kind = kind(bill);
+    let kind = kind(&bill.open.sheet);
     let lines = bill.app.shop.with(|shop| {
         let same = shop.currency.is_empty() || shop.currency == bill.currency;
         shop.template(kind).filter(|_| same).map(<[_]>::to_vec)
@@ -32,7 +26,7 @@ pub(super) fn take(bill: &Bill) -> Option<Node> {
 
 /// The key that keeps these lines for the next estimates; practice has no prices of its own.
 pub(super) fn keep(bill: &Bill, estimate: &Estimate) -> Option<Node> {
-    let (app, kind, lines) = (bill.app, kind(bill), estimate.lines.clone());
+    let (app, kind, lines) = (bill.app, kind(&bill.open.sheet), estimate.lines.clone());
     let known = app
         .shop
         .with(|shop| shop.template(kind) == Some(lines.as_slice()));

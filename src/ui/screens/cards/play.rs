@@ -4,6 +4,7 @@ use crate::job::typed_card::{CardInputError, play_card};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
 use crate::trade::play::{Method, Place, Rig, Way};
+use crate::trade::wheel_end::Kind;
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
@@ -12,6 +13,8 @@ use crate::ui::screens::cards::form::VALUE;
 use crate::ui::view::prelude::*;
 use crate::units::{LengthUnit, System, TypedLength, Unit};
 
+const LEAST: &str = "least";
+
 /// Units in which a limit is printed.
 const PRINTED: [LengthUnit; 3] = [LengthUnit::Millimetre, LengthUnit::Inch, LengthUnit::Thou];
 
@@ -19,6 +22,9 @@ const PRINTED: [LengthUnit; 3] = [LengthUnit::Millimetre, LengthUnit::Inch, Leng
 #[derive(Clone, Copy)]
 pub struct PlayFields {
     value: RwSignal<String>,
+    least: RwSignal<String>,
+    /// Whether the bearing is set with play, so that it has a least one.
+    is_set: bool,
     unit: RwSignal<LengthUnit>,
     method: RwSignal<Method>,
     place: RwSignal<Place>,
@@ -29,9 +35,12 @@ impl PlayFields {
     /// The fields as the job has them, or empty with axial, at the pilot, by hand.
     pub fn new(at: &StepContext, drafts: Drafts) -> Self {
         let known = at.sheet().card(CardItem::PlayLimit);
-        let (most, way) = match known.map(|card| &card.body) {
-            Some(CardBody::Play { most, way, .. }) => (Some(most), *way),
+        let (most, least, way) = match known.map(|card| &card.body) {
+            Some(CardBody::Play {
+                most, least, way, ..
+            }) => (Some(most), least.as_ref(), *way),
             _ => (
+                None,
                 None,
                 Way {
                     rig: None,
@@ -46,6 +55,8 @@ impl PlayFields {
         let value = most.map_or("", |most| most.number.as_typed());
         Self {
             value: drafts.text(VALUE, value),
+            least: drafts.text(LEAST, least.map_or("", |least| least.number.as_typed())),
+            is_set: at.open.plan.kind == Kind::Tapered,
             unit: drafts.word("unit", most.map_or(common, |most| most.unit)),
             method: drafts.word("method", way.method),
             place: drafts.word("place", way.place),
@@ -61,7 +72,8 @@ impl PlayFields {
             rig: self.rig.get(),
             force: None,
         };
-        play_card(&self.value.get(), self.unit.get(), way, source)
+        let least = self.least.get();
+        play_card(&self.value.get(), &least, self.unit.get(), way, source)
     }
 
     /// The fields on the screen.
@@ -77,9 +89,18 @@ impl PlayFields {
             let typed = TypedLength::parse(&self.value.get(), self.unit.get()).ok()?;
             Some(text::also_value(lang, &fmt.typed_twin(&typed).line()))
         };
+        let least = self.is_set.then(|| {
+            let label = text::desk(lang, Desk::LeastPlay);
+            Field::decimal(LEAST, self.least).show(label, "", drafts, enter.clone())
+        });
+        let most = match self.is_set {
+            true => text::desk(lang, Desk::MostPlay),
+            false => at.say(Say::CardValue),
+        };
         view! {
+            {least}
             <div class="card-form__figure">
-                {Field::decimal(VALUE, self.value).show(at.say(Say::CardValue), "", drafts, enter)}
+                {Field::decimal(VALUE, self.value).show(most, "", drafts, enter)}
                 <p class="card-form__twin">{twin}</p>
             </div>
             {picks(at.say(Say::CardUnit), units.to_vec(), self.unit, move |unit| {

@@ -6,6 +6,7 @@ mod kit;
 mod price;
 mod ready;
 mod vehicle;
+mod wheel_end;
 
 pub use booking::booking;
 pub use corners::corners;

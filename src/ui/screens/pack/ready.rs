@@ -92,7 +92,7 @@ fn lacking(at: &StepContext) -> Node {
 fn open_cards(at: &StepContext, cards: &[ReadyCard]) -> Node {
     let way = |card: &&ReadyCard| {
         let route = Route::Step(at.open.log.0.clone(), card.step);
-        let label = text::card_item(at.lang, card.item);
+        let label = text::card_item(at.lang, card.item, at.open.plan.fitted.fixing);
         link(Look::Plain, label, route.to_hash())
     };
     let open: Vec<Node> = cards
@@ -135,7 +135,7 @@ fn misfit(at: &StepContext, ready: &ReadyCard) -> Option<String> {
     };
     let typed = ready.card.as_ref()?.torques().nth(*stage)?;
     let (item, value) = (
-        text::card_item(at.lang, ready.item),
+        text::card_item(at.lang, ready.item, at.open.plan.fitted.fixing),
         at.fmt.typed(typed).line(),
     );
     Some(text::misfit(at.lang, item, &value, *why))
@@ -147,7 +147,12 @@ fn angles(at: &StepContext) -> Vec<String> {
     let cards = angle_cards(at.sheet()).into_iter();
     let lines = cards.filter_map(|(item, angle)| {
         let angle = at.fmt.typed(angle).line();
-        text::angle_lacks(at.lang, text::card_item(at.lang, item), &angle, gauge)
+        text::angle_lacks(
+            at.lang,
+            text::card_item(at.lang, item, at.open.plan.fitted.fixing),
+            &angle,
+            gauge,
+        )
     });
     lines.collect()
 }
@@ -216,7 +221,7 @@ fn pages(at: &StepContext, cards: &[ReadyCard]) -> Node {
     let lines: Vec<String> = cards
         .iter()
         .filter(|card| card.is_given() && !card.pictured)
-        .map(|card| text::card_item(at.lang, card.item).to_owned())
+        .map(|card| text::card_item(at.lang, card.item, at.open.plan.fitted.fixing).to_owned())
         .collect();
     if lines.is_empty() {
         return ().into_node();

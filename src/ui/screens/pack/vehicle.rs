@@ -14,6 +14,7 @@ use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
 use crate::ui::screens::pack::keep;
+use crate::ui::screens::pack::wheel_end::WheelEndFields;
 use crate::ui::view::prelude::*;
 
 const FAMILIES: &str = "families";
@@ -33,6 +34,7 @@ struct Form {
     fixing: RwSignal<Fixing>,
     power: RwSignal<Power>,
     parking_brake: RwSignal<ParkingBrake>,
+    wheel_end: WheelEndFields,
 }
 
 impl Form {
@@ -41,20 +43,28 @@ impl Form {
         let drafts = Drafts::of(at);
         Self {
             drafts,
-            vin: drafts.text("vin", facts.vin),
-            plate: drafts.text("plate", facts.plate),
-            mass: drafts.text("mass", facts.mass),
-            family: drafts.text("family", facts.family),
+            vin: drafts.text("vin", facts.vin.as_str()),
+            plate: drafts.text("plate", facts.plate.as_str()),
+            mass: drafts.text("mass", facts.mass.as_str()),
+            family: drafts.text("family", facts.family.as_str()),
             studs: drafts.count("studs", facts.studs),
             hub_bolts: drafts.count("hub_bolts", facts.hub_bolts),
             fixing: drafts.word("fixing", facts.fixing),
             power: drafts.word("power", facts.power),
             parking_brake: drafts.word("parking_brake", facts.parking_brake),
+            wheel_end: WheelEndFields::new(drafts, &facts),
         }
     }
 
     fn facts(self) -> Facts {
+        let end = self.wheel_end;
         Facts {
+            kind: end.kind.get_untracked(),
+            brake: end.brake.get_untracked(),
+            sensor: end.sensor.get_untracked(),
+            encoder: end.encoder.get_untracked(),
+            lock: end.lock.get_untracked(),
+            pressing: end.pressing.get_untracked(),
             vin: self.vin.get_untracked(),
             plate: self.plate.get_untracked(),
             mass: self.mass.get_untracked(),
@@ -170,7 +180,7 @@ fn vin_says(lang: Lang, typed: &str) -> String {
 
 fn choices(at: &StepContext, form: Form) -> Node {
     let (lang, drafts) = (at.lang, form.drafts);
-    let label = |field| text::vehicle_field(lang, field);
+    let label = move |field| text::vehicle_field(lang, field);
     let fixings = Fixing::ALL.iter().map(|it| (*it, text::fixing(lang, *it)));
     let powers = Power::ALL.iter().map(|it| (*it, text::power(lang, *it)));
     let brakes = ParkingBrake::ALL
@@ -182,14 +192,20 @@ fn choices(at: &StepContext, form: Form) -> Node {
     let brake_caution = move || {
         (form.parking_brake.get() == ParkingBrake::Electric).then(|| caution(lang, Say::EpbCaution))
     };
+    let bolted = move || {
+        form.wheel_end.is_bolted().then(|| {
+            picks(
+                label(VehicleField::HubBolts),
+                counts(&Facts::HUB_BOLTS),
+                form.hub_bolts,
+                move |count| drafts.set("hub_bolts", &count.to_string()),
+            )
+        })
+    };
     view! {
+        {form.wheel_end.body(lang, drafts)}
         {studs(lang, form)}
-        {picks(
-            label(VehicleField::HubBolts),
-            counts(&Facts::HUB_BOLTS),
-            form.hub_bolts,
-            move |count| drafts.set("hub_bolts", &count.to_string()),
-        )}
+        {bolted}
         {picks(label(VehicleField::Fixing), owned(fixings), form.fixing, move |it| {
             drafts.set("fixing", it.code());
         })}
