@@ -3,7 +3,6 @@
 //! The bytes are stored as they are: a JPEG and a voice note do not get smaller. Whatever comes in
 //! is held against the digest that the record names; names in a zip are trusted for nothing.
 
-use std::collections::{BTreeMap, BTreeSet};
 use std::io::Write;
 
 use rawzip::{CompressionMethod, DataDescriptorOutput, ZipArchive, ZipArchiveWriter, crc32};
@@ -12,7 +11,7 @@ use crate::exchange::envelope::sha256_hex;
 use crate::exchange::import::open as open_file;
 use crate::exchange::wire::decode;
 use crate::job::entry::{Entry, Event};
-use crate::sorted::map_of;
+use crate::map::{OrderedMap, OrderedSet};
 use crate::trade::wheel_end::StepKey;
 
 /// The media type of such a file.
@@ -68,9 +67,9 @@ pub struct Held<'a> {
 /// The pictures and voice notes that these entries name, each once, struck ones too: what was taken
 /// back stays in the record.
 pub fn wanted<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Vec<Wanted> {
-    let mut all = BTreeMap::new();
+    let mut all = OrderedMap::new();
     for wanted in entries.into_iter().filter_map(|entry| of(&entry.what)) {
-        all.entry(wanted.sha256.clone()).or_insert(wanted);
+        all.or_make(wanted.sha256.clone(), || wanted);
     }
     all.into_values().collect()
 }
@@ -182,10 +181,10 @@ fn slice(bytes: &[u8], from: u64, to: u64) -> Option<&[u8]> {
 /// Holds what came against what the record names. What it does not name is left alone.
 pub fn held<'a>(wanted: &[Wanted], pieces: &[(String, &'a [u8])]) -> Held<'a> {
     let mut held = Held::default();
-    let mut seen = BTreeSet::new();
-    let mut named = BTreeSet::new();
-    let by_digest: BTreeMap<&[u8], &Wanted> =
-        map_of(wanted.iter().map(|one| (one.sha256.as_bytes(), one)));
+    let mut seen = OrderedSet::new();
+    let mut named = OrderedSet::new();
+    let by_digest: OrderedMap<&[u8], &Wanted> =
+        OrderedMap::from_iter(wanted.iter().map(|one| (one.sha256.as_bytes(), one)));
     for (name, bytes) in pieces {
         let digest = sha256_hex(bytes);
         let mut digests_in_name = name.as_bytes().windows(digest.len());

@@ -1,10 +1,9 @@
 //! What the customer has said yes to in all: the repair, and every extra since.
 
-use std::collections::BTreeMap;
-
 use crate::job::entry::{Consent, EntryId, Event, Money, Scope};
 use crate::job::mishap::Mishap;
 use crate::job::sheet::JobState;
+use crate::map::OrderedMap;
 use crate::trade::wheel_end::StepKey;
 
 /// What goes with an answer about extra work.
@@ -17,9 +16,9 @@ pub struct Extra<'a> {
 }
 
 /// By entry, what goes with each answer about extra work.
-pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
-    let mut all = BTreeMap::new();
-    let mut reasons: BTreeMap<StepKey, &Mishap> = BTreeMap::new();
+pub fn extras(sheet: &JobState) -> OrderedMap<&EntryId, Extra<'_>> {
+    let mut all = OrderedMap::new();
+    let mut reasons: OrderedMap<StepKey, &Mishap> = OrderedMap::new();
     let mut agreed = Agreed::of(sheet);
     for entry in sheet.counting() {
         match &entry.what {

@@ -3,7 +3,7 @@
 //! Records are only ever added. The two exceptions are [`Journal::delete_log`] for practice jobs
 //! and [`Journal::replace_body`] for erasing a person.
 
-use std::collections::BTreeSet;
+use crate::map::OrderedSet;
 use std::rc::Rc;
 
 use js_sys::{Array, JSON};
@@ -14,7 +14,6 @@ use super::event::Listener;
 use super::js;
 use super::record::{Record, StoreError};
 use super::transaction::{answer, completed, finished, object_store, problem, reading, strict};
-use crate::sorted::set_of;
 
 mod beside;
 mod drafts;
@@ -103,7 +102,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn ids(&self, log: &str) -> Result<BTreeSet<String>, StoreError> {
+    pub async fn ids(&self, log: &str) -> Result<OrderedSet<String>, StoreError> {
         let store = reading(self.database(), ENTRIES)?;
         let range = log_range(log)?;
         let request = store
@@ -111,7 +110,7 @@ impl Journal {
             .map_err(|error| problem(&error))?;
         let keys = Array::from(&answer(&request).await?);
         let id = |key: JsValue| Array::from(&key).get(1).as_string();
-        Ok(set_of(keys.iter().filter_map(id)))
+        Ok(OrderedSet::from_iter(keys.iter().filter_map(id)))
     }
 
     /// Every record of every log, by log and id.

@@ -1,7 +1,5 @@
 //! The rest of page one: what was declined, what is left to do, what it costs, what to mind.
 
-use std::collections::BTreeSet;
-
 use super::bill::bill;
 use super::block::Block;
 use super::money::money;
@@ -16,7 +14,8 @@ use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{Consent, Due, DueKind, Ending, Event, How, PersonField, Reply, Scope};
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::proof::after;
-use crate::sorted::{Sorted, set_of};
+use crate::map::OrderedSet;
+use crate::sorted::Sorted;
 use crate::text::{self, Asking, Customer, Lang, ReportWord, Say};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
@@ -66,13 +65,13 @@ pub(super) fn declined(told: &ReportContext) -> Vec<Block> {
 }
 
 /// The steps at which it was noted that the customer would not sign.
-pub(super) fn unsigned(sheet: &JobState, lang: Lang) -> BTreeSet<StepKey> {
+pub(super) fn unsigned(sheet: &JobState, lang: Lang) -> OrderedSet<StepKey> {
     let refused = text::say(lang, Say::SignRefused);
     let steps = sheet.counting().filter_map(|entry| match &entry.what {
         Event::Note(Some(step), note) if note == refused => Some(*step),
         _ => None,
     });
-    set_of(steps)
+    OrderedSet::from_iter(steps)
 }
 
 fn declined_line(told: &ReportContext, consent: &Consent, date: &str) -> String {

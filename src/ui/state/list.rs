@@ -1,7 +1,5 @@
 //! The list of jobs: a line a job, kept beside the entries and made again from them at will.
 
-use std::collections::BTreeSet;
-
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -9,15 +7,15 @@ use super::{App, Open};
 use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
 use crate::job::{JobState, kit};
+use crate::map::OrderedSet;
 use crate::slate::{self, Read};
-use crate::sorted::set_of;
 use crate::ui::files::Fresh;
 
 impl App {
     /// Makes the lines of jobs again after a file added some: of those that were not here before
     /// from what came, of the others from all their entries.
     pub async fn lines(self, jobs: &[String], fresh: Vec<Fresh>) {
-        let mut known: BTreeSet<&str> = set_of(jobs.iter().map(String::as_str));
+        let mut known: OrderedSet<&str> = OrderedSet::from_iter(jobs.iter().map(String::as_str));
         for (log, entries) in fresh {
             known.remove(log.0.as_str());
             let line = match slate::is_too_long(&entries) {
@@ -77,7 +75,8 @@ impl App {
             .iter()
             .filter_map(|(_, text)| Summary::from_text(text))
             .collect();
-        let known: BTreeSet<String> = set_of(jobs.iter().map(|job| job.log.clone()));
+        let known: OrderedSet<String> =
+            OrderedSet::from_iter(jobs.iter().map(|job| job.log.clone()));
         // A cursor goes over every log: what has its line is shown before that.
         self.jobs.set(jobs.clone());
         let (logs, is_read) = shelf.logs_read().await;
