@@ -91,7 +91,7 @@ impl Decimal {
                 other => other,
             })
             .collect();
-        plain.parse().unwrap_or(0.0)
+        super::double(&plain).unwrap_or(0.0)
     }
 }
 

@@ -3,6 +3,8 @@
 use chrono::NaiveDate;
 
 use super::{Json, Out};
+use crate::trade::day::day_of;
+use crate::units::double;
 use crate::word::Word;
 
 /// A type that stands in JSON.
@@ -246,10 +248,7 @@ whole!(u8 u16 u32 u64 usize i32 i64);
 
 impl Form for f64 {
     fn read(json: &Json<'_>) -> Option<Self> {
-        json.number()?
-            .parse()
-            .ok()
-            .filter(|it: &Self| it.is_finite())
+        double(json.number()?).filter(|it| it.is_finite())
     }
 
     fn write(&self, out: &mut Out) {
@@ -260,7 +259,7 @@ impl Form for f64 {
 /// `YYYY-MM-DD`.
 impl Form for NaiveDate {
     fn read(json: &Json<'_>) -> Option<Self> {
-        json.text()?.parse().ok()
+        day_of(&json.text()?)
     }
 
     fn write(&self, out: &mut Out) {

@@ -1,6 +1,5 @@
 //! The shop packs one van's day: which jobs, when, and the file.
 
-use chrono::NaiveDate;
 use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
@@ -8,6 +7,7 @@ use crate::job::entry::{DayTime, Event, LogId, Slot};
 use crate::map::OrderedMap;
 use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
+use crate::trade::day::day_of;
 use crate::trade::money::is_van_mark;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
@@ -143,10 +143,10 @@ pub(super) fn name(lang: Lang, job: &Summary) -> String {
 fn make(packing: Packing) {
     let (app, lang) = (packing.app, packing.lang);
     let chosen = packing.chosen.get_untracked();
-    let van = packing.van.get_untracked().trim().to_uppercase();
-    let day = packing.day.get_untracked().parse::<NaiveDate>();
+    let van = packing.van.get_untracked().trim().to_ascii_uppercase();
+    let day = day_of(&packing.day.get_untracked());
     let is_van = van.is_empty() || is_van_mark(&van);
-    let Some(day) = day.ok().filter(|_| is_van) else {
+    let Some(day) = day.filter(|_| is_van) else {
         packing.slip.set(Some(Flow::DaySlip));
         return;
     };

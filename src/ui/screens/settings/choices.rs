@@ -148,12 +148,12 @@ pub(in crate::ui::screens) fn typed(app: App, which: Typed, label: String, hint:
             Typed::Shop => settings.shop_name = text,
             Typed::Contact => settings.contact = text,
             Typed::Warranty => settings.warranty = text,
-            Typed::Currency if is_code(&text) => settings.currency = text.to_uppercase(),
+            Typed::Currency if is_code(&text) => settings.currency = text.to_ascii_uppercase(),
             Typed::Tax if text.is_empty() || Decimal::parse(&text).is_ok() => {
                 settings.tax_percent = text;
             }
-            Typed::Van if text.is_empty() || is_van_mark(&text.to_uppercase()) => {
-                settings.van = text.to_uppercase();
+            Typed::Van if text.is_empty() || is_van_mark(&text.to_ascii_uppercase()) => {
+                settings.van = text.to_ascii_uppercase();
             }
             Typed::Currency | Typed::Tax | Typed::Van => {}
         });
