@@ -148,20 +148,12 @@ fn crc32(bytes: &[u8]) -> u32 {
 }
 
 /// What each half of a byte leaves, after its four steps over the polynomial.
-const HALVES: [u32; 16] = {
-    let mut halves = [0; 16];
-    let mut half = 0;
-    while half < 16 {
-        let (mut sum, mut step) = (half as u32, 0);
-        while step < 4 {
-            sum = (sum >> 1) ^ (0xedb8_8320 * (sum & 1));
-            step += 1;
-        }
-        halves[half] = sum;
-        half += 1;
-    }
-    halves
-};
+#[rustfmt::skip]
+const HALVES: [u32; 16] = [
+    0x0000_0000, 0x1db7_1064, 0x3b6e_20c8, 0x26d9_30ac, 0x76dc_4190, 0x6b6b_51f4, 0x4db2_6158,
+    0x5005_713c, 0xedb8_8320, 0xf00f_9344, 0xd6d6_a3e8, 0xcb61_b38c, 0x9b64_c2b0, 0x86d3_d2d4,
+    0xa00a_e278, 0xbdbd_f21c,
+];
 
 /// Whether a file begins as a zip does (APPNOTE.TXT of the format, 4.3.7).
 pub fn is_zip(bytes: &[u8]) -> bool {

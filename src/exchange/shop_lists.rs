@@ -113,12 +113,6 @@ pub fn lots(jobs: &[Summary]) -> Vec<Lot> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::LogId;
     use crate::job::fold;

@@ -134,12 +134,6 @@ pub fn wrench_for(sheet: &JobState, torque: &TypedTorque) -> Option<(String, Typ
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::manual_item::{Also, named, next_place};
     use crate::job::told::sheet;

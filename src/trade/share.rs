@@ -64,12 +64,6 @@ fn quantile(a: f64, b: f64, p: f64) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[test]

@@ -115,12 +115,6 @@ fn slip_of(c: char) -> Option<DecimalError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[track_caller]

@@ -173,9 +173,7 @@ impl Big {
     fn double(&mut self, times: u32) {
         let words = usize::try_from(times / 32).unwrap_or(0);
         self.0.splice(0..0, std::iter::repeat_n(0, words));
-        if times % 32 > 0 {
-            self.times(1 << (times % 32), 0);
-        }
+        self.times(1 << (times % 32), 0);
     }
 
     fn bits(&self) -> i32 {

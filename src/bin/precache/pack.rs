@@ -51,7 +51,6 @@ fn at(path: &Path) -> impl Fn(io::Error) -> (PathBuf, io::Error) {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)]
 mod tests {
     use std::io::Read as _;
 

@@ -68,12 +68,6 @@ pub fn check_due(checked: Option<NaiveDate>, clicks: u32, today: NaiveDate) -> O
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn day(year: i32, month: u32, day: u32) -> NaiveDate {

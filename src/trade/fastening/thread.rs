@@ -161,12 +161,6 @@ fn number(text: &str) -> Result<f64, ThreadError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[track_caller]

@@ -73,12 +73,6 @@ pub fn printed(minor: i64, digits: u8) -> String {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[track_caller]

@@ -186,12 +186,6 @@ fn sum(mut amounts: impl Iterator<Item = i64>) -> Result<i64, EstimateError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn decimal(text: &str) -> Decimal {

@@ -230,12 +230,6 @@ fn on_the_limit_is_on_it(y_mm: f64, upper_mm: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::play::budget::{IndicatorError, RigFacts};
     use crate::trade::play::dial::{Dial, Divisions, Round};
