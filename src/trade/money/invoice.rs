@@ -11,6 +11,12 @@ pub fn is_van_mark(text: &str) -> bool {
 /// The number after all that this van has given: `N0042`.
 ///
 /// `known` are the numbers found anywhere; those of other vans do not count.
+///
+/// ```
+/// use hubslate::trade::money::next_invoice;
+///
+/// assert_eq!(next_invoice("N", ["N0041", "S0100"].into_iter()), "N0042");
+/// ```
 pub fn next_invoice<'a>(mark: &str, known: impl Iterator<Item = &'a str>) -> String {
     let last = known
         .filter_map(|number| number.strip_prefix(mark))
