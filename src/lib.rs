@@ -6,6 +6,8 @@ pub mod word;
 
 pub mod sorted;
 
+pub mod map;
+
 pub mod letters;
 
 pub mod units;

@@ -25,6 +25,7 @@ use hubslate::job::combined_steps::no_to;
 use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Ending, Event, Reply};
 use hubslate::job::{Held, JobState, Status, evidence, held, judge, next, plan, proof, status};
+use hubslate::text::{Lang, follows};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Felt, Reason};
 use hubslate::trade::wheel_end::{
@@ -511,4 +512,99 @@ fn the_chocks_stay_until_the_pedal_is_firm_and_nothing_moves_before_all_is_out()
         .map(|step| place(*step).unwrap_or_else(|| panic!("{step:?}")))
         .collect();
     assert!(places.is_sorted(), "{places:?}");
+}
+
+/// What keeps a step shut is said there in the words of the answer that does it, and is gone with it.
+#[test]
+fn a_held_step_says_what_to_put_right_and_opens_once_it_is() {
+    let lacking = |check: Check| {
+        move |spec: &StepSpec| match &spec.form {
+            Form::Checks(checks) => Reply::Checked(
+                checks
+                    .iter()
+                    .map(|it| {
+                        (
+                            *it,
+                            if *it == check {
+                                Answer::No
+                            } else {
+                                Answer::Yes
+                            },
+                        )
+                    })
+                    .collect(),
+            ),
+            _ => unreachable!("it is no list"),
+        }
+    };
+    let cases = [
+        (
+            Check::LockKey,
+            Step::LoosenLugNuts,
+            "Find the wheel-lock key before anything is loosened.",
+        ),
+        (
+            Check::BoxStuds,
+            Step::LoosenAxleNut,
+            "Wrong part: nothing is taken apart for it.",
+        ),
+    ];
+    for (check, held_step, sentence) in cases {
+        let asked = StepKey::once(Step::MeetLook);
+        let mut job = technician::walk_to(Story::REPLACED, asked);
+        let list = steps(&job.sheet()).into_iter().find(|it| it.key == asked);
+        let list = list.unwrap();
+        job.tap(vec![Event::Answered(asked, lacking(check)(&list))]);
+        walk(&mut job, Story::REPLACED, |spec| spec.key.step == held_step);
+        let hold = |job: &Job| {
+            let (sheet, key) = (job.sheet(), StepKey::at(held_step, HERE));
+            let all = steps(&sheet);
+            let spec = all.iter().find(|spec| spec.key == key).unwrap();
+            assert_eq!(next(&sheet, &all).map(|spec| spec.key), Some(key));
+            held(&sheet, &all, spec)
+        };
+        let found = hold(&job).expect("it is held");
+        assert_eq!(found.answer_at, Some(asked));
+        let said_there = follows(Lang::English, asked.step, found.given.unwrap());
+        assert!(said_there.starts_with(sentence), "{said_there}");
+        let mended = said(&job, &list, &good(&list).unwrap());
+        assert_eq!(
+            hold(&mended).and_then(|held| held.answer_at),
+            None,
+            "{check:?}"
+        );
+    }
+}
+
+/// A question that holds itself stays the next thing to do and says what to do first.
+#[test]
+fn a_question_that_was_not_answered_well_stays_and_says_what_to_do() {
+    let cases = [
+        (
+            Step::RockNuts,
+            Reply::Said(Answer::No),
+            Given::Said(Answer::No),
+            "Tighten every lug nut to spec first.",
+        ),
+        (
+            Step::Shove,
+            Reply::NotDone(NotDoneReason::NoTime),
+            Given::NotDone,
+            "Keep clear. Back on the jack",
+        ),
+    ];
+    for (step, reply, answer, sentence) in cases {
+        let key = StepKey::at(step, HERE);
+        let job = technician::walk_to(Story::REPLACED, key);
+        let spec = steps(&job.sheet()).into_iter().find(|it| it.key == key);
+        let spec = spec.unwrap();
+        let open = said(&job, &spec, &reply);
+        assert_eq!(next_key(&open.sheet()), Some(key));
+        assert!(
+            follows(Lang::English, step, answer).starts_with(sentence),
+            "{step:?}"
+        );
+        let well = said(&open, &spec, &good(&spec).unwrap());
+        assert_ne!(next_key(&well.sheet()), Some(key));
+    }
 }

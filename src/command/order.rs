@@ -155,12 +155,6 @@ fn besides(word: Option<OsString>) -> Result<Vec<Besides>, OrderError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn read_line(line: &str) -> Result<Order, OrderError> {

@@ -45,12 +45,6 @@ pub fn bars(parts: &[Bar<'_>]) -> Drawing {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::super::shape::{Fill, Shape};
     use super::*;
 

@@ -112,7 +112,6 @@ impl Dial {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)]
 mod tests {
     use super::super::shape::Shape;
     use super::*;

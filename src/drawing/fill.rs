@@ -147,7 +147,6 @@ fn cubic(from: Point, a: Point, b: Point, to: Point, k: u32) -> Point {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)]
 mod tests {
     use super::super::shape::Ink;
     use super::*;

@@ -149,7 +149,6 @@ fn quad(here: Point, number: &mut impl FnMut() -> Option<f64>) -> Option<Step> {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
 

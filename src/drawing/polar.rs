@@ -144,7 +144,6 @@ fn mark(drawing: &mut Drawing, angle: f64) {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)]
 mod tests {
     use super::super::check::sound;
     use super::super::shape::Shape;

@@ -79,12 +79,6 @@ pub fn spans(rows: &[Span<'_>], scale: Scale<'_>) -> Drawing {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::super::shape::Shape;
     use super::*;
 

@@ -7,11 +7,10 @@
 //! Two files take turns: what counts is written again into the other one before the first is
 //! emptied. A later line wins over an earlier one, so that both may be read.
 
-use std::collections::BTreeMap;
-
 use super::confirmation::numbered as device_number;
 use super::envelope::{KeptText, digest, sha256_hex};
 use super::json::{form, read, written};
+use crate::map::OrderedMap;
 use crate::sorted::Sorted;
 
 /// What stands before the number of a file; the number has six digits, and zero is no file.
@@ -28,9 +27,9 @@ const SLACK: usize = 500_000;
 /// What the phone must have, as its backup journal says.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Backup {
-    logs: BTreeMap<String, Copy>,
+    logs: OrderedMap<String, Copy>,
     /// The last running number of each device that writes here.
-    numbers: BTreeMap<String, u64>,
+    numbers: OrderedMap<String, u64>,
     /// Lines that are no longer what was written.
     damaged: usize,
     /// Bytes that were read.
@@ -42,7 +41,7 @@ pub struct Backup {
 /// One log in the backup journal.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 struct Copy {
-    texts: BTreeMap<String, String>,
+    texts: OrderedMap<String, String>,
     must: usize,
     digest: Option<String>,
     /// Whether it is known that entries are lost.
@@ -126,7 +125,7 @@ impl Backup {
             Line::Held(logs) => {
                 for (log, must, digest) in logs {
                     let copy = self.log(log);
-                    copy.texts.clear();
+                    copy.texts = OrderedMap::new();
                     copy.must = must;
                     copy.digest = Some(digest);
                 }
@@ -148,7 +147,7 @@ impl Backup {
             }
             Line::Counted(numbers) => {
                 for (device, number) in numbers {
-                    let last = self.numbers.entry(device).or_default();
+                    let last = self.numbers.or_default(device);
                     *last = number.max(*last);
                 }
             }
@@ -163,7 +162,7 @@ impl Backup {
     }
 
     fn log(&mut self, log: String) -> &mut Copy {
-        self.logs.entry(log).or_default()
+        self.logs.or_default(log)
     }
 
     /// The logs whose entries are here.
@@ -299,10 +298,10 @@ pub fn tap(entries: &[KeptText], must: usize) -> String {
 
 /// The line of the running numbers that a tap of this phone takes; nothing where it has none.
 pub fn counted<'a>(texts: impl IntoIterator<Item = &'a str>) -> String {
-    let mut numbers: BTreeMap<String, u64> = BTreeMap::new();
+    let mut numbers: OrderedMap<String, u64> = OrderedMap::new();
     for text in texts {
         if let Some((device, n)) = device_number(text) {
-            let last = numbers.entry(device).or_default();
+            let last = numbers.or_default(device);
             *last = n.max(*last);
         }
     }

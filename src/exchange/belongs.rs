@@ -3,11 +3,10 @@
 //! A job may hold anything, since what is not a job's says nothing about one; a log beside jobs
 //! holds its own and no work on a car.
 
-use std::collections::BTreeMap;
-
 use crate::exchange::envelope::LogKind;
 use crate::exchange::import::IncomingLog;
 use crate::job::entry::{Event, LogId};
+use crate::map::OrderedMap;
 
 /// Whether a log of this kind may hold this.
 pub(super) const fn belongs(kind: LogKind, what: &Event) -> bool {
@@ -25,15 +24,15 @@ pub(super) const fn belongs(kind: LogKind, what: &Event) -> bool {
 
 /// The first log that is there more than once and has an entry with two texts.
 pub(super) fn conflict(logs: &[IncomingLog]) -> Option<LogId> {
-    let mut times: BTreeMap<&LogId, usize> = BTreeMap::new();
+    let mut times: OrderedMap<&LogId, usize> = OrderedMap::new();
     for log in logs {
-        *times.entry(&log.id).or_default() += 1;
+        *times.or_default(&log.id) += 1;
     }
-    let mut texts: BTreeMap<(&str, &str), &str> = BTreeMap::new();
+    let mut texts: OrderedMap<(&str, &str), &str> = OrderedMap::new();
     let twice = logs.iter().filter(|log| times.get(&log.id) > Some(&1));
     let mut records = twice.flat_map(|log| log.records.iter().map(move |it| (log, it)));
     let (log, _) = records.find(|(_, it)| {
-        let known = texts.entry((&it.log, &it.id)).or_insert(&it.text);
+        let known = texts.or_make((&it.log, &it.id), || &it.text);
         *known != it.text
     })?;
     Some(log.id.clone())

@@ -30,12 +30,6 @@ pub fn export_book(logs: &[(LogId, Vec<String>)]) -> Result<String, ExportError>
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::exchange::{merge, read};
     use crate::job::book::{log_of, resourced};

@@ -2,16 +2,13 @@
 //!
 //! It names the vehicle and what is to be done, never the customer.
 
-use std::str::FromStr;
-
-use chrono::NaiveDate;
-
 use crate::exchange::envelope::MADE_BY;
 use crate::job::ending::retorque_odometer;
 use crate::job::entry::{Due, DueKind, Entry, Event, PersonField, VehicleField};
 use crate::job::{JobState, Key};
 use crate::report::{retorque_sentence, retorque_to_do, stamp};
 use crate::text::{self, Lang};
+use crate::trade::day::day_of;
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::units::Format;
 
@@ -72,7 +69,7 @@ fn event(
     entry: &Entry,
     due: &Due,
 ) -> Option<Vec<String>> {
-    let day = digits(&NaiveDate::from_str(&due.date).ok()?.to_string());
+    let day = digits(&day_of(&due.date)?.to_string());
     let noted = digits(&stamp(entry.at.utc_ms, 0));
     let (date, time) = noted.split_at_checked(8)?;
     let vehicle = sheet

@@ -10,6 +10,7 @@ use crate::exchange::envelope::{digest_of, sha256_hex};
 pub use crate::exchange::json::ecmascript;
 use crate::exchange::json::{Json, Member, Out, parse, unquoted};
 use crate::sorted::Sorted;
+use crate::units::double;
 
 /// The canonical text of a value.
 ///
@@ -99,7 +100,7 @@ fn write_plain(out: &mut Out, raw: &str) -> Option<()> {
         b'"' if raw.contains('\\') => out.text(&unquoted(raw)?),
         b'"' | b't' | b'f' | b'n' => out.0.push_str(raw),
         _ if is_short && raw != "-0" => out.0.push_str(raw),
-        _ => out.0.push_str(&ecmascript(raw.parse().ok()?)?),
+        _ => out.0.push_str(&ecmascript(double(raw)?)?),
     }
     Some(())
 }

@@ -1,14 +1,13 @@
 //! Wrenches and dials of all vans whose check is due or will be.
 
-use std::collections::BTreeMap;
-
 use chrono::NaiveDate;
 
 use crate::exchange::summary::Summary;
 use crate::job::JobState;
 use crate::job::entry::{Carried, Event};
 use crate::job::kit::wrench_due;
-use crate::sorted::{Sorted, map_of};
+use crate::map::OrderedMap;
+use crate::sorted::Sorted;
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::calibration::{CheckDue, check_by};
 
@@ -58,13 +57,13 @@ pub fn to_check(kit: &JobState, jobs: &[Summary], today: NaiveDate) -> Vec<ToChe
 }
 
 /// The kit of each phone, as it told it last.
-fn vans(kit: &JobState) -> BTreeMap<&str, &Carried> {
+fn vans(kit: &JobState) -> OrderedMap<&str, &Carried> {
     // Of several of one van the last in order stays.
     let kits = kit.counting().filter_map(|entry| match &entry.what {
         Event::Carried(carried) => Some((entry.device.as_str(), carried)),
         _ => None,
     });
-    map_of(kits)
+    OrderedMap::from_iter(kits)
 }
 
 /// The clicks of a wrench in the jobs of its van since the day of its last check.

@@ -4,16 +4,16 @@
 //! whoever has other contents under the same numbers has not got these.
 
 use std::cmp::Reverse;
-use std::collections::{BTreeMap, BTreeSet};
 
 use crate::exchange::envelope::{KeptText, digest};
 use crate::exchange::gaps::Run;
 use crate::exchange::json::parse;
 use crate::job::entry::{Held, LogId};
-use crate::sorted::{Sorted, map_of, set_of};
+use crate::map::{OrderedMap, OrderedSet};
+use crate::sorted::Sorted;
 
 /// What one device noted in a log, by running number.
-type Noted<'a> = BTreeMap<String, Vec<(u64, &'a str)>>;
+type Noted<'a> = OrderedMap<String, Vec<(u64, &'a str)>>;
 
 /// Device and running number of a kept text.
 pub(super) fn numbered(text: &str) -> Option<(String, u64)> {
@@ -26,10 +26,10 @@ fn noted(records: &[KeptText]) -> Noted<'_> {
     let mut all = Noted::new();
     for record in records {
         if let Some((device, n)) = numbered(&record.text) {
-            all.entry(device).or_default().push((n, &record.text));
+            all.or_default(device).push((n, &record.text));
         }
     }
-    for texts in all.values_mut() {
+    for (_, texts) in all.iter_mut() {
         texts.order_by_key(|(n, _)| *n);
     }
     all
@@ -60,13 +60,13 @@ pub fn held_in(log: &LogId, records: &[KeptText]) -> Vec<Held> {
 
 /// Lines of confirmations, so that those of one log are found at once.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Lines(BTreeMap<LogId, Vec<Held>>);
+pub struct Lines(OrderedMap<LogId, Vec<Held>>);
 
 impl FromIterator<Held> for Lines {
     fn from_iter<I: IntoIterator<Item = Held>>(lines: I) -> Self {
-        let mut all: BTreeMap<LogId, Vec<Held>> = BTreeMap::new();
+        let mut all: OrderedMap<LogId, Vec<Held>> = OrderedMap::new();
         for line in lines {
-            all.entry(line.log.clone()).or_default().push(line);
+            all.or_default(line.log.clone()).push(line);
         }
         Self(all)
     }
@@ -108,13 +108,13 @@ fn held_through(texts: &[(u64, &str)], mut lines: Vec<&Held>) -> Option<u64> {
 
 /// The entries of a log that no confirmation holds, in their order.
 pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &Lines) -> Vec<&'a KeptText> {
-    let mut by_device: BTreeMap<&str, Vec<&Held>> = BTreeMap::new();
+    let mut by_device: OrderedMap<&str, Vec<&Held>> = OrderedMap::new();
     for line in lines.of(log) {
-        by_device.entry(&line.device).or_default().push(line);
+        by_device.or_default(&line.device).push(line);
     }
     let noted = noted(records);
-    let through: BTreeMap<&str, u64> =
-        map_of(by_device.into_iter().filter_map(|(device, lines)| {
+    let through: OrderedMap<&str, u64> =
+        OrderedMap::from_iter(by_device.into_iter().filter_map(|(device, lines)| {
             let texts = noted.get(device).map_or(&[][..], Vec::as_slice);
             Some((device, held_through(texts, lines)?))
         }));
@@ -132,9 +132,9 @@ pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &Lines) -> Vec<&'
 ///
 /// By numbers alone, for a list of jobs; what rests on it asks [`not_held`].
 pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
-    let mut here: BTreeMap<&str, (u64, u64)> = BTreeMap::new();
+    let mut here: OrderedMap<&str, (u64, u64)> = OrderedMap::new();
     for run in runs {
-        let (last, count) = here.entry(&run.device).or_default();
+        let (last, count) = here.or_default(&run.device);
         *last = (*last).max(run.to);
         *count = count.saturating_add(run.count);
     }
@@ -142,7 +142,7 @@ pub fn is_named(log: &str, runs: &[Run], lines: &Lines) -> bool {
         let here = here.get(line.device.as_str());
         here.is_some_and(|(last, count)| line.through >= *last && line.count == *count)
     });
-    let named: BTreeSet<&str> = set_of(all.map(|line| line.device.as_str()));
+    let named: OrderedSet<&str> = OrderedSet::from_iter(all.map(|line| line.device.as_str()));
     !here.is_empty() && here.keys().all(|device| named.contains(device))
 }
 

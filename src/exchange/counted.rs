@@ -3,13 +3,11 @@
 //! Rows stand in the order of their names and are never ranked: few jobs say little. They are of
 //! vans and of causes, never of persons. Practice enters nothing.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::drawing::spans::Span;
 use crate::exchange::summary::Summary;
 use crate::exchange::tally::Counts;
 use crate::job::tally::Measure;
-use crate::sorted::{map_of, set_of};
+use crate::map::{OrderedMap, OrderedSet};
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::mean::{Mean, mean};
 use crate::trade::share::{Share, share};
@@ -67,13 +65,13 @@ impl Row<String> {
 }
 
 /// The letters of each van, by its phone, as its invoices have them.
-pub fn marks(jobs: &[Summary]) -> BTreeMap<String, String> {
+pub fn marks(jobs: &[Summary]) -> OrderedMap<String, String> {
     let given = real(jobs).filter_map(|job| {
         let number = job.invoices.first()?;
         let mark = number.trim_end_matches(|c: char| c.is_ascii_digit());
         (!mark.is_empty()).then(|| (job.tally.van.clone(), mark.to_owned()))
     });
-    map_of(given)
+    OrderedMap::from_iter(given)
 }
 
 /// The jobs that count.
@@ -104,11 +102,11 @@ fn counted(measure: Measure, job: &Summary) -> Counts {
 
 /// What is counted over all vans together, under an empty name, and then of each van.
 pub fn by_van(jobs: &[Summary], measure: Measure) -> Vec<Row<String>> {
-    let mut vans: BTreeMap<&str, Counts> = BTreeMap::new();
+    let mut vans: OrderedMap<&str, Counts> = OrderedMap::new();
     for job in real(jobs) {
         let (of, all) = counted(measure, job);
         for van in ["", job.tally.van.as_str()] {
-            let sum = vans.entry(van).or_default();
+            let sum = vans.or_default(van);
             sum.0 += of;
             sum.1 += all;
         }
@@ -139,7 +137,7 @@ pub fn causes(jobs: &[Summary]) -> Vec<Row<CameBackFor>> {
 
 /// A row for each word that was told, in the order of the set.
 fn each<W: Copy + Ord>(told: &[W], all: &[W]) -> Vec<Row<W>> {
-    let known: BTreeSet<&W> = set_of(told);
+    let known: OrderedSet<&W> = OrderedSet::from_iter(told);
     let rows = all.iter().filter(|word| known.contains(word));
     let count = |word: &W| told.iter().filter(|it| *it == word).count();
     rows.map(|word| Row::new(*word, (count(word), told.len())))
@@ -193,12 +191,12 @@ pub fn longest(rows: &[Minutes]) -> f64 {
 
 /// Minutes sold and minutes taken, by the kind of wheel end and the number of corners.
 pub fn minutes(jobs: &[Summary]) -> Vec<Minutes> {
-    let mut kinds: BTreeMap<(&str, usize), Vec<(f64, f64)>> = BTreeMap::new();
+    let mut kinds: OrderedMap<(&str, usize), Vec<(f64, f64)>> = OrderedMap::new();
     for job in real(jobs) {
         if let (Some(took), Some(sold)) = job.tally.minutes {
             let kind = (job.tally.kind.as_str(), job.tally.corners.len());
             let pair = (f64::from(took), f64::from(sold));
-            kinds.entry(kind).or_default().push(pair);
+            kinds.or_default(kind).push(pair);
         }
     }
     let one = |((kind, corners), pairs): ((&str, usize), Vec<(f64, f64)>)| {

@@ -1,19 +1,18 @@
 //! The file of one van's day: its jobs in order, and what the van must know beside them.
 
-use std::collections::BTreeSet;
-
 use crate::exchange::summary::Summary;
 use crate::job::book;
 use crate::job::flow::SHOP_LOG;
 use crate::letters::plain;
-use crate::sorted::{Sorted, set_of};
+use crate::map::OrderedSet;
+use crate::sorted::Sorted;
 
 /// The logs of a day file: the chosen jobs in the order of their slots, earlier visits of the same
 /// vehicles, the card book, the settings of the shop.
 ///
 /// `known` are the names of all logs beside jobs; practice and what is not here is left out.
 pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec<String> {
-    let chosen: BTreeSet<&str> = set_of(chosen.iter().map(String::as_str));
+    let chosen: OrderedSet<&str> = OrderedSet::from_iter(chosen.iter().map(String::as_str));
     let is_chosen = |job: &&Summary| chosen.contains(job.log.as_str());
     let real = || jobs.iter().filter(|job| !job.practice);
     let mut today: Vec<&Summary> = real().filter(is_chosen).collect();
@@ -31,14 +30,14 @@ pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec
 
 /// The vehicles of some jobs, each by its plate and by its VIN.
 pub struct Vehicles {
-    plates: BTreeSet<String>,
-    vins: BTreeSet<String>,
+    plates: OrderedSet<String>,
+    vins: OrderedSet<String>,
 }
 
 impl Vehicles {
     /// Those of these jobs.
     pub fn of<'a>(jobs: impl IntoIterator<Item = &'a Summary>) -> Self {
-        let (mut plates, mut vins) = (BTreeSet::new(), BTreeSet::new());
+        let (mut plates, mut vins) = (OrderedSet::new(), OrderedSet::new());
         for job in jobs {
             plates.insert(plain(&job.plate));
             vins.insert(plain(&job.vin));

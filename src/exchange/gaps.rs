@@ -1,11 +1,10 @@
 //! Running numbers: every device counts its entries, so that what is missing has a name.
 
-use std::collections::BTreeMap;
-
 use crate::exchange::json::form;
 use crate::job::entry::Entry;
 use crate::job::practice::OWN_COUNT;
-use crate::sorted::{Sorted, map_of};
+use crate::map::OrderedMap;
+use crate::sorted::Sorted;
 
 /// Running numbers of one device that follow on one another.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -93,16 +92,16 @@ pub fn gaps<'a>(runs: impl IntoIterator<Item = &'a Run>) -> Vec<Gap> {
 }
 
 /// Who held each device last.
-pub fn holders<'a>(runs: impl IntoIterator<Item = &'a Run>) -> BTreeMap<&'a str, &'a str> {
-    let mut last: BTreeMap<&str, &Run> = BTreeMap::new();
+pub fn holders<'a>(runs: impl IntoIterator<Item = &'a Run>) -> OrderedMap<&'a str, &'a str> {
+    let mut last: OrderedMap<&str, &Run> = OrderedMap::new();
     for run in runs {
-        let known = last.entry(&run.device).or_insert(run);
+        let known = last.or_make(&run.device, || run);
         if known.to < run.to {
             *known = run;
         }
     }
     let holder = |(device, run): (&'a str, &'a Run)| (device, run.by.as_str());
-    map_of(last.into_iter().map(holder))
+    OrderedMap::from_iter(last.into_iter().map(holder))
 }
 
 #[cfg(test)]

@@ -1,7 +1,5 @@
 //! Many files into one: the union of their entries, and what a shop must know about them.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::exchange::envelope::{KeptText, LogKind};
 use crate::exchange::erase::{Besides, Left, erased_with, left};
 pub use crate::exchange::gaps::Gap;
@@ -10,13 +8,14 @@ use crate::exchange::import::Incoming;
 use crate::exchange::merge::merge;
 use crate::exchange::wire::{WireError, decode};
 use crate::job::entry::{Entry, EntryId, LogId};
+use crate::map::{OrderedMap, OrderedSet};
 
 /// The logs of many files, of whatever names and in whatever order they came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Gathered {
-    logs: BTreeMap<(LogKind, LogId), BTreeSet<KeptText>>,
+    logs: OrderedMap<(LogKind, LogId), OrderedSet<KeptText>>,
     /// Entries that cannot be read; they are kept byte for byte all the same.
-    pub unreadable: BTreeMap<EntryId, WireError>,
+    pub unreadable: OrderedMap<EntryId, WireError>,
 }
 
 /// The union of one log.
@@ -36,7 +35,7 @@ impl Gathered {
     /// Takes in what a file holds.
     pub fn take(&mut self, incoming: &Incoming) {
         for log in &incoming.logs {
-            let here = self.logs.entry((log.kind, log.id.clone())).or_default();
+            let here = self.logs.or_default((log.kind, log.id.clone()));
             here.extend(log.records.iter().cloned());
             for (record, why) in &log.unreadable {
                 let id = EntryId(record.id.clone());

@@ -3,14 +3,13 @@
 //! Works on entries of every kind, unknown ones too, since it never looks into a body but for the
 //! mark of an erasing.
 
-use std::collections::BTreeMap;
-
 use crate::exchange::canonical::canonical_entry;
 use crate::exchange::envelope::{Gone, KeptText, entry_digest, gone};
 use crate::exchange::erase;
 use crate::exchange::wire::decode;
 use crate::job::entry::EntryId;
-use crate::sorted::{Sorted, map_of};
+use crate::map::OrderedMap;
+use crate::sorted::Sorted;
 
 /// What is to be done so that this phone has all that came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -30,11 +29,11 @@ pub struct Merge {
 ///
 /// Merging twice changes nothing more; the order of what came does not matter.
 pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
-    let here: BTreeMap<Key, &KeptText> =
-        map_of(existing.iter().map(|record| (key(record), record)));
-    let mut came: BTreeMap<Key, Vec<&KeptText>> = BTreeMap::new();
+    let here: OrderedMap<Key, &KeptText> =
+        OrderedMap::from_iter(existing.iter().map(|record| (key(record), record)));
+    let mut came: OrderedMap<Key, Vec<&KeptText>> = OrderedMap::new();
     for record in incoming {
-        came.entry(key(record)).or_default().push(record);
+        came.or_default(key(record)).push(record);
     }
     let mut merge = Merge::default();
     for (key, records) in came {

@@ -3,8 +3,6 @@
 //! It is read as an ordinary file of its logs. What cannot be read is set aside and named; settings
 //! and unfinished input belong to the phone that crashed and stay in the file.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::exchange::backup::Backup;
 use crate::exchange::belongs::belongs;
 use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
@@ -15,7 +13,8 @@ use crate::exchange::merge::merge;
 use crate::exchange::pieces::{InOneGo, Pieces, in_one_go};
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
-use crate::sorted::{Sorted, map_of, set_of};
+use crate::map::{OrderedMap, OrderedSet};
+use crate::sorted::Sorted;
 use crate::text::{self, Lang, Verified};
 
 /// The name of the format, in every rescue file.
@@ -170,7 +169,7 @@ struct Places {
 
 #[derive(Default)]
 struct Parts {
-    logs: BTreeMap<String, Places>,
+    logs: OrderedMap<String, Places>,
     rescue: Rescue,
 }
 
@@ -187,7 +186,7 @@ impl Parts {
         let Some(kept) = kept() else {
             return self.aside(None, key, RescueError::NotARecord, json.raw());
         };
-        let places = self.logs.entry(kept.log.clone()).or_default();
+        let places = self.logs.or_default(kept.log.clone());
         places.journal.push(Found { key, kept });
     }
 
@@ -229,7 +228,7 @@ impl Parts {
                 text,
             },
         });
-        let log = self.logs.entry(log.to_owned()).or_default();
+        let log = self.logs.or_default(log.to_owned());
         log.second.extend(found);
     }
 
@@ -245,7 +244,7 @@ impl Parts {
                 key: format!("backup {}", kept.id),
                 kept,
             });
-            let places = self.logs.entry(log.to_owned()).or_default();
+            let places = self.logs.or_default(log.to_owned());
             places.second.extend(found);
         }
     }
@@ -327,14 +326,19 @@ fn readable(
 
 /// The texts of both places by id; where they differ, the journal's stand and the other is set
 /// aside.
-fn union(rescue: &mut Rescue, journal: Vec<Found>, second: Vec<Found>) -> BTreeMap<String, String> {
+fn union(
+    rescue: &mut Rescue,
+    journal: Vec<Found>,
+    second: Vec<Found>,
+) -> OrderedMap<String, String> {
     let kept = |all: &[Found]| -> Vec<KeptText> { all.iter().map(|it| it.kept.clone()).collect() };
     let first = merge(&[], &kept(&journal));
     let then = merge(&first.add, &kept(&second));
     let edited = first.edited.into_iter().chain(then.edited);
-    let edited: BTreeSet<String> = set_of(edited.map(|id| id.0));
+    let edited: OrderedSet<String> = OrderedSet::from_iter(edited.map(|id| id.0));
     let whole = first.add.into_iter().chain(then.add).chain(then.replace);
-    let union: BTreeMap<String, String> = map_of(whole.map(|kept| (kept.id, kept.text)));
+    let union: OrderedMap<String, String> =
+        OrderedMap::from_iter(whole.map(|kept| (kept.id, kept.text)));
     for found in journal.into_iter().chain(second) {
         let id = &found.kept.id;
         if edited.contains(id) && union.get(id) != Some(&found.kept.text) {

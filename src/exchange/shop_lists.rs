@@ -3,11 +3,10 @@
 //! Made from the summaries alone, so that thousands of jobs are looked over at once. Practice
 //! enters nothing.
 
-use std::collections::BTreeMap;
-
 use crate::exchange::counted::CONFIDENCE;
 use crate::exchange::summary::{Fitted, Summary};
 use crate::job::entry::{DueKind, Ending};
+use crate::map::OrderedMap;
 use crate::sorted::Sorted;
 use crate::trade::share::{Share, share};
 
@@ -85,10 +84,10 @@ pub struct Lot {
 /// The interval of [`share`]; a lot stands out where its lower end lies above the upper end of
 /// all the others together (common practice, no source).
 pub fn lots(jobs: &[Summary]) -> Vec<Lot> {
-    let mut counts: BTreeMap<&Fitted, (usize, usize, usize)> = BTreeMap::new();
+    let mut counts: OrderedMap<&Fitted, (usize, usize, usize)> = OrderedMap::new();
     for job in jobs.iter().filter(|job| !job.practice) {
         for part in &job.parts {
-            let (fitted, asked, back) = counts.entry(part).or_default();
+            let (fitted, asked, back) = counts.or_default(part);
             *fitted += 1;
             *asked += usize::from(job.came_back.is_some());
             *back += usize::from(job.came_back == Some(true));
@@ -117,12 +116,6 @@ pub fn lots(jobs: &[Summary]) -> Vec<Lot> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::LogId;
     use crate::job::fold;

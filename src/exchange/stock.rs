@@ -2,13 +2,11 @@
 //!
 //! What was fitted later is told by the phone's running number, never by a clock.
 
-use std::collections::BTreeMap;
-
 use crate::exchange::summary::Summary;
 use crate::job::JobState;
 use crate::job::entry::{Entry, Event, Stock};
 use crate::letters::plain;
-use crate::sorted::map_of;
+use crate::map::OrderedMap;
 
 /// One part of one van.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -36,7 +34,7 @@ impl OnBoard {
 
 /// The stock of every van, by van and part; `kit` is the log of the vans' kits.
 pub fn on_board(kit: &JobState, jobs: &[Summary], today: &str) -> Vec<OnBoard> {
-    let mut rows: BTreeMap<(String, String), OnBoard> = BTreeMap::new();
+    let mut rows: OrderedMap<(String, String), OnBoard> = OrderedMap::new();
     for (entry, stock) in counted(kit) {
         let key = (entry.device.clone(), plain(&stock.number));
         let used = fitted(jobs, &key).filter(|job| job.tally.last.1 > entry.n);
@@ -56,16 +54,15 @@ pub fn on_board(kit: &JobState, jobs: &[Summary], today: &str) -> Vec<OnBoard> {
     for job in jobs.iter().filter(|job| is_today(job, today)) {
         for part in &job.parts {
             let van = job.tally.last.0.clone();
-            let row = rows
-                .entry((van.clone(), plain(&part.number)))
-                .or_insert_with(|| OnBoard {
-                    van,
-                    number: part.number.clone(),
-                    left: None,
-                    least: 0,
-                    today: 0,
-                    cores: 0,
-                });
+            let key = (van.clone(), plain(&part.number));
+            let row = rows.or_make(key, || OnBoard {
+                van,
+                number: part.number.clone(),
+                left: None,
+                least: 0,
+                today: 0,
+                cores: 0,
+            });
             row.today += 1;
         }
     }
@@ -90,7 +87,7 @@ fn counted(kit: &JobState) -> Vec<(&Entry, &Stock)> {
         }
         _ => None,
     });
-    map_of(counts).into_values().collect()
+    OrderedMap::from_iter(counts).into_values().collect()
 }
 
 /// Once for each time that a part was fitted by a van.

@@ -3,8 +3,6 @@
 //! The heads and the words are the stable codes of the files, so that a formula keeps working
 //! whatever language the app speaks; lengths are in millimetres, amounts in whole currency units.
 
-use std::collections::BTreeSet;
-
 use crate::exchange::canonical::canonical_entry;
 use crate::exchange::envelope::{KeptText, digest};
 use crate::exchange::erase::pseudonym;
@@ -13,6 +11,7 @@ use crate::job::entry::{DueKind, Event, LogId, Money, PersonField, Scope, Vehicl
 use crate::job::judge::{self, Measured};
 use crate::job::sets;
 use crate::job::{JobState, Key, fold};
+use crate::map::OrderedSet;
 use crate::report::stamp;
 use crate::trade::money::{minor_digits, plain};
 use crate::trade::vehicle::Corner;
@@ -94,7 +93,7 @@ fn when(sheet: &JobState, key: &Key) -> String {
 }
 
 fn who_and_what(job: &LogId, sheet: &JobState) -> [String; 5] {
-    let by: BTreeSet<&str> = sheet.counting().map(|entry| entry.by.as_str()).collect();
+    let by: OrderedSet<&str> = sheet.counting().map(|entry| entry.by.as_str()).collect();
     let by: Vec<&str> = by.into_iter().collect();
     let name = sheet.person(PersonField::Name).map(str::to_owned);
     let vehicle = |field| code(sheet.vehicle(field));

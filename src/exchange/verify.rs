@@ -9,8 +9,6 @@ mod history;
 mod numbers;
 mod rotors;
 
-use std::collections::BTreeMap;
-
 use serde_json::{Value, json};
 
 pub use finding::{Finding, Remark};
@@ -33,6 +31,7 @@ use crate::job::reason::RULES_VERSION;
 use crate::job::runout::runs;
 use crate::job::thickness::measurements;
 use crate::job::{JobState, Problem, fold, is_tangled};
+use crate::map::OrderedMap;
 use crate::text::Lang;
 use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 
@@ -77,17 +76,14 @@ pub fn verify(text: &str) -> Result<Vec<Checked>, ImportError> {
 /// Names what is missing from a rescue file and what cannot be read in it, each at its log; what
 /// has no log is named at one without an id.
 fn rescued(logs: &mut Vec<Checked>, rescue: Rescue) {
-    let mut findings: BTreeMap<String, Vec<Finding>> = BTreeMap::new();
+    let mut findings: OrderedMap<String, Vec<Finding>> = OrderedMap::new();
     if !rescue.problems.is_empty() {
         let missing = rescue.problems.into_iter().map(Finding::NotRescued);
         findings.insert(String::new(), missing.collect());
     }
     for aside in rescue.aside {
         let log = aside.log.clone().unwrap_or_default();
-        findings
-            .entry(log)
-            .or_default()
-            .push(Finding::SetAside(aside));
+        findings.or_default(log).push(Finding::SetAside(aside));
     }
     for log in logs.iter_mut() {
         log.findings

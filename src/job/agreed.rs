@@ -1,13 +1,11 @@
 //! What the customer was asked and answered: the inspection, the repair of each wheel end, and every
 //! further work, each with the price as it stood when it was asked.
 
-use std::collections::BTreeMap;
-
 use crate::job::entry::{Consent, Entry, EntryId, Event, Money, Price, Scope};
 use crate::job::key::Key;
 use crate::job::mishap::Mishap;
 use crate::job::sheet::JobState;
-use crate::sorted::map_of;
+use crate::map::OrderedMap;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::StepKey;
 
@@ -43,8 +41,8 @@ pub fn answered(sheet: &JobState) -> Vec<Answered<'_>> {
 }
 
 /// By entry, what goes with each answer about further work.
-pub fn extras(sheet: &JobState) -> BTreeMap<&EntryId, Extra<'_>> {
-    let mut all = BTreeMap::new();
+pub fn extras(sheet: &JobState) -> OrderedMap<&EntryId, Extra<'_>> {
+    let mut all = OrderedMap::new();
     let mut walk = Walk::new(sheet);
     for entry in sheet.counting() {
         walk.step(entry);
@@ -84,16 +82,16 @@ type Slot<'a> = (Scope, Option<Corner>, Option<StepKey>, Option<&'a EntryId>);
 
 struct Walk<'a> {
     price: Option<&'a Price>,
-    reasons: BTreeMap<StepKey, (&'a EntryId, &'a Mishap)>,
+    reasons: OrderedMap<StepKey, (&'a EntryId, &'a Mishap)>,
     /// The answers that no later one had seen, and whether it is the one that holds.
-    last: BTreeMap<&'a EntryId, bool>,
+    last: OrderedMap<&'a EntryId, bool>,
     /// By the place at which they were given.
-    standing: BTreeMap<usize, Answered<'a>>,
-    places: BTreeMap<Slot<'a>, usize>,
+    standing: OrderedMap<usize, Answered<'a>>,
+    places: OrderedMap<Slot<'a>, usize>,
     next: usize,
     /// What was said yes to, by currency, and the currency of each answer that counts.
-    sums: BTreeMap<&'a str, i128>,
-    currencies: BTreeMap<usize, &'a str>,
+    sums: OrderedMap<&'a str, i128>,
+    currencies: OrderedMap<usize, &'a str>,
 }
 
 impl<'a> Walk<'a> {
@@ -107,13 +105,13 @@ impl<'a> Walk<'a> {
         });
         Self {
             price: None,
-            reasons: BTreeMap::new(),
-            last: map_of(stated),
-            standing: BTreeMap::new(),
-            places: BTreeMap::new(),
+            reasons: OrderedMap::new(),
+            last: OrderedMap::from_iter(stated),
+            standing: OrderedMap::new(),
+            places: OrderedMap::new(),
             next: 0,
-            sums: BTreeMap::new(),
-            currencies: BTreeMap::new(),
+            sums: OrderedMap::new(),
+            currencies: OrderedMap::new(),
         }
     }
 
@@ -151,7 +149,7 @@ impl<'a> Walk<'a> {
             self.take_out(before);
         }
         if let Some(amount) = counted(consent) {
-            *self.sums.entry(&amount.currency).or_default() += i128::from(amount.minor);
+            *self.sums.or_default(amount.currency.as_str()) += i128::from(amount.minor);
             self.currencies.insert(place, &amount.currency);
         }
         let answered = Answered {
@@ -167,13 +165,13 @@ impl<'a> Walk<'a> {
         self.currencies.remove(&place);
         let gone = self.standing.remove(&place);
         if let Some(amount) = gone.and_then(|it| counted(it.consent)) {
-            *self.sums.entry(&amount.currency).or_default() -= i128::from(amount.minor);
+            *self.sums.or_default(amount.currency.as_str()) -= i128::from(amount.minor);
         }
     }
 
     /// The sum of every yes to a repair or to further work, in the currency of the first.
     fn total(&self) -> Option<Money> {
-        let (_, currency) = self.currencies.first_key_value()?;
+        let (_, currency) = self.currencies.iter().next()?;
         let sum = self.sums.get(currency).copied().unwrap_or(0);
         let minor = i64::try_from(sum).unwrap_or(i64::MAX);
         Some(Money {

@@ -1,7 +1,5 @@
 //! By what an angle after the torque is read: the angle gauge of the van, or counted swings.
 
-use std::collections::BTreeMap;
-
 use chrono::NaiveDate;
 
 use crate::job::entry::{EntryId, Event, KitItem};
@@ -9,6 +7,7 @@ use crate::job::key::Key;
 use crate::job::ready::cards;
 use crate::job::ready::missing;
 use crate::job::sheet::JobState;
+use crate::map::OrderedMap;
 use crate::trade::fastening::{CardItem, Stage};
 use crate::trade::wheel_end::StepKey;
 use crate::units::TypedAngle;
@@ -68,9 +67,9 @@ pub fn told(sheet: &JobState, step: StepKey, swings: u8) -> Option<Event> {
 
 /// By entry, by what the angle was read that it brought a fastener to; without those for which that
 /// was not noted.
-pub fn angles(sheet: &JobState) -> BTreeMap<&EntryId, AngleBy> {
-    let mut told: BTreeMap<StepKey, AngleBy> = BTreeMap::new();
-    let mut all = BTreeMap::new();
+pub fn angles(sheet: &JobState) -> OrderedMap<&EntryId, AngleBy> {
+    let mut told: OrderedMap<StepKey, AngleBy> = OrderedMap::new();
+    let mut all = OrderedMap::new();
     for entry in sheet.counting() {
         match &entry.what {
             Event::Angled(step, by) => {

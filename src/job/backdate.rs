@@ -1,9 +1,7 @@
 //! What was done a while ago and is noted now, because the hands were not free.
 
-use std::collections::BTreeMap;
-
 use crate::job::entry::{Entry, EntryId};
-use crate::sorted::map_of;
+use crate::map::OrderedMap;
 use crate::words;
 
 words! {
@@ -45,7 +43,8 @@ const APART_MS: i64 = 120_000;
 
 /// Whether one phone noted something before what it had seen of another phone, by their clocks.
 pub fn clocks_disagree(entries: &[Entry]) -> bool {
-    let by_id: BTreeMap<&EntryId, &Entry> = map_of(entries.iter().map(|entry| (&entry.id, entry)));
+    let by_id: OrderedMap<&EntryId, &Entry> =
+        OrderedMap::from_iter(entries.iter().map(|entry| (&entry.id, entry)));
     entries.iter().any(|entry| {
         let seen = entry.after.iter().filter_map(|id| by_id.get(id));
         let mut others = seen.filter(|seen| seen.device != entry.device);

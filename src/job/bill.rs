@@ -60,12 +60,6 @@ pub fn above_what_was_agreed(sheet: &JobState) -> Option<Money> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::{Consent, Event, How, Scope};
 

@@ -199,12 +199,6 @@ pub fn angle_of(card: &SpecCard) -> Option<&TypedAngle> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[test]

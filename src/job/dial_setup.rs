@@ -43,12 +43,6 @@ pub const fn recorded(corner: Corner, set: SetName, way: Way) -> Event {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::Reply;
     use crate::job::entry::{Reading, Side};

@@ -36,12 +36,6 @@ pub fn eased(here: &JobState, with: &JobState) -> Option<Eased> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::{Ended, Ending, Event, Moved};
     use crate::job::told::sheet;

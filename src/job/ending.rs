@@ -9,6 +9,7 @@ use crate::job::proof::is_blocked;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::{kind, was_loosened};
 use crate::trade::answer::Answer;
+use crate::trade::day::day_of;
 use crate::trade::fastening::{RetorqueRule, retorque_due};
 use crate::trade::play::{Decision, recheck_by};
 use crate::trade::vehicle::Corner;
@@ -163,7 +164,7 @@ pub fn retorque_by(
         first_day: published.first_day.min(shop.days),
         last_day: shop.days,
     });
-    let due = retorque_due(today.parse().ok()?, odometer.as_ref(), rule);
+    let due = retorque_due(day_of(today)?, odometer.as_ref(), rule);
     // The published figures are whole in their own unit, and a shop's are told to the whole one.
     let after = rule.after.in_unit(unit).round() as i64;
     Some(Due {
@@ -178,7 +179,7 @@ pub fn retorque_by(
 pub fn recheck(today: &str) -> Option<Due> {
     Some(Due {
         kind: DueKind::Recheck,
-        date: recheck_by(today.parse().ok()?).to_string(),
+        date: recheck_by(day_of(today)?).to_string(),
         distance: None,
     })
 }

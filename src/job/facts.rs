@@ -176,12 +176,6 @@ impl Facts {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::fold;
     use crate::trade::vehicle::read_booking;

@@ -48,7 +48,6 @@ pub fn held(sheet: &JobState, not_by: &str) -> Vec<Held> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(clippy::unwrap_used)]
     use super::*;
     use crate::job::entry::{EntryId, LogId, Timestamp};
     use crate::job::fold;

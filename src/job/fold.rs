@@ -1,7 +1,6 @@
 //! From entries to the sheet. Total and order-free: it never refuses an entry, and the same set
 //! in any order, any number of times, gives the same sheet.
 
-use std::collections::{BTreeMap, BTreeSet};
 use std::hash::{DefaultHasher, Hash, Hasher};
 
 use crate::job::entry::{Entry, EntryId, Event};
@@ -10,12 +9,13 @@ use crate::job::line::Latest;
 use crate::job::order::{Ordered, order};
 use crate::job::problem::Problem;
 use crate::job::sheet::JobState;
-use crate::sorted::{Sorted, map_of, set_of};
+use crate::map::{OrderedMap, OrderedSet};
+use crate::sorted::Sorted;
 use crate::trade::wheel_end::{ItemState, StepKey};
 
 /// Folds entries of one log into its sheet.
 pub fn fold(entries: impl IntoIterator<Item = Entry>) -> JobState {
-    let mut problems = BTreeSet::new();
+    let mut problems = OrderedSet::new();
     let by_id = unique(entries, &mut problems);
     let ordered = order(by_id);
     problems.extend(ordered.missing.iter().cloned().map(Problem::Missing));
@@ -47,13 +47,13 @@ pub fn fold(entries: impl IntoIterator<Item = Entry>) -> JobState {
 /// others with one id the choice does not depend on the order in which they came, and it is said.
 fn unique(
     entries: impl IntoIterator<Item = Entry>,
-    problems: &mut BTreeSet<Problem>,
-) -> BTreeMap<EntryId, Entry> {
-    let mut versions: BTreeMap<EntryId, Vec<Entry>> = BTreeMap::new();
+    problems: &mut OrderedSet<Problem>,
+) -> OrderedMap<EntryId, Entry> {
+    let mut versions: OrderedMap<EntryId, Vec<Entry>> = OrderedMap::new();
     for entry in entries {
-        versions.entry(entry.id.clone()).or_default().push(entry);
+        versions.or_default(entry.id.clone()).push(entry);
     }
-    let mut by_id = BTreeMap::new();
+    let mut by_id = OrderedMap::new();
     for (id, mut versions) in versions {
         if versions.len() > 1 {
             versions = in_order(versions);
@@ -95,8 +95,8 @@ fn digest(entry: &Entry) -> u64 {
 /// An entry counts if no strike that counts hits it; a strike may hit only what it had seen, and
 /// never a number that was given: a credit note takes that back.
 fn effective(ordered: &Ordered) -> Vec<bool> {
-    let place: BTreeMap<&EntryId, usize> =
-        map_of(ordered.entries.iter().enumerate().map(|(i, e)| (&e.id, i)));
+    let place: OrderedMap<&EntryId, usize> =
+        OrderedMap::from_iter(ordered.entries.iter().enumerate().map(|(i, e)| (&e.id, i)));
     let mut counts = vec![true; ordered.entries.len()];
     for (here, entry) in ordered.entries.iter().enumerate().rev() {
         let Event::Strike(hits) = &entry.what else {
@@ -118,14 +118,14 @@ fn effective(ordered: &Ordered) -> Vec<bool> {
 }
 
 /// For each fact, the statements that no later one had seen, in order.
-fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>> {
-    let mut registers: BTreeMap<Key, Latest> = BTreeMap::new();
+fn registers(ordered: &Ordered, effective: &[bool]) -> OrderedMap<Key, Vec<usize>> {
+    let mut registers: OrderedMap<Key, Latest> = OrderedMap::new();
     for (here, entry) in ordered.entries.iter().enumerate() {
         if !effective.get(here).copied().unwrap_or(false) {
             continue;
         }
         for key in keys(&entry.what) {
-            let latest = registers.entry(key).or_default();
+            let latest = registers.or_default(key);
             latest.state(&ordered.seen, here);
         }
     }
@@ -135,9 +135,9 @@ fn registers(ordered: &Ordered, effective: &[bool]) -> BTreeMap<Key, Vec<usize>>
 
 /// What was turned counts only if it had seen every pass that stands: a tap noted beside the
 /// beginning of a pass belongs to the pass before, whatever the clocks say.
-fn begin_again(ordered: &Ordered, registers: &mut BTreeMap<Key, Vec<usize>>) {
-    let passes: BTreeMap<StepKey, Vec<usize>> =
-        map_of(registers.iter().filter_map(|(key, places)| match key {
+fn begin_again(ordered: &Ordered, registers: &mut OrderedMap<Key, Vec<usize>>) {
+    let passes: OrderedMap<StepKey, Vec<usize>> =
+        OrderedMap::from_iter(registers.iter().filter_map(|(key, places)| match key {
             Key::Pass(step) => Some((*step, places.clone())),
             _ => None,
         }));
@@ -174,7 +174,8 @@ fn is_same(key: &Key, a: &Event, b: &Event) -> bool {
 }
 
 fn heads(ordered: &Ordered) -> Vec<EntryId> {
-    let named: BTreeSet<&EntryId> = set_of(ordered.entries.iter().flat_map(|e| &e.after));
+    let named: OrderedSet<&EntryId> =
+        OrderedSet::from_iter(ordered.entries.iter().flat_map(|e| &e.after));
     ordered
         .entries
         .iter()

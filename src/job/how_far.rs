@@ -33,7 +33,6 @@ pub fn how_far(steps: &[StepSpec], at: StepKey) -> Option<HowFar> {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
     use crate::trade::vehicle::Corner;

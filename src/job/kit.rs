@@ -5,6 +5,7 @@ use chrono::NaiveDate;
 use crate::job::entry::{Carried, Event, Stock};
 use crate::job::practice::is_practice;
 use crate::job::sheet::JobState;
+use crate::trade::day::day_of;
 use crate::trade::fastening::calibration::{CheckDue, check_due};
 use crate::trade::fastening::{Upkeep, UsableShare, Wrench};
 use crate::trade::play::dial::DialError;
@@ -208,11 +209,11 @@ pub fn typed_upkeep(
 ) -> Result<Upkeep, KitError> {
     let given = |text: &str| (!text.trim().is_empty()).then(|| text.trim().to_owned());
     let graduation = given(graduation).map(|text| Typed::parse(&text, unit));
-    let checked = given(checked).map(|text| text.parse::<NaiveDate>());
+    let checked = given(checked).map(|text| day_of(&text).ok_or(KitError::Day));
     let clicks = given(clicks).map(|text| text.parse::<u32>());
     Ok(Upkeep {
         graduation: graduation.transpose().map_err(KitError::Number)?,
-        checked: checked.transpose().map_err(|_| KitError::Day)?,
+        checked: checked.transpose()?,
         clicks: clicks
             .transpose()
             .map_err(|_| KitError::Number(DecimalError::NoDigit))?

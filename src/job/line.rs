@@ -4,9 +4,9 @@
 //! A phone that writes alone adds nothing to what it had seen of others, and its entries share it.
 //! Only where lines meet or part is that put together again.
 
+use crate::map::OrderedMap;
 use crate::sorted::Sorted;
 use std::cmp::Reverse;
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
 /// How far other lines were seen: by line, the last place in it.
@@ -31,7 +31,7 @@ impl Seen {
         most: usize,
     ) -> Option<Self> {
         let mut seen = Self::default();
-        let mut last_of: BTreeMap<&str, usize> = BTreeMap::new();
+        let mut last_of: OrderedMap<&str, usize> = OrderedMap::new();
         let (mut lines, mut steps) = (0, 0_usize);
         for (here, (device, parents)) in entries.enumerate() {
             let last = last_of.insert(device, here);
@@ -108,7 +108,7 @@ impl Seen {
 
 /// The statements of one fact that no later one had seen: of each line the last at most.
 #[derive(Default)]
-pub(super) struct Latest(BTreeMap<usize, usize>);
+pub(super) struct Latest(OrderedMap<usize, usize>);
 
 impl Latest {
     /// Adds a later statement; those that it had seen stand no more.

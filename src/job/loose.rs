@@ -1,8 +1,6 @@
 //! The loose list as a second technician reads it: every item that was touched, how far it is,
 //! who had it last, when and with which wrench.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::job::angled::{AngleBy, angles};
 use crate::job::entry::{Entry, EntryId, Event, Moved};
 use crate::job::key::Key;
@@ -10,7 +8,8 @@ use crate::job::mishap::Mishap;
 use crate::job::progress::status;
 use crate::job::sheet::JobState;
 use crate::job::turn::{Turning, told_in_wrench};
-use crate::sorted::{Sorted, set_of};
+use crate::map::{OrderedMap, OrderedSet};
+use crate::sorted::Sorted;
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::wrench::pick;
 use crate::trade::wheel_end::{Form, Item, ItemState, StepKey, StepSpec};
@@ -40,14 +39,14 @@ type Used = (String, Typed<TorqueUnit>);
 
 /// By entry and item, the wrench with which an item got its last torque in the pass that the entry
 /// belongs to: its own, or that of the torque before an angle, which no wrench clicks at.
-pub type Wrenches<'a> = BTreeMap<(&'a EntryId, Item), &'a Used>;
+pub type Wrenches<'a> = OrderedMap<(&'a EntryId, Item), &'a Used>;
 
 /// The wrenches of all that was moved.
 pub fn wrenches(sheet: &JobState) -> Wrenches<'_> {
     let mut all = Wrenches::new();
-    let mut passes: BTreeMap<StepKey, usize> = BTreeMap::new();
-    let mut taken_off: BTreeMap<Item, usize> = BTreeMap::new();
-    let mut used: BTreeMap<(StepKey, Item), (usize, &Used)> = BTreeMap::new();
+    let mut passes: OrderedMap<StepKey, usize> = OrderedMap::new();
+    let mut taken_off: OrderedMap<Item, usize> = OrderedMap::new();
+    let mut used: OrderedMap<(StepKey, Item), (usize, &Used)> = OrderedMap::new();
     for (place, entry) in sheet.counting_places() {
         match &entry.what {
             Event::Pass(step) => {
@@ -77,7 +76,7 @@ pub fn wrenches(sheet: &JobState) -> Wrenches<'_> {
 
 /// Every item that was touched; what is loose stands first.
 pub fn rows<'a>(sheet: &'a JobState, steps: &[StepSpec]) -> Vec<Row<'a>> {
-    let items: BTreeSet<Item> = set_of(sheet.keys().filter_map(|key| match key {
+    let items: OrderedSet<Item> = OrderedSet::from_iter(sheet.keys().filter_map(|key| match key {
         Key::Item(item) | Key::Mishap(item) => Some(*item),
         _ => None,
     }));
@@ -135,12 +134,6 @@ pub fn wrench_for(sheet: &JobState, torque: &TypedTorque) -> Option<(String, Typ
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::manual_item::{Also, named, next_place};
     use crate::job::told::sheet;

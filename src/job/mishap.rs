@@ -1,12 +1,11 @@
 //! What went wrong with a fastener: recorded with part, time and a further yes, and closed when
 //! it is mended. Until then the fastener counts as off, whatever was tapped.
 
-use std::collections::BTreeMap;
-
 use crate::job::entry::{Consent, Event, Moved, Reply, Scope};
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::group_items;
+use crate::map::OrderedMap;
 use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
 use crate::trade::vehicle::Corner;
@@ -141,7 +140,7 @@ pub fn mended(spec: &StepSpec, item: Item) -> Vec<Event> {
 /// it can have happened to and the step at which: the last that has hands on the fastener.
 pub fn possible(sheet: &JobState, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
     let kinds = MishapKind::ALL.iter().copied().map(|kind| {
-        let mut at = BTreeMap::new();
+        let mut at = OrderedMap::new();
         for (item, to, step) in told.iter().flat_map(|spec| handled(sheet, spec)) {
             if can_happen(kind, item.group, to) {
                 at.insert(item, step);

@@ -2,11 +2,12 @@
 
 use std::borrow::Borrow;
 use std::cmp::Reverse;
-use std::collections::{BTreeMap, BinaryHeap};
+use std::collections::BinaryHeap;
 
 use crate::job::entry::{Entry, EntryId};
 use crate::job::line::Seen;
-use crate::sorted::{Sorted, map_of};
+use crate::map::OrderedMap;
+use crate::sorted::Sorted;
 
 /// Entries in an order in which each comes after all that it saw; ties by id.
 pub(super) struct Ordered {
@@ -21,7 +22,7 @@ pub(super) struct Ordered {
 }
 
 /// Puts entries in order. Ids must differ; an entry of a circle comes last, by id.
-pub(super) fn order(by_id: BTreeMap<EntryId, Entry>) -> Ordered {
+pub(super) fn order(by_id: OrderedMap<EntryId, Entry>) -> Ordered {
     let entries: Vec<Entry> = by_id.into_values().collect();
     let links = Links::of(&entries);
     let (ranks, waiting) = links.topological();
@@ -66,7 +67,7 @@ struct Links {
 impl Links {
     /// The links of entries that are sorted by id.
     fn of<E: Borrow<Entry>>(entries: &[E]) -> Self {
-        let ranks: BTreeMap<&EntryId, usize> = map_of(
+        let ranks: OrderedMap<&EntryId, usize> = OrderedMap::from_iter(
             (0..)
                 .zip(entries)
                 .map(|(rank, entry)| (&entry.borrow().id, rank)),

@@ -75,12 +75,6 @@ pub fn ready_cards(sheet: &JobState) -> Vec<ReadyCard> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::fold;
 

@@ -218,12 +218,6 @@ fn subjects(rule: Rule) -> Vec<&'static str> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::{Event, Reply};
     use crate::job::evidence::decided;

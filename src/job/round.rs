@@ -230,12 +230,6 @@ pub fn kept(sheet: &JobState, place: Place, typing: Typing<'_>) -> Option<Vec<Ev
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     use crate::job::told::sheet;

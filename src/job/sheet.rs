@@ -1,14 +1,12 @@
 //! The state of a job, derived from its entries; nothing here can be changed but by an entry.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::job::entry::{
     Carried, Consent, Decided, Due, DueKind, Entry, EntryId, Event, Opened, Part, PersonField,
     Photo, Price, Reading, Reply, Side, Signed, Slip, VehicleField,
 };
 use crate::job::key::{Key, is_no_less_careful};
 use crate::job::problem::Problem;
-use crate::sorted::set_of;
+use crate::map::{OrderedMap, OrderedSet};
 use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemState, SetName, StepKey};
@@ -26,25 +24,25 @@ mod proved;
 pub struct JobState {
     entries: Vec<Entry>,
     effective: Vec<bool>,
-    registers: BTreeMap<Key, Vec<usize>>,
+    registers: OrderedMap<Key, Vec<usize>>,
     heads: Vec<EntryId>,
     problems: Vec<Problem>,
     /// The places of what counts and was named by hand, by item.
-    named: BTreeMap<Item, Vec<usize>>,
+    named: OrderedMap<Item, Vec<usize>>,
 }
 
 impl JobState {
     pub(super) fn new(
         entries: Vec<Entry>,
         effective: Vec<bool>,
-        registers: BTreeMap<Key, Vec<usize>>,
+        registers: OrderedMap<Key, Vec<usize>>,
         heads: Vec<EntryId>,
         problems: Vec<Problem>,
     ) -> Self {
-        let mut named: BTreeMap<Item, Vec<usize>> = BTreeMap::new();
+        let mut named: OrderedMap<Item, Vec<usize>> = OrderedMap::new();
         for (place, (entry, counts)) in entries.iter().zip(&effective).enumerate() {
             if let (Event::Also(also), true) = (&entry.what, *counts) {
-                named.entry(also.item).or_default().push(place);
+                named.or_default(also.item).push(place);
             }
         }
         Self {
@@ -239,7 +237,7 @@ impl JobState {
 
     /// Everything that is off or loosened and not yet back, in the order of the corners.
     pub fn loose(&self) -> Vec<(Item, ItemState)> {
-        let items: BTreeSet<Item> = set_of(
+        let items: OrderedSet<Item> = OrderedSet::from_iter(
             self.keys()
                 .filter_map(|key| match key {
                     Key::Item(item) | Key::Mishap(item) => Some(*item),

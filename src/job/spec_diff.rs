@@ -56,12 +56,6 @@ impl BookNews {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::book::resourced;
     use crate::job::entry::Event;

@@ -3,13 +3,12 @@
 //! Pure facts of one sheet; over many jobs they are put together in `exchange`. Nothing here asks
 //! who did it.
 
-use std::collections::BTreeMap;
-
 use crate::job::entry::{Ending, Entry, Event, Reply};
 use crate::job::key::Key;
 use crate::job::progress::{Status, status};
 use crate::job::proof::after;
 use crate::job::sheet::JobState;
+use crate::map::OrderedMap;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::money::{Line, LineKind};
@@ -190,7 +189,7 @@ pub fn noted_later(sheet: &JobState) -> Part {
 
 /// Of the wheels whose nuts were turned one by one, those that took less than four seconds.
 pub fn quick_nuts(sheet: &JobState) -> Part {
-    let mut clicks: BTreeMap<(StepKey, &str), Vec<(u8, i64)>> = BTreeMap::new();
+    let mut clicks: OrderedMap<(StepKey, &str), Vec<(u8, i64)>> = OrderedMap::new();
     for entry in sheet.counting() {
         let Event::Moved(moved) = &entry.what else {
             continue;
@@ -198,9 +197,7 @@ pub fn quick_nuts(sheet: &JobState) -> Part {
         if moved.step.step != Step::TurnLugNuts || moved.to != ItemState::Done {
             continue;
         }
-        let wheel = clicks
-            .entry((moved.step, entry.device.as_str()))
-            .or_default();
+        let wheel = clicks.or_default((moved.step, entry.device.as_str()));
         for item in &moved.items {
             // The last click of a nut counts: a pass may have begun again.
             wheel.retain(|(number, _)| *number != item.number);
@@ -241,13 +238,13 @@ const fn is_behind_a_hold(key: StepKey) -> bool {
 }
 
 /// How often each wrench clicked, by its name.
-pub fn clicks(sheet: &JobState) -> BTreeMap<&str, u32> {
-    let mut all: BTreeMap<&str, u32> = BTreeMap::new();
+pub fn clicks(sheet: &JobState) -> OrderedMap<&str, u32> {
+    let mut all: OrderedMap<&str, u32> = OrderedMap::new();
     for entry in sheet.counting() {
         if let Event::Moved(moved) = &entry.what
             && let Some((name, _)) = &moved.wrench
         {
-            let count = all.entry(name).or_default();
+            let count = all.or_default(name);
             *count = count.saturating_add(1);
         }
     }

@@ -86,12 +86,6 @@ pub fn crept_typed(dial: &Dial, text: &str) -> Result<Decimal, DriftError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::job::entry::Event;
     use crate::job::told::sheet;

@@ -241,12 +241,6 @@ fn sound(card: SpecCard) -> Result<SpecCard, CardInputError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::fastening::card::tests::source;
     use crate::units::Decimal;

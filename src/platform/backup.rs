@@ -3,8 +3,8 @@
 //! A line is answered for when it was flushed: measured, that survives a kill and a power cut; in
 //! the very first run of the app on a phone a power cut can still take the whole file.
 
+use crate::map::OrderedMap;
 use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
 use std::pin::Pin;
 use std::rc::Rc;
 
@@ -43,7 +43,7 @@ struct Inner {
 
 /// Who waits for which answer.
 #[derive(Debug, Default)]
-struct Waiting(RefCell<BTreeMap<u32, Function>>);
+struct Waiting(RefCell<OrderedMap<u32, Function>>);
 
 impl Waiting {
     fn answer(&self, id: u32, with: &JsValue) {

@@ -3,7 +3,7 @@
 //! Records are only ever added. The two exceptions are [`Journal::delete_log`] for practice jobs
 //! and [`Journal::replace_body`] for erasing a person.
 
-use std::collections::BTreeSet;
+use crate::map::OrderedSet;
 use std::rc::Rc;
 
 use js_sys::{Array, JSON};
@@ -14,7 +14,6 @@ use super::event::Listener;
 use super::js;
 use super::record::{Record, StoreError};
 use super::transaction::{answer, completed, finished, object_store, problem, reading, strict};
-use crate::sorted::set_of;
 
 mod beside;
 mod drafts;
@@ -105,7 +104,7 @@ impl Journal {
     ///
     /// # Errors
     /// Whatever the browser refuses with.
-    pub async fn ids(&self, logs: &[String]) -> Result<Vec<BTreeSet<String>>, StoreError> {
+    pub async fn ids(&self, logs: &[String]) -> Result<Vec<OrderedSet<String>>, StoreError> {
         if logs.is_empty() {
             return Ok(Vec::new());
         }
@@ -122,7 +121,9 @@ impl Journal {
         let id = |key: JsValue| Array::from(&key).get(1).as_string();
         let ids = |request: &IdbRequest| {
             let keys = request.result().map_err(|error| problem(&error))?;
-            Ok(set_of(Array::from(&keys).iter().filter_map(id)))
+            Ok(OrderedSet::from_iter(
+                Array::from(&keys).iter().filter_map(id),
+            ))
         };
         asked.iter().map(ids).collect()
     }

@@ -2,16 +2,16 @@
 //!
 //! No tap may read as kept while this is all there is.
 
+use crate::map::OrderedMap;
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
 use super::record::{Photo, Record, StoreError};
 
 /// Records and photos in memory.
 #[derive(Debug, Default)]
 pub struct Memory {
-    records: RefCell<BTreeMap<(String, String), String>>,
-    photos: RefCell<BTreeMap<String, Photo>>,
+    records: RefCell<OrderedMap<(String, String), String>>,
+    photos: RefCell<OrderedMap<String, Photo>>,
 }
 
 impl Memory {
@@ -26,7 +26,7 @@ impl Memory {
     /// [`StoreError::Differs`] if a record is there with another text.
     pub fn add(&self, records: &[Record]) -> Result<(), StoreError> {
         let mut kept = self.records.borrow_mut();
-        let mut added = BTreeMap::new();
+        let mut added = OrderedMap::new();
         for record in records {
             let key = (record.log.clone(), record.id.clone());
             let there = kept.get(&key).or_else(|| added.get(&key));
@@ -38,7 +38,7 @@ impl Memory {
             }
             added.insert(key, record.text.clone());
         }
-        kept.append(&mut added);
+        kept.extend(added);
         Ok(())
     }
 
@@ -108,12 +108,6 @@ impl Memory {
 }
 
 #[cfg(test)]
-#[allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
 mod tests {
     use super::*;
 

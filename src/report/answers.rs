@@ -1,14 +1,12 @@
 //! Every answer of every phase with its time, and what was not done with its reason.
 
-use std::collections::BTreeSet;
-
 use super::block::Block;
 use super::entry_line::reply;
 use super::time::when;
 use super::{ReportContext, standing};
 use crate::job::entry::{Entry, Event, Reply};
 use crate::job::{Key, Status, status};
-use crate::sorted::set_of;
+use crate::map::OrderedSet;
 use crate::text::{self, ReportWord, Say};
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{Form, Phase, StepKey, StepSpec};
@@ -72,8 +70,8 @@ fn rows(told: &ReportContext, entry: &Entry) -> Vec<Vec<String>> {
 
 /// Answered steps that the procedure no longer has, each once.
 fn left_over(told: &ReportContext) -> Vec<StepKey> {
-    let asked: BTreeSet<StepKey> = set_of(told.steps.iter().map(|spec| spec.key));
-    let mut known = BTreeSet::new();
+    let asked: OrderedSet<StepKey> = OrderedSet::from_iter(told.steps.iter().map(|spec| spec.key));
+    let mut known = OrderedSet::new();
     let mut keys: Vec<StepKey> = Vec::new();
     for entry in told.sheet.counting() {
         if let Event::Answered(key, _) = &entry.what

@@ -1,7 +1,5 @@
 //! The rest of page one: what was declined, what is left to do, what it costs, what to mind.
 
-use std::collections::BTreeSet;
-
 use super::bill::bill;
 use super::block::Block;
 use super::money::money;
@@ -18,7 +16,8 @@ use crate::job::entry::{
 };
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::proof::after;
-use crate::sorted::{Sorted, set_of};
+use crate::map::OrderedSet;
+use crate::sorted::Sorted;
 use crate::text::{self, Asking, Customer, Lang, ReportWord};
 use crate::trade::play::{After, Conformity, Test};
 use crate::trade::vehicle::Corner;
@@ -68,12 +67,12 @@ pub(super) fn declined(told: &ReportContext) -> Vec<Block> {
 }
 
 /// The steps at which it was noted that the customer would not sign.
-pub(super) fn unsigned(sheet: &JobState) -> BTreeSet<StepKey> {
+pub(super) fn unsigned(sheet: &JobState) -> OrderedSet<StepKey> {
     let steps = sheet.counting().filter_map(|entry| match &entry.what {
         Event::Remark(step, Remark::RefusedToSign) => Some(*step),
         _ => None,
     });
-    set_of(steps)
+    OrderedSet::from_iter(steps)
 }
 
 fn declined_line(told: &ReportContext, consent: &Consent, date: &str) -> String {

@@ -1,7 +1,5 @@
 //! Each fastener with its card, the wrench and the time, and everything else that moved.
 
-use std::collections::BTreeMap;
-
 use super::ReportContext;
 use super::block::Block;
 use super::cards::card_value;
@@ -13,6 +11,7 @@ use crate::job::kit;
 use crate::job::loose::{Wrenches, wrenches};
 use crate::job::manual_item::named;
 use crate::job::turn::card_item;
+use crate::map::OrderedMap;
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{Item, ItemKind, ItemState};
@@ -21,7 +20,7 @@ use crate::units::{TorqueUnit, Typed};
 /// With what everything was turned.
 struct Used<'a> {
     wrenches: Wrenches<'a>,
-    angles: BTreeMap<&'a EntryId, AngleBy>,
+    angles: OrderedMap<&'a EntryId, AngleBy>,
 }
 
 /// The fasteners brought to their card, then the loose list as it ran and as it stands.

@@ -57,13 +57,12 @@ pub use time::{stamp, when};
 pub use undone::undone;
 pub use warning_lights::warning_light_lines;
 
-use std::collections::BTreeSet;
-
 use chrono::NaiveDate;
 
 use crate::job::entry::{Event, PersonField, VehicleField};
 use crate::job::practice::is_practice;
 use crate::job::{JobState, plan};
+use crate::map::OrderedSet;
 use crate::text::{self, Customer, Lang, ReportWord, Say};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Plan, StepKey, StepSpec, procedure};
@@ -142,7 +141,7 @@ struct ReportContext<'a> {
     plan: Plan,
     steps: Vec<StepSpec>,
     /// Where it was noted that the customer would not sign.
-    unsigned: BTreeSet<StepKey>,
+    unsigned: OrderedSet<StepKey>,
 }
 
 impl<'a> ReportContext<'a> {

@@ -5,6 +5,7 @@ use chrono::{Datelike, NaiveDate};
 use super::time;
 use crate::job::entry::Timestamp;
 use crate::text::{self, Lang};
+use crate::trade::day::day_of;
 use crate::units::{Format, Length, LengthUnit, System};
 
 /// The unit in which a customer reads a play.
@@ -59,8 +60,7 @@ pub(super) fn day(lang: Lang, day: NaiveDate) -> String {
 
 /// A day of the record, `YYYY-MM-DD`, in words; any other text stays as it is.
 pub fn date(lang: Lang, iso: &str) -> String {
-    iso.parse()
-        .map_or_else(|_| iso.to_owned(), |parsed| day(lang, parsed))
+    day_of(iso).map_or_else(|| iso.to_owned(), |parsed| day(lang, parsed))
 }
 
 /// When something was done, its day in words; that it was noted later if it was.

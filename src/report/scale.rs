@@ -140,12 +140,6 @@ pub(super) fn labels(format: Format, places: &[f64]) -> Vec<String> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::play::conformity::WhyNot;
     use crate::trade::play::way::Difference;

@@ -133,12 +133,6 @@ fn decimals(places: &[f64]) -> usize {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use crate::report::{Block, Reader, Report, Size, sample};
     use crate::text::Lang;
     use crate::units::{DecimalMark, Format, System};

@@ -1,15 +1,13 @@
 //! Keeping a tap: the second copy in the same tick, journal and backup journal behind it, and what
 //! that means.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::exchange::import::MAX_JOINS;
 use crate::exchange::json::parse;
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::Entry;
 use crate::job::is_tangled;
+use crate::map::{OrderedMap, OrderedSet};
 use crate::platform::record::{Record, StoreError};
-use crate::sorted::{map_of, set_of};
 
 /// Where entries are kept. The browser's storage in the app; a faulty memory in tests.
 pub trait Store {
@@ -101,7 +99,7 @@ pub struct Read {
     /// The entries of both places.
     pub entries: Vec<Entry>,
     /// The texts, byte for byte, for an export.
-    pub texts: BTreeMap<String, String>,
+    pub texts: OrderedMap<String, String>,
     /// What could not be read, with why; it is set aside and named, never overwritten.
     pub unreadable: Vec<(Record, WireError)>,
     /// What only the second copy had, to be written to the journal now.
@@ -151,7 +149,8 @@ async fn read_up_to<S: Store>(
         // What the journal holds stands.
         return Ok(unread(second.into_iter().chain(journal)));
     }
-    let there: BTreeSet<String> = set_of(journal.iter().map(|record| record.id.clone()));
+    let there: OrderedSet<String> =
+        OrderedSet::from_iter(journal.iter().map(|record| record.id.clone()));
     let mut read = Read::default();
     for record in journal {
         take(&mut read, record);
@@ -175,7 +174,7 @@ async fn read_up_to<S: Store>(
 fn unread(records: impl Iterator<Item = Record>) -> Read {
     let records = records.filter(|record| is_named(&record.text));
     let texts = records.map(|record| (record.id, record.text));
-    let texts: BTreeMap<String, String> = map_of(texts);
+    let texts: OrderedMap<String, String> = OrderedMap::from_iter(texts);
     Read {
         too_long: Some(texts.len()),
         texts,

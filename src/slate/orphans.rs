@@ -1,9 +1,7 @@
 //! Pictures whose entry never came: the bytes go first, and a phone can die between the two.
 
-use crate::sorted::set_of;
-use std::collections::BTreeSet;
-
 /// How many hexadecimal digits a SHA-256 has.
+use crate::map::OrderedSet;
 const DIGITS: usize = 64;
 
 /// The pictures that none of these texts names.
@@ -13,7 +11,7 @@ pub fn orphans<'a>(
     pictures: impl IntoIterator<Item = String>,
     texts: impl IntoIterator<Item = &'a str>,
 ) -> Vec<String> {
-    let named: BTreeSet<&str> = set_of(texts.into_iter().flat_map(digests));
+    let named: OrderedSet<&str> = OrderedSet::from_iter(texts.into_iter().flat_map(digests));
     pictures
         .into_iter()
         .filter(|sha| !named.contains(sha.as_str()))

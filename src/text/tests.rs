@@ -1,11 +1,4 @@
 //! What holds for every text in every language.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::trade::wheel_end::{CornerPlan, Course, Fitted, Form, LOOKS, Plan, Start, procedure};
 

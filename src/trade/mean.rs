@@ -22,6 +22,14 @@ pub struct Mean {
 ///
 /// # Source
 /// Student, 1908; checked against scipy in `tests/reference/16_means.json`.
+///
+/// ```
+/// use hubslate::trade::mean::mean;
+///
+/// // t(0.95, 2) = 4.303, GUM Table G.2 (4.30), and s = 1.
+/// let mean = mean(&[1.0, 2.0, 3.0]).unwrap();
+/// assert!((mean.high - (2.0 + 4.303 / 3_f64.sqrt())).abs() < 0.001);
+/// ```
 pub fn mean(values: &[f64]) -> Option<Mean> {
     let series = type_a(values).ok()?;
     let half = t_two_sided(0.95, Some(count(series.n) - 1.0)) * series.u;

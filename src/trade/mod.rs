@@ -4,6 +4,7 @@
 
 pub mod answer;
 pub mod damage;
+pub mod day;
 pub mod diagnosis;
 pub mod fastening;
 pub mod mean;

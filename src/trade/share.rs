@@ -32,6 +32,14 @@ pub enum ShareError {
 ///
 /// # Source
 /// Clopper and Pearson, 1934; checked against scipy in `tests/reference/15_shares.json`.
+///
+/// ```
+/// use hubslate::trade::share::share;
+///
+/// // Of ten, none: the upper end is 1 − 0.025^(1/10).
+/// let none = share(0, 10, 0.95).unwrap();
+/// assert!((none.high - (1.0 - 0.025_f64.powf(0.1))).abs() < 1e-9);
+/// ```
 pub fn share(k: usize, n: usize, confidence: f64) -> Result<Share, ShareError> {
     if n == 0 {
         return Err(ShareError::None);
@@ -64,12 +72,6 @@ fn quantile(a: f64, b: f64, p: f64) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[test]

@@ -1,6 +1,5 @@
 //! Files out and in: gathers the kept texts for an export, and takes what a file adds.
 
-use std::collections::BTreeSet;
 use std::slice;
 
 use web_sys::File;
@@ -12,6 +11,7 @@ use crate::exchange::wire::decode;
 use crate::exchange::{self, ExportError, KeptText, Rescue};
 use crate::job::entry::{Entry, LogId};
 use crate::job::spec_diff::BookNews;
+use crate::map::OrderedSet;
 use crate::platform::files;
 use crate::platform::lock::{Alone, Shared};
 use crate::platform::record::{Photo, StoreError};
@@ -243,13 +243,13 @@ async fn take_bytes(
     shelf: &BrowserStore,
     wanted: &[Wanted],
     pieces: &[(String, &[u8])],
-) -> (Came, BTreeSet<String>) {
+) -> (Came, OrderedSet<String>) {
     let held = bundle::held(wanted, pieces);
     let mut came = Came {
         wrong: held.changed,
         ..Came::default()
     };
-    let mut put = BTreeSet::new();
+    let mut put = OrderedSet::new();
     for (wanted, bytes) in held.there {
         let (mime, bytes) = (wanted.mime, bytes.to_vec());
         match slate::keep_bytes(shelf, Photo { mime, bytes }).await {

@@ -1,11 +1,11 @@
 //! Where this phone keeps things: the journal, the second copy, or memory when both are denied.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use crate::exchange::KeptText;
 use crate::exchange::summary::Summary;
+use crate::map::OrderedMap;
 use crate::platform::journal::{Closed, First, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
@@ -35,9 +35,9 @@ struct Inner {
     on_closed: Rc<dyn Fn(Closed)>,
     /// Settings of this page alone, where the second copy is denied: a phone without storage is
     /// still one device, whose taps can be counted and taken back.
-    passing: RefCell<BTreeMap<String, String>>,
+    passing: RefCell<OrderedMap<String, String>>,
     /// What is half typed or half set, by the name of its field, as the journal has it.
-    drafts: RefCell<BTreeMap<String, String>>,
+    drafts: RefCell<OrderedMap<String, String>>,
     /// The lines of the list that were read before the app was there, until they are taken.
     lines: RefCell<Option<EarlyLines>>,
 }

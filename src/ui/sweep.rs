@@ -1,14 +1,13 @@
 //! The pictures that no entry names are dropped, and never while a file comes in: its pictures are
 //! written before its entries.
 
-use std::collections::BTreeSet;
 use std::slice;
 
 use wasm_bindgen_futures::spawn_local;
 
+use crate::map::OrderedSet;
 use crate::platform::clock;
 use crate::platform::lock::Alone;
-use crate::sorted::set_of;
 use crate::ui::shelf::BrowserStore;
 use crate::ui::state::App;
 
@@ -36,11 +35,11 @@ pub fn sweep(app: App) {
 
 /// Drops those of these pictures that no entry names; none without the lock that keeps files out in
 /// every tab. What is left is found at the next start.
-pub async fn drop_orphans(shelf: &BrowserStore, alone: Option<Alone>, of: &BTreeSet<String>) {
+pub async fn drop_orphans(shelf: &BrowserStore, alone: Option<Alone>, of: &OrderedSet<String>) {
     let Some((alone, found)) = orphans(shelf, alone).await else {
         return;
     };
-    for sha in found.intersection(of) {
+    for sha in found.iter().filter(|sha| of.contains(*sha)) {
         if !alone.holds() {
             return;
         }
@@ -50,8 +49,11 @@ pub async fn drop_orphans(shelf: &BrowserStore, alone: Option<Alone>, of: &BTree
 
 /// The pictures that no entry names, with the lock that keeps files out; nothing while a file comes
 /// in.
-async fn orphans(shelf: &BrowserStore, alone: Option<Alone>) -> Option<(Alone, BTreeSet<String>)> {
+async fn orphans(
+    shelf: &BrowserStore,
+    alone: Option<Alone>,
+) -> Option<(Alone, OrderedSet<String>)> {
     let alone = alone?;
     let found = shelf.orphans().await;
-    alone.holds().then(|| (alone, set_of(found)))
+    alone.holds().then(|| (alone, OrderedSet::from_iter(found)))
 }

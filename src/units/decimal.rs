@@ -91,7 +91,7 @@ impl Decimal {
                 other => other,
             })
             .collect();
-        plain.parse().unwrap_or(0.0)
+        super::double(&plain).unwrap_or(0.0)
     }
 }
 
@@ -115,12 +115,6 @@ fn slip_of(c: char) -> Option<DecimalError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[track_caller]

@@ -234,12 +234,6 @@ fn decimals_for(step: f64) -> usize {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::units::{TypedLength, TypedTemperature, TypedTorque};
 

@@ -4,12 +4,14 @@
 //! or comes out. What a person typed is kept as [`Typed`] text and never written back from here.
 
 mod decimal;
+mod double;
 mod format;
 mod quantity;
 mod typed;
 mod unit;
 
 pub use decimal::{Decimal, DecimalError};
+pub use double::double;
 pub use format::{DecimalMark, Format, Shown, System};
 pub use quantity::{
     Angle, Area, Distance, Force, Length, Mass, NotFinite, Pressure, Speed, Temperature, Torque,

@@ -26,25 +26,6 @@ test("nothing wrong found: everything is put back and the car may be driven", as
   await expect(page).not.toContainText(MUST_NOT);
 });
 
-test("a noise that the road test places at a corner is watched, never called nothing found", async ({ app }) => {
-  test.slow();
-  const quick = new Quick(app);
-  await quick.practice();
-  await quick.walk("Decide: Decision");
-  await expect(quick.main).toContainText("WATCH");
-  await expect(quick.main).toContainText("the road test points here");
-  await expect(quick.main).not.toContainText("Nothing was found");
-});
-
-test("a noise that the road test places at a corner with a hot hub is replaced", async ({ app }) => {
-  test.slow();
-  const quick = new Quick(app);
-  await quick.practice();
-  await quick.walk("Decide: Decision", { "Heat: this hub": (quick) => quick.number("133", "Save temperature") });
-  await expect(quick.main).toContainText("REPLACE");
-  await expect(quick.main).toContainText("clearly hotter than the one on the other side");
-});
-
 test("a STOP that is declined is put back, and its consequence is said and printed", async ({ app }) => {
   test.slow();
   const consequence = "The steering can fail, the wheel can come off, and people can be hurt or killed.";
@@ -174,12 +155,6 @@ async function spun(quick, pick) {
 test("a new part that runs rough is not finished work", async ({ app }) => {
   const quick = new Quick(app);
   await spun(quick, "rough");
-  await isBlocked(quick);
-});
-
-test("a new part that is noisy is not finished work", async ({ app }) => {
-  const quick = new Quick(app);
-  await spun(quick, "noisy");
   await isBlocked(quick);
 });
 

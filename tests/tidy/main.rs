@@ -152,6 +152,7 @@ fn the_top_level_holds_what_it_should_and_no_more() {
         "LICENSE",
         "README.md",
         "Trunk.toml",
+        "clippy.toml",
         "public",
         "src",
         "style",

@@ -3,14 +3,16 @@
 use hubslate::job::entry::{
     DialSetup, Entry, EntryId, Event, LogId, Quantity, Reading, Reply, Side, Timestamp,
 };
-use hubslate::job::evidence::{decided, evidence};
+use hubslate::job::evidence::{decided, evidence, verdict};
 use hubslate::job::{JobState, fold};
+use hubslate::report::reason::sentence;
+use hubslate::text::Lang;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
 use hubslate::trade::play::{Decision, Dial, Felt, Heat, Road, Test, Way};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Choice, NotDoneReason, SetName, Step, StepKey, When};
-use hubslate::units::{Decimal, LengthUnit, TemperatureUnit, Typed};
+use hubslate::units::{Decimal, DecimalMark, Format, LengthUnit, System, TemperatureUnit, Typed};
 use proptest::prelude::*;
 use proptest::sample::select;
 
@@ -174,6 +176,20 @@ fn a_noise_on_the_road_is_evidence_at_the_corner_that_it_loads() {
     let mut hot = heard(Choice::LouderRight);
     hot.push(heat(Step::HeatHere, "58", TemperatureUnit::Celsius));
     decides(&hot, Decision::Replace, &["road_points_here", "hotter"]);
+    let format = Format {
+        system: System::Metric,
+        decimal: DecimalMark::Dot,
+    };
+    let words = |whats: &[Event]| {
+        let reasons = verdict(&sheet(whats), HERE).reasons;
+        let said = reasons
+            .iter()
+            .map(|why| sentence(Lang::English, format, why));
+        said.collect::<Vec<_>>().join(" ")
+    };
+    let placed = words(&heard(Choice::LouderRight));
+    assert!(placed.contains("the road test points here") && !placed.contains("Nothing was found"));
+    assert!(words(&hot).contains("clearly hotter than the one on the other side"));
 }
 
 #[test]

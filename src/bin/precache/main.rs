@@ -268,6 +268,5 @@ mod host {
     }
 
     #[cfg(test)]
-    #[allow(clippy::unwrap_used, clippy::indexing_slicing)]
     mod tests;
 }

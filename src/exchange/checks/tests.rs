@@ -1,4 +1,3 @@
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 use super::*;
 use crate::job::entry::{Entry, EntryId, LogId, Timestamp};
 use crate::job::fold;

@@ -1,4 +1,3 @@
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 use super::*;
 use crate::exchange::tally::Replaced;
 use crate::job::entry::{Ending, LogId};

@@ -1,7 +1,5 @@
 //! One log of a file: whether its entries are those that were exported, and what they are.
 
-use std::collections::BTreeMap;
-
 use super::{EntryError, ImportError, IncomingLog, MAX_JOINS, is_log_id, is_uuid};
 use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::{canonical_entry, canonical_sha};
@@ -11,6 +9,7 @@ use crate::exchange::pieces::{CalledOff, Pieces, Waits};
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::{Entry, LogId};
 use crate::job::is_tangled;
+use crate::map::OrderedMap;
 
 /// How the entries of a log came.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -109,7 +108,7 @@ pub(super) async fn log(
         unreadable: Vec::new(),
         reformatted: came == Came::Reformatted,
     };
-    let mut seen: BTreeMap<String, usize> = BTreeMap::new();
+    let mut seen: OrderedMap<String, usize> = OrderedMap::new();
     for (at, text) in texts.iter().enumerate() {
         pieces.one_more().await?;
         let fault = |fault| ImportError::BadEntry {

@@ -3,6 +3,8 @@
 use chrono::NaiveDate;
 
 use super::{Json, Out};
+use crate::trade::day::day_of;
+use crate::units::double;
 use crate::word::Word;
 
 /// A type that stands in JSON.
@@ -246,10 +248,7 @@ whole!(u8 u16 u32 u64 usize i32 i64);
 
 impl Form for f64 {
     fn read(json: &Json<'_>) -> Option<Self> {
-        json.number()?
-            .parse()
-            .ok()
-            .filter(|it: &Self| it.is_finite())
+        double(json.number()?).filter(|it| it.is_finite())
     }
 
     fn write(&self, out: &mut Out) {
@@ -260,7 +259,7 @@ impl Form for f64 {
 /// `YYYY-MM-DD`.
 impl Form for NaiveDate {
     fn read(json: &Json<'_>) -> Option<Self> {
-        json.text()?.parse().ok()
+        day_of(&json.text()?)
     }
 
     fn write(&self, out: &mut Out) {
@@ -302,38 +301,29 @@ impl<T: Form> Form for Vec<T> {
     }
 }
 
-impl<A: Form, B: Form> Form for (A, B) {
-    fn read(json: &Json<'_>) -> Option<Self> {
-        match json.list()? {
-            [a, b] => Some((A::read(a)?, B::read(b)?)),
-            _ => None,
+/// A few things of their own kinds are a list.
+macro_rules! tuple {
+    ($first:ident $first_at:tt $( $kind:ident $at:tt )*) => {
+        impl<$first: Form, $( $kind: Form ),*> Form for ($first, $( $kind ),*) {
+            #[allow(non_snake_case, reason = "each is named after its kind")]
+            fn read(json: &Json<'_>) -> Option<Self> {
+                match json.list()? {
+                    [$first, $( $kind ),*] => Some(($first::read($first)?, $( $kind::read($kind)? ),*)),
+                    _ => None,
+                }
+            }
+
+            fn write(&self, out: &mut Out) {
+                out.0.push('[');
+                self.$first_at.write(out);
+                $(
+                    out.0.push(',');
+                    self.$at.write(out);
+                )*
+                out.0.push(']');
+            }
         }
-    }
-
-    fn write(&self, out: &mut Out) {
-        out.0.push('[');
-        self.0.write(out);
-        out.0.push(',');
-        self.1.write(out);
-        out.0.push(']');
-    }
+    };
 }
-
-impl<A: Form, B: Form, C: Form> Form for (A, B, C) {
-    fn read(json: &Json<'_>) -> Option<Self> {
-        match json.list()? {
-            [a, b, c] => Some((A::read(a)?, B::read(b)?, C::read(c)?)),
-            _ => None,
-        }
-    }
-
-    fn write(&self, out: &mut Out) {
-        out.0.push('[');
-        self.0.write(out);
-        out.0.push(',');
-        self.1.write(out);
-        out.0.push(',');
-        self.2.write(out);
-        out.0.push(']');
-    }
-}
+tuple!(A 0 B 1);
+tuple!(A 0 B 1 C 2);

@@ -1,5 +1,7 @@
 //! Doubles in decimals: the fewest digits that give the number back.
 
+use crate::units::double;
+
 /// A finite double as the stored form has it: always with a point or an exponent, plain from
 /// 0.00001 up to sixteen digits. What is no finite number is `null`.
 pub(super) fn plain(number: f64) -> String {
@@ -72,7 +74,7 @@ fn lower_of_two(number: f64, upper: &str, exponent: i32) -> Option<String> {
         if places == 766 {
             let point = lower.len().checked_sub(1)?;
             let read = format!("{lower}e{}", exponent - i32::try_from(point).ok()?);
-            return (read.parse() == Ok(number)).then(|| lower.trim_end_matches('0').to_owned());
+            return (double(&read) == Some(number)).then(|| lower.trim_end_matches('0').to_owned());
         }
     }
     None

@@ -1,11 +1,4 @@
 //! Held to serde_json, which reads and writes the same standard (RFC 8259).
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use proptest::prelude::*;
 use serde_json::Value;
 

@@ -1,7 +1,5 @@
 //! From lines back to the facts. Strict: what this program would not write is damaged.
 
-use chrono::NaiveDate;
-
 use super::line::{read_stage, text, typed};
 use super::{Paper, round, write};
 use crate::exchange::import::is_uuid;
@@ -12,6 +10,7 @@ use crate::job::entry::{
 use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
+use crate::trade::day::day_of;
 use crate::trade::fastening::{
     CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
     PropertyClass, SpecCard, Thread, TorqueBody,
@@ -19,6 +18,7 @@ use crate::trade::fastening::{
 use crate::trade::play::{Decision, Dial, DialKind, Method, Place, Rig, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemKind, ItemState, SetName, StepKey, When};
+use crate::units::double;
 use crate::units::{Decimal, Force, ForceUnit, Length, LengthUnit};
 use crate::word::Word;
 
@@ -92,7 +92,7 @@ impl<'a> Fields<'a> {
     }
 
     fn way(&self, from: usize) -> Option<Way> {
-        let newtons = |field: &str| Force::new(field.parse().ok()?, ForceUnit::Newton).ok();
+        let newtons = |field: &str| Force::new(double(field)?, ForceUnit::Newton).ok();
         Some(Way {
             method: self.word::<Method>(from)?,
             place: self.word::<Place>(from + 1)?,
@@ -289,14 +289,14 @@ fn source(fields: &Fields) -> Option<CardSource> {
     Some(CardSource {
         document: fields.text(0)?,
         page: String::new(),
-        looked_up: fields.raw(1).parse::<NaiveDate>().ok()?,
+        looked_up: day_of(fields.raw(1))?,
         who: fields.text(2)?,
         kept_because: fields.reason(3)?,
     })
 }
 
 fn dial(fields: &Fields) -> Option<Dial> {
-    let graduation = Length::new(fields.raw(0).parse().ok()?, LengthUnit::Millimetre).ok()?;
+    let graduation = Length::new(double(fields.raw(0))?, LengthUnit::Millimetre).ok()?;
     let turn = fields.raw(1).parse().ok()?;
     Dial::new(graduation, turn, fields.word::<DialKind>(2)?).ok()
 }

@@ -1,9 +1,8 @@
 //! What each entry had seen, put together for each that is looked at again, up to a limit.
 
-use std::collections::BTreeMap;
-
 use super::{Checked, Finding, Remark, Told};
 use crate::job::entry::EntryId;
+use crate::map::OrderedMap;
 
 /// Over how many entries decisions, proofs and reports are looked at again in one log, counting
 /// for each of them all that it had seen. A long job has a few ten thousand. The sentence names the
@@ -24,7 +23,7 @@ pub(super) struct History<'a> {
 impl<'a> History<'a> {
     pub(super) fn of(told: &'a [Told]) -> Self {
         let places = (0..).zip(told).map(|(place, one)| (&one.0.id, place));
-        let places: BTreeMap<&EntryId, usize> = places.collect();
+        let places: OrderedMap<&EntryId, usize> = places.collect();
         let after = |one: &Told| {
             let after = one.0.after.iter();
             let mut after: Vec<_> = after.map(|id| places.get(id).copied()).collect();

@@ -7,6 +7,7 @@ use crate::trade::fastening::{
     CardBody, CardSource, Printed, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
 };
 use crate::trade::play::{Dial, Way};
+use crate::units::double;
 use crate::units::{
     Angle, AngleUnit, Decimal, Force, ForceUnit, Length, LengthUnit, Torque, TorqueUnit, Typed,
 };
@@ -197,7 +198,7 @@ impl Form for Wrench {
 /// the short number is taken wherever it means the same torque.
 fn as_marked(torque: Torque, unit: TorqueUnit) -> f64 {
     let exact = torque.in_unit(unit);
-    let short: f64 = format!("{exact:.11e}").parse().unwrap_or(exact);
+    let short: f64 = double(&format!("{exact:.11e}")).unwrap_or(exact);
     if Torque::new(short, unit) == Ok(torque) {
         short
     } else {

@@ -1,9 +1,7 @@
 //! What should stand on invoices and credit notes, beside what does.
 
-use std::collections::BTreeMap;
-
 use super::{Account, Charge, ChargeState, Stage};
-use crate::sorted::map_of;
+use crate::map::OrderedMap;
 use crate::trade::money::{
     Billed, BilledFor, EstimateError, Invoice, TaxRule, by_rate, discounted, whole, written_out,
 };
@@ -27,10 +25,11 @@ impl Account<'_> {
             return Ok(Vec::new());
         }
         let wanted = self.wanted(rule.map(|rule| &rule.percent))?;
-        let now: BTreeMap<&str, &Billed> = map_of(wanted.iter().map(|it| (it.of.as_str(), it)));
-        let mut has: BTreeMap<&str, Vec<&Billed>> = BTreeMap::new();
+        let now: OrderedMap<&str, &Billed> =
+            OrderedMap::from_iter(wanted.iter().map(|it| (it.of.as_str(), it)));
+        let mut has: OrderedMap<&str, Vec<&Billed>> = OrderedMap::new();
         for part in self.documents.iter().flat_map(|document| &document.parts) {
-            has.entry(&part.of).or_default().push(part);
+            has.or_default(part.of.as_str()).push(part);
         }
         let mut rest = Vec::new();
         for (of, has) in &has {

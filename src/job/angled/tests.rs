@@ -1,11 +1,4 @@
 //! The angle gauge before leaving, and what is noted of an angle.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::entry::Carried;
 use crate::job::told::sheet;

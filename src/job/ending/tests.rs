@@ -1,11 +1,4 @@
 //! Which ending fits which entries.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::entry::{Consent, Decided, Event, How, Inputs, Moved, Scope};
 use crate::job::plan;

@@ -1,11 +1,4 @@
 //! Which results are to be recorded, and how long a recorded one stands.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::entry::{
     Carried, Ended, Ending, Entry, EntryId, Gauging, HandedOver, Moved, Reply, RunoutCard,

@@ -1,11 +1,4 @@
 //! How long the figures of a set that a decision recorded stand.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::dial_setup::recorded as set_up;
 use crate::job::entry::{Entry, EntryId, Event};

@@ -1,11 +1,4 @@
 //! A fastener that went wrong, from its first word to its card.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::entry::How;
 use crate::job::told::sheet;

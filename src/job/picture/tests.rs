@@ -1,11 +1,4 @@
 //! Which pictures the record asks for, what answers it, and what a second one does to the first.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::caption::{CaptionWord, hands_are_clean};
 use crate::job::entry::{Consent, Decided, Ended, Ending, How, Inputs, Scope};

@@ -1,11 +1,4 @@
 //! Which proofs are to be recorded, and how long a recorded one stands.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::dial_setup::recorded as set_up;
 use crate::job::entry::{Carried, Ended, Ending, Entry, EntryId, HandedOver, Reading, Reply, Side};

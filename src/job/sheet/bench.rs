@@ -14,9 +14,9 @@ use crate::units::{Decimal, TypedAngle, TypedLength};
 impl JobState {
     /// Every place that was read or skipped round a face of a corner, run by run.
     pub fn runout(&self, corner: Corner) -> impl Iterator<Item = &RunoutReading> {
-        let places = Key::Runout(corner, 0, 0)..=Key::Runout(corner, u8::MAX, u8::MAX);
+        let last = Key::Runout(corner, u8::MAX, u8::MAX);
         self.registers
-            .range(places)
+            .range(Key::Runout(corner, 0, 0), last)
             .filter_map(|(key, _)| match self.fact(key) {
                 Some(Event::Runout(reading)) => Some(reading),
                 _ => None,
@@ -25,9 +25,9 @@ impl JobState {
 
     /// Every place of a corner's rotor that was measured or skipped, measurement by measurement.
     pub fn thickness(&self, corner: Corner) -> impl Iterator<Item = &ThicknessReading> {
-        let places = Key::Thickness(corner, 0, 0)..=Key::Thickness(corner, u8::MAX, u8::MAX);
+        let last = Key::Thickness(corner, u8::MAX, u8::MAX);
         self.registers
-            .range(places)
+            .range(Key::Thickness(corner, 0, 0), last)
             .filter_map(|(key, _)| match self.fact(key) {
                 Some(Event::Thickness(reading)) => Some(reading),
                 _ => None,

@@ -1,12 +1,10 @@
 //! Of the readings of one cycle that two phones took, the ones that hold until a person settles it:
 //! those with the larger play.
 
-use std::collections::BTreeMap;
-
 use super::JobState;
 use crate::job::entry::{Entry, Event, Reading, Side};
 use crate::job::key::Key;
-use crate::sorted::map_of;
+use crate::map::OrderedMap;
 use crate::trade::play::{Divisions, Round};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::SetName;
@@ -24,7 +22,8 @@ pub(super) fn reading(
     };
     let (pushes, pulls) = (of(Side::Push), of(Side::Pull));
     // A file may be forged: no pull is tried with every push.
-    let own: BTreeMap<&str, &Entry> = map_of(pushes.iter().map(|it| (it.device.as_str(), *it)));
+    let own: OrderedMap<&str, &Entry> =
+        OrderedMap::from_iter(pushes.iter().map(|it| (it.device.as_str(), *it)));
     let mut best: Option<(Option<f64>, [Option<&Entry>; 2])> = None;
     for pull in &pulls {
         let push = own.get(pull.device.as_str()).or(pushes.last()).copied();

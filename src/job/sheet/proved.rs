@@ -1,11 +1,9 @@
 //! The recorded proof of a corner, and whether anything was told that it had not seen.
 
-use std::collections::BTreeSet;
-
 use super::JobState;
 use crate::job::entry::{Entry, EntryId, Event, Proved};
 use crate::job::key::{Key, keys};
-use crate::sorted::set_of;
+use crate::map::OrderedSet;
 use crate::trade::vehicle::Corner;
 
 impl JobState {
@@ -25,7 +23,7 @@ impl JobState {
         is_told: impl Fn(&Key) -> bool,
     ) -> bool {
         let seen = self.seen_by(entry);
-        let mut about = BTreeSet::new();
+        let mut about = OrderedSet::new();
         let entries = self.entries.iter().zip(&self.effective);
         let mut unseen = entries.filter(|(one, counts)| {
             let is_about = match &one.what {
@@ -41,8 +39,8 @@ impl JobState {
     pub(in crate::job) fn before_and_after<'a>(
         &'a self,
         entry: &'a Entry,
-    ) -> [BTreeSet<&'a EntryId>; 2] {
-        let mut after = BTreeSet::from([&entry.id]);
+    ) -> [OrderedSet<&'a EntryId>; 2] {
+        let mut after = OrderedSet::from_iter([&entry.id]);
         for one in &self.entries {
             if one.after.iter().any(|id| after.contains(id)) {
                 after.insert(&one.id);
@@ -52,8 +50,8 @@ impl JobState {
     }
 
     /// Everything that an entry had seen: what it names, and what that had seen.
-    fn seen_by<'a>(&'a self, entry: &'a Entry) -> BTreeSet<&'a EntryId> {
-        let mut seen: BTreeSet<&EntryId> = set_of(entry.after.iter());
+    fn seen_by<'a>(&'a self, entry: &'a Entry) -> OrderedSet<&'a EntryId> {
+        let mut seen: OrderedSet<&EntryId> = OrderedSet::from_iter(entry.after.iter());
         // Each entry stands after all that it saw.
         for one in self.entries.iter().rev() {
             if seen.contains(&one.id) {

@@ -1,9 +1,3 @@
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
 use super::*;
 use crate::job::entry::{
     Consent, Ended, EntryId, How, LogId, Money, Moved, Price, Scope, Timestamp,

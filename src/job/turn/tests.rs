@@ -1,11 +1,4 @@
 //! Passes over fasteners, tap by tap.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::job::entry::Carried;
 use crate::job::kit::MoreKit;

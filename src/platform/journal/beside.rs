@@ -1,17 +1,15 @@
 //! What the journal keeps beside the entries: summaries, pictures, and what could not be read.
 
-use std::collections::BTreeSet;
-
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 
 use super::{ASIDE, Journal, PHOTOS, SUMMARIES};
+use crate::map::OrderedSet;
 use crate::platform::js;
 use crate::platform::record::{Aside, Photo, StoreError};
 use crate::platform::transaction::{
     answer, completed, finished, object_store, problem, reading, relaxed, strict,
 };
-use crate::sorted::set_of;
 
 impl Journal {
     /// Keeps the summary of a log; it is derived and may be lost.
@@ -94,7 +92,8 @@ impl Journal {
             return Ok(());
         }
         let here = self.asides().await?;
-        let mut known: BTreeSet<&str> = set_of(here.iter().map(|aside| aside.text.as_str()));
+        let mut known: OrderedSet<&str> =
+            OrderedSet::from_iter(here.iter().map(|aside| aside.text.as_str()));
         let transaction = strict(self.database(), &[ASIDE])?;
         let store = object_store(&transaction, ASIDE)?;
         let add = |Aside { why, text }: &Aside| {

@@ -1,10 +1,4 @@
 //! What page one says of the price, and the pages after it.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
 use super::super::tests::{never_says, report, says, told};
 use super::super::{Reader, Report, sample};
 use super::*;

@@ -1,11 +1,4 @@
 //! What page one says first, and that it says no more than the record does.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use crate::job::entry::{Consent, Ending, Event, How, Reply, Scope};
 use crate::report::sample::{self, AT, Job};
 use crate::report::tests::{never_says, report, says, told};

@@ -1,11 +1,4 @@
 //! What went wrong, on the customer's page and on the technician's.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use crate::job::angled::AngleBy;
 use crate::job::entry::{Consent, Event, How, Scope};
 use crate::job::manual_item::Also;

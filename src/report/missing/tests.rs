@@ -1,11 +1,4 @@
 //! That page one and the end screen say no more of a repair than was proved on the road.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::not_proved;
 use crate::job::entry::{Event, Reply};
 use crate::report::sample::{self, Job};

@@ -1,9 +1,3 @@
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
 use super::*;
 use crate::job::entry::{Event, Setup, VehicleField};
 use crate::job::runout::{Spotted, angle_typed, kept, limit_card, marked, skipped};

@@ -1,11 +1,4 @@
 //! What the customer tears off.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use crate::job::entry::{Quantity, Reply};
 use crate::report::sample::{self, Job};
 use crate::report::tests::report;

@@ -1,11 +1,4 @@
 //! That page one names a warning light that is or was on, and says what to do.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::warning_light_lines;
 use crate::job::entry::{Ending, Event, Reply};
 use crate::report::must_not_drive;

@@ -1,11 +1,4 @@
 //! That the reasons on page one are those of the part that is in the car, and of what was compared.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use crate::job::dial_setup::recorded;
 use crate::job::entry::{Charge, Ending, Event, Reply};
 use crate::report::sample::{self, AT, Job};

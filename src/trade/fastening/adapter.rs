@@ -83,12 +83,6 @@ fn gain(lever: Lever) -> Result<f64, LeverError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn lever(wrench: f64, adapter: f64, degrees: f64) -> Lever {

@@ -23,6 +23,14 @@ pub const MONTHS: u32 = 12;
 /// # Source
 /// ISO 6789-1:2017, 5.1.5: 4 % where the largest torque is above 10 N·m, else 6 %; checked
 /// against `tests/reference/04_fasteners.json`.
+///
+/// ```
+/// use hubslate::trade::fastening::calibration::permitted_percent;
+/// use hubslate::units::{Torque, TorqueUnit};
+///
+/// let percent = |most| Torque::new(most, TorqueUnit::NewtonMetre).map(permitted_percent);
+/// assert_eq!([10.0, 200.0].map(percent), [Ok(6), Ok(4)]); // ISO 6789-1:2017, 5.1.5
+/// ```
 pub fn permitted_percent(largest: Torque) -> u8 {
     if largest > Torque::newton_metres(10.0) {
         4
@@ -45,6 +53,14 @@ pub enum CheckDue {
 /// The day by which a wrench checked on `checked` is checked again.
 ///
 /// Calendar months: the same day of the month, or the last one where the month is shorter.
+///
+/// ```
+/// use hubslate::trade::fastening::calibration::check_by;
+/// use hubslate::trade::day::day_of;
+///
+/// // ISO 6789-1: twelve months; 2025 has no February 29.
+/// assert_eq!(day_of("2024-02-29").map(check_by), day_of("2025-02-28"));
+/// ```
 pub fn check_by(checked: NaiveDate) -> NaiveDate {
     checked
         .checked_add_months(Months::new(MONTHS))
@@ -68,12 +84,6 @@ pub fn check_due(checked: Option<NaiveDate>, clicks: u32, today: NaiveDate) -> O
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn day(year: i32, month: u32, day: u32) -> NaiveDate {

@@ -19,6 +19,12 @@ pub enum OrderError {
 ///
 /// # Source
 /// 4, 5, 6 and 8 are the common patterns, from memory; 7, 9 and 10 follow the same rule.
+///
+/// ```
+/// use hubslate::trade::fastening::star_order;
+///
+/// assert_eq!(star_order(5), Ok([1, 3, 5, 2, 4].as_slice())); // the five-point star
+/// ```
 pub const fn star_order(count: u8) -> Result<&'static [u8], OrderError> {
     match count {
         3 => Ok(&[1, 2, 3]),

@@ -237,12 +237,6 @@ fn doubted_play(typed: &TypedLength) -> Option<Doubt> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::fastening::card::tests::{angle, card, source, torque};
     use crate::trade::play::way::Way;

@@ -135,12 +135,6 @@ fn proof_stress(thread: &Thread, class: PropertyClass) -> Option<Pressure> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn load(thread: &str, class: PropertyClass) -> Option<f64> {

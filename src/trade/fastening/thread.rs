@@ -1,5 +1,6 @@
 //! A thread as it is printed, and the cross section that carries its load.
 
+use crate::units::double;
 use crate::units::{Area, AreaUnit, Length, LengthUnit};
 
 /// A thread: the text as printed, and what it says.
@@ -152,20 +153,14 @@ fn fraction(text: &str) -> Result<f64, ThreadError> {
 
 fn number(text: &str) -> Result<f64, ThreadError> {
     let digits = text.chars().all(|c| c.is_ascii_digit() || c == '.');
-    match text.parse::<f64>() {
-        Ok(number) if digits && number > 0.0 => Ok(number),
+    match double(text) {
+        Some(number) if digits && number > 0.0 => Ok(number),
         _ => Err(ThreadError::NotAThread),
     }
 }
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[track_caller]

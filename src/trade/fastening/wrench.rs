@@ -180,12 +180,6 @@ pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize,
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::fastening::card::tests::{angle, card, torque};
     use crate::trade::fastening::card::{CardBody, CardItem};

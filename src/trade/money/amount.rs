@@ -19,6 +19,12 @@ pub enum AmountError {
 }
 
 /// How many digits the currency's minor unit has (ISO 4217, from memory); two for most.
+///
+/// ```
+/// use hubslate::trade::money::minor_digits;
+///
+/// assert_eq!(["USD", "JPY", "KWD"].map(minor_digits), [2, 0, 3]); // ISO 4217
+/// ```
 pub fn minor_digits(currency: &str) -> u8 {
     match currency {
         "JPY" | "KRW" | "ISK" | "VND" | "CLP" | "PYG" | "UGX" | "XAF" | "XOF" => 0,
@@ -31,6 +37,13 @@ pub fn minor_digits(currency: &str) -> u8 {
 ///
 /// # Errors
 /// The [`AmountError`] that makes the text no amount.
+///
+/// ```
+/// use hubslate::trade::money::parse_minor;
+///
+/// assert_eq!(parse_minor("12.5", 2), Ok(1250)); // dollars in cents
+/// assert!(parse_minor("0.005", 2).is_err());
+/// ```
 pub fn parse_minor(typed: &str, digits: u8) -> Result<i64, AmountError> {
     let decimal = Decimal::parse(typed).map_err(AmountError::NoNumber)?;
     if decimal.is_negative() {
@@ -60,6 +73,12 @@ pub fn plain(minor: i64, digits: u8) -> String {
 }
 
 /// Minor units as they are printed: with every digit of the currency, a point and its own sign.
+///
+/// ```
+/// use hubslate::trade::money::printed;
+///
+/// assert_eq!(printed(-1250, 2), "-12.50");
+/// ```
 pub fn printed(minor: i64, digits: u8) -> String {
     let size = 10_u64.pow(u32::from(digits));
     let sign = if minor < 0 { "-" } else { "" };
@@ -73,12 +92,6 @@ pub fn printed(minor: i64, digits: u8) -> String {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[track_caller]

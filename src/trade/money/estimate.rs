@@ -3,8 +3,7 @@
 //! Everything is computed in whole numbers. A half rounds away from zero, as an invoice is
 //! commonly rounded; where the tax is rounded, by line or on the sum of each rate, the shop says.
 
-use std::collections::BTreeMap;
-
+use crate::map::OrderedMap;
 use crate::trade::vehicle::Corner;
 use crate::units::Decimal;
 use crate::words;
@@ -208,13 +207,13 @@ pub fn totals(estimate: &Estimate) -> Result<Totals, EstimateError> {
 #[derive(Default)]
 pub(super) struct ByRate {
     sums: Vec<TaxSum>,
-    places: BTreeMap<(i128, u32), usize>,
+    places: OrderedMap<(i128, u32), usize>,
 }
 
 impl ByRate {
     pub(super) fn add(&mut self, one: TaxSum) -> Result<(), EstimateError> {
         let key = Exact::of(&one.percent).key();
-        let place = *self.places.entry(key).or_insert(self.sums.len());
+        let place = *self.places.or_make(key, || self.sums.len());
         match self.sums.get_mut(place) {
             Some(it) => {
                 it.net = sum([it.net, one.net].into_iter())?;
@@ -286,12 +285,6 @@ fn sum(mut amounts: impl Iterator<Item = i64>) -> Result<i64, EstimateError> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn decimal(text: &str) -> Decimal {

@@ -1,6 +1,6 @@
 //! Numbers of invoices that cannot collide offline: each van has a letter and counts by itself.
 
-use std::collections::BTreeMap;
+use crate::map::OrderedMap;
 
 /// How many digits the count is written with, at least.
 const WIDTH: usize = 4;
@@ -13,6 +13,12 @@ pub fn is_van_mark(text: &str) -> bool {
 /// The number after all that this van has given: `N0042`.
 ///
 /// `known` are the numbers found anywhere; those of other vans do not count.
+///
+/// ```
+/// use hubslate::trade::money::next_invoice;
+///
+/// assert_eq!(next_invoice("N", ["N0041", "S0100"].into_iter()), "N0042");
+/// ```
 pub fn next_invoice<'a>(mark: &str, known: impl Iterator<Item = &'a str>) -> String {
     let last = known
         .filter_map(|number| number.strip_prefix(mark))
@@ -45,12 +51,12 @@ pub enum NumberIssue {
 /// Numbers that several documents have, and numbers that none has, of each van's letters; each
 /// document with its number and its job.
 pub fn number_issues<'a>(documents: impl Iterator<Item = (&'a str, &'a str)>) -> Vec<NumberIssue> {
-    let mut known: BTreeMap<(&str, u32), Vec<(&str, &str)>> = BTreeMap::new();
+    let mut known: OrderedMap<(&str, u32), Vec<(&str, &str)>> = OrderedMap::new();
     for (number, job) in documents {
         let count = number.trim_start_matches(|letter: char| letter.is_ascii_uppercase());
         let mark = number.strip_suffix(count).unwrap_or_default();
         if let Ok(count) = count.parse() {
-            known.entry((mark, count)).or_default().push((number, job));
+            known.or_default((mark, count)).push((number, job));
         }
     }
     let mut issues = Vec::new();

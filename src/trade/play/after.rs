@@ -84,12 +84,6 @@ pub fn pass_after(set: Option<&Conformity>, roughness: Answer, noise: Answer) ->
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::play::conformity::Comparison;
     use crate::trade::play::limit::Limit;

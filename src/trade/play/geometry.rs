@@ -24,6 +24,14 @@ const STEEPEST_DEG: f64 = 60.0;
 ///
 /// # Errors
 /// [`GeometryError::TooSteep`] beyond 60° either way.
+///
+/// ```
+/// use hubslate::trade::play::geometry::cosine_factor;
+/// use hubslate::units::{Angle, AngleUnit};
+///
+/// let steep = Angle::new(60.0, AngleUnit::Degree).unwrap();
+/// assert!((cosine_factor(steep).unwrap() - 0.5).abs() < 1e-12); // cos 60°
+/// ```
 pub fn cosine_factor(angle: Angle) -> Result<f64, GeometryError> {
     let degrees = angle.in_unit(AngleUnit::Degree);
     if degrees.abs() <= STEEPEST_DEG {
@@ -60,12 +68,6 @@ pub fn scaled_by_radius(
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[test]

@@ -147,12 +147,6 @@ pub fn card_apart(sets: &[Measured]) -> Option<WhyNot> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::play::budget::{IndicatorError, Source};
     use crate::trade::play::dial::{Dial, Divisions, Round};

@@ -18,7 +18,6 @@ pub fn recheck_by(day: NaiveDate) -> NaiveDate {
 
 #[cfg(test)]
 mod tests {
-    #![allow(clippy::unwrap_used)]
     use super::*;
 
     #[test]

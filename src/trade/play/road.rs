@@ -105,7 +105,6 @@ pub fn heat(here: Option<Temperature>, other: Option<Temperature>) -> Heat {
 
 #[cfg(test)]
 mod tests {
-    #![allow(clippy::unwrap_used)]
     use super::*;
     use Answer::{No, NotDone, Yes};
 

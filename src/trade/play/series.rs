@@ -274,12 +274,6 @@ fn exceeds(value: Length, bound: Length) -> bool {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
     use crate::trade::play::dial::Divisions;
     use crate::units::AngleUnit;

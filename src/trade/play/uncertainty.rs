@@ -89,6 +89,15 @@ pub fn triangle(half_width: f64) -> f64 {
 }
 
 /// Standard uncertainty of something that swings with `amplitude`: amplitude / √2 (GUM H.1.3.4).
+///
+/// ```
+/// use hubslate::trade::play::uncertainty::{arcsine, rectangle, triangle};
+///
+///
+/// // GUM 4.4.5, 4.4.6 and H.1.3.4: the squares are a third, a sixth and a half.
+/// let squares = [rectangle(1.0), triangle(1.0), arcsine(1.0)].map(|u| u * u);
+/// assert!(squares.iter().zip([3.0, 6.0, 2.0]).all(|(u2, n)| (u2 * n - 1.0).abs() < 1e-12));
+/// ```
 pub fn arcsine(amplitude: f64) -> f64 {
     amplitude.abs() / 2_f64.sqrt()
 }
@@ -121,6 +130,13 @@ pub fn combine(contributions: &[Contribution]) -> Combined {
 ///
 /// # Source
 /// GUM Table G.2.
+///
+/// ```
+/// use hubslate::trade::play::uncertainty::t_two_sided;
+///
+/// // GUM Table G.2: 4 degrees of freedom, 95 %.
+/// assert!((t_two_sided(0.95, Some(4.0)) - 2.78).abs() < 0.005);
+/// ```
 pub fn t_two_sided(p: f64, dof: Option<f64>) -> f64 {
     t_one_sided(f64::midpoint(1.0, p), dof)
 }
@@ -237,12 +253,6 @@ pub(crate) fn count(n: usize) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[test]

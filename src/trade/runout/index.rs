@@ -215,12 +215,6 @@ impl Position {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn arrow(mm: f64, degrees: f64) -> Arrow {

@@ -68,12 +68,6 @@ impl Odometer {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     fn read(text: &str, unit: DistanceUnit) -> Odometer {

@@ -122,6 +122,12 @@ impl Vin {
 ///
 /// # Source
 /// 49 CFR 565.15, table VII, as transcribed elsewhere.
+///
+/// ```
+/// use hubslate::trade::vehicle::vin::model_years;
+///
+/// assert_eq!(model_years('A'), Some((1980, 2010))); // 49 CFR 565.15, table VII
+/// ```
 pub fn model_years(code: char) -> Option<(u16, u16)> {
     let index = YEAR_CODES.chars().position(|c| c == code)?;
     let early = FIRST_YEAR + u16::try_from(index).ok()?;
@@ -142,12 +148,6 @@ fn value_of(c: char) -> Option<u32> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(
-        clippy::unwrap_used,
-        clippy::expect_used,
-        clippy::panic,
-        clippy::indexing_slicing
-    )]
     use super::*;
 
     #[test]

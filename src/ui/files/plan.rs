@@ -1,7 +1,5 @@
 //! What a file would change on this phone, before anything is written.
 
-use std::collections::BTreeSet;
-
 use super::eases::{Eases, eases};
 use super::{Fresh, here};
 use crate::exchange::bundle::{self, Wanted};
@@ -11,6 +9,7 @@ use crate::exchange::wire::{WireError, decode};
 use crate::exchange::{self, Incoming, IncomingLog, KeptText, LogKind, Rescue};
 use crate::job::spec_diff::BookNews;
 use crate::job::{flow, fold};
+use crate::map::OrderedSet;
 use crate::platform::record::{Aside, Record, StoreError};
 use crate::slate;
 use crate::text::Say;
@@ -26,7 +25,7 @@ pub(super) struct Plan {
     pub(super) aside: Vec<Aside>,
     pub(super) wanted: Vec<Wanted>,
     pub(super) fresh: Vec<Fresh>,
-    pub(super) jobs: BTreeSet<String>,
+    pub(super) jobs: OrderedSet<String>,
     pub(super) logs: Vec<String>,
     pub(super) shop: Option<String>,
     pub(super) book: BookNews,

@@ -1,11 +1,11 @@
 //! Pictures and voice notes on the screen: their addresses, and the way to the one just kept.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use leptos::task::spawn_local;
 
 use crate::job::entry::Event;
+use crate::map::OrderedMap;
 use crate::platform::picture::ObjectUrl;
 use crate::text::{self, Kept};
 use crate::ui::at::StepContext;
@@ -15,7 +15,7 @@ use crate::ui::view::prelude::*;
 
 /// Addresses of what a job names, as far as this phone has it; they live as long as their screen.
 #[derive(Clone, Copy)]
-pub struct Addresses(RwSignal<BTreeMap<String, Option<Address>>>);
+pub struct Addresses(RwSignal<OrderedMap<String, Option<Address>>>);
 
 #[derive(Clone)]
 struct Address(Arc<ObjectUrl>);
@@ -50,7 +50,7 @@ impl Addresses {
 
     /// The address of one of them; nothing until it was read, or if it is not on this phone.
     pub fn of(self, sha: &str) -> Option<String> {
-        let found = |all: &BTreeMap<String, Option<Address>>| {
+        let found = |all: &OrderedMap<String, Option<Address>>| {
             let address = all.get(sha)?.as_ref()?;
             Some(address.0.as_str().to_owned())
         };

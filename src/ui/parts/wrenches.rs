@@ -8,6 +8,7 @@ use crate::job::kit::{self, same_wrenches};
 use crate::job::practice::is_practice;
 use crate::job::turn::Turning;
 use crate::text::{self, Customer, Desk, Say};
+use crate::trade::day::day_of;
 use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
@@ -47,7 +48,7 @@ pub fn take_wrenches(at: &StepContext) -> Node {
 /// That the wrench in the hand is past its check.
 pub fn overdue(at: &StepContext, turning: &Turning) -> Option<Node> {
     let wrench = turning.wrench().filter(|_| turning.uses_wrench())?;
-    let due = kit::overdue(at.sheet(), &wrench.name, today().parse().ok()?)?;
+    let due = kit::overdue(at.sheet(), &wrench.name, day_of(&today())?)?;
     let due = text::check_due(at.lang, due);
     let line = text::customer(at.lang, Customer::WrenchOverdue(&due));
     Some(view! { <p class="turn__overdue" role="alert">{line}</p> })

@@ -1,14 +1,13 @@
 //! Values that two phones recorded differently, each with a key that settles it, and invoice numbers
 //! that cannot be right.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::exchange::summary::Summary;
 use crate::job::conflict::{conflicts, settle};
 use crate::job::entry::EntryId;
+use crate::map::OrderedMap;
 use crate::report::{conflict_texts, value_line};
-use crate::sorted::map_of;
 use crate::text::{self, ConflictWord, Lang, Pay, Say};
 use crate::trade::money::{NumberIssue, number_issues};
 use crate::ui::parts::key::{Look, key, link};
@@ -122,7 +121,8 @@ pub fn numbers(lang: Lang, jobs: &[Summary], gaps: bool) -> Option<Node> {
         let numbers = job.invoices.iter();
         numbers.map(|number| (number.as_str(), job.log.as_str()))
     });
-    let by_log: BTreeMap<&str, &Summary> = map_of(real().map(|job| (job.log.as_str(), job)));
+    let by_log: OrderedMap<&str, &Summary> =
+        OrderedMap::from_iter(real().map(|job| (job.log.as_str(), job)));
     let named = |log: &String| {
         let job = by_log.get(log.as_str());
         job.map(|job| title(lang, job)).unwrap_or_default()

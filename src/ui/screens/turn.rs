@@ -11,6 +11,7 @@ use crate::job::entry::Event;
 use crate::job::turn::{Turning, card_item, card_step};
 use crate::report::cards::{stage_line, torque_conditions};
 use crate::text::{self, BookWord, Desk, Say};
+use crate::trade::day::day_of;
 use crate::trade::fastening::Stage;
 use crate::trade::wheel_end::{ItemKind, StepKey};
 use crate::ui::at::StepContext;
@@ -292,7 +293,7 @@ fn wrench(at: &StepContext, turning: &Turning) -> Node {
     let line = match (turning.asked(), turning.wrench(), turning.set_to()) {
         (None | Some(Stage::Snug | Stage::Back(_)), ..) => return ().into_node(),
         (Some(Stage::Angle(_)), ..) => {
-            text::angle_next(at.lang, angle_gauge(at.sheet(), today().parse().ok()))
+            text::angle_next(at.lang, angle_gauge(at.sheet(), day_of(&today())))
         }
         (_, Some(wrench), Some(set)) if !turning.is_out_of_range() => {
             let line = text::set_wrench(at.lang, &wrench.name, &at.fmt.typed(&set).line());

@@ -1,7 +1,6 @@
 //! The backup journal of this phone: what it says must be there, and keeping up with it.
 
 use std::cell::{Cell, RefCell};
-use std::collections::BTreeSet;
 
 use super::{BrowserStore, CameBack};
 use crate::exchange::KeptText;
@@ -9,6 +8,7 @@ use crate::exchange::backup::{
     Backup, HEADER_BYTES, body, closed, counted, doubted, gone, size, tap,
 };
 use crate::job::practice::OWN_COUNT;
+use crate::map::OrderedSet;
 use crate::platform::backup::BackupFiles;
 use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreError};
@@ -195,7 +195,7 @@ impl BrowserStore {
 
     /// Writes what only the journal has of a log that is not closed; nothing is read where `ids`,
     /// those of the journal, are all there.
-    async fn back_up_missing(&self, journal: &Journal, log: &str, ids: &BTreeSet<String>) {
+    async fn back_up_missing(&self, journal: &Journal, log: &str, ids: &OrderedSet<String>) {
         if !self.has_backup() || self.says(|says| ids.iter().all(|id| says.has(log, id))) {
             return;
         }

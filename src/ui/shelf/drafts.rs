@@ -1,9 +1,7 @@
 //! What is half typed or half set, and the settings beside it, as the journal keeps them.
 
-use std::collections::BTreeMap;
-
 use super::BrowserStore;
-use crate::sorted::map_of;
+use crate::map::OrderedMap;
 
 /// The settings that hold the next running numbers: of work, and of practice.
 pub const COUNTERS: [&str; 2] = ["n", "practice_n"];
@@ -25,10 +23,10 @@ impl BrowserStore {
     /// Takes what was read of the drafts.
     pub(super) fn take_drafts(&self, drafts: Vec<(String, String)>) {
         let mut here = self.0.drafts.borrow_mut();
-        let before = std::mem::replace(&mut *here, map_of(drafts));
+        let before = std::mem::replace(&mut *here, OrderedMap::from_iter(drafts));
         // A running number never goes back: another tab, or this one meanwhile, took it.
         for name in COUNTERS.map(setting) {
-            let number = |of: &BTreeMap<String, String>| of.get(&name)?.parse::<u64>().ok();
+            let number = |of: &OrderedMap<String, String>| of.get(&name)?.parse::<u64>().ok();
             if let (Some(was), now) = (number(&before), number(&here))
                 && now < Some(was)
             {

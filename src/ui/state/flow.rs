@@ -1,7 +1,5 @@
 //! Between the shop and its vans: the shop's settings in force, confirmations, and what leaves a van.
 
-use std::collections::BTreeSet;
-
 use crate::exchange::confirmation::{held_in, not_held};
 use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
@@ -11,8 +9,8 @@ use crate::exchange::{KeptText, LogKind};
 use crate::job::entry::{Confirmation, Event, LogId, Shop};
 use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG, held, last_by};
 use crate::job::{JobState, kit};
+use crate::map::OrderedSet;
 use crate::platform::clock;
-use crate::sorted::set_of;
 use crate::trade::money::TaxRule;
 use crate::ui::files::kept_texts;
 use crate::ui::state::App;
@@ -149,9 +147,9 @@ impl App {
     /// from the shop only what this device added to it.
     pub async fn since_confirmation(self) -> Vec<Log> {
         let shelf = self.shelf();
-        let practice: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
+        let practice: OrderedSet<String> = self.jobs.with_untracked(|jobs| {
             let practice = jobs.iter().filter(|job| job.practice);
-            set_of(practice.map(|job| job.log.clone()))
+            OrderedSet::from_iter(practice.map(|job| job.log.clone()))
         });
         let (held, device) = (self.held.get_untracked(), self.device());
         let mut open = Vec::new();

@@ -1,15 +1,13 @@
 //! Keeping journal and backup journal level: what one has lost comes from the other, and is said.
 
-use std::collections::BTreeSet;
-
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::App;
 use crate::exchange::summary::Summary;
 use crate::job::entry::Ending;
+use crate::map::OrderedSet;
 use crate::slate::{self, Store};
-use crate::sorted::set_of;
 use crate::ui::shelf::CameBack;
 
 impl App {
@@ -50,11 +48,11 @@ impl App {
     pub async fn level(self) {
         let shelf = self.shelf();
         // A car that was left unfinished is worked on again: its entries stay.
-        let settled: BTreeSet<String> = self.jobs.with_untracked(|jobs| {
+        let settled: OrderedSet<String> = self.jobs.with_untracked(|jobs| {
             let left = Ending::LeftUnfinished.code();
             let ended = |job: &&Summary| !job.ending.is_empty() && job.ending != left;
             let ended = jobs.iter().filter(ended);
-            set_of(ended.map(|job| job.log.clone()))
+            OrderedSet::from_iter(ended.map(|job| job.log.clone()))
         });
         for log in shelf.logs().await {
             shelf.level(&log, settled.contains(&log)).await;

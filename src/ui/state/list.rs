@@ -1,7 +1,5 @@
 //! The list of jobs: a line a job, kept beside the entries and made again from them at will.
 
-use std::collections::BTreeSet;
-
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -9,9 +7,9 @@ use super::{App, Open};
 use crate::exchange::summary::Summary;
 use crate::job::entry::LogId;
 use crate::job::{JobState, kit};
+use crate::map::OrderedSet;
 use crate::platform::clock;
 use crate::slate::{self, Read};
-use crate::sorted::set_of;
 use crate::ui::files::Fresh;
 use crate::ui::shelf::CameBack;
 
@@ -19,7 +17,7 @@ impl App {
     /// Makes the lines of jobs again after a file added some: of those that were not here before
     /// from what came, of the others from all their entries.
     pub async fn lines(self, jobs: &[String], fresh: Vec<Fresh>) {
-        let mut known: BTreeSet<&str> = set_of(jobs.iter().map(String::as_str));
+        let mut known: OrderedSet<&str> = OrderedSet::from_iter(jobs.iter().map(String::as_str));
         for (log, entries) in fresh {
             known.remove(log.0.as_str());
             let line = match slate::is_too_long(&entries) {
@@ -129,9 +127,9 @@ impl App {
     /// while what has its line is shown.
     async fn read_rest(self) {
         let shelf = self.shelf();
-        let known: BTreeSet<String> = self
+        let known: OrderedSet<String> = self
             .jobs
-            .with_untracked(|jobs| set_of(jobs.iter().map(|job| job.log.clone())));
+            .with_untracked(|jobs| OrderedSet::from_iter(jobs.iter().map(|job| job.log.clone())));
         let (logs, is_read) = shelf.logs_read().await;
         if is_read {
             self.look_for_lost(&logs);
@@ -153,7 +151,8 @@ impl App {
         if !new.is_empty() {
             self.jobs.update(|jobs| {
                 // A tap that came meanwhile has made a later line.
-                let here: BTreeSet<String> = set_of(jobs.iter().map(|job| job.log.clone()));
+                let here: OrderedSet<String> =
+                    OrderedSet::from_iter(jobs.iter().map(|job| job.log.clone()));
                 jobs.extend(new.into_iter().filter(|line| !here.contains(&line.log)));
             });
         }

@@ -14,6 +14,7 @@ use crate::platform::room::Room;
 use crate::platform::{clock, keep};
 use crate::slate::{self, Kept, NotKept, Store};
 use crate::text;
+use crate::trade::day::day_of;
 use crate::trade::fastening::{CardSource, Wrench};
 use crate::trade::practice::Code;
 use crate::ui::parts::today;
@@ -234,7 +235,7 @@ impl App {
     /// Starts a practice job on an invented car that is packed already.
     pub fn start_practice(self, code: Code) {
         spawn_local(async move {
-            let Ok(looked_up) = today().parse() else {
+            let Some(looked_up) = day_of(&today()) else {
                 return;
             };
             let settings = self.settings.get_untracked();

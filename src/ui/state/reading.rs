@@ -1,6 +1,5 @@
 //! Opening a job from this phone, and why one stays shut.
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use leptos::prelude::*;
@@ -9,9 +8,9 @@ use leptos::task::spawn_local;
 use super::{App, Open};
 use crate::job::entry::{Entry, EntryId, LogId};
 use crate::job::fold;
+use crate::map::OrderedSet;
 use crate::platform::clock;
 use crate::slate::{self, Store};
-use crate::sorted::set_of;
 
 /// Why the job of a place is not open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -123,7 +122,8 @@ impl App {
     /// What was read of a log, with the taps on it that came while it was read.
     fn with_later_taps(self, log: &str, mut read: Vec<Entry>) -> Vec<Entry> {
         if self.is_open(log) {
-            let known: BTreeSet<EntryId> = set_of(read.iter().map(|entry| entry.id.clone()));
+            let known: OrderedSet<EntryId> =
+                OrderedSet::from_iter(read.iter().map(|entry| entry.id.clone()));
             let later = self.entries.get_value().into_iter();
             read.extend(later.filter(|entry| !known.contains(&entry.id)));
         }

@@ -167,5 +167,4 @@ fn kind(file: &Path) -> &'static str {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)]
 mod tests;

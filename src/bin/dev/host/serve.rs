@@ -130,7 +130,6 @@ fn print_how_to_use(dir: &Path, port: u16) {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)]
 mod tests {
     use std::io::Read as _;
 

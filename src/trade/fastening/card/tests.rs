@@ -1,11 +1,4 @@
 //! Cards as a technician could fill them, and each fault once.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 use crate::units::{AngleUnit, LengthUnit, TorqueUnit};
 

@@ -1,10 +1,4 @@
 //! One test for each row of the budget.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
 use super::*;
 use crate::trade::play::dial::{Divisions, Round};
 use crate::trade::play::way::Way;

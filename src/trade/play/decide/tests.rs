@@ -1,11 +1,4 @@
 //! One row for each rule of the verdict.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 mod sets;
 
 use super::*;

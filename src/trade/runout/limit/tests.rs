@@ -1,11 +1,5 @@
 //! What a runout or a rotor's thickness says against its limit, and what comes next.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
 use crate::trade::play::IndicatorError;
 use crate::trade::play::conformity::Judged;
 use crate::trade::play::limit::NegativeLimit;

@@ -1,11 +1,4 @@
 //! Invented messages only.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
-
 use super::*;
 
 /// What a message should give, in its own words.

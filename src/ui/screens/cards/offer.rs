@@ -4,6 +4,7 @@
 use crate::job::book::{age, doubts_in, resourced, source_of};
 use crate::report::cards::{card_value, source_line, torque_conditions};
 use crate::text::{self, BookWord, Desk, Lang, Say};
+use crate::trade::day::day_of;
 use crate::trade::fastening::{CardBody, Doubt, SpecCard};
 use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key};
@@ -48,7 +49,7 @@ pub fn body(at: &StepContext, offered: RwSignal<Vec<SpecCard>>) -> Node {
 
 /// How long ago a card was looked up.
 pub fn aged(lang: Lang, card: &SpecCard) -> Option<String> {
-    let days = age(card, today().parse().ok()?)?;
+    let days = age(card, day_of(&today())?)?;
     Some(text::days_ago(lang, days))
 }
 
@@ -101,7 +102,7 @@ fn rest(at: &StepContext, card: &SpecCard) -> Vec<String> {
 
 /// The same card, looked up again today by whoever holds the phone.
 pub fn looked_up_today(card: &SpecCard, by: &str) -> Option<SpecCard> {
-    let day = today().parse().ok()?;
+    let day = day_of(&today())?;
     Some(resourced(card, |source| {
         source.looked_up = day;
         if !by.is_empty() {

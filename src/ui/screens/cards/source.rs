@@ -2,6 +2,7 @@
 
 use crate::job::book::{last_source, source_of};
 use crate::text::{self, Desk, Say};
+use crate::trade::day::day_of;
 use crate::trade::fastening::{CardItem, CardSource};
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
@@ -49,7 +50,7 @@ impl SourceFields {
     /// The source as the fields stand; a date that is none is today.
     pub fn source(self) -> CardSource {
         let date = self.date.get();
-        let looked_up = date.trim().parse().or_else(|_| today().parse());
+        let looked_up = day_of(&date).or_else(|| day_of(&today()));
         CardSource {
             document: self.document.get().trim().to_owned(),
             page: self.page.get().trim().to_owned(),

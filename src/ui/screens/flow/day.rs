@@ -1,14 +1,13 @@
 //! The shop packs one van's day: which jobs, when, and the file.
 
-use std::collections::BTreeMap;
-
-use chrono::NaiveDate;
 use leptos::task::spawn_local;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{DayTime, Event, LogId, Slot};
+use crate::map::OrderedMap;
 use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
+use crate::trade::day::day_of;
 use crate::trade::money::is_van_mark;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
@@ -25,7 +24,7 @@ struct Packing {
     lang: Lang,
     day: RwSignal<String>,
     van: RwSignal<String>,
-    chosen: RwSignal<BTreeMap<String, String>>,
+    chosen: RwSignal<OrderedMap<String, String>>,
     slip: RwSignal<Option<Flow>>,
 }
 
@@ -37,11 +36,11 @@ pub fn day(app: App) -> Node {
         lang,
         day: RwSignal::new(today()),
         van: RwSignal::new(String::new()),
-        chosen: RwSignal::new(BTreeMap::new()),
+        chosen: RwSignal::new(OrderedMap::new()),
         slip: RwSignal::new(None),
     };
     let flow = move |word| text::flow(lang, word);
-    let none_chosen = move || packing.chosen.with(BTreeMap::is_empty);
+    let none_chosen = move || packing.chosen.with(OrderedMap::is_empty);
     let open = |job: &Summary| job.ending.is_empty() && !job.practice;
     let to_choose = move || none_chosen() && app.jobs.with(|jobs| jobs.iter().any(open));
     view! {
@@ -145,9 +144,9 @@ fn make(packing: Packing) {
     let (app, lang) = (packing.app, packing.lang);
     let chosen = packing.chosen.get_untracked();
     let van = packing.van.get_untracked().trim().to_ascii_uppercase();
-    let day = packing.day.get_untracked().parse::<NaiveDate>();
+    let day = day_of(&packing.day.get_untracked());
     let is_van = van.is_empty() || is_van_mark(&van);
-    let Some(day) = day.ok().filter(|_| is_van) else {
+    let Some(day) = day.filter(|_| is_van) else {
         packing.slip.set(Some(Flow::DaySlip));
         return;
     };

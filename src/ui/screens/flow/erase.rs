@@ -1,12 +1,11 @@
 //! Letting go of a customer: what goes, what stays, and what may name them besides.
 
-use std::collections::BTreeSet;
-
 use leptos::task::spawn_local;
 
 use crate::exchange::KeptText;
 use crate::exchange::erase::{Besides, Left, erased_with, left, pseudonym};
 use crate::job::entry::PersonField;
+use crate::map::OrderedSet;
 use crate::text::{self, Flow, Say};
 use crate::ui::files::{here, kept_texts};
 use crate::ui::parts::hold::hold;
@@ -21,7 +20,7 @@ use crate::ui::view::prelude::*;
 struct Erasing {
     app: App,
     kept: RwSignal<Vec<KeptText>>,
-    besides: RwSignal<BTreeSet<Besides>>,
+    besides: RwSignal<OrderedSet<Besides>>,
     done: RwSignal<Option<Flow>>,
 }
 
@@ -30,7 +29,7 @@ pub fn erase(app: App) -> Node {
     let erasing = Erasing {
         app,
         kept: RwSignal::new(Vec::new()),
-        besides: RwSignal::new(BTreeSet::new()),
+        besides: RwSignal::new(OrderedSet::new()),
         done: RwSignal::new(None),
     };
     (move || {

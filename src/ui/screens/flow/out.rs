@@ -1,10 +1,9 @@
 //! What a van takes to the shop: everything since the last confirmation, or the jobs that are chosen.
 
-use std::collections::BTreeSet;
-
 use leptos::task::spawn_local;
 
 use crate::exchange::export::Log;
+use crate::map::OrderedSet;
 use crate::sorted::Sorted;
 use crate::text::{self, Flow, Lang, Say};
 use crate::ui::parts::key::{Look, key, link};
@@ -24,7 +23,7 @@ const MOST_ROWS: usize = 60;
 pub fn out(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let open = RwSignal::new(None::<Vec<Log>>);
-    let chosen = RwSignal::new(BTreeSet::<String>::new());
+    let chosen = RwSignal::new(OrderedSet::<String>::new());
     Effect::new(move |_| {
         // The list of jobs says which are practice, the confirmations what is new.
         app.jobs.track();
@@ -50,7 +49,7 @@ pub fn out(app: App) -> Node {
         let save = if pictures { save_with } else { save };
         open.with_untracked(|open| save(app, open.as_deref().unwrap_or_default(), &stem));
     };
-    let none_chosen = move || chosen.with(BTreeSet::is_empty);
+    let none_chosen = move || chosen.with(OrderedSet::is_empty);
     let nothing = move || open.with(|open| open.as_ref().is_none_or(Vec::is_empty));
     view! {
         <main class="desk flow">
@@ -72,7 +71,7 @@ pub fn out(app: App) -> Node {
     }
 }
 
-fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> Node {
+fn rows(app: App, lang: Lang, chosen: RwSignal<OrderedSet<String>>) -> Node {
     let mut jobs = app.jobs.get();
     jobs.retain(|job| !job.practice);
     jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
@@ -103,7 +102,7 @@ fn rows(app: App, lang: Lang, chosen: RwSignal<BTreeSet<String>>) -> Node {
     rows.collect_view()
 }
 
-fn export(app: App, chosen: RwSignal<BTreeSet<String>>, pictures: bool) {
+fn export(app: App, chosen: RwSignal<OrderedSet<String>>, pictures: bool) {
     let logs = chosen.get_untracked().into_iter().collect();
     report_screen::export_logs(app, logs, pictures);
 }

@@ -9,6 +9,7 @@ use crate::job::kit::{mass_of, weak_stands, wrench_due};
 use crate::job::ready::{ReadyCard, missing, ready_cards};
 use crate::platform::keep as storage;
 use crate::text::{self, Desk, Say};
+use crate::trade::day::day_of;
 use crate::trade::fastening::Fit;
 use crate::trade::wheel_end::NotDoneReason;
 use crate::ui::at::StepContext;
@@ -143,7 +144,7 @@ fn misfit(at: &StepContext, ready: &ReadyCard) -> Option<String> {
 
 /// Cards with an angle for which the van has no gauge, or one that is past its check.
 fn angles(at: &StepContext) -> Vec<String> {
-    let gauge = angle_gauge(at.sheet(), today().parse().ok());
+    let gauge = angle_gauge(at.sheet(), day_of(&today()));
     let cards = angle_cards(at.sheet()).into_iter();
     let lines = cards.filter_map(|(item, angle)| {
         let angle = at.fmt.typed(angle).line();
@@ -165,7 +166,9 @@ fn checks(at: &StepContext) -> Node {
     let (app, lang, due) = (at.app, at.lang, RwSignal::new(Vec::<String>::new()));
     spawn_local(async move {
         let counted = app.clicks(&carried.wrenches).await;
-        let Ok(today) = today().parse() else { return };
+        let Some(today) = day_of(&today()) else {
+            return;
+        };
         let wrenches = carried.wrenches.iter().zip(counted);
         let lines = wrenches.filter_map(|(wrench, (name, clicks))| {
             let due = wrench_due(wrench, clicks, today)?;

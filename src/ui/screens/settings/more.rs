@@ -4,6 +4,7 @@
 use crate::job::kit::{typed_share, typed_stand, wrench_due};
 use crate::job::runout::{RadiusError, radius_typed};
 use crate::text::{self, Desk, Say};
+use crate::trade::day::day_of;
 use crate::trade::fastening::Wrench;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::key::{Look, key};
@@ -18,7 +19,7 @@ pub(super) fn checked(van: Van, wrench: &Wrench) -> String {
     let clicked = van.clicked.get();
     let counted = clicked.iter().find(|(name, _)| *name == wrench.name);
     let counted = counted.map_or(0, |(_, clicks)| *clicks);
-    let Ok(today) = today().parse() else {
+    let Some(today) = day_of(&today()) else {
         return String::new();
     };
     let clicks = wrench.upkeep.clicks.saturating_add(counted);

@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use crate::job::entry::{Carried, Event, LogId};
 use crate::job::kit::{self, KitError, typed_dial, typed_upkeep, typed_wrench};
 use crate::text::{self, BookWord, Desk, Lang, Say};
+use crate::trade::day::day_of;
 use crate::trade::fastening::Wrench;
 use crate::trade::play::{Dial, DialKind};
 use crate::ui::parts::draft::Drafts;
@@ -281,7 +282,7 @@ pub(super) fn due_day(
     let day = drafts.text(name, now.map(|day| day.to_string()).unwrap_or_default());
     let keep = move || {
         let typed = day.get_untracked();
-        let due = typed.trim().parse().ok();
+        let due = day_of(&typed);
         if due.is_some() || typed.trim().is_empty() {
             van.change(|kit| put(kit, due));
         }

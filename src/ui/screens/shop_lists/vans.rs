@@ -8,6 +8,7 @@ use crate::exchange::stock::{OnBoard, on_board};
 use crate::exchange::summary::Summary;
 use crate::job::JobState;
 use crate::text::{self, Lang, Ledger};
+use crate::trade::day::day_of;
 use crate::ui::parts::today;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
@@ -44,8 +45,7 @@ fn shown(lang: Lang, jobs: &[Summary], kit: &JobState) -> Node {
 }
 
 fn due(jobs: &[Summary], kit: &JobState) -> Vec<ToCheck> {
-    today()
-        .parse()
+    day_of(&today())
         .map(|today| to_check(kit, jobs, today))
         .unwrap_or_default()
 }
