@@ -106,7 +106,11 @@ fn phones(n: usize) -> JobState {
             corner: Corner::FrontLeft,
             set,
             round: 1,
-            side: if at % 2 == 0 { Side::Push } else { Side::Pull },
+            side: if at.is_multiple_of(2) {
+                Side::Push
+            } else {
+                Side::Pull
+            },
             divisions: Decimal::parse(&(at % 20).to_string()).unwrap(),
             turns: None,
             dial: Dial::THOU,
