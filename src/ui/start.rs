@@ -10,6 +10,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use crate::platform::journal::Closed;
 use crate::platform::wake_lock::WakeLock;
+use crate::platform::whole::keep_whole;
 use crate::platform::{clock, crash_panel, locale, page, tone};
 use crate::ui::route::Route;
 use crate::ui::screens;
@@ -55,6 +56,7 @@ fn mount(shelf: BrowserStore, settings: Settings, closed: ArcRwSignal<Option<Clo
     };
     // What stood there while the app was loading.
     root.set_text_content(None);
+    let below = root.clone();
     let handle = leptos::mount::mount_to_renderer(root.unchecked_ref(), move || {
         let app = App::new(shelf, settings, closed);
         provide_context(app);
@@ -66,6 +68,7 @@ fn mount(shelf: BrowserStore, settings: Settings, closed: ArcRwSignal<Option<Clo
         keep_level(app);
         app.look_at_room();
         flow(app);
+        StoredValue::new_local(keep_whole(&below));
         screens::root()
     });
     handle.forget();

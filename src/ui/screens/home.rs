@@ -20,6 +20,9 @@ use crate::ui::screens::flow;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
+/// How many jobs that are due on a later day stand among those that ask for something.
+const SOON: usize = 3;
+
 /// The list of jobs.
 pub fn home(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
@@ -28,7 +31,10 @@ pub fn home(app: App) -> Node {
     let none = Memo::new(move |_| app.jobs.with(Vec::is_empty));
     // Of the ended jobs nothing is drawn before they are asked for.
     let more = RwSignal::new(false);
-    let label = text::say(lang, Say::HomeMore);
+    let label = move || {
+        let say = if none.get() { Say::More } else { Say::HomeMore };
+        text::say(lang, say)
+    };
     view! {
         <main class="desk home">
             <h1>{text::say(lang, Say::AppName)}</h1>
@@ -158,9 +164,16 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, ended: bool, lang: Lang
         if errand == Errand::Nothing && !ended {
             return None;
         }
+        let most = match errand {
+            Errand::Later if !ended => SOON,
+            _ => most,
+        };
         let of = |job: &&&Summary| Errand::of(standing(job, &today)) == errand;
         let mut of: Vec<&Summary> = jobs.iter().filter(of).copied().collect();
-        if !matches!(errand, Errand::Due | Errand::Nothing) {
+        if errand == Errand::Later {
+            let day = |job: &Summary| job.dues().into_iter().map(|(_, day)| day.to_owned()).min();
+            of.order_by_key(|job| day(job));
+        } else if !matches!(errand, Errand::Due | Errand::Nothing) {
             // What is loose first, then the order of the day; what has no slot stays as it is, the
             // latest first.
             of.order_by(|a, b| (a.loose == 0, a.slot_order()).cmp(&(b.loose == 0, b.slot_order())));
@@ -178,6 +191,7 @@ fn standing(job: &Summary, today: &str) -> Standing {
         is_left: job.is_left(),
         may_be_loose: job.loose > 0 || job.incomplete,
         is_due: job.dues().into_iter().any(|(_, day)| day <= today),
+        is_due_later: !job.dues().is_empty(),
     }
 }
 
@@ -188,6 +202,7 @@ const fn heading(errand: Errand) -> Say {
         Errand::Customer => Say::HomeCustomer,
         Errand::Due => Say::HomeDue,
         Errand::Prepare => Say::HomePrepare,
+        Errand::Later => Say::HomeLater,
         Errand::Nothing => Say::HomeEnded,
     }
 }
