@@ -127,7 +127,7 @@ pub fn offline(app: App, lang: Lang) -> Node {
             } else {
                 Say::OfflineNotYet
             };
-            view! { <p class="hint" role="status">{text::say(lang, say)}</p> }
+            view! { <p class="hint">{text::say(lang, say)}</p> }
         })
     })
     .into_node()
