@@ -15,7 +15,9 @@ pub enum Errand {
     Due,
     /// There is something to look up before the drive.
     Prepare,
-    /// Nothing until something is due.
+    /// Nothing until a later day, on which something is due.
+    Later,
+    /// Nothing.
     Nothing,
 }
 
@@ -32,16 +34,19 @@ pub struct Standing {
     pub may_be_loose: bool,
     /// Whether something is due today or was due before.
     pub is_due: bool,
+    /// Whether something is due on a later day.
+    pub is_due_later: bool,
 }
 
 impl Errand {
     /// Every errand, in the order in which they are listed.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::MakeSafe,
         Self::AtTheCar,
         Self::Customer,
         Self::Due,
         Self::Prepare,
+        Self::Later,
         Self::Nothing,
     ];
 
@@ -50,6 +55,7 @@ impl Errand {
         match job.phase {
             _ if job.has_ended && (job.is_left || job.may_be_loose) => Self::MakeSafe,
             _ if job.is_due && !job.may_be_loose => Self::Due,
+            _ if job.has_ended && job.is_due_later => Self::Later,
             _ if job.has_ended => Self::Nothing,
             Some(Phase::Agree) => Self::Customer,
             Some(Phase::Pack) if !job.may_be_loose => Self::Prepare,
@@ -68,6 +74,7 @@ mod tests {
         is_left: false,
         may_be_loose: false,
         is_due: false,
+        is_due_later: false,
     };
     const ENDED: Standing = Standing {
         phase: None,
@@ -111,6 +118,26 @@ mod tests {
             ..OPEN
         };
         assert_eq!(loose(pack), Errand::AtTheCar);
+    }
+
+    #[test]
+    fn what_is_due_on_a_later_day_is_not_done_with() {
+        let later = Standing {
+            is_due_later: true,
+            ..ENDED
+        };
+        assert_eq!(Errand::of(later), Errand::Later);
+        let today = Standing {
+            is_due: true,
+            ..later
+        };
+        assert_eq!(Errand::of(today), Errand::Due);
+        let left = Standing {
+            is_left: true,
+            ..later
+        };
+        assert_eq!(Errand::of(left), Errand::MakeSafe);
+        assert_eq!(Errand::of(ENDED), Errand::Nothing);
     }
 
     #[test]

@@ -42,16 +42,16 @@ impl Drop for Edge {
 }
 
 /// The part of a step, or of the customer's page, that scrolls.
-fn scroller() -> Option<Element> {
+pub(super) fn scroller() -> Option<Element> {
     const SCROLLER: &str = "section.step__thing, section.customer__say";
     js::document()?.query_selector(SCROLLER).ok().flatten()
 }
 
-/// Moves what scrolls on by what is on the screen, less a line.
+/// Moves what scrolls on by what is seen of it, less a line: what was cut off comes whole.
 pub fn page_down() {
     const LINE: i32 = 24;
     if let Some(scroller) = scroller() {
-        let by = (scroller.client_height() - LINE).max(LINE);
+        let by = (scroller.client_height() - LINE - super::whole::cut_off(&scroller)).max(LINE);
         scroller.set_scroll_top(scroller.scroll_top() + by);
     }
 }

@@ -3,6 +3,7 @@
 //! It keeps strings and bytes and knows no entry, no language and no rule of the trade.
 //! What needs no browser is compiled everywhere and tested natively; the rest is for wasm only.
 
+pub mod cut;
 pub mod fit;
 pub mod keys;
 pub mod memory;
@@ -57,3 +58,5 @@ pub mod update;
 pub mod voice;
 #[cfg(target_arch = "wasm32")]
 pub mod wake_lock;
+#[cfg(target_arch = "wasm32")]
+pub mod whole;

@@ -118,6 +118,7 @@ sentences! {
             HomeAtCar => "At the car",
             HomeCustomer => "Customer must answer",
             HomeDue => "Due",
+            HomeLater => "Due later",
             HomePrepare => "Prepare",
             HomeEnded => "Ended jobs",
             FindHint => "Plate or name (3 characters)",

@@ -6,6 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use crate::platform::journal::Closed;
 use crate::platform::wake_lock::WakeLock;
+use crate::platform::whole::keep_whole;
 use crate::platform::{clock, crash_panel, locale, page, tone};
 use crate::ui::route::Route;
 use crate::ui::screens;
@@ -41,6 +42,7 @@ fn mount(
     };
     // What stood there while the app was loading.
     root.set_text_content(None);
+    let below = root.clone();
     let handle = leptos::mount::mount_to_renderer(root.unchecked_ref(), move || {
         let app = App::new(shelf, settings, closed);
         provide_context(app);
@@ -50,6 +52,7 @@ fn mount(
         stay_awake(app);
         write_back_lost(app);
         beside(app, came_back, early);
+        StoredValue::new_local(keep_whole(&below));
         screens::root()
     });
     handle.forget();

@@ -104,7 +104,7 @@ async function isBlocked(quick) {
   await quick.isAt("Verify: Before and after");
   await expect(quick.main).toContainText("STOP");
   await expect(quick.alert("The new part does not pass. The vehicle stays at STOP.")).toBeVisible();
-  await expect(quick.main).toContainText("Check axle nut torque, hub bolts, seat, then the part itself.");
+  await expect(quick.main).toContainText("Check nut torque, hub bolts and seat, then the part.");
   await expect(quick.key("Continue")).toHaveCount(0);
   await quick.endHere();
   await expect(quick.main).toContainText("STOP");

@@ -257,7 +257,7 @@ test("a rotor is measured at the places of its run-out, a reload loses nothing, 
     await again(6, "22.025");
     await bench.says(/^It varies by .* \(95.% from .* to .*\): limit not looked up\.$/);
 
-    for (const [key, value] of [["Enter the minimum thickness", "22.2"], ["Enter the maximum variation", "0.013"]]) {
+    for (const [key, value] of [["Enter the discard thickness", "22.2"], ["Enter the maximum variation", "0.013"]]) {
       await bench.key(key).tap();
       await bench.main.getByLabel("Value").fill(value);
       await bench.main.getByRole("group", { name: "Unit" }).getByRole("button", { name: "mm", exact: true }).tap();

@@ -312,14 +312,14 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         HeatHere => tell(
             "Heat: this hub",
-            "IR thermometer, this hub, on dull tape.",
+            "IR thermometer: this hub.",
             "Save temperature",
-            "A hub clearly hotter than the other side is a clue. Sun, drag, shiny metal fool a reading.",
+            "A hub clearly hotter than the other side is a clue. Sun and drag fool a reading; aim at dull tape.",
         )
         .caution("Hot: it can burn you."),
         HeatOther => tell(
             "Heat: other side",
-            "IR thermometer, other side, same spot.",
+            "Same spot, other side.",
             "Save temperature",
             "Only the difference between the two sides counts.",
         )
@@ -452,7 +452,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         GaugeClean => tell(
             "Clean for the dial",
-            "Rotor flat: two lug nuts, flat washers. Hub pilot and knuckle spot clean, dry, no burrs.",
+            "Rotor flat: nuts, washers. Hub pilot and knuckle spot clean, dry, no burrs.",
             "Clean and dry",
             "Dirt under the base can move the needle as much as a worn bearing does.",
         )
@@ -584,7 +584,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "In, bolts by hand",
             "A hub that needs force is cocked.",
         )
-        .caution("No force on the splines: never pull it in. Threadlocker as the spec says.")
+        .caution("No force on the splines. Threadlocker as the spec says.")
         .now("Seat the hub in the knuckle before you go on."),
         RouteSensor => tell(
             "Sensor wire back",
@@ -637,11 +637,10 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         .now(SOFT),
         NutOn => tell(
             "Axle nut on",
-            "Clean, dry thread. Nut onto the shaft by hand until it seats.",
+            "Clean, dry thread. Nut on by hand until it seats.",
             "Seated by hand",
             "A nut that turns hard by hand is cocked, or its thread is bad.",
-        )
-        .caution("No impact tool."),
+        ),
         NutFirst => tell(
             "Nut: first stage",
             "In the air, brake held by the depressor: first stage, by wrench.",

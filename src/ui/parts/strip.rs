@@ -182,7 +182,9 @@ pub fn banners(app: App) -> Node {
                 // At the job alone: elsewhere nobody knows of what it is.
                 let here = app.route.with(|route| route.job().is_some());
                 let undone = app.undone.get().filter(|_| here);
-                undone.map(|words| view! { <p class="told" role="status">{words}</p> })
+                undone.map(|words| {
+                    view! { <p class="told told--undone" role="status">{words}</p> }
+                })
             }}
             {move || {
                 app.told.get().map(|words| {

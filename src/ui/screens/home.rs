@@ -27,6 +27,8 @@ const FIRST_ROWS: usize = 20;
 const MOST_ROWS: usize = 200;
 /// After so long the first rows were painted.
 const PAINT_MS: i32 = 100;
+/// How many jobs that are due on a later day stand among those that ask for something.
+const SOON: usize = 3;
 
 /// The list of jobs.
 pub fn home(app: App) -> Node {
@@ -43,7 +45,10 @@ pub fn home(app: App) -> Node {
     clock::later(PAINT_MS, move || {
         most.try_set(MOST_ROWS);
     });
-    let label = text::say(lang, Say::HomeMore);
+    let label = move || {
+        let say = if none.get() { Say::More } else { Say::HomeMore };
+        text::say(lang, say)
+    };
     view! {
         <main class="desk home">
             <h1>{text::say(lang, Say::AppName)}</h1>
@@ -153,7 +158,7 @@ pub fn offline(app: App, lang: Lang) -> Node {
             } else {
                 Say::OfflineNotYet
             };
-            view! { <p class="hint" role="status">{text::say(lang, say)}</p> }
+            view! { <p class="hint">{text::say(lang, say)}</p> }
         })
     })
     .into_node()
@@ -192,9 +197,16 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, drawn: (bool, usize), l
         if errand == Errand::Nothing && !ended {
             return None;
         }
+        let most = match errand {
+            Errand::Later if !ended => SOON,
+            _ => most,
+        };
         let of = |job: &&&Summary| Errand::of(standing(job, &today)) == errand;
         let mut of: Vec<&Summary> = jobs.iter().filter(of).copied().collect();
-        if !matches!(errand, Errand::Due | Errand::Nothing) {
+        if errand == Errand::Later {
+            let day = |job: &Summary| job.dues().into_iter().map(|(_, day)| day.to_owned()).min();
+            of.order_by_key(|job| day(job));
+        } else if !matches!(errand, Errand::Due | Errand::Nothing) {
             // What is loose first, then the order of the day; what has no slot stays as it is, the
             // latest first.
             of.order_by(|a, b| (a.loose == 0, a.slot_order()).cmp(&(b.loose == 0, b.slot_order())));
@@ -212,6 +224,7 @@ fn standing(job: &Summary, today: &str) -> Standing {
         is_left: job.is_left(),
         may_be_loose: job.loose > 0 || job.incomplete,
         is_due: job.dues().into_iter().any(|(_, day)| day <= today),
+        is_due_later: !job.dues().is_empty(),
     }
 }
 
@@ -222,6 +235,7 @@ const fn heading(errand: Errand) -> Say {
         Errand::Customer => Say::HomeCustomer,
         Errand::Due => Say::HomeDue,
         Errand::Prepare => Say::HomePrepare,
+        Errand::Later => Say::HomeLater,
         Errand::Nothing => Say::HomeEnded,
     }
 }

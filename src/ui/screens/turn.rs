@@ -220,7 +220,7 @@ fn next_fastener(at: &StepContext, group: ItemKind, turning: &Turning, swings: S
     let kept = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsKept));
     view! {
         {overdue(at, turning)}
-        <div class="turn">
+        <div class="turn" data-begun={if turning.is_begun() { "yes" } else { "no" }}>
             {picture(at, group, turning, swings)}
             <div class="turn__value">
                 {value(at, turning)}

@@ -121,7 +121,7 @@ export class Quick {
 
   /** On home: shows the ended jobs and the ways to all that is no job. */
   async ended() {
-    const more = this.key("Ended jobs and more");
+    const more = this.key(/^(Ended jobs and more|More)$/);
     await more.tap();
     await expect(more).toHaveAttribute("aria-expanded", "true");
   }
