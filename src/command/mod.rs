@@ -2,30 +2,30 @@
 //!
 //! Nothing is judged here; `exchange` does it, and this reads, prints and writes.
 
+mod again;
 mod numbers;
 mod order;
 mod source;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use hubslate::exchange::bundle::{self, Held, Wanted};
+use hubslate::exchange::bundle::{self, Wanted};
 use hubslate::exchange::calendar::calendar;
 use hubslate::exchange::erase::{Besides, pseudonym};
 use hubslate::exchange::gather::{Gathered, Union};
 use hubslate::exchange::invoices::invoices;
 use hubslate::exchange::table::{lines, table};
-use hubslate::exchange::verify::{Checked, verify};
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
 use hubslate::job::entry::Entry;
 use hubslate::job::{JobState, fold};
 use hubslate::text::{self, Lang, Outside, Verified};
 use hubslate::units::{DecimalMark, Format, System};
-use serde_json::{Value, json};
+use serde_json::json;
 
 use order::{Make, Order};
 
@@ -55,7 +55,7 @@ fn carry_out(order: &Order) -> u8 {
             tell(help());
             0
         }
-        Order::Verify { files, json } => verify_all(files, *json),
+        Order::Verify { files, json } => again::verify_all(files, *json),
         Order::Make {
             make,
             files,
@@ -102,96 +102,6 @@ fn why(error: &ImportError) -> String {
             place: *place,
             why: &format!("{fault:?}"),
         }),
-    }
-}
-
-fn verify_all(files: &[PathBuf], as_json: bool) -> u8 {
-    let mut ending = 0;
-    for path in files {
-        let source = source::read(path);
-        let content = source.as_ref().map_err(String::clone);
-        let content = content.and_then(source::Source::content);
-        let checked = content
-            .as_ref()
-            .map_err(String::clone)
-            .and_then(|content| verify(&content.text).map_err(|error| why(&error)));
-        let held = content.ok().and_then(|content| content.held);
-        let whole = held.as_ref().is_none_or(|held| held.changed.is_empty());
-        let well = whole
-            && checked
-                .as_ref()
-                .is_ok_and(|logs| logs.iter().all(|log| log.findings.is_empty()));
-        if !well {
-            ending = 1;
-        }
-        tell(&if as_json {
-            value(path, &checked, held.as_ref(), well).to_string()
-        } else {
-            line(path, &checked, held.as_ref(), well)
-        });
-    }
-    ending
-}
-
-/// One line of a file.
-fn line(
-    path: &Path,
-    checked: &Result<Vec<Checked>, String>,
-    held: Option<&Held>,
-    well: bool,
-) -> String {
-    let name = path.display();
-    let logs = match checked {
-        Err(why) => return format!("{name}: {}: {why}", say(Verified::Refused)),
-        Ok(logs) => logs,
-    };
-    let sum = |of: fn(&Checked) -> usize| logs.iter().map(of).sum();
-    let head = say(if well {
-        Verified::Holds {
-            logs: logs.len(),
-            entries: sum(|log| log.entries),
-            sets: sum(|log| log.sets),
-            decisions: sum(|log| log.decisions),
-        }
-    } else {
-        Verified::Differs
-    });
-    let findings = logs.iter().flat_map(|log| &log.findings);
-    let remarks = logs.iter().flat_map(|log| &log.remarks);
-    let mut told: Vec<String> = findings.map(|finding| finding.say(LANG)).collect();
-    told.extend(remarks.map(|remark| remark.say(LANG)));
-    told.extend(held.map(source::told).unwrap_or_default());
-    // What holds for every log of a file is said once.
-    let mut said = BTreeSet::new();
-    told.retain(|sentence| said.insert(sentence.clone()));
-    if told.is_empty() {
-        format!("{name}: {head}")
-    } else {
-        format!("{name}: {head}: {}", told.join("; "))
-    }
-}
-
-/// The same as JSON, one object a line.
-fn value(
-    path: &Path,
-    checked: &Result<Vec<Checked>, String>,
-    held: Option<&Held>,
-    well: bool,
-) -> Value {
-    let file = path.display().to_string();
-    match checked {
-        Err(why) => json!({ "file": file, "status": "refused", "why": why }),
-        Ok(logs) => {
-            let mut value = json!({
-                "file": file,
-                "status": if well { "holds" } else { "differs" },
-                "logs": logs.iter().map(|log| log.to_value(LANG)).collect::<Vec<_>>(),
-            });
-            if let (Some(held), Some(fields)) = (held, value.as_object_mut()) {
-                fields.insert("pictures".to_owned(), source::value(held));
-            }
-            value
-        }
     }
 }
 
