@@ -21,11 +21,11 @@ impl JobState {
         }
     }
 
-    /// What was found of a clue that no step asks for.
-    fn clue(&self, corner: Option<Corner>, clue: Clue) -> Answer {
+    /// What was recorded of a clue that no step asks for.
+    fn clue(&self, corner: Option<Corner>, clue: Clue) -> Option<Answer> {
         match self.fact(&Key::Clue(corner, clue)) {
-            Some(Event::Clue(_, _, answer)) => *answer,
-            _ => Answer::NotDone,
+            Some(Event::Clue(_, _, answer)) => Some(*answer),
+            _ => None,
         }
     }
 }
@@ -87,7 +87,12 @@ fn found(sheet: &JobState, complaint: Complaint, corner: Option<Corner>) -> Find
 fn answer(sheet: &JobState, corner: Option<Corner>, clue: Clue) -> Answer {
     match step_of(clue.test()) {
         Some(step) => from_steps(sheet, corner, clue, step),
-        None => sheet.clue(corner_of(clue.test(), corner), clue),
+        None => {
+            // What was found before any corner was chosen holds for the one that was chosen.
+            let here = sheet.clue(corner_of(clue.test(), corner), clue);
+            let before = || sheet.clue(None, clue);
+            here.or_else(before).unwrap_or(Answer::NotDone)
+        }
     }
 }
 

@@ -157,3 +157,14 @@ fn an_answer_moves_the_ranking_of_the_job() {
     let rough = at(Step::SpinHand, Reply::Picked(Choice::Rough));
     assert_eq!(first(&[rough]), Cause::Bearing);
 }
+
+#[test]
+fn what_was_found_before_a_corner_was_chosen_holds_there_until_it_is_taken_back() {
+    let early = Event::Clue(None, Clue::CuppedTread, Answer::Yes);
+    assert_eq!(
+        known(std::slice::from_ref(&early)),
+        [(Clue::CuppedTread, Answer::Yes)]
+    );
+    let back = Event::Clue(Some(AT), Clue::CuppedTread, Answer::NotDone);
+    assert_eq!(known(&[early, back]), []);
+}
