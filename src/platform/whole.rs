@@ -1,13 +1,13 @@
 //! What scrolls on a step ends between two lines: nothing of it is seen half.
 
-use std::cell::RefCell;
+use std::cell::Cell;
 use std::rc::Rc;
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{Element, HtmlElement, MutationObserver, MutationObserverInit, Node};
 
-use super::clock::{self, Timer};
+use super::clock;
 use super::cut::{Block, above, below};
 use super::edge::scroller;
 use super::event::Listener;
@@ -34,9 +34,16 @@ pub struct Whole {
 /// From now on what scrolls below `root` and goes on by a key is cut between its blocks and lines,
 /// whenever something changed and the screen is at rest again. `None` where the browser cannot tell.
 pub fn keep_whole(root: &Node) -> Option<Whole> {
-    let timer = Rc::new(RefCell::new(None::<Timer>));
+    let latest = Rc::new(Cell::new(0_u32));
     let soon = move |ms| {
-        *timer.borrow_mut() = Some(clock::after(ms, trim));
+        let nth = latest.get().wrapping_add(1);
+        latest.set(nth);
+        let latest = Rc::clone(&latest);
+        clock::later(ms, move || {
+            if latest.get() == nth {
+                trim();
+            }
+        });
     };
     let (later, resized) = (soon.clone(), soon.clone());
     let changed = Closure::<dyn FnMut()>::new(move || soon(0));

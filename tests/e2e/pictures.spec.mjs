@@ -138,7 +138,7 @@ test("a picture that does not fit is said, nothing else is lost, and there are t
 
   // The taps go on, and the record says why there is no picture.
   await quick.goOn(() => quick.key("Go on without it").tap());
-  expect((await told(page, "note")).map(({ text }) => text)).toEqual(["No photo: the phone's storage was full."]);
+  expect((await told(page, "remark")).map(({ remark }) => remark)).toEqual(["no_room"]);
   await expect(quick.main.getByRole("status").filter({ hasText: /^Saved$/ })).toBeVisible();
 
   // Once there is room the step takes its picture.

@@ -91,7 +91,8 @@ pub fn pacer(
                 // What to do stands on the screen until the count takes its place.
                 None | Some(..0) => view! {
                     {key(look, text::say(lang, Say::StartCount), start)}
-                    {(!app.awake.get()).then(|| {
+                    // A closure of its own: the screen may be let go while this one is.
+                    {move || (!app.awake.get()).then(|| {
                         view! { <p class="pacer__screen">{text::say(lang, Say::ScreenMayGoOff)}</p> }
                     })}
                 },
