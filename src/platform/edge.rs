@@ -47,11 +47,13 @@ pub(super) fn scroller() -> Option<Element> {
     js::document()?.query_selector(SCROLLER).ok().flatten()
 }
 
-/// Moves what scrolls on by what is seen of it, less a line: what was cut off comes whole.
+/// Moves what scrolls on by what is on the screen, less a line, or less what was cut off where that
+/// is more: it comes whole.
 pub fn page_down() {
     const LINE: i32 = 24;
     if let Some(scroller) = scroller() {
-        let by = (scroller.client_height() - LINE - super::whole::cut_off(&scroller)).max(LINE);
+        let again = LINE.max(super::whole::cut_off(&scroller));
+        let by = (scroller.client_height() - again).max(LINE);
         scroller.set_scroll_top(scroller.scroll_top() + by);
     }
 }
