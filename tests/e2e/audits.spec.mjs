@@ -112,6 +112,8 @@ async function pad(quick, look) {
 
 /** What opens over a step. */
 async function panels(quick, look) {
+  // A panel covers the key that brings on the screen what lies below: that is seen before.
+  await quick.unfold();
   await quick.key("Not done").tap();
   await look("Panel: not done");
   await quick.key("Close").tap();
