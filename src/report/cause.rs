@@ -5,13 +5,14 @@ use crate::drawing::Drawing;
 use crate::drawing::bars::{Bar, bars};
 use crate::job::JobState;
 use crate::job::diagnosis::{corner_findings, findings};
+use crate::sorted::Sorted;
 use crate::text::{self, CauseWord, Lang};
 use crate::trade::answer::Answer;
 use crate::trade::diagnosis::{
-    Cause, Clue, Complaint, Findings, LeadsTo, Ranked, SEPARATED_STEPS, Standing, TABLE, Worth,
-    corners, firm_percent, rank, standing, weight,
+    Cause, Clue, Complaint, Findings, LeadsTo, MOST_CERTAIN, Ranked, Standing, TABLE, Worth,
+    corners, is_axle_open, is_separated, rank, standing, weight,
 };
-use crate::trade::vehicle::{Axle, Corner};
+use crate::trade::vehicle::Corner;
 use crate::units::Format;
 
 /// So many causes are drawn.
@@ -19,13 +20,12 @@ const DRAWN: usize = 4;
 
 /// What may be said first: the cause that stands out, or that none does.
 pub fn standing_line(lang: Lang, format: Format, found: &Findings) -> String {
-    let ranking = rank(&TABLE, found);
-    match (standing(&TABLE, found), ranking.first()) {
-        (Standing::First(cause), Some(first)) => text::cause_first(
+    match (standing(&TABLE, found), rank(&TABLE, found).first()) {
+        (Standing::First(cause, firm), Some(first)) => text::cause_first(
             lang,
             text::cause(lang, cause),
             &format.percent(first.shown()),
-            firm_percent(&TABLE, found),
+            firm,
         ),
         _ => text::cause_word(lang, CauseWord::NotYet).to_owned(),
     }
@@ -93,7 +93,7 @@ pub fn why(lang: Lang, format: Format, found: &Findings, cause: Cause) -> Vec<St
     let weighed = |clue: &Clue| (*clue, weight(&TABLE, found, *clue, cause));
     let mut all: Vec<(Clue, f64)> = Clue::ALL.iter().map(weighed).collect();
     all.retain(|(_, steps)| steps.abs() >= LEAST_STEPS);
-    all.sort_by(|(_, a), (_, b)| b.abs().total_cmp(&a.abs()));
+    all.order_by(|(_, a), (_, b)| b.abs().total_cmp(&a.abs()));
     let line = |(clue, steps): (Clue, f64)| {
         let which = if steps > 0.0 {
             CauseWord::For
@@ -124,25 +124,14 @@ pub fn corner_lines(
     complaint: Complaint,
 ) -> Option<(Vec<String>, bool)> {
     let ranked = corners(&TABLE, &corner_findings(sheet, complaint));
-    let (first, last) = (ranked.first()?, ranked.last()?);
-    if (first.1 / last.1).log2() < SEPARATED_STEPS {
+    if !is_separated(&ranked) {
         return None;
     }
     let line = |(corner, chance): &(Corner, f64)| {
-        let chance = format.percent(chance.min(crate::trade::diagnosis::MOST_CERTAIN));
+        let chance = format.percent(chance.min(MOST_CERTAIN));
         text::corner_chance(lang, text::corner_title(lang, *corner), &chance)
     };
-    let open = match ranked.as_slice() {
-        [(first, one), (second, other), ..] => {
-            (one / other).log2() < SEPARATED_STEPS && is_front(*first) != is_front(*second)
-        }
-        _ => true,
-    };
-    Some((ranked.iter().map(line).collect(), open))
-}
-
-fn is_front(corner: Corner) -> bool {
-    corner.axle() == Axle::Front
+    Some((ranked.iter().map(line).collect(), is_axle_open(&ranked)))
 }
 
 /// The line of the report, where the complaint was ranked.

@@ -1,7 +1,7 @@
 //! Which corner: where the bearing sits that is suspected.
 
 use super::clue::{Cause, Clue};
-use super::rank::{Findings, total, weight};
+use super::rank::{Findings, SEPARATED_STEPS, total, weight};
 use super::table::Table;
 use crate::sorted::Sorted;
 use crate::trade::vehicle::{Corner, Side};
@@ -63,4 +63,23 @@ pub fn corners(table: &Table, found: &CornerFindings) -> Vec<(Corner, f64)> {
     }
     all.order_by(|(_, a), (_, b)| b.total_cmp(a));
     all
+}
+
+/// Whether anything separates the corners of a ranking at all.
+pub fn is_separated(ranked: &[(Corner, f64)]) -> bool {
+    match ranked {
+        [(_, first), .., (_, last)] => (first / last).log2() >= SEPARATED_STEPS,
+        _ => false,
+    }
+}
+
+/// Whether front and rear are still alike: the two likeliest corners are less than a step apart and
+/// stand on two axles.
+pub fn is_axle_open(ranked: &[(Corner, f64)]) -> bool {
+    match ranked {
+        [(first, one), (second, other), ..] => {
+            (one / other).log2() < SEPARATED_STEPS && first.axle() != second.axle()
+        }
+        _ => true,
+    }
 }

@@ -18,8 +18,8 @@ pub const FIRM_PERCENT: u8 = 70;
 /// What a ranking may say.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Standing {
-    /// This cause is first, by a step and in 70 of 100 shakes at least.
-    First(Cause),
+    /// This cause is first by a step, and in so many of 100 shakes, 70 at least.
+    First(Cause, u8),
     /// It cannot be separated yet.
     NotYet,
 }
@@ -40,13 +40,12 @@ pub fn firm_percent(table: &Table, findings: &Findings) -> u8 {
 /// What may be said of a ranking.
 pub fn standing(table: &Table, findings: &Findings) -> Standing {
     let ranking = rank(table, findings);
-    match ranking.first() {
-        Some(first)
-            if lead(&ranking) >= SEPARATED_STEPS
-                && firm_percent(table, findings) >= FIRM_PERCENT =>
-        {
-            Standing::First(first.cause)
-        }
+    let apart = ranking
+        .first()
+        .filter(|_| lead(&ranking) >= SEPARATED_STEPS);
+    let firm = apart.map(|first| (first.cause, firm_percent(table, findings)));
+    match firm {
+        Some((cause, percent)) if percent >= FIRM_PERCENT => Standing::First(cause, percent),
         _ => Standing::NotYet,
     }
 }

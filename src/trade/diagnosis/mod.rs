@@ -12,7 +12,7 @@ mod tests;
 mod tones;
 
 pub use clue::{Cause, Clue, Complaint, Test};
-pub use corner::{CornerFindings, corners};
+pub use corner::{CornerFindings, corners, is_axle_open, is_separated};
 pub use firm::{FIRM_PERCENT, SHAKES, Standing, firm_percent, standing};
 pub use next::{LeadsTo, Worth, next_tests};
 pub use rank::{Findings, MOST_CERTAIN, Ranked, SEPARATED_STEPS, lead, rank, weight};
